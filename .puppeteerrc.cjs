@@ -1,0 +1,2 @@
+// The browser comes inside a package (or is already installed): never download one.
+module.exports = { skipDownload: true };

@@ -1,0 +1,72 @@
+import type { Basis } from './words.js';
+
+/** A place in a file, as messages and documents print it. */
+export interface Place {
+  /** As it was given on the command line; `-` is standard input; `` is no file. */
+  readonly file: string;
+  /** First line of the record, the heading's line counted, first line 1; 0: none. */
+  readonly line: number;
+  /** The heading as the file has it; ``: none. */
+  readonly column: string;
+}
+
+/** Where a value comes from. */
+export type Origin =
+  | ({ readonly from: 'list' | 'library' | 'catalogue' | 'job-facts' } & Place)
+  | { readonly from: 'setting'; readonly name: string }
+  | { readonly from: 'default'; readonly field: string }
+  | { readonly from: 'rule'; readonly id: string }
+  | { readonly from: 'published'; readonly source: string };
+
+/** A value that someone stated (or a default that stands in for it), with the cell as typed. */
+export interface Fact<T> {
+  readonly value: T;
+  readonly origin: Origin;
+  /** The cell as typed; `` for a default. */
+  readonly text: string;
+}
+
+/** The facts of `T` that are stated; a blank cell is no key. */
+export type Stated<T> = { readonly [K in keyof T]?: Fact<T[K]> };
+
+/** How sure a figure is; printed beside it. */
+export const SURENESSES = [
+  'published',
+  'memory',
+  'common practice',
+  'assumption',
+  'derived',
+  'stated',
+  'computed',
+] as const;
+export type Sureness = (typeof SURENESSES)[number];
+
+/** One line of a calculation: symbol, formula, the formula with figures put in, result with unit. */
+export interface Step {
+  readonly symbol: string;
+  /** What the figure is, in words. */
+  readonly says: string;
+  readonly formula: string;
+  /** The formula with the figures and their units put in; `` for a figure that is taken, not computed. */
+  readonly substituted: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly sure: Sureness;
+  /** Standard, edition and clause; `common practice, no source`; `value from memory`; or where a stated value stands. */
+  readonly source: string;
+}
+
+/** A computed figure with the steps that led to it, in order; the last step is the figure itself. */
+export interface Working {
+  readonly value: number;
+  readonly unit: string;
+  readonly steps: readonly Step[];
+}
+
+/** Where a rule's knowledge comes from under one basis. */
+export type Source =
+  | { readonly standard: string; readonly edition: string; readonly clause: string; readonly says: string; readonly sure?: 'memory' }
+  | { readonly commonPractice: true; readonly says: string };
+
+/** The sources of a rule for each basis that knows it; a basis without an entry doesn't know the rule. */
+export type SourcesByBasis = { readonly [B in Basis]?: readonly Source[] };

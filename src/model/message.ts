@@ -1,0 +1,35 @@
+import type { Place } from './fact.js';
+import type { Severity, Who } from './words.js';
+
+/** A message without its place: what a rule or a check has to say. The place is put to it by whoever knows the row. */
+export interface Note {
+  /** Permanent code, e.g. `fact/run-length`. */
+  readonly code: string;
+  readonly severity: Severity;
+  /** Leads with the problem. */
+  readonly message: string;
+  /** The cell as typed, or the figure found; `` where nothing was. */
+  readonly found: string;
+  readonly expected: string;
+  /** What to do. */
+  readonly hint: string;
+  readonly who: Who;
+}
+
+/** A note about one field of one row of the list; `tag` `` is the job itself. */
+export interface PlacedNote extends Note {
+  readonly tag: string;
+  /** Field of the contract, ``: the row as a whole. */
+  readonly field: string;
+}
+
+/** A fact that is missing or contradictory, or a default to confirm, with its file, line and column. */
+export interface OpenItem extends Note, Place {
+  /** The equipment it is about; `` where it is about the job, a file or the catalogue. */
+  readonly equipment: string;
+}
+
+/** A file that couldn't be read at all: exit status 2. */
+export interface Unreadable extends OpenItem {
+  readonly unreadable: true;
+}

@@ -1,0 +1,130 @@
+import { z } from 'zod';
+
+const hexColour = z.string().regex(/^#[0-9a-fA-F]{6}$/, 'a colour such as #1f4e79');
+
+/** Colours of conductors, by name of the conductor; words, printed as text and drawn as a stripe. */
+const conductorColours = z.strictObject({
+  positive: z.string(),
+  negative: z.string(),
+  L1: z.string(),
+  L2: z.string(),
+  L3: z.string(),
+  N: z.string(),
+  ground: z.string(),
+});
+
+/** Thresholds of the rules: never literals in a rule. SI units; each default's source stands beside it. */
+const thresholds = z.strictObject({
+  /** m; 100 ft: common practice, no source. */
+  longRunNec: z.number().positive().default(30.48),
+  /** m; IEC 60364-5-53 cl. 534.4.9 and 60364-7-712. */
+  longRunIec: z.number().positive().default(10),
+  /** m; a panel no farther than this from the service is the service's place: common practice, no source. */
+  servicePlaceRun: z.number().nonnegative().default(3),
+  /** Share of the nominal voltage to ground that MCOV must bear: common practice, no source. */
+  continuousShare: z.number().min(1).default(1.15),
+  /** Share of the nominal voltage of an AC control circuit: common practice, no source. */
+  controlAcShare: z.number().min(1).default(1.25),
+  /** Share of the impulse withstand that is aimed at: IEC 60364-5-53 cl. 534.4.4.2. */
+  withstandShare: z.number().positive().max(1).default(0.8),
+  /** A; NEC 230.67 (2023), before: common practice, no source. */
+  serviceNominalCurrent: z.number().positive().default(10_000),
+  /** A; common practice, no source. */
+  otherNominalCurrentNec: z.number().positive().default(3_000),
+  /** A; IEC 60364-5-53 cl. 534.4.4.4, value from memory. */
+  nominalCurrentIec: z.number().positive().default(5_000),
+  /** A; NFPA 780, value from memory. */
+  lightningNominalCurrentNec: z.number().positive().default(20_000),
+  /** A; IEC 60364-5-53 cl. 534.4.4.4, value from memory. */
+  lightningImpulseCurrentIec: z.number().positive().default(12_500),
+  /** Share of Isc that a DC short-circuit current rating must bear: NEC 690.8(A), value from memory. */
+  shortCircuitShare: z.number().min(1).default(1.25),
+  /** m; total lead length where neither list nor catalogue states one: IEC 60364-5-53 cl. 534.4.8. */
+  leadLength: z.number().positive().default(0.5),
+  /** A; peak at which a VPR is measured: UL 1449. */
+  leadPeakNec: z.number().positive().default(3_000),
+  /** A; In of IEC 60364-5-53. */
+  leadPeakIec: z.number().positive().default(5_000),
+  /** V; a control circuit is at most this: common practice, no source. */
+  controlVoltage: z.number().positive().default(60),
+  /** m; least reach of a protector whose level is above half the withstand: convention of OVE E09:2022. */
+  leastReach: z.number().nonnegative().default(10),
+  /** V/m; oscillation allowance along the cable: OVE E09:2022 Annex C. */
+  reachSlope: z.number().positive().default(25),
+});
+
+/** The company's settings: a JSON file; every key has a default. */
+export const SettingsSchema = z.strictObject({
+  $schema: z.string().optional(),
+  company: z
+    .strictObject({
+      name: z.string().default(''),
+      address: z.string().default(''),
+      phone: z.string().default(''),
+      email: z.string().default(''),
+      /** Licence line printed on permit sheets. */
+      licence: z.string().default(''),
+      /** Path of a PNG, JPEG or SVG beside the settings file. */
+      logo: z.string().default(''),
+      accent: hexColour.default('#1f4e79'),
+    })
+    .prefault({}),
+  /** Paper of the running documents; by default letter with nec and A4 with iec. */
+  paper: z.enum(['by-basis', 'letter', 'A4']).default('by-basis'),
+  /** What a bare number of a list means. */
+  units: z
+    .strictObject({
+      length: z.enum(['by-basis', 'ft', 'm']).default('by-basis'),
+      temperature: z.enum(['C', 'F']).default('C'),
+    })
+    .prefault({}),
+  /** The basis of a job that states none. */
+  basis: z.enum(['nec-2017', 'nec-2020', 'nec-2023', 'iec']).default('nec-2023'),
+  ownerLanguage: z.string().default('en'),
+  thresholds: thresholds.prefault({}),
+  /** Raise the voltage of an array on a grid-tie inverter that isn't stated to be isolated (derived; ask the maker). */
+  inverterDcLink: z.boolean().default(true),
+  /** Colours by basis; NEC 200.6 and 110.15 leave most to practice, IEC 60445 fixes them. */
+  conductorColours: z
+    .strictObject({
+      nec: conductorColours.prefault({
+        positive: 'red',
+        negative: 'black',
+        L1: 'black',
+        L2: 'red',
+        L3: 'blue',
+        N: 'white',
+        ground: 'green',
+      }),
+      necHighLeg: z.string().default('orange'),
+      iec: conductorColours.prefault({
+        positive: 'red',
+        negative: 'white',
+        L1: 'brown',
+        L2: 'black',
+        L3: 'grey',
+        N: 'blue',
+        ground: 'green-yellow',
+      }),
+    })
+    .prefault({}),
+  labels: z
+    .strictObject({
+      columns: z.number().int().min(1).max(6).default(2),
+      rows: z.number().int().min(1).max(12).default(5),
+      /** mm. */
+      marginTop: z.number().nonnegative().default(12.7),
+      marginLeft: z.number().nonnegative().default(4),
+      gapColumns: z.number().nonnegative().default(4.8),
+      gapRows: z.number().nonnegative().default(0),
+    })
+    .prefault({}),
+});
+
+export type Settings = z.infer<typeof SettingsSchema>;
+export type Thresholds = Settings['thresholds'];
+
+/** The settings of a company that has no settings file. */
+export function defaultSettings(): Settings {
+  return SettingsSchema.parse({});
+}

@@ -1,0 +1,135 @@
+/** The words that the contract fixes: kinds, bases, AC systems, ports, states. Types and lists only. */
+
+export const BASES = ['nec-2017', 'nec-2020', 'nec-2023', 'iec'] as const;
+/** The set of rules in force for a job. */
+export type Basis = (typeof BASES)[number];
+
+export const EARTHINGS = ['TN', 'TT', 'IT'] as const;
+export type Earthing = (typeof EARTHINGS)[number];
+
+export const OCCUPANCIES = ['dwelling', 'sleeping', 'other'] as const;
+export type Occupancy = (typeof OCCUPANCIES)[number];
+
+export const KINDS = [
+  'service',
+  'panel',
+  'transfer-switch',
+  'array',
+  'combiner',
+  'charge-controller',
+  'grid-tie-inverter',
+  'ac-module-branch',
+  'inverter-charger',
+  'battery',
+  'wind-turbine',
+  'hydro-turbine',
+  'generator',
+  'load',
+  'control-circuit',
+  'signal-line',
+  'other',
+] as const;
+export type Kind = (typeof KINDS)[number];
+
+export const AC_SYSTEMS = [
+  '120',
+  '120/240',
+  '208Y/120',
+  '240',
+  '208',
+  '240/120 high-leg',
+  '240 delta',
+  '480Y/277',
+  '480 delta',
+  '600Y/347',
+  '230',
+  '400Y/230',
+] as const;
+export type AcSystem = (typeof AC_SYSTEMS)[number];
+/** What a cell of `ac_in`, `ac_in_2` or `ac_out` can hold. */
+export type AcPortUse = AcSystem | 'unused';
+
+export const SYSTEM_GROUNDINGS = ['solid', 'none', 'corner', 'impedance'] as const;
+export type SystemGrounding = (typeof SYSTEM_GROUNDINGS)[number];
+
+export const DC_GROUNDINGS = ['negative', 'positive', 'floating'] as const;
+export type DcGrounding = (typeof DC_GROUNDINGS)[number];
+
+export const BATTERY_CHEMISTRIES = ['lead-acid', 'lfp', 'nicd'] as const;
+export type BatteryChemistry = (typeof BATTERY_CHEMISTRIES)[number];
+
+export const OVERVOLTAGE_CATEGORIES = ['I', 'II', 'III', 'IV'] as const;
+export type OvervoltageCategory = (typeof OVERVOLTAGE_CATEGORIES)[number];
+
+export const LIGHTNING_PROTECTIONS = ['none', 'isolated', 'attached'] as const;
+export type LightningProtection = (typeof LIGHTNING_PROTECTIONS)[number];
+
+export const STRENGTHS = ['required', 'recommended', 'optional'] as const;
+export type Strength = (typeof STRENGTHS)[number];
+
+export const SEVERITIES = ['missing', 'conflict', 'confirm'] as const;
+export type Severity = (typeof SEVERITIES)[number];
+
+export const WHOS = ['office', 'designer', 'installer', 'owner', 'utility', 'maker'] as const;
+/** Who can supply a fact. */
+export type Who = (typeof WHOS)[number];
+
+/** The ports of the contract in the order in which protectors are numbered; `dc-in` stands for `dc-in-1`... */
+export const PORT_CLASSES = [
+  'service',
+  'feeder',
+  'dc-in',
+  'battery',
+  'ac-in',
+  'ac-in-2',
+  'ac-out',
+  'output',
+  'terminals',
+] as const;
+export type PortClass = (typeof PORT_CLASSES)[number];
+export type PortName = Exclude<PortClass, 'dc-in'> | `dc-in-${number}`;
+
+export const CONDUCTORS = ['positive', 'negative', 'L1', 'L2', 'L3', 'N'] as const;
+export type Conductor = (typeof CONDUCTORS)[number];
+
+export const STATES = [
+  'always',
+  'utility on',
+  'source on',
+  'source off',
+  'sun',
+  'night',
+  'turning',
+  'still',
+  'ground-fault device open',
+] as const;
+/** The state of the system in which an indicator is looked at. */
+export type SystemState = (typeof STATES)[number];
+
+export const SHOWS = ['lit', 'dark', 'flickers', 'either'] as const;
+export type Shows = (typeof SHOWS)[number];
+
+export const INDICATOR_CAUSES = [
+  'energised',
+  'de-energised',
+  'grounded-conductor',
+  'ground-fault-device-open',
+  'floating',
+  'ungrounded-system',
+  'sunlight',
+  'no-sunlight',
+  'battery-connected',
+  'turning-alternator',
+  'turning-dc',
+  'standing-still',
+  'below-indicator-voltage',
+  'flag',
+  'no-indicator',
+] as const;
+/** Why an indicator shows what it shows; the owner's sheet turns it into plain words in its own language. */
+export type IndicatorCause = (typeof INDICATOR_CAUSES)[number];
+
+/** True for `nec-2017`, `nec-2020` and `nec-2023`. */
+export function isNec(basis: Basis): boolean {
+  return basis !== 'iec';
+}
