@@ -1,0 +1,264 @@
+import type { Step, Working } from '../model/fact.js';
+import type { VoltageCoefficient } from '../model/list.js';
+import { isNec, type Basis } from '../model/words.js';
+import { FROM_MEMORY, shown, taken, workingOf } from './working.js';
+
+/** °C; cell temperature of standard test conditions (IEC 60904-3). */
+const STC_TEMPERATURE = 25;
+
+/** One row of NEC Table 690.7(A): holds for ambient temperatures from `downTo` (°C) up to the row above it. */
+export interface ColdFactorRow {
+  readonly downTo: number;
+  readonly factor: number;
+}
+
+/**
+ * NEC Table 690.7(A), voltage correction factors for crystalline and multicrystalline silicon modules; the same figures
+ * in the 2008 to 2023 editions. Warmest row first; `downTo` is the cold end of the printed row, so a temperature between
+ * two printed rows falls into the colder one.
+ */
+export const NEC_2023_TABLE_690_7_A: readonly ColdFactorRow[] = [
+  { downTo: 25, factor: 1.0 },
+  { downTo: 20, factor: 1.02 },
+  { downTo: 15, factor: 1.04 },
+  { downTo: 10, factor: 1.06 },
+  { downTo: 5, factor: 1.08 },
+  { downTo: 0, factor: 1.1 },
+  { downTo: -5, factor: 1.12 },
+  { downTo: -10, factor: 1.14 },
+  { downTo: -15, factor: 1.16 },
+  { downTo: -20, factor: 1.18 },
+  { downTo: -25, factor: 1.2 },
+  { downTo: -30, factor: 1.21 },
+  { downTo: -35, factor: 1.23 },
+  { downTo: -40, factor: 1.25 },
+];
+
+/** Factor on Voc(STC) of an array whose lowest temperature is unknown: IEC 60364-7-712:2017 Annex B, value from memory. */
+export const IEC_60364_7_712_2017_ANNEX_B_FACTOR = 1.2;
+/** The coldest row of NEC Table 690.7(A): the draft's bound where no temperature is stated. */
+export const NEC_2023_COLDEST_FACTOR = 1.25;
+
+const TABLE_SOURCE = 'NEC Table 690.7(A), same in the 2017, 2020 and 2023 editions';
+const COEFFICIENT_SOURCE = "the maker's coefficient, NEC 690.7(A) and 110.3(B)";
+const PRODUCT_SOURCE = 'NEC 690.7(A): sum of the modules in series, corrected for the lowest temperature';
+const ANNEX_B_SOURCE = `IEC 60364-7-712:2017 Annex B, ${FROM_MEMORY}`;
+
+export interface ColdVoltageInput {
+  /** V; open-circuit voltage of one module at standard test conditions, above 0. */
+  readonly vocStc: number;
+  readonly modulesInSeries: number;
+  /** °C; lowest expected ambient temperature. */
+  readonly lowestTemp: number;
+  /** The module's own coefficient; where it is given the table isn't looked at. */
+  readonly coefficient?: VoltageCoefficient | undefined;
+  /** Cells in series of one module; asked for by a coefficient in mV/cell/C only. */
+  readonly cells?: number | undefined;
+}
+
+export type ColdVoltage =
+  | {
+      readonly ok: true;
+      /** V; highest open-circuit voltage of the string. */
+      readonly value: number;
+      /** Voc at the lowest temperature over Voc(STC), at least 1. */
+      readonly factor: number;
+      readonly method: 'coefficient' | 'table';
+      readonly working: Working;
+    }
+  | {
+      readonly ok: false;
+      /**
+       * `no-table-row`: colder than the table's last row, so a coefficient is needed; `cells-missing`: the coefficient is
+       * in mV/cell/C; `coefficient-not-negative`: a sign is missing, or it isn't a coefficient of the voltage.
+       */
+      readonly reason: 'no-table-row' | 'cells-missing' | 'coefficient-not-negative';
+    };
+
+/**
+ * The factor of NEC Table 690.7(A) for crystalline silicon.
+ * @param lowestTemp °C
+ * @returns the factor of the row that holds the temperature (the colder of two rows); undefined below -40 °C
+ */
+export function tableFactor(lowestTemp: number): number | undefined {
+  return NEC_2023_TABLE_690_7_A.find((row) => lowestTemp >= row.downTo)?.factor;
+}
+
+/** Change of one module's Voc for each degree, in V/°C; undefined where the cells are needed and not known. */
+function voltsForEachDegree(
+  coefficient: VoltageCoefficient,
+  vocStc: number,
+  cells: number | undefined,
+): number | undefined {
+  switch (coefficient.unit) {
+    case '%/C':
+      return (coefficient.value / 100) * vocStc;
+    case 'V/C':
+      return coefficient.value;
+    case 'mV/cell/C':
+      return cells === undefined ? undefined : (coefficient.value / 1000) * cells;
+  }
+}
+
+/** The same change, written out with its figures. */
+function voltsForEachDegreeText(
+  coefficient: VoltageCoefficient,
+  vocStc: number,
+  cells: number | undefined,
+): string {
+  const c = shown(coefficient.value);
+  switch (coefficient.unit) {
+    case '%/C':
+      return `${c} %/°C / 100 % × ${shown(vocStc)} V`;
+    case 'V/C':
+      return `${c} V/°C`;
+    case 'mV/cell/C':
+      return `${c} mV/cell/°C / 1000 × ${String(cells)} cells`;
+  }
+}
+
+/** Formula of the change by the unit of the coefficient. */
+const SLOPE_FORMULA: Readonly<Record<VoltageCoefficient['unit'], string>> = {
+  '%/C': 'β / 100 % × Voc',
+  'V/C': 'β',
+  'mV/cell/C': 'β / 1000 × cells',
+};
+
+function inputSteps(input: Pick<ColdVoltageInput, 'vocStc' | 'modulesInSeries'>): Step[] {
+  return [
+    taken('Voc', 'Open-circuit voltage of one module at standard test conditions', input.vocStc, 'V'),
+    taken('n', 'Modules in series', input.modulesInSeries, ''),
+  ];
+}
+
+function productStep(
+  input: Pick<ColdVoltageInput, 'vocStc' | 'modulesInSeries'>,
+  factor: number,
+  sure: Step['sure'],
+  source: string,
+): Step {
+  return {
+    symbol: 'Voc,max',
+    says: 'Highest open-circuit voltage of the string',
+    formula: 'Voc × n × F',
+    substituted: `${shown(input.vocStc)} V × ${shown(input.modulesInSeries)} × ${shown(factor)}`,
+    value: input.vocStc * input.modulesInSeries * factor,
+    unit: 'V',
+    sure,
+    source,
+  };
+}
+
+function byCoefficient(input: ColdVoltageInput, coefficient: VoltageCoefficient): ColdVoltage {
+  const { vocStc, lowestTemp, cells } = input;
+  if (!(coefficient.value < 0)) return { ok: false, reason: 'coefficient-not-negative' };
+  const slope = voltsForEachDegree(coefficient, vocStc, cells);
+  if (slope === undefined) return { ok: false, reason: 'cells-missing' };
+  // Above 25 °C the voltage falls, but a module in the morning still reaches its STC voltage: never below 1.
+  const factor = Math.max(1, 1 + (slope * (lowestTemp - STC_TEMPERATURE)) / vocStc);
+  const result = productStep(input, factor, 'computed', PRODUCT_SOURCE);
+  const steps = inputSteps(input);
+  steps.push(
+    taken('T', 'Lowest expected ambient temperature', lowestTemp, '°C'),
+    {
+      symbol: 'dV/dT',
+      says: 'Change of the voltage of one module for each degree',
+      formula: SLOPE_FORMULA[coefficient.unit],
+      substituted: voltsForEachDegreeText(coefficient, vocStc, cells),
+      value: slope,
+      unit: 'V/°C',
+      sure: 'stated',
+      source: COEFFICIENT_SOURCE,
+    },
+    {
+      symbol: 'F',
+      says: 'Factor for the lowest temperature, at least 1',
+      formula: '1 + dV/dT × (T - 25 °C) / Voc',
+      substituted: `1 + (${shown(slope)} V/°C) × (${shown(lowestTemp)} °C - 25 °C) / ${shown(vocStc)} V`,
+      value: factor,
+      unit: '',
+      sure: 'computed',
+      source: COEFFICIENT_SOURCE,
+    },
+  );
+  return { ok: true, value: result.value, factor, method: 'coefficient', working: workingOf(steps, result) };
+}
+
+/**
+ * Highest open-circuit voltage of a string of modules at the lowest expected ambient temperature.
+ *
+ * The module's own coefficient goes first; without one NEC Table 690.7(A), which holds for crystalline silicon only, down
+ * to -40 °C. The caller must not ask for the table for another technology. The result is never below Voc(STC).
+ * @param input V, °C; see the fields
+ * @returns the voltage in V with factor, method and working; or why it can't be computed
+ * Source: NEC 690.7(A) and Table 690.7(A), 2017 to 2023; 110.3(B) for the precedence of the coefficient.
+ */
+export function coldOpenCircuitVoltage(input: ColdVoltageInput): ColdVoltage {
+  if (input.coefficient !== undefined) return byCoefficient(input, input.coefficient);
+  const factor = tableFactor(input.lowestTemp);
+  if (factor === undefined) return { ok: false, reason: 'no-table-row' };
+  const result = productStep(input, factor, 'computed', PRODUCT_SOURCE);
+  const steps = inputSteps(input);
+  steps.push(
+    taken('T', 'Lowest expected ambient temperature', input.lowestTemp, '°C'),
+    taken(
+      'F',
+      'Factor for the lowest temperature, crystalline silicon',
+      factor,
+      '',
+      'published',
+      TABLE_SOURCE,
+    ),
+  );
+  return { ok: true, value: result.value, factor, method: 'table', working: workingOf(steps, result) };
+}
+
+export interface VoltageWithoutTemperature {
+  /** V. */
+  readonly value: number;
+  readonly factor: number;
+  /** `annex-b`: the rule of `iec`; `coldest-row`: a bound for a draft under `nec`, where the temperature stays missing. */
+  readonly method: 'annex-b' | 'coldest-row';
+  readonly working: Working;
+}
+
+/**
+ * Open-circuit voltage of a string whose lowest temperature isn't stated.
+ *
+ * `iec`: 1.2 x Voc(STC), which the standard allows. `nec`: 1.25 x, the coldest row of Table 690.7(A), a bound for the draft
+ * only: the temperature stays a missing fact, and the caller takes the converter's maximum where that is larger.
+ * @param input Voc of one module in V, number of modules in series, basis
+ * @returns V with factor and working
+ * Source: IEC 60364-7-712:2017 Annex B (value from memory); NEC Table 690.7(A).
+ */
+export function coldVoltageWithoutTemperature(
+  input: Pick<ColdVoltageInput, 'vocStc' | 'modulesInSeries'> & { readonly basis: Basis },
+): VoltageWithoutTemperature {
+  const nec = isNec(input.basis);
+  const factor = nec ? NEC_2023_COLDEST_FACTOR : IEC_60364_7_712_2017_ANNEX_B_FACTOR;
+  const steps = inputSteps(input);
+  steps.push(
+    nec
+      ? taken(
+          'F',
+          'Factor of the coldest row, lowest temperature not stated',
+          factor,
+          '',
+          'assumption',
+          TABLE_SOURCE,
+        )
+      : taken('F', 'Factor where the lowest temperature is not stated', factor, '', 'memory', ANNEX_B_SOURCE),
+  );
+  const result = productStep(
+    input,
+    factor,
+    nec ? 'assumption' : 'computed',
+    nec ? PRODUCT_SOURCE : ANNEX_B_SOURCE,
+  );
+  return {
+    value: result.value,
+    factor,
+    method: nec ? 'coldest-row' : 'annex-b',
+    working: workingOf(steps, result),
+  };
+}

@@ -1,0 +1,87 @@
+import type { Working } from '../model/fact.js';
+import type { AcSystem, Basis, Earthing, OvervoltageCategory, SystemGrounding } from '../model/words.js';
+import { AC_SYSTEM_DATA, isLiftedToLineVoltage, worstGroundedLine } from './ac-systems.js';
+import { taken, workingOf } from './working.js';
+
+/** One row of IEC 60664-1 Table F.1: V line to neutral that it covers, and V of rated impulse voltage by category. */
+export interface ImpulseRow {
+  readonly upTo: number;
+  readonly withstand: Readonly<Record<OvervoltageCategory, number>>;
+}
+
+const row = (upTo: number, I: number, II: number, III: number, IV: number): ImpulseRow => ({
+  upTo,
+  withstand: { I, II, III, IV },
+});
+
+/** IEC 60664-1:2020 Table F.1, rated impulse voltage by line-to-neutral voltage (AC or DC) and overvoltage category; V. */
+export const IEC_60664_1_2020_TABLE_F_1: readonly ImpulseRow[] = [
+  row(50, 330, 500, 800, 1500),
+  row(100, 500, 800, 1500, 2500),
+  row(150, 800, 1500, 2500, 4000),
+  row(300, 1500, 2500, 4000, 6000),
+  row(600, 2500, 4000, 6000, 8000),
+  row(1000, 4000, 6000, 8000, 12000),
+  row(1250, 4000, 6000, 8000, 12000),
+  row(1500, 6000, 8000, 10000, 15000),
+];
+
+const TABLE_SOURCE = 'IEC 60664-1:2020 Table F.1';
+
+export type AssumedWithstand =
+  | {
+      readonly ok: true;
+      /** V. */
+      readonly value: number;
+      /** V; the row of the table that covers the voltage. */
+      readonly row: number;
+      readonly working: Working;
+    }
+  | {
+      readonly ok: false;
+      /** The voltage is above the last row. */
+      readonly reason: 'above-table';
+    };
+
+/**
+ * Impulse withstand to assume of equipment that states none: an assumption to confirm, which never rejects a part.
+ *
+ * Equipment for low-voltage supply up to 1000 V AC or 1500 V DC. Real withstand may be lower: much low-voltage equipment has
+ * no published figure at all.
+ * @param input V line to neutral (an array: its highest open-circuit voltage), overvoltage category
+ * @returns V of the row that covers the voltage; or `above-table`
+ * Source: IEC 60664-1:2020 Table F.1.
+ */
+export function assumedWithstand(input: {
+  readonly voltage: number;
+  readonly category: OvervoltageCategory;
+}): AssumedWithstand {
+  const { voltage, category } = input;
+  const found = IEC_60664_1_2020_TABLE_F_1.find((r) => voltage <= r.upTo);
+  if (found === undefined) return { ok: false, reason: 'above-table' };
+  const value = found.withstand[category];
+  const steps = [
+    taken('U', 'Voltage that the table is entered with', voltage, 'V'),
+    taken('Urow', 'Row of the table that covers it', found.upTo, 'V', 'published', TABLE_SOURCE),
+  ];
+  const says = `Impulse withstand assumed by overvoltage category ${category}: confirm with the maker`;
+  const result = taken('Uw', says, value, 'V', 'assumption', TABLE_SOURCE);
+  return { ok: true, value, row: found.upTo, working: workingOf(steps, result) };
+}
+
+/**
+ * Voltage that Table F.1 is entered with for an AC system.
+ * @param input system, its grounding, basis and earthing of the job
+ * @returns V: line to neutral where solidly grounded (208 V for a high leg); else line to line, and between its two
+ * conductors for a two-wire circuit of 230 V (equipment for 230 V has no more withstand because its source has 400 V)
+ * Source: IEC 60664-1:2020 Table F.1 and Annex B (value from memory).
+ */
+export function withstandEntryVoltage(input: {
+  readonly system: AcSystem;
+  readonly grounding: SystemGrounding;
+  readonly basis: Basis;
+  readonly earthing: Earthing;
+}): number {
+  const lifted = isLiftedToLineVoltage(input.grounding, input.basis, input.earthing);
+  return lifted ? AC_SYSTEM_DATA[input.system].betweenConductors : worstGroundedLine(input.system).nominal;
+}

@@ -1,0 +1,53 @@
+import type { Step, Sureness, Working } from '../model/fact.js';
+
+/** Source of a figure whose text wasn't at hand when it was written down. */
+export const FROM_MEMORY = 'value from memory';
+/** Source of a figure that the trade uses and nobody published. */
+export const COMMON_PRACTICE = 'common practice, no source';
+/** Source of a figure that the caller states; `statedAt` puts the place in its stead. */
+export const AS_STATED = 'as stated';
+
+/**
+ * Writes a figure for the working of a calculation: 0.01 from 10 upwards, else four significant digits, no trailing zeros.
+ * @param value any finite number
+ * @returns its text, with a point, without thousands separators
+ */
+export function shown(value: number): string {
+  if (Math.abs(value) >= 10) return String(Math.round(value * 100) / 100);
+  return String(Number(value.toPrecision(4)));
+}
+
+/**
+ * A figure that is taken as it is, not computed.
+ * @returns the step; formula and substituted are ``
+ */
+export function taken(
+  symbol: string,
+  says: string,
+  value: number,
+  unit: string,
+  sure: Sureness = 'stated',
+  source: string = AS_STATED,
+): Step {
+  return { symbol, says, formula: '', substituted: '', value, unit, sure, source };
+}
+
+/** The working of a figure: the steps before it, then the figure itself as last step. */
+export function workingOf(before: readonly Step[], result: Step): Working {
+  return { value: result.value, unit: result.unit, steps: [...before, result] };
+}
+
+/**
+ * Puts the place where a figure is stated to the steps that take it.
+ * @param working a working
+ * @param places source text by symbol, such as `{ Voc: 'jobs.csv, line 12, Voc' }`
+ * @returns the working with the source of each stated step replaced; other steps and symbols stay as they are
+ */
+export function statedAt(working: Working, places: Readonly<Record<string, string>>): Working {
+  return {
+    ...working,
+    steps: working.steps.map((step) =>
+      step.sure === 'stated' ? { ...step, source: places[step.symbol] ?? step.source } : step,
+    ),
+  };
+}
