@@ -1,6 +1,6 @@
 /** The embedded fonts: their CSS with the bytes inlined, and which characters they hold. */
 export interface FontKit {
-  /** `@font-face` rules with `data:` sources. */
+  /** `@font-face` rules with `data:` sources (4 MB); `` for a page that is only printed: the printer brings the fonts itself. */
   readonly css: string;
   /** True where an embedded font has a glyph for this Unicode code point. */
   covers(codePoint: number): boolean;

@@ -1,0 +1,194 @@
+import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Browser } from 'puppeteer';
+import { EXIT } from '../model/exit-status.js';
+import { Failure } from '../model/failure.js';
+import type { Note } from '../model/message.js';
+import { PRINT_MESSAGES } from '../text/messages/print.js';
+import { note } from '../text/message-kit.js';
+import {
+  nameOfThisProcess,
+  privateCacheFolder,
+  sweepCacheFolder,
+  type RefusedFolder,
+} from './cache-folder.js';
+import { fontFolder } from './fonts.js';
+import { installedBrowsers } from './installed-browsers.js';
+import { isShippedHere, shippedBrowser } from './shipped-browser.js';
+
+/** A browser that can be started. */
+interface BrowserProgram {
+  readonly executable: string;
+  /** Set for the shipped one: the folder of its libraries. */
+  readonly libraries?: string;
+}
+
+/** A browser that runs, bound to this process. */
+export interface RunningBrowser {
+  readonly browser: Browser;
+  /** Ends it (killed where it doesn't answer within 3 s) and removes its profile; never fails. */
+  readonly end: () => Promise<void>;
+}
+
+/** How a browser is found. */
+export interface BrowserOptions {
+  /** `--browser`; before SHUNTBOOK_BROWSER, before the shipped one. */
+  readonly browser?: string | undefined;
+  /** Is told what a person should know: no sandbox, another browser than the shipped one. */
+  readonly onNotice?: (notice: Note) => void;
+}
+
+/** Our arguments, beside those that puppeteer gives every headless browser. */
+const ARGUMENTS = [
+  // Glyphs stand where their outlines say, not where a screen's pixels are: the same line breaks on every machine.
+  '--font-render-hinting=none',
+  // Pages are printed, never painted: no graphics driver is needed and none is looked for.
+  '--disable-gpu',
+  // The words of the browser's own making (list counters, hyphens) don't follow the machine's language.
+  '--lang=en-US',
+  // Colours are those of the style, whatever profile the machine's screen has.
+  '--force-color-profile=srgb',
+  // No name is ever looked up, should a request get past the page's own gate.
+  '--host-resolver-rules=MAP * ~NOTFOUND',
+  // Nothing is fetched by a helper of the browser, such as a proxy script.
+  '--no-proxy-server',
+];
+
+/**
+ * Starts the browser: the one that is named, else the shipped one (Linux on x64), else an installed or downloaded one.
+ * It is bound to this process by a pipe, so it ends with it, and has a profile of its own that goes with it.
+ * @throws Failure (`print/no-browser`) naming every place that was tried
+ */
+export async function startBrowser(options: BrowserOptions = {}): Promise<RunningBrowser> {
+  const tried: string[] = [];
+  const refused: RefusedFolder[] = [];
+  const cache = await privateCacheFolder(refused);
+  tried.push(...refused.map((r) => `${r.folder}: ${r.because}`));
+  if (cache === undefined) throw noBrowser(tried);
+  await sweepCacheFolder(cache);
+  const given = options.browser ?? process.env['SHUNTBOOK_BROWSER'];
+  if (given !== undefined && given !== '') {
+    const started = await tryToStart({ executable: given }, cache, tried, options);
+    if (started) return started;
+    throw noBrowser(tried);
+  }
+  if (isShippedHere()) {
+    const shipped = await shippedBrowser(cache).catch((error: unknown) => {
+      tried.push(`the shipped browser: ${reason(error)}`);
+    });
+    const started = shipped && (await tryToStart(shipped, cache, tried, options));
+    if (started) return started;
+  }
+  for (const executable of await installedBrowsers(tried)) {
+    const before = [...tried];
+    const started = await tryToStart({ executable }, cache, tried, options);
+    if (!started) continue;
+    if (isShippedHere())
+      options.onNotice?.(note(PRINT_MESSAGES.browserSubstituted, { tried: before, used: executable }));
+    return started;
+  }
+  throw noBrowser(tried);
+}
+
+const noBrowser = (tried: readonly string[]): Failure =>
+  new Failure(note(PRINT_MESSAGES.noBrowser, { tried }), EXIT.failed);
+
+const reason = (error: unknown): string =>
+  (error instanceof Error ? error.message : String(error)).split('\n').slice(0, 3).join(' ').slice(0, 300);
+
+async function tryToStart(
+  program: BrowserProgram,
+  cache: string,
+  tried: string[],
+  options: BrowserOptions,
+): Promise<RunningBrowser | undefined> {
+  const root = process.getuid?.() === 0;
+  try {
+    const browser = await launch(program, cache, !root);
+    if (root) options.onNotice?.(note(PRINT_MESSAGES.sandboxOff, { root }));
+    return browser;
+  } catch (error) {
+    if (root || !/sandbox/i.test(String(error))) {
+      tried.push(`${program.executable}: ${reason(error)}`);
+      return undefined;
+    }
+  }
+  try {
+    const browser = await launch(program, cache, false);
+    options.onNotice?.(note(PRINT_MESSAGES.sandboxOff, { root }));
+    return browser;
+  } catch (error) {
+    tried.push(`${program.executable}: ${reason(error)}`);
+    return undefined;
+  }
+}
+
+async function launch(program: BrowserProgram, cache: string, sandbox: boolean): Promise<RunningBrowser> {
+  const { default: puppeteer } = await import('puppeteer');
+  const profile = join(cache, nameOfThisProcess('profile'));
+  await mkdir(profile, { mode: 0o700 });
+  const forget = (): Promise<void> =>
+    rm(profile, { recursive: true, force: true, maxRetries: 3 }).catch(() => undefined);
+  try {
+    const browser = await puppeteer.launch({
+      executablePath: program.executable,
+      headless: 'shell',
+      pipe: true,
+      userDataDir: profile,
+      // root can't have the sandbox; else it stays on, and its refusal is told.
+      args: sandbox ? ARGUMENTS : [...ARGUMENTS, '--no-sandbox'],
+      env:
+        program.libraries === undefined ? process.env : await shippedEnvironment(program.libraries, profile),
+      // Ending is ours: a signal finishes or drops the page in hand.
+      handleSIGINT: false,
+      handleSIGTERM: false,
+      handleSIGHUP: false,
+      timeout: 30_000,
+      protocolTimeout: 600_000,
+    });
+    const end = async (): Promise<void> => {
+      await close(browser);
+      await forget();
+    };
+    return { browser, end };
+  } catch (error) {
+    await forget();
+    throw error;
+  }
+}
+
+async function close(browser: Browser): Promise<void> {
+  const program = browser.process();
+  let timer: NodeJS.Timeout | undefined;
+  const patience = new Promise<'late'>((resolve) => {
+    timer = setTimeout(() => {
+      resolve('late');
+    }, 3_000);
+  });
+  const closed = await Promise.race([browser.close().catch(() => 'late' as const), patience]);
+  clearTimeout(timer);
+  if (closed === 'late') program?.kill('SIGKILL');
+}
+
+/**
+ * The environment of the shipped browser's process: its own libraries, and of fonts none but the shipped, so that a
+ * page looks the same whatever fonts a machine has.
+ */
+async function shippedEnvironment(libraries: string, profile: string): Promise<Record<string, string>> {
+  const fontConfiguration = join(profile, 'fonts.conf');
+  const escaped = (path: string): string => path.replace(/&/g, '&amp;').replace(/</g, '&lt;');
+  await writeFile(
+    fontConfiguration,
+    `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig><dir>${escaped(fontFolder())}</dir>` +
+      `<cachedir>${escaped(join(profile, 'fonts'))}</cachedir></fontconfig>`,
+  );
+  return {
+    PATH: process.env['PATH'] ?? '/usr/bin:/bin',
+    // A key store or settings folder of the user's is never touched.
+    HOME: profile,
+    TMPDIR: profile,
+    LANG: 'C.UTF-8',
+    LD_LIBRARY_PATH: libraries,
+    FONTCONFIG_FILE: fontConfiguration,
+  };
+}

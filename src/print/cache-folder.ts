@@ -1,0 +1,84 @@
+import { lstat, mkdir, readdir, rm } from 'node:fs/promises';
+import { homedir, hostname, tmpdir } from 'node:os';
+import { isAbsolute, join } from 'node:path';
+
+/** Where caches of this user may lie, best first. */
+function candidates(): string[] {
+  const { env } = process;
+  const own: string[] = [];
+  const given = process.platform === 'win32' ? env['LOCALAPPDATA'] : env['XDG_CACHE_HOME'];
+  if (given !== undefined && isAbsolute(given)) own.push(join(given, 'shuntbook'));
+  if (process.platform === 'darwin') own.push(join(homedir(), 'Library', 'Caches', 'shuntbook'));
+  own.push(join(homedir(), '.cache', 'shuntbook'));
+  own.push(join(tmpdir(), `shuntbook-${process.getuid?.() ?? 'user'}`));
+  return own.filter((folder) => isAbsolute(folder));
+}
+
+/** A folder that was tried and why it can't be used. */
+export interface RefusedFolder {
+  readonly folder: string;
+  readonly because: string;
+}
+
+/**
+ * A cache folder that only this user can write to, made where it isn't there (mode 0700).
+ * A folder that another user could have planted is never used: it would hold the program that prints.
+ * @param refused takes the folders that were passed over, with the reason
+ * @returns its path, or undefined where none can be had
+ */
+export async function privateCacheFolder(refused: RefusedFolder[]): Promise<string | undefined> {
+  for (const folder of candidates()) {
+    try {
+      await mkdir(folder, { recursive: true, mode: 0o700 });
+      const because = await whyNotPrivate(folder);
+      if (because === undefined) return folder;
+      refused.push({ folder, because });
+    } catch (error) {
+      refused.push({ folder, because: error instanceof Error ? error.message : String(error) });
+    }
+  }
+  return undefined;
+}
+
+/**
+ * Says why a folder or file isn't this user's alone.
+ * @returns the reason, or undefined where it is
+ */
+export async function whyNotPrivate(path: string): Promise<string | undefined> {
+  const state = await lstat(path);
+  if (state.isSymbolicLink()) return 'it is a link';
+  if (process.getuid && state.uid !== process.getuid()) return 'it belongs to another user';
+  if (process.platform !== 'win32' && (state.mode & 0o022) !== 0) return 'others may write to it';
+  return undefined;
+}
+
+let made = 0;
+
+/** A name that no other process of this or another machine uses: `<purpose>@<host>@<process id>@<number>`. */
+export function nameOfThisProcess(purpose: string): string {
+  made += 1;
+  return [purpose, hostname().replace(/[^A-Za-z0-9.-]/g, '-'), process.pid, made].join('@');
+}
+
+/**
+ * Removes what processes that were killed left in the cache folder (temporary unpacking, browser profiles).
+ * @param folder the cache folder
+ */
+export async function sweepCacheFolder(folder: string): Promise<void> {
+  const own = nameOfThisProcess('').split('@');
+  for (const name of await readdir(folder)) {
+    const [, host, pid, number] = name.split('@');
+    if (number === undefined || host !== own[1] || isAlive(Number(pid))) continue;
+    await rm(join(folder, name), { recursive: true, force: true }).catch(() => undefined);
+  }
+}
+
+/** True while a process of that id runs on this machine, whoever owns it. */
+function isAlive(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return error instanceof Error && 'code' in error && error.code === 'EPERM';
+  }
+}

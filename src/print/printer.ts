@@ -1,0 +1,187 @@
+import { availableParallelism } from 'node:os';
+import { EXIT } from '../model/exit-status.js';
+import { Failure } from '../model/failure.js';
+import { PRINT_MESSAGES } from '../text/messages/print.js';
+import { note } from '../text/message-kit.js';
+import { startBrowser, type BrowserOptions, type RunningBrowser } from './browser.js';
+import { embeddedFonts, type EmbeddedFonts } from './fonts.js';
+import { openPage, type PrintingPage } from './page.js';
+import { finishPdf, type PdfMetadata } from './pdf.js';
+
+/** How a printer works. */
+export interface PrinterOptions extends BrowserOptions {
+  /** Documents printed at the same time; default: one a core. */
+  readonly pages?: number | undefined;
+  /** ms that one document may take before its browser counts as hung; default 60 000. */
+  readonly documentTimeout?: number | undefined;
+}
+
+/** One page of HTML and what its PDF shall say about itself. */
+export interface PrintOrder {
+  /** Whole in itself: fonts, styles and pictures inlined. */
+  readonly html: string;
+  readonly metadata: PdfMetadata;
+}
+
+/** Prints documents; the browser starts with the first. */
+export interface Printer {
+  /**
+   * Prints one document; several calls at once share the printer's pages.
+   * @returns the bytes of the PDF, the same for the same order
+   * @throws Failure where there is no browser, or the document failed twice
+   */
+  readonly print: (order: PrintOrder) => Promise<Uint8Array>;
+}
+
+// A page kept for ever grows to 1.2 GB; closed after 60 documents it stays below half of that, and is faster.
+const DOCUMENTS_A_PAGE = 60;
+// A document whose browser fell by another document's fault is printed again; more often than this, the browser is at fault.
+const ATTEMPTS = 6;
+
+/** A running browser with its state. */
+interface Session extends RunningBrowser {
+  /** Set once the printer itself ended it, for a document that hung. */
+  ended: boolean;
+}
+
+/**
+ * Gives a printer to `use` and takes browser and pages away when it is done, however it ends.
+ * @param options how to find the browser, and how much to print at a time
+ * @param use what is done with the printer
+ * @returns what `use` returns
+ */
+export async function withPrinter<T>(
+  options: PrinterOptions,
+  use: (printer: Printer) => Promise<T>,
+): Promise<T> {
+  const printer = new PagePool(options);
+  try {
+    return await use(printer);
+  } finally {
+    await printer.close();
+  }
+}
+
+class Hung extends Error {}
+
+class PagePool implements Printer {
+  private session: Promise<Session> | undefined;
+  private readonly idle: { page: PrintingPage; session: Session }[] = [];
+  private readonly waiting: (() => void)[] = [];
+  private free: number;
+  private closed = false;
+
+  constructor(private readonly options: PrinterOptions) {
+    this.free = options.pages ?? availableParallelism();
+  }
+
+  readonly print = async (order: PrintOrder): Promise<Uint8Array> => {
+    await this.enter();
+    try {
+      const printed = await this.printAgain(order);
+      const { bytes, fonts } = await finishPdf(printed, order.metadata);
+      const odd = fonts.find((font) => font.type3 || !font.embedded);
+      if (odd)
+        this.options.onNotice?.(
+          note(PRINT_MESSAGES.fontMissing, { title: order.metadata.title, font: odd.name }),
+        );
+      return bytes;
+    } finally {
+      this.leave();
+    }
+  };
+
+  async close(): Promise<void> {
+    this.closed = true;
+    const session = await this.session?.catch(() => undefined);
+    if (session) await session.end();
+  }
+
+  private async enter(): Promise<void> {
+    if (this.free > 0) this.free -= 1;
+    else await new Promise<void>((resolve) => this.waiting.push(resolve));
+  }
+
+  private leave(): void {
+    const next = this.waiting.shift();
+    if (next) next();
+    else this.free += 1;
+  }
+
+  /** Prints; a document whose page or browser goes away is tried once more in a new one. */
+  private async printAgain(order: PrintOrder): Promise<Uint8Array> {
+    let faults = 0;
+    for (let attempt = 1; ; attempt += 1) {
+      const session = await this.running();
+      try {
+        return await this.printOnce(order.html, session);
+      } catch (error) {
+        if (this.closed) throw error;
+        const innocent = session.ended && !(error instanceof Hung);
+        if (!innocent) faults += 1;
+        if (error instanceof Hung || !session.browser.connected) await this.replace(session);
+        if (faults < 2 && attempt < ATTEMPTS) continue;
+        const because =
+          error instanceof Hung ? 'the browser took longer than is allowed' : 'the browser gave up';
+        const detail = error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error);
+        const told = note(PRINT_MESSAGES.notPrinted, { title: order.metadata.title, because, detail });
+        throw new Failure(told, EXIT.failed, { cause: error });
+      }
+    }
+  }
+
+  private async printOnce(html: string, session: Session): Promise<Uint8Array> {
+    const limit = this.options.documentTimeout ?? 60_000;
+    let timer: NodeJS.Timeout | undefined;
+    const hung = new Promise<never>((_, reject) => {
+      timer = setTimeout(() => {
+        reject(new Hung(`more than ${limit} ms`));
+      }, limit);
+    });
+    let page: PrintingPage | undefined;
+    try {
+      const work = async (): Promise<Uint8Array> => {
+        page = await this.pageOf(session);
+        return page.print(html);
+      };
+      const bytes = await Promise.race([work(), hung]);
+      this.giveBack(page, session);
+      return bytes;
+    } catch (error) {
+      void page?.close();
+      throw error;
+    } finally {
+      clearTimeout(timer);
+    }
+  }
+
+  private async pageOf(session: Session): Promise<PrintingPage> {
+    for (let idle = this.idle.pop(); idle; idle = this.idle.pop()) {
+      if (idle.session === session) return idle.page;
+    }
+    const fonts: EmbeddedFonts = await embeddedFonts();
+    return openPage(session.browser, fonts.faces, fonts.standAloneKit.css);
+  }
+
+  private giveBack(page: PrintingPage | undefined, session: Session): void {
+    if (!page) return;
+    if (page.printed() < DOCUMENTS_A_PAGE) this.idle.push({ page, session });
+    else void page.close();
+  }
+
+  private async running(): Promise<Session> {
+    this.session ??= startBrowser(this.options).then((running) => ({ ...running, ended: false }));
+    const session = await this.session;
+    if (session.browser.connected && !session.ended) return session;
+    await this.replace(session);
+    return this.running();
+  }
+
+  /** Ends a browser that crashed or hangs; whoever asks next starts another. */
+  private async replace(session: Session): Promise<void> {
+    const current = await this.session?.catch(() => undefined);
+    if (current === session) this.session = undefined;
+    session.ended = true;
+    await session.end();
+  }
+}
