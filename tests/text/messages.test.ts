@@ -14,6 +14,15 @@ class Anything extends Array<string> {
   toFixed(): string {
     return '1';
   }
+  replace(): string {
+    return 'thing';
+  }
+  startsWith(): boolean {
+    return false;
+  }
+  toUpperCase(): string {
+    return 'THING';
+  }
 }
 const parameters = new Proxy({}, { get: () => Anything.of('thing') });
 
