@@ -1,0 +1,59 @@
+import { isNec, type Basis } from '../model/words.js';
+import type { ClauseSource } from './clause-kit.js';
+import { IEC_CLAUSES, OTHER_CLAUSES } from './clauses-iec.js';
+import { NEC_CLAUSES } from './clauses-nec.js';
+
+/** What a clause is about. */
+export type ClauseSubject = keyof typeof NEC_CLAUSES | keyof typeof IEC_CLAUSES | keyof typeof OTHER_CLAUSES;
+
+function hasKey<T extends object>(table: T, key: PropertyKey): key is keyof T {
+  return Object.hasOwn(table, key);
+}
+
+function necClause(subject: keyof typeof NEC_CLAUSES, basis: Basis): ClauseSource | undefined {
+  const entry = NEC_CLAUSES[subject];
+  const edition = basis.slice('nec-'.length);
+  const number = entry.clauses[edition];
+  if (number === undefined) return undefined;
+  return {
+    standard: entry.standard ?? 'NEC (NFPA 70)',
+    edition,
+    clause: number,
+    says: entry.saysIn?.[edition] ?? entry.says,
+    ...(entry.sure === undefined ? {} : { sure: entry.sure }),
+  };
+}
+
+/**
+ * The clause that rules a subject under a basis.
+ *
+ * NEC clauses stand as pairs (cycle, number): one rule has another number in each cycle. IEC clauses hold for `iec` only;
+ * standards that both sides use (UL, IEEE, ANSI, ASTM, IEC 60664-1, books) hold under every basis.
+ * @param subject what it is about
+ * @param basis the job's own
+ * @returns the clause; undefined where that basis has none
+ */
+export function clause(subject: ClauseSubject, basis: Basis): ClauseSource | undefined {
+  if (hasKey(OTHER_CLAUSES, subject)) return OTHER_CLAUSES[subject];
+  if (isNec(basis)) return hasKey(NEC_CLAUSES, subject) ? necClause(subject, basis) : undefined;
+  return hasKey(IEC_CLAUSES, subject) ? IEC_CLAUSES[subject] : undefined;
+}
+
+/** All subjects, in the order of the tables. */
+export const CLAUSE_SUBJECTS: readonly ClauseSubject[] = [
+  ...new Set([...keysOf(NEC_CLAUSES), ...keysOf(IEC_CLAUSES), ...keysOf(OTHER_CLAUSES)]),
+];
+
+function keysOf<K extends string>(table: Readonly<Record<K, unknown>>): readonly K[] {
+  return Object.keys(table) as K[];
+}
+
+/** The clauses that a basis knows, by subject: for the rulebook. */
+export function clausesOf(basis: Basis): ReadonlyMap<ClauseSubject, ClauseSource> {
+  const found = new Map<ClauseSubject, ClauseSource>();
+  for (const subject of CLAUSE_SUBJECTS) {
+    const one = clause(subject, basis);
+    if (one) found.set(subject, one);
+  }
+  return found;
+}
