@@ -132,9 +132,27 @@ export function isForeign(system: AcSystem, basis: Basis): boolean {
   return (AC_SYSTEM_DATA[system].practice === 'nec') !== isNec(basis);
 }
 
-/** True where a fault can lift a line to the line-to-line voltage for long: not solidly grounded, or `iec` with IT. */
-export function isLiftedToLineVoltage(grounding: SystemGrounding, basis: Basis, earthing: Earthing): boolean {
-  return grounding !== 'solid' || (!isNec(basis) && earthing === 'IT');
+/** A three-phase system without a neutral: none of its points but a corner can be grounded. */
+function isDelta(data: AcSystemData): boolean {
+  return data.phases === 3 && !data.hasNeutral;
+}
+
+/** A system with its grounding and what the job says of earthing. */
+export interface GroundedSystem {
+  readonly system: AcSystem;
+  readonly grounding: SystemGrounding;
+  readonly basis: Basis;
+  /** Counts under `iec` only. */
+  readonly earthing: Earthing;
+}
+
+/**
+ * True where a line can stand at the line-to-line voltage above ground for long: a system that isn't solidly grounded, a
+ * delta without a neutral, or `iec` with IT.
+ */
+export function isLiftedToLineVoltage(input: GroundedSystem): boolean {
+  if (input.grounding !== 'solid' || isDelta(AC_SYSTEM_DATA[input.system])) return true;
+  return !isNec(input.basis) && input.earthing === 'IT';
 }
 
 /** The line that stands highest above ground, and its nominal voltage. */
@@ -167,18 +185,11 @@ export function worstGroundedLine(system: AcSystem): WorstLine {
  * @returns V; 0 for a conductor at ground potential; null: no figure can be stated, or the system has no such conductor
  * Source: geometry of the system; the corner-grounded phase is L2 (this project's choice).
  */
-export function nominalToGround(input: {
-  readonly system: AcSystem;
-  readonly grounding: SystemGrounding;
-  readonly conductor: Conductor;
-  readonly basis: Basis;
-  readonly earthing: Earthing;
-}): number | null {
+export function nominalToGround(input: GroundedSystem & { readonly conductor: Conductor }): number | null {
   const { conductor, grounding } = input;
   const data = AC_SYSTEM_DATA[input.system];
   if (!data.conductors.includes(conductor)) return null;
   if (!isNec(input.basis) && input.earthing === 'IT') return null;
-  const isDelta = data.phases === 3 && !data.hasNeutral;
   const atLine = data.linesToGround[data.lines.indexOf(conductor)];
   switch (grounding) {
     case 'none':
@@ -189,9 +200,9 @@ export function nominalToGround(input: {
       return atLine === undefined ? (data.linesToGround[1] ?? null) : data.lineToLine;
     case 'impedance':
       // The impedance holds the star point near ground until a fault comes; a delta's lies at line voltage over root 3.
-      if (isDelta) return data.lineToLine / Math.sqrt(3);
+      if (isDelta(data)) return data.lineToLine / Math.sqrt(3);
       return atLine ?? 0;
     case 'solid':
-      return isDelta ? null : (atLine ?? 0);
+      return isDelta(data) ? null : (atLine ?? 0);
   }
 }

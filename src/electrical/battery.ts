@@ -59,8 +59,6 @@ function isKnown(chemistry: string): chemistry is BatteryChemistry {
   return Object.hasOwn(USUAL_CELLS, chemistry);
 }
 
-const MEMORY_SOURCE = FROM_MEMORY;
-
 /**
  * Highest charge voltage of one lead-acid cell.
  * @param lowestTemp °C; undefined: not known
@@ -75,62 +73,46 @@ export function leadAcidCellVoltage(lowestTemp: number | undefined): number {
   );
 }
 
-function leadAcidSteps(lowestTemp: number | undefined): Step[] {
-  const value = leadAcidCellVoltage(lowestTemp);
-  if (lowestTemp === undefined) {
-    return [
-      taken(
-        'Ucell',
-        'Highest charge voltage of a cell, lead-acid, temperature not stated',
-        value,
-        'V',
-        'memory',
-        MEMORY_SOURCE,
-      ),
-    ];
+function cellVoltage(chemistry: BatteryChemistry, lowestTemp: number | undefined): number {
+  switch (chemistry) {
+    case 'lead-acid':
+      return leadAcidCellVoltage(lowestTemp);
+    case 'lfp':
+      return LFP_END_OF_CHARGE;
+    case 'nicd':
+      return NICD_HIGHEST_CHARGE;
+  }
+}
+
+const CELL_SAYS: Readonly<Record<BatteryChemistry, string>> = {
+  'lead-acid': 'Highest charge voltage of a cell, lead-acid, temperature not stated',
+  lfp: 'End-of-charge voltage of a cell, lithium iron phosphate',
+  nicd: 'Highest charge voltage of a cell, nickel-cadmium',
+};
+
+/** The lead-acid formula with its temperature put in. */
+function compensated(temperature: string): string {
+  const rise = `${shown(LEAD_ACID_COMPENSATION)} V/°C × (${REFERENCE_TEMPERATURE} °C - ${temperature})`;
+  return `max(${shown(LEAD_ACID_EQUALISE)} V, ${shown(LEAD_ACID_ABSORB)} V + ${rise})`;
+}
+
+function cellSteps(chemistry: BatteryChemistry, lowestTemp: number | undefined, perCell: number): Step[] {
+  if (chemistry !== 'lead-acid' || lowestTemp === undefined) {
+    return [taken('Ucell', CELL_SAYS[chemistry], perCell, 'V', 'memory', FROM_MEMORY)];
   }
   return [
     taken('T', 'Lowest expected temperature', lowestTemp, '°C'),
     {
       symbol: 'Ucell',
       says: 'Highest charge voltage of a cell, lead-acid: equalising, or absorption compensated for cold',
-      formula: 'max(2.583 V, 2.467 V + 0.005 V/°C × (25 °C - T))',
-      substituted: `max(2.583 V, 2.467 V + 0.005 V/°C × (25 °C - (${shown(lowestTemp)} °C)))`,
-      value,
+      formula: compensated('T'),
+      substituted: compensated(`(${shown(lowestTemp)} °C)`),
+      value: perCell,
       unit: 'V',
       sure: 'memory',
-      source: MEMORY_SOURCE,
+      source: FROM_MEMORY,
     },
   ];
-}
-
-function cellSteps(chemistry: BatteryChemistry, lowestTemp: number | undefined): Step[] {
-  switch (chemistry) {
-    case 'lead-acid':
-      return leadAcidSteps(lowestTemp);
-    case 'lfp':
-      return [
-        taken(
-          'Ucell',
-          'End-of-charge voltage of a cell, lithium iron phosphate',
-          LFP_END_OF_CHARGE,
-          'V',
-          'memory',
-          MEMORY_SOURCE,
-        ),
-      ];
-    case 'nicd':
-      return [
-        taken(
-          'Ucell',
-          'Highest charge voltage of a cell, nickel-cadmium',
-          NICD_HIGHEST_CHARGE,
-          'V',
-          'memory',
-          MEMORY_SOURCE,
-        ),
-      ];
-  }
 }
 
 /**
@@ -149,11 +131,11 @@ export function batteryChargeVoltage(input: BatteryInput): BatteryVoltage {
   const cells = input.cells ?? usual;
   if (cells === undefined) return { ok: false, reason: 'cells-unknown' };
   const usualCells = input.cells === undefined;
-  const steps = cellSteps(chemistry, lowestTemp);
-  const perCell = steps[steps.length - 1]?.value ?? Number.NaN;
+  const perCell = cellVoltage(chemistry, lowestTemp);
+  const steps = cellSteps(chemistry, lowestTemp, perCell);
   const value = perCell * cells;
   const cellsStep = usualCells
-    ? taken('n', `Usual cells in series at ${shown(nominal ?? 0)} V`, cells, '', 'memory', MEMORY_SOURCE)
+    ? taken('n', `Usual cells in series at ${String(nominal)} V`, cells, '', 'memory', FROM_MEMORY)
     : taken('n', 'Cells in series', cells, '');
   const result: Step = {
     symbol: 'Ucharge',
@@ -163,7 +145,7 @@ export function batteryChargeVoltage(input: BatteryInput): BatteryVoltage {
     value,
     unit: 'V',
     sure: 'computed',
-    source: MEMORY_SOURCE,
+    source: FROM_MEMORY,
   };
   return { ok: true, value, cells, usualCells, perCell, working: workingOf([...steps, cellsStep], result) };
 }

@@ -109,19 +109,19 @@ function voltsForEachDegreeText(
   const c = shown(coefficient.value);
   switch (coefficient.unit) {
     case '%/C':
-      return `${c} %/°C / 100 % × ${shown(vocStc)} V`;
+      return `${c} %/°C × ${shown(vocStc)} V`;
     case 'V/C':
       return `${c} V/°C`;
     case 'mV/cell/C':
-      return `${c} mV/cell/°C / 1000 × ${String(cells)} cells`;
+      return `${c} mV/cell/°C × ${String(cells)} cells`;
   }
 }
 
 /** Formula of the change by the unit of the coefficient. */
 const SLOPE_FORMULA: Readonly<Record<VoltageCoefficient['unit'], string>> = {
-  '%/C': 'β / 100 % × Voc',
+  '%/C': 'β × Voc',
   'V/C': 'β',
-  'mV/cell/C': 'β / 1000 × cells',
+  'mV/cell/C': 'β × cells',
 };
 
 function inputSteps(input: Pick<ColdVoltageInput, 'vocStc' | 'modulesInSeries'>): Step[] {
@@ -173,8 +173,8 @@ function byCoefficient(input: ColdVoltageInput, coefficient: VoltageCoefficient)
     {
       symbol: 'F',
       says: 'Factor for the lowest temperature, at least 1',
-      formula: '1 + dV/dT × (T - 25 °C) / Voc',
-      substituted: `1 + (${shown(slope)} V/°C) × (${shown(lowestTemp)} °C - 25 °C) / ${shown(vocStc)} V`,
+      formula: 'max(1, 1 + dV/dT × (T - 25 °C) / Voc)',
+      substituted: `max(1, 1 + (${shown(slope)} V/°C) × (${shown(lowestTemp)} °C - 25 °C) / (${shown(vocStc)} V))`,
       value: factor,
       unit: '',
       sure: 'computed',

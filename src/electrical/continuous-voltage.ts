@@ -7,11 +7,18 @@ import {
   type Earthing,
   type SystemGrounding,
 } from '../model/words.js';
-import { AC_SYSTEM_DATA, isForeign, isLiftedToLineVoltage, worstGroundedLine } from './ac-systems.js';
+import {
+  AC_SYSTEM_DATA,
+  isForeign,
+  isLiftedToLineVoltage,
+  worstGroundedLine,
+  type GroundedSystem,
+} from './ac-systems.js';
 import { COMMON_PRACTICE, FROM_MEMORY, shown, taken, workingOf } from './working.js';
 
 /** Highest voltage of range B over nominal: ANSI C84.1-2020 Table 1, 127 V on a 120 V system (value from memory). */
 export const ANSI_C84_1_2020_RANGE_B = 127 / 120;
+const RANGE_B_TEXT = '127 / 120';
 /** Least Uc over the voltage it stands on: IEC 60364-5-53:2019 Table 534.2 (value from memory). */
 export const IEC_60364_5_53_2019_TABLE_534_2_FACTOR = 1.1;
 /** Peak over effective value of a sine, to the three places that the trade writes. */
@@ -20,11 +27,7 @@ export const PEAK_OVER_EFFECTIVE = 1.414;
 const RANGE_B_SOURCE = `ANSI C84.1-2020, range B, ${FROM_MEMORY}`;
 const TABLE_534_2_SOURCE = `IEC 60364-5-53:2019 Table 534.2, ${FROM_MEMORY}`;
 
-export interface ContinuousVoltageInput {
-  readonly system: AcSystem;
-  readonly grounding: SystemGrounding;
-  readonly basis: Basis;
-  readonly earthing: Earthing;
+export interface ContinuousVoltageInput extends GroundedSystem {
   /** Share of the nominal voltage to ground to be borne under `nec`: the setting `continuousShare`. */
   readonly continuousShare: number;
 }
@@ -57,8 +60,8 @@ function necSteps(nominal: number, highest: number, share: number, continuousSha
     {
       symbol: 'Umax',
       says: 'Highest continuous voltage to ground, range B',
-      formula: '127 / 120 × U',
-      substituted: `127 / 120 × ${shown(nominal)} V`,
+      formula: `${RANGE_B_TEXT} × U`,
+      substituted: `${RANGE_B_TEXT} × ${shown(nominal)} V`,
       value: highest,
       unit: 'V',
       sure: 'memory',
@@ -90,7 +93,7 @@ function necSteps(nominal: number, highest: number, share: number, continuousSha
  */
 export function highestContinuousToGround(input: ContinuousVoltageInput): ContinuousVoltage {
   const { system, basis, continuousShare } = input;
-  const lifted = isLiftedToLineVoltage(input.grounding, basis, input.earthing);
+  const lifted = isLiftedToLineVoltage(input);
   const worst = worstGroundedLine(system);
   const conductor = lifted ? 'L1' : worst.conductor;
   const nominal = lifted ? AC_SYSTEM_DATA[system].lineToLine : worst.nominal;
@@ -122,8 +125,8 @@ export function highestContinuousToGround(input: ContinuousVoltageInput): Contin
   const result: Step = {
     symbol: 'Uc',
     says: 'Least maximum continuous operating voltage',
-    formula: '1.1 × U',
-    substituted: `1.1 × ${shown(nominal)} V`,
+    formula: `${shown(IEC_60364_5_53_2019_TABLE_534_2_FACTOR)} × U`,
+    substituted: `${shown(IEC_60364_5_53_2019_TABLE_534_2_FACTOR)} × ${shown(nominal)} V`,
     value: required,
     unit: 'V',
     sure: 'memory',
@@ -158,7 +161,7 @@ export function arrayFloorFromInverter(input: {
   const nec = isNec(input.basis);
   const highest = nominal * (nec ? ANSI_C84_1_2020_RANGE_B : IEC_60364_5_53_2019_TABLE_534_2_FACTOR);
   const value = highest * PEAK_OVER_EFFECTIVE;
-  const factor = nec ? '127 / 120' : '1.1';
+  const factor = nec ? RANGE_B_TEXT : shown(IEC_60364_5_53_2019_TABLE_534_2_FACTOR);
   const steps: Step[] = [
     taken('UAC', `Nominal voltage between the output conductors, system ${input.system}`, nominal, 'V'),
     {
@@ -175,8 +178,8 @@ export function arrayFloorFromInverter(input: {
   const result: Step = {
     symbol: 'Ulink',
     says: "Peak of that voltage: the inverter's DC link lifts the poles so far; ask the maker",
-    formula: '1.414 × UAC,max',
-    substituted: `1.414 × ${shown(highest)} V`,
+    formula: `${shown(PEAK_OVER_EFFECTIVE)} × UAC,max`,
+    substituted: `${shown(PEAK_OVER_EFFECTIVE)} × ${shown(highest)} V`,
     value,
     unit: 'V',
     sure: 'derived',

@@ -124,6 +124,17 @@ export type RiskLevel =
       /** `no-lines`: every length is stated as 0. */ readonly reason: 'no-flash-density' | 'no-lines';
     };
 
+/** The weighted sum of the lines, written out. */
+function weighed(
+  lvOverhead: string,
+  lvUnderground: string,
+  hvOverhead: string,
+  hvUnderground: string,
+): string {
+  const w = LINE_WEIGHTS;
+  return `${w.lvOverhead} × ${lvOverhead} + ${w.lvUnderground} × ${lvUnderground} + ${w.hvOverhead} × ${hvOverhead} + ${w.hvUnderground} × ${hvUnderground}`;
+}
+
 /**
  * Calculated risk level of a supply from overhead lines and cables.
  * @param input surroundings; flashes per km2 and year, above 0; lines in km
@@ -163,8 +174,13 @@ export function calculatedRiskLevel(input: {
         lines.assumed > 0
           ? `Weighted length of the lines; ${shown(lines.assumed)} km overhead assumed`
           : 'Weighted length of the lines',
-      formula: '2 LPAL + LPCL + 0.4 LPAH + 0.2 LPCH',
-      substituted: `2 × ${shown(lines.lvOverhead)} km + ${shown(lines.lvUnderground)} km + 0.4 × ${shown(lines.hvOverhead)} km + 0.2 × ${shown(lines.hvUnderground)} km`,
+      formula: weighed('LPAL', 'LPCL', 'LPAH', 'LPCH'),
+      substituted: weighed(
+        `${shown(lines.lvOverhead)} km`,
+        `${shown(lines.lvUnderground)} km`,
+        `${shown(lines.hvOverhead)} km`,
+        `${shown(lines.hvUnderground)} km`,
+      ),
       value: weighted,
       unit: 'km',
       sure: lines.assumed > 0 ? 'assumption' : 'published',

@@ -72,6 +72,9 @@ export function leadFigures(input: LeadInput): LeadFigures {
   return { inductance, inductanceInLevel: inLevel, inductanceAdded, slope, value: inductanceAdded * slope };
 }
 
+/** 1/us; as printed: five digits, so that the product can be checked by hand. */
+const RISE_TEXT = String(Number((steepestCurrentRise(1) * 1e-6).toPrecision(5)));
+
 /** A step of an inductance, printed in uH (trade unit). */
 function inductanceStep(
   symbol: string,
@@ -83,8 +86,8 @@ function inductanceStep(
   return {
     symbol,
     says,
-    formula: '0.2 µH/m × l × (ln(4 l / d) - 1)',
-    substituted: `0.2 µH/m × ${shown(length)} m × (ln(4 × ${shown(length)} m / ${shown(diameter)} m) - 1)`,
+    formula: '0.2 µH/m × l × (ln(4 × l / d) - 1)',
+    substituted: `0.2 µH/m × ${shown(length)} m × (ln(4 × ${shown(length)} m / (${shown(diameter)} m)) - 1)`,
     value: henries * 1e6,
     unit: 'µH',
     sure: 'memory',
@@ -127,8 +130,8 @@ export function leadVoltage(input: LeadInput): LeadFigures & { readonly working:
   steps.push({
     symbol: 'di/dt',
     says: 'Steepest rise of the 8/20 µs current',
-    formula: '0.149 1/µs × Ip',
-    substituted: `0.149 1/µs × ${shown(peak)} A`,
+    formula: `${RISE_TEXT} 1/µs × Ip`,
+    substituted: `${RISE_TEXT} 1/µs × ${shown(peak)} A`,
     value: figures.slope * 1e-6,
     unit: 'A/µs',
     sure: 'computed',

@@ -1,15 +1,15 @@
 import type { Step, Working } from '../model/fact.js';
-import { FROM_MEMORY, shown, taken, workingOf } from './working.js';
-
-export interface Computed {
-  readonly value: number;
-  readonly working: Working;
-}
+import { FROM_MEMORY, shown, taken, workingOf, type Computed } from './working.js';
 
 const FLASH_UNIT = '1/(km² a)';
 const ANNEX_A = `IEC 62305-2:2010 Annex A, ${FROM_MEMORY}`;
 /** km2 in a m2. */
 const KM2 = 1e-6;
+
+/** Ng over Td: IEC 62305-2:2006 Annex A. */
+export const IEC_62305_2_2006_NG_OVER_TD = 0.1;
+/** Ng = factor x Td^power: IEEE 1410, values from memory. */
+export const IEEE_1410_NG = { factor: 0.04, power: 1.25 };
 
 /** The two formulas for the ground flash density; IEC 62305-2:2006 and IEEE 1410 (value from memory). They cross at 39 days. */
 export type FlashDensityFormula = 'iec-62305-2' | 'ieee-1410';
@@ -25,12 +25,15 @@ export function flashDensityFromThunderDays(input: {
   readonly formula?: FlashDensityFormula;
 }): Computed {
   const isIeee = input.formula === 'ieee-1410';
-  const value = isIeee ? 0.04 * input.days ** 1.25 : 0.1 * input.days;
+  const { factor, power } = IEEE_1410_NG;
+  const value = isIeee ? factor * input.days ** power : IEC_62305_2_2006_NG_OVER_TD * input.days;
+  const written = (days: string): string =>
+    isIeee ? `${factor} × ${days}^${power}` : `${IEC_62305_2_2006_NG_OVER_TD} × ${days}`;
   const result: Step = {
     symbol: 'Ng',
     says: 'Ground flash density from thunderstorm days',
-    formula: isIeee ? '0.04 × Td^1.25' : '0.1 × Td',
-    substituted: isIeee ? `0.04 × ${shown(input.days)}^1.25` : `0.1 × ${shown(input.days)}`,
+    formula: written('Td'),
+    substituted: written(shown(input.days)),
     value,
     unit: FLASH_UNIT,
     sure: isIeee ? 'memory' : 'published',

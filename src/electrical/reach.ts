@@ -69,8 +69,8 @@ function resultStep(input: ReachInput, kind: ReachFigures['kind'], distance: num
       return {
         ...common,
         says: `Reach along the cable, at least ${shown(leastReach)} m, at most ${shown(limit)} m`,
-        formula: `(Uw - Up - Ul) / ${shown(slope)} V/m`,
-        substituted: `(${shown(withstand)} V - ${shown(up)} V - ${shown(leads)} V) / ${shown(slope)} V/m`,
+        formula: `(Uw - Up - Ul) / (${shown(slope)} V/m)`,
+        substituted: `(${shown(withstand)} V - ${shown(up)} V - ${shown(leads)} V) / (${shown(slope)} V/m)`,
       };
   }
 }

@@ -1,11 +1,6 @@
-import type { Step, Working } from '../model/fact.js';
+import type { Step } from '../model/fact.js';
 import { PEAK_OVER_EFFECTIVE } from './continuous-voltage.js';
-import { shown, taken, workingOf } from './working.js';
-
-export interface Computed {
-  readonly value: number;
-  readonly working: Working;
-}
+import { shown, taken, workingOf, type Computed } from './working.js';
 
 /**
  * Open-circuit DC voltage behind the rectifier of a three-phase turbine: the peak of its line-to-line voltage.
@@ -18,8 +13,8 @@ export function rectifiedVoltage(input: { readonly lineToLine: number }): Comput
   const result: Step = {
     symbol: 'UDC',
     says: 'Open-circuit voltage behind the rectifier: peak of the voltage between lines',
-    formula: '1.414 × ULL',
-    substituted: `1.414 × ${shown(input.lineToLine)} V`,
+    formula: `${shown(PEAK_OVER_EFFECTIVE)} × ULL`,
+    substituted: `${shown(PEAK_OVER_EFFECTIVE)} × ${shown(input.lineToLine)} V`,
     value,
     unit: 'V',
     sure: 'computed',
@@ -42,8 +37,8 @@ export function generatorFrequency(input: { readonly poles: number; readonly rpm
   const result: Step = {
     symbol: 'f',
     says: 'Frequency of the generator, at which the indicators flicker',
-    formula: '(poles / 2) × rpm / 60',
-    substituted: `(${shown(input.poles)} / 2) × ${shown(input.rpm)} 1/min / 60 s/min`,
+    formula: '(poles / 2) × rpm / (60 s/min)',
+    substituted: `(${shown(input.poles)} / 2) × ${shown(input.rpm)} 1/min / (60 s/min)`,
     value,
     unit: 'Hz',
     sure: 'computed',

@@ -60,21 +60,23 @@ export function mm2Gauge(area: number): WireGauge | undefined {
   return { unit: 'mm2', size: area, diameter: diameterOfArea(area), area, name: `${area} mm2` };
 }
 
-const AWG_FORM = /^(?:awg\s*|#\s*)?(\d{1,2})\s*(?:awg)?$/;
+const AWG_FORM = /^(?:awg\s*|#\s*)?([1-9]\d?|0{1,4})\s*(?:awg)?$/;
 const AUGHT_FORM = /^(?:awg\s*|#\s*)?([1-4])\s*\/\s*0\s*(?:awg)?$/;
-const MM2_FORM = /^(\d{1,4}(?:[.,]\d{1,3})?)\s*(?:mm2|mm²|mm\^2|sq\.?\s?mm)$/;
+// A comma with three digits after it could part thousands: not read.
+const MM2_FORM = /^(\d{1,4}(?:\.\d{1,3}|,\d{1,2})?)\s*(?:mm2|mm\^2|sq\.?\s?mm)$/;
 
 /**
  * Reads a wire gauge.
- * @param text `10 AWG`, `AWG 10`, `#10`, `1/0`, `2/0 AWG`, `6 mm2`, `2.5 mm²`; without regard to case
+ * @param text `10 AWG`, `AWG 10`, `#10`, `1/0`, `2/0 AWG`, `00 AWG` (2/0), `6 mm2`, `2.5 mm²`; without regard to case
  * @returns the gauge; undefined where the text isn't one, a bare number without a unit included
  */
 export function parseWireGauge(text: string): WireGauge | undefined {
-  const cell = text.trim().toLowerCase();
+  const cell = text.normalize('NFKC').trim().toLowerCase();
   const aught = AUGHT_FORM.exec(cell)?.[1];
   if (aught !== undefined) return awgGauge(1 - Number(aught));
   const awg = AWG_FORM.exec(cell)?.[1];
-  if (awg !== undefined) return cell === awg ? undefined : awgGauge(Number(awg));
+  if (awg !== undefined && cell === awg) return undefined;
+  if (awg !== undefined) return awgGauge(awg.startsWith('0') ? 1 - awg.length : Number(awg));
   const area = MM2_FORM.exec(cell)?.[1];
   return area === undefined ? undefined : mm2Gauge(Number(area.replace(',', '.')));
 }

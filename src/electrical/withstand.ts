@@ -1,6 +1,11 @@
 import type { Working } from '../model/fact.js';
-import type { AcSystem, Basis, Earthing, OvervoltageCategory, SystemGrounding } from '../model/words.js';
-import { AC_SYSTEM_DATA, isLiftedToLineVoltage, worstGroundedLine } from './ac-systems.js';
+import type { OvervoltageCategory } from '../model/words.js';
+import {
+  AC_SYSTEM_DATA,
+  isLiftedToLineVoltage,
+  worstGroundedLine,
+  type GroundedSystem,
+} from './ac-systems.js';
 import { taken, workingOf } from './working.js';
 
 /** One row of IEC 60664-1 Table F.1: V line to neutral that it covers, and V of rated impulse voltage by category. */
@@ -76,12 +81,8 @@ export function assumedWithstand(input: {
  * conductors for a two-wire circuit of 230 V (equipment for 230 V has no more withstand because its source has 400 V)
  * Source: IEC 60664-1:2020 Table F.1 and Annex B (value from memory).
  */
-export function withstandEntryVoltage(input: {
-  readonly system: AcSystem;
-  readonly grounding: SystemGrounding;
-  readonly basis: Basis;
-  readonly earthing: Earthing;
-}): number {
-  const lifted = isLiftedToLineVoltage(input.grounding, input.basis, input.earthing);
-  return lifted ? AC_SYSTEM_DATA[input.system].betweenConductors : worstGroundedLine(input.system).nominal;
+export function withstandEntryVoltage(input: GroundedSystem): number {
+  return isLiftedToLineVoltage(input)
+    ? AC_SYSTEM_DATA[input.system].betweenConductors
+    : worstGroundedLine(input.system).nominal;
 }

@@ -32,6 +32,12 @@ export function taken(
   return { symbol, says, formula: '', substituted: '', value, unit, sure, source };
 }
 
+/** A figure with its working. */
+export interface Computed {
+  readonly value: number;
+  readonly working: Working;
+}
+
 /** The working of a figure: the steps before it, then the figure itself as last step. */
 export function workingOf(before: readonly Step[], result: Step): Working {
   return { value: result.value, unit: result.unit, steps: [...before, result] };
