@@ -1,0 +1,55 @@
+import { stringify } from 'csv-stringify/sync';
+
+/** A cell: a number is written as one; null is an empty cell. */
+export type Cell = string | number | null;
+
+// A spreadsheet cuts what is longer, and then takes the rest for further cells.
+const LONGEST = 32_000;
+
+/** What a spreadsheet takes for the start of a formula, as typed on a narrow or a wide keyboard. */
+const FORMULA_START = /^[=+\-@|%\uff1d\uff0b\uff0d\uff20]/;
+/** What a spreadsheet passes over before it looks for one: blanks, control and format characters. */
+const PASSED_OVER = /^[\s\p{Cc}\p{Cf}\p{Z}]+/u;
+const PLAIN_NUMBER = /^-?\d+(?:\.\d+)?$/;
+
+/**
+ * Writes a table as RFC 4180 says: a heading, CRLF, quotes where they are needed. No cell runs as a formula where the
+ * file is opened in a spreadsheet, and every record stands on one line.
+ * @param headings the heading line, written as it is
+ * @param rows one array a record, as long as the headings
+ */
+export function csvText(headings: readonly string[], rows: Iterable<readonly Cell[]>): string {
+  const records = Array.from(rows, (row) => row.map(safeCell));
+  return stringify([headings.map(safeCell), ...records], { record_delimiter: '\r\n' });
+}
+
+/**
+ * A cell as it is written: text that could run as a formula gets an apostrophe before it, a line break or tab becomes
+ * a blank, other control characters show as `[U+0000]`.
+ * @param cell a number stays one (rounded to 0.01)
+ */
+export function safeCell(cell: Cell): string {
+  if (cell === null) return '';
+  if (typeof cell === 'number') return Number.isFinite(cell) ? String(roundFigure(cell)) : '';
+  if (PLAIN_NUMBER.test(cell)) return cell;
+  const guarded = FORMULA_START.test(cell.replace(PASSED_OVER, '')) ? "'" : '';
+  const shown = cell.replace(/[\t\r\n]+/g, ' ').replace(/[\p{Cc}\p{Cf}\u2028\u2029]/gu, codeOf);
+  const short =
+    shown.length > LONGEST ? `${shown.slice(0, LONGEST)} [cut: ${shown.length} characters]` : shown;
+  return guarded + short;
+}
+
+const codeOf = (character: string): string =>
+  `[U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}]`;
+
+/**
+ * A figure as files hold it: rounded to 0.01, never -0.
+ * @param value V, A, m, C or a count
+ */
+export function roundFigure(value: number): number {
+  const size = Math.abs(value);
+  // Beyond this a number holds no hundredths; below it the decimal shift by text is exact where a product isn't (1.005).
+  if (Number.isInteger(value) || size > 1e13) return value || 0;
+  const rounded = size < 1e-6 ? 0 : Number(`${Math.round(Number(`${size}e2`))}e-2`);
+  return Math.sign(value) * rounded || 0;
+}

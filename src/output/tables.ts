@@ -1,0 +1,160 @@
+import type { Catalogue } from '../model/catalogue.js';
+import type { MissingModel } from '../model/list.js';
+import type { OpenItem } from '../model/message.js';
+import type { Plan, PlanItem, PlannedChannel, PlannedProtector } from '../model/plan.js';
+import { csvText, type Cell } from './csv.js';
+
+const joined = (values: readonly string[]): string => values.join('; ');
+
+const SCHEDULE_HEADINGS =
+  'job,protector,part,place,protects,port,reasons,strength,required_mcov,mcov,up,lead_voltage,impulse_withstand,reach_m,channels,indicators,type,enclosure'.split(
+    ',',
+  );
+
+/**
+ * `schedule.csv` of a job: one line a housing; V, m.
+ * @param plan the job's plan
+ */
+export function scheduleCsv(plan: Plan): string {
+  return csvText(
+    SCHEDULE_HEADINGS,
+    plan.protectors.map((p) => scheduleRow(plan.job, p)),
+  );
+}
+
+function scheduleRow(job: string, p: PlannedProtector): Cell[] {
+  const { figures, partDetails } = p;
+  const equipments = new Set(p.ports.map((port) => port.equipment));
+  const type = partDetails?.type ?? null;
+  return [
+    job,
+    p.tag,
+    p.part,
+    p.place,
+    p.protects,
+    joined(p.ports.map((port) => (equipments.size > 1 ? `${port.equipment}:${port.port}` : port.port))),
+    joined(p.reasons.map((reason) => reason.rule)),
+    p.strength,
+    p.required.mcov,
+    figures?.mcov ?? null,
+    figures?.up ?? null,
+    figures?.leadVoltage ?? null,
+    figures?.impulseWithstand ?? null,
+    figures?.reach ?? null,
+    joined(p.channels.map((c) => (c.to === 'ground' ? c.conductor : `${c.conductor} to ${c.to}`))),
+    joined(p.channels.flatMap(indicatorWords)),
+    type ?? partDetails?.iecClass ?? null,
+    partDetails?.enclosure ?? null,
+  ];
+}
+
+const indicatorWords = (channel: PlannedChannel): string[] =>
+  channel.indicator.map((i) => `${channel.conductor} ${i.state}: ${i.shows}`);
+
+/** How many of one part a job takes. */
+export interface JobOrder {
+  readonly job: string;
+  readonly part: string;
+  readonly quantity: number;
+}
+
+/**
+ * `order-list.csv` of a batch: one line a part, with the jobs that take it; the price is that of one.
+ * @param orders of all jobs, in the order of the jobs
+ * @param catalogue what a part is and costs; undefined: there is none
+ */
+export function orderListCsv(orders: readonly JobOrder[], catalogue: Catalogue | undefined): string {
+  const byPart = new Map<string, { quantity: number; jobs: Set<string> }>();
+  for (const { job, part, quantity } of orders) {
+    const line = byPart.get(part) ?? { quantity: 0, jobs: new Set() };
+    line.quantity += quantity;
+    line.jobs.add(job);
+    byPart.set(part, line);
+  }
+  const parts = new Map(catalogue?.parts.map((p) => [p.part, p]));
+  const rows = [...byPart]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([part, { quantity, jobs }]): Cell[] => {
+      const known = parts.get(part);
+      const what = [known?.maker ?? null, known?.description ?? null];
+      return [part, ...what, quantity, joined([...jobs]), known?.price ?? null, known?.currency ?? null];
+    });
+  return csvText(['part', 'maker', 'description', 'quantity', 'jobs', 'price', 'currency'], rows);
+}
+
+/** An open item with the job that it belongs to; `` for none. */
+export type JobItem = { readonly job: string } & Omit<OpenItem | PlanItem, 'equipment'>;
+
+const ITEM_COLUMNS = [
+  'severity',
+  'code',
+  'message',
+  'file',
+  'line',
+  'column',
+  'found',
+  'expected',
+  'hint',
+  'who',
+] as const;
+
+/**
+ * `open-items.csv` of a batch: one line an item.
+ * @param items of all jobs, in the order of the jobs, those of no job first
+ */
+export function openItemsCsv(items: Iterable<JobItem>): string {
+  const rows = Array.from(items, (item): Cell[] => [item.job, ...ITEM_COLUMNS.map((column) => item[column])]);
+  return csvText(['job', ...ITEM_COLUMNS], rows);
+}
+
+/** How a job went in a batch. */
+export interface ReportLine {
+  readonly job: string;
+  readonly folder: string;
+  readonly basis: string;
+  readonly status: 'complete' | 'draft' | 'failed';
+  readonly done: 'printed' | 'unchanged' | 'nothing';
+  readonly protectors: number;
+  readonly missing: number;
+  readonly conflict: number;
+  readonly confirm: number;
+}
+
+const REPORT_COLUMNS = [
+  'job',
+  'folder',
+  'basis',
+  'status',
+  'done',
+  'protectors',
+  'missing',
+  'conflict',
+  'confirm',
+] as const;
+
+/**
+ * `report.csv` of a batch: one line a job.
+ * @param lines in the order of the jobs
+ */
+export function reportCsv(lines: readonly ReportLine[]): string {
+  return csvText(
+    REPORT_COLUMNS,
+    lines.map((line) => REPORT_COLUMNS.map((column) => line[column])),
+  );
+}
+
+/**
+ * `missing-models.csv` of a batch: the models that the library lacks, with room for the library's other columns.
+ * @param models with the jobs that use them
+ * @param libraryHeadings the headings of the equipment library, as it has them
+ */
+export function missingModelsCsv(
+  models: readonly MissingModel[],
+  libraryHeadings: readonly string[],
+): string {
+  const further = libraryHeadings.filter((h) => !['maker', 'model'].includes(h.trim().toLowerCase()));
+  return csvText(
+    ['maker', 'model', 'jobs', ...further],
+    models.map(({ maker, model, jobs }) => [maker, model, joined(jobs), ...further.map(() => null)]),
+  );
+}

@@ -1,0 +1,93 @@
+import { parse } from 'csv-parse/sync';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { csvText, roundFigure, safeCell } from '../../src/output/csv.js';
+
+/** What a spreadsheet looks at: the cell less leading blanks, control and format characters. */
+const seen = (cell: string): string => cell.replace(/^[\s\p{Cc}\p{Cf}\p{Z}]+/u, '');
+const runs = (cell: string): boolean =>
+  /^[=+\-@|%\uff1d\uff0b\uff0d\uff20]/.test(seen(cell)) && !/^-?\d+(\.\d+)?$/.test(cell);
+
+describe('cells', () => {
+  it.each([
+    ['=1+1', "'=1+1"],
+    [' =1+1', "' =1+1"],
+    ['\t=1+1', "' =1+1"],
+    ['\0=1+1', "'[U+0000]=1+1"],
+    ['\r=1+1', "' =1+1"],
+    ['\u00a0@sum', "'\u00a0@sum"],
+    ['\ufeff+1', "'[U+FEFF]+1"],
+    ['\uff1d1+1', "'\uff1d1+1"],
+    ['-5', '-5'],
+    ['-5+2', "'-5+2"],
+    ['-', "'-"],
+    ['a=b', 'a=b'],
+    ["'=1", "'=1"],
+    ['one\r\ntwo', 'one two'],
+    ['12\u202e34', '12[U+202E]34'],
+    ['\u001b[31mred', '[U+001B][31mred'],
+  ])('%j is written %j', (cell, written) => {
+    expect(safeCell(cell)).toBe(written);
+  });
+
+  it('writes numbers as numbers, rounded to 0.01', () => {
+    expect([-5, 1.005, 0.1 + 0.2, -0.001, 1e21, NaN].map((n) => safeCell(n))).toEqual([
+      '-5',
+      '1.01',
+      '0.3',
+      '0',
+      '1e+21',
+      '',
+    ]); // and -0 is 0
+    expect([-1.005, -0].map(roundFigure)).toEqual([-1.01, 0]);
+    expect(roundFigure(170.4999)).toBe(170.5);
+    expect(roundFigure(1e-9)).toBe(0);
+  });
+
+  it('cuts a cell of megabytes', () => {
+    expect(safeCell('x'.repeat(2_000_000)).length).toBeLessThan(32_100);
+  });
+
+  it('never lets a cell run, and keeps every record on one line that reads back', () => {
+    const cell = fc.oneof(
+      fc.string({ unit: 'binary' }),
+      fc.string({
+        unit: fc.constantFrom(
+          '=',
+          '+',
+          '-',
+          '@',
+          ' ',
+          '\t',
+          '\0',
+          '\r',
+          '\n',
+          '"',
+          ',',
+          ';',
+          '1',
+          '\ufeff',
+          '\u2028',
+        ),
+      }),
+      fc.double(),
+      fc.constant(null),
+    );
+    fc.assert(
+      fc.property(fc.array(fc.tuple(cell, cell), { minLength: 1 }), (rows) => {
+        const text = csvText(['a', 'b'], rows);
+        const lines = text.split('\r\n');
+        expect(lines.length).toBe(rows.length + 2);
+        expect(text.replaceAll('\r\n', '')).not.toMatch(/[\p{Cc}\u2028\u2029]/u);
+        const back = parse<string[]>(text);
+        expect(back.slice(1)).toEqual(rows.map((row) => row.map(safeCell)));
+        for (const [r, row] of back.slice(1).entries()) {
+          for (const [c, value] of row.entries()) {
+            if (typeof rows[r]?.[c] === 'string') expect(runs(value)).toBe(false);
+          }
+        }
+      }),
+      { numRuns: 400 },
+    );
+  });
+});
