@@ -1,0 +1,70 @@
+import type { OwnerStrings, PlainLook } from '../../text/languages/owner-strings.js';
+import type { LightGroup } from '../views/owner-lights.js';
+import { drawing, element, line, textAt } from './svg.js';
+import { textWidth } from './text-width.js';
+
+const FONT = 8.5;
+const RADIUS = 6.5;
+const GAP = 14;
+
+/** A light by its look; each look has a shape and a word of its own, so that it reads without colour. */
+export function lightSymbol(x: number, y: number, look: PlainLook, radius = RADIUS): string {
+  const ring = { cx: x, cy: y, r: radius, stroke: '#000', 'stroke-width': 1.2 };
+  if (look === 'lit') {
+    const rays = [0, 45, 90, 135, 180, 225, 270, 315].map((angle) => {
+      const [c, s] = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
+      const [from, to] = [radius + 1.5, radius + 4];
+      return line(x + c * from, y + s * from, x + c * to, y + s * to, {
+        stroke: '#000',
+        'stroke-width': 1.2,
+      });
+    });
+    return element('circle', { ...ring, fill: '#ffd84d' }) + rays.join('');
+  }
+  if (look === 'flickers') {
+    const half = `M ${x} ${y - radius} A ${radius} ${radius} 0 0 1 ${x} ${y + radius} Z`;
+    return (
+      element('circle', { ...ring, fill: '#fff' }) +
+      element('path', { d: half, fill: '#ffd84d', stroke: '#000', 'stroke-width': 1.2 })
+    );
+  }
+  if (look === 'dark') return element('circle', { ...ring, fill: '#555' });
+  return (
+    element('circle', { ...ring, fill: '#fff', 'stroke-dasharray': '2.5 2' }) +
+    textAt(x, y + 3, '?', { 'text-anchor': 'middle', 'font-size': FONT })
+  );
+}
+
+/** The pictures of one protector's lights, a column a state, groups below each other. */
+export function lightsPicture(groups: readonly LightGroup[], strings: OwnerStrings, alt: string): string {
+  let inner = '';
+  let y = 0;
+  let width = 0;
+  for (const group of groups) {
+    let x = 0;
+    for (const state of group.states) {
+      const widths = state.lights.map((l) =>
+        Math.max(26, textWidth(`${l.number} ${strings.looks[l.look]}`, FONT) + 6),
+      );
+      const whole = Math.max(
+        textWidth(state.state, FONT, true) + 4,
+        widths.reduce((a, b) => a + b, 0),
+      );
+      inner += textAt(x, y + 9, state.state, { 'font-size': FONT, 'font-weight': 700 });
+      let lightX = x;
+      state.lights.forEach((light, index) => {
+        const own = widths[index] ?? 26;
+        inner += lightSymbol(lightX + own / 2, y + 24, light.look);
+        inner += textAt(lightX + own / 2, y + 44, `${light.number} ${strings.looks[light.look]}`, {
+          'text-anchor': 'middle',
+          'font-size': FONT,
+        });
+        lightX += own;
+      });
+      x += whole + GAP;
+    }
+    width = Math.max(width, x - GAP);
+    y += 50;
+  }
+  return drawing(width, y, alt, 'lights', inner);
+}

@@ -1,0 +1,66 @@
+import { z } from 'zod';
+import { plainNumber } from '../figures.js';
+
+/** A drawing of ours: inline SVG without script, foreign content or outside references. */
+export const SvgSchema = z
+  .string()
+  .startsWith('<svg ')
+  .endsWith('</svg>')
+  .refine(
+    (s) => !/<script|<foreignObject|\son\w+=|href=/i.test(s.replace(/>[^<]*</g, '><')),
+    'an SVG without script or references',
+  );
+
+/** Text for the inside of an SVG element or a double-quoted attribute. */
+export function escapeText(text: string): string {
+  return text
+    .replace(/&/g, '&amp;')
+    .replace(/</g, '&lt;')
+    .replace(/>/g, '&gt;')
+    .replace(/"/g, '&quot;')
+    .replace(/'/g, '&#39;');
+}
+
+type Attributes = Readonly<Record<string, string | number>>;
+
+function attributes(given: Attributes): string {
+  return Object.entries(given)
+    .map(
+      ([name, value]) => ` ${name}="${typeof value === 'number' ? plainNumber(value) : escapeText(value)}"`,
+    )
+    .join('');
+}
+
+/** An element with given inner markup (already escaped). */
+export function element(name: string, given: Attributes, inner = ''): string {
+  return inner === '' ? `<${name}${attributes(given)}/>` : `<${name}${attributes(given)}>${inner}</${name}>`;
+}
+
+/** A line of text. */
+export function textAt(x: number, y: number, text: string, more: Attributes = {}): string {
+  return element('text', { x, y, ...more }, escapeText(text) || ' ');
+}
+
+/** A straight line. */
+export function line(x1: number, y1: number, x2: number, y2: number, more: Attributes = {}): string {
+  return element('line', { x1, y1, x2, y2, ...more });
+}
+
+/** A rectangle. */
+export function rect(x: number, y: number, width: number, height: number, more: Attributes = {}): string {
+  return element('rect', { x, y, width, height, ...more });
+}
+
+/**
+ * A whole drawing, sized in points.
+ * @param alt what the drawing shows, for a reader that can't see it
+ */
+export function drawing(width: number, height: number, alt: string, style: string, inner: string): string {
+  const size = { width: `${plainNumber(width)}pt`, height: `${plainNumber(height)}pt` };
+  const box = `0 0 ${plainNumber(width)} ${plainNumber(height)}`;
+  return element(
+    'svg',
+    { class: style, ...size, viewBox: box, role: 'img', 'aria-label': alt },
+    `<title>${escapeText(alt)}</title>${inner}`,
+  );
+}

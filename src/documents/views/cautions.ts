@@ -1,0 +1,99 @@
+import { z } from 'zod';
+import type { Plan, PlannedProtector } from '../../model/plan.js';
+
+/** A safety message after ANSI Z535.6: signal word, hazard, consequence, how to avoid it. */
+export const CautionSchema = z.object({
+  word: z.enum(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']),
+  /** `danger`...: the style of the panel. */
+  style: z.enum(['danger', 'warning', 'caution', 'notice']),
+  /** False for NOTICE, which has no safety alert symbol. */
+  alert: z.boolean(),
+  hazard: z.string(),
+  consequence: z.string(),
+  avoidance: z.string(),
+});
+export type Caution = z.infer<typeof CautionSchema>;
+
+function caution(word: Caution['word'], hazard: string, consequence: string, avoidance: string): Caution {
+  const style = { DANGER: 'danger', WARNING: 'warning', CAUTION: 'caution', NOTICE: 'notice' } as const;
+  return { word, style: style[word], alert: word !== 'NOTICE', hazard, consequence, avoidance };
+}
+
+const LIVE = caution(
+  'DANGER',
+  'Hazardous voltage.',
+  'Touching a live conductor will kill or severely injure.',
+  'Qualified persons only. Open every source of the box, lock it out, and prove each conductor dead with a tester that was itself proved, to local code.',
+);
+const SUN = caution(
+  'WARNING',
+  'Light on a solar array makes voltage; no switch turns the array off.',
+  'Shock or a DC arc could kill or severely burn.',
+  'Open the array disconnect, treat its array side as live, never pull a DC connector under load, and measure before you touch.',
+);
+const BATTERY = caution(
+  'WARNING',
+  'A battery can not be switched off.',
+  'A short circuit could burn, throw molten metal or start a fire.',
+  'Open the battery disconnect, cover the bare terminals, use insulated tools, and take off rings and watches.',
+);
+const GENERATOR = caution(
+  'WARNING',
+  'A generator may start by itself.',
+  'Voltage that comes back without notice could kill or severely injure.',
+  'Lock out its starter and open its breaker before you work on anything that it feeds.',
+);
+const TURBINE = caution(
+  'WARNING',
+  'A turbine makes voltage whenever it turns, and more when it is unloaded.',
+  'Shock or moving parts could kill or severely injure.',
+  'Stop and secure the turbine as its maker says before you open its circuit.',
+);
+const TWO_SUPPLIES = caution(
+  'WARNING',
+  'A housing named in this document is fed from two supplies.',
+  'Opening one of them leaves voltage in the box that could kill or severely injure.',
+  'Open and lock out both, and prove both sides dead.',
+);
+const STRIKE = caution(
+  'WARNING',
+  'Lightning can strike while you work.',
+  'A surge on the conductors could kill or severely injure.',
+  'Do no work on outdoor conductors while a thunderstorm is near.',
+);
+const BREAKER = caution(
+  'CAUTION',
+  'A used-up protector can be hot.',
+  'Touching it could cause a burn.',
+  'Let it cool, and replace it as its instructions say.',
+);
+const INSULATION = caution(
+  'NOTICE',
+  'An insulation test drives the protectors into conduction.',
+  'The reading is wrong and the protectors can be damaged.',
+  'Disconnect every protector before the test and connect it again after.',
+);
+
+function touches(plan: Plan, kinds: readonly string[]): boolean {
+  return plan.site.equipments.some((e) => kinds.includes(e.kind));
+}
+
+/** The cautions that fit the site as a whole, gravest first. */
+export function siteCautions(plan: Plan): Caution[] {
+  return [
+    LIVE,
+    ...(touches(plan, ['array', 'combiner', 'ac-module-branch']) ? [SUN] : []),
+    ...(touches(plan, ['battery', 'charge-controller', 'inverter-charger']) ? [BATTERY] : []),
+    ...(touches(plan, ['generator']) ? [GENERATOR] : []),
+    ...(touches(plan, ['wind-turbine', 'hydro-turbine']) ? [TURBINE] : []),
+    ...(plan.protectors.some((p) => p.wiring.fedFromTwoSupplies) ? [TWO_SUPPLIES] : []),
+    STRIKE,
+    BREAKER,
+    INSULATION,
+  ];
+}
+
+/** The cautions to read at one box before it is opened. */
+export function boxCautions(protector: PlannedProtector): Caution[] {
+  return [LIVE, ...(protector.wiring.fedFromTwoSupplies ? [TWO_SUPPLIES] : [])];
+}

@@ -1,0 +1,66 @@
+import { z } from 'zod';
+import type { Plan } from '../../model/plan.js';
+import type { DocumentContext } from '../context.js';
+import {
+  CalculationGroupSchema,
+  calculationGroups,
+  CalculationViewSchema,
+  calculationView,
+} from './calculations.js';
+import { CautionSchema, siteCautions } from './cautions.js';
+import { CheckListSchema, checkLists, RecordSchema, records } from './checks.js';
+import { JobViewSchema, jobView } from './job.js';
+import { DEFERENCE, limitTexts } from './limits.js';
+import { blockingItems, OpenItemGroupSchema, openItemGroups, OpenItemViewSchema } from './open-items.js';
+import { ScheduleRowSchema, scheduleRows } from './schedule.js';
+import { NotPlacedViewSchema, notPlacedViews, SiteViewSchema, siteView } from './site.js';
+import { SourceViewSchema, sourceViews } from './sources.js';
+import { WiringNoteSchema, wiringNotes } from './wiring-note.js';
+
+export const CloseoutPackSchema = z.object({
+  language: z.literal('en'),
+  title: z.string(),
+  style: z.string(),
+  job: JobViewSchema,
+  blocking: z.array(OpenItemViewSchema),
+  cautions: z.array(CautionSchema),
+  deference: z.string(),
+  schedule: z.array(ScheduleRowSchema),
+  orders: z.array(z.object({ part: z.string(), quantity: z.number().int() })),
+  notes: z.array(WiringNoteSchema),
+  calculations: z.array(CalculationGroupSchema),
+  siteCalculations: z.array(CalculationViewSchema),
+  checkLists: z.array(CheckListSchema),
+  records: z.array(RecordSchema),
+  openItems: z.array(OpenItemGroupSchema),
+  notPlaced: z.array(NotPlacedViewSchema),
+  site: SiteViewSchema,
+  sources: z.array(SourceViewSchema),
+  limits: z.array(z.string()),
+});
+export type CloseoutPackView = z.infer<typeof CloseoutPackSchema>;
+
+/** The view of the closeout pack. */
+export function closeoutPackView(plan: Plan, context: DocumentContext, style: string): CloseoutPackView {
+  return {
+    language: 'en',
+    title: `Closeout pack, job ${plan.job}`,
+    style,
+    job: jobView(plan, context),
+    blocking: blockingItems(plan),
+    cautions: siteCautions(plan),
+    deference: DEFERENCE,
+    schedule: scheduleRows(plan),
+    orders: plan.orders.map((o) => ({ ...o })),
+    notes: wiringNotes(plan),
+    calculations: calculationGroups(plan),
+    siteCalculations: plan.siteCalculations.map(calculationView),
+    checkLists: checkLists(plan),
+    records: records(plan),
+    openItems: openItemGroups(plan),
+    notPlaced: notPlacedViews(plan),
+    site: siteView(plan),
+    sources: sourceViews(plan),
+    limits: limitTexts(plan),
+  };
+}

@@ -1,0 +1,135 @@
+import { z } from 'zod';
+import type { Plan, PlannedProtector } from '../../model/plan.js';
+import type { Basis } from '../../model/words.js';
+import { amperes, notKnown, plainNumber, runLength, volts } from '../figures.js';
+
+/** One line of the protection schedule: one housing. */
+export const ScheduleRowSchema = z.object({
+  tag: z.string(),
+  part: z.string(),
+  existing: z.boolean(),
+  housing: z.string(),
+  place: z.string(),
+  position: z.string(),
+  protects: z.string(),
+  ports: z.string(),
+  system: z.string(),
+  strength: z.string(),
+  reasons: z.array(z.string()),
+  requiredMcov: z.string(),
+  mcov: z.string(),
+  requiredSccr: z.string(),
+  sccr: z.string(),
+  requiredIn: z.string(),
+  in: z.string(),
+  levelName: z.string(),
+  level: z.string(),
+  leadVoltage: z.string(),
+  withstand: z.string(),
+  margin: z.string(),
+  reach: z.string(),
+  type: z.string(),
+  enclosure: z.string(),
+  listing: z.string(),
+});
+export type ScheduleRow = z.infer<typeof ScheduleRowSchema>;
+
+const OPEN = 'see the open items';
+const NO_PART = 'no part chosen';
+const UNSTATED = 'the catalogue does not state it';
+
+/** `part`, or why there is none. */
+export function partText(protector: PlannedProtector): string {
+  if (protector.existing !== null) return `existing: ${protector.existing}`;
+  return protector.part ?? 'no part chosen: see the open items';
+}
+
+/** `CC-1 dc-in-1; INV-1 ac-in`. */
+export function portsText(ports: readonly { equipment: string; port: string }[]): string {
+  return ports.map((p) => `${p.equipment} ${p.port}`).join('; ');
+}
+
+/** Where the protector is: its place, or that the list doesn't say. */
+export function placeText(protector: PlannedProtector): string {
+  const place = protector.place === '' ? notKnown('the list states no place') : protector.place;
+  return protector.outdoors ? `${place}, outdoors` : place;
+}
+
+function typeText(protector: PlannedProtector): string {
+  const details = protector.partDetails;
+  if (details === null) {
+    const types = protector.required.types;
+    return types.length === 0 ? notKnown(NO_PART) : `type ${types.join(' or ')} needed`;
+  }
+  const names = [
+    ...(details.type === null ? [] : [`type ${details.type}`]),
+    ...(details.iecClass === null ? [] : [`class ${details.iecClass}`]),
+  ];
+  return names.length === 0 ? notKnown(UNSTATED) : names.join(', ');
+}
+
+function enclosureText(protector: PlannedProtector): string {
+  const needed = protector.required.enclosures;
+  const own = protector.partDetails?.enclosure ?? '';
+  if (own !== '') return own;
+  if (needed.length > 0) return `one of ${needed.join(', ')} needed`;
+  return notKnown(protector.partDetails === null ? NO_PART : UNSTATED);
+}
+
+/** How far along its cable it covers. */
+export function reachText(protector: PlannedProtector, basis: Basis): string {
+  if (protector.figures === null) return notKnown(NO_PART);
+  const { reach, up } = protector.figures;
+  if (reach === null)
+    return up === null ? notKnown('the protection level is not known') : 'not limited within its run';
+  return reach === 0 ? 'none: level and leads are above the withstand' : runLength(reach, basis);
+}
+
+function withstandText(protector: PlannedProtector): string {
+  const figures = protector.figures;
+  if (figures === null) return notKnown(NO_PART);
+  if (figures.impulseWithstand === null) return notKnown(OPEN);
+  return `${plainNumber(figures.impulseWithstand)} V${figures.withstandAssumed ? ' (assumed)' : ''}`;
+}
+
+/** The line of one housing in the schedule; every unknown figure says why. */
+export function scheduleRow(protector: PlannedProtector, basis: Basis): ScheduleRow {
+  const { figures, required, housing } = protector;
+  const missing = figures === null ? NO_PART : UNSTATED;
+  const sccrAsked = required.current === 'dc' && required.sccr === null;
+  return {
+    tag: protector.tag,
+    part: partText(protector),
+    existing: protector.existing !== null,
+    housing: housing.of > 1 ? `housing ${housing.number} of ${housing.of}` : '',
+    place: placeText(protector),
+    position: protector.position,
+    protects: protector.protects,
+    ports: portsText(protector.ports),
+    system: protector.system,
+    strength: protector.strength,
+    reasons: protector.reasons.map((r) => `${r.rule} (${r.strength}): ${r.because}`),
+    requiredMcov: volts(required.mcov, OPEN),
+    mcov: volts(figures?.mcov ?? null, missing),
+    requiredSccr: sccrAsked ? 'not asked' : amperes(required.sccr, 'the list states no fault current'),
+    sccr: amperes(figures?.sccr ?? null, missing),
+    requiredIn: amperes(required.in, OPEN),
+    in: amperes(figures?.in ?? null, missing),
+    levelName: figures?.upBasis ?? 'VPR or Up',
+    level: volts(figures?.up ?? null, missing),
+    leadVoltage: volts(figures?.leadVoltage ?? null, missing),
+    withstand: withstandText(protector),
+    margin: volts(figures?.margin ?? null, missing),
+    reach: reachText(protector, basis),
+    type: typeText(protector),
+    enclosure: enclosureText(protector),
+    listing: [protector.partDetails?.listing ?? '', protector.partDetails?.listingFile ?? '']
+      .filter((t) => t !== '')
+      .join(', '),
+  };
+}
+
+/** All lines of the schedule, in the plan's order. */
+export function scheduleRows(plan: Plan): ScheduleRow[] {
+  return plan.protectors.map((p) => scheduleRow(p, plan.basis));
+}

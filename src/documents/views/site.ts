@@ -1,0 +1,91 @@
+import { z } from 'zod';
+import type { Plan } from '../../model/plan.js';
+import { notKnown, runLength } from '../figures.js';
+import { whereText } from './open-items.js';
+
+type StatedFact = Plan['facts'][number];
+
+export const FactViewSchema = z.object({ field: z.string(), value: z.string(), origin: z.string() });
+
+export const EquipmentViewSchema = z.object({
+  tag: z.string(),
+  kind: z.string(),
+  make: z.string(),
+  place: z.string(),
+  facts: z.array(FactViewSchema),
+  where: z.string(),
+});
+
+export const RunViewSchema = z.object({
+  from: z.string(),
+  to: z.string(),
+  length: z.string(),
+  remarks: z.string(),
+});
+
+export const NotPlacedViewSchema = z.object({
+  equipment: z.string(),
+  port: z.string(),
+  rule: z.string(),
+  because: z.string(),
+});
+
+export const SiteViewSchema = z.object({
+  facts: z.array(FactViewSchema),
+  equipments: z.array(EquipmentViewSchema),
+  runs: z.array(RunViewSchema),
+});
+export type SiteView = z.infer<typeof SiteViewSchema>;
+
+/** Where a fact comes from, as it is printed beside it. */
+export function originText(origin: StatedFact['origin']): string {
+  switch (origin.from) {
+    case 'setting':
+      return `setting ${origin.name}`;
+    case 'default':
+      return `default of ${origin.field}`;
+    case 'rule':
+      return `rule ${origin.id}`;
+    case 'published':
+      return origin.source;
+    default:
+      return `${origin.from === 'job-facts' ? 'job facts' : origin.from} ${whereText(origin)}`;
+  }
+}
+
+function factView(fact: StatedFact): z.infer<typeof FactViewSchema> {
+  const value =
+    fact.text === '' ? [String(fact.value), fact.unit].filter((t) => t !== '').join(' ') : fact.text;
+  return { field: fact.field, value, origin: originText(fact.origin) };
+}
+
+/** The site as it was read: job facts, equipments with their stated facts, runs. */
+export function siteView(plan: Plan): SiteView {
+  return {
+    facts: plan.facts.map(factView),
+    equipments: plan.site.equipments.map((e) => ({
+      tag: e.tag,
+      kind: e.kind,
+      make: [e.maker, e.model].filter((t) => t !== '').join(' '),
+      place: e.place === '' ? notKnown('not stated') : e.outdoors ? `${e.place}, outdoors` : e.place,
+      facts: e.facts.map(factView),
+      where: whereText({ file: e.file, line: e.line, column: '' }),
+    })),
+    runs: plan.site.runs.map((r) => ({
+      from: `${r.from.equipment} ${r.from.port}`,
+      to: `${r.to.equipment} ${r.to.port}`,
+      length: r.length === null ? notKnown('the list states no length') : runLength(r.length, plan.basis),
+      remarks: [
+        ...(r.outdoors ? ['outdoors'] : []),
+        ...(r.betweenBuildings ? ['between buildings'] : []),
+        ...(r.long ? ['long run'] : []),
+        ...(r.through.length === 0 ? [] : [`through ${r.through.join(', ')}`]),
+      ].join(', '),
+    })),
+  };
+}
+
+/** Every port without a protector, with the reason. */
+export function notPlacedViews(plan: Plan): z.infer<typeof NotPlacedViewSchema>[] {
+  return plan.notPlaced.map((n) => ({ ...n }));
+}
