@@ -1,12 +1,5 @@
 import type { Step, Working } from '../model/fact.js';
-import {
-  isNec,
-  type AcSystem,
-  type Basis,
-  type Conductor,
-  type Earthing,
-  type SystemGrounding,
-} from '../model/words.js';
+import { isNec, type AcSystem, type Basis, type Conductor } from '../model/words.js';
 import {
   AC_SYSTEM_DATA,
   isForeign,
