@@ -1,7 +1,7 @@
 import type { Catalogue } from '../model/catalogue.js';
 import type { MissingModel } from '../model/list.js';
-import type { OpenItem } from '../model/message.js';
-import type { Plan, PlanItem, PlannedChannel, PlannedProtector } from '../model/plan.js';
+import type { Plan, PlannedChannel, PlannedProtector } from '../model/plan.js';
+import type { JobItem } from '../text/tell.js';
 import { csvText, type Cell } from './csv.js';
 
 const joined = (values: readonly string[]): string => values.join('; ');
@@ -82,9 +82,6 @@ export function orderListCsv(orders: readonly JobOrder[], catalogue: Catalogue |
   return csvText(['part', 'maker', 'description', 'quantity', 'jobs', 'price', 'currency'], rows);
 }
 
-/** An open item with the job that it belongs to; `` for none. */
-export type JobItem = { readonly job: string } & Omit<OpenItem | PlanItem, 'equipment'>;
-
 const ITEM_COLUMNS = [
   'severity',
   'code',
@@ -99,11 +96,14 @@ const ITEM_COLUMNS = [
 ] as const;
 
 /**
- * `open-items.csv` of a batch: one line an item.
+ * `open-items.csv` of a batch: one line an item; the job is empty for an item of no job.
  * @param items of all jobs, in the order of the jobs, those of no job first
  */
 export function openItemsCsv(items: Iterable<JobItem>): string {
-  const rows = Array.from(items, (item): Cell[] => [item.job, ...ITEM_COLUMNS.map((column) => item[column])]);
+  const rows = Array.from(items, ({ job, item }): Cell[] => [
+    job,
+    ...ITEM_COLUMNS.map((column) => item[column]),
+  ]);
   return csvText(['job', ...ITEM_COLUMNS], rows);
 }
 
