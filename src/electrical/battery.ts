@@ -1,6 +1,6 @@
 import type { Step, Working } from '../model/fact.js';
 import type { BatteryChemistry } from '../model/words.js';
-import { FROM_MEMORY, shown, taken, workingOf } from './working.js';
+import { FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
 
 /** °C; the temperature that charge voltages are stated at. */
 const REFERENCE_TEMPERATURE = 25;

@@ -1,7 +1,7 @@
 import type { Step, Working } from '../model/fact.js';
 import type { VoltageCoefficient } from '../model/list.js';
 import { isNec, type Basis } from '../model/words.js';
-import { FROM_MEMORY, shown, taken, workingOf } from './working.js';
+import { FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
 
 /** °C; cell temperature of standard test conditions (IEC 60904-3). */
 const STC_TEMPERATURE = 25;
@@ -142,7 +142,7 @@ function productStep(
     says: 'Highest open-circuit voltage of the string',
     formula: 'Voc × n × F',
     substituted: `${shown(input.vocStc)} V × ${shown(input.modulesInSeries)} × ${shown(factor)}`,
-    value: input.vocStc * input.modulesInSeries * factor,
+    value: withoutDust(input.vocStc * input.modulesInSeries * factor),
     unit: 'V',
     sure,
     source,

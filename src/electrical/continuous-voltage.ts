@@ -7,7 +7,7 @@ import {
   worstGroundedLine,
   type GroundedSystem,
 } from './ac-systems.js';
-import { COMMON_PRACTICE, FROM_MEMORY, shown, taken, workingOf } from './working.js';
+import { COMMON_PRACTICE, FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
 
 /** Highest voltage of range B over nominal: ANSI C84.1-2020 Table 1, 127 V on a 120 V system (value from memory). */
 export const ANSI_C84_1_2020_RANGE_B = 127 / 120;
@@ -98,8 +98,8 @@ export function highestContinuousToGround(input: ContinuousVoltageInput): Contin
   };
   const u = taken('U', nominalSays(input, lifted, conductor), nominal, 'V');
   if (isNec(basis)) {
-    const highest = nominal * ANSI_C84_1_2020_RANGE_B;
-    const share = nominal * continuousShare;
+    const highest = withoutDust(nominal * ANSI_C84_1_2020_RANGE_B);
+    const share = withoutDust(nominal * continuousShare);
     const required = Math.max(highest, share);
     const result: Step = {
       symbol: 'MCOV',
@@ -114,7 +114,7 @@ export function highestContinuousToGround(input: ContinuousVoltageInput): Contin
     const steps = necSteps(nominal, highest, share, continuousShare);
     return { ...common, highest, share, required, working: workingOf([u, ...steps], result) };
   }
-  const required = nominal * IEC_60364_5_53_2019_TABLE_534_2_FACTOR;
+  const required = withoutDust(nominal * IEC_60364_5_53_2019_TABLE_534_2_FACTOR);
   const result: Step = {
     symbol: 'Uc',
     says: 'Least maximum continuous operating voltage',
@@ -152,8 +152,10 @@ export function arrayFloorFromInverter(input: {
 }): ArrayFloor {
   const nominal = AC_SYSTEM_DATA[input.system].betweenConductors;
   const nec = isNec(input.basis);
-  const highest = nominal * (nec ? ANSI_C84_1_2020_RANGE_B : IEC_60364_5_53_2019_TABLE_534_2_FACTOR);
-  const value = highest * PEAK_OVER_EFFECTIVE;
+  const highest = withoutDust(
+    nominal * (nec ? ANSI_C84_1_2020_RANGE_B : IEC_60364_5_53_2019_TABLE_534_2_FACTOR),
+  );
+  const value = withoutDust(highest * PEAK_OVER_EFFECTIVE);
   const factor = nec ? RANGE_B_TEXT : shown(IEC_60364_5_53_2019_TABLE_534_2_FACTOR);
   const steps: Step[] = [
     taken('UAC', `Nominal voltage between the output conductors, system ${input.system}`, nominal, 'V'),

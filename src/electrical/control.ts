@@ -1,7 +1,7 @@
 import type { Step, Working } from '../model/fact.js';
 import type { ControlVoltage } from '../model/list.js';
 import { leadAcidCellVoltage } from './battery.js';
-import { COMMON_PRACTICE, FROM_MEMORY, shown, taken, workingOf } from './working.js';
+import { COMMON_PRACTICE, FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
 
 /** V; nominal voltage of a lead-acid cell, by definition. */
 const LEAD_ACID_NOMINAL_CELL = 2;

@@ -1,5 +1,5 @@
 import type { Step, Working } from '../model/fact.js';
-import { FROM_MEMORY, shown, taken, workingOf } from './working.js';
+import { FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
 
 /** What Lcrit distinguishes: a dwelling, a ground-mounted plant, any other building. */
 export type ExposedSite = 'dwelling' | 'ground-mounted' | 'other';

@@ -1,5 +1,5 @@
 import type { Step, Working } from '../model/fact.js';
-import { FROM_MEMORY, shown, taken, workingOf } from './working.js';
+import { FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
 
 export interface ArrayShortCircuitInput {
   /** A; short-circuit current of one module at standard test conditions. */

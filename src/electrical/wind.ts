@@ -1,6 +1,6 @@
 import type { Step } from '../model/fact.js';
 import { PEAK_OVER_EFFECTIVE } from './continuous-voltage.js';
-import { shown, taken, workingOf, type Computed } from './working.js';
+import { shown, taken, withoutDust, workingOf, type Computed } from './working.js';
 
 /**
  * Open-circuit DC voltage behind the rectifier of a three-phase turbine: the peak of its line-to-line voltage.

@@ -18,6 +18,15 @@ export function shown(value: number): string {
 }
 
 /**
+ * Takes the dust of binary arithmetic off a figure that is compared with a rating: 1.1 x 400 V must not exceed 440 V.
+ * @param value a figure below 1e6 in its unit
+ * @returns the value, rounded to 1e-9
+ */
+export function withoutDust(value: number): number {
+  return Math.round(value * 1e9) / 1e9;
+}
+
+/**
  * A figure that is taken as it is, not computed.
  * @returns the step; formula and substituted are ``
  */
