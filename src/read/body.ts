@@ -1,0 +1,120 @@
+import type { Column } from './columns.js';
+
+/** A record that is no row: a total, a note, the heading once more. */
+export interface LeftOut {
+  readonly line: number;
+  readonly text: string;
+}
+
+/** The rows of a table, and what was found among them. */
+export interface Body {
+  readonly rows: readonly (readonly string[])[];
+  readonly lines: readonly number[];
+  readonly leftOut: readonly LeftOut[];
+  /** Rows with more cells than there are headings: a delimiter too many has shifted them. */
+  readonly surplus: readonly { readonly row: number; readonly cells: number }[];
+  /** Columns without a heading that hold something, with the first line. */
+  readonly withoutHeading: ReadonlyMap<number, number>;
+}
+
+const TOTAL_OR_NOTE =
+  /^(?:grand\s+|sub-?\s*)?totals?\b|^sum\b|^(?:foot)?notes?\b|^remarks?\b|^end of\b|^legend\b|^prepared by\b|^printed\b|^page \d/i;
+/** Words of a sentence that stands alone in its row. */
+const SENTENCE_WORDS = 4;
+
+const isBlank = (cell: string | undefined): boolean =>
+  cell === undefined || cell === '' || cell.trim() === '';
+
+function blankRecord(record: readonly string[]): boolean {
+  for (const cell of record) if (!isBlank(cell)) return false;
+  return true;
+}
+
+function sameAsHeading(record: readonly string[], headings: readonly string[]): boolean {
+  let same = 0;
+  for (let i = 0; i < record.length; i += 1) {
+    const cell = record[i]?.trim() ?? '';
+    if (cell === '') continue;
+    if (cell !== headings[i]?.trim()) return false;
+    same += 1;
+  }
+  return same >= 2;
+}
+
+/** A row that names no equipment: only figures, or one sentence, or a first cell such as `Total`. */
+function totalOrNote(
+  record: readonly string[],
+  identity: readonly number[],
+  named: readonly number[],
+): boolean {
+  const first = record.find((cell) => !isBlank(cell))?.trim() ?? '';
+  const filled = record.reduce((n, cell) => n + (isBlank(cell) ? 0 : 1), 0);
+  const second = identity.reduce((n, i) => n + (isBlank(record[i]) ? 0 : 1), 0);
+  if (TOTAL_OR_NOTE.test(first)) return second <= 1;
+  if (filled === 1)
+    return (
+      first.split(/\s+/).length >= SENTENCE_WORDS || (second === 0 && named.every((i) => isBlank(record[i])))
+    );
+  return second === 0 && named.every((i) => isBlank(record[i]));
+}
+
+/**
+ * Takes the rows out of the records under the heading.
+ * @param records all records
+ * @param lines the line of each
+ * @param heading index of the heading's record
+ * @param unitsRow index of the record of units; -1: none
+ * @param headings the heading's cells
+ * @param columns those understood
+ * @param identity fields of which one stands in every row
+ */
+export function bodyOf(
+  records: readonly (readonly string[])[],
+  lines: readonly number[],
+  heading: number,
+  unitsRow: number,
+  headings: readonly string[],
+  columns: readonly Column<string>[],
+  identity: readonly string[],
+): Body {
+  const rows: (readonly string[])[] = [];
+  const rowLines: number[] = [];
+  const leftOut: LeftOut[] = [];
+  const surplus: { row: number; cells: number }[] = [];
+  const withoutHeading = new Map<number, number>();
+  const identityAt = columns.filter((c) => identity.includes(c.field)).map((c) => c.index);
+  const key = identityAt[0] ?? -1;
+  // Columns of text beside the identity: a row that states one of them (a job's facts) is no total.
+  const namedAt = columns
+    .filter((c) => c.dimension === null && !identityAt.includes(c.index))
+    .map((c) => c.index);
+  const headless = headings.flatMap((h, i) => (h.trim() === '' ? [i] : []));
+  const firstHeading = headings[0] ?? '';
+  for (let i = heading + 1; i < records.length; i += 1) {
+    const record = records[i] ?? [];
+    if (i === unitsRow) continue;
+    const sure =
+      key >= 0 &&
+      !isBlank(record[key]) &&
+      !/^[tsgnferlp]/i.test(record[key] ?? '') &&
+      record[0] !== firstHeading;
+    if (!sure) {
+      if (blankRecord(record) || sameAsHeading(record, headings)) continue;
+      if (totalOrNote(record, identityAt, namedAt)) {
+        leftOut.push({ line: lines[i] ?? 0, text: record.filter((c) => !isBlank(c)).join(' ') });
+        continue;
+      }
+    }
+    for (const column of headless) {
+      if (!isBlank(record[column]) && !withoutHeading.has(column)) withoutHeading.set(column, lines[i] ?? 0);
+    }
+    if (record.length > headings.length) {
+      let last = record.length;
+      while (last > headings.length && isBlank(record[last - 1])) last -= 1;
+      if (last > headings.length) surplus.push({ row: rows.length, cells: last });
+    }
+    rows.push(record);
+    rowLines.push(lines[i] ?? 0);
+  }
+  return { rows, lines: rowLines, leftOut, surplus, withoutHeading };
+}

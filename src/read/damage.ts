@@ -1,0 +1,36 @@
+/** What a spreadsheet leaves in a cell whose formula failed. */
+const ERROR_VALUE = /^#(?:REF!|N\/A|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|SPILL!|CALC!|FIELD!)$/i;
+const TOO_NARROW = /^#{3,}$/;
+const SHORTENED = /^[+-]?\d(?:[.,]\d+)?E[+-]\d{2,}$/;
+/** Title case, as a spreadsheet writes what it took for a date: `1-Mar`, `Mar-01`; `MAR-01` is a tag. */
+const DATE_BY_NAME = /^(?:\d{1,2}-)?(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)(?:-\d{2,4})?$/;
+const DATE_BY_FIGURES =
+  /^(?:\d{4}-\d{2}-\d{2}|\d{1,2}\/\d{1,2}\/(?:\d{2}|\d{4})|\d{1,2}\.\d{1,2}\.\d{4})(?: \d{1,2}:\d{2}(?::\d{2})?)?$/;
+
+/** Older spreadsheets cut a cell at this many characters. */
+export const CUT_LENGTH = 255;
+
+/**
+ * The error of a formula that stands in a cell instead of what it should hold.
+ * @param text the cell, trimmed
+ * @returns what happened, in words, or null
+ */
+export function formulaError(text: string): string | null {
+  if (!text.startsWith('#')) return null;
+  if (ERROR_VALUE.test(text)) return 'it is the error of a formula in a spreadsheet';
+  return TOO_NARROW.test(text) ? 'the column was too narrow in the spreadsheet' : null;
+}
+
+/**
+ * What a spreadsheet made of a name: a date, or a number shortened to powers of ten.
+ * @param text a tag, a model or another name, trimmed
+ * @returns what happened, in words, or null
+ */
+export function damagedName(text: string): string | null {
+  if (text.length < 3 || text.length > 20) return null;
+  if (SHORTENED.test(text)) return 'a spreadsheet has shortened a long number or a code with an E in it';
+  if (DATE_BY_FIGURES.test(text) || (DATE_BY_NAME.test(text) && text.includes('-'))) {
+    return 'a spreadsheet seems to have made a date of it';
+  }
+  return null;
+}

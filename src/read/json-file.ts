@@ -1,0 +1,72 @@
+import type { z } from 'zod';
+import type { OpenItem } from '../model/message.js';
+import { JSON_KEY_WRONG, JSON_NOT_VALID } from '../text/messages/list.js';
+import { itemAt, note } from '../text/message-kit.js';
+import { shown } from '../text/shown.js';
+import { readBytes } from './sources.js';
+
+export type JsonReading<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly items: readonly OpenItem[] };
+
+/** Line of the place that the parser names; JSON.parse says `position 12` or, in later versions, `line 2 column 5`. */
+function lineOf(message: string, text: string): number {
+  const line = /line (\d+)/.exec(message)?.[1];
+  if (line !== undefined) return Number(line);
+  const position = /position (\d+)/.exec(message)?.[1];
+  if (position === undefined) return text.trimEnd().split('\n').length;
+  return text.slice(0, Number(position)).split('\n').length;
+}
+
+/** The line on which the last key of a path stands, as well as can be told without a second parser; 0: not found. */
+function lineOfKey(text: string, path: readonly PropertyKey[]): number {
+  let from = 0;
+  for (const key of path) {
+    if (typeof key !== 'string') continue;
+    const at = text.indexOf(JSON.stringify(key), from);
+    if (at < 0) return from === 0 ? 0 : text.slice(0, from).split('\n').length;
+    from = at;
+  }
+  return from === 0 ? 1 : text.slice(0, from).split('\n').length;
+}
+
+/**
+ * Reads and validates a JSON file.
+ * @param path as it was given
+ * @param schema of its content
+ * @returns the value, or one item for each fault; never throws
+ */
+export async function readJson<S extends z.ZodType>(
+  path: string,
+  schema: S,
+): Promise<JsonReading<z.output<S>>> {
+  const file = await readBytes(path);
+  if (!file.ok) return { ok: false, items: [file.item] };
+  const text = new TextDecoder().decode(file.bytes);
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch (error) {
+    const message = error instanceof Error ? error.message : '';
+    const line = lineOf(message, text);
+    const item = itemAt(note(JSON_NOT_VALID, { path, found: shown(text.split('\n')[line - 1] ?? '') }), {
+      file: path,
+      line,
+      column: '',
+    });
+    return { ok: false, items: [item] };
+  }
+  const parsed = schema.safeParse(value);
+  if (parsed.success) return { ok: true, value: parsed.data };
+  const items = parsed.error.issues.map((issue) => {
+    const unknown = issue.code === 'unrecognized_keys' ? issue.keys : [];
+    const keys = [...issue.path, ...unknown.slice(0, 1)];
+    const key = keys.map(String).join('.');
+    const because = unknown.length > 0 ? 'there is no such key' : issue.message;
+    return itemAt(note(JSON_KEY_WRONG, { path, key: shown(key), because: shown(because) }), {
+      file: path,
+      line: lineOfKey(text, keys),
+      column: key,
+    });
+  });
+  return { ok: false, items };
+}

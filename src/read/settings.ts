@@ -1,0 +1,23 @@
+import type { OpenItem } from '../model/message.js';
+import { defaultSettings, SettingsSchema, type Settings } from '../model/settings.js';
+import { readJson } from './json-file.js';
+
+/** Settings as read; where the file can't be used they are the defaults, with items that say why. */
+export interface SettingsReading {
+  readonly settings: Settings;
+  readonly items: readonly OpenItem[];
+  readonly unreadable: readonly OpenItem[];
+}
+
+/**
+ * Reads the company's settings.
+ * @param path of the JSON file; undefined: the defaults
+ * @returns never throws; a file with any fault isn't used at all, since half of the settings would decide in silence
+ */
+export async function readSettings(path: string | undefined): Promise<SettingsReading> {
+  if (path === undefined) return { settings: defaultSettings(), items: [], unreadable: [] };
+  const reading = await readJson(path, SettingsSchema);
+  return reading.ok
+    ? { settings: reading.value, items: [], unreadable: [] }
+    : { settings: defaultSettings(), items: [], unreadable: reading.items };
+}

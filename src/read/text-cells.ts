@@ -1,0 +1,68 @@
+import { FIELDS } from '../model/fields.js';
+import type { Field } from '../model/list.js';
+import { CELL_CUT } from '../text/messages/list.js';
+import { note } from '../text/message-kit.js';
+import { shown } from '../text/shown.js';
+import { saysNothing, wordKey } from '../text/words.js';
+import { wrongCell, type CellContext, type CellReading } from './cells.js';
+import { CUT_LENGTH, damagedName, formulaError } from './damage.js';
+
+/** More than any name, address or remark on a list has; a document prints it whole. */
+const MOST_TEXT = 4000;
+
+/** Names that others refer to: a date or a power of ten made of one breaks the reference. */
+const NAMES = new Set<Field>(['tag', 'model', 'connects_to', 'protector', 'serial']);
+
+/** What crystalline silicon is called; NEC Table 690.7(A) is for any of it. */
+const CRYSTALLINE = new Set([
+  'crystalline',
+  'crystalline-silicon',
+  'c-si',
+  'mono',
+  'mono-si',
+  'mono-c-si',
+  'monocrystalline',
+  'monocrystalline-silicon',
+  'mono-crystalline',
+  'poly',
+  'poly-si',
+  'polycrystalline',
+  'polycrystalline-silicon',
+  'poly-crystalline',
+  'multicrystalline',
+  'multi-si',
+]);
+
+/**
+ * Reads a cell of free text.
+ * @param field of the contract, of type `text`
+ * @param text the cell as typed
+ * @param context what the column's cells are read with
+ */
+export function readTextCell(field: Field, text: string, context: CellContext): CellReading {
+  const trimmed = text.trim();
+  if (saysNothing(trimmed)) return { is: 'blank' };
+  const damage = formulaError(trimmed) ?? (NAMES.has(field) ? damagedName(trimmed) : null);
+  if (damage !== null) {
+    return {
+      is: 'wrong',
+      note: wrongCell(field, text, {
+        because: damage,
+        hint: 'Put the spreadsheet right (format the column as text) and export it again.',
+      }),
+    };
+  }
+  if (trimmed.length > MOST_TEXT)
+    return { is: 'wrong', note: wrongCell(field, text, { because: `it has ${trimmed.length} characters` }) };
+  const word = context.words.size === 0 ? undefined : context.words.get(wordKey(trimmed));
+  const value =
+    field === 'module_technology' && CRYSTALLINE.has(wordKey(trimmed)) ? 'crystalline' : (word ?? trimmed);
+  const cut = text.length === CUT_LENGTH;
+  const { expected, who } = FIELDS[field];
+  return {
+    is: 'value',
+    value,
+    feet: null,
+    note: cut ? note(CELL_CUT, { field, text: shown(text), expected, who }) : null,
+  };
+}

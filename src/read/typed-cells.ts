@@ -1,0 +1,253 @@
+import { FIELDS } from '../model/fields.js';
+import type { Connection, Field, VoltageCoefficient } from '../model/list.js';
+import { inOurUnit, readQuantity, type Dimension, type QuantityReading, type Unit } from '../text/units.js';
+import { readYesNo, wordKey } from '../text/words.js';
+import { nearest } from '../text/closeness.js';
+import type { CellContext } from './cells.js';
+
+/** A cell that can't be understood: why, and what to do where that isn't obvious. */
+export interface Wrong {
+  readonly because: string;
+  readonly hint?: string;
+}
+
+export interface Typed {
+  readonly value: unknown;
+  /** A bare length's value in m where it is feet. */
+  readonly feet?: number;
+}
+
+const wrong = (because: string, hint?: string): Wrong =>
+  hint === undefined ? { because } : { because, hint };
+
+/** m; exact (NIST SP 811, appendix B). */
+const FOOT = 0.3048;
+
+const NAMES: { readonly [D in Dimension]: string } = {
+  length: 'a length',
+  voltage: 'a voltage',
+  current: 'a current',
+  temperature: 'a temperature',
+  power: 'a power',
+  area: 'an area',
+  speed: 'a speed',
+  'flash-density': 'a density of flashes',
+  days: 'a number of days',
+  pieces: 'a number of pieces',
+  coefficient: 'a temperature coefficient',
+};
+
+/** Fields whose voltage is DC whatever the cell says; a cell that says AC contradicts its field. */
+const DC_ONLY = new Set<Field>(['max_dc_voltage', 'voc_stc', 'battery_voltage']);
+
+/** What is wrong with a figure, in words. */
+export function quantityProblem(reading: Extract<QuantityReading, { ok: false }>): Wrong {
+  switch (reading.problem) {
+    case 'two-ways':
+      return wrong(
+        'it can be read two ways, with a decimal mark or with a mark between thousands',
+        'Write it without marks between thousands, or state the decimal mark in the column map.',
+      );
+    case 'shortened':
+      return wrong(
+        'a spreadsheet has shortened it to powers of ten',
+        'Show the whole number in the spreadsheet and export it again.',
+      );
+    case 'grouping':
+      return wrong('its marks do not stand where a decimal mark or marks between thousands stand');
+    case 'no-number':
+      return wrong('it is not a number');
+    case 'unknown-unit':
+      return wrong('what follows the number is not a unit that is known here');
+  }
+}
+
+/** A figure in our unit, with the heading's unit or `bare` for a bare number; bare null: it needs a unit. */
+function quantity(
+  text: string,
+  dimension: Dimension,
+  context: CellContext,
+  bare: number | null,
+): Wrong | { readonly value: number; readonly unit: Unit | null } {
+  const reading = readQuantity(text, context.mark);
+  if (!reading.ok) return quantityProblem(reading);
+  const unit = reading.unit ?? context.unit;
+  if (unit !== null) {
+    if (unit.dimension !== dimension)
+      return wrong(`${unit.symbol} is the unit of ${NAMES[unit.dimension]}, not of ${NAMES[dimension]}`);
+    return { value: inOurUnit(reading.figure, unit), unit };
+  }
+  if (bare === null) return wrong('its unit is not stated');
+  return { value: reading.figure * bare, unit: null };
+}
+
+function positive(
+  field: Field,
+  text: string,
+  dimension: Dimension,
+  context: CellContext,
+  zero: boolean,
+): Wrong | Typed {
+  const read = quantity(text, dimension, context, 1);
+  if ('because' in read) return read;
+  if (read.value < 0 || (read.value === 0 && !zero))
+    return wrong(zero ? 'it is less than zero' : 'it is not more than zero');
+  if (read.unit?.current === 'ac' && DC_ONLY.has(field))
+    return wrong('it is stated as AC, and the field is a DC voltage');
+  const bare = dimension === 'length' && read.unit === null;
+  return bare
+    ? { value: read.value, feet: Number((read.value * FOOT).toPrecision(12)) }
+    : { value: read.value };
+}
+
+function count(text: string, context: CellContext): Wrong | Typed {
+  const read = quantity(text, 'pieces', { ...context, unit: null }, 1);
+  if ('because' in read) return read;
+  return Number.isSafeInteger(read.value) && read.value >= 1
+    ? { value: read.value }
+    : wrong('it is not a whole number of 1 or more');
+}
+
+const FAHRENHEIT_STEP = 5 / 9;
+
+function temperature(text: string, context: CellContext): Wrong | Typed {
+  const reading = readQuantity(text, context.mark);
+  if (!reading.ok) return quantityProblem(reading);
+  const unit = reading.unit ?? context.unit;
+  if (unit !== null && unit.dimension !== 'temperature')
+    return wrong(`${unit.symbol} is the unit of ${NAMES[unit.dimension]}, not of a temperature`);
+  const fahrenheit = unit === null ? context.temperature === 'F' : unit.symbol === 'F';
+  const value = fahrenheit ? (reading.figure - 32) * FAHRENHEIT_STEP : reading.figure;
+  return { value: Number(value.toPrecision(12)) };
+}
+
+function coefficient(text: string, context: CellContext): Wrong | Typed {
+  const read = quantity(text.replace(/\s*(?:of|\()?\s*voc\)?$/i, ''), 'coefficient', context, null);
+  if ('because' in read) return read;
+  const unit = read.unit?.symbol;
+  if (unit !== '%/C' && unit !== 'V/C' && unit !== 'mV/cell/C') return wrong('its unit is not stated');
+  if (read.value >= 0) {
+    return wrong(
+      'it is not negative, and the open-circuit voltage of a module rises as it gets colder',
+      "Write it with its minus sign, as the module's data sheet has it.",
+    );
+  }
+  return { value: { value: read.value, unit } satisfies VoltageCoefficient };
+}
+
+function controlVoltage(text: string, context: CellContext): Wrong | Typed {
+  const read = quantity(text, 'voltage', context, 1);
+  if ('because' in read) return read;
+  if (read.value <= 0) return wrong('it is not more than zero');
+  const current = read.unit?.current ?? context.unit?.current ?? null;
+  if (current === null) return wrong('it does not say whether it is AC or DC');
+  return { value: { volts: read.value, current } };
+}
+
+const INPUTS = /^(.+?)\s*\/\s*(\d{1,3}(?:\s*\+\s*\d{1,3})*)$/s;
+
+/**
+ * What `connects_to` names; the planner decides whether the whole or the part before the slash is a tag.
+ * @param text the cell, trimmed
+ */
+export function readConnection(text: string): Connection {
+  const match = INPUTS.exec(text);
+  const inputs = match === null ? [] : (match[2] ?? '').split('+').map(Number);
+  return match === null || inputs.includes(0)
+    ? { whole: text, tag: text, inputs: [] }
+    : { whole: text, tag: match[1] ?? text, inputs };
+}
+
+/** Spellings of a chemistry: the same substance under the trade's other names. */
+const CHEMISTRIES = new Map<string, string>([
+  ['leadacid', 'lead-acid'],
+  ['pb', 'lead-acid'],
+  ['agm', 'lead-acid'],
+  ['gel', 'lead-acid'],
+  ['vrla', 'lead-acid'],
+  ['flooded-lead-acid', 'lead-acid'],
+  ['lifepo4', 'lfp'],
+  ['lithium-iron-phosphate', 'lfp'],
+  ['ni-cd', 'nicd'],
+  ['nickel-cadmium', 'nicd'],
+]);
+
+const ROMAN = new Map([
+  ['1', 'I'],
+  ['2', 'II'],
+  ['3', 'III'],
+  ['4', 'IV'],
+]);
+
+/** Looks a word up among those of a field; AC systems forgive a `V` after them and blanks around a slash. */
+function word(field: Field, text: string, list: readonly string[]): Wrong | Typed {
+  const key = wordKey(text);
+  const same = list.find((w) => wordKey(w) === key);
+  if (same !== undefined) return { value: same };
+  const loose = key.replace(/-?\/-?/g, '/').replace(/-?v(?:-?ac)?$|^cat(?:egory)?-|^ovc-/g, '');
+  const near =
+    list.find((w) => wordKey(w) === loose) ??
+    (field === 'overvoltage_category' ? ROMAN.get(loose) : undefined);
+  if (near !== undefined) return { value: near };
+  const guess = nearest(key, list.map(wordKey));
+  const meant = guess === null ? undefined : list.find((w) => wordKey(w) === guess);
+  return wrong(
+    `${field} has no such word`,
+    meant === undefined ? undefined : `Write ${meant} if that is what is meant.`,
+  );
+}
+
+/**
+ * Reads a cell that says something, by the type of its field.
+ * @param field of the contract; not a text field
+ * @param text the cell, trimmed, at most 120 characters
+ * @param context what the column's cells are read with
+ */
+export function readTyped(field: Field, text: string, context: CellContext): Wrong | Typed {
+  const type = FIELDS[field].type;
+  if (typeof type !== 'string') return word(field, text, type.words);
+  switch (type) {
+    case 'text':
+      return { value: text };
+    case 'yesno': {
+      const value = readYesNo(text);
+      return value === null ? wrong('it is neither yes nor no') : { value };
+    }
+    case 'count':
+      return count(text, context);
+    case 'number':
+      return positive(
+        field,
+        text,
+        field === 'rpm' ? 'speed' : field === 'flash_density' ? 'flash-density' : 'days',
+        context,
+        true,
+      );
+    case 'voltage':
+    case 'current':
+      return positive(field, text, type, context, false);
+    case 'length':
+      return positive(field, text, 'length', context, true);
+    case 'kilometres': {
+      const read = quantity(text, 'length', context, 1000);
+      if ('because' in read) return read;
+      return read.value < 0
+        ? wrong('it is less than zero')
+        : { value: Number((read.value / 1000).toPrecision(12)) };
+    }
+    case 'temperature':
+      return temperature(text, context);
+    case 'coefficient':
+      return coefficient(text, context);
+    case 'connection':
+      return { value: readConnection(text) };
+    case 'control-voltage':
+      return controlVoltage(text, context);
+    case 'chemistry':
+      return { value: CHEMISTRIES.get(wordKey(text)) ?? wordKey(text) };
+    case 'mounting': {
+      const value = /^(roof|ground)(?:top)?(?:-?mount(?:ed)?)?$/.exec(wordKey(text))?.[1];
+      return value === undefined ? wrong('it is neither roof nor ground') : { value };
+    }
+  }
+}
