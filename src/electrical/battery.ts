@@ -133,7 +133,7 @@ export function batteryChargeVoltage(input: BatteryInput): BatteryVoltage {
   const usualCells = input.cells === undefined;
   const perCell = cellVoltage(chemistry, lowestTemp);
   const steps = cellSteps(chemistry, lowestTemp, perCell);
-  const value = perCell * cells;
+  const value = withoutDust(perCell * cells);
   const cellsStep = usualCells
     ? taken('n', `Usual cells in series at ${String(nominal)} V`, cells, '', 'memory', FROM_MEMORY)
     : taken('n', 'Cells in series', cells, '');
@@ -161,8 +161,7 @@ export function coldCompensatedAbsorb(input: {
   readonly cells: number;
   readonly temperature: number;
 }): number {
-  return (
-    input.cells *
-    (LEAD_ACID_ABSORB_MIDDLE + LEAD_ACID_COMPENSATION * (REFERENCE_TEMPERATURE - input.temperature))
-  );
+  const perCell =
+    LEAD_ACID_ABSORB_MIDDLE + LEAD_ACID_COMPENSATION * (REFERENCE_TEMPERATURE - input.temperature);
+  return withoutDust(input.cells * perCell);
 }

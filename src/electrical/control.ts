@@ -41,7 +41,7 @@ export interface ControlCircuitVoltage {
 export function controlCircuitVoltage(input: ControlCircuitInput): ControlCircuitVoltage {
   const { volts, current } = input.control;
   const factor = current === 'ac' ? input.acShare : input.continuousShare;
-  const share = factor * volts;
+  const share = withoutDust(factor * volts);
   const shareStep: Step = {
     symbol: 'Us',
     says: `Share of the nominal voltage, ${current === 'ac' ? 'AC' : 'DC'} control circuit`,
@@ -57,7 +57,7 @@ export function controlCircuitVoltage(input: ControlCircuitInput): ControlCircui
     return { value: share, current, share, battery: null, working: workingOf([nominal], shareStep) };
   }
   const cell = leadAcidCellVoltage(input.lowestTemp);
-  const battery = (cell * volts) / LEAD_ACID_NOMINAL_CELL;
+  const battery = withoutDust((cell * volts) / LEAD_ACID_NOMINAL_CELL);
   const value = Math.max(share, battery);
   const batteryStep: Step = {
     symbol: 'Ucharge',

@@ -54,7 +54,7 @@ export function criticalLength(input: {
     says: 'Critical length of the DC runs',
     formula: `${k} / Ng`,
     substituted: `${k} / ${shown(flashDensity)}`,
-    value: k / flashDensity,
+    value: withoutDust(k / flashDensity),
     unit: 'm',
     sure: read ? 'published' : 'memory',
     source: `IEC 60364-7-712:2017 cl. 712.443${read ? '' : `, ${FROM_MEMORY}`}`,
@@ -156,7 +156,7 @@ export function calculatedRiskLevel(input: {
     LINE_WEIGHTS.hvUnderground * lines.hvUnderground;
   if (!(weighted > 0)) return { ok: false, reason: 'no-lines' };
   const environment = IEC_60364_4_44_2015_ENVIRONMENT[surroundings];
-  const value = environment / (weighted * flashDensity);
+  const value = withoutDust(environment / (weighted * flashDensity));
   const source = 'IEC 60364-4-44:2007+A1:2015 cl. 443.5';
   const steps: Step[] = [
     taken('Ng', 'Ground flash density', flashDensity, FLASH_UNIT),

@@ -20,7 +20,7 @@ export function arrayShortCircuitCurrent(input: ArrayShortCircuitInput): {
   readonly working: Working;
 } {
   const { iscStc, stringsInParallel, share } = input;
-  const value = share * iscStc * stringsInParallel;
+  const value = withoutDust(share * iscStc * stringsInParallel);
   const result: Step = {
     symbol: 'Isc,max',
     says: 'Short-circuit current of the array',

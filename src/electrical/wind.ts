@@ -9,7 +9,7 @@ import { shown, taken, withoutDust, workingOf, type Computed } from './working.j
  * Source: computed, six-pulse rectifier without load.
  */
 export function rectifiedVoltage(input: { readonly lineToLine: number }): Computed {
-  const value = PEAK_OVER_EFFECTIVE * input.lineToLine;
+  const value = withoutDust(PEAK_OVER_EFFECTIVE * input.lineToLine);
   const result: Step = {
     symbol: 'UDC',
     says: 'Open-circuit voltage behind the rectifier: peak of the voltage between lines',
@@ -33,7 +33,7 @@ export function rectifiedVoltage(input: { readonly lineToLine: number }): Comput
  * Source: computed, pole pairs x turns a second.
  */
 export function generatorFrequency(input: { readonly poles: number; readonly rpm: number }): Computed {
-  const value = ((input.poles / 2) * input.rpm) / 60;
+  const value = withoutDust(((input.poles / 2) * input.rpm) / 60);
   const result: Step = {
     symbol: 'f',
     says: 'Frequency of the generator, at which the indicators flicker',

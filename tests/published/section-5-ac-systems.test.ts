@@ -64,7 +64,7 @@ describe('to ground: normal, ANSI C84.1 range B (value from memory, x 127/120), 
       expect(found.nominal).toBe(nominal);
       expect(found.required).toBeCloseTo(required, 6);
       expect(found.share).toBeNull();
-      expect(USUAL_IEC.find((usual) => usual >= Math.floor(found.required))).toBe(mcov);
+      expect(USUAL_IEC.find((usual) => usual >= found.required)).toBe(mcov);
     },
   );
 
