@@ -65,7 +65,13 @@ export interface Working {
 
 /** Where a rule's knowledge comes from under one basis. */
 export type Source =
-  | { readonly standard: string; readonly edition: string; readonly clause: string; readonly says: string; readonly sure?: 'memory' }
+  | {
+      readonly standard: string;
+      readonly edition: string;
+      readonly clause: string;
+      readonly says: string;
+      readonly sure?: 'memory';
+    }
   | { readonly commonPractice: true; readonly says: string };
 
 /** The sources of a rule for each basis that knows it; a basis without an entry doesn't know the rule. */

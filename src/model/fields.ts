@@ -38,8 +38,18 @@ export interface FieldInfo {
   readonly who: 'office' | 'designer' | 'installer' | 'owner' | 'utility' | 'maker';
 }
 
-const row = (type: FieldType, expected: string, who: FieldInfo['who'] = 'designer'): FieldInfo => ({ of: 'row', type, expected, who });
-const job = (type: FieldType, expected: string, who: FieldInfo['who'] = 'designer'): FieldInfo => ({ of: 'job', type, expected, who });
+const row = (type: FieldType, expected: string, who: FieldInfo['who'] = 'designer'): FieldInfo => ({
+  of: 'row',
+  type,
+  expected,
+  who,
+});
+const job = (type: FieldType, expected: string, who: FieldInfo['who'] = 'designer'): FieldInfo => ({
+  of: 'job',
+  type,
+  expected,
+  who,
+});
 const words = (list: readonly string[]): FieldType => ({ words: list });
 const acUse = words([...AC_SYSTEMS, 'unused']);
 const acExpected = `an AC system (${AC_SYSTEMS.join(', ')}) or unused`;
@@ -87,7 +97,11 @@ export const FIELDS: { readonly [F in Field]: FieldInfo } = {
   isc_stc: row('current', 'the short-circuit current of one module at STC, such as 11 A', 'maker'),
   modules_in_series: row('count', 'the number of modules in one string'),
   strings_in_parallel: row('count', 'the number of strings in parallel'),
-  voc_coefficient: row('coefficient', 'a negative figure with its unit, such as -0.27 %/C, -0.13 V/C or -2.1 mV/cell/C', 'maker'),
+  voc_coefficient: row(
+    'coefficient',
+    'a negative figure with its unit, such as -0.27 %/C, -0.13 V/C or -2.1 mV/cell/C',
+    'maker',
+  ),
   cells: row('count', 'the number of cells in series', 'maker'),
   module_technology: row('text', 'crystalline, or another technology', 'maker'),
   optimizers: row('yesno', 'yes or no'),

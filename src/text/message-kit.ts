@@ -1,5 +1,6 @@
 import type { Place } from '../model/fact.js';
-import type { Note, OpenItem } from '../model/message.js';
+import type { Field } from '../model/list.js';
+import type { Note, OpenItem, PlacedNote } from '../model/message.js';
 import type { Severity, Who } from '../model/words.js';
 
 /** One entry of the message catalogue: its permanent code and how its sentence is made. */
@@ -40,4 +41,13 @@ export function note<P>(entry: MessageEntry<P>, p: P): Note {
 /** Puts a place to a note. `equipment` is `` where the note is about the job or a file. */
 export function itemAt(n: Note, place: Place, equipment = ''): OpenItem {
   return { ...n, file: place.file, line: place.line, column: place.column, equipment };
+}
+
+/**
+ * Makes the note of a message about one field of one equipment.
+ * @param tag the equipment; `` for the job itself
+ * @param field field of the contract; `` for the row as a whole
+ */
+export function about<P>(entry: MessageEntry<P>, p: P, tag: string, field: Field | ''): PlacedNote {
+  return { ...note(entry, p), tag, field };
 }

@@ -1,0 +1,99 @@
+import type { SourcesByBasis, Working } from './fact.js';
+import type { PlacedNote } from './message.js';
+import type { Basis, Kind, PortClass, Strength } from './words.js';
+
+/** Facts of `T` that a rule declares; it is handed nothing else. */
+export type Given<T, K extends readonly (keyof T)[]> = Pick<T, K[number]>;
+
+/** What every rule says about itself; the rulebook is made of it. */
+export interface RuleCard {
+  /** Permanent; equals the path of its file under src/rules. */
+  readonly id: string;
+  readonly title: string;
+  /** One sentence that an owner could read. */
+  readonly why: string;
+  readonly sources: SourcesByBasis;
+}
+
+/** One run at a port, as a rule sees it. */
+export interface RunFacts {
+  /** Tag of the row whose `run_length` is asked for where it is missing; `` where every length is stated. */
+  readonly unknownRow: string;
+  /** True where nobody may ask for the missing length (unreadable already, or its row holds nothing worth protecting). */
+  readonly lengthNotAsked: boolean;
+  readonly otherTag: string;
+  readonly otherKind: Kind;
+  /** m; undefined: not stated. */
+  readonly length: number | undefined;
+  readonly outdoors: boolean;
+  readonly outdoorsByDefault: boolean;
+  readonly betweenBuildings: boolean;
+  readonly betweenByDefault: boolean;
+  readonly placesDiffer: boolean;
+  readonly carries: 'ac' | 'dc' | 'battery' | 'control';
+  /** True where this port is the upstream end. */
+  readonly upstream: boolean;
+  /** m; summed length of the runs of all arrays on the converter of this run; undefined: not known. */
+  readonly arraysLength: number | undefined;
+}
+
+/** A decision of a placement rule about one port. */
+export type PlacementDecision =
+  | {
+      readonly outcome: 'placed';
+      readonly strength: Strength;
+      readonly because: string;
+      readonly notes?: readonly PlacedNote[];
+    }
+  | { readonly outcome: 'not-placed'; readonly because: string; readonly notes?: readonly PlacedNote[] }
+  /** Takes away what isn't required at this port; `spares` keeps a placement that the list itself asked for. */
+  | { readonly outcome: 'waived'; readonly because: string; readonly notes?: readonly PlacedNote[] };
+
+/** A rule that looks at one port and decides whether protection goes there. */
+export interface PlacementRule<F> extends RuleCard {
+  /** Strengths that it can have under a basis; a basis without an entry doesn't know the rule. */
+  readonly strength: { readonly [B in Basis]?: readonly Strength[] };
+  /** The ports that it looks at: kinds of equipment and classes of port. */
+  readonly looksAt: { readonly kinds: readonly Kind[]; readonly ports: readonly PortClass[] };
+  readonly facts: readonly (keyof F)[];
+  decide(facts: F): PlacementDecision;
+}
+
+/** A figure that a place asks of a part, with its working. */
+export type RatingDecision =
+  | {
+      readonly outcome: 'asks';
+      readonly value: number;
+      readonly working: Working;
+      readonly notes: readonly PlacedNote[];
+      /** What has to be said only where this figure is the one that decides. */
+      readonly whereItDecides?: readonly PlacedNote[];
+      /** True where the figure is an assumption. */
+      readonly assumed?: boolean;
+    }
+  | {
+      readonly outcome: 'unknown';
+      readonly because: string;
+      readonly notes: readonly PlacedNote[];
+      /** The part of the figure that is known: the least that a part must bear. */
+      readonly atLeast?: Working;
+    }
+  | { readonly outcome: 'outside'; readonly because: string };
+
+/** A rule that says what a place asks of a part. */
+export interface RatingRule<F> extends RuleCard {
+  readonly facts: readonly (keyof F)[];
+  decide(facts: F): RatingDecision;
+}
+
+/** Whether a part meets one requirement. */
+export type Fit =
+  | { readonly fits: true; readonly shortfall?: string }
+  /** `gap`: how far it misses, as a share; 1 where it can't be measured. */
+  | { readonly fits: false; readonly because: string; readonly gap: number };
+
+/** A rule that holds one part against what the place asks. */
+export interface FitRule<F> extends RuleCard {
+  readonly facts: readonly (keyof F)[];
+  accepts(facts: F): Fit;
+}

@@ -1,0 +1,102 @@
+import type { Fact, Stated } from './fact.js';
+import type { JobList, ListRow, RowFacts } from './list.js';
+import type { PlacedNote } from './message.js';
+import type {
+  AcSystem,
+  Basis,
+  Earthing,
+  Kind,
+  Occupancy,
+  PortClass,
+  PortName,
+  SystemGrounding,
+} from './words.js';
+
+/** A value with whether the list states it or a default stands in. */
+export interface Held<T> {
+  readonly value: T;
+  readonly byDefault: boolean;
+}
+
+/** How a DC input is used. */
+export type InputUse = 'fed' | 'assumed' | 'spare';
+
+/** One set of terminals of an equipment. */
+export interface SitePort {
+  readonly equipment: SiteEquipment;
+  readonly name: PortName;
+  readonly cls: PortClass;
+  /** 1... of a DC input; 0 of another port. */
+  readonly input: number;
+  /** Of a DC input: whether a source feeds it. */
+  use: InputUse;
+  /** Of an AC port: its system where the list states it; undefined: not stated, or not an AC port. */
+  readonly system: AcSystem | undefined;
+  /** An AC port that the list says is unused, or that nothing states or feeds. */
+  readonly unused: '' | 'stated' | 'nothing-named';
+  /** Sources (array, combiner, turbine) on a DC input or a combiner, in natural order. */
+  readonly sources: SiteEquipment[];
+  /** Ports that feed this one, through transfer switches, in natural order. */
+  readonly feeders: SitePort[];
+  /** Runs that end here. */
+  readonly runs: SiteRun[];
+}
+
+/** One equipment: a row of the list, or one of a row of several. */
+export interface SiteEquipment {
+  readonly tag: string;
+  readonly kind: Kind;
+  readonly row: ListRow;
+  readonly facts: Stated<RowFacts>;
+  /** `` where it can't be known. */
+  readonly place: string;
+  /** `` where it can't be known. */
+  readonly building: string;
+  readonly buildingByDefault: boolean;
+  readonly outdoors: Held<boolean>;
+  readonly worthProtecting: Held<boolean>;
+  readonly ports: SitePort[];
+}
+
+/** A length of cable between two ports, transfer switches passed through. */
+export interface SiteRun {
+  /** The upstream end: source before converter, service before panel. */
+  readonly from: SitePort;
+  readonly to: SitePort;
+  /** The rows whose cables it is made of; the length of each belongs to its row. */
+  readonly rows: readonly SiteEquipment[];
+  readonly through: readonly string[];
+  /** m; undefined where a row of it states none. */
+  readonly length: number | undefined;
+  /** Rows of it that state no length. */
+  readonly unknown: readonly SiteEquipment[];
+  readonly outdoors: boolean;
+  /** True where only a default says that an end is outdoors. */
+  readonly outdoorsByDefault: boolean;
+  readonly betweenBuildings: boolean;
+  /** True where a building that decides it was taken from the place. */
+  readonly betweenByDefault: boolean;
+  /** True where the places of its ends are known and differ. */
+  readonly placesDiffer: boolean;
+  readonly carries: 'ac' | 'dc' | 'battery' | 'control';
+}
+
+/** The survey of one job. */
+export interface Site {
+  readonly list: JobList;
+  readonly job: string;
+  readonly basis: Held<Basis>;
+  readonly earthing: Held<Earthing>;
+  readonly occupancy: Held<Occupancy>;
+  /** In natural order of tags. */
+  readonly equipments: readonly SiteEquipment[];
+  readonly runs: readonly SiteRun[];
+  readonly notes: readonly PlacedNote[];
+}
+
+/** What an AC port's system is grounded like, and where that was read. */
+export interface PortGrounding {
+  readonly grounding: SystemGrounding;
+  readonly byDefault: boolean;
+  readonly from: Fact<SystemGrounding> | undefined;
+}

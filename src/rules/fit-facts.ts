@@ -1,0 +1,36 @@
+import type { Part } from '../model/catalogue.js';
+import type { FitRule } from '../model/rule.js';
+import type { Thresholds } from '../model/settings.js';
+import type { Basis, Earthing, LightningProtection } from '../model/words.js';
+
+/** What one placement asks, and one part held against it; plan/ fills it. */
+export interface FitFacts {
+  readonly basis: Basis;
+  readonly earthing: Earthing;
+  readonly current: 'ac' | 'dc';
+  /** `power`: AC of the site; `turbine`, `control`: of a turbine or a control circuit. */
+  readonly circuit: 'power' | 'turbine' | 'control' | 'battery' | 'array';
+  readonly atService: boolean;
+  /** V. */
+  readonly mcov: number;
+  /** A. */
+  readonly nominalCurrent: number;
+  /** A; the least that is known where `sccrKnown` is false. */
+  readonly sccr: number | undefined;
+  readonly withstand: number | undefined;
+  readonly withstandAssumed: boolean;
+  /** V; of this part's leads as planned. */
+  readonly leadVoltage: number;
+  readonly aheadOfDisconnect: boolean;
+  readonly outdoors: boolean;
+  readonly listedFor: 'ungrounded' | 'impedance' | 'corner' | undefined;
+  readonly lightning: LightningProtection;
+  /** Conductors that must have a channel. */
+  readonly conductors: number;
+  /** Channels that may be left after those: to N, or to double a conductor. */
+  readonly spareRoom: number;
+  readonly part: Part;
+  readonly thresholds: Thresholds;
+}
+
+export type AnyFitRule = FitRule<FitFacts>;

@@ -1,0 +1,41 @@
+import type { Given } from '../../model/rule.js';
+import { figure } from '../../text/figures.js';
+import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
+import { ALL, practice, sources } from '../sources.js';
+
+const FACTS = ['circuit', 'frequency'] as const;
+
+export const turbinePhase = {
+  id: 'indicate/turbine-phase',
+  title: 'The light of a phase of a turbine',
+  why: 'A slow turbine makes its lights flicker, and that is normal.',
+  sources: sources({
+    of: ALL,
+    also: practice('The indicators flicker at the turbine’s frequency: pole pairs x rpm / 60.'),
+  }),
+  facts: FACTS,
+  decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
+    if (f.circuit !== 'turbine') return { outcome: 'outside', because: 'no phase of a turbine' };
+    const at =
+      f.frequency === undefined
+        ? 'at the frequency of its generator'
+        : `at the frequency of its generator, up to ${figure(f.frequency, 'Hz')}`;
+    return {
+      outcome: 'shows',
+      indications: [
+        {
+          state: 'turning',
+          shows: 'flickers',
+          because: `it flickers ${at}: normal`,
+          cause: 'turning-alternator',
+        },
+        {
+          state: 'still',
+          shows: 'dark',
+          because: 'a turbine that stands still gives no voltage: not a fault',
+          cause: 'standing-still',
+        },
+      ],
+    };
+  },
+} satisfies AnyIndicatorRule;

@@ -1,0 +1,40 @@
+import type { Given } from '../../model/rule.js';
+import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
+import { ALL, practice, sources } from '../sources.js';
+
+const FACTS = ['circuit', 'grounded', 'floating'] as const;
+
+export const ungroundedSystemLine = {
+  id: 'indicate/ungrounded-system-line',
+  title: 'The light of a conductor of an AC system that isn’t solidly grounded',
+  why: 'Nothing ties these wires to ground, so how bright their lights are isn’t fixed.',
+  sources: sources({
+    of: ALL,
+    cite: ['voltage-to-ground'],
+    also: practice('One dark and the others brighter: a ground fault may be on the line.'),
+  }),
+  facts: FACTS,
+  decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
+    if (f.circuit !== 'power' || f.grounded || !f.floating) {
+      return { outcome: 'outside', because: 'no conductor of an AC system that floats' };
+    }
+    return {
+      outcome: 'shows',
+      indications: [
+        {
+          state: 'source on',
+          shows: 'either',
+          because:
+            'the system isn’t tied to ground; one dark and the others brighter: a ground fault may be on the line, call',
+          cause: 'ungrounded-system',
+        },
+        {
+          state: 'source off',
+          shows: 'dark',
+          because: 'nothing feeds it: not a fault',
+          cause: 'de-energised',
+        },
+      ],
+    };
+  },
+} satisfies AnyIndicatorRule;

@@ -1,0 +1,49 @@
+import type { RuleCard } from '../model/rule.js';
+import type { Conductor, IndicatorCause, Shows, SystemState } from '../model/words.js';
+import type { Circuit } from './wiring-facts.js';
+
+/** Everything that an indicator rule may declare about one channel; plan/ fills it. */
+export interface IndicatorFacts {
+  readonly circuit: Circuit;
+  readonly current: 'ac' | 'dc';
+  readonly conductor: Conductor;
+  /** True where this conductor is grounded: the grounded pole, the corner phase, N of a bonded system. */
+  readonly grounded: boolean;
+  /** True where nothing of this circuit is grounded, or only through an impedance. */
+  readonly floating: boolean;
+  /** True for a floating system whose neutral is grounded through nothing, or a pair without a grounded pole. */
+  readonly fedByUtility: boolean;
+  readonly fedBySource: boolean;
+  /** True where a turbine, not an array, drives this DC circuit. */
+  readonly turbineDriven: boolean;
+  /** Hz of the turbine; undefined: poles or speed not stated. */
+  readonly frequency: number | undefined;
+  /** True where the dc_grounding of a control circuit isn't stated. */
+  readonly groundingUnknown: boolean;
+  /** `light`, `flag` or `none`; undefined: no part chosen, or not stated. */
+  readonly indicator: 'light' | 'flag' | 'none' | undefined;
+  /** V; below it the light of the part stays dark. */
+  readonly indicatorMinVoltage: number | undefined;
+  /** V to ground where the conductor is energised, nominal; undefined: not known. */
+  readonly usualVoltage: number | undefined;
+}
+
+/** What the indicator of a channel shows in each state. */
+export interface Indication {
+  readonly state: SystemState;
+  readonly shows: Shows;
+  readonly because: string;
+  readonly cause: IndicatorCause;
+}
+
+export type IndicatorDecision =
+  | { readonly outcome: 'shows'; readonly indications: readonly Indication[] }
+  | { readonly outcome: 'outside'; readonly because: string };
+
+/** A rule that says what the indicator of a channel shows. */
+export interface IndicatorRule<F> extends RuleCard {
+  readonly facts: readonly (keyof F)[];
+  decide(facts: F): IndicatorDecision;
+}
+
+export type AnyIndicatorRule = IndicatorRule<IndicatorFacts>;

@@ -1,0 +1,41 @@
+import type { Given, PlacementDecision } from '../../model/rule.js';
+import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
+import { ALL, practice, sources } from '../sources.js';
+
+const FACTS = ['kind', 'worthProtecting'] as const;
+
+export const farEndExempt = {
+  id: 'place/far-end-exempt',
+  title: 'Nothing at a far end that holds nothing worth protecting',
+  why: 'Where nothing would be harmed, a protector has nothing to do.',
+  sources: sources({
+    of: ALL,
+    also: practice('Both ends of a long run, unless nothing at that end is worth protecting.'),
+  }),
+  strength: { 'nec-2017': [], 'nec-2020': [], 'nec-2023': [], iec: [] },
+  looksAt: {
+    kinds: [
+      'service',
+      'panel',
+      'load',
+      'array',
+      'combiner',
+      'charge-controller',
+      'grid-tie-inverter',
+      'ac-module-branch',
+      'inverter-charger',
+      'battery',
+      'wind-turbine',
+      'hydro-turbine',
+      'generator',
+      'control-circuit',
+    ],
+    ports: ['service', 'feeder', 'dc-in', 'battery', 'ac-in', 'ac-in-2', 'ac-out', 'output', 'terminals'],
+  },
+  facts: FACTS,
+  decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
+    if (f.worthProtecting) return { outcome: 'not-placed', because: 'what is here is worth protecting' };
+    if (f.kind === 'service') return { outcome: 'not-placed', because: 'a service has no far end' };
+    return { outcome: 'waived', because: 'the list says that nothing here is worth protecting' };
+  },
+} satisfies AnyPlacementRule;

@@ -1,0 +1,52 @@
+import type { PlacedNote } from '../../model/message.js';
+import type { Given, PlacementDecision } from '../../model/rule.js';
+import { about } from '../../text/message-kit.js';
+import { PLACE_MESSAGES } from '../../text/messages/place.js';
+import { length } from '../../text/figures.js';
+import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
+import { NEC, practice, sources } from '../sources.js';
+
+const FACTS = ['basis', 'tag', 'runs', 'longRunLimit'] as const;
+
+export const outbuilding = {
+  id: 'place/outbuilding',
+  title: 'Where a feeder enters another building',
+  why: 'The cable between two buildings is outside the reach of the protector in the first.',
+  sources: sources(
+    { of: NEC, also: practice('By the length of the feeder: more than 100 ft, both ends.') },
+    { of: ['iec'], cite: ['ten-metre-distance'] },
+  ),
+  strength: {
+    'nec-2017': ['recommended'],
+    'nec-2020': ['recommended'],
+    'nec-2023': ['recommended'],
+    iec: ['recommended'],
+  },
+  looksAt: { kinds: ['panel', 'load'], ports: ['feeder'] },
+  facts: FACTS,
+  decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
+    const entering = f.runs.filter((r) => !r.upstream && r.carries === 'ac' && r.betweenBuildings);
+    const notes: PlacedNote[] = [];
+    const first = entering[0];
+    if (!first) return { outcome: 'not-placed', because: 'no feeder from another building enters here' };
+    const fires =
+      f.basis === 'iec' ? first : entering.find((r) => r.length !== undefined && r.length > f.longRunLimit);
+    if (!fires) {
+      return {
+        outcome: 'not-placed',
+        because: `the feeder from ${first.otherTag} in another building isn’t known to be longer than ${length(f.longRunLimit)}`,
+      };
+    }
+    if (fires.betweenByDefault) {
+      notes.push(
+        about(PLACE_MESSAGES.buildingDefault, { tag: f.tag, other: fires.otherTag }, f.tag, 'building'),
+      );
+    }
+    return {
+      outcome: 'placed',
+      strength: 'recommended',
+      because: `the feeder from ${fires.otherTag} in another building enters here`,
+      notes,
+    };
+  },
+} satisfies AnyPlacementRule;

@@ -1,0 +1,24 @@
+import type { Given, PlacementDecision } from '../../model/rule.js';
+import { about } from '../../text/message-kit.js';
+import { PLACE_MESSAGES } from '../../text/messages/place.js';
+import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
+import { ALL, sources } from '../sources.js';
+
+const FACTS = ['tag'] as const;
+
+export const signal = {
+  id: 'place/signal',
+  title: 'Data, telephone and antenna lines are outside this plan',
+  why: 'A data or telephone line needs a protector of another kind.',
+  sources: sources({ of: ALL, cite: ['signal-lines'] }),
+  strength: { 'nec-2017': [], 'nec-2020': [], 'nec-2023': [], iec: [] },
+  looksAt: { kinds: ['signal-line'], ports: ['terminals'] },
+  facts: FACTS,
+  decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
+    return {
+      outcome: 'not-placed',
+      because: 'a signal line takes no power protector; its protection is outside this plan',
+      notes: [about(PLACE_MESSAGES.signalLine, { tag: f.tag }, f.tag, '')],
+    };
+  },
+} satisfies AnyPlacementRule;

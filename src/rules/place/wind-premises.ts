@@ -1,0 +1,34 @@
+import type { Given, PlacementDecision } from '../../model/rule.js';
+import { about } from '../../text/message-kit.js';
+import { PLACE_MESSAGES } from '../../text/messages/place.js';
+import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
+import { NEC, sources } from '../sources.js';
+
+const FACTS = ['tag', 'windCarrier', 'windWithoutAc'] as const;
+
+export const windPremises = {
+  id: 'place/wind-premises',
+  title: 'Between a wind electric system and the loads',
+  why: 'The electrical code asks for one protector between the wind turbine’s system and everything that it feeds.',
+  sources: sources({ of: NEC, cite: ['wind'] }),
+  strength: { 'nec-2017': ['required'], 'nec-2020': ['required'], 'nec-2023': ['required'] },
+  looksAt: {
+    kinds: ['service', 'panel', 'inverter-charger', 'grid-tie-inverter', 'wind-turbine'],
+    ports: ['service', 'feeder', 'ac-out', 'output'],
+  },
+  facts: FACTS,
+  decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
+    if (f.windCarrier) {
+      return {
+        outcome: 'placed',
+        strength: 'required',
+        because: 'the site has a wind turbine, and this is the place between its system and the loads',
+      };
+    }
+    return {
+      outcome: 'not-placed',
+      because: 'it isn’t the place that 694.7(D) falls to on this site',
+      ...(f.windWithoutAc ? { notes: [about(PLACE_MESSAGES.windWithoutAc, { tag: f.tag }, f.tag, '')] } : {}),
+    };
+  },
+} satisfies AnyPlacementRule;

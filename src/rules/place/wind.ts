@@ -1,0 +1,45 @@
+import type { Given, PlacementDecision } from '../../model/rule.js';
+import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
+import { ALL, practice, sources } from '../sources.js';
+
+const FACTS = ['kind', 'runs', 'sourceKinds'] as const;
+
+export const wind = {
+  id: 'place/wind',
+  title: 'At the base of a wind turbine’s tower and where its run enters',
+  why: 'A tower is the tallest thing around, and its wires run from it to the house.',
+  sources: sources({
+    of: ALL,
+    also: practice('One at the tower’s base and one where the run enters the building.'),
+  }),
+  strength: {
+    'nec-2017': ['recommended'],
+    'nec-2020': ['recommended'],
+    'nec-2023': ['recommended'],
+    iec: ['recommended'],
+  },
+  looksAt: {
+    kinds: ['wind-turbine', 'charge-controller', 'grid-tie-inverter', 'inverter-charger', 'combiner'],
+    ports: ['output', 'dc-in'],
+  },
+  facts: FACTS,
+  decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
+    if (f.kind === 'wind-turbine') {
+      return { outcome: 'placed', strength: 'recommended', because: 'the base of a wind turbine’s tower' };
+    }
+    const entering = f.runs.find((r) => !r.upstream && r.otherKind === 'wind-turbine');
+    if (entering) {
+      return {
+        outcome: 'placed',
+        strength: 'recommended',
+        because: `the run of the wind turbine ${entering.otherTag} enters here`,
+      };
+    }
+    return {
+      outcome: 'not-placed',
+      because: f.sourceKinds.includes('wind-turbine')
+        ? 'the run of the wind turbine enters at the combiner before it'
+        : 'no run of a wind turbine enters here',
+    };
+  },
+} satisfies AnyPlacementRule;

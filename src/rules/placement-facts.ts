@@ -1,0 +1,72 @@
+import type { PlacementRule, RunFacts } from '../model/rule.js';
+import type { Basis, Earthing, Kind, Occupancy, PortClass } from '../model/words.js';
+
+/** Everything that a placement rule may declare about one port; plan/ fills it from the site. */
+export interface PlacementFacts {
+  readonly basis: Basis;
+  readonly earthing: Earthing;
+  readonly tag: string;
+  readonly kind: Kind;
+  readonly port: PortClass;
+  /** The job's occupancy. */
+  readonly occupancy: Occupancy;
+  readonly occupancyByDefault: boolean;
+  /** Of a panel or load: what its building holds. */
+  readonly unitOccupancy: Occupancy;
+  readonly unitByDefault: boolean;
+  readonly inOtherBuilding: boolean;
+  readonly otherBuildingByDefault: boolean;
+  readonly outdoors: boolean;
+  readonly worthProtecting: boolean;
+  readonly worthByDefault: boolean;
+  /** `protect` of the row: true yes, false no, undefined not stated. */
+  readonly protect: boolean | undefined;
+  /** True for the main port of its kind. */
+  readonly mainPort: boolean;
+  readonly runs: readonly RunFacts[];
+  /** What feeds this AC port, transfer switches passed through. */
+  readonly feeders: readonly { readonly tag: string; readonly kind: Kind; readonly outside: boolean }[];
+  /** Tag of the service whose place this panel is; ``: it has its own. */
+  readonly servicePlaceOf: string;
+  /** True for a panel fed by a service in its building over a run whose length isn't stated. */
+  readonly servicePlaceUnknown: boolean;
+  readonly inputUse: 'fed' | 'assumed' | 'spare';
+  readonly sourceKinds: readonly Kind[];
+  readonly unused: '' | 'stated' | 'nothing-named';
+  /** True where this port carries the protector of 694.7(D). */
+  readonly windCarrier: boolean;
+  /** True on the first turbine of a site without AC equipment. */
+  readonly windWithoutAc: boolean;
+  readonly controlVolts: number | undefined;
+  readonly connected: boolean;
+  /** m; the limit of place/long-run under the basis. */
+  readonly longRunLimit: number;
+  /** V; above it a control circuit isn't low voltage. */
+  readonly controlVoltageLimit: number;
+  /** Calculated risk level of the site; undefined: not computed. */
+  readonly riskLevel: number | undefined;
+  /** True where the line lengths behind the risk level are stated. */
+  readonly riskStated: boolean;
+  /** m; critical length of the arrays behind this input; undefined: flash density unknown. */
+  readonly criticalLength: number | undefined;
+  /** m; summed length of the runs of all arrays upstream of this converter; undefined: not known. */
+  readonly arraysLength: number | undefined;
+  /** True where place/service is required at this site. */
+  readonly serviceRequired: boolean;
+  /** The protector that place/grid-tie-ac may lean on. */
+  readonly nearest: NearestProtector | undefined;
+}
+
+/** A protected port that the run of a grid-tie inverter's output leads to. */
+export interface NearestProtector {
+  /** The equipment whose port is protected. */
+  readonly tag: string;
+  /** m from that port to the inverter; undefined: not stated. */
+  readonly length: number | undefined;
+  readonly sameBuilding: boolean;
+  readonly protected: boolean;
+  /** m; Infinity: not limited; undefined: unknown (no part chosen). */
+  readonly reach: number | undefined;
+}
+
+export type AnyPlacementRule = PlacementRule<PlacementFacts>;

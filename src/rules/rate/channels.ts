@@ -1,0 +1,30 @@
+import type { Fit, Given } from '../../model/rule.js';
+import type { AnyFitRule, FitFacts } from '../fit-facts.js';
+import { ALL, practice, sources } from '../sources.js';
+
+const FACTS = ['conductors', 'spareRoom', 'part'] as const;
+
+export const channels = {
+  id: 'rate/channels',
+  title: 'No channel of a part stays unwired',
+  why: 'A channel that hangs on nothing shows a dark light that means nothing.',
+  sources: sources({
+    of: ALL,
+    cite: ['each-ungrounded-conductor'],
+    also: practice(
+      'Three phases on two-channel protectors take a pair, one phase doubled; DC never doubles.',
+    ),
+  }),
+  facts: FACTS,
+  accepts(f: Given<FitFacts, typeof FACTS>): Fit {
+    const each = f.part.channels;
+    const spare = Math.ceil(f.conductors / each) * each - f.conductors;
+    return spare <= f.spareRoom
+      ? { fits: true }
+      : {
+          fits: false,
+          because: `${each} channels for ${f.conductors} conductor${f.conductors === 1 ? '' : 's'} leave ${spare - f.spareRoom} unwired`,
+          gap: 1,
+        };
+  },
+} satisfies AnyFitRule;

@@ -1,0 +1,28 @@
+import type { Fit, Given } from '../../model/rule.js';
+import type { AnyFitRule, FitFacts } from '../fit-facts.js';
+import { ALL, practice, sources } from '../sources.js';
+
+const FACTS = ['basis', 'earthing', 'current', 'circuit', 'part'] as const;
+
+export const connection = {
+  id: 'rate/connection',
+  title: 'Connection of a part to ground, or 3+1',
+  why: 'Where the ground is a rod of one’s own, lines go to the neutral and only the neutral goes to ground.',
+  sources: sources({
+    of: ALL,
+    cite: ['origin-of-installation'],
+    also: practice('Conductor to ground, but in a TT system line to neutral and neutral to ground.'),
+  }),
+  facts: FACTS,
+  accepts(f: Given<FitFacts, typeof FACTS>): Fit {
+    const tt = f.basis === 'iec' && f.earthing === 'TT' && f.current === 'ac' && f.circuit === 'power';
+    const has = f.part.connection;
+    if (tt)
+      return has === '3+1'
+        ? { fits: true }
+        : { fits: false, because: 'connection isn’t 3+1, which a TT system asks for', gap: 1 };
+    return has === 'to-ground'
+      ? { fits: true }
+      : { fits: false, because: 'connection 3+1 is for TT systems', gap: 1 };
+  },
+} satisfies AnyFitRule;

@@ -1,0 +1,52 @@
+import { controlCircuitVoltage } from '../../electrical/control.js';
+import { statedAt } from '../../electrical/working.js';
+import type { Given, RatingDecision } from '../../model/rule.js';
+import { about } from '../../text/message-kit.js';
+import { FACT_MESSAGES } from '../../text/messages/rate.js';
+import { cited } from '../../text/origin.js';
+import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
+import { ALL, practice, sources } from '../sources.js';
+
+const FACTS = [
+  'port',
+  'tag',
+  'controlVoltage',
+  'regulated',
+  'lowestTemp',
+  'unreadable',
+  'thresholds',
+] as const;
+
+export const controlVoltage = {
+  id: 'rate/control-voltage',
+  title: 'Highest voltage of a control circuit',
+  why: 'A control circuit that hangs on a battery follows that battery while it is charged.',
+  sources: sources({
+    of: ALL,
+    also: practice(
+      'DC: 115 % of the nominal, or the charge voltage of a lead-acid battery of that nominal unless the supply is regulated; AC: 125 % of the nominal.',
+    ),
+  }),
+  facts: FACTS,
+  decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
+    if (f.port !== 'terminals') return { outcome: 'outside', because: 'this port is no control circuit' };
+    if (!f.controlVoltage) {
+      const p = { tag: f.tag, why: 'its protector is chosen by it' };
+      const asked = !f.unreadable.has('control_voltage');
+      return {
+        outcome: 'unknown',
+        because: 'the control voltage isn’t stated',
+        notes: asked ? [about(FACT_MESSAGES.control_voltage, p, f.tag, 'control_voltage')] : [],
+      };
+    }
+    const found = controlCircuitVoltage({
+      control: f.controlVoltage.value,
+      regulated: f.regulated,
+      continuousShare: f.thresholds.continuousShare,
+      acShare: f.thresholds.controlAcShare,
+      lowestTemp: f.lowestTemp?.value,
+    });
+    const working = statedAt(found.working, { U: cited(f.controlVoltage.origin) });
+    return { outcome: 'asks', value: found.value, working, notes: [] };
+  },
+} satisfies AnyRatingRule;

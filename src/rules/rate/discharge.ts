@@ -1,0 +1,25 @@
+import type { Fit, Given } from '../../model/rule.js';
+import { figure } from '../../text/figures.js';
+import type { AnyFitRule, FitFacts } from '../fit-facts.js';
+import { ALL, sources } from '../sources.js';
+
+const FACTS = ['nominalCurrent', 'part'] as const;
+
+export const discharge = {
+  id: 'rate/discharge',
+  title: 'Nominal discharge current of a part',
+  why: 'A protector must bear the surges of its place many times over.',
+  sources: sources({ of: ALL, cite: ['protection-rating', 'discharge-currents'] }),
+  facts: FACTS,
+  accepts(f: Given<FitFacts, typeof FACTS>): Fit {
+    const has = f.part.nominalCurrent;
+    if (has === null) return { fits: false, because: 'In isn’t stated', gap: 1 };
+    return has >= f.nominalCurrent
+      ? { fits: true }
+      : {
+          fits: false,
+          because: `In ${figure(has / 1000, 'kA')} < ${figure(f.nominalCurrent / 1000, 'kA')}`,
+          gap: (f.nominalCurrent - has) / f.nominalCurrent,
+        };
+  },
+} satisfies AnyFitRule;

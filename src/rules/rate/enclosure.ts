@@ -1,0 +1,44 @@
+import type { Fit, Given } from '../../model/rule.js';
+import type { AnyFitRule, FitFacts } from '../fit-facts.js';
+import { ALL, practice, sources } from '../sources.js';
+
+const FACTS = ['outdoors', 'part'] as const;
+
+/** NEMA types that may stand outdoors; NEC 2023 Table 110.28, value from memory. */
+export const NEC_2023_TABLE_110_28_OUTDOORS = ['3R', '3RX', '3S', '3SX', '4', '4X', '6', '6P'] as const;
+const OUTDOORS: ReadonlySet<string> = new Set(NEC_2023_TABLE_110_28_OUTDOORS);
+
+export const enclosure = {
+  id: 'rate/enclosure',
+  title: 'Enclosure of a part out of doors',
+  why: 'Rain, sun and dust ruin a housing that was made for a dry room.',
+  sources: sources({
+    of: ALL,
+    also: practice('Outdoors a NEMA type made for it; 4X preferred, since its lights are read there.'),
+  }),
+  facts: FACTS,
+  accepts(f: Given<FitFacts, typeof FACTS>): Fit {
+    if (!f.outdoors) return { fits: true };
+    const stated = f.part.enclosure.trim();
+    if (stated === '')
+      return { fits: false, because: 'its enclosure isn’t stated, and it would stand outdoors', gap: 1 };
+    const nema = nemaTypes(stated);
+    if (nema.some((t) => OUTDOORS.has(t))) return { fits: true };
+    if (/^ip/i.test(stated)) {
+      return {
+        fits: true,
+        shortfall: `enclosure ${stated} isn’t a NEMA type, and the two scales aren’t converted`,
+      };
+    }
+    return { fits: false, because: `enclosure ${stated} isn’t for outdoors`, gap: 1 };
+  },
+} satisfies AnyFitRule;
+
+/** The NEMA types that a cell names: `4X`, `NEMA 3R`, `4X/12`. */
+export function nemaTypes(stated: string): readonly string[] {
+  return stated
+    .toUpperCase()
+    .replace(/NEMA|TYPE/g, ' ')
+    .split(/[\s,;/]+/)
+    .filter((t) => t !== '');
+}

@@ -1,0 +1,45 @@
+import { taken, workingOf } from '../../electrical/working.js';
+import type { Given, RatingDecision } from '../../model/rule.js';
+import { about } from '../../text/message-kit.js';
+import { FACT_MESSAGES } from '../../text/messages/rate.js';
+import { cited } from '../../text/origin.js';
+import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
+import { ALL, practice, sources } from '../sources.js';
+
+const FACTS = ['inputUse', 'arrays', 'turbines', 'converters', 'port', 'tag'] as const;
+
+export const inputLimit = {
+  id: 'rate/input-limit',
+  title: 'Highest voltage that a converter’s input bears',
+  why: 'Where the list doesn’t say what feeds an input, the most that the input bears is the safe figure.',
+  sources: sources({
+    of: ALL,
+    cite: ['maker-instructions'],
+    also: practice('A source may not give more than its converter bears, so that figure bounds it.'),
+  }),
+  facts: FACTS,
+  decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
+    const isInput = f.port === 'dc-in' && f.inputUse !== 'fed';
+    const unfed =
+      f.port === 'output' && f.arrays.length === 0 && f.turbines.length === 0 && f.converters.length > 0;
+    if (!isInput && !unfed) return { outcome: 'outside', because: 'a source on the list feeds this port' };
+    const limit = f.converters.find((c) => c.maxDcVoltage);
+    if (limit?.maxDcVoltage) {
+      const fact = limit.maxDcVoltage;
+      const says = `Highest DC voltage that ${limit.tag} bears`;
+      const working = workingOf([], taken('Umax', says, fact.value, 'V', 'stated', cited(fact.origin)));
+      return { outcome: 'asks', value: fact.value, working, notes: [] };
+    }
+    const notes = f.converters
+      .filter((c) => !c.unreadable.has('max_dc_voltage'))
+      .map((c) => {
+        const p = { tag: c.tag, why: 'no source on the list bounds the voltage of its inputs' };
+        return about(FACT_MESSAGES.max_dc_voltage, p, c.tag, 'max_dc_voltage');
+      });
+    return {
+      outcome: 'unknown',
+      because: 'neither a source nor the converter’s highest voltage is known',
+      notes,
+    };
+  },
+} satisfies AnyRatingRule;

@@ -1,0 +1,54 @@
+import { arrayFloorFromInverter } from '../../electrical/continuous-voltage.js';
+import type { Working } from '../../model/fact.js';
+import type { Given, RatingDecision } from '../../model/rule.js';
+import { figure } from '../../text/figures.js';
+import { about } from '../../text/message-kit.js';
+import { FACT_MESSAGES, RATE_MESSAGES } from '../../text/messages/rate.js';
+import type { AnyRatingRule, ConverterFacts, RatingFacts } from '../rating-facts.js';
+import { ALL, practice, sources } from '../sources.js';
+
+const FACTS = ['basis', 'tag', 'arrays', 'inputUse', 'port', 'converters', 'inverterDcLink'] as const;
+
+export const inverterLink = {
+  id: 'rate/inverter-link',
+  title: 'An array lifted by the DC link of its inverter',
+  why: 'An inverter without isolation can lift the wires of the array above what the modules give by themselves.',
+  sources: sources({
+    of: ALL,
+    also: practice(
+      'Derived: the poles of an array follow the peak of the AC side of an inverter without isolation; ask the maker.',
+    ),
+  }),
+  facts: FACTS,
+  decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
+    if (!f.inverterDcLink) return { outcome: 'outside', because: 'the settings turn this rule off' };
+    const fromArray = f.arrays.length > 0 || (f.port === 'dc-in' && f.inputUse !== 'fed');
+    if (!fromArray) return { outcome: 'outside', because: 'no array is behind this port' };
+    const inverters = f.converters.filter((c) => c.kind === 'grid-tie-inverter' && c.isolated !== true);
+    if (inverters.length === 0)
+      return { outcome: 'outside', because: 'no grid-tie inverter without isolation is on this port' };
+    let best: { working: Working; inverter: ConverterFacts } | undefined;
+    for (const inverter of inverters) {
+      if (!inverter.acOut) continue;
+      const floor = arrayFloorFromInverter({ system: inverter.acOut, basis: f.basis });
+      if (!best || floor.value > best.working.value) best = { working: floor.working, inverter };
+    }
+    if (!best) {
+      const notes = inverters
+        .filter((c) => !c.unreadable.has('ac_out'))
+        .map((c) => {
+          const p = { tag: c.tag, why: 'it sets the least voltage that the array is rated for' };
+          return about(FACT_MESSAGES.ac_out, p, c.tag, 'ac_out');
+        });
+      return { outcome: 'unknown', because: 'the AC system of the inverter isn’t stated', notes };
+    }
+    const p = { tag: f.tag, inverter: best.inverter.tag, volts: figure(best.working.value, 'V') };
+    return {
+      outcome: 'asks',
+      value: best.working.value,
+      working: best.working,
+      notes: [],
+      whereItDecides: [about(RATE_MESSAGES.liftedByInverter, p, best.inverter.tag, 'isolated')],
+    };
+  },
+} satisfies AnyRatingRule;

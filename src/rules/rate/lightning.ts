@@ -1,0 +1,41 @@
+import type { Fit, Given } from '../../model/rule.js';
+import { isNec } from '../../model/words.js';
+import { figure } from '../../text/figures.js';
+import type { AnyFitRule, FitFacts } from '../fit-facts.js';
+import { NEC, sources } from '../sources.js';
+
+const FACTS = ['basis', 'atService', 'current', 'circuit', 'lightning', 'part', 'thresholds'] as const;
+
+export const lightning = {
+  id: 'rate/lightning',
+  title: 'A part on a site with a lightning protection system',
+  why: 'A lightning rod brings part of the strike itself to the wires, and that is more than a common surge.',
+  sources: sources(
+    { of: NEC, cite: ['lightning-protection'] },
+    { of: ['iec'], cite: ['origin-of-installation', 'discharge-currents'] },
+  ),
+  facts: FACTS,
+  accepts(f: Given<FitFacts, typeof FACTS>): Fit {
+    if (isNec(f.basis) || f.lightning === 'none' || f.circuit === 'control') return { fits: true };
+    const dc = f.current === 'dc' && f.lightning === 'attached';
+    if (!f.atService && !dc) return { fits: true };
+    if (f.part.iecClass !== 'T1') {
+      return {
+        fits: false,
+        because: `class ${f.part.iecClass ?? 'not stated'} where T1 is asked beside a lightning protection system`,
+        gap: 1,
+      };
+    }
+    const least = f.thresholds.lightningImpulseCurrentIec;
+    const has = f.part.impulseCurrent;
+    if (!f.atService) return { fits: true };
+    if (has === null) return { fits: false, because: 'Iimp isn’t stated', gap: 1 };
+    return has >= least
+      ? { fits: true }
+      : {
+          fits: false,
+          because: `Iimp ${figure(has / 1000, 'kA')} < ${figure(least / 1000, 'kA')}`,
+          gap: (least - has) / least,
+        };
+  },
+} satisfies AnyFitRule;

@@ -1,0 +1,25 @@
+import type { Fit, Given } from '../../model/rule.js';
+import { isNec } from '../../model/words.js';
+import type { AnyFitRule, FitFacts } from '../fit-facts.js';
+import { ALL, sources } from '../sources.js';
+
+const FACTS = ['basis', 'circuit', 'listedFor', 'part'] as const;
+
+export const listing = {
+  id: 'rate/listing',
+  title: 'Listing of a part, also for systems that aren’t solidly grounded',
+  why: 'An independent laboratory must have tested the protector for the kind of system it hangs on.',
+  sources: sources({ of: ALL, cite: ['listing', 'uses-not-permitted'] }),
+  facts: FACTS,
+  accepts(f: Given<FitFacts, typeof FACTS>): Fit {
+    if (isNec(f.basis) && f.part.listing.trim() === '')
+      return { fits: false, because: 'no listing is stated', gap: 1 };
+    if (f.circuit === 'power' && f.listedFor && !f.part.listedFor.includes(f.listedFor)) {
+      const system = { ungrounded: 'ungrounded', impedance: 'impedance-grounded', corner: 'corner-grounded' }[
+        f.listedFor
+      ];
+      return { fits: false, because: `isn’t listed for ${system} systems`, gap: 1 };
+    }
+    return { fits: true };
+  },
+} satisfies AnyFitRule;

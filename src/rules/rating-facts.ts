@@ -1,0 +1,111 @@
+import type { Fact } from '../model/fact.js';
+import type { VoltageCoefficient, ControlVoltage } from '../model/list.js';
+import type { RatingRule } from '../model/rule.js';
+import type { Thresholds } from '../model/settings.js';
+import type {
+  AcSystem,
+  Basis,
+  Earthing,
+  Kind,
+  LightningProtection,
+  Occupancy,
+  OvervoltageCategory,
+  PortClass,
+  SystemGrounding,
+} from '../model/words.js';
+
+/** An array behind a port, as the list states it. */
+export interface ArrayFacts {
+  readonly tag: string;
+  readonly vocStc: Fact<number> | undefined;
+  readonly iscStc: Fact<number> | undefined;
+  readonly modulesInSeries: Fact<number> | undefined;
+  readonly stringsInParallel: Fact<number> | undefined;
+  readonly coefficient: Fact<VoltageCoefficient> | undefined;
+  readonly cells: Fact<number> | undefined;
+  readonly technology: Fact<string> | undefined;
+  readonly optimizers: boolean;
+  readonly openCircuitVoltage: Fact<number> | undefined;
+  /** On the ground, off the building. */
+  readonly groundMounted: boolean;
+  /** Fields whose cell couldn't be understood: an item stands already. */
+  readonly unreadable: ReadonlySet<string>;
+}
+
+/** A turbine behind a port. */
+export interface TurbineFacts {
+  readonly tag: string;
+  readonly kind: Kind;
+  readonly output: 'three-phase' | 'dc' | undefined;
+  readonly openCircuitVoltage: Fact<number> | undefined;
+  readonly unreadable: ReadonlySet<string>;
+}
+
+/** A converter that a DC port leads to. */
+export interface ConverterFacts {
+  readonly tag: string;
+  readonly kind: Kind;
+  readonly maxDcVoltage: Fact<number> | undefined;
+  readonly isolated: boolean | undefined;
+  /** AC system of a grid-tie inverter's output. */
+  readonly acOut: AcSystem | undefined;
+  readonly unreadable: ReadonlySet<string>;
+}
+
+/** A battery on a bus. */
+export interface BatteryFacts {
+  readonly tag: string;
+  readonly voltage: Fact<number> | undefined;
+  readonly chemistry: Fact<string> | undefined;
+  readonly cells: Fact<number> | undefined;
+  /** The highest voltage that the maker states. */
+  readonly highest: Fact<number> | undefined;
+  readonly unreadable: ReadonlySet<string>;
+}
+
+/** Fault current available at a port. */
+export interface FaultCurrentFacts {
+  readonly value: number;
+  readonly own: boolean;
+  readonly from: readonly { readonly tag: string; readonly fact: Fact<number> }[];
+  readonly unknown: readonly string[];
+}
+
+/** Everything that a rating rule may declare about one port; plan/ fills it from the site. */
+export interface RatingFacts {
+  readonly basis: Basis;
+  readonly earthing: Earthing;
+  readonly occupancy: Occupancy;
+  readonly tag: string;
+  readonly kind: Kind;
+  readonly port: PortClass;
+  /** Undefined: not known (the output of a turbine isn't stated). */
+  readonly current: 'ac' | 'dc' | undefined;
+  readonly inputUse: 'fed' | 'assumed' | 'spare';
+  readonly arrays: readonly ArrayFacts[];
+  readonly turbines: readonly TurbineFacts[];
+  readonly converters: readonly ConverterFacts[];
+  readonly batteries: readonly BatteryFacts[];
+  readonly lowestTemp: Fact<number> | undefined;
+  readonly lowestTempUnreadable: boolean;
+  /** Of an AC power port: its system; undefined: not stated. */
+  readonly system: AcSystem | undefined;
+  /** The field that would state the system. */
+  readonly systemField: 'ac_in' | 'ac_in_2' | 'ac_out';
+  readonly grounding: SystemGrounding;
+  readonly controlVoltage: Fact<ControlVoltage> | undefined;
+  readonly regulated: boolean;
+  readonly impulseWithstand: Fact<number> | undefined;
+  readonly overvoltageCategory: OvervoltageCategory | undefined;
+  readonly faultCurrent: FaultCurrentFacts | undefined;
+  /** True where place/feeder asked for this placement. */
+  readonly feederPlace: boolean;
+  readonly lightning: LightningProtection;
+  readonly inverterDcLink: boolean;
+  readonly unreadable: ReadonlySet<string>;
+  readonly thresholds: Thresholds;
+  /** V; what the withstand table is entered with; undefined: not known. */
+  readonly withstandVoltage: number | undefined;
+}
+
+export type AnyRatingRule = RatingRule<RatingFacts>;

@@ -1,0 +1,33 @@
+import type { Given } from '../../model/rule.js';
+import type { ConductorsDecision, WiringFacts, WiringRule } from '../wiring-facts.js';
+import { ALL, practice, sources } from '../sources.js';
+
+const FACTS = ['circuit', 'current', 'lines', 'hasNeutral', 'neutralAsked'] as const;
+
+export const conductors = {
+  id: 'wire/conductors',
+  title: 'Conductors that have a channel of their own',
+  why: 'Each wire that can carry a surge needs its own way to ground.',
+  sources: sources({
+    of: ALL,
+    cite: ['each-ungrounded-conductor', 'array-ground-fault'],
+    also: practice(
+      'Positive and negative both get one, also when the negative is grounded: the ground-fault device (0.5 to 1 A) opens in a surge.',
+    ),
+  }),
+  facts: FACTS,
+  decide(f: Given<WiringFacts, typeof FACTS>): ConductorsDecision {
+    if (f.current === 'dc') {
+      return {
+        conductors: ['positive', 'negative'],
+        because: 'both poles, since a grounded pole floats once its ground-fault device or its bond opens',
+      };
+    }
+    if (f.circuit === 'control') {
+      return { conductors: ['L1', 'N'], because: 'both wires of an AC control circuit' };
+    }
+    return f.neutralAsked && f.hasNeutral
+      ? { conductors: [...f.lines, 'N'], because: 'every line, and N' }
+      : { conductors: f.lines, because: 'every ungrounded conductor, and a grounded phase like the others' };
+  },
+} satisfies WiringRule<WiringFacts, ConductorsDecision>;

@@ -1,0 +1,58 @@
+import type { RuleCard } from '../model/rule.js';
+import type { AcSystem, Basis, Conductor, Earthing, SystemGrounding } from '../model/words.js';
+
+/** What a circuit is, for wiring and for its lights. */
+export type Circuit = 'power' | 'turbine' | 'control' | 'battery' | 'array';
+
+/** Everything that a wiring rule may declare about one port; plan/ fills it from the site. */
+export interface WiringFacts {
+  readonly basis: Basis;
+  readonly earthing: Earthing;
+  readonly circuit: Circuit;
+  readonly current: 'ac' | 'dc';
+  readonly system: AcSystem | undefined;
+  readonly grounding: SystemGrounding;
+  readonly atService: boolean;
+  /** True where N is bonded to ground within 0.5 m of this place. */
+  readonly bondedHere: boolean;
+  /** Lines of the AC system, without N. */
+  readonly lines: readonly Conductor[];
+  readonly hasNeutral: boolean;
+  /** The line that a spare channel doubles first: L1, or the high leg. */
+  readonly doubledFirst: Conductor;
+  readonly neutralAsked: boolean;
+  /** True where the part of this place leads lines to N and N to ground. */
+  readonly threePlusOne: boolean;
+  readonly lightningAttached: boolean;
+}
+
+/** A rule that says how something is wired. */
+export interface WiringRule<F, D> extends RuleCard {
+  readonly facts: readonly (keyof F)[];
+  decide(facts: F): D;
+}
+
+/** The conductors that must have a channel. */
+export interface ConductorsDecision {
+  readonly conductors: readonly Conductor[];
+  readonly because: string;
+}
+
+/** Whether N must have a channel, may have one, or isn't there. */
+export interface NeutralDecision {
+  readonly neutral: 'asked' | 'optional' | 'bonded' | 'none';
+  readonly because: string;
+}
+
+/** In which order spare channels are used; empty: none may be spare. */
+export interface SpareDecision {
+  readonly uses: readonly { readonly conductor: Conductor; readonly doubled: boolean }[];
+  readonly because: string;
+}
+
+/** Where the ground lead goes, the least lead, and how leads are laid. */
+export interface LeadsDecision {
+  readonly groundTo: string;
+  readonly smallest: string;
+  readonly notes: readonly string[];
+}

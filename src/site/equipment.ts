@@ -1,0 +1,159 @@
+import type { Fact } from '../model/fact.js';
+import type { JobList, ListRow } from '../model/list.js';
+import type { PlacedNote } from '../model/message.js';
+import type { SiteEquipment } from '../model/site.js';
+import type { Kind } from '../model/words.js';
+import { about } from '../text/message-kit.js';
+import { SITE_MESSAGES } from '../text/messages/site.js';
+import { byNaturalOrder } from '../text/natural-order.js';
+
+const OUTDOORS_BY_DEFAULT: ReadonlySet<Kind> = new Set([
+  'array',
+  'combiner',
+  'wind-turbine',
+  'hydro-turbine',
+]);
+
+/** One row, or one of a row of several, before its place is known. */
+export interface Member {
+  readonly tag: string;
+  readonly row: ListRow;
+  /** Tag of the row; of a quantity it names the whole group. */
+  readonly group: string;
+  /** 1... within its group. */
+  readonly index: number;
+}
+
+/** The members of a job by tag, its groups by the tag of their row, and what was wrong with the tags. */
+export interface Roll {
+  readonly members: ReadonlyMap<string, Member>;
+  readonly groups: ReadonlyMap<string, readonly Member[]>;
+  /** Tags of rows that are left out (no kind): naming them is no second error. */
+  readonly leftOut: ReadonlySet<string>;
+  readonly notes: readonly PlacedNote[];
+}
+
+const tagOf = (row: ListRow): string => row.facts.tag?.value ?? `row-${row.line}`;
+
+/**
+ * Makes the members of a job from its rows: a quantity of N is `TAG-1`..`TAG-N`, a tag that stands twice counts once.
+ * @param list the rows of one job
+ */
+export function callRoll(list: JobList): Roll {
+  const notes: PlacedNote[] = [];
+  const typed = new Map<string, ListRow>();
+  const leftOut = new Set<string>();
+  const rows = [...list.rows].sort((a, b) => byNaturalOrder(a.sheet.file, b.sheet.file) || a.line - b.line);
+  for (const row of rows) {
+    const tag = tagOf(row);
+    const first = typed.get(tag);
+    if (first) {
+      notes.push(about(SITE_MESSAGES.tagTwice, { tag, first: first.line, second: row.line }, tag, 'tag'));
+      continue;
+    }
+    typed.set(tag, row);
+  }
+  const members = new Map<string, Member>();
+  const groups = new Map<string, Member[]>();
+  for (const [tag, row] of typed) {
+    if (!row.facts.kind) {
+      leftOut.add(tag);
+      if (!row.unreadable.has('kind')) notes.push(about(SITE_MESSAGES.kindMissing, { tag }, tag, 'kind'));
+      continue;
+    }
+    const quantity = row.facts.quantity?.value ?? 1;
+    if (quantity === 1) {
+      const member: Member = { tag, row, group: tag, index: 1 };
+      members.set(tag, member);
+      groups.set(tag, [member]);
+      continue;
+    }
+    const made: Member[] = [];
+    for (let index = 1; index <= quantity; index += 1) {
+      const madeTag = `${tag}-${index}`;
+      const other = typed.get(madeTag);
+      if (other) {
+        const p = { tag: madeTag, group: tag, typedLine: other.line, groupLine: row.line };
+        notes.push(about(SITE_MESSAGES.madeTagTyped, p, tag, 'quantity'));
+        continue;
+      }
+      const member: Member = { tag: madeTag, row, group: tag, index };
+      members.set(madeTag, member);
+      made.push(member);
+    }
+    groups.set(tag, made);
+  }
+  return { members, groups, leftOut, notes };
+}
+
+/** The building of a place: up to ` / `, the whole where there is none. */
+export function buildingOfPlace(place: string): string {
+  const cut = place.indexOf(' / ');
+  return (cut < 0 ? place : place.slice(0, cut)).trim();
+}
+
+/** True where two names of buildings or places mean one: case and blanks don't count. */
+export function samePlaceName(a: string, b: string): boolean {
+  return a === b || fold(a) === fold(b);
+}
+
+function fold(name: string): string {
+  return name.trim().replace(/\s+/g, ' ').toLowerCase();
+}
+
+interface Whereabouts {
+  place: string;
+  building: string;
+  buildingByDefault: boolean;
+}
+
+/**
+ * Settles where each member is: an empty place is that of the row it connects to.
+ * @param members in any order
+ * @param targetOf the member that one connects to, undefined where none
+ * @returns equipments without ports, in natural order of tags
+ */
+export function placeEquipments(
+  members: Iterable<Member>,
+  targetOf: (tag: string) => Member | undefined,
+): SiteEquipment[] {
+  const known = new Map<string, Whereabouts>();
+  const find = (member: Member, seen: number): Whereabouts => {
+    const before = known.get(member.tag);
+    if (before) return before;
+    const facts = member.row.facts;
+    const ownPlace = facts.place?.value ?? '';
+    const target = ownPlace === '' && seen < 1000 ? targetOf(member.tag) : undefined;
+    const base = target ? find(target, seen + 1) : undefined;
+    const stated = facts.building?.value;
+    const found: Whereabouts = {
+      place: ownPlace !== '' ? ownPlace : (base?.place ?? ''),
+      building: stated ?? (ownPlace !== '' ? buildingOfPlace(ownPlace) : (base?.building ?? '')),
+      buildingByDefault: stated === undefined && (ownPlace !== '' ? true : (base?.buildingByDefault ?? true)),
+    };
+    known.set(member.tag, found);
+    return found;
+  };
+  const equipments: SiteEquipment[] = [];
+  for (const member of members) {
+    const facts = member.row.facts;
+    const kind = facts.kind?.value;
+    if (!kind) continue;
+    const where = find(member, 0);
+    equipments.push({
+      tag: member.tag,
+      kind,
+      row: member.row,
+      facts,
+      ...where,
+      outdoors: held(facts.outdoors, OUTDOORS_BY_DEFAULT.has(kind)),
+      worthProtecting: held(facts.worth_protecting, true),
+      ports: [],
+    });
+  }
+  return equipments.sort((a, b) => byNaturalOrder(a.tag, b.tag));
+}
+
+function held<T>(fact: Fact<T> | undefined, byDefault: T): { value: T; byDefault: boolean } {
+  return fact ? { value: fact.value, byDefault: false } : { value: byDefault, byDefault: true };
+}

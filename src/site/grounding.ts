@@ -1,0 +1,40 @@
+import type { PortGrounding, Site, SitePort } from '../model/site.js';
+import type { AcSystem } from '../model/words.js';
+
+/** Deltas without a neutral: ungrounded unless someone says otherwise. */
+const DELTAS: ReadonlySet<AcSystem> = new Set<AcSystem>(['240 delta', '480 delta']);
+
+/**
+ * How the AC system of a port is grounded: as its row states; else as the service or panel that feeds it at the same
+ * voltage; else as a generator or inverter that feeds it at the same voltage states; else by earthing and system.
+ * @param site the survey
+ * @param port a port whose system is stated
+ */
+export function groundingOf(site: Site, port: SitePort): PortGrounding {
+  return find(site, port, new Set());
+}
+
+function find(site: Site, port: SitePort, seen: Set<SitePort>): PortGrounding {
+  seen.add(port);
+  const own = port.equipment.facts.system_grounding;
+  // A high-leg delta is grounded at the middle of one winding; a stated grounding goes before that.
+  if (own) return { grounding: own.value, byDefault: false, from: own };
+  for (const feeder of inOrder(port)) {
+    if (feeder.system !== port.system || seen.has(feeder)) continue;
+    const kind = feeder.equipment.kind;
+    if (kind === 'service' || kind === 'panel') return find(site, feeder, seen);
+    const stated = feeder.equipment.facts.system_grounding;
+    if (stated) return { grounding: stated.value, byDefault: false, from: stated };
+  }
+  const isIt = site.basis.value === 'iec' && site.earthing.value === 'IT';
+  if (isIt) return { grounding: 'none', byDefault: false, from: undefined };
+  const delta = port.system !== undefined && DELTAS.has(port.system);
+  return { grounding: delta ? 'none' : 'solid', byDefault: true, from: undefined };
+}
+
+/** Services and panels first: their grounding goes before that of a standby source. */
+function inOrder(port: SitePort): readonly SitePort[] {
+  const first = (p: SitePort): number =>
+    p.equipment.kind === 'service' || p.equipment.kind === 'panel' ? 0 : 1;
+  return port.feeders.length < 2 ? port.feeders : [...port.feeders].sort((a, b) => first(a) - first(b));
+}

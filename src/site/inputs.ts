@@ -1,0 +1,148 @@
+import type { PlacedNote } from '../model/message.js';
+import type { SiteEquipment, SitePort } from '../model/site.js';
+import type { Kind } from '../model/words.js';
+import { about } from '../text/message-kit.js';
+import { SITE_MESSAGES } from '../text/messages/site.js';
+import { byNaturalOrder } from '../text/natural-order.js';
+import type { Link } from './links.js';
+
+const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
+  'charge-controller',
+  'grid-tie-inverter',
+  'inverter-charger',
+]);
+
+/**
+ * Decides which source feeds which DC input, and collects what feeds each combiner.
+ * @param equipments in natural order; `sources`, `use` and `runs` of their DC ports are filled
+ * @param links the directed connections
+ * @returns for each link onto a DC input, the ports that it reaches; and what had to be assumed
+ */
+export function feedInputs(
+  equipments: readonly SiteEquipment[],
+  links: readonly Link[],
+): { reached: ReadonlyMap<Link, readonly SitePort[]>; notes: readonly PlacedNote[] } {
+  const notes: PlacedNote[] = [];
+  const reached = new Map<Link, SitePort[]>();
+  const onto = new Map<string, Link[]>();
+  for (const link of links) {
+    if (link.downEnd === 'dc-in' || (link.carries === 'dc' && link.downEnd === 'output')) {
+      const list = onto.get(link.down.tag);
+      if (list) list.push(link);
+      else onto.set(link.down.tag, [link]);
+    }
+  }
+  for (const equipment of equipments) {
+    const mine = (onto.get(equipment.tag) ?? []).sort((a, b) => byNaturalOrder(a.up.tag, b.up.tag));
+    if (equipment.kind === 'combiner') {
+      const output = equipment.ports[0];
+      if (output) {
+        output.sources.push(...mine.map((l) => l.up));
+        for (const link of mine) reached.set(link, [output]);
+      }
+    } else if (CONVERTERS.has(equipment.kind)) {
+      feedConverter(equipment, mine, reached, notes);
+    }
+  }
+  return { reached, notes };
+}
+
+function feedConverter(
+  equipment: SiteEquipment,
+  links: readonly Link[],
+  reached: Map<Link, SitePort[]>,
+  notes: PlacedNote[],
+): void {
+  const inputs = equipment.ports.filter((p) => p.cls === 'dc-in');
+  const { tag } = equipment;
+  if (inputs.length === 0) return;
+  if (links.length === 0) {
+    for (const input of inputs) input.use = 'assumed';
+    notes.push(about(SITE_MESSAGES.inputsAssumedFed, { tag }, tag, ''));
+    return;
+  }
+  const named = links.filter((l) => l.inputs.length > 0);
+  const unnamed = links.filter((l) => l.inputs.length === 0);
+  for (const input of inputs) input.use = 'spare';
+  for (const link of named) {
+    join(
+      link,
+      inputs.filter((p) => link.inputs.includes(p.input)),
+      reached,
+    );
+  }
+  const free = inputs.filter((p) => p.sources.length === 0);
+  const only = inputs[0];
+  if (unnamed.length > 0 && inputs.length === 1 && only) {
+    for (const link of unnamed) join(link, [only], reached);
+  } else if (unnamed.length > 0) {
+    giveUnnamed(equipment, unnamed, free, inputs, reached, notes);
+  }
+  for (const input of inputs) {
+    if (input.sources.length > 1 && !isByOrder(unnamed, free)) {
+      const sources = input.sources.map((s) => s.tag).join(', ');
+      notes.push(about(SITE_MESSAGES.sourcesInParallel, { tag, input: input.name, sources }, tag, ''));
+    }
+  }
+}
+
+const isByOrder = (unnamed: readonly Link[], free: readonly SitePort[]): boolean =>
+  unnamed.length > 0 && unnamed.length === free.length;
+
+function giveUnnamed(
+  equipment: SiteEquipment,
+  unnamed: readonly Link[],
+  free: readonly SitePort[],
+  inputs: readonly SitePort[],
+  reached: Map<Link, SitePort[]>,
+  notes: PlacedNote[],
+): void {
+  const { tag } = equipment;
+  const sources = unnamed.map((l) => (l.row.tag === tag ? l.up.tag : l.row.tag)).join(', ');
+  if (isByOrder(unnamed, free)) {
+    notes.push(about(SITE_MESSAGES.inputsByOrder, { tag, sources }, tag, ''));
+    unnamed.forEach((link, i) => {
+      const port = free[i];
+      if (!port) return;
+      reached.set(link, [port]);
+      port.use = 'fed';
+      // The order is a default, so each input must bear any of them.
+      for (const other of unnamed) port.sources.push(other.up);
+    });
+    return;
+  }
+  const p = { tag, sources, inputs: inputs.length };
+  notes.push(about(SITE_MESSAGES.inputsUnclear, p, unnamed[0]?.row.tag ?? tag, 'connects_to'));
+  // Not known which: the draft protects each input that might be the one, at the highest of them.
+  const possible = free.length > 0 ? free : inputs;
+  for (const link of unnamed) join(link, possible, reached);
+}
+
+function join(link: Link, ports: readonly SitePort[], reached: Map<Link, SitePort[]>): void {
+  for (const port of ports) {
+    port.use = 'fed';
+    port.sources.push(link.up);
+  }
+  reached.set(link, [...ports]);
+}
+
+/**
+ * The arrays and turbines behind a port, through combiners, in natural order, each once.
+ * @param port a DC input, or the output of a combiner, array or turbine
+ */
+export function ultimateSources(port: SitePort): readonly SiteEquipment[] {
+  const found = new Map<string, SiteEquipment>();
+  const walk = (sources: readonly SiteEquipment[]): void => {
+    for (const source of sources) {
+      if (found.has(source.tag)) continue;
+      if (source.kind === 'combiner') {
+        found.set(source.tag, source);
+        walk(source.ports[0]?.sources ?? []);
+      } else found.set(source.tag, source);
+    }
+  };
+  walk(port.equipment.kind === 'combiner' || port.cls === 'dc-in' ? port.sources : [port.equipment]);
+  return [...found.values()]
+    .filter((e) => e.kind !== 'combiner')
+    .sort((a, b) => byNaturalOrder(a.tag, b.tag));
+}

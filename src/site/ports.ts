@@ -1,0 +1,195 @@
+import type { AcSystem, AcPortUse, PortClass, PortName } from '../model/words.js';
+import type { Fact } from '../model/fact.js';
+import type { PlacedNote } from '../model/message.js';
+import type { SiteEquipment, SitePort } from '../model/site.js';
+import { about } from '../text/message-kit.js';
+import { SITE_MESSAGES } from '../text/messages/site.js';
+import type { Link } from './links.js';
+
+/** The link ends of one equipment, for asking which ports are in use. */
+interface EndsInUse {
+  readonly acIn: readonly Link[];
+  readonly acOut: readonly Link[];
+  readonly battery: boolean;
+  readonly control: boolean;
+  readonly dcIn: readonly Link[];
+}
+
+const NO_ENDS: EndsInUse = { acIn: [], acOut: [], battery: false, control: false, dcIn: [] };
+
+/**
+ * Gives each equipment its ports: those of its kind, and those that the list states or connects.
+ * @param equipments in natural order; their `ports` are filled
+ * @param links the directed connections
+ * @returns what had to be assumed about DC inputs
+ */
+export function fillPorts(
+  equipments: readonly SiteEquipment[],
+  links: readonly Link[],
+): readonly PlacedNote[] {
+  const notes: PlacedNote[] = [];
+  const ends = endsInUse(links);
+  for (const equipment of equipments) {
+    const used = ends.get(equipment.tag) ?? NO_ENDS;
+    const { kind, facts } = equipment;
+    switch (kind) {
+      case 'service':
+        add(equipment, 'service', 'service', acSystem(facts.ac_in));
+        break;
+      case 'panel':
+      case 'load':
+        add(equipment, 'feeder', 'feeder', acSystem(facts.ac_in));
+        break;
+      case 'array':
+      case 'combiner':
+      case 'wind-turbine':
+      case 'hydro-turbine':
+        add(equipment, 'output', 'output', undefined);
+        break;
+      case 'generator':
+      case 'ac-module-branch':
+        add(equipment, 'output', 'output', acSystem(facts.ac_out));
+        break;
+      case 'charge-controller':
+        addInputs(equipment, used.dcIn, notes);
+        if (used.battery) add(equipment, 'battery', 'battery', undefined);
+        break;
+      case 'grid-tie-inverter':
+        addInputs(equipment, used.dcIn, notes);
+        if (used.battery) add(equipment, 'battery', 'battery', undefined);
+        addAc(equipment, 'ac-out', facts.ac_out, true);
+        break;
+      case 'inverter-charger':
+        addInputs(equipment, used.dcIn, notes);
+        if (used.battery) add(equipment, 'battery', 'battery', undefined);
+        addAc(equipment, 'ac-in', facts.ac_in, used.acIn.length > 0);
+        if (facts.ac_in_2) addAc(equipment, 'ac-in-2', facts.ac_in_2, true);
+        addAc(equipment, 'ac-out', facts.ac_out, used.acOut.length > 0 || !stated(facts.ac_in));
+        break;
+      case 'battery':
+        add(equipment, 'battery', 'battery', undefined);
+        break;
+      case 'control-circuit':
+      case 'signal-line':
+      case 'other':
+      case 'transfer-switch':
+        add(equipment, 'terminals', 'terminals', undefined);
+        break;
+    }
+    if (used.control && !equipment.ports.some((p) => p.cls === 'terminals')) {
+      add(equipment, 'terminals', 'terminals', undefined);
+    }
+  }
+  return notes;
+}
+
+function endsInUse(links: readonly Link[]): Map<string, EndsInUse> {
+  const ends = new Map<
+    string,
+    { acIn: Link[]; acOut: Link[]; battery: boolean; control: boolean; dcIn: Link[] }
+  >();
+  const of = (
+    tag: string,
+  ): { acIn: Link[]; acOut: Link[]; battery: boolean; control: boolean; dcIn: Link[] } => {
+    let found = ends.get(tag);
+    if (!found) {
+      found = { acIn: [], acOut: [], battery: false, control: false, dcIn: [] };
+      ends.set(tag, found);
+    }
+    return found;
+  };
+  for (const link of links) {
+    for (const [equipment, end] of [
+      [link.up, link.upEnd],
+      [link.down, link.downEnd],
+    ] as const) {
+      if (end === 'ac-in') of(equipment.tag).acIn.push(link);
+      else if (end === 'ac-out') of(equipment.tag).acOut.push(link);
+      else if (end === 'battery') of(equipment.tag).battery = true;
+      else if (end === 'terminals') of(equipment.tag).control = true;
+      else if (end === 'dc-in') of(equipment.tag).dcIn.push(link);
+    }
+  }
+  return ends;
+}
+
+function stated(fact: Fact<AcPortUse> | undefined): boolean {
+  return fact !== undefined && fact.value !== 'unused';
+}
+
+function acSystem(fact: Fact<AcPortUse> | undefined): AcSystem | undefined {
+  return fact === undefined || fact.value === 'unused' ? undefined : fact.value;
+}
+
+function add(
+  equipment: SiteEquipment,
+  name: PortName,
+  cls: PortClass,
+  system: AcSystem | undefined,
+  more: { input?: number; unused?: SitePort['unused'] } = {},
+): void {
+  equipment.ports.push({
+    equipment,
+    name,
+    cls,
+    input: more.input ?? 0,
+    use: 'fed',
+    system,
+    unused: more.unused ?? '',
+    sources: [],
+    feeders: [],
+    runs: [],
+  });
+}
+
+/** An AC port of an inverter: `expected` where something connects to it or the port must be there. */
+function addAc(
+  equipment: SiteEquipment,
+  name: 'ac-in' | 'ac-in-2' | 'ac-out',
+  fact: Fact<AcPortUse> | undefined,
+  expected: boolean,
+): void {
+  const field = name === 'ac-in' ? 'ac_in' : name === 'ac-out' ? 'ac_out' : 'ac_in_2';
+  const unreadable = equipment.row.unreadable.has(field);
+  const unused: SitePort['unused'] =
+    fact?.value === 'unused' ? 'stated' : fact || expected || unreadable ? '' : 'nothing-named';
+  add(equipment, name, name, acSystem(fact), { unused });
+}
+
+/** The DC inputs: `dc_inputs`, else 1 for a charge controller, else the highest that a connection names. */
+function addInputs(equipment: SiteEquipment, links: readonly Link[], notes: PlacedNote[]): void {
+  const { tag, kind, facts, row } = equipment;
+  const stated = facts.dc_inputs?.value;
+  let highest = 0;
+  let highestLink: Link | undefined;
+  for (const link of links) {
+    for (const input of link.inputs) {
+      if (input > highest) {
+        highest = input;
+        highestLink = link;
+      }
+    }
+  }
+  let count = stated ?? highest;
+  if (stated !== undefined && highest > stated && highestLink) {
+    const to = highestLink.row.facts.connects_to?.value.whole ?? '';
+    const p = { tag: highestLink.row.tag, to, inputs: stated };
+    notes.push(about(SITE_MESSAGES.inputNumberTooHigh, p, highestLink.row.tag, 'connects_to'));
+    count = highest;
+  }
+  if (stated === undefined && highest === 0) {
+    const needed = kind !== 'inverter-charger' || links.length > 0 || facts.max_dc_voltage !== undefined;
+    if (kind === 'charge-controller') {
+      if (!row.unreadable.has('dc_inputs'))
+        notes.push(about(SITE_MESSAGES.dcInputsDefault, { tag }, tag, 'dc_inputs'));
+      count = 1;
+    } else if (needed) {
+      if (!row.unreadable.has('dc_inputs'))
+        notes.push(about(SITE_MESSAGES.dcInputsMissing, { tag }, tag, 'dc_inputs'));
+      count = 1;
+    }
+  }
+  for (let input = 1; input <= count; input += 1) {
+    add(equipment, `dc-in-${input}`, 'dc-in', undefined, { input });
+  }
+}

@@ -1,0 +1,106 @@
+import type { Held, Site, SiteEquipment, SitePort, SiteRun } from '../model/site.js';
+import type { Occupancy } from '../model/words.js';
+import { samePlaceName } from './equipment.js';
+
+/**
+ * The service whose place a panel is: it feeds the panel in the same building over a run of at most `limit`.
+ * @param port the `feeder` port of a panel
+ * @param limit m
+ * @returns the run from that service; undefined where the panel has a place of its own
+ */
+export function servicePlaceRun(port: SitePort, limit: number): SiteRun | undefined {
+  if (port.equipment.kind !== 'panel') return undefined;
+  return port.runs.find(
+    (run) =>
+      run.to === port &&
+      run.from.equipment.kind === 'service' &&
+      !run.betweenBuildings &&
+      run.length !== undefined &&
+      run.length <= limit,
+  );
+}
+
+/** What the building of a panel or a load holds, and whether only a default says so. */
+export interface Unit {
+  readonly occupancy: Held<Occupancy>;
+  /** True where it stands in another building than the one that the job's occupancy is about. */
+  readonly otherBuilding: boolean;
+  /** True where only a default of a building says so. */
+  readonly otherByDefault: boolean;
+}
+
+/**
+ * What a panel or load stands in: the job's occupancy in the building of its supply, `building_occupancy` in another.
+ * @param site the survey
+ * @param equipment a panel or a load
+ */
+export function unitOf(site: Site, equipment: SiteEquipment): Unit {
+  const stated = equipment.facts.building_occupancy;
+  const home = homeOf(site, equipment);
+  if (home && !isBuilding(site, home)) {
+    // A meter pole or a yard holds nobody: what it feeds is where the job's occupancy is, unless the row says otherwise.
+    const occupancy = stated ? { value: stated.value, byDefault: false } : site.occupancy;
+    return { occupancy, otherBuilding: false, otherByDefault: false };
+  }
+  const known = home !== undefined && home.building !== '' && equipment.building !== '';
+  const otherBuilding = known && !samePlaceName(home.building, equipment.building);
+  const otherByDefault = otherBuilding && (home.buildingByDefault || equipment.buildingByDefault);
+  if (!otherBuilding) return { occupancy: site.occupancy, otherBuilding, otherByDefault };
+  return {
+    occupancy: stated ? { value: stated.value, byDefault: false } : { value: 'other', byDefault: true },
+    otherBuilding,
+    otherByDefault,
+  };
+}
+
+/** True where what its row calls a building has an inside: the head of the supply or something else there isn't outdoors. */
+function isBuilding(site: Site, head: SiteEquipment): boolean {
+  return (
+    !head.outdoors.value ||
+    site.equipments.some(
+      (e) => !e.outdoors.value && e.building !== '' && samePlaceName(e.building, head.building),
+    )
+  );
+}
+
+/** The equipment at the head of its supply: the service, else the first service of the site, else the source itself. */
+function homeOf(site: Site, equipment: SiteEquipment): SiteEquipment | undefined {
+  let head: SiteEquipment = equipment;
+  const seen = new Set<SiteEquipment>();
+  for (;;) {
+    if (head.kind === 'service' || seen.has(head)) break;
+    seen.add(head);
+    const feeders = head.ports.flatMap((p) => (p.cls === 'feeder' || p.cls === 'ac-in' ? p.feeders : []));
+    const next = feeders.find((f) => f.equipment.kind === 'service') ?? feeders[0];
+    // A standby generator isn't where people live: the chain of a site without a service ends at its inverter.
+    if (!next || (next.equipment.kind === 'generator' && head.kind !== 'panel' && head.kind !== 'load'))
+      break;
+    head = next.equipment;
+  }
+  if (head.kind === 'service') return head;
+  return site.equipments.find((e) => e.kind === 'service') ?? (head === equipment ? undefined : head);
+}
+
+/**
+ * The port that carries the protector of NEC 694.7(D): the service's unless it sits ahead of its disconnect, else the
+ * first panel's, else the AC out of the turbine's grid-tie inverter or of the first inverter-charger.
+ * @returns undefined where the site has no turbine; `none` where it has no AC equipment
+ */
+export function windCarrier(site: Site): SitePort | 'none' | undefined {
+  const turbines = site.equipments.filter((e) => e.kind === 'wind-turbine');
+  if (turbines.length === 0) return undefined;
+  const service = site.equipments.find(
+    (e) => e.kind === 'service' && e.facts.ahead_of_disconnect?.value !== true,
+  );
+  if (service?.ports[0]) return service.ports[0];
+  const panel = site.equipments.find((e) => e.kind === 'panel');
+  if (panel?.ports[0]) return panel.ports[0];
+  const inverters = site.equipments.filter(
+    (e) =>
+      e.kind === 'inverter-charger' ||
+      (e.kind === 'grid-tie-inverter' &&
+        e.ports.some((p) => p.sources.some((s) => s.kind === 'wind-turbine' || s.kind === 'combiner'))),
+  );
+  const own = inverters.find((e) => e.kind === 'grid-tie-inverter') ?? inverters[0];
+  return own?.ports.find((p) => p.cls === 'ac-out' && p.unused === '') ?? 'none';
+}

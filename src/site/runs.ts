@@ -1,0 +1,129 @@
+import type { SiteEquipment, SitePort, SiteRun } from '../model/site.js';
+import { byNaturalOrder } from '../text/natural-order.js';
+import { samePlaceName } from './equipment.js';
+import type { Link } from './links.js';
+
+/** A way from a port to a port, over one link or over several with transfer switches between. */
+interface Way {
+  readonly first: Link;
+  readonly last: Link;
+  readonly links: readonly Link[];
+  readonly through: readonly string[];
+}
+
+/**
+ * Makes the runs of a site: one for each connection, those at a transfer switch joined into one from source to what is fed.
+ * @param links the directed connections
+ * @param reached for a link onto DC inputs, the inputs that it reaches
+ * @param acInputs for a link onto an AC input, the port that it takes
+ * @returns the runs in natural order; each is also put to the ports at its ends
+ */
+export function makeRuns(
+  links: readonly Link[],
+  reached: ReadonlyMap<Link, readonly SitePort[]>,
+  acInputs: ReadonlyMap<Link, SitePort>,
+): readonly SiteRun[] {
+  const runs: SiteRun[] = [];
+  for (const way of waysOf(links)) {
+    const from = portAt(way.first.up, way.first.upEnd);
+    const downs = downPorts(way.last, reached, acInputs);
+    if (!from) continue;
+    for (const to of downs) {
+      const run = makeRun(way, from, to);
+      runs.push(run);
+      from.runs.push(run);
+      to.runs.push(run);
+      if (run.carries === 'ac' && !to.feeders.includes(from)) to.feeders.push(from);
+    }
+  }
+  return runs.sort(
+    (a, b) =>
+      byNaturalOrder(a.from.equipment.tag, b.from.equipment.tag) ||
+      byNaturalOrder(a.to.equipment.tag, b.to.equipment.tag) ||
+      byNaturalOrder(a.to.name, b.to.name),
+  );
+}
+
+/** Ways that start and end at ports: links onto a transfer switch go on with each link off it. */
+function waysOf(links: readonly Link[]): Way[] {
+  const off = new Map<string, Link[]>();
+  for (const link of links) {
+    if (link.upEnd !== 'pass') continue;
+    const list = off.get(link.up.tag);
+    if (list) list.push(link);
+    else off.set(link.up.tag, [link]);
+  }
+  const ways: Way[] = [];
+  const goOn = (first: Link, path: readonly Link[], through: readonly string[]): void => {
+    const last = path[path.length - 1] ?? first;
+    if (last.downEnd !== 'pass') {
+      ways.push({ first, last, links: path, through });
+      return;
+    }
+    if (through.includes(last.down.tag)) return;
+    for (const next of off.get(last.down.tag) ?? [])
+      goOn(first, [...path, next], [...through, last.down.tag]);
+  };
+  for (const link of links) if (link.upEnd !== 'pass') goOn(link, [link], []);
+  return ways;
+}
+
+function portAt(equipment: SiteEquipment, end: string): SitePort | undefined {
+  return equipment.ports.find((p) => p.cls === end);
+}
+
+function downPorts(
+  last: Link,
+  reached: ReadonlyMap<Link, readonly SitePort[]>,
+  acInputs: ReadonlyMap<Link, SitePort>,
+): readonly SitePort[] {
+  if (last.downEnd === 'dc-in' || (last.carries === 'dc' && last.downEnd === 'output'))
+    return reached.get(last) ?? [];
+  if (last.downEnd === 'ac-in') {
+    const port = acInputs.get(last) ?? portAt(last.down, 'ac-in');
+    return port ? [port] : [];
+  }
+  const port = portAt(last.down, last.downEnd);
+  return port ? [port] : [];
+}
+
+function makeRun(way: Way, from: SitePort, to: SitePort): SiteRun {
+  const unknown: SiteEquipment[] = [];
+  let length = 0;
+  let outdoors = false;
+  let outdoorsStated = false;
+  let between = false;
+  let betweenStated = false;
+  for (const link of way.links) {
+    const own = link.row.facts.run_length?.value;
+    if (own === undefined) unknown.push(link.row);
+    else length += own;
+    for (const end of [link.up, link.down]) {
+      if (end.outdoors.value) {
+        outdoors = true;
+        if (!end.outdoors.byDefault) outdoorsStated = true;
+      }
+    }
+    const { up, down } = link;
+    if (up.building !== '' && down.building !== '' && !samePlaceName(up.building, down.building)) {
+      between = true;
+      if (!up.buildingByDefault && !down.buildingByDefault) betweenStated = true;
+    }
+  }
+  const a = from.equipment.place;
+  const b = to.equipment.place;
+  return {
+    from,
+    to,
+    rows: way.links.map((l) => l.row),
+    through: way.through,
+    length: unknown.length > 0 ? undefined : length,
+    unknown,
+    outdoors,
+    outdoorsByDefault: outdoors && !outdoorsStated,
+    betweenBuildings: between,
+    betweenByDefault: between && !betweenStated,
+    placesDiffer: a !== '' && b !== '' && !samePlaceName(a, b),
+    carries: way.first.carries,
+  };
+}
