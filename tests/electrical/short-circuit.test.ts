@@ -1,0 +1,16 @@
+import { expect, test } from 'vitest';
+import { arrayShortCircuitCurrent } from '../../src/electrical/short-circuit.js';
+import { expectSound, symbols } from './evaluated.js';
+
+test('1.25 x Isc x strings', () => {
+  const found = arrayShortCircuitCurrent({ iscStc: 11.2, stringsInParallel: 3, share: 1.25 });
+  expect(found.value).toBe(42);
+  expectSound(found.working);
+  expect(symbols(found.working)).toEqual(['Isc A', 'p', 'Isc,max A']);
+  expect(found.working.steps[2]).toMatchObject({ formula: '1.25 × Isc × p', sure: 'memory' });
+  expect(found.working.steps[2]?.source).toContain('690.8(A)');
+});
+
+test('the share is a parameter', () => {
+  expect(arrayShortCircuitCurrent({ iscStc: 10, stringsInParallel: 2, share: 1.56 }).value).toBe(31.2);
+});
