@@ -1,0 +1,175 @@
+import type { BatchOptions, BatchResult, ExitStatus, OpenItem, Progress } from '../index.js';
+import { note } from '../text/message-kit.js';
+import { COMMAND_MESSAGES } from '../text/messages/command.js';
+import { progressBar, progressLine } from '../text/progress.js';
+import { counted, printable } from '../text/screen.js';
+import { batchTable, draftsText, itemsText, itemText, noteText, type JobItem } from '../text/tell.js';
+import type { CommonOptions, Context } from './context.js';
+import { dateOfRun } from './date.js';
+import { listsOf, textOption, WrongCommandLine } from './usage.js';
+
+/** What `pack` and `plan` are given on the command line, as the parser hands it over. */
+export interface BatchArguments extends CommonOptions {
+  readonly lists: readonly string[];
+  readonly catalogue?: string | undefined;
+  readonly library?: string | undefined;
+  readonly columns?: string | undefined;
+  readonly settings?: string | undefined;
+  readonly jobFacts?: string | undefined;
+  readonly job?: string | undefined;
+  readonly out?: string | undefined;
+  readonly date?: string | undefined;
+  readonly ownerLanguage?: string | undefined;
+  readonly photos?: string | undefined;
+  readonly separate: boolean;
+  readonly templates?: string | undefined;
+  readonly force: boolean;
+  readonly browser?: string | undefined;
+  readonly workers?: string | undefined;
+}
+
+const CLEAR_LINE = '\r\u001b[2K';
+
+/**
+ * Runs a batch and tells what came of it.
+ * @param make what to make of each job
+ * @param given the command line
+ * @param context where to tell it
+ * @returns the exit status of the contract
+ */
+export async function batch(
+  make: BatchOptions['make'],
+  given: BatchArguments,
+  context: Context,
+): Promise<ExitStatus> {
+  const options = batchOptions(make, given, context);
+  const screen = progressScreen(given, context);
+  const { runBatch } = await import('../index.js');
+  let result: BatchResult;
+  try {
+    result = await runBatch({
+      ...options,
+      stopOnSignals: true,
+      stdin: context.stdin,
+      onProgress: screen.progress,
+      onNotice: (notice) => {
+        screen.clear();
+        if (!given.quiet) context.err(noteText(notice));
+      },
+    });
+  } finally {
+    screen.clear();
+  }
+  tell(make, result, given, context);
+  return result.exitStatus;
+}
+
+function batchOptions(make: BatchOptions['make'], given: BatchArguments, context: Context): BatchOptions {
+  const date = textOption('date', given.date);
+  const epoch = context.env['SOURCE_DATE_EPOCH'];
+  return {
+    make,
+    lists: listsOf(given.lists),
+    catalogue: textOption('catalogue', given.catalogue),
+    library: textOption('library', given.library),
+    columns: textOption('columns', given.columns),
+    settings: textOption('settings', given.settings),
+    jobFacts: textOption('job-facts', given.jobFacts),
+    job: textOption('job', given.job),
+    out: textOption('out', given.out),
+    date: dateOfRun(date, epoch, new Date()),
+    dateGiven: date !== undefined || (epoch !== undefined && epoch !== ''),
+    ownerLanguage: textOption('owner-language', given.ownerLanguage),
+    photos: textOption('photos', given.photos),
+    separate: given.separate,
+    templates: textOption('templates', given.templates),
+    force: given.force,
+    browser: textOption('browser', given.browser),
+    workers: workersOf(textOption('workers', given.workers)),
+  };
+}
+
+function workersOf(text: string | undefined): number | undefined {
+  if (text === undefined) return undefined;
+  const workers = /^\d{1,2}$/.test(text) ? Number(text) : 0;
+  if (workers < 1 || workers > 64)
+    throw new WrongCommandLine(note(COMMAND_MESSAGES.noSuchWorkers, { found: text }));
+  return workers;
+}
+
+interface ProgressScreen {
+  readonly progress: (now: Progress) => void;
+  readonly clear: () => void;
+}
+
+function progressScreen(given: BatchArguments, context: Context): ProgressScreen {
+  let drawn = false;
+  const clear = (): void => {
+    if (drawn) context.err(CLEAR_LINE);
+    drawn = false;
+  };
+  if (given.quiet) return { progress: () => undefined, clear };
+  // NO_COLOR asks for plain output; a bar is none.
+  if (!context.errIsTerminal || (context.env['NO_COLOR'] ?? '') !== '') {
+    return { progress: (now) => context.err(progressLine(now)), clear };
+  }
+  return {
+    progress: (now) => {
+      context.err(`${CLEAR_LINE}${progressBar(now)}`);
+      drawn = true;
+    },
+    clear,
+  };
+}
+
+function tell(
+  make: BatchOptions['make'],
+  result: BatchResult,
+  given: BatchArguments,
+  context: Context,
+): void {
+  const { jobs, items, unreadable } = result;
+  for (const item of unreadable) context.err(itemText(item));
+  if (!given.quiet) {
+    const unread = new Set<OpenItem>(unreadable);
+    context.err(
+      itemsText(
+        items.filter(({ item }) => !unread.has(item)),
+        given.verbose,
+      ),
+    );
+  }
+  if (given.json) {
+    context.out(`${JSON.stringify(jsonOf(make, result), null, 2)}\n`);
+  } else if (!given.quiet && jobs.length > 0) {
+    context.out(batchTable(jobs));
+  }
+  if (given.quiet) return;
+  context.err(draftsText(jobs, items));
+  if (jobs.length > 0) {
+    const drafts = jobs.filter((j) => j.status === 'draft').length;
+    const failed = jobs.filter((j) => j.status === 'failed').length;
+    const not = [drafts > 0 ? counted(drafts, 'draft') : '', failed > 0 ? `${String(failed)} failed` : ''];
+    const among = not.filter((s) => s !== '').join(', ');
+    context.err(
+      `${counted(jobs.length, 'job')} in ${printable(result.out)}${among === '' ? '' : `: ${among}`}\n`,
+    );
+  }
+}
+
+function jsonOf(make: BatchOptions['make'], result: BatchResult): unknown {
+  const { exitStatus, out, jobs, items, unreadable, missingModels, leftFolders, interrupted } = result;
+  const flat = ({ job, item }: JobItem): unknown => ({ job, ...item });
+  return {
+    version: 1,
+    command: make,
+    exitStatus,
+    out,
+    jobs,
+    openItems: items.map(flat),
+    unreadable,
+    missingModels,
+    leftFolders,
+    interrupted,
+  };
+}

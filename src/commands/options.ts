@@ -1,0 +1,56 @@
+import type { Argv } from 'yargs';
+
+/** The options that every command has. */
+export function withCommonOptions<T>(parser: Argv<T>) {
+  return parser
+    .option('quiet', { type: 'boolean', default: false, describe: 'Say only what went wrong' })
+    .option('verbose', {
+      type: 'boolean',
+      default: false,
+      describe: 'List what is to confirm too, and a fault with its stack',
+    })
+    .option('json', {
+      type: 'boolean',
+      default: false,
+      describe: 'One JSON object on standard output, and nothing else there',
+    });
+}
+
+const text = (describe: string) => ({ type: 'string', requiresArg: true, describe }) as const;
+
+/** The options that say what is read: catalogue, library, column map, settings, job facts. */
+export function withInputOptions<T>(parser: Argv<T>) {
+  return withCommonOptions(parser)
+    .option(
+      'catalogue',
+      text('CSV of the protectors that you stock; by default catalogue.csv beside the first list'),
+    )
+    .option(
+      'library',
+      text('CSV of equipment by maker and model; by default library.csv beside the first list'),
+    )
+    .option('columns', text('JSON that says which heading means which field; by default columns.json there'))
+    .option('settings', text('JSON with company, paper, labels, thresholds; by default settings.json there'))
+    .option('job-facts', text('CSV of facts by job'))
+    .option('job', text('Only this job'));
+}
+
+/** The options of a batch: what is read, where it lands, on which date. */
+export function withBatchOptions<T>(parser: Argv<T>) {
+  return withInputOptions(parser)
+    .positional('lists', {
+      type: 'string',
+      array: true,
+      demandOption: true,
+      describe: 'Files, folders, or - for standard input',
+    })
+    .option('out', text('Where packs land; by default out'))
+    .option('date', text('YYYY-MM-DD on the pages; before SOURCE_DATE_EPOCH, before today'))
+    .option('owner-language', text("Language of the owner's sheet where the job names none: en, es"))
+    .option('photos', text('Folder of photos: FOLDER/JOB/TAG.*'))
+    .option('separate', { type: 'boolean', default: false, describe: 'One file a permit sheet' })
+    .option('templates', text('Folder of templates that go before ours'))
+    .option('force', { type: 'boolean', default: false, describe: 'Make every pack again' })
+    .option('browser', text('Browser that prints; before SHUNTBOOK_BROWSER, before the shipped one'))
+    .option('workers', text('Pages printed at a time, 1 to 64'));
+}

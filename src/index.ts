@@ -1,0 +1,69 @@
+/**
+ * shuntbook as a toolkit: the steps of a batch as functions. Lists, library, catalogue and settings are read into jobs,
+ * each job is planned, its documents are rendered from the plan alone and printed; `runBatch` does all of it.
+ *
+ * @packageDocumentation
+ */
+
+// Read: what stands in a file never throws; it comes back as items.
+export { readCatalogue, readCatalogueText, type CatalogueReading } from './read/catalogue.js';
+export { readColumnMap, ColumnMapSchema, type ColumnMap, type ColumnMapReading } from './read/column-map.js';
+export { findCompanyFiles, type CompanyFiles } from './read/find.js';
+export { readLibrary, readLibraryText, type Library, type LibraryReading } from './read/library.js';
+export {
+  readLists,
+  readListContents,
+  readListText,
+  type ListOptions,
+  type NamedContent,
+  type ReadOptions,
+  type ReadResult,
+} from './read/lists.js';
+export { readSettings, type SettingsReading } from './read/settings.js';
+
+// Plan: one job, in memory.
+export { planJob } from './plan/plan-job.js';
+export { ALL_RULES } from './rules/rulebook.js';
+
+// Render: a plan as self-contained HTML with the metadata of its PDF.
+export { renderDocument, renderDocuments } from './documents/render.js';
+export {
+  DOCUMENT_KINDS,
+  type DocumentContext,
+  type DocumentKind,
+  type JobPhoto,
+} from './documents/context.js';
+
+// Print: HTML as bytes; the browser starts with the first document.
+export { embeddedFonts, type EmbeddedFonts } from './print/fonts.js';
+export { withPrinter, type Printer, type PrinterOptions, type PrintOrder } from './print/printer.js';
+
+// Write: the texts of the files beside the PDFs.
+export { planJson } from './output/json.js';
+export {
+  openItemsCsv,
+  orderListCsv,
+  reportCsv,
+  scheduleCsv,
+  type JobOrder,
+  type ReportLine,
+} from './output/tables.js';
+
+// All of it for many jobs.
+export { runBatch } from './batch/run-batch.js';
+export type { BatchOptions, BatchResult, Progress } from './batch/batch-options.js';
+
+// The words, types and schemas that the steps share.
+export { EXIT, type ExitStatus } from './model/exit-status.js';
+export { Failure } from './model/failure.js';
+export { PlanSchema } from './model/plan.js';
+export { SettingsSchema, defaultSettings } from './model/settings.js';
+export type * from './model/catalogue.js';
+export type * from './model/fact.js';
+export type * from './model/list.js';
+export type * from './model/message.js';
+export type * from './model/plan.js';
+export type * from './model/print.js';
+export type * from './model/rule.js';
+export type * from './model/settings.js';
+export type * from './model/words.js';
