@@ -1,0 +1,217 @@
+import type { PlannedProtector } from '../../model/plan.js';
+import type { PortRow, Side, Unit } from './site-graph.js';
+import { SYMBOL_HEIGHT } from './symbols.js';
+import { textWidth, wrapped } from './text-width.js';
+
+/** Font size of all text of the drawing; a sheet is never shrunk below 10 pt. */
+export const FONT = 10.5;
+export const LINE = 12.8;
+const PAD = 6;
+const LABEL_WIDTH = 112;
+const REACH_WIDTH = 86;
+const SHARED_HEIGHT = 62;
+/** A drop line's distance from the box, and from the next drop line. */
+const DROP = 8;
+/** Room of an arrow head at the end of a line. */
+const ARROW = 9;
+
+/** A protector on a row's line: where its stem is, and its label. */
+export interface TapShape {
+  readonly protector: PlannedProtector;
+  /** From the left of the cell. */
+  readonly x: number;
+  readonly lines: readonly string[];
+}
+
+/** A line of text over a stub. */
+export interface LabelLine {
+  readonly text: string;
+  /** Key of the row where the line goes on, on another strip; its sheet isn't known while cells are measured. */
+  readonly target: string | null;
+}
+
+/** A row as it is drawn. */
+export interface RowShape {
+  readonly row: PortRow;
+  /** y of its line, from the top of the cell. */
+  readonly y: number;
+  readonly labels: readonly LabelLine[];
+  readonly taps: readonly TapShape[];
+  /** True where its line goes to the edge of the cell: a run, or something outside the sheet. */
+  readonly toEdge: boolean;
+  readonly arrow: boolean;
+}
+
+/** A protector under the box that two rows share. */
+export interface SharedShape {
+  readonly protector: PlannedProtector;
+  /** Top of its frame. */
+  readonly top: number;
+  readonly lines: readonly string[];
+  readonly drop: number;
+}
+
+/** The measured cell of one equipment: its box with the stubs and protectors on both sides. */
+export interface CellShape {
+  readonly unit: Unit;
+  /** The tag, over the ports. */
+  readonly tag: readonly string[];
+  /** Kind and make, below the ports, where the protectors beside the box leave room. */
+  readonly details: readonly string[];
+  readonly detailsTop: number;
+  readonly width: number;
+  readonly height: number;
+  readonly boxLeft: number;
+  readonly boxRight: number;
+  readonly boxBottom: number;
+  readonly rows: readonly RowShape[];
+  readonly shared: readonly SharedShape[];
+}
+
+/** What a sheet tells a cell about its rows: whether a line ends on the sheet, and where the others go. */
+export interface RowLinks {
+  /** True where a line of this sheet ends at the row. */
+  readonly drawn: (row: PortRow) => boolean;
+  /** The rows where the lines that leave the strip here go on. */
+  readonly elsewhere: (row: PortRow) => readonly PortRow[];
+}
+
+/** Stands before the name of a row on another strip while the sheets aren't counted; as wide as any two digits. */
+const PLACEHOLDER = 'sheet 88:';
+
+/**
+ * A label with the number of the sheet put in where its line goes on.
+ * @param sheetOf the sheet of a row, `null` for the sheet on which the label stands
+ */
+export function labelText(label: LabelLine, sheetOf: (key: string) => number | null): string {
+  if (label.target === null || !label.text.startsWith(PLACEHOLDER)) return label.text;
+  const sheet = sheetOf(label.target);
+  return (sheet === null ? 'to' : `sheet ${sheet}:`) + label.text.slice(PLACEHOLDER.length);
+}
+
+/** How far a protector covers, in few words. */
+export type ReachWord = (protector: PlannedProtector) => string;
+
+const KIND_WORDS = (kind: string): string => kind.replace(/-/g, ' ');
+
+function detailsOf(unit: Unit, width: number): string[] {
+  const { kind, maker, model } = unit.equipment;
+  const make = [maker, model].filter((t) => t !== '').join(' ');
+  return [...wrapped(KIND_WORDS(kind), width, FONT), ...wrapped(make, width, FONT)];
+}
+
+function tapLines(protector: PlannedProtector, reach: ReachWord): string[] {
+  return [
+    ...wrapped(protector.tag, REACH_WIDTH, FONT, true),
+    ...wrapped(reach(protector), REACH_WIDTH, FONT),
+  ];
+}
+
+function widest(lines: readonly string[]): number {
+  return lines.reduce((most, text) => Math.max(most, textWidth(text, FONT, true)), 0);
+}
+
+interface Measured {
+  readonly row: PortRow;
+  readonly labels: readonly LabelLine[];
+  readonly taps: readonly { protector: PlannedProtector; lines: string[]; width: number }[];
+  readonly width: number;
+  readonly toEdge: boolean;
+  readonly arrow: boolean;
+}
+
+function measureRow(row: PortRow, links: RowLinks, reach: ReachWord): Measured {
+  const elsewhere = links.elsewhere(row);
+  const taps = row.taps.map((protector) => {
+    const lines = tapLines(protector, reach);
+    return { protector, lines, width: 26 + widest(lines) };
+  });
+  const tapsWidth = taps.reduce((sum, tap) => sum + tap.width, 0);
+  const room = Math.max(LABEL_WIDTH, tapsWidth);
+  const labels = [
+    ...row.labels.flatMap((text) => wrapped(text, room, FONT).map((t) => ({ text: t, target: null }))),
+    ...elsewhere.flatMap((other) =>
+      wrapped(`${PLACEHOLDER} ${other.tag} ${other.port}`, room, FONT).map((t) => ({
+        text: t,
+        target: other.key,
+      })),
+    ),
+  ];
+  const arrow = row.outside || elsewhere.length > 0;
+  const drops = row.shared.length === 0 ? 0 : DROP * (row.shared.length + 1);
+  const width = Math.max(tapsWidth + (arrow ? ARROW : 0), widest(labels.map((l) => l.text)) + 10) + drops;
+  return { row, labels, taps, width, toEdge: links.drawn(row) || arrow, arrow };
+}
+
+function placeRows(
+  measured: readonly Measured[],
+  wing: number,
+  boxWidth: number,
+  titleHeight: number,
+): { rows: RowShape[]; bottom: number } {
+  let bottom = 2;
+  const rows = measured.map((m) => {
+    const y = Math.max(bottom + m.labels.length * LINE + 5, titleHeight + LINE);
+    const tapHeight = m.taps.reduce(
+      (most, tap) => Math.max(most, SYMBOL_HEIGHT + 4, 8 + tap.lines.length * LINE),
+      8,
+    );
+    bottom = y + tapHeight;
+    const drops = DROP * m.row.shared.length;
+    let x = m.row.side === 'west' ? 4 + (m.arrow ? ARROW : 0) : wing + boxWidth + 10 + drops;
+    const taps = m.taps.map((tap) => {
+      const shape = { protector: tap.protector, x: x + 9, lines: tap.lines };
+      x += tap.width;
+      return shape;
+    });
+    return { row: m.row, y, labels: m.labels, taps, toEdge: m.toEdge, arrow: m.arrow };
+  });
+  return { rows, bottom };
+}
+
+/**
+ * Measures the cell of an equipment. Everything that belongs to it (stubs, lengths, protectors, their labels) lies inside
+ * the cell, so that a layout that keeps cells apart keeps every label apart.
+ */
+export function cellShape(unit: Unit, links: RowLinks, reach: ReachWord): CellShape {
+  const measured = unit.rows.map((row) => measureRow(row, links, reach));
+  const of = (side: Side): Measured[] => measured.filter((m) => m.row.side === side);
+  const wingOf = (side: Side): number => of(side).reduce((most, m) => Math.max(most, m.width + 6), 2);
+  const portWidth = (side: Side): number =>
+    of(side).reduce((most, m) => Math.max(most, textWidth(m.row.port, FONT)), 0);
+  const ports = portWidth('west') + portWidth('east') + 3 * PAD;
+  const boxWidth = Math.max(96, ports, unit.shared.length === 0 ? 0 : 136);
+  const tag = wrapped(unit.equipment.tag, boxWidth - 2 * PAD, FONT, true);
+  const titleHeight = tag.length * LINE + 3;
+  const details = detailsOf(unit, boxWidth - 2 * PAD);
+  const wing = wingOf('west');
+  const west = placeRows(of('west'), wing, boxWidth, titleHeight);
+  const east = placeRows(of('east'), wing, boxWidth, titleHeight);
+  const detailsTop = [...west.rows, ...east.rows].reduce((most, r) => Math.max(most, r.y + 8), titleHeight);
+  const boxBottom = Math.max(west.bottom, east.bottom, detailsTop + details.length * LINE + PAD);
+  const shared = unit.shared.map((protector, index) => ({
+    protector,
+    top: boxBottom + 8 + index * (SHARED_HEIGHT + 6),
+    lines: [
+      ...wrapped(protector.tag, boxWidth - 60, FONT, true),
+      ...wrapped(reach(protector), boxWidth - 60, FONT),
+    ],
+    drop: DROP * (index + 1),
+  }));
+  return {
+    unit,
+    tag,
+    details,
+    detailsTop,
+    width: wing + boxWidth + wingOf('east'),
+    height: boxBottom + shared.length * (SHARED_HEIGHT + 6) + (shared.length > 0 ? 6 : 0),
+    boxLeft: wing,
+    boxRight: wing + boxWidth,
+    boxBottom,
+    rows: [...west.rows, ...east.rows],
+    shared,
+  };
+}
+
+/** Height of a shared protector's frame. */
+export const SHARED_FRAME = SHARED_HEIGHT;

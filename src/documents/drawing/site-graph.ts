@@ -1,0 +1,168 @@
+import type { Plan, PlannedEquipment, PlannedProtector, PlannedRun } from '../../model/plan.js';
+import { isNec } from '../../model/words.js';
+import { runLength } from '../figures.js';
+
+/** The west side takes what feeds the equipment, the east side what it feeds. */
+export type Side = 'west' | 'east';
+
+/** One port as it is drawn on one side of its equipment. */
+export interface PortRow {
+  /** Unique on the site. */
+  readonly key: string;
+  readonly tag: string;
+  readonly port: string;
+  readonly side: Side;
+  /** Lengths of the runs that are labelled here. */
+  readonly labels: string[];
+  /** Protectors drawn on this row's line. */
+  readonly taps: PlannedProtector[];
+  /** Protectors that this row shares with a row of the other side. */
+  readonly shared: PlannedProtector[];
+  /** True where the line comes from outside the list: the utility. */
+  outside: boolean;
+}
+
+/** One equipment with its rows. */
+export interface Unit {
+  readonly equipment: PlannedEquipment;
+  readonly rows: readonly PortRow[];
+  /** Protectors under its box, fed from a row of each side. */
+  readonly shared: readonly PlannedProtector[];
+}
+
+/** A drawn line between two rows, by their keys. */
+export interface Line {
+  readonly from: string;
+  readonly to: string;
+}
+
+/** The site as its drawing shows it. */
+export interface SiteGraph {
+  readonly units: readonly Unit[];
+  readonly lines: readonly Line[];
+  readonly rowOf: ReadonlyMap<string, PortRow>;
+}
+
+type End = { readonly equipment: string; readonly port: string };
+
+const keyOf = (end: End, side: Side): string => `${side} ${end.port} ${end.equipment}`;
+
+/** Ends of the run with the transfer switches between them. */
+function stations(run: PlannedRun): End[] {
+  return [run.from, ...run.through.map((equipment) => ({ equipment, port: '' })), run.to];
+}
+
+type Rows = Map<string, PortRow>;
+
+function findRow(rows: Rows, end: End, side: Side): PortRow | undefined {
+  return rows.get(keyOf(end, side));
+}
+
+function rowAt(rows: Rows, end: End, side: Side): PortRow {
+  const known = findRow(rows, end, side);
+  if (known !== undefined) return known;
+  const key = keyOf(end, side);
+  const made: PortRow = {
+    key,
+    tag: end.equipment,
+    port: end.port,
+    side,
+    labels: [],
+    taps: [],
+    shared: [],
+    outside: false,
+  };
+  rows.set(key, made);
+  return made;
+}
+
+function lengthText(run: PlannedRun, plan: Plan): string {
+  if (run.length === null) return 'length not stated';
+  const text = runLength(run.length, plan.basis);
+  return isNec(plan.basis) ? text.replace(/ \(.*\)$/, '') : text;
+}
+
+/** Where a run's length is written: at the end that has no other run, first at the end of the row that owns it. */
+function labelRuns(plan: Plan, rows: Rows): void {
+  const counts = new Map<PortRow, number>();
+  const ends = plan.site.runs.map((run) => ({
+    run,
+    from: rowAt(rows, run.from, 'east'),
+    to: rowAt(rows, run.to, 'west'),
+  }));
+  for (const { from, to } of ends) {
+    counts.set(from, (counts.get(from) ?? 0) + 1);
+    counts.set(to, (counts.get(to) ?? 0) + 1);
+  }
+  for (const { run, from, to } of ends) {
+    const order = run.row === run.from.equipment ? [from, to] : [to, from];
+    const alone = order.find((row) => counts.get(row) === 1);
+    const text = lengthText(run, plan);
+    if (alone !== undefined) alone.labels.push(text);
+    else to.labels.push(`from ${run.from.equipment}: ${text}`);
+  }
+}
+
+/** The side of a port that no run touches. */
+function restingSide(port: string): Side {
+  return port === 'output' || port === 'ac-out' ? 'east' : 'west';
+}
+
+function placeProtector(protector: PlannedProtector, rows: Rows): void {
+  const [first, second] = protector.ports;
+  if (first === undefined) return;
+  const found =
+    findRow(rows, first, 'west') ??
+    findRow(rows, first, 'east') ??
+    rowAt(rows, first, restingSide(first.port));
+  if (second === undefined || second.equipment !== first.equipment) {
+    found.taps.push(protector);
+    return;
+  }
+  const other = found.side === 'west' ? 'east' : 'west';
+  const partner =
+    findRow(rows, second, other) ??
+    (findRow(rows, second, found.side) === undefined ? rowAt(rows, second, other) : undefined);
+  if (partner === undefined) {
+    found.taps.push(protector);
+    return;
+  }
+  found.shared.push(protector);
+  partner.shared.push(protector);
+}
+
+/**
+ * What the placement drawing shows: equipments, ports with a run or a protector, runs and protectors, each protector once.
+ * Ports that have neither are told in the table of ports without a protector.
+ */
+export function siteGraph(plan: Plan): SiteGraph {
+  const rows: Rows = new Map();
+  const lines = new Map<string, Line>();
+  for (const equipment of plan.site.equipments) {
+    if (equipment.kind !== 'service') continue;
+    const row = rowAt(rows, { equipment: equipment.tag, port: 'service' }, 'west');
+    row.outside = true;
+    row.labels.push('utility');
+  }
+  for (const run of plan.site.runs) {
+    const chain = stations(run);
+    chain.slice(1).forEach((to, index) => {
+      const from = chain[index];
+      if (from === undefined || from.equipment === to.equipment) return;
+      const line = { from: rowAt(rows, from, 'east').key, to: rowAt(rows, to, 'west').key };
+      lines.set(`${line.from}\n${line.to}`, line);
+    });
+  }
+  labelRuns(plan, rows);
+  for (const protector of plan.protectors) placeProtector(protector, rows);
+
+  const rowsOf = new Map<string, PortRow[]>();
+  for (const row of rows.values()) rowsOf.set(row.tag, [...(rowsOf.get(row.tag) ?? []), row]);
+  const units = plan.site.equipments.map((equipment) => {
+    const rank = (row: PortRow): number =>
+      equipment.ports.indexOf(row.port) + (row.shared.length > 0 ? 1000 : 0);
+    const own = (rowsOf.get(equipment.tag) ?? []).sort((a, b) => rank(a) - rank(b));
+    return { equipment, rows: own, shared: [...new Set(own.flatMap((r) => r.shared))] };
+  });
+  return { units, lines: [...lines.values()], rowOf: rows };
+}
