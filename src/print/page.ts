@@ -49,7 +49,12 @@ export async function openPage(
   const print = async (html: string): Promise<Uint8Array> => {
     printed += 1;
     await page.setContent(withoutFontCss(html, fontCss), { waitUntil: 'load' });
-    const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true });
+    const pdf = await page.pdf({
+      preferCSSPageSize: true,
+      printBackground: true,
+      tagged: true,
+      outline: true,
+    });
     // A document that leads the page elsewhere would print as something else.
     if (page.url() !== home) throw new Error(`the document led the page to ${page.url().slice(0, 60)}`);
     return pdf;

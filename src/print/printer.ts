@@ -25,6 +25,8 @@ export interface PrintOrder {
 
 /** Prints documents; the browser starts with the first. */
 export interface Printer {
+  /** Documents printed at the same time. */
+  readonly pages: number;
   /**
    * Prints one document; several calls at once share the printer's pages.
    * @returns the bytes of the PDF, the same for the same order
@@ -71,8 +73,11 @@ class PagePool implements Printer {
   private free: number;
   private closed = false;
 
+  readonly pages: number;
+
   constructor(private readonly options: PrinterOptions) {
-    this.free = options.pages ?? availableParallelism();
+    this.pages = options.pages ?? availableParallelism();
+    this.free = this.pages;
   }
 
   readonly print = async (order: PrintOrder): Promise<Uint8Array> => {

@@ -1,0 +1,83 @@
+import type { Catalogue } from '../model/catalogue.js';
+import type { JobList, MissingModel } from '../model/list.js';
+import type { OpenItem } from '../model/message.js';
+import type { Settings } from '../model/settings.js';
+import { readCatalogue } from '../read/catalogue.js';
+import { readColumnMap } from '../read/column-map.js';
+import { findCompanyFiles } from '../read/find.js';
+import { readLibrary } from '../read/library.js';
+import { readLists } from '../read/lists.js';
+import { readSettings } from '../read/settings.js';
+import type { BatchOptions } from './batch-options.js';
+import { readLogo } from './pictures.js';
+
+/** Everything that a batch reads before it plans. */
+export interface BatchInputs {
+  /** In natural order of their ids. */
+  readonly jobs: readonly JobList[];
+  readonly settings: Settings;
+  readonly catalogue: Catalogue | undefined;
+  /** The company's logo as a `data:` URL. */
+  readonly logo: string | undefined;
+  /** Items of no job. */
+  readonly items: readonly OpenItem[];
+  readonly unreadable: readonly OpenItem[];
+  readonly missingModels: readonly MissingModel[];
+  /** The columns of the equipment library, by field. */
+  readonly libraryFields: readonly string[];
+  /** False where settings or column map can't be read: without them nothing is what the company wants. */
+  readonly usable: boolean;
+}
+
+/**
+ * Reads lists, library, catalogue, settings, column map and logo.
+ * @param options of the batch
+ * @returns never throws for what stands in a file
+ */
+export async function readInputs(options: BatchOptions): Promise<BatchInputs> {
+  const { lists } = options;
+  const files = await findCompanyFiles(lists, options);
+  const settings = await readSettings(files.settings);
+  const map = files.columns === undefined ? undefined : await readColumnMap(files.columns);
+  const library =
+    files.library === undefined ? undefined : await readLibrary(files.library, settings.settings);
+  const catalogue = files.catalogue === undefined ? undefined : await readCatalogue(files.catalogue);
+  const libraryUsed = library?.unreadable.length === 0 ? library.library : undefined;
+  const catalogueUsed = catalogue?.unreadable.length === 0 ? catalogue.catalogue : undefined;
+  const [read, logo] = await Promise.all([
+    readLists({
+      lists,
+      settings: settings.settings,
+      library: libraryUsed,
+      columns: map?.map ?? undefined,
+      jobFacts: options.jobFacts,
+      stdinJob: options.job,
+      exclude: [files.catalogue, files.library].filter((path) => path !== undefined),
+      stdin: options.stdin,
+    }),
+    readLogo(settings.settings.company.logo, files.settings),
+  ]);
+  const withoutWhichNothing = [...settings.unreadable, ...(map?.unreadable ?? [])];
+  return {
+    jobs: read.jobs,
+    settings: settings.settings,
+    catalogue: catalogueUsed,
+    logo: logo.dataUrl,
+    items: [
+      ...settings.items,
+      ...(library?.items ?? []),
+      ...(catalogueUsed?.items ?? []),
+      ...logo.items,
+      ...read.items,
+    ],
+    unreadable: [
+      ...withoutWhichNothing,
+      ...(library?.unreadable ?? []),
+      ...(catalogue?.unreadable ?? []),
+      ...read.unreadable,
+    ],
+    missingModels: read.missingModels,
+    libraryFields: libraryUsed?.fields ?? [],
+    usable: withoutWhichNothing.length === 0,
+  };
+}

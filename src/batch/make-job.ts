@@ -1,0 +1,231 @@
+import { join } from 'node:path';
+import type { DocumentContext } from '../documents/context.js';
+import { EXIT, type ExitStatus } from '../model/exit-status.js';
+import { Failure } from '../model/failure.js';
+import type { JobList } from '../model/list.js';
+import type { OpenItem } from '../model/message.js';
+import type { Plan } from '../model/plan.js';
+import { planJson } from '../output/json.js';
+import { scheduleCsv, type JobOrder, type ReportLine } from '../output/tables.js';
+import type { FileToWrite } from '../output/whole-file.js';
+import { PRINT_MESSAGES } from '../text/messages/print.js';
+import { BATCH_MESSAGES } from '../text/messages/batch.js';
+import { itemAt, note } from '../text/message-kit.js';
+import type { BatchContext } from './batch-context.js';
+import { fingerprint, type Fingerprint } from './fingerprint.js';
+import { areIntact, writePack } from './pack-files.js';
+import type { PackRecord } from './pack-records.js';
+import type { JobPhotos } from './pictures.js';
+
+/** What came of one job. */
+export interface MadeJob {
+  readonly line: ReportLine;
+  readonly items: readonly OpenItem[];
+  readonly orders: readonly JobOrder[];
+  readonly exitStatus: ExitStatus;
+}
+
+const PLAN_FILES: readonly string[] = ['plan.json', 'schedule.csv'];
+
+/** A job on its way through the batch. */
+interface Making {
+  readonly job: JobList;
+  readonly folder: string;
+  readonly planFrom: Fingerprint;
+  readonly photos: JobPhotos;
+  readonly record: PackRecord | undefined;
+}
+
+/**
+ * Makes the pack of one job, or finds that the one in its folder is what it would make.
+ * @param job as read
+ * @param batch what all jobs share
+ * @returns what came of it; undefined where the batch was stopped meanwhile and the job was dropped. Never throws for
+ *   what befalls one job, so that the others go on
+ */
+export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJob | undefined> {
+  const folder = batch.folders.get(job.job) ?? '';
+  let plan: Plan | undefined;
+  try {
+    const known = batch.records.get(folder);
+    const making: Making = {
+      job,
+      folder,
+      planFrom: fingerprint(batch.jobFingerprint(job), batch.planFrom),
+      photos: await batch.photos(job.job, folder),
+      record: known?.job === job.job ? known : undefined,
+    };
+    const { record } = making;
+    if (record?.planFrom === making.planFrom && (await isCurrent(record, record.plan, making, batch))) {
+      return fromRecord(record, 'unchanged');
+    }
+    if (batch.fatal.failure) throw batch.fatal.failure;
+    plan = batch.steps.planJob(job, { catalogue: batch.catalogue, settings: batch.settings });
+    return await makePack(plan, making, batch);
+  } catch (error) {
+    if (batch.signal.aborted) return undefined;
+    return failed(error, job, folder, plan, batch);
+  }
+}
+
+/** Tells whether the pack in the folder is the pack of that plan, with nothing edited, deleted or out of date. */
+async function isCurrent(
+  record: PackRecord,
+  plan: Fingerprint,
+  { folder, photos }: Making,
+  batch: BatchContext,
+): Promise<boolean> {
+  const { options } = batch;
+  if (options.force === true || record.plan !== plan) return false;
+  if (options.make === 'pack') {
+    if (record.printedPlan !== plan) return false;
+    if (record.pagesFrom !== pagesFrom(plan, record.previousPlan, photos, batch)) return false;
+    // A date of today is whatever day the pack was printed on.
+    if (options.dateGiven && record.date !== options.date) return false;
+  }
+  const files =
+    options.make === 'pack' ? record.files : record.files.filter((f) => PLAN_FILES.includes(f.name));
+  return areIntact(join(batch.out, folder), files);
+}
+
+const pagesFrom = (
+  plan: Fingerprint,
+  base: Fingerprint,
+  photos: JobPhotos,
+  batch: BatchContext,
+): Fingerprint => fingerprint(plan, base, photos.from, batch.pagesFrom);
+
+async function makePack(plan: Plan, making: Making, batch: BatchContext): Promise<MadeJob> {
+  const { folder, record, planFrom, photos } = making;
+  const { options, previous, records } = batch;
+  const text = planJson(plan);
+  const planned = fingerprint(text);
+  const summary = {
+    job: plan.job,
+    folder,
+    planFrom,
+    plan: planned,
+    basis: plan.basis,
+    submittable: plan.submittable,
+    protectors: plan.protectors.length,
+    items: plan.openItems,
+    orders: plan.orders,
+  };
+  if (record && (await isCurrent(record, planned, making, batch))) {
+    // The lists changed, the plan didn't: rows moved about, or a part that nobody takes.
+    const same = { ...record, ...summary };
+    await records.put(same);
+    return fromRecord(same, 'unchanged');
+  }
+  const planFiles: FileToWrite[] = [
+    { name: 'plan.json', content: text },
+    { name: 'schedule.csv', content: scheduleCsv(plan) },
+  ];
+  const place = join(batch.out, folder);
+  const base = previous.baseOf(record, planned);
+  const pages = options.make === 'pack' ? await printPages(plan, base, making, batch) : undefined;
+  batch.signal.throwIfAborted();
+  if (record && record.plan !== planned) await previous.keep(record);
+  const old = record?.files ?? [];
+  const kept = pages ? [] : old.filter((file) => !PLAN_FILES.includes(file.name));
+  const written = await writePack(place, [...planFiles, ...(pages ?? [])], pages ? old : []);
+  const made: PackRecord = {
+    ...summary,
+    printedPlan: pages ? planned : (record?.printedPlan ?? ''),
+    previousPlan: pages ? base : (record?.previousPlan ?? ''),
+    pagesFrom: pages ? pagesFrom(planned, base, photos, batch) : (record?.pagesFrom ?? ''),
+    date: pages ? options.date : (record?.date ?? ''),
+    files: [...written, ...kept],
+  };
+  await records.put(made);
+  await previous.forget(record, made);
+  return fromRecord(made, pages ? 'printed' : 'nothing');
+}
+
+/** Renders the documents of a job and prints them. */
+async function printPages(
+  plan: Plan,
+  base: Fingerprint,
+  { folder, photos }: Making,
+  batch: BatchContext,
+): Promise<FileToWrite[]> {
+  const { options } = batch;
+  const before = await batch.previous.read(folder, base);
+  const context: DocumentContext = {
+    settings: batch.settings,
+    date: options.date,
+    fonts: batch.fonts,
+    photos: await photos.read(plan.site.equipments.map((equipment) => equipment.tag)),
+    separate: options.separate === true,
+    ...(options.ownerLanguage === undefined ? {} : { ownerLanguage: options.ownerLanguage }),
+    ...(options.templates === undefined ? {} : { templatesFolder: options.templates }),
+    ...(batch.logo === undefined ? {} : { logo: batch.logo }),
+    ...(before === undefined ? {} : { previous: before }),
+  };
+  const documents = await batch.steps.renderDocuments(plan, context);
+  const created = new Date(`${options.date}T00:00:00Z`);
+  return Promise.all(
+    documents.map(async ({ fileName, html, metadata }) => ({
+      name: fileName,
+      content: await batch.printer.print({ html, metadata: { ...metadata, created } }),
+    })),
+  );
+}
+
+function fromRecord(record: PackRecord, done: ReportLine['done']): MadeJob {
+  const count = (severity: string): number =>
+    record.items.filter((item) => item.severity === severity).length;
+  const line: ReportLine = {
+    job: record.job,
+    folder: record.folder,
+    basis: record.basis,
+    status: record.submittable ? 'complete' : 'draft',
+    done,
+    protectors: record.protectors,
+    missing: count('missing'),
+    conflict: count('conflict'),
+    confirm: count('confirm'),
+  };
+  return {
+    line,
+    items: record.items,
+    orders: record.orders.map((order) => ({ job: record.job, ...order })),
+    exitStatus: record.submittable ? EXIT.complete : EXIT.drafts,
+  };
+}
+
+function failed(
+  error: unknown,
+  job: JobList,
+  folder: string,
+  plan: Plan | undefined,
+  batch: BatchContext,
+): MadeJob {
+  const known = error instanceof Failure ? error : undefined;
+  if (known?.note.code === PRINT_MESSAGES.noBrowser.code) batch.fatal.failure = known;
+  const what = error instanceof Error ? error.message : String(error);
+  const why = known?.note ?? note(BATCH_MESSAGES.programFault, { what });
+  const place = { file: job.sheet.file, line: job.line, column: '' };
+  const items = [
+    ...(plan?.openItems ?? []),
+    itemAt(why, place),
+    itemAt(note(BATCH_MESSAGES.jobFailed, { because: why.message }), place),
+  ];
+  const count = (severity: string): number => items.filter((item) => item.severity === severity).length;
+  return {
+    line: {
+      job: job.job,
+      folder,
+      basis: plan?.basis ?? '',
+      status: 'failed',
+      done: 'nothing',
+      protectors: plan?.protectors.length ?? 0,
+      missing: count('missing'),
+      conflict: count('conflict'),
+      confirm: count('confirm'),
+    },
+    items,
+    orders: [],
+    exitStatus: EXIT.failed,
+  };
+}

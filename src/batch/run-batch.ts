@@ -1,0 +1,192 @@
+import { join } from 'node:path';
+import { EXIT, type ExitStatus } from '../model/exit-status.js';
+import { Failure } from '../model/failure.js';
+import type { JobList } from '../model/list.js';
+import type { OpenItem } from '../model/message.js';
+import { folderNames } from '../output/folder-name.js';
+import { lockOutput } from '../output/lock.js';
+import { sweepTemporaryFiles } from '../output/whole-file.js';
+import { embeddedFonts } from '../print/fonts.js';
+import { withPrinter } from '../print/printer.js';
+import { BATCH_MESSAGES } from '../text/messages/batch.js';
+import { itemAt, note } from '../text/message-kit.js';
+import type { JobItem } from '../text/tell.js';
+import { sharedFingerprints, type BatchContext, type BatchSteps } from './batch-context.js';
+import { readInputs, type BatchInputs } from './batch-inputs.js';
+import type { BatchOptions, BatchResult } from './batch-options.js';
+import { jobFingerprints } from './fingerprint.js';
+import { makeJob, type MadeJob } from './make-job.js';
+import { openPackRecords } from './pack-records.js';
+import { photoFinder } from './pictures.js';
+import { openPreviousPlans } from './previous-plans.js';
+import { progressOf } from './progress.js';
+import { stopping } from './stopping.js';
+import { foldersLeft, ofNoJob, writeReports } from './write-reports.js';
+
+/** The folder of our own files in the output folder: the lock, and what is known of each pack. */
+const OWN_FOLDER = '.shuntbook';
+// Jobs begun beyond the pages that print: one is planned and rendered while the others print.
+const AHEAD = 2;
+
+/**
+ * Reads the lists, plans every job, prints what changed, and writes packs and reports.
+ * One job that fails doesn't keep the others from being made.
+ * @param options what to do
+ * @param given steps in place of the program's own
+ * @throws Failure where nothing can be done at all: no such job (64), the output folder is held (75) or can't be written to (70)
+ */
+export async function runBatch(options: BatchOptions, given: Partial<BatchSteps> = {}): Promise<BatchResult> {
+  const stop = stopping(options.signal, options.stopOnSignals === true);
+  try {
+    const inputs = await readInputs(options);
+    const out = options.out ?? 'out';
+    if (!inputs.usable) return nothingMade(out, inputs);
+    const jobs = chosenJobs(inputs.jobs, options);
+    const photos = await photoFinder(options.photos);
+    const own = join(out, OWN_FOLDER);
+    const lock = await lockOutput(own, out);
+    try {
+      if (lock.tookOver) await sweepTemporaryFiles(out);
+      const [shared, fonts, records] = await Promise.all([
+        sharedFingerprints(inputs, options),
+        embeddedFonts(),
+        openPackRecords(own),
+      ]);
+      const context: Omit<BatchContext, 'printer'> = {
+        ...shared,
+        options,
+        steps: await stepsOf(options, given),
+        settings: inputs.settings,
+        catalogue: inputs.catalogue,
+        logo: inputs.logo,
+        out,
+        folders: folderNames(inputs.jobs.map((job) => job.job)),
+        records,
+        previous: openPreviousPlans(own, out),
+        photos,
+        fonts: fonts.kit,
+        jobFingerprint: jobFingerprints(),
+        fatal: { failure: undefined },
+        signal: stop.signal,
+      };
+      const made = await makeAll(jobs, context);
+      const result = await report(made, jobs.length, context, inputs);
+      await records.tidy();
+      return result;
+    } finally {
+      await lock.release();
+    }
+  } finally {
+    stop.dispose();
+  }
+}
+
+/** The program's own steps, loaded where they are used, but for those that the caller gives. */
+async function stepsOf({ make }: BatchOptions, given: Partial<BatchSteps>): Promise<BatchSteps> {
+  const planJob = given.planJob ?? (await import('../plan/plan-job.js')).planJob;
+  if (make === 'plan') return { planJob, renderDocuments: () => Promise.resolve([]) };
+  const renderDocuments = given.renderDocuments ?? (await import('../documents/render.js')).renderDocuments;
+  return { planJob, renderDocuments };
+}
+
+function nothingMade(out: string, inputs: BatchInputs): BatchResult {
+  return {
+    exitStatus: EXIT.unreadable,
+    out,
+    jobs: [],
+    items: ofNoJob([...inputs.unreadable, ...inputs.items]),
+    unreadable: inputs.unreadable,
+    missingModels: [],
+    leftFolders: [],
+    interrupted: false,
+  };
+}
+
+function chosenJobs(jobs: readonly JobList[], { job }: BatchOptions): readonly JobList[] {
+  if (job === undefined) return jobs;
+  const chosen = jobs.filter((list) => list.job === job);
+  if (chosen.length > 0) return chosen;
+  const nearest = jobs.find((list) => list.job.toLowerCase() === job.toLowerCase())?.job ?? '';
+  throw new Failure(note(BATCH_MESSAGES.noSuchJob, { job, nearest }), EXIT.usage);
+}
+
+/** Makes the jobs, a few at a time, so that planning overlaps printing. */
+async function makeAll(jobs: readonly JobList[], context: Omit<BatchContext, 'printer'>): Promise<MadeJob[]> {
+  const { options, signal } = context;
+  const made = new Map<JobList, MadeJob>();
+  const progress = progressOf(jobs.length, () => performance.now());
+  const settings = {
+    browser: options.browser,
+    pages: options.workers,
+    documentTimeout: options.documentTimeout,
+    ...(options.onNotice ? { onNotice: options.onNotice } : {}),
+  };
+  let line: Promise<unknown> = Promise.resolve();
+  await withPrinter(settings, async (printer) => {
+    const batch: BatchContext = { ...context, printer };
+    const waiting = jobs.values();
+    const worker = async (): Promise<void> => {
+      for (const job of waiting) {
+        if (signal.aborted) return;
+        const result = await makeJob(job, batch);
+        if (!result) return;
+        made.set(job, result);
+        options.onProgress?.(progress(result));
+      }
+    };
+    const workers = Array.from({ length: printer.pages + AHEAD }, worker);
+    line = Promise.allSettled(workers);
+    // Leaving ends the browser, and with it the pages in hand.
+    await Promise.race([Promise.all(workers), aborted(signal)]);
+  });
+  await line;
+  return jobs.flatMap((job) => made.get(job) ?? []);
+}
+
+const aborted = (signal: AbortSignal): Promise<void> =>
+  new Promise((resolve) => {
+    if (signal.aborted) resolve();
+    signal.addEventListener('abort', () => {
+      resolve();
+    });
+  });
+
+async function report(
+  made: readonly MadeJob[],
+  all: number,
+  { out, folders, options }: Omit<BatchContext, 'printer'>,
+  inputs: BatchInputs,
+): Promise<BatchResult> {
+  const whole = made.length === all;
+  const loose: OpenItem[] = [...inputs.unreadable, ...inputs.items];
+  const nowhere = { file: '', line: 0, column: '' };
+  // Jobs of a list that couldn't be read are no jobs that left the lists.
+  const left = whole && inputs.unreadable.length === 0 ? await foldersLeft(out, folders.values()) : [];
+  for (const folder of left) loose.push(itemAt(note(BATCH_MESSAGES.folderLeft, { folder }), nowhere));
+  if (!whole) loose.push(itemAt(note(BATCH_MESSAGES.interrupted, { done: made.length, all }), nowhere));
+  const lines = made.map((job) => job.line);
+  const items: JobItem[] = [
+    ...ofNoJob(loose),
+    ...made.flatMap(({ line, items: own }) => own.map((item) => ({ job: line.job, item }))),
+  ];
+  const orders = made.flatMap((job) => job.orders);
+  await writeReports(out, { lines, items, orders, whole }, inputs);
+  const statuses = [
+    ...made.map((job) => job.exitStatus),
+    inputs.unreadable.length > 0 ? EXIT.unreadable : EXIT.complete,
+    whole ? EXIT.complete : EXIT.interrupted,
+  ];
+  return {
+    exitStatus: highest(statuses),
+    out,
+    jobs: lines,
+    items,
+    unreadable: inputs.unreadable,
+    missingModels: options.job === undefined ? inputs.missingModels : [],
+    leftFolders: left,
+    interrupted: !whole,
+  };
+}
+
+const highest = (statuses: readonly ExitStatus[]): ExitStatus =>
+  statuses.reduce((worst, status) => (status > worst ? status : worst), EXIT.complete);
