@@ -1,3 +1,4 @@
+import { shown } from '../text/shown.js';
 import type { Column } from './columns.js';
 
 /** A record that is no row: a total, a note, the heading once more. */
@@ -19,6 +20,8 @@ export interface Body {
 
 const TOTAL_OR_NOTE =
   /^(?:grand\s+|sub-?\s*)?totals?\b|^sum\b|^(?:foot)?notes?\b|^remarks?\b|^end of\b|^legend\b|^prepared by\b|^printed\b|^page \d/i;
+/** A cell longer than this is looked at as a cell, not taken for a note. */
+const LONGEST_NOTE = 400;
 /** Words of a sentence that stands alone in its row. */
 const SENTENCE_WORDS = 4;
 
@@ -50,6 +53,7 @@ function totalOrNote(
   const first = record.find((cell) => !isBlank(cell))?.trim() ?? '';
   const filled = record.reduce((n, cell) => n + (isBlank(cell) ? 0 : 1), 0);
   const second = identity.reduce((n, i) => n + (isBlank(record[i]) ? 0 : 1), 0);
+  if (first.length > LONGEST_NOTE) return false;
   if (TOTAL_OR_NOTE.test(first)) return second <= 1;
   if (filled === 1)
     return (
@@ -58,25 +62,30 @@ function totalOrNote(
   return second === 0 && named.every((i) => isBlank(record[i]));
 }
 
+/** The records of a file, and which of them are the heading and the units. */
+export interface Records {
+  readonly records: readonly (readonly string[])[];
+  /** First line of each. */
+  readonly lines: readonly number[];
+  readonly heading: number;
+  /** -1: none. */
+  readonly unitsRow: number;
+}
+
 /**
  * Takes the rows out of the records under the heading.
- * @param records all records
- * @param lines the line of each
- * @param heading index of the heading's record
- * @param unitsRow index of the record of units; -1: none
+ * @param file the records of the file
  * @param headings the heading's cells
  * @param columns those understood
  * @param identity fields of which one stands in every row
  */
 export function bodyOf(
-  records: readonly (readonly string[])[],
-  lines: readonly number[],
-  heading: number,
-  unitsRow: number,
+  file: Records,
   headings: readonly string[],
   columns: readonly Column<string>[],
   identity: readonly string[],
 ): Body {
+  const { records, lines, heading, unitsRow } = file;
   const rows: (readonly string[])[] = [];
   const rowLines: number[] = [];
   const leftOut: LeftOut[] = [];
@@ -101,7 +110,7 @@ export function bodyOf(
     if (!sure) {
       if (blankRecord(record) || sameAsHeading(record, headings)) continue;
       if (totalOrNote(record, identityAt, namedAt)) {
-        leftOut.push({ line: lines[i] ?? 0, text: record.filter((c) => !isBlank(c)).join(' ') });
+        leftOut.push({ line: lines[i] ?? 0, text: shown(record.filter((c) => !isBlank(c)).join(' ')) });
         continue;
       }
     }

@@ -80,32 +80,35 @@ export const PART_FIELDS = {
 export type PartField = keyof typeof PART_FIELDS;
 export const PART_FIELD_NAMES = Object.keys(PART_FIELDS) as readonly PartField[];
 
+/** Terms of the trade for the columns of a catalogue. */
+const PART_ALIASES: { readonly [F in PartField]?: readonly string[] } = {
+  part: ['part no', 'part number', 'sku', 'order number'],
+  maker: ['manufacturer', 'make', 'mfr'],
+  description: ['desc'],
+  channels: ['number of channels', 'no of channels'],
+  mcov_ac: ['mcov', 'uc ac', 'mcov (ac)'],
+  mcov_dc: ['uc dc', 'ucpv', 'mcov (dc)'],
+  up: ['vpr or up', 'protection level', 'voltage protection level'],
+  in_ka: ['in', 'nominal discharge current'],
+  imax_ka: ['imax', 'maximum discharge current'],
+  iimp_ka: ['iimp', 'impulse current'],
+  sccr_ka: ['sccr', 'short circuit current rating'],
+  sccr_dc_ka: ['sccr dc', 'dc sccr'],
+  type: ['spd type', 'ul type'],
+  iec_class: ['iec type', 'test class'],
+  enclosure: ['nema', 'nema type', 'enclosure type'],
+  indicator_min_v: ['indicator min voltage'],
+  indicator_color: ['indicator colour', 'light color', 'light colour'],
+  leakage_ma: ['leakage', 'leakage current'],
+  lead_gauge: ['lead size', 'lead awg'],
+  overcurrent: ['overcurrent protection', 'ocpd'],
+  price: ['unit price', 'cost'],
+};
+
 /** The headings of a catalogue. */
 export const CATALOGUE_VOCABULARY: Vocabulary<PartField> = {
   fields: PART_FIELD_NAMES,
-  aliases: {
-    part: ['part no', 'part number', 'sku', 'order number'],
-    maker: ['manufacturer', 'make', 'mfr'],
-    description: ['desc'],
-    channels: ['number of channels', 'no of channels'],
-    mcov_ac: ['mcov', 'uc ac', 'mcov (ac)'],
-    mcov_dc: ['uc dc', 'ucpv', 'mcov (dc)'],
-    up: ['vpr or up', 'protection level', 'voltage protection level'],
-    in_ka: ['in', 'nominal discharge current'],
-    imax_ka: ['imax', 'maximum discharge current'],
-    iimp_ka: ['iimp', 'impulse current'],
-    sccr_ka: ['sccr', 'short circuit current rating'],
-    sccr_dc_ka: ['sccr dc', 'dc sccr'],
-    type: ['spd type', 'ul type'],
-    iec_class: ['iec type', 'test class'],
-    enclosure: ['nema', 'nema type', 'enclosure type'],
-    indicator_min_v: ['indicator min voltage'],
-    indicator_color: ['indicator colour', 'light color', 'light colour'],
-    leakage_ma: ['leakage', 'leakage current'],
-    lead_gauge: ['lead size', 'lead awg'],
-    overcurrent: ['overcurrent protection', 'ocpd'],
-    price: ['unit price', 'cost'],
-  },
+  aliases: (field) => PART_ALIASES[field] ?? [],
   dimension: (field) => {
     const { type } = PART_FIELDS[field];
     if (type.is === 'figure') return type.dimension;

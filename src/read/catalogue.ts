@@ -1,7 +1,12 @@
 import type { Catalogue, Part } from '../model/catalogue.js';
 import type { OpenItem } from '../model/message.js';
 import { itemAt, note } from '../text/message-kit.js';
-import { PART_CELL_IGNORED, PART_LEFT_OUT, PART_TWICE, VPR_OFF_LIST } from '../text/messages/list.js';
+import {
+  PART_CELL_IGNORED,
+  PART_LEFT_OUT,
+  PART_TWICE,
+  VPR_OFF_LIST,
+} from '../text/messages/company-files.js';
 import { shown } from '../text/shown.js';
 import { readWireSize } from '../text/units.js';
 import { CATALOGUE_VOCABULARY, PART_FIELDS, type PartField } from './catalogue-fields.js';
@@ -86,17 +91,10 @@ function readPart(
   const values: Values = {};
   const name = row[columnOf(table, 'part')?.index ?? -1]?.trim() ?? '';
   const part = shown(name === '' ? `The part on line ${line}` : name);
-  let usable = true;
+  const faults: OpenItem[] = [];
   const leftOut = (field: PartField, because: string, found: string): void => {
-    // One message a row: the first fault is enough to leave it out.
-    if (usable)
-      items.push(
-        itemAt(
-          note(PART_LEFT_OUT, { part, because, found, expected: PART_FIELDS[field].expected }),
-          placeIn(table, line, field),
-        ),
-      );
-    usable = false;
+    const p = { part, because, found, expected: PART_FIELDS[field].expected };
+    faults.push(itemAt(note(PART_LEFT_OUT, p), placeIn(table, line, field)));
   };
   for (const { field, index, unit } of table.columns) {
     const text = row[index] ?? '';
@@ -113,14 +111,18 @@ function readPart(
         ),
       );
   }
-  for (const field of table.refused)
+  for (const field of table.refused.keys())
     if (PART_FIELDS[field].decides || field === 'part')
       leftOut(field, `its ${field} can't be told from the headings`, '');
   if (values.part === undefined) leftOut('part', 'it has no part number', '');
   if (values.channels === undefined) leftOut('channels', 'it states no number of channels', '');
   if (values.mcov_ac === undefined && values.mcov_dc === undefined)
     leftOut('mcov_ac', 'it states no MCOV, neither for AC nor for DC', '');
-  return usable ? toPart(table, values, line, items) : null;
+  // One message a row: the first fault is enough to leave it out.
+  const [fault] = faults;
+  if (fault === undefined) return toPart(table, values, line, items);
+  items.push(fault);
+  return null;
 }
 
 function toPart(table: Table<PartField>, values: Values, line: number, items: OpenItem[]): Part {

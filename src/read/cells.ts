@@ -8,7 +8,7 @@ import type { DecimalMark } from '../text/numbers.js';
 import { shown } from '../text/shown.js';
 import type { Dimension, Unit } from '../text/units.js';
 import { saysNothing, wordKey } from '../text/words.js';
-import { formulaError } from './damage.js';
+import { formulaError, SPREADSHEET } from './damage.js';
 import { readTextCell } from './text-cells.js';
 import { readTyped, type Wrong } from './typed-cells.js';
 
@@ -106,7 +106,7 @@ export function readCell(field: Field, text: string, context: CellContext): Cell
       is: 'wrong',
       note: wrongCell(field, text, {
         because: damage,
-        hint: 'Put the spreadsheet right and export it again.',
+        hint: SPREADSHEET,
       }),
     };
   }

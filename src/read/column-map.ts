@@ -2,9 +2,14 @@ import { z } from 'zod';
 import { FIELD_NAMES } from '../model/fields.js';
 import type { Field } from '../model/list.js';
 import type { OpenItem } from '../model/message.js';
+import { itemAt, note } from '../text/message-kit.js';
+import { MAP_HEADING_TWICE } from '../text/messages/list-heading.js';
+import { shown } from '../text/shown.js';
 import { ENCODINGS } from './decode.js';
 import { DELIMITERS } from './find-heading.js';
+import { mapKey } from './headings.js';
 import { readJson } from './json-file.js';
+import type { Understood } from './table.js';
 
 const field = z.enum(FIELD_NAMES as readonly [Field, ...Field[]]);
 
@@ -46,5 +51,44 @@ export interface ColumnMapReading {
  */
 export async function readColumnMap(path: string): Promise<ColumnMapReading> {
   const reading = await readJson(path, ColumnMapSchema);
-  return reading.ok ? { map: reading.value, unreadable: [] } : { map: null, unreadable: reading.items };
+  if (!reading.ok) return { map: null, unreadable: reading.items };
+  const twice = headingsTwice(Object.keys(reading.value.columns ?? {}));
+  if (twice.length === 0) return { map: reading.value, unreadable: [] };
+  const item = itemAt(note(MAP_HEADING_TWICE, { path, headings: twice.map(shown) }), {
+    file: path,
+    line: 0,
+    column: 'columns',
+  });
+  return { map: null, unreadable: [item] };
+}
+
+/** Two headings of a map that are one when case and blanks don't count. */
+function headingsTwice(headings: readonly string[]): string[] {
+  const seen = new Map<string, string>();
+  for (const heading of headings) {
+    const key = mapKey(heading);
+    const before = seen.get(key);
+    if (before !== undefined) return [before, heading];
+    seen.set(key, heading);
+  }
+  return [];
+}
+
+/**
+ * A column map to correct by hand: every heading of a list as it was understood; null for those that weren't.
+ * @param understood how a list was understood
+ */
+export function draftColumnMap(understood: Understood): ColumnMap {
+  const columns: [string, z.infer<typeof meaning>][] = [];
+  const seen = new Map<string, number>();
+  for (const { heading, field: name, unit } of understood.columns) {
+    const occurrence = (seen.get(mapKey(heading)) ?? 0) + 1;
+    seen.set(mapKey(heading), occurrence);
+    const known = FIELD_NAMES.find((f) => f === name) ?? null;
+    const key = occurrence > 1 ? `${heading} #${occurrence}` : heading;
+    columns.push([key, known !== null && unit !== null ? { field: known, unit } : known]);
+  }
+  const { encoding, delimiter, headingLine, decimal } = understood;
+  const mark = decimal === '.' || decimal === ',' ? { decimal } : {};
+  return { dialect: { encoding, delimiter, headingLine, ...mark }, columns: Object.fromEntries(columns) };
 }

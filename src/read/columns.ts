@@ -1,4 +1,5 @@
-import type { OpenItem } from '../model/message.js';
+import type { Place } from '../model/fact.js';
+import type { Note, OpenItem } from '../model/message.js';
 import { itemAt, note } from '../text/message-kit.js';
 import {
   HEADING_NEAR,
@@ -6,9 +7,9 @@ import {
   HEADING_UNKNOWN,
   HEADINGS_MANY_UNKNOWN,
   HEADINGS_SAME_FIELD,
-  MAP_FIELD_UNKNOWN,
-} from '../text/messages/list.js';
-import { nearest } from '../text/closeness.js';
+  HEADING_TWO_FIELDS,
+} from '../text/messages/list-heading.js';
+import { editDistance, nearest } from '../text/closeness.js';
 import { shown } from '../text/shown.js';
 import { unitOf, type Dimension, type Unit } from '../text/units.js';
 import { saysNothing } from '../text/words.js';
@@ -37,12 +38,15 @@ export interface ColumnReading {
   readonly samples: readonly string[];
 }
 
-/** Items for unknown headings beyond this many are one item. */
-const MOST_UNKNOWN = 12;
+/** More unknown headings than this are one item: the file isn't one of headings and rows as we know them. */
+const MOST_UNKNOWN = 30;
+/** So many unknown headings are compared with the fields. */
+const MOST_COMPARED = 200;
 
 export interface ChosenColumns<F extends string> {
   readonly columns: readonly Column<F>[];
-  readonly refused: readonly F[];
+  /** Fields whose headings can't be used, each with the item that says why. */
+  readonly refused: ReadonlyMap<F, OpenItem>;
   readonly readings: readonly Omit<ColumnReading, 'samples'>[];
   /** Index of the record of units under the heading; -1: none. */
   readonly unitsRow: number;
@@ -54,6 +58,29 @@ interface Found<F extends string> {
   readonly heading: string;
   readonly index: number;
   readonly reading: HeadingReading<F>;
+}
+
+/** The column of a field, or why no heading can be it. */
+function columnFor<F extends string>(
+  field: F,
+  claimants: readonly Found<F>[],
+  dimension: Dimension | null,
+  units: readonly (Unit | null)[] | null,
+): Column<F> | Note {
+  const [one] = claimants;
+  if (one === undefined || claimants.length > 1) {
+    const headings = claimants.map((c) => `${shown(c.heading)} (column ${c.index + 1})`);
+    return note(HEADINGS_SAME_FIELD, { field, headings });
+  }
+  const { heading, index, reading } = one;
+  const under = dimension === null ? null : (units?.[index] ?? null);
+  if (reading.fault !== null)
+    return note(HEADING_UNIT, { field, heading: shown(heading), unit: shown(reading.faultText) });
+  const differs =
+    under !== null &&
+    (under.dimension !== dimension || (reading.unit !== null && reading.unit.symbol !== under.symbol));
+  if (differs) return note(HEADING_UNIT, { field, heading: shown(heading), unit: under.symbol });
+  return { field, heading, index, unit: reading.unit ?? under, dimension };
 }
 
 /** The units of a line under the heading, by column; null where the line holds anything else. */
@@ -88,7 +115,7 @@ export function chooseColumns<F extends string>(
 ): ChosenColumns<F> {
   const grave: OpenItem[] = [];
   const slight: OpenItem[] = [];
-  const where = (column: string): { file: string; line: number; column: string } => ({
+  const where = (column: string): Place => ({
     file,
     line: place.line,
     column: shown(column),
@@ -98,82 +125,19 @@ export function chooseColumns<F extends string>(
   for (const f of found) {
     if (f.reading.field !== null) byField.set(f.reading.field, [...(byField.get(f.reading.field) ?? []), f]);
   }
-  const refused: F[] = [];
+  const refused = new Map<F, OpenItem>();
   const columns: Column<F>[] = [];
   const units = firstRow < 0 ? null : unitsLine(records[firstRow], place.cells.length);
   for (const [field, claimants] of byField) {
-    const [one, two] = claimants;
-    if (one === undefined) continue;
-    if (two !== undefined) {
-      refused.push(field);
-      grave.push(
-        itemAt(
-          note(HEADINGS_SAME_FIELD, {
-            field,
-            headings: claimants.map((c) => `${shown(c.heading)} (column ${c.index + 1})`),
-          }),
-          where(one.heading),
-        ),
-      );
-      continue;
-    }
-    const dimension = index.vocabulary.dimension(field);
-    const under = units?.[one.index] ?? null;
-    const fault =
-      one.reading.fault ??
-      (under !== null && dimension !== null && under.dimension !== dimension ? 'unit-wrong' : null);
-    if (fault !== null) {
-      refused.push(field);
-      const unit = one.reading.fault === null ? (under?.symbol ?? '') : one.reading.unitText;
-      grave.push(
-        itemAt(
-          note(HEADING_UNIT, { field, heading: shown(one.heading), unit: shown(unit) }),
-          where(one.heading),
-        ),
-      );
-      continue;
-    }
-    columns.push({
-      field,
-      heading: one.heading,
-      index: one.index,
-      unit: one.reading.unit ?? (dimension === null ? null : under),
-      dimension,
-    });
+    const column = columnFor(field, claimants, index.vocabulary.dimension(field), units);
+    if ('code' in column) {
+      const item = itemAt(column, where(claimants[0]?.heading ?? ''));
+      refused.set(field, item);
+      grave.push(item);
+    } else columns.push(column);
   }
   const near = unknownHeadings(found, index, byField);
-  const unknown = found.filter((f) => f.reading.how === 'unknown');
-  for (const f of found.filter((c) => c.reading.fault === 'field-unknown')) {
-    grave.push(
-      itemAt(
-        note(MAP_FIELD_UNKNOWN, { heading: shown(f.heading), field: shown(f.reading.unitText) }),
-        where(f.heading),
-      ),
-    );
-  }
-  for (const f of unknown.slice(0, MOST_UNKNOWN)) {
-    const close = near.get(f.index) ?? null;
-    if (close?.misspelt === true)
-      grave.push(
-        itemAt(note(HEADING_NEAR, { heading: shown(f.heading), field: close.field }), where(f.heading)),
-      );
-    else
-      slight.push(
-        itemAt(
-          note(HEADING_UNKNOWN, { heading: shown(f.heading), near: close?.field ?? '' }),
-          where(f.heading),
-        ),
-      );
-  }
-  if (unknown.length > MOST_UNKNOWN) {
-    const rest = unknown.slice(MOST_UNKNOWN);
-    slight.push(
-      itemAt(
-        note(HEADINGS_MANY_UNKNOWN, { count: rest.length, first: shown(rest[0]?.heading ?? '') }),
-        where(rest[0]?.heading ?? ''),
-      ),
-    );
-  }
+  sayUnknown(found, near, where, grave, slight);
   columns.sort((a, b) => a.index - b.index);
   return {
     columns,
@@ -185,11 +149,48 @@ export function chooseColumns<F extends string>(
       heading: f.heading,
       index: f.index,
       field: f.reading.field,
-      how: f.reading.field !== null && refused.includes(f.reading.field) ? 'refused' : f.reading.how,
+      how: f.reading.field !== null && refused.has(f.reading.field) ? 'refused' : f.reading.how,
       unit: columns.find((c) => c.index === f.index)?.unit?.symbol ?? null,
       nearest: near.get(f.index)?.field ?? null,
     })),
   };
+}
+
+type Near<F extends string> = ReadonlyMap<number, { readonly field: F; readonly misspelt: boolean }>;
+
+/** Says of every heading that wasn't understood that it wasn't, once: a misspelt one is a question that must be settled. */
+function sayUnknown<F extends string>(
+  found: readonly Found<F>[],
+  near: Near<F>,
+  where: (column: string) => Place,
+  grave: OpenItem[],
+  slight: OpenItem[],
+): void {
+  for (const { heading, reading } of found) {
+    const p = { heading: shown(heading), fields: shown(reading.faultText) };
+    if (reading.fault === 'two-fields') grave.push(itemAt(note(HEADING_TWO_FIELDS, p), where(heading)));
+  }
+  const unknown = found.filter((f) => f.reading.how === 'unknown' && f.reading.fault === null);
+  const misspelt = unknown.filter((f) => near.get(f.index)?.misspelt === true);
+  for (const f of misspelt) {
+    grave.push(
+      itemAt(
+        note(HEADING_NEAR, { heading: shown(f.heading), field: near.get(f.index)?.field ?? '' }),
+        where(f.heading),
+      ),
+    );
+  }
+  const rest = unknown.filter((f) => !misspelt.includes(f));
+  const [first] = rest;
+  if (rest.length > MOST_UNKNOWN && first !== undefined) {
+    const p = { count: rest.length, first: shown(first.heading) };
+    slight.push(itemAt(note(HEADINGS_MANY_UNKNOWN, p), where(first.heading)));
+    return;
+  }
+  for (const f of rest) {
+    const p = { heading: shown(f.heading), near: near.get(f.index)?.field ?? '' };
+    slight.push(itemAt(note(HEADING_UNKNOWN, p), where(f.heading)));
+  }
 }
 
 function findAll<F extends string>(cells: readonly string[], index: HeadingIndex<F>): Found<F>[] {
@@ -205,20 +206,27 @@ function findAll<F extends string>(cells: readonly string[], index: HeadingIndex
   return found;
 }
 
+/** One slip of the hand, or two in a long word: such a heading may well be that field. */
+function isSlip(heading: string, key: string): boolean {
+  const most = heading.length < 4 ? 0 : heading.length < 9 ? 1 : 2;
+  return most > 0 && editDistance(heading, key, most) <= most;
+}
+
 /** The nearest field of each heading that wasn't understood; `misspelt` where nothing else on the list is that field. */
 function unknownHeadings<F extends string>(
   found: readonly Found<F>[],
   index: HeadingIndex<F>,
   taken: ReadonlyMap<F, unknown>,
-): Map<number, { readonly field: F; readonly misspelt: boolean }> {
+): Near<F> {
   const near = new Map<number, { field: F; misspelt: boolean }>();
-  const unknown = found.filter((f) => f.reading.how === 'unknown').slice(0, MOST_UNKNOWN);
+  const unknown = found.filter((f) => f.reading.how === 'unknown').slice(0, MOST_COMPARED);
   for (const f of unknown) {
     const bare = headingKey(f.heading.replace(/[([][^()[\]]*[)\]]\s*$/, ''));
     if (bare.length < 3) continue;
     const key = nearest(bare, index.byKey.keys());
     const field = key === null ? undefined : index.byKey.get(key)?.field;
-    if (field !== undefined) near.set(f.index, { field, misspelt: !taken.has(field) && bare.length >= 4 });
+    if (field !== undefined)
+      near.set(f.index, { field, misspelt: !taken.has(field) && isSlip(bare, key ?? '') });
   }
   return near;
 }

@@ -7,6 +7,9 @@ const DATE_BY_NAME = /^(?:\d{1,2}-)?(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|N
 const DATE_BY_FIGURES =
   /^(?:\d{4}-\d{2}-\d{2}|\d{1,2}\/\d{1,2}\/(?:\d{2}|\d{4})|\d{1,2}\.\d{1,2}\.\d{4})(?: \d{1,2}:\d{2}(?::\d{2})?)?$/;
 
+/** What to do about it. */
+export const SPREADSHEET = 'Put the spreadsheet right (format the column as text) and export it again.';
+
 /** Older spreadsheets cut a cell at this many characters. */
 export const CUT_LENGTH = 255;
 

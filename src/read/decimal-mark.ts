@@ -1,11 +1,17 @@
 import type { DecimalMark } from '../text/numbers.js';
 import type { Column } from './columns.js';
 
-/** A comma that can only be a decimal mark: not followed by exactly three digits. */
-const DECIMAL_COMMA = /(?:^|[^\d.,])\d+,(?:\d{1,2}|\d{4,})(?![\d.,])|^0,\d|\d\.\d{3},\d/;
+/** A comma that can only be a decimal mark: it isn't followed by exactly three digits. */
+const DECIMAL_COMMA = /(?:^|[^\d.,])\d+,(?:\d{1,2}|\d{4,})(?![\d.,])|(?:^|[^\d.,])0,\d|\d\.\d{3},\d/;
+/** A point that can only be a decimal mark. */
+const DECIMAL_POINT = /(?:^|[^\d.,])\d+\.(?:\d{1,2}|\d{4,})(?![\d.,])|(?:^|[^\d.,])0\.\d|\d,\d{3}\.\d/;
+/** A cell longer than this is no figure. */
+const LONGEST = 60;
 
 /**
- * Whether a file shows decimal commas: then `1.234` can be read two ways as well. Only the column map and a flag state the mark for sure.
+ * Whether `1.234` can be read two ways in this file as well as `1,234`: where its figures show decimal commas, or where it is separated by
+ * semicolons (as spreadsheets do in places with a decimal comma) and no figure shows a decimal point. Only the column map or a flag states
+ * the mark for sure.
  * @param rows the records
  * @param columns those understood
  * @param delimiter of the file
@@ -15,13 +21,15 @@ export function decimalMark(
   columns: readonly Column<string>[],
   delimiter: string,
 ): DecimalMark {
-  if (delimiter === ';') return 'auto-comma';
-  const figures = columns.filter((c) => c.dimension !== null);
+  const figures = columns.filter((c) => c.dimension !== null).map((c) => c.index);
+  let points = delimiter !== ';';
   for (const row of rows) {
-    for (const { index } of figures) {
+    for (const index of figures) {
       const cell = row[index];
-      if (cell?.includes(',') === true && cell.length < 60 && DECIMAL_COMMA.test(cell)) return 'auto-comma';
+      if (cell === undefined || cell.length > LONGEST) continue;
+      if (cell.includes(',') && DECIMAL_COMMA.test(cell)) return 'auto-comma';
+      if (!points && cell.includes('.') && DECIMAL_POINT.test(cell)) points = true;
     }
   }
-  return 'auto';
+  return points ? 'auto' : 'auto-comma';
 }

@@ -55,8 +55,10 @@ export function findHeading<F extends string>(
     let first = true;
     for (const [i, record] of cells.entries()) {
       if (record.every((cell) => cell.trim() === '')) continue;
-      const place = { delimiter, line: lines[i] ?? 0, cells: record, known: knownIn(record, index) };
-      const enough = line > 0 ? place.line === line : place.known >= 2 || (first && place.known === 1);
+      const known = knownIn(record, index);
+      const place = { delimiter, line: lines[i] ?? 0, cells: record, known: known.length };
+      const alone = first && known.length === 1 && index.vocabulary.identity.some((f) => known.includes(f));
+      const enough = line > 0 ? place.line === line : place.known >= 2 || alone;
       first = false;
       if (enough && (best === null || place.known > best.known)) best = place;
     }
@@ -64,11 +66,11 @@ export function findHeading<F extends string>(
   return best;
 }
 
-function knownIn<F extends string>(record: readonly string[], index: HeadingIndex<F>): number {
+function knownIn<F extends string>(record: readonly string[], index: HeadingIndex<F>): F[] {
   const fields = new Set<F>();
   for (const cell of record) {
     const { field } = readHeading(index, cell);
     if (field !== null) fields.add(field);
   }
-  return fields.size;
+  return [...fields];
 }

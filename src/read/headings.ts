@@ -3,7 +3,7 @@ import { unitOf, type Dimension, type Unit } from '../text/units.js';
 /** What the headings of one sort of file may mean. */
 export interface Vocabulary<F extends string> {
   readonly fields: readonly F[];
-  readonly aliases: { readonly [K in F]?: readonly string[] };
+  readonly aliases: (field: F) => readonly string[];
   /** The dimension that a unit in the heading must have; null: the field takes no unit. */
   readonly dimension: (field: F) => Dimension | null;
   /** Fields of which at least one stands in every row that isn't a total or a note. */
@@ -13,7 +13,7 @@ export interface Vocabulary<F extends string> {
 /** What a column map says of one heading: a field, a field with its unit, or null: not to be read. */
 export type MappedHeading = string | null | { readonly field: string; readonly unit?: string | undefined };
 
-export type HeadingFault = 'unit-unknown' | 'unit-wrong' | 'field-unknown';
+export type HeadingFault = 'unit-unknown' | 'unit-wrong' | 'two-fields';
 
 /** How one heading was understood. */
 export interface HeadingReading<F extends string> {
@@ -21,9 +21,14 @@ export interface HeadingReading<F extends string> {
   readonly how: 'name' | 'alias' | 'map' | 'left-out' | 'unknown' | 'blank';
   readonly unit: Unit | null;
   readonly fault: HeadingFault | null;
-  /** The unit as the heading has it, where there is a fault. */
-  readonly unitText: string;
+  /** What is at fault: the unit as the heading has it, or the two fields. */
+  readonly faultText: string;
 }
+
+/** No heading that is understood is longer. */
+const LONGEST = 200;
+
+const UNKNOWN = { field: null, how: 'unknown', unit: null, fault: null, faultText: '' } as const;
 
 const IGNORED = /[\s\-_.()[\]]+/g;
 
@@ -51,7 +56,7 @@ export function headingIndex<F extends string>(
   const byKey = new Map<string, { field: F; how: 'name' | 'alias' }>();
   for (const field of vocabulary.fields) byKey.set(headingKey(field), { field, how: 'name' });
   for (const field of vocabulary.fields) {
-    for (const alias of vocabulary.aliases[field] ?? []) {
+    for (const alias of vocabulary.aliases(field)) {
       const key = headingKey(alias);
       if (!byKey.has(key)) byKey.set(key, { field, how: 'alias' });
     }
@@ -60,7 +65,7 @@ export function headingIndex<F extends string>(
 }
 
 /** The column map forgives case and blanks around and inside a heading, nothing else. */
-function mapKey(heading: string): string {
+export function mapKey(heading: string): string {
   return heading.trim().replace(/\s+/g, ' ').toLowerCase();
 }
 
@@ -72,36 +77,37 @@ function understood<F extends string>(
   how: HeadingReading<F>['how'],
   unit: Unit | null = null,
 ): HeadingReading<F> {
-  return { field, how, unit, fault: null, unitText: '' };
+  return { field, how, unit, fault: null, faultText: '' };
 }
 
 function withUnit<F extends string>(
   index: HeadingIndex<F>,
   field: F,
   how: HeadingReading<F>['how'],
-  unitText: string,
+  faultText: string,
 ): HeadingReading<F> {
   const dimension = index.vocabulary.dimension(field);
-  if (dimension === null || unitText.trim() === '') return understood(field, how);
-  const unit = unitOf(unitText);
+  if (dimension === null || faultText.trim() === '') return understood(field, how);
+  const unit = unitOf(faultText);
   if (unit?.dimension === dimension) return understood(field, how, unit);
-  return { field, how, unit: null, fault: unit === null ? 'unit-unknown' : 'unit-wrong', unitText };
+  return { field, how, unit: null, fault: unit === null ? 'unit-unknown' : 'unit-wrong', faultText };
 }
 
+/** What the column map makes of a heading; `own` is what it would be without. */
 function mapped<F extends string>(
   index: HeadingIndex<F>,
   to: MappedHeading,
+  heading: string,
   own: HeadingReading<F>,
 ): HeadingReading<F> {
-  if (to === null) return { field: null, how: 'left-out', unit: null, fault: null, unitText: '' };
+  if (to === null) return { ...UNKNOWN, how: 'left-out' };
   const name = typeof to === 'string' ? to : to.field;
   const field = index.vocabulary.fields.find((f) => f === name);
-  if (field === undefined)
-    return { field: null, how: 'map', unit: null, fault: 'field-unknown', unitText: name };
+  // A field of another sort of file: here it is a heading like any other.
+  if (field === undefined) return own;
   if (typeof to !== 'string' && to.unit !== undefined) return withUnit(index, field, 'map', to.unit);
   if (own.field === field) return { ...own, how: 'map' };
-  const bracket = IN_BRACKETS.exec(own.unitText);
-  return bracket === null ? understood(field, 'map') : withUnit(index, field, 'map', bracket[2] ?? '');
+  return withUnit(index, field, 'map', IN_BRACKETS.exec(heading)?.[2] ?? '');
 }
 
 /** The reading by exact name, alias and unit, without the column map. */
@@ -119,7 +125,16 @@ function byName<F extends string>(index: HeadingIndex<F>, heading: string): Head
       return understood(before.field, before.how, unit);
     }
   }
-  return { field: null, how: 'unknown', unit: null, fault: null, unitText: '' };
+  return twoFields(index, heading) ?? UNKNOWN;
+}
+
+/** `Maker / Model`: one heading for two fields, which no cell can be split by for sure. */
+function twoFields<F extends string>(index: HeadingIndex<F>, heading: string): HeadingReading<F> | null {
+  const parts = heading.split(/\s*(?:[/&+,;|]|\band\b)\s*/i);
+  if (parts.length < 2 || parts.length > 4) return null;
+  const fields = parts.map((part) => index.byKey.get(headingKey(part))?.field);
+  if (fields.includes(undefined) || new Set(fields).size < 2) return null;
+  return { field: null, how: 'unknown', unit: null, fault: 'two-fields', faultText: fields.join(' and ') };
 }
 
 /**
@@ -134,12 +149,13 @@ export function readHeading<F extends string>(
   occurrence = 1,
 ): HeadingReading<F> {
   const text = heading.trim();
-  if (text === '') return { field: null, how: 'blank', unit: null, fault: null, unitText: '' };
-  if (text.length > 200) return { field: null, how: 'unknown', unit: null, fault: null, unitText: '' };
+  if (text === '') return { ...UNKNOWN, how: 'blank' };
+  if (text.length > LONGEST) return UNKNOWN;
   const own = byName(index, text);
   if (index.map.size === 0) return own;
   const key = mapKey(text);
-  const to = (occurrence > 1 ? index.map.get(`${key} #${occurrence}`) : undefined) ?? index.map.get(key);
-  if (to === undefined && !index.map.has(key)) return own;
-  return mapped(index, to ?? null, own.field === null ? { ...own, unitText: text } : own);
+  const numbered = `${key} #${occurrence}`;
+  const found = occurrence > 1 && index.map.has(numbered) ? numbered : key;
+  const to = index.map.get(found);
+  return to === undefined ? own : mapped(index, to, text, own);
 }

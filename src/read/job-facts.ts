@@ -1,7 +1,11 @@
 import type { Field, JobField } from '../model/list.js';
 import type { OpenItem } from '../model/message.js';
 import { itemAt, note } from '../text/message-kit.js';
-import { JOB_FACTS_NO_JOB, JOB_FACTS_NO_JOB_COLUMN, JOB_FACTS_UNKNOWN_JOB } from '../text/messages/list.js';
+import {
+  JOB_FACTS_NO_JOB,
+  JOB_FACTS_NO_JOB_COLUMN,
+  JOB_FACTS_UNKNOWN_JOB,
+} from '../text/messages/company-files.js';
 import { shown } from '../text/shown.js';
 import { factColumns, type FactColumn } from './fact-columns.js';
 import { headingIndex } from './headings.js';
@@ -45,7 +49,7 @@ export function takeJobFactsFile(file: NamedContent, drafts: JobDrafts, options:
   const columns = readers.filter((c): c is FactColumn<JobField> => isJobField(c.field));
   for (const draft of drafts.values()) {
     draft.items.push(...table.grave);
-    for (const field of table.refused) draft.unreadable.add(field);
+    for (const field of table.refused.keys()) draft.unreadable.add(field);
   }
   for (const [r, row] of table.rows.entries()) {
     const line = table.lines[r] ?? 0;

@@ -1,11 +1,18 @@
 import type { Field, Sheet } from '../model/list.js';
-import type { OpenItem } from '../model/message.js';
 import { itemAt, note } from '../text/message-kit.js';
 import { JOB_FROM_ABOVE, JOB_MISSING } from '../text/messages/list.js';
 import { shown } from '../text/shown.js';
 import type { FactColumn } from './fact-columns.js';
 import { draftOf, type JobDraft, type JobDrafts } from './job-drafts.js';
 import type { Table } from './table.js';
+
+/** A row that doesn't state its job, and the one that it was taken for. */
+interface Blank {
+  readonly draft: JobDraft;
+  readonly line: number;
+  /** There is no job above it either. */
+  readonly orphan: boolean;
+}
 
 /**
  * The job of every row. A blank job cell belongs to the job above it: where the list writes each job once that is its manner (one item to
@@ -29,54 +36,47 @@ export function jobsOfRows(
     return rows.map(() => draft);
   }
   const jobs: JobDraft[] = [];
-  const blanks: { readonly draft: JobDraft; readonly line: number; readonly item: OpenItem | null }[] = [];
+  const blanks: Blank[] = [];
   let above: JobDraft | null = null;
   let repeats = false;
   for (const [r, row] of rows.entries()) {
-    const line = lines[r] ?? 0;
     const text = row[column.index] ?? '';
     if (above !== null && text === above.job) {
       repeats = true;
       jobs.push(above);
       continue;
     }
+    const line = lines[r] ?? 0;
     const cell = column.read(text);
     if (cell.is === 'value' && typeof cell.value === 'string') {
-      const draft = draftOf(drafts, cell.value, sheet, line);
-      if (draft === above) repeats = true;
+      const draft: JobDraft = draftOf(drafts, cell.value, sheet, line);
+      repeats ||= draft === above;
       above = draft;
       jobs.push(draft);
       continue;
     }
-    const first: boolean = above === null;
     const draft: JobDraft = above ?? draftOf(drafts, fallback, sheet, line);
-    const place = { file, line, column: column.heading };
-    if (cell.is === 'wrong') {
-      if (cell.note !== null) draft.items.push(itemAt(cell.note, place));
-    } else {
-      blanks.push({
-        draft,
-        line,
-        item: first ? itemAt(note(JOB_MISSING, { job: shown(draft.job) }), place) : null,
-      });
-    }
+    if (cell.is !== 'wrong') blanks.push({ draft, line, orphan: above === null });
+    else if (cell.note !== null) draft.items.push(itemAt(cell.note, { file, line, column: column.heading }));
     jobs.push(draft);
   }
-  let fromAbove = 0;
-  for (const { draft, line, item } of blanks) {
-    const missing =
-      item ??
-      (repeats
-        ? itemAt(note(JOB_MISSING, { job: shown(draft.job) }), { file, line, column: column.heading })
-        : null);
-    if (missing === null) fromAbove += 1;
-    else draft.items.push(missing);
-  }
-  const merged = blanks.find((b) => b.item === null);
-  if (fromAbove > 0 && merged !== undefined) {
-    merged.draft.items.push(
-      itemAt(note(JOB_FROM_ABOVE, { count: fromAbove }), { file, line: merged.line, column: column.heading }),
+  sayBlanks(blanks, repeats, file, column.heading);
+  return jobs;
+}
+
+/** Rows above the first job are said once; rows under a job once where that is the list's manner, else each. */
+function sayBlanks(blanks: readonly Blank[], repeats: boolean, file: string, column: string): void {
+  const missing = ({ draft, line }: Blank): void => {
+    draft.items.push(itemAt(note(JOB_MISSING, { job: shown(draft.job) }), { file, line, column }));
+  };
+  const orphan = blanks.find((b) => b.orphan);
+  if (orphan !== undefined) missing(orphan);
+  const under = blanks.filter((b) => !b.orphan);
+  const [first] = under;
+  if (repeats) under.forEach(missing);
+  else if (first !== undefined) {
+    first.draft.items.push(
+      itemAt(note(JOB_FROM_ABOVE, { count: under.length }), { file, line: first.line, column }),
     );
   }
-  return jobs;
 }

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { OpenItem } from '../model/message.js';
-import { JSON_KEY_WRONG, JSON_NOT_VALID } from '../text/messages/list.js';
+import { JSON_KEY_WRONG, JSON_NOT_VALID } from '../text/messages/list-file.js';
 import { itemAt, note } from '../text/message-kit.js';
 import { shown } from '../text/shown.js';
 import { readBytes } from './sources.js';

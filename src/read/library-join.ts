@@ -2,10 +2,14 @@ import type { Fact } from '../model/fact.js';
 import { FIELDS } from '../model/fields.js';
 import type { Field, MissingModel, RowField, Sheet } from '../model/list.js';
 import { itemAt, note } from '../text/message-kit.js';
-import { LIBRARY_KIND_CONTRADICTS, LIBRARY_NEAR, LIBRARY_OVERRIDDEN } from '../text/messages/list.js';
+import {
+  LIBRARY_KIND_CONTRADICTS,
+  LIBRARY_NEAR,
+  LIBRARY_OVERRIDDEN,
+} from '../text/messages/company-files.js';
 import { modelKey } from '../text/model-key.js';
 import { byNaturalOrder } from '../text/natural-order.js';
-import { nearest } from '../text/closeness.js';
+import { editDistance } from '../text/closeness.js';
 import { shown } from '../text/shown.js';
 import type { JobDraft } from './job-drafts.js';
 import type { Library, LibraryEntry } from './library.js';
@@ -128,12 +132,19 @@ function contradiction(
   );
 }
 
-/** The entry whose key is a slip of the hand away. */
+/** The entry that a slip of the hand away: one in the model, two in the maker, or the same model of no maker that is known. */
 function nearestEntry(key: string, entries: ReadonlyMap<string, LibraryEntry>): LibraryEntry | null {
-  const [, model] = key.split('\n');
-  const close = nearest(key, entries.keys());
-  if (close !== null) return entries.get(close) ?? null;
-  for (const [other, entry] of entries) if (model !== '' && other.split('\n')[1] === model) return entry;
+  const [maker = '', model = ''] = key.split('\n');
+  for (const [other, entry] of entries) {
+    const [otherMaker = '', otherModel = ''] = other.split('\n');
+    if (model !== '' && model === otherModel) return entry;
+    if (
+      model.length > 2 &&
+      editDistance(model, otherModel, 1) <= 1 &&
+      editDistance(maker, otherMaker, 2) <= 2
+    )
+      return entry;
+  }
   return null;
 }
 

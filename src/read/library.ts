@@ -3,7 +3,7 @@ import type { Field, RowFacts, RowField } from '../model/list.js';
 import type { OpenItem } from '../model/message.js';
 import { defaultSettings, type Settings } from '../model/settings.js';
 import { itemAt, note } from '../text/message-kit.js';
-import { LIBRARY_MODEL_MISSING, LIBRARY_MODEL_TWICE } from '../text/messages/list.js';
+import { LIBRARY_MODEL_MISSING, LIBRARY_MODEL_TWICE } from '../text/messages/company-files.js';
 import { modelKey } from '../text/model-key.js';
 import type { ColumnMap } from './column-map.js';
 import { factColumns } from './fact-columns.js';

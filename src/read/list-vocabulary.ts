@@ -4,6 +4,8 @@ import { ALIASES } from './aliases.js';
 import { dimensionOf } from './cells.js';
 import type { Vocabulary } from './headings.js';
 
+const aliasesOf = (field: Field): readonly string[] => ALIASES[field] ?? [];
+
 export function isJobField(field: Field): field is JobField {
   return FIELDS[field].of === 'job' && field !== 'job';
 }
@@ -15,7 +17,7 @@ export function isRowField(field: Field): field is RowField {
 /** The headings of an equipment list. */
 export const LIST_VOCABULARY: Vocabulary<Field> = {
   fields: FIELD_NAMES,
-  aliases: ALIASES,
+  aliases: aliasesOf,
   dimension: dimensionOf,
   identity: ['tag', 'kind', 'maker', 'model', 'connects_to'],
 };
@@ -23,7 +25,7 @@ export const LIST_VOCABULARY: Vocabulary<Field> = {
 /** The headings of a file of job facts. */
 export const JOB_FACTS_VOCABULARY: Vocabulary<Field> = {
   fields: FIELD_NAMES.filter((f) => f === 'job' || isJobField(f)),
-  aliases: ALIASES,
+  aliases: aliasesOf,
   dimension: dimensionOf,
   identity: ['job'],
 };
@@ -42,7 +44,7 @@ const OF_A_SITE = new Set<Field>([
 /** The headings of an equipment library. */
 export const LIBRARY_VOCABULARY: Vocabulary<RowField> = {
   fields: FIELD_NAMES.filter(isRowField).filter((f) => !OF_A_SITE.has(f)),
-  aliases: ALIASES,
+  aliases: aliasesOf,
   dimension: dimensionOf,
   identity: ['maker', 'model'],
 };

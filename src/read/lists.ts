@@ -3,7 +3,8 @@ import type { OpenItem } from '../model/message.js';
 import type { Settings } from '../model/settings.js';
 import type { Basis } from '../model/words.js';
 import { itemAt, note } from '../text/message-kit.js';
-import { TAG_HEADING_MISSING } from '../text/messages/list.js';
+import { NO_ROWS } from '../text/messages/list-file.js';
+import { TAG_HEADING_MISSING } from '../text/messages/list-heading.js';
 import type { ColumnMap } from './column-map.js';
 import type { Column } from './columns.js';
 import { factColumns, type FactColumn } from './fact-columns.js';
@@ -157,9 +158,13 @@ function openList(
   const reading = readTable(name, content, index, { ...options.columns?.dialect, ...options.dialect });
   if (!reading.ok) return reading.item;
   const { table } = reading;
-  const jobRefused = table.refused.includes('job')
-    ? table.grave.find((i) => i.expected.endsWith(' job'))
-    : undefined;
+  if (table.rows.length === 0) {
+    return (
+      table.grave[0] ??
+      itemAt(note(NO_ROWS, { path: name }), { file: name, line: table.headingLine, column: '' })
+    );
+  }
+  const jobRefused = table.refused.get('job');
   if (jobRefused !== undefined) return jobRefused;
   const readers = factColumns(table.columns, table.mark, options.settings, options.columns);
   const sheet = sheetOf(name, table.columns);
@@ -172,11 +177,11 @@ function openList(
   );
   const tag = readers.find((c): c is FactColumn<RowField> => c.field === 'tag') ?? null;
   const grave = [...table.grave];
-  if (tag === null && !table.refused.includes('tag'))
+  if (tag === null && !table.refused.has('tag'))
     grave.push(itemAt(note(TAG_HEADING_MISSING, {}), { file: name, line: table.headingLine, column: '' }));
   for (const draft of new Set(jobs)) {
     draft.items.push(...grave);
-    for (const field of table.refused) if (isJobField(field)) draft.unreadable.add(field);
+    for (const field of table.refused.keys()) if (isJobField(field)) draft.unreadable.add(field);
   }
   const jobColumns = readers.filter((c): c is FactColumn<JobField> => isJobField(c.field));
   for (const [r, draft] of jobs.entries()) {
@@ -185,7 +190,7 @@ function openList(
     else takeJobFacts(draft, jobColumns, table.rows[r] ?? [], 'list', name, table.lines[r] ?? 0);
   }
   const others = readers.filter((c): c is FactColumn<RowField> => isRowField(c.field) && c.field !== 'tag');
-  const refused = new Set<Field>(table.refused.filter(isRowField));
+  const refused = new Set<Field>([...table.refused.keys()].filter(isRowField));
   return { table, jobs, columns: { sheet, file: name, tag, others, refused, tagSaid: tag === null } };
 }
 

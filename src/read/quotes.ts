@@ -17,6 +17,12 @@ function newlinesBetween(text: string, from: number, to: number): number {
   return count;
 }
 
+/** A quoted cell of several lines that has text behind its closing quote: that quote opens another cell. */
+function spansLines(text: string, from: number, to: number): boolean {
+  const end = text.indexOf('\n', from);
+  return end >= 0 && end < to;
+}
+
 /** True where a whole line inside a quoted cell has as many delimiters as a record: a quote was left open. */
 function swallowsRows(text: string, from: number, to: number, delimiter: string, columns: number): boolean {
   if (columns < 3) return false;
@@ -65,7 +71,10 @@ export function checkQuotes(text: string, delimiter: string, columns: number): Q
     }
     const close = closing(text, at, delimiter);
     const end = close.at < 0 ? text.length : close.at;
-    const faulty = close.at < 0 || (columns > 0 && swallowsRows(text, at, end, delimiter, columns));
+    const faulty =
+      close.at < 0 ||
+      (close.stray && spansLines(text, at, end)) ||
+      (columns > 0 && swallowsRows(text, at, end, delimiter, columns));
     if (!faulty) {
       if (close.stray) stray.push(lineAt(at));
       at = text.indexOf('"', end + 1);

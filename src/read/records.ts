@@ -32,7 +32,7 @@ export function readRecords(text: string, delimiter: string, most = 0): Records 
   const cells = parse(text, {
     ...parserOptions(delimiter),
     ...(most > 0 ? { to: most } : {}),
-  }) as unknown as string[][];
+  });
   return { cells, lines: firstLines(cells, text.includes('"')) };
 }
 

@@ -1,7 +1,7 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, extname, join, resolve } from 'node:path';
 import type { OpenItem } from '../model/message.js';
-import { FILE_NOT_READABLE, FILE_NOT_THERE, FOLDER_WITHOUT_LISTS } from '../text/messages/list.js';
+import { FILE_NOT_READABLE, FILE_NOT_THERE, FOLDER_WITHOUT_LISTS } from '../text/messages/list-file.js';
 import { itemAt, note, type MessageEntry } from '../text/message-kit.js';
 import { byNaturalOrder } from '../text/natural-order.js';
 

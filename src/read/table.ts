@@ -1,27 +1,28 @@
 import type { OpenItem } from '../model/message.js';
 import { itemAt, note, type MessageEntry } from '../text/message-kit.js';
 import {
-  CELLS_SURPLUS,
-  COLUMN_WITHOUT_HEADING,
+  CONTROL_CHARACTERS,
   ENCODING_GUESSED,
   FILE_EMPTY,
   FILE_NOT_TEXT,
-  NO_HEADING,
-  NO_ROWS,
   QUOTE_OPEN,
   QUOTE_STRAY,
   ROWS_LEFT_OUT,
-} from '../text/messages/list.js';
+  UNSEEN_REMOVED,
+} from '../text/messages/list-file.js';
+import { COLUMN_WITHOUT_HEADING, NO_HEADING } from '../text/messages/list-heading.js';
+import { CELLS_SURPLUS } from '../text/messages/list.js';
 import type { DecimalMark } from '../text/numbers.js';
 import { shown } from '../text/shown.js';
-import { decode, lineEnds, type Encoding } from './decode.js';
+import { bodyOf, type Body, type LeftOut } from './body.js';
 import { chooseColumns, type Column, type ColumnReading } from './columns.js';
 import { decimalMark } from './decimal-mark.js';
-import { DELIMITERS, findHeading, separatorLine, type Delimiter } from './find-heading.js';
+import { decode, lineEnds, type Decoded, type Encoding } from './decode.js';
+import { DELIMITERS, findHeading, separatorLine, type Delimiter, type HeadingPlace } from './find-heading.js';
 import type { HeadingIndex } from './headings.js';
-import { checkQuotes } from './quotes.js';
+import { checkQuotes, type QuoteFaults } from './quotes.js';
 import { readRecords } from './records.js';
-import { bodyOf, type LeftOut } from './body.js';
+import { seenText, type SeenText } from './unseen.js';
 
 /** What a flag or the column map states about a file; what isn't stated is found out. */
 export interface Dialect {
@@ -50,8 +51,8 @@ export interface Understood {
 export interface Table<F extends string> {
   readonly file: string;
   readonly columns: readonly Column<F>[];
-  /** Fields that two headings name: neither is read, and an item says so. */
-  readonly refused: readonly F[];
+  /** Fields whose headings can't be used, each with the item that says why (it is one of the grave). */
+  readonly refused: ReadonlyMap<F, OpenItem>;
   readonly rows: readonly (readonly string[])[];
   readonly lines: readonly number[];
   readonly mark: DecimalMark;
@@ -68,9 +69,15 @@ export interface Table<F extends string> {
 export type TableReading<F extends string> =
   { readonly ok: true; readonly table: Table<F> } | { readonly ok: false; readonly item: OpenItem };
 
+/** Faults of a file: those through which facts may be lost, and those to look at. */
+interface Faults {
+  readonly grave: OpenItem[];
+  readonly slight: OpenItem[];
+}
+
 /** Puts a note of a file to its line. */
-function at<P>(entry: MessageEntry<P>, p: P, file: string, line: number, column = ''): OpenItem {
-  return itemAt(note(entry, p), { file, line, column });
+function at<P>(entry: MessageEntry<P>, p: P, file: string, line: number): OpenItem {
+  return itemAt(note(entry, p), { file, line, column: '' });
 }
 
 /**
@@ -79,6 +86,7 @@ function at<P>(entry: MessageEntry<P>, p: P, file: string, line: number, column 
  * @param content the file's bytes, or its text
  * @param index what its headings may mean
  * @param dialect what is stated about it
+ * @returns the table, or the one item that says why there is none; never throws
  */
 export function readTable<F extends string>(
   file: string,
@@ -86,65 +94,35 @@ export function readTable<F extends string>(
   index: HeadingIndex<F>,
   dialect: Dialect = {},
 ): TableReading<F> {
-  const decoded =
-    typeof content === 'string'
-      ? {
-          text: lineEnds(content.startsWith('\ufeff') ? content.slice(1) : content),
-          encoding: 'utf-8' as const,
-          guessedAt: 0,
-        }
-      : decode(content, dialect.encoding);
+  const decoded = typeof content === 'string' ? textOf(content) : decode(content, dialect.encoding);
   if ('kind' in decoded)
     return { ok: false, item: at(FILE_NOT_TEXT, { path: file, kind: decoded.kind }, file, 0) };
-  const { text, encoding, guessedAt } = decoded;
-  if (text.trim() === '') return { ok: false, item: at(FILE_EMPTY, { path: file }, file, 0) };
-
-  const stated = dialect.delimiter ?? separatorLine(text);
-  const place = findHeading(text, index, stated === null ? DELIMITERS : [stated], dialect.headingLine);
+  const seen = seenText(decoded.text);
+  if (seen.text.trim() === '') return { ok: false, item: at(FILE_EMPTY, { path: file }, file, 0) };
+  const stated = dialect.delimiter ?? separatorLine(seen.text);
+  const place = findHeading(seen.text, index, stated === null ? DELIMITERS : [stated], dialect.headingLine);
   if (place === null) {
-    const first = text.split('\n', 20).find((l) => l.trim() !== '') ?? '';
+    const first =
+      seen.text
+        .slice(0, 10_000)
+        .split('\n')
+        .find((line) => line.trim() !== '') ?? '';
     return { ok: false, item: at(NO_HEADING, { path: file, first: shown(first) }, file, 1) };
   }
-  const quotes = checkQuotes(text, place.delimiter, place.cells.length);
+  const quotes = checkQuotes(seen.text, place.delimiter, place.cells.length);
   const { cells, lines } = readRecords(quotes.text, place.delimiter);
   const heading = lines.indexOf(place.line);
   const first = cells.findIndex((record, i) => i > heading && record.some((cell) => cell.trim() !== ''));
   const chosen = chooseColumns(file, place, index, cells, first);
   const body = bodyOf(
-    cells,
-    lines,
-    heading,
-    chosen.unitsRow,
+    { records: cells, lines, heading, unitsRow: chosen.unitsRow },
     place.cells,
     chosen.columns,
     index.vocabulary.identity,
   );
-
-  const grave = [...chosen.grave];
-  const slight = [...chosen.slight];
-  if (guessedAt > 0) slight.push(at(ENCODING_GUESSED, {}, file, guessedAt));
-  for (const { line, shown: start, lines: many } of quotes.leftOut) {
-    grave.push(at(QUOTE_OPEN, { found: shown(start), lines: many }, file, line));
-  }
-  const stray = quotes.stray[0];
-  if (stray !== undefined) slight.push(at(QUOTE_STRAY, { count: quotes.stray.length }, file, stray));
-  const out = body.leftOut[0];
-  if (out !== undefined)
-    slight.push(
-      at(ROWS_LEFT_OUT, { lines: body.leftOut.map((l) => l.line), found: shown(out.text) }, file, out.line),
-    );
-  for (const [column, line] of body.withoutHeading)
-    slight.push(at(COLUMN_WITHOUT_HEADING, { column: column + 1 }, file, line));
-  if (body.rows.length === 0 && grave.length === 0)
-    return { ok: false, item: at(NO_ROWS, { path: file }, file, place.line) };
-
-  const shifted = new Map<number, OpenItem>();
-  for (const { row, cells: many } of body.surplus) {
-    shifted.set(
-      row,
-      at(CELLS_SURPLUS, { cells: many, headings: place.cells.length }, file, body.lines[row] ?? 0),
-    );
-  }
+  const faults = { grave: [...chosen.grave], slight: [...chosen.slight] };
+  sayText(file, decoded, seen, faults);
+  sayLines(file, quotes, body, faults);
   const mark = dialect.decimal ?? decimalMark(body.rows, chosen.columns, place.delimiter);
   return {
     ok: true,
@@ -156,12 +134,11 @@ export function readTable<F extends string>(
       lines: body.lines,
       mark,
       headingLine: place.line,
-      shifted,
-      grave,
-      slight,
+      shifted: shiftedRows(file, body, place),
+      ...faults,
       understood: {
         file,
-        encoding,
+        encoding: decoded.encoding,
         delimiter: place.delimiter,
         decimal: mark,
         headingLine: place.line,
@@ -177,7 +154,58 @@ export function readTable<F extends string>(
   };
 }
 
-/** Three different cells of a column that say something. */
+function textOf(content: string): Decoded {
+  return {
+    text: lineEnds(content.startsWith('\ufeff') ? content.slice(1) : content),
+    encoding: 'utf-8',
+    guessedAt: 0,
+  };
+}
+
+/** What is to be said of the text as a whole. */
+function sayText(
+  file: string,
+  { guessedAt }: Decoded,
+  { control, turning }: SeenText,
+  { grave, slight }: Faults,
+): void {
+  if (guessedAt > 0) slight.push(at(ENCODING_GUESSED, {}, file, guessedAt));
+  if (turning !== null)
+    slight.push(
+      at(UNSEEN_REMOVED, { count: turning.count, found: shown(turning.shown) }, file, turning.line),
+    );
+  if (control !== null)
+    grave.push(
+      at(CONTROL_CHARACTERS, { count: control.count, found: shown(control.shown) }, file, control.line),
+    );
+}
+
+/** What is to be said of lines that aren't read, or not as they stand. */
+function sayLines(file: string, quotes: QuoteFaults, body: Body, { grave, slight }: Faults): void {
+  for (const { line, shown: start, lines } of quotes.leftOut) {
+    grave.push(at(QUOTE_OPEN, { found: shown(start), lines }, file, line));
+  }
+  const stray = quotes.stray[0];
+  if (stray !== undefined) slight.push(at(QUOTE_STRAY, { count: quotes.stray.length }, file, stray));
+  const out = body.leftOut[0];
+  if (out !== undefined)
+    slight.push(
+      at(ROWS_LEFT_OUT, { lines: body.leftOut.map((l) => l.line), found: out.text }, file, out.line),
+    );
+  for (const [column, line] of body.withoutHeading)
+    slight.push(at(COLUMN_WITHOUT_HEADING, { column: column + 1 }, file, line));
+}
+
+/** The item of every row with more cells than headings, by index of the row. */
+function shiftedRows(file: string, body: Body, place: HeadingPlace): Map<number, OpenItem> {
+  const shifted = new Map<number, OpenItem>();
+  for (const { row, cells } of body.surplus) {
+    shifted.set(row, at(CELLS_SURPLUS, { cells, headings: place.cells.length }, file, body.lines[row] ?? 0));
+  }
+  return shifted;
+}
+
+/** Three different cells of a column that say something, from its first thousand rows. */
 function samplesOf(rows: readonly (readonly string[])[], index: number): string[] {
   const samples = new Set<string>();
   for (let i = 0; i < rows.length && i < 1000 && samples.size < 3; i += 1) {

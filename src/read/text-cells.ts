@@ -5,13 +5,13 @@ import { note } from '../text/message-kit.js';
 import { shown } from '../text/shown.js';
 import { saysNothing, wordKey } from '../text/words.js';
 import { wrongCell, type CellContext, type CellReading } from './cells.js';
-import { CUT_LENGTH, damagedName, formulaError } from './damage.js';
+import { CUT_LENGTH, damagedName, formulaError, SPREADSHEET } from './damage.js';
 
 /** More than any name, address or remark on a list has; a document prints it whole. */
 const MOST_TEXT = 4000;
 
 /** Names that others refer to: a date or a power of ten made of one breaks the reference. */
-const NAMES = new Set<Field>(['tag', 'model', 'connects_to', 'protector', 'serial']);
+const NAMES = new Set<Field>(['tag', 'model', 'protector', 'serial']);
 
 /** What crystalline silicon is called; NEC Table 690.7(A) is for any of it. */
 const CRYSTALLINE = new Set([
@@ -48,7 +48,7 @@ export function readTextCell(field: Field, text: string, context: CellContext): 
       is: 'wrong',
       note: wrongCell(field, text, {
         because: damage,
-        hint: 'Put the spreadsheet right (format the column as text) and export it again.',
+        hint: SPREADSHEET,
       }),
     };
   }

@@ -3,6 +3,7 @@ import type { Connection, Field, VoltageCoefficient } from '../model/list.js';
 import { inOurUnit, readQuantity, type Dimension, type QuantityReading, type Unit } from '../text/units.js';
 import { readYesNo, wordKey } from '../text/words.js';
 import { nearest } from '../text/closeness.js';
+import { damagedName, SPREADSHEET } from './damage.js';
 import type { CellContext } from './cells.js';
 
 /** A cell that can't be understood: why, and what to do where that isn't obvious. */
@@ -239,8 +240,10 @@ export function readTyped(field: Field, text: string, context: CellContext): Wro
       return temperature(text, context);
     case 'coefficient':
       return coefficient(text, context);
-    case 'connection':
-      return { value: readConnection(text) };
+    case 'connection': {
+      const damage = damagedName(text);
+      return damage === null ? { value: readConnection(text) } : wrong(damage, SPREADSHEET);
+    }
     case 'control-voltage':
       return controlVoltage(text, context);
     case 'chemistry':

@@ -20,14 +20,19 @@ const TWO_WAYS = /^[1-9]\d{0,2}[.,]\d{3}$/;
 
 const fail = (problem: NumberProblem): NumberReading => ({ ok: false, problem });
 
-/** The figure as JavaScript writes it, or what is wrong with its marks. */
-function plainDigits(literal: string, mark: DecimalMark): string | NumberProblem {
+interface Digits {
+  /** The figure as JavaScript writes it. */
+  readonly digits: string;
+}
+
+/** The figure of a literal, or what is wrong with its marks. */
+function plainDigits(literal: string, mark: DecimalMark): Digits | NumberProblem {
   const spaced = /[' \u00a0\u202f\u2009]/.test(literal);
   if (spaced && !SPACED.test(literal)) return 'grouping';
   const digits = spaced ? literal.replace(/[' \u00a0\u202f\u2009]/g, '') : literal;
   const comma = digits.indexOf(',');
   const dot = digits.indexOf('.');
-  if (comma < 0 && dot < 0) return digits;
+  if (comma < 0 && dot < 0) return { digits };
   const decimal = spaced && mark === 'auto-comma' ? ',' : mark;
   if (decimal === '.' || decimal === ',') return byMark(digits, decimal);
   if (comma >= 0 && dot >= 0)
@@ -39,15 +44,16 @@ function plainDigits(literal: string, mark: DecimalMark): string | NumberProblem
 }
 
 /** Takes `decimal` as the decimal mark and the other as the mark between groups of three. */
-function byMark(digits: string, decimal: '.' | ','): string | NumberProblem {
+function byMark(digits: string, decimal: '.' | ','): Digits | NumberProblem {
   const at = digits.indexOf(decimal);
   const whole = at < 0 ? digits : digits.slice(0, at);
   const decimals = at < 0 ? '' : digits.slice(at + 1);
   if (/[.,]/.test(decimals)) return 'grouping';
   const group = decimal === '.' ? ',' : '.';
-  if (!whole.includes(group)) return `${whole === '' ? '0' : whole}.${decimals === '' ? '0' : decimals}`;
+  const tail = decimals === '' ? '0' : decimals;
+  if (!whole.includes(group)) return { digits: `${whole === '' ? '0' : whole}.${tail}` };
   if (!(group === ',' ? GROUPS_BY_COMMA : GROUPS_BY_DOT).test(whole)) return 'grouping';
-  return `${whole.replaceAll(group, '')}.${decimals === '' ? '0' : decimals}`;
+  return { digits: `${whole.replaceAll(group, '')}.${tail}` };
 }
 
 /**
@@ -66,11 +72,9 @@ export function readNumber(text: string, mark: DecimalMark = 'auto'): NumberRead
   const feet = literal.endsWith("'");
   const rest = `${feet ? "'" : ''}${match[3] ?? ''}`.trim();
   if (SHORTENED.test(rest)) return fail('shortened');
-  const digits = plainDigits(feet ? literal.slice(0, -1).trimEnd() : literal, mark);
-  if (digits === 'two-ways' || digits === 'grouping' || digits === 'shortened' || digits === 'no-number') {
-    return fail(digits);
-  }
-  const value = Number(digits);
+  const read = plainDigits(feet ? literal.slice(0, -1).trimEnd() : literal, mark);
+  if (typeof read === 'string') return fail(read);
+  const value = Number(read.digits);
   if (!Number.isFinite(value)) return fail('no-number');
   return { ok: true, value: sign !== '' && MINUS.includes(sign) && value !== 0 ? -value : value, rest };
 }

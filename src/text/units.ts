@@ -146,7 +146,9 @@ export function readQuantity(text: string, mark: DecimalMark = 'auto'): Quantity
   if (feet !== null) return { ok: true, figure: feet, unit: UNITS.get('ft') ?? null };
   const number = readNumber(text, mark);
   if (!number.ok) return { ok: false, problem: number.problem, rest: '' };
-  if (number.rest === '') return { ok: true, figure: number.value, unit: null };
+  // A bare degree sign says neither C nor F.
+  if (number.rest === '' || number.rest === '\u00b0' || number.rest === '\u00ba')
+    return { ok: true, figure: number.value, unit: null };
   const unit = unitOf(number.rest);
   if (unit === null) return { ok: false, problem: 'unknown-unit', rest: number.rest };
   return { ok: true, figure: number.value, unit };
