@@ -138,12 +138,12 @@ export function leadVoltage(input: LeadInput): LeadFigures & { readonly working:
     source: WAVE_SOURCE,
   });
   const added = isVpr
-    ? `max(0, ${shown(figures.inductance * 1e6)} µH - ${shown(figures.inductanceInLevel * 1e6)} µH)`
+    ? `max(0 µH, ${shown(figures.inductance * 1e6)} µH - ${shown(figures.inductanceInLevel * 1e6)} µH)`
     : `${shown(figures.inductance * 1e6)} µH`;
   const result: Step = {
     symbol: 'Ul',
     says: 'Voltage of the leads, added to the level',
-    formula: isVpr ? 'max(0, L - L6) × di/dt' : 'L × di/dt',
+    formula: isVpr ? 'max(0 µH, L - L6) × di/dt' : 'L × di/dt',
     substituted: `${added} × ${shown(figures.slope * 1e-6)} A/µs`,
     value: figures.value,
     unit: 'V',

@@ -16,6 +16,7 @@ function inLibraryTerms(text: string): string {
     .replaceAll('mV/cell/°C', 'mV/K')
     .replaceAll(' cells', '')
     .replaceAll('°C', 'K')
+    .replaceAll('/min', '/minute')
     .replaceAll(/(\d) 1\//g, '$1 / ');
 }
 
