@@ -50,6 +50,7 @@ export {
 } from './output/tables.js';
 
 // All of it for many jobs.
+export { readInputs, type BatchInputs } from './batch/batch-inputs.js';
 export { runBatch } from './batch/run-batch.js';
 export type { BatchOptions, BatchResult, Progress } from './batch/batch-options.js';
 

@@ -7,7 +7,9 @@ import { noteText } from '../text/tell.js';
 import type { Act, Context } from './context.js';
 import { addPack } from './pack.js';
 import { addPlan } from './plan.js';
+import { addRules } from './rules.js';
 import { markPlain, unmarkPlain, WrongCommandLine } from './usage.js';
+import { addWhy } from './why.js';
 
 /** 80 columns: the width of the help, whatever the terminal, so that it reads the same everywhere. */
 const HELP_WIDTH = 100;
@@ -48,7 +50,9 @@ function parser(programVersion: string, act: Act): Argv {
       'parse-numbers': false,
       'parse-positional-numbers': false,
     });
-  return addPlan(addPack(empty, act), act)
+  const commands = [addPack, addPlan, addWhy, addRules];
+  return commands
+    .reduce((known, add) => add(known, act), empty)
     .example('$0 pack fixtures/demo --out out/demo', 'plans and prints every job of the demo')
     .epilogue(
       'Exit status: 0 every pack is complete, 1 some are drafts, 2 a file could not be read, 64 the command\n' +
