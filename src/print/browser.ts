@@ -160,14 +160,22 @@ async function launch(program: BrowserProgram, cache: string, sandbox: boolean):
 async function close(browser: Browser): Promise<void> {
   const program = browser.process();
   let timer: NodeJS.Timeout | undefined;
-  const patience = new Promise<'late'>((resolve) => {
-    timer = setTimeout(() => {
-      resolve('late');
-    }, 3_000);
+  const patience = new Promise<void>((resolve) => {
+    timer = setTimeout(resolve, 3_000);
   });
-  const closed = await Promise.race([browser.close().catch(() => 'late' as const), patience]);
+  await Promise.race([browser.close().catch(() => undefined), patience]);
   clearTimeout(timer);
-  if (closed === 'late') program?.kill('SIGKILL');
+  // A page that hung stays behind when its browser ends.
+  if (program?.pid !== undefined) killAll(program.pid);
+}
+
+/** Kills a browser with all its processes: they are a group of their own, and one that is stopped can't follow by itself. */
+function killAll(pid: number): void {
+  try {
+    process.kill(process.platform === 'win32' ? pid : -pid, 'SIGKILL');
+  } catch {
+    // It has ended meanwhile.
+  }
 }
 
 /**

@@ -1,0 +1,96 @@
+import { mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { homedir, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { withPrinter, type Printer, type PrintOrder } from '../../src/print/printer.js';
+import { browserProcesses, runs, until } from './browser-processes.js';
+
+const order = (rows: number, title = 'table'): PrintOrder => ({
+  html: `<!doctype html><html lang="en"><head><title>${title}</title><style>body { font-family: "DejaVu Sans" }</style></head><body><h1>${title}</h1><table>${Array.from({ length: rows }, (_, i) => `<tr><th>${i}</th><td>cell ${i}</td></tr>`).join('')}</table></body></html>`,
+  metadata: { title, author: '', subject: '', keywords: [], language: 'en', created: new Date(0) },
+});
+
+const starts = (bytes: Uint8Array): string => Buffer.from(bytes.subarray(0, 8)).toString('latin1');
+
+/** Signals the browser's processes of one type, and gives their ids. */
+async function signal(type: string, name: NodeJS.Signals): Promise<number[]> {
+  const all = await browserProcesses();
+  const some = all.filter((p) => p.type === type);
+  for (const { pid } of some) process.kill(pid, name);
+  return some.map((p) => p.pid);
+}
+
+describe('a browser that fails', () => {
+  it('is replaced when it is killed in the middle of a document, and the document is printed', async () => {
+    await withPrinter({ pages: 2 }, async (printer) => {
+      const calm = await printer.print(order(50));
+      const printing = [printer.print(order(6_000)), printer.print(order(50))];
+      await until(async () => (await browserProcesses()).some((p) => p.type === 'renderer'));
+      expect(await signal('browser', 'SIGKILL')).toHaveLength(1);
+      const [long, short] = await Promise.all(printing);
+      expect(starts(long ?? new Uint8Array())).toBe('%PDF-1.7');
+      expect(Buffer.compare(short ?? new Uint8Array(), calm)).toBe(0);
+    });
+    await until(async () => (await browserProcesses()).length === 0);
+  });
+
+  it('is replaced when a page crashes', async () => {
+    await withPrinter({ pages: 1 }, async (printer) => {
+      const calm = await printer.print(order(50));
+      const printing = printer.print(order(6_000));
+      expect(await signal('renderer', 'SIGKILL')).not.toEqual([]);
+      expect(starts(await printing)).toBe('%PDF-1.7');
+      expect(Buffer.compare(await printer.print(order(50)), calm)).toBe(0);
+    });
+  });
+
+  it('is replaced when it hangs; a document that hangs again is given up, and the others are printed', async () => {
+    await withPrinter({ pages: 2, documentTimeout: 4_000 }, async (printer: Printer) => {
+      await printer.print(order(5));
+      // The page that waits for documents is stopped, and so is the one that takes its place.
+      const [first] = (await browserProcesses()).filter((p) => p.type === 'browser');
+      const stopped = await signal('renderer', 'SIGSTOP');
+      expect(stopped).not.toEqual([]);
+      const failing = printer.print(order(20, 'The one that hangs'));
+      const stopAgain = async (): Promise<void> => {
+        const before = stopped.length;
+        await until(async () => (await browserProcesses()).every((p) => p.pid !== first?.pid));
+        await until(async () => stopped.push(...(await signal('renderer', 'SIGSTOP'))) > before);
+      };
+      const hanging = stopAgain();
+      await expect(failing).rejects.toMatchObject({
+        exitStatus: 70,
+        note: { code: 'print/document-failed' },
+      });
+      await hanging;
+      // A stopped process doesn't follow its browser by itself.
+      await until(async () => (await Promise.all(stopped.map(runs))).every((r) => !r));
+      expect(starts(await printer.print(order(20, 'another')))).toBe('%PDF-1.7');
+    });
+    await until(async () => (await browserProcesses()).length === 0);
+  });
+
+  it('that is not there is told with every place that was tried and a command', async () => {
+    const folder = await mkdtemp(join(tmpdir(), 'shuntbook-browser-'));
+    const browser = join(folder, 'no-browser');
+    await writeFile(browser, '#!/bin/sh\nexit 3\n', { mode: 0o755 });
+    const printing = withPrinter({ browser }, (printer) => printer.print(order(1)));
+    await expect(printing).rejects.toMatchObject({
+      exitStatus: 70,
+      note: {
+        code: 'print/no-browser',
+        found: expect.stringContaining(browser) as string,
+        hint: expect.stringContaining('apt-get install') as string,
+      },
+    });
+    await rm(folder, { recursive: true });
+  });
+
+  it('leaves no profile behind', async () => {
+    await withPrinter({ pages: 1 }, (printer) => printer.print(order(1)));
+    const own = (await readdir(join(homedir(), '.cache', 'shuntbook'))).filter((n) =>
+      n.includes(`@${process.pid}@`),
+    );
+    expect(own).toEqual([]);
+  });
+});
