@@ -29,6 +29,8 @@ export interface FitFacts {
   readonly conductors: number;
   /** Channels that may be left after those: to N, or to double a conductor. */
   readonly spareRoom: number;
+  /** True where ports share one protector: every conductor must fit one housing. */
+  readonly oneHousing: boolean;
   readonly part: Part;
   readonly thresholds: Thresholds;
 }

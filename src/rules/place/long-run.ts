@@ -69,8 +69,8 @@ export const longRun = {
       return { outcome: 'not-placed', because: whyNot(f, runs, leaving), notes };
     for (const run of long) {
       if (!run.outdoors && run.betweenByDefault) {
-        const p = { tag: f.tag, other: run.otherTag };
-        notes.push(about(PLACE_MESSAGES.buildingDefault, p, f.tag, 'building'));
+        const { from, to } = ends(f.tag, run);
+        notes.push(about(PLACE_MESSAGES.buildingDefault, { tag: from, other: to }, to, 'building'));
       }
     }
     return {

@@ -39,7 +39,7 @@ export const outbuilding = {
     }
     if (fires.betweenByDefault) {
       notes.push(
-        about(PLACE_MESSAGES.buildingDefault, { tag: f.tag, other: fires.otherTag }, f.tag, 'building'),
+        about(PLACE_MESSAGES.buildingDefault, { tag: fires.otherTag, other: f.tag }, f.tag, 'building'),
       );
     }
     return {

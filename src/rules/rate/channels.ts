@@ -2,7 +2,7 @@ import type { Fit, Given } from '../../model/rule.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
-const FACTS = ['conductors', 'spareRoom', 'part'] as const;
+const FACTS = ['conductors', 'spareRoom', 'oneHousing', 'part'] as const;
 
 export const channels = {
   id: 'rate/channels',
@@ -18,6 +18,13 @@ export const channels = {
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const each = f.part.channels;
+    if (f.oneHousing && each < f.conductors) {
+      return {
+        fits: false,
+        because: `${each} channels for the ${f.conductors} conductors that share it`,
+        gap: 1,
+      };
+    }
     const spare = Math.ceil(f.conductors / each) * each - f.conductors;
     return spare <= f.spareRoom
       ? { fits: true }

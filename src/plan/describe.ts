@@ -1,0 +1,131 @@
+import type { Conductor } from '../model/words.js';
+import { isNec } from '../model/words.js';
+import type { SitePort } from '../model/site.js';
+import { AC_SYSTEM_DATA, nominalToGround } from '../electrical/ac-systems.js';
+import { figure, list } from '../text/figures.js';
+import type { Selected } from './select.js';
+import type { JobContext } from './survey-facts.js';
+import type { WiredChannel } from './wire.js';
+
+/** One line: what a placement guards. */
+export function protectsWhat(selected: Selected): string {
+  const { ports, subject } = selected.placement;
+  const first = ports[0];
+  if (!first) return subject.tag;
+  if (first.cls === 'terminals' && first.equipment !== subject) {
+    return `${first.equipment.tag}: the end of the control circuit ${subject.tag}`;
+  }
+  return `${first.equipment.tag}: ${list(ports.map(portWords))}`;
+}
+
+function portWords(port: SitePort): string {
+  const { kind } = port.equipment;
+  switch (port.cls) {
+    case 'service':
+      return 'the utility service';
+    case 'feeder':
+      return kind === 'load' ? 'the supply of the load' : 'the feeder of the panel';
+    case 'dc-in':
+      return `DC input ${port.input}`;
+    case 'battery':
+      return kind === 'battery' ? 'the battery bus' : 'the end of the battery cable';
+    case 'ac-in':
+      return 'AC in';
+    case 'ac-in-2':
+      return 'the second AC in';
+    case 'ac-out':
+      return 'AC out';
+    case 'output':
+      return kind === 'array'
+        ? 'the array'
+        : kind === 'combiner'
+          ? 'the combiner'
+          : kind === 'generator'
+            ? 'the generator'
+            : 'the output';
+    case 'terminals':
+      return 'the control circuit';
+  }
+}
+
+/** Where it sits in or at the equipment. */
+export function positionOf(selected: Selected): string {
+  const first = selected.placement.ports[0];
+  if (!first) return '';
+  const ahead = first.equipment.facts.ahead_of_disconnect?.value === true;
+  switch (first.cls) {
+    case 'service':
+      return ahead
+        ? 'Ahead of the main breaker, nearest to the incoming feed: type 1; at the meter only with the utility’s consent.'
+        : 'In or immediately beside the service equipment, behind the main breaker, on the position nearest to the incoming feed.';
+    case 'feeder':
+      return 'On the load side of the feeder, on the position nearest to where it comes in.';
+    case 'output':
+      return first.equipment.kind === 'wind-turbine'
+        ? 'At the base of the tower, where its lights can be seen.'
+        : 'At the equipment, where its cable leaves, where its lights can be seen.';
+    case 'terminals':
+      return 'At the equipment, where the control cable comes in.';
+    case 'dc-in':
+    case 'battery':
+    case 'ac-in':
+    case 'ac-in-2':
+    case 'ac-out':
+      return 'At the terminals of this port, where its lights can be seen.';
+  }
+}
+
+/** The conductor of a channel as the plan names it: ` (doubled)` after it, the port before it on a shared protector. */
+export function conductorName(channel: WiredChannel, shared: boolean): string {
+  const name = channel.doubled ? `${channel.conductor} (doubled)` : channel.conductor;
+  return shared ? `${channel.port.name} ${name}` : name;
+}
+
+/** The colour of a conductor by the settings, as a word. */
+export function colourOf(job: JobContext, channel: WiredChannel): string {
+  const { conductorColours } = job.settings;
+  const nec = isNec(job.site.basis.value);
+  if (nec && channel.port.system === '240/120 high-leg' && channel.conductor === 'L2')
+    return conductorColours.necHighLeg;
+  return (nec ? conductorColours.nec : conductorColours.iec)[channel.conductor];
+}
+
+/** What a sound system shows from a conductor to ground before the protector is connected. */
+export function expectedVoltage(job: JobContext, selected: Selected, channel: WiredChannel): string {
+  const { port, conductor } = channel;
+  const { circuit } = selected.requirement;
+  const worst = selected.requirement.mcov;
+  const most = worst
+    ? `at most ${figure(worst.value, 'V')}`
+    : 'at most what the maker states, which isn’t known here';
+  switch (circuit) {
+    case 'power':
+      return port.system
+        ? expectedAc(job, port, conductor, selected)
+        : 'not known: the AC system isn’t stated';
+    case 'array':
+      return `by which pole is grounded from near 0 V to the voltage of the string, ${most}`;
+    case 'turbine':
+      return `from near 0 V to the voltage of the turbine, which changes with its speed, ${most}`;
+    case 'battery':
+      return `by which pole is grounded near 0 V or the voltage of the battery, ${most}`;
+    case 'control':
+      return `near 0 V or the control voltage, ${most}`;
+  }
+}
+
+function expectedAc(job: JobContext, port: SitePort, conductor: Conductor, selected: Selected): string {
+  const { system } = port;
+  const wiring = selected.wirings.find((w) => w.port === port);
+  if (!system || !wiring) return 'not known';
+  const { basis, earthing } = job.site;
+  const nominal = nominalToGround({
+    system,
+    grounding: wiring.facts.grounding,
+    conductor,
+    basis: basis.value,
+    earthing: earthing.value,
+  });
+  if (nominal !== null) return nominal === 0 ? 'near 0 V' : `about ${figure(nominal, 'V')}`;
+  return `not fixed, since the system isn’t solidly grounded; ${figure(AC_SYSTEM_DATA[system].betweenConductors, 'V')} between conductors`;
+}

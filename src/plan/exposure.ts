@@ -1,0 +1,143 @@
+import { calculatedRiskLevel, criticalLength, type ExposedSite } from '../electrical/exposure.js';
+import { flashDensityFromThunderDays } from '../electrical/lightning.js';
+import { statedAt, taken, workingOf } from '../electrical/working.js';
+import type { Working } from '../model/fact.js';
+import type { Site, SiteEquipment } from '../model/site.js';
+import type { Kind } from '../model/words.js';
+import { ultimateSources } from '../site/inputs.js';
+import { cited } from '../text/origin.js';
+
+/** What the job's facts say of its exposure to lightning. */
+export interface Exposure {
+  /** Flashes per km2 and year. */
+  readonly flashDensity: Working | undefined;
+  readonly riskLevel: Working | undefined;
+  /** True where at least one line length is stated. */
+  readonly linesStated: boolean;
+  /** True where place/service is required under `iec` at this site. */
+  readonly serviceRequired: boolean;
+  /** m; undefined: flash density unknown. */
+  criticalLengthFor(equipment: SiteEquipment): Working | undefined;
+  /** m; summed runs of all arrays upstream of a converter (or of the converter that an array feeds); undefined: not known. */
+  arraysLength(equipment: SiteEquipment): number | undefined;
+}
+
+/** @param site the survey of one job */
+export function exposureOf(site: Site): Exposure {
+  const { facts } = site.list;
+  const flashDensity = flashDensityOf(site);
+  const lines = {
+    lvOverhead: facts.lv_overhead_km?.value,
+    lvUnderground: facts.lv_underground_km?.value,
+    hvOverhead: facts.hv_overhead_km?.value,
+    hvUnderground: facts.hv_underground_km?.value,
+  };
+  const risk = flashDensity
+    ? calculatedRiskLevel({
+        surroundings: facts.surroundings?.value ?? 'rural',
+        flashDensity: flashDensity.value,
+        lines,
+      })
+    : undefined;
+  const riskLevel = risk?.ok ? risk.working : undefined;
+  const isIec = site.basis.value === 'iec';
+  const hasService = site.equipments.some((e) => e.kind === 'service');
+  const lengths = new Map<SiteEquipment, number | undefined>();
+  const critical = new Map<ExposedSite, Working | undefined>();
+  return {
+    flashDensity,
+    riskLevel,
+    linesStated: Object.values(lines).some((km) => km !== undefined),
+    serviceRequired:
+      isIec && hasService && (site.occupancy.value !== 'dwelling' || (risk?.ok === true && risk.belowLimit)),
+    criticalLengthFor(equipment) {
+      if (!flashDensity) return undefined;
+      const exposed = exposedSite(site, equipment);
+      if (!critical.has(exposed)) {
+        const found = criticalLength({ site: exposed, flashDensity: flashDensity.value });
+        critical.set(exposed, found.ok ? found.working : undefined);
+      }
+      return critical.get(exposed);
+    },
+    arraysLength(equipment) {
+      const converter = CONVERTERS.has(equipment.kind) ? equipment : converterFed(equipment);
+      if (!converter) return undefined;
+      if (!lengths.has(converter)) lengths.set(converter, sumOfArrayRuns(converter));
+      return lengths.get(converter);
+    },
+  };
+}
+
+const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
+  'charge-controller',
+  'grid-tie-inverter',
+  'inverter-charger',
+]);
+
+function flashDensityOf(site: Site): Working | undefined {
+  const { flash_density: stated, thunderstorm_days: days } = site.list.facts;
+  if (stated) {
+    return workingOf(
+      [],
+      taken('Ng', 'Ground flash density', stated.value, '1/(km² a)', 'stated', cited(stated.origin)),
+    );
+  }
+  if (!days) return undefined;
+  return statedAt(flashDensityFromThunderDays({ days: days.value }).working, { Td: cited(days.origin) });
+}
+
+/** A ground-mounted array whose converter isn't in a building is a plant; else it is the job's occupancy. */
+function exposedSite(site: Site, equipment: SiteEquipment): ExposedSite {
+  const converter = CONVERTERS.has(equipment.kind) ? equipment : converterFed(equipment);
+  const arrays = equipment.kind === 'array' ? [equipment] : converter ? arraysOf(converter) : [];
+  const onGround = arrays.length > 0 && arrays.every((a) => a.facts.mounting?.value === 'ground');
+  if (onGround && converter && converter.outdoors.value) return 'ground-mounted';
+  return site.occupancy.value === 'dwelling' ? 'dwelling' : 'other';
+}
+
+function arraysOf(converter: SiteEquipment): readonly SiteEquipment[] {
+  return converter.ports
+    .flatMap((p) => (p.cls === 'dc-in' ? ultimateSources(p) : []))
+    .filter((s) => s.kind === 'array');
+}
+
+/** The converter at the end of a source's runs, combiners passed through. */
+export function converterFed(source: SiteEquipment): SiteEquipment | undefined {
+  let at: SiteEquipment | undefined = source;
+  for (let step = 0; at && step < 100; step += 1) {
+    const current: SiteEquipment = at;
+    const run = current.ports
+      .flatMap((p) => p.runs)
+      .find((r) => r.from.equipment === current && r.carries === 'dc');
+    at = run?.to.equipment;
+    if (at && CONVERTERS.has(at.kind)) return at;
+  }
+  return undefined;
+}
+
+/** Each array run and combiner run on the way counts once; undefined where one isn't stated. */
+function sumOfArrayRuns(converter: SiteEquipment): number | undefined {
+  const rows = new Set<SiteEquipment>();
+  const walk = (equipment: SiteEquipment): boolean => {
+    let holdsArray = false;
+    for (const port of equipment.ports) {
+      for (const run of port.runs) {
+        if (run.to.equipment !== equipment || run.carries !== 'dc') continue;
+        const source = run.from.equipment;
+        const counts = source.kind === 'array' || (source.kind === 'combiner' && walk(source));
+        if (!counts) continue;
+        holdsArray = true;
+        for (const row of run.rows) rows.add(row);
+      }
+    }
+    return holdsArray;
+  };
+  if (!walk(converter)) return undefined;
+  let sum = 0;
+  for (const row of rows) {
+    const own = row.facts.run_length?.value;
+    if (own === undefined) return undefined;
+    sum += own;
+  }
+  return sum;
+}

@@ -1,0 +1,156 @@
+import { nominalToGround } from '../electrical/ac-systems.js';
+import { generatorFrequency } from '../electrical/wind.js';
+import type { Part } from '../model/catalogue.js';
+import type { PlannedIndicator } from '../model/plan.js';
+import type { SiteEquipment, SitePort } from '../model/site.js';
+import type { DcGrounding } from '../model/words.js';
+import type { IndicatorFacts } from '../rules/indicator-facts.js';
+import { INDICATOR_RULES } from '../rules/rulebook.js';
+import { ultimateSources } from '../site/inputs.js';
+import { given } from './given.js';
+import type { Placement } from './place.js';
+import { batteriesOn, carriedBy, convertersOf } from './rating-facts.js';
+import type { JobContext } from './survey-facts.js';
+import type { PortWiring, WiredChannel } from './wire.js';
+
+/** What the indicator of one channel shows in each state, and the rule that says so. */
+export interface Indicated {
+  readonly rule: string;
+  readonly indicator: readonly PlannedIndicator[];
+}
+
+export function indicate(
+  job: JobContext,
+  placement: Placement,
+  wiring: PortWiring,
+  channel: WiredChannel,
+  part: Part | undefined,
+): Indicated {
+  const facts = indicatorFacts(job, placement, wiring, channel, part);
+  for (const rule of INDICATOR_RULES) {
+    const decision = rule.decide(given(rule, facts));
+    if (decision.outcome === 'shows') return { rule: rule.id, indicator: [...decision.indications] };
+  }
+  throw new Error(`no indicator rule knows ${channel.conductor} of a ${facts.circuit} circuit`);
+}
+
+function indicatorFacts(
+  job: JobContext,
+  placement: Placement,
+  wiring: PortWiring,
+  channel: WiredChannel,
+  part: Part | undefined,
+): IndicatorFacts {
+  const { port, conductor } = channel;
+  const { subject } = placement;
+  const { circuit } = carriedBy(port, subject);
+  const poles = circuit === 'power' || circuit === 'turbine' ? undefined : poleGrounding(port, subject);
+  const supply = suppliesOf(port);
+  const grounded =
+    poles === undefined ? isGroundedAc(wiring, channel) : isGroundedPole(poles, conductor, circuit);
+  return {
+    circuit,
+    current: wiring.facts.current,
+    conductor,
+    grounded,
+    floating: poles === undefined ? isFloatingAc(wiring) : poles === 'floating',
+    fedByUtility: supply.utility,
+    fedBySource: supply.source,
+    turbineDriven: circuit === 'array' && ultimateSources(port).some((s) => s.kind !== 'array'),
+    frequency: circuit === 'turbine' ? frequencyOf(port) : undefined,
+    groundingUnknown: circuit === 'control' && subject.facts.dc_grounding === undefined,
+    indicator: part?.indicator ?? undefined,
+    indicatorMinVoltage: part?.indicatorMinVoltage ?? undefined,
+    usualVoltage: usualVoltage(job, wiring, channel, subject),
+  };
+}
+
+/**
+ * Which pole of a DC circuit is grounded: as the row states, else negative on a charge controller, floating on an inverter,
+ * negative on a battery; a control circuit's isn't known by default.
+ */
+export function poleGrounding(port: SitePort, subject: SiteEquipment): DcGrounding {
+  if (port.cls === 'terminals') return subject.facts.dc_grounding?.value ?? 'floating';
+  if (port.cls === 'battery') {
+    const stated = batteriesOn(port).map((b) => b.facts.dc_grounding?.value ?? 'negative');
+    return sameOr(stated, 'negative');
+  }
+  const onController =
+    convertersOf(port).every((c) => c.kind === 'charge-controller') && convertersOf(port).length > 0;
+  const byDefault: DcGrounding = onController ? 'negative' : 'floating';
+  return sameOr(
+    ultimateSources(port).map((s) => s.facts.dc_grounding?.value ?? byDefault),
+    byDefault,
+  );
+}
+
+/** Sources on one conductor that disagree leave it unknown which pole is grounded: recorded, not claimed. */
+function sameOr(found: readonly DcGrounding[], none: DcGrounding): DcGrounding {
+  const first = found[0];
+  if (first === undefined) return none;
+  return found.every((f) => f === first) ? first : 'floating';
+}
+
+function isGroundedPole(poles: DcGrounding, conductor: string, circuit: string): boolean {
+  if (circuit === 'control' && conductor === 'N') return poles === 'negative';
+  return poles === conductor;
+}
+
+/** N of a solid system, or at its bond; the corner-grounded phase, which is L2. */
+function isGroundedAc(wiring: PortWiring, channel: WiredChannel): boolean {
+  const { grounding, bondedHere, circuit } = wiring.facts;
+  if (circuit !== 'power') return false;
+  if (channel.conductor === 'N') return bondedHere || grounding === 'solid' || grounding === 'corner';
+  return grounding === 'corner' && channel.conductor === 'L2';
+}
+
+function isFloatingAc(wiring: PortWiring): boolean {
+  return wiring.facts.grounding === 'none' || wiring.facts.grounding === 'impedance';
+}
+
+function frequencyOf(port: SitePort): number | undefined {
+  let highest: number | undefined;
+  for (const { facts } of ultimateSources(port)) {
+    if (!facts.poles || !facts.rpm) continue;
+    const { value } = generatorFrequency({ poles: facts.poles.value, rpm: facts.rpm.value });
+    highest = Math.max(highest ?? 0, value);
+  }
+  return highest;
+}
+
+/** Whether the utility, and whether an inverter or a generator, gives an AC port its voltage. */
+export function suppliesOf(port: SitePort): { readonly utility: boolean; readonly source: boolean } {
+  let utility = false;
+  let source = false;
+  const seen = new Set<SitePort>();
+  const walk = (at: SitePort): void => {
+    if (seen.has(at)) return;
+    seen.add(at);
+    const { kind } = at.equipment;
+    if (kind === 'service') utility = true;
+    else if (kind === 'generator' || (kind === 'inverter-charger' && at.cls === 'ac-out')) source = true;
+    else for (const feeder of at.feeders) walk(feeder);
+  };
+  walk(port);
+  return { utility, source };
+}
+
+/** V to ground, nominal, where the conductor is energised; undefined where no figure is known. */
+function usualVoltage(
+  job: JobContext,
+  wiring: PortWiring,
+  channel: WiredChannel,
+  subject: SiteEquipment,
+): number | undefined {
+  const { circuit, system, grounding } = wiring.facts;
+  const { site } = job;
+  if (circuit === 'power' && system) {
+    const { conductor } = channel;
+    const basis = site.basis.value;
+    const earthing = site.earthing.value;
+    return nominalToGround({ system, grounding, conductor, basis, earthing }) ?? undefined;
+  }
+  if (circuit === 'control') return subject.facts.control_voltage?.value.volts;
+  if (circuit === 'battery') return batteriesOn(channel.port)[0]?.facts.battery_voltage?.value;
+  return undefined;
+}

@@ -1,0 +1,56 @@
+import type { OpenItem, PlacedNote } from '../model/message.js';
+import type { ListRow, Sheet } from '../model/list.js';
+import type { Site } from '../model/site.js';
+import { SEVERITIES } from '../model/words.js';
+import { byNaturalOrder } from '../text/natural-order.js';
+
+/**
+ * Puts file, line and column to notes: those of the fact where it is stated, else of the row and its heading.
+ * @param notes in any order; the same one twice counts once
+ * @returns by severity, then equipment, code and field
+ */
+export function placeItems(site: Site, notes: readonly PlacedNote[]): OpenItem[] {
+  const rows = new Map<string, ListRow>();
+  for (const row of site.list.rows) {
+    const tag = row.facts.tag?.value ?? `row-${row.line}`;
+    if (!rows.has(tag)) rows.set(tag, row);
+  }
+  for (const equipment of site.equipments) rows.set(equipment.tag, equipment.row);
+  const seen = new Set<string>();
+  const items: OpenItem[] = [...site.list.items];
+  for (const n of notes) {
+    const key = `${n.code}|${n.tag}|${n.field}|${n.message}`;
+    if (seen.has(key)) continue;
+    seen.add(key);
+    const { tag, field, ...note } = n;
+    items.push({ ...note, ...placeOf(site, rows.get(tag), field), equipment: tag });
+  }
+  const rank = (i: OpenItem): number => SEVERITIES.indexOf(i.severity);
+  return items.sort(
+    (a, b) =>
+      rank(a) - rank(b) ||
+      byNaturalOrder(a.equipment, b.equipment) ||
+      byNaturalOrder(a.code, b.code) ||
+      (a.message < b.message ? -1 : a.message > b.message ? 1 : 0) ||
+      a.line - b.line,
+  );
+}
+
+function placeOf(
+  site: Site,
+  row: ListRow | undefined,
+  field: string,
+): { file: string; line: number; column: string } {
+  const facts: Readonly<Record<string, { origin: object } | undefined>> = row ? row.facts : site.list.facts;
+  const origin = Object.hasOwn(facts, field) ? facts[field]?.origin : undefined;
+  if (origin && 'line' in origin && 'file' in origin && 'column' in origin) {
+    return { file: String(origin.file), line: Number(origin.line), column: String(origin.column) };
+  }
+  const sheet = row?.sheet ?? site.list.sheet;
+  return { file: sheet.file, line: row?.line ?? site.list.line, column: headingOf(sheet, field) };
+}
+
+function headingOf(sheet: Sheet, field: string): string {
+  const headings: Readonly<Record<string, string | undefined>> = sheet.headings;
+  return Object.hasOwn(headings, field) ? (headings[field] ?? '') : '';
+}

@@ -1,0 +1,169 @@
+import type { Catalogue } from '../model/catalogue.js';
+import type { JobList } from '../model/list.js';
+import type { PlacedNote } from '../model/message.js';
+import type { Clause, NotPlaced, Plan, PlannedProtector } from '../model/plan.js';
+import type { Settings } from '../model/settings.js';
+import type { Basis } from '../model/words.js';
+import { ALL_RULES } from '../rules/rulebook.js';
+import { surveySite } from '../site/survey.js';
+import { about } from '../text/message-kit.js';
+import { CHOOSE_MESSAGES } from '../text/messages/choose.js';
+import { byNaturalOrder } from '../text/natural-order.js';
+import { siteCalculation } from './calculations.js';
+import { defaultsUsed } from './defaults.js';
+import { exposureOf } from './exposure.js';
+import { placeItems } from './items.js';
+import { portOrder } from './order.js';
+import { placeOnSite, strongest, type Refusal } from './place.js';
+import { plannedJobFacts, plannedSite } from './plan-site.js';
+import { makeProtectors } from './protectors.js';
+import { placeByReach } from './reach-places.js';
+import type { Selected } from './select.js';
+import { rateAndChoose } from './share.js';
+import { jobContext, type JobContext } from './survey-facts.js';
+
+/** What a plan is made with beside the list. */
+export interface PlanContext {
+  /** Undefined: there is no catalogue, so everything is placed and rated without parts. */
+  readonly catalogue: Catalogue | undefined;
+  readonly settings: Settings;
+}
+
+/**
+ * Plans one job: where protectors go, what each must withstand, which part it is, which wire goes where, what its lights
+ * show, and what is still open.
+ * @param list the rows of one job as they were read
+ * @param context catalogue and settings
+ * @returns the plan; whatever was missing or contradictory stands in its open items, nothing is thrown for the list's sake
+ */
+export function planJob(list: JobList, context: PlanContext): Plan {
+  const site = surveySite(list, context.settings);
+  const job = jobContext(site, context.settings, exposureOf(site));
+
+  // 1 and 2: place what the site alone decides, merged by port, reasons together.
+  const placing = placeOnSite(job);
+  // 3 to 5: rate each placement, choose its part, wire its housings; the ports of an inverter share where they may.
+  const first = rateAndChoose(job, context.catalogue, placing.placements);
+  // 7 and 8: with the reach of what was chosen, place what reach decides, and rate and choose for that alone, once.
+  const byReach = placeByReach(job, first);
+  const selected = [
+    ...first.map((one) => withReason(one, byReach.joined.get(one))),
+    ...rateAndChoose(job, context.catalogue, byReach.placements),
+  ];
+  // 5, 6 and 9: housings, wiring and indicators of each, numbered; every bare port with its reason; the orders.
+  const used = new Set<string>();
+  const protectors = [...makeProtectors(job, selected, used)];
+  const notes: PlacedNote[] = [
+    ...site.notes,
+    ...placing.notes,
+    ...selected.flatMap((one) => [...one.requirement.notes, ...one.notes]),
+    ...defaultsUsed(job, selected),
+    ...(context.catalogue || protectors.length === 0 ? [] : [about(CHOOSE_MESSAGES.noCatalogue, {}, '', '')]),
+  ];
+  const openItems = placeItems(site, notes);
+  const { facts } = list;
+  return {
+    version: 1,
+    job: list.job,
+    jobName: facts.job_name?.value ?? '',
+    address: facts.address?.value ?? '',
+    basis: site.basis.value,
+    earthing: site.earthing.value,
+    occupancy: site.occupancy.value,
+    revision: facts.revision?.value ?? '',
+    ownerLanguage: facts.owner_language?.value ?? context.settings.ownerLanguage,
+    submittable: openItems.every((item) => item.severity === 'confirm'),
+    facts: plannedJobFacts(site),
+    site: plannedSite(job),
+    protectors,
+    notPlaced: bareFirst(job, selected, [...placing.refusals, ...byReach.refusals]),
+    openItems,
+    orders: ordersOf(protectors),
+    clauses: clausesOf(site.basis.value, used),
+    siteCalculations: siteCalculationsOf(job),
+  };
+}
+
+function withReason(one: Selected, reason: Selected['placement']['reasons'][number] | undefined): Selected {
+  if (!reason) return one;
+  const reasons = [...one.placement.reasons, reason];
+  return { ...one, placement: { ...one.placement, reasons, strength: strongest(reasons) } };
+}
+
+/** Rules whose "no" says nothing of its own where another rule's does. */
+const QUIET: ReadonlySet<string> = new Set(['place/asked', 'place/far-end-exempt']);
+
+/** Every port without a protector, with what each rule that looked at it said. */
+function bareFirst(
+  job: JobContext,
+  selected: readonly Selected[],
+  refusals: readonly Refusal[],
+): NotPlaced[] {
+  const guarded = new Set(selected.flatMap((s) => s.placement.ports));
+  const found: NotPlaced[] = [];
+  for (const equipment of job.site.equipments) {
+    for (const port of [...equipment.ports].sort((a, b) => portOrder(a) - portOrder(b))) {
+      if (guarded.has(port)) continue;
+      const mine = refusals.filter((r) => r.port === port);
+      const telling = mine.filter((r) => !QUIET.has(r.rule) || r.because.startsWith('the list says'));
+      for (const refusal of telling.length > 0 ? telling : mine) {
+        const { rule, because } = refusal;
+        found.push({ equipment: equipment.tag, port: port.name, rule, because });
+      }
+    }
+  }
+  return found;
+}
+
+/** What has to be bought: a part that is there already isn't. */
+function ordersOf(protectors: readonly PlannedProtector[]): Plan['orders'] {
+  const counts = new Map<string, number>();
+  for (const { part, existing } of protectors) {
+    if (part !== null && existing === null) counts.set(part, (counts.get(part) ?? 0) + 1);
+  }
+  return [...counts].sort(([a], [b]) => byNaturalOrder(a, b)).map(([part, quantity]) => ({ part, quantity }));
+}
+
+function clausesOf(basis: Basis, used: ReadonlySet<string>): Clause[] {
+  const found: Clause[] = [];
+  for (const rule of ALL_RULES) {
+    if (!used.has(rule.id)) continue;
+    for (const source of rule.sources[basis] ?? []) {
+      const isPractice = 'commonPractice' in source;
+      found.push({
+        rule: rule.id,
+        title: rule.title,
+        standard: isPractice ? '' : source.standard,
+        edition: isPractice ? '' : source.edition,
+        clause: isPractice ? '' : source.clause,
+        says: source.says,
+        commonPractice: isPractice,
+        memory: !isPractice && source.sure === 'memory',
+      });
+    }
+  }
+  return found;
+}
+
+function siteCalculationsOf(job: JobContext): Plan['siteCalculations'] {
+  const { exposure, site } = job;
+  const found: Plan['siteCalculations'] = [];
+  if (exposure.flashDensity) {
+    found.push(mutable(siteCalculation('place/service', 'Ground flash density', exposure.flashDensity)));
+  }
+  if (exposure.riskLevel) {
+    found.push(mutable(siteCalculation('place/service', 'Calculated risk level', exposure.riskLevel)));
+  }
+  for (const equipment of site.equipments) {
+    const isConverter = equipment.ports.some((p) => p.cls === 'dc-in' && p.sources.length > 0);
+    const critical = isConverter ? exposure.criticalLengthFor(equipment) : undefined;
+    if (critical) {
+      found.push(mutable(siteCalculation('place/dc-input', `Critical length at ${equipment.tag}`, critical)));
+    }
+  }
+  return found;
+}
+
+function mutable(one: ReturnType<typeof siteCalculation>): Plan['siteCalculations'][number] {
+  return { ...one, steps: [...one.steps] };
+}

@@ -1,0 +1,94 @@
+import { FIELDS, type FieldType } from '../model/fields.js';
+import type { Fact, Stated } from '../model/fact.js';
+import type { JobFacts, RowFacts, RowField } from '../model/list.js';
+import type { Plan, PlannedEquipment, PlannedRun } from '../model/plan.js';
+import type { Site, SiteEquipment, SiteRun } from '../model/site.js';
+import type { JobContext } from './survey-facts.js';
+
+type PlannedFact = Plan['facts'][number];
+
+const UNITS: { readonly [T in Exclude<FieldType, object>]?: string } = {
+  voltage: 'V',
+  current: 'A',
+  length: 'm',
+  temperature: '°C',
+  kilometres: 'km',
+};
+
+function unitOf(field: keyof typeof FIELDS): string {
+  const { type } = FIELDS[field];
+  return typeof type === 'string' ? (UNITS[type] ?? '') : '';
+}
+
+function plannedFact(field: keyof typeof FIELDS, fact: Fact<unknown>): PlannedFact {
+  const { value } = fact;
+  const plain = typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean';
+  return {
+    field,
+    text: fact.text,
+    value: plain ? value : fact.text.trim(),
+    unit: unitOf(field),
+    origin: fact.origin.from === 'rule' ? { from: 'rule', id: fact.origin.id } : fact.origin,
+  };
+}
+
+function factsOf(facts: Stated<RowFacts> | Stated<JobFacts>, but: ReadonlySet<string>): PlannedFact[] {
+  const found: PlannedFact[] = [];
+  for (const [field, fact] of Object.entries(facts)) {
+    if (!but.has(field)) found.push(plannedFact(field as RowField, fact));
+  }
+  return found.sort((a, b) => (a.field < b.field ? -1 : 1));
+}
+
+const SHOWN_APART: ReadonlySet<string> = new Set([
+  'tag',
+  'kind',
+  'maker',
+  'model',
+  'description',
+  'quantity',
+]);
+
+/** Facts of the job as the plan keeps them. */
+export function plannedJobFacts(site: Site): PlannedFact[] {
+  return factsOf(site.list.facts, new Set());
+}
+
+function plannedEquipment(e: SiteEquipment): PlannedEquipment {
+  return {
+    tag: e.tag,
+    kind: e.kind,
+    maker: e.facts.maker?.value ?? '',
+    model: e.facts.model?.value ?? '',
+    description: e.facts.description?.value ?? '',
+    place: e.place,
+    building: e.building,
+    outdoors: e.outdoors.value,
+    worthProtecting: e.worthProtecting.value,
+    file: e.row.sheet.file,
+    line: e.row.line,
+    ports: e.ports.map((p) => p.name),
+    facts: factsOf(e.facts, SHOWN_APART),
+  };
+}
+
+function plannedRun(job: JobContext, run: SiteRun): PlannedRun {
+  return {
+    from: { equipment: run.from.equipment.tag, port: run.from.name },
+    to: { equipment: run.to.equipment.tag, port: run.to.name },
+    row: run.rows[run.rows.length - 1]?.tag ?? '',
+    through: [...run.through],
+    length: run.length === undefined ? null : Math.round(run.length * 100) / 100,
+    outdoors: run.outdoors,
+    betweenBuildings: run.betweenBuildings,
+    long: (run.outdoors || run.betweenBuildings) && run.length !== undefined && run.length > job.longRunLimit,
+  };
+}
+
+/** The site as the plan keeps it, so that documents and `why` need nothing else. */
+export function plannedSite(job: JobContext): Plan['site'] {
+  return {
+    equipments: job.site.equipments.map(plannedEquipment),
+    runs: job.site.runs.map((run) => plannedRun(job, run)),
+  };
+}

@@ -1,0 +1,275 @@
+import type { Part } from '../model/catalogue.js';
+import type { Calculation, PlannedChannel, PlannedProtector } from '../model/plan.js';
+import type { Source } from '../model/fact.js';
+import { isNec } from '../model/words.js';
+import { byNaturalOrder } from '../text/natural-order.js';
+import { calculationsOf } from './calculations.js';
+import { enclosuresAsked, plannedLeads } from './choose.js';
+import { colourOf, conductorName, expectedVoltage, positionOf, protectsWhat } from './describe.js';
+import { indicate } from './indicate.js';
+import { portOrder } from './order.js';
+import { longestRun, partFigures, reachOf, type PartFigures, type Selected } from './select.js';
+import { sourcesToOpen } from './supplies.js';
+import type { JobContext } from './survey-facts.js';
+import { wireHousings, type WiredChannel } from './wire.js';
+
+/** Rounds to 0.01, as every figure of a plan. */
+export function rounded(value: number): number {
+  return Math.round((value + Number.EPSILON) * 100) / 100;
+}
+
+function roundedOr(value: number | null | undefined): number | null {
+  return value === null || value === undefined ? null : rounded(value);
+}
+
+/** A source as one line: `NEC (NFPA 70) 2023, 230.67`; what wasn't at hand is only "see". */
+export function sourceLine(source: Source): string {
+  if ('commonPractice' in source) return `common practice: ${source.says}`;
+  const name = `${source.standard}${source.edition === '' ? '' : ` ${source.edition}`}, ${source.clause}`;
+  return source.sure === 'memory' ? `see ${name}` : name;
+}
+
+/**
+ * Makes the protectors of the plan: one a housing, numbered by equipment tag, port, housing.
+ * @param used collects the ids of the rules that decided something
+ */
+export function makeProtectors(
+  job: JobContext,
+  selected: readonly Selected[],
+  used: Set<string>,
+): readonly PlannedProtector[] {
+  const ordered = [...selected].sort((a, b) => compare(a, b));
+  const protectors: PlannedProtector[] = [];
+  for (const one of ordered) {
+    const housings = wireHousings(one.wirings, one.part?.channels);
+    housings.forEach((channels, i) => {
+      const tag = `P-${protectors.length + 1}`;
+      protectors.push(protector(job, one, tag, { number: i + 1, of: housings.length }, channels, used));
+    });
+  }
+  return protectors;
+}
+
+/** By equipment tag in natural order, then port; circuits that end at one port by the circuit's tag. */
+function compare(a: Selected, b: Selected): number {
+  const x = a.placement.ports[0];
+  const y = b.placement.ports[0];
+  if (!x || !y) return 0;
+  return (
+    byNaturalOrder(x.equipment.tag, y.equipment.tag) ||
+    portOrder(x) - portOrder(y) ||
+    byNaturalOrder(a.placement.subject.tag, b.placement.subject.tag)
+  );
+}
+
+function protector(
+  job: JobContext,
+  one: Selected,
+  tag: string,
+  housing: { number: number; of: number },
+  channels: readonly WiredChannel[],
+  used: Set<string>,
+): PlannedProtector {
+  const { placement, requirement, part, demand } = one;
+  const first = placement.ports[0];
+  const equipment = first?.equipment ?? placement.subject;
+  const shared = placement.ports.length > 1;
+  const figures = part ? partFigures(job, one, part) : undefined;
+  const wiring = one.wirings[0];
+  note(one, used);
+  return {
+    tag,
+    part: part?.part ?? null,
+    existing: one.existing === '' ? null : one.existing,
+    byHand: one.byHand,
+    serial: placement.subject.facts.serial?.value ?? '',
+    housing,
+    place: equipment.place,
+    building: equipment.building,
+    outdoors: equipment.outdoors.value,
+    protects: protectsWhat(one),
+    position: positionOf(one),
+    ports: placement.ports.map((p) => ({ equipment: p.equipment.tag, port: p.name })),
+    strength: placement.strength,
+    reasons: placement.reasons.map((r) => ({
+      rule: r.rule.id,
+      strength: r.strength,
+      because: r.because,
+      sources: (r.rule.sources[job.site.basis.value] ?? []).map(sourceLine),
+    })),
+    system:
+      requirement.circuit === 'power'
+        ? (first?.system ?? 'not stated')
+        : requirement.circuit === 'turbine'
+          ? 'three-phase'
+          : (requirement.current ?? 'not stated'),
+    grounding: requirement.circuit === 'power' ? (wiring?.facts.grounding ?? '') : '',
+    required: {
+      current: requirement.current ?? null,
+      mcov: roundedOr(requirement.mcov?.value),
+      in: rounded(requirement.nominalCurrent.value),
+      sccr: roundedOr(requirement.sccr?.value),
+      types:
+        isNec(job.site.basis.value) && requirement.circuit === 'power'
+          ? demand?.aheadOfDisconnect
+            ? [1]
+            : [1, 2]
+          : [],
+      enclosures: [...enclosuresAsked(equipment.outdoors.value)],
+      conductors: one.wirings.reduce((sum, w) => sum + w.conductors.length, 0),
+      listedFor: demand?.listedFor ?? null,
+    },
+    figures: part && figures ? figuresOf(job, one, part, figures) : null,
+    partDetails: part ? detailsOf(part) : null,
+    channels: channels.map((channel) => plannedChannel(job, one, channel, shared, used)),
+    wiring: wiringOf(job, one, channels, figures),
+    calculations: calculationsOf(job, one, figures) as Calculation[],
+    rejected: one.rejected.map((r) => ({ ...r })),
+  };
+}
+
+function note(one: Selected, used: Set<string>): void {
+  for (const reason of one.placement.reasons) used.add(reason.rule.id);
+  const { mcov, nominalCurrent, sccr, withstand } = one.requirement;
+  for (const asked of [mcov, nominalCurrent, sccr, withstand]) if (asked) used.add(asked.rule.id);
+  for (const voltage of one.requirement.voltages) used.add(voltage.rule.id);
+  for (const rejection of one.rejected) if (rejection.rule !== 'choice') used.add(rejection.rule);
+  if (one.part)
+    for (const id of ['rate/mcov', 'rate/clamping', 'rate/discharge', 'rate/listing']) used.add(id);
+  for (const id of ['wire/conductors', 'wire/leads']) used.add(id);
+  if (one.wirings.some((w) => w.neutral.neutral !== 'none')) used.add('wire/neutral');
+}
+
+function figuresOf(
+  job: JobContext,
+  one: Selected,
+  part: Part,
+  figures: PartFigures,
+): NonNullable<PlannedProtector['figures']> {
+  const { requirement } = one;
+  const isAc = requirement.current === 'ac';
+  const reach = reachOf(job, one, requirement.withstand?.value, longestRun(one.placement));
+  return {
+    mcov: roundedOr(isAc ? part.mcovAc : part.mcovDc),
+    up: roundedOr(part.up),
+    upBasis: part.upBasis,
+    leadVoltage: rounded(figures.lead.value),
+    leadVoltageAtHalfMetre: rounded(figures.leadAtHalfMetre),
+    leadVoltageAtOneMetre: rounded(figures.leadAtOneMetre),
+    impulseWithstand: roundedOr(requirement.withstand?.value),
+    withstandAssumed: requirement.withstand?.assumed ?? false,
+    margin: roundedOr(figures.margin),
+    in: roundedOr(part.nominalCurrent),
+    imax: roundedOr(part.maximumCurrent),
+    sccr: roundedOr(isAc ? part.sccr : part.sccrDc),
+    reach: roundedOr(reach),
+  };
+}
+
+function detailsOf(part: Part): NonNullable<PlannedProtector['partDetails']> {
+  return {
+    maker: part.maker,
+    description: part.description,
+    channels: part.channels,
+    type: part.type,
+    iecClass: part.iecClass,
+    connection: part.connection,
+    enclosure: part.enclosure,
+    listing: part.listing,
+    listingFile: part.listingFile,
+    indicator: part.indicator,
+    indicatorColor: part.indicatorColor,
+    indicatorMinVoltage: part.indicatorMinVoltage,
+    leakage: part.leakage,
+  };
+}
+
+function plannedChannel(
+  job: JobContext,
+  one: Selected,
+  channel: WiredChannel,
+  shared: boolean,
+  used: Set<string>,
+): PlannedChannel {
+  const wiring = one.wirings.find((w) => w.port === channel.port);
+  if (!wiring) throw new Error('a channel of a port that is not wired');
+  const indicated = indicate(job, one.placement, wiring, channel, one.part);
+  used.add(indicated.rule);
+  if (channel.doubled || (channel.conductor === 'N' && wiring.neutral.neutral === 'optional'))
+    used.add('wire/spare-channel');
+  return {
+    channel: channel.channel,
+    conductor: conductorName(channel, shared),
+    to: channel.to,
+    colour: colourOf(job, channel),
+    indicator: [...indicated.indicator],
+  };
+}
+
+function wiringOf(
+  job: JobContext,
+  one: Selected,
+  channels: readonly WiredChannel[],
+  figures: PartFigures | undefined,
+): PlannedProtector['wiring'] {
+  const { part, placement, requirement } = one;
+  const leads = one.wirings[0]?.leads;
+  const planned = part
+    ? plannedLeads(part, placement.subject.facts.lead_length?.value, job.site.basis.value, job.settings)
+        .length
+    : (placement.subject.facts.lead_length?.value ?? job.settings.thresholds.leadLength);
+  const byInstructions = 'by the part’s instructions';
+  const stopAt = part ? (requirement.current === 'ac' ? part.mcovAc : part.mcovDc) : requirement.mcov?.value;
+  return {
+    groundTo: leads?.groundTo ?? '',
+    sourcesToOpen: [...sourcesToOpen(placement.ports, placement.subject)],
+    fedFromTwoSupplies: placement.ports.length > 1,
+    measurements: channels
+      .filter((c) => !c.doubled)
+      .map((channel) => ({
+        conductor: conductorName(channel, placement.ports.length > 1),
+        current: requirement.current ?? 'ac',
+        expected: expectedVoltage(job, one, channel),
+        stopAt: roundedOr(stopAt),
+      })),
+    leadLengthLimit: job.settings.thresholds.leadLength,
+    leadLengthPlanned: rounded(planned),
+    voltsPerTenCentimetres: roundedOr(figures?.perTenCentimetres),
+    smallestLead: leads?.smallest ?? '',
+    leadGauge: part ? (part.leadGauge === '' ? '10 AWG' : part.leadGauge) : '',
+    overcurrent: part && part.overcurrent !== '' ? part.overcurrent : byInstructions,
+    torque: part && part.torque !== '' ? part.torque : byInstructions,
+    wireRange: part && part.wireRange !== '' ? part.wireRange : byInstructions,
+    notes: [...(leads?.notes ?? []), ...doublingNotes(channels, placement.ports.length > 1)],
+    unprotected: unprotected(one, channels),
+  };
+}
+
+function doublingNotes(channels: readonly WiredChannel[], shared: boolean): readonly string[] {
+  return channels
+    .filter((c) => c.doubled)
+    .map(
+      (c) =>
+        `Channel ${c.channel} is a second channel of ${shared ? `${c.port.name} ` : ''}${c.conductor}, since this place has more channels than conductors.`,
+    );
+}
+
+/** N where no channel takes it: the note says so. */
+function unprotected(
+  one: Selected,
+  channels: readonly WiredChannel[],
+): PlannedProtector['wiring']['unprotected'] {
+  const found: PlannedProtector['wiring']['unprotected'] = [];
+  const allHousings = wireHousings(one.wirings, one.part?.channels).flat();
+  for (const wiring of one.wirings) {
+    if (wiring.neutral.neutral !== 'optional' && wiring.neutral.neutral !== 'bonded') continue;
+    if (allHousings.some((c) => c.port === wiring.port && c.conductor === 'N')) continue;
+    if (!channels.some((c) => c.port === wiring.port)) continue;
+    const because =
+      wiring.neutral.neutral === 'bonded'
+        ? wiring.neutral.because
+        : 'N to ground isn’t protected here: no channel is left for it, and none is asked for';
+    found.push({ conductor: one.wirings.length > 1 ? `${wiring.port.name} N` : 'N', because });
+  }
+  return found;
+}

@@ -1,0 +1,261 @@
+import { leadVoltage } from '../electrical/leads.js';
+import { reachFigures } from '../electrical/reach.js';
+import type { Catalogue, Part } from '../model/catalogue.js';
+import type { PlacedNote } from '../model/message.js';
+import type { SitePort } from '../model/site.js';
+import { isNec } from '../model/words.js';
+import { figure } from '../text/figures.js';
+import { about } from '../text/message-kit.js';
+import { CHOOSE_MESSAGES } from '../text/messages/choose.js';
+import { assess, choosePart, plannedLeads, type Candidate, type Demand, type Rejection } from './choose.js';
+import type { Placement } from './place.js';
+import type { Requirement } from './rate.js';
+import type { JobContext } from './survey-facts.js';
+import { spareRoom, type PortWiring } from './wire.js';
+
+/** A placement with what it asks, how it is wired, and the part that was chosen. */
+export interface Selected {
+  readonly placement: Placement;
+  readonly requirement: Requirement;
+  readonly wirings: readonly PortWiring[];
+  readonly demand: Demand | undefined;
+  readonly part: Part | undefined;
+  readonly byHand: boolean;
+  /** What the list says is there already; `` new. */
+  readonly existing: string;
+  readonly rejected: readonly Rejection[];
+  readonly notes: readonly PlacedNote[];
+}
+
+/** Where a placement is, for messages: `CC-1 dc-in-1`. */
+export function whereIs(placement: Placement): string {
+  const tag = placement.ports[0]?.equipment.tag ?? '';
+  return `${tag} ${placement.ports.map((p) => p.name).join(' and ')}`;
+}
+
+/** What a placement asks for, in words, for messages. */
+export function asksFor(demand: Demand): string {
+  const asks = [
+    `MCOV ${figure(demand.mcov, `V ${demand.current}`)}`,
+    `In ${figure(demand.nominalCurrent / 1000, 'kA')}`,
+  ];
+  if (demand.sccr !== undefined) {
+    asks.push(`${demand.current === 'ac' ? 'SCCR' : 'DC SCCR'} ${figure(demand.sccr / 1000, 'kA')}`);
+  }
+  if (demand.listedFor) asks.push(`a listing for ${demand.listedFor} systems`);
+  if (demand.outdoors) asks.push('an enclosure for outdoors');
+  if (demand.aheadOfDisconnect) asks.push('type 1');
+  return asks.join(', ');
+}
+
+/** What a fit rule may know of a placement; undefined where its voltage isn't known. */
+export function demandOf(
+  job: JobContext,
+  placement: Placement,
+  requirement: Requirement,
+  wirings: readonly PortWiring[],
+): Demand | undefined {
+  const { site } = job;
+  const first = placement.ports[0];
+  const wiring = wirings[0];
+  if (!first || !wiring || !requirement.mcov || requirement.current === undefined) return undefined;
+  const { grounding, circuit } = wiring.facts;
+  const asked = circuit === 'power' && grounding !== 'solid';
+  const stated = placement.ports.some((p) => p.equipment.facts.system_grounding) || isDelta(first);
+  const byEarthing = site.basis.value === 'iec' && site.earthing.value === 'IT' && !stated;
+  const listedFor = !asked || byEarthing ? undefined : grounding === 'none' ? 'ungrounded' : grounding;
+  return {
+    basis: site.basis.value,
+    earthing: site.earthing.value,
+    current: requirement.current,
+    circuit: requirement.circuit,
+    atService: first.cls === 'service',
+    mcov: requirement.mcov.value,
+    nominalCurrent: requirement.nominalCurrent.value,
+    sccr: requirement.sccr?.value,
+    withstand: requirement.withstand?.value,
+    withstandAssumed: requirement.withstand?.assumed ?? false,
+    aheadOfDisconnect: placement.ports.some((p) => p.equipment.facts.ahead_of_disconnect?.value === true),
+    outdoors: first.equipment.outdoors.value,
+    listedFor,
+    lightning: site.list.facts.lightning_protection?.value ?? 'none',
+    conductors: wirings.reduce((sum, w) => sum + w.conductors.length, 0),
+    spareRoom: spareRoom(wirings),
+    oneHousing: placement.ports.length > 1,
+    leadLength: placement.subject.facts.lead_length?.value,
+  };
+}
+
+function isDelta(port: SitePort): boolean {
+  return port.system === '240 delta' || port.system === '480 delta';
+}
+
+/**
+ * Chooses the part of one placement: what is there already, what the list chose by hand, else the best of the catalogue.
+ * @param catalogue undefined: there is none, so everything is placed and rated without parts
+ */
+export function selectPart(
+  job: JobContext,
+  catalogue: Catalogue | undefined,
+  placement: Placement,
+  requirement: Requirement,
+  wirings: readonly PortWiring[],
+): Selected {
+  const demand = demandOf(job, placement, requirement, wirings);
+  const { facts } = placement.subject;
+  const existing = facts.existing?.value ?? '';
+  const byHand = existing === '' ? (facts.protector?.value ?? '') : '';
+  const notes: PlacedNote[] = [];
+  const done = (part: Part | undefined, rejected: readonly Rejection[]): Selected => ({
+    placement,
+    requirement,
+    wirings,
+    demand,
+    part,
+    byHand: byHand !== '' && part !== undefined,
+    existing,
+    rejected,
+    notes,
+  });
+  const { tag } = placement.subject;
+  const at = whereIs(placement);
+  if (existing !== '' || byHand !== '') {
+    const named = existing !== '' ? existing : byHand;
+    const part = catalogue?.parts.find((p) => sameName(p.part, named));
+    if (existing !== '' && !part) {
+      const asks = demand ? asksFor(demand) : 'what this place asks for, which isn’t known';
+      notes.push(
+        about(
+          CHOOSE_MESSAGES.existingUnknown,
+          { at, existing: existing.slice(0, 80), asks },
+          tag,
+          'existing',
+        ),
+      );
+      return done(undefined, []);
+    }
+    if (!part) {
+      if (catalogue)
+        notes.push(about(CHOOSE_MESSAGES.byHandUnknown, { at, part: byHand.slice(0, 80) }, tag, 'protector'));
+      return done(undefined, []);
+    }
+    if (!demand) return done(part, []);
+    const held = assess(part, demand, job.settings);
+    const fails = held.failures.map((f) => f.because).join('; ');
+    if (fails !== '') {
+      const message = existing !== '' ? CHOOSE_MESSAGES.existingFails : CHOOSE_MESSAGES.byHandFails;
+      notes.push(
+        about(message, { at, part: part.part, fails }, tag, existing !== '' ? 'existing' : 'protector'),
+      );
+    }
+    sayOf(job, requirement, placement, held, notes);
+    return done(part, []);
+  }
+  if (!catalogue || !demand) return done(undefined, []);
+  const choice = choosePart(catalogue, demand, job.settings);
+  if (!choice.best) {
+    const tt = demand.earthing === 'TT' && demand.basis === 'iec' && demand.circuit === 'power';
+    const message = tt ? CHOOSE_MESSAGES.noneThreePlusOne : CHOOSE_MESSAGES.noneFits;
+    notes.push(about(message, { at, asks: asksFor(demand), nearest: choice.nearest }, tag, ''));
+    return done(undefined, choice.rejected);
+  }
+  sayOf(job, requirement, placement, choice.best, notes);
+  return done(choice.best.part, choice.rejected);
+}
+
+function sameName(a: string, b: string): boolean {
+  return a.trim().toLowerCase() === b.trim().toLowerCase();
+}
+
+/** What a person has to confirm about a chosen part. */
+function sayOf(
+  job: JobContext,
+  requirement: Requirement,
+  placement: Placement,
+  candidate: Candidate,
+  notes: PlacedNote[],
+): void {
+  const { part } = candidate;
+  const { tag } = placement.subject;
+  const at = whereIs(placement);
+  for (const shortfall of candidate.shortfalls) {
+    notes.push(
+      about(CHOOSE_MESSAGES.shortfall, { at, part: part.part, shortfall }, tag, 'impulse_withstand'),
+    );
+  }
+  if (!isNec(job.site.basis.value) && part.iecClass === null) {
+    notes.push(about(CHOOSE_MESSAGES.listedToUlOnly, { at, part: part.part }, tag, ''));
+  }
+  if (requirement.sccrState === 'unknown') {
+    const has = requirement.current === 'ac' ? part.sccr : part.sccrDc;
+    const holds =
+      has === null ? 'states no rating to compare it with' : `holds up to ${figure(has / 1000, 'kA')}`;
+    const field = requirement.circuit === 'array' ? 'isc_stc' : 'fault_current';
+    const p = { at, because: requirement.sccrBecause, part: part.part, holds };
+    notes.push(about(CHOOSE_MESSAGES.faultCurrentUnknown, p, tag, field));
+  }
+}
+
+/** Voltages of a chosen part's leads, and its reach; V, m. */
+export interface PartFigures {
+  readonly lead: ReturnType<typeof leadVoltage>;
+  readonly leadAtHalfMetre: number;
+  readonly leadAtOneMetre: number;
+  /** V that each further 0.1 m adds, at the planned length. */
+  readonly perTenCentimetres: number;
+  readonly margin: number | null;
+}
+
+/** The figures of a chosen part at its place. */
+export function partFigures(job: JobContext, selected: Selected, part: Part): PartFigures {
+  const stated = selected.placement.subject.facts.lead_length?.value;
+  const leads = plannedLeads(part, stated, job.site.basis.value, job.settings);
+  const at = (length: number): number => leadVoltage({ ...leads, length, upBasis: part.upBasis }).value;
+  const lead = leadVoltage({ ...leads, upBasis: part.upBasis });
+  const withstand = selected.requirement.withstand?.value;
+  return {
+    lead,
+    leadAtHalfMetre: at(0.5),
+    leadAtOneMetre: at(1),
+    perTenCentimetres: at(leads.length + 0.1) - lead.value,
+    margin: withstand === undefined || part.up === null ? null : withstand - part.up - lead.value,
+  };
+}
+
+/**
+ * How far along the cable a chosen part covers.
+ * @param withstand V, of the equipment that is to be covered
+ * @param run m, of the run that it is asked for; undefined: none, or not stated
+ * @returns m; null: not limited within its run; undefined: not known
+ */
+export function reachOf(
+  job: JobContext,
+  selected: Selected,
+  withstand: number | undefined,
+  run: number | undefined,
+): number | null | undefined {
+  const { part } = selected;
+  if (!part || part.up === null || withstand === undefined) return undefined;
+  const t = job.settings.thresholds;
+  const reach = reachFigures({
+    up: part.up,
+    leads: partFigures(job, selected, part).lead.value,
+    withstand,
+    slope: t.reachSlope,
+    leastReach: t.leastReach,
+    limit: job.longRunLimit,
+  });
+  if (reach.kind !== 'unlimited') return reach.distance;
+  return run !== undefined && run > job.longRunLimit ? job.longRunLimit : null;
+}
+
+/** The longest run at a placement's ports, m; undefined where none is stated. */
+export function longestRun(placement: Placement): number | undefined {
+  let longest: number | undefined;
+  for (const port of placement.ports) {
+    for (const run of port.runs) {
+      if (run.length !== undefined) longest = Math.max(longest ?? 0, run.length);
+    }
+  }
+  return longest;
+}

@@ -1,0 +1,94 @@
+import type { SiteEquipment, SitePort } from '../model/site.js';
+import { ultimateSources } from '../site/inputs.js';
+import { byNaturalOrder } from '../text/natural-order.js';
+import { batteriesOn } from './rating-facts.js';
+
+/**
+ * The sources to open before someone works at a port: everything that can put a voltage on it, from upstream, through the
+ * converter that it belongs to, and backwards from what feeds into the same bus.
+ * @returns one line a source, in natural order of tags
+ */
+export function sourcesToOpen(ports: readonly SitePort[], subject: SiteEquipment): readonly string[] {
+  const found = new Set<SiteEquipment>();
+  for (const port of ports) gather(port, found, new Set());
+  const lines = [...found].sort((a, b) => byNaturalOrder(a.tag, b.tag)).map(lineOf);
+  const isControl = ports.some((p) => p.cls === 'terminals');
+  return isControl ? [`Supply of the control circuit ${subject.tag}: switch it off.`, ...lines] : lines;
+}
+
+function gather(port: SitePort, found: Set<SiteEquipment>, seen: Set<SitePort>): void {
+  if (seen.has(port)) return;
+  seen.add(port);
+  const { equipment } = port;
+  switch (port.cls) {
+    case 'terminals':
+      return;
+    case 'service':
+      found.add(equipment);
+      break;
+    case 'battery':
+      for (const battery of batteriesOn(port)) found.add(battery);
+      for (const run of port.runs) crossConverter(run.from === port ? run.to : run.from, found, seen);
+      crossConverter(port, found, seen);
+      return;
+    case 'output':
+      gatherOutput(port, found, seen);
+      break;
+    case 'dc-in':
+      for (const source of ultimateSources(port)) found.add(source);
+      crossConverter(port, found, seen);
+      return;
+    case 'ac-in':
+    case 'ac-in-2':
+    case 'ac-out':
+      crossConverter(port, found, seen);
+      break;
+    case 'feeder':
+      break;
+  }
+  for (const feeder of port.feeders) gather(feeder, found, seen);
+  for (const run of port.runs) {
+    if (run.from !== port || run.carries !== 'ac') continue;
+    const { kind } = run.to.equipment;
+    if (kind === 'grid-tie-inverter' || kind === 'ac-module-branch') found.add(run.to.equipment);
+  }
+}
+
+function gatherOutput(port: SitePort, found: Set<SiteEquipment>, seen: Set<SitePort>): void {
+  const { kind } = port.equipment;
+  if (kind === 'generator' || kind === 'ac-module-branch') {
+    found.add(port.equipment);
+    return;
+  }
+  for (const source of ultimateSources(port)) found.add(source);
+  // A converter can feed back from its battery or from the grid.
+  for (const run of port.runs) if (run.from === port) crossConverter(run.to, found, seen);
+}
+
+/** What stands behind the other ports of a converter. */
+function crossConverter(port: SitePort, found: Set<SiteEquipment>, seen: Set<SitePort>): void {
+  const { kind, ports } = port.equipment;
+  if (kind !== 'charge-controller' && kind !== 'grid-tie-inverter' && kind !== 'inverter-charger') return;
+  for (const other of ports) if (other !== port) gather(other, found, seen);
+}
+
+function lineOf(e: SiteEquipment): string {
+  switch (e.kind) {
+    case 'service':
+      return `Utility service ${e.tag}: open its main disconnect; ahead of it only the utility can open.`;
+    case 'generator':
+      return `Generator ${e.tag}: lock it out, it may start by itself.`;
+    case 'battery':
+      return `Battery ${e.tag}: open its disconnect; its own terminals stay live.`;
+    case 'array':
+      return `Array ${e.tag}: open its disconnect; its conductors stay live in daylight.`;
+    case 'wind-turbine':
+    case 'hydro-turbine':
+      return `Turbine ${e.tag}: stop it and open its disconnect; it is live while it turns.`;
+    case 'grid-tie-inverter':
+    case 'ac-module-branch':
+      return `Inverter ${e.tag}: open its AC disconnect.`;
+    default:
+      return `${e.tag}: open its disconnect.`;
+  }
+}

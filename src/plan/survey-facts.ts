@@ -1,0 +1,153 @@
+import type { RunFacts } from '../model/rule.js';
+import type { Settings } from '../model/settings.js';
+import type { Site, SiteEquipment, SitePort, SiteRun } from '../model/site.js';
+import { isNec, type Kind, type PortClass } from '../model/words.js';
+import type { PlacementFacts } from '../rules/placement-facts.js';
+import { ultimateSources } from '../site/inputs.js';
+import { servicePlaceRun, unitOf, windCarrier } from '../site/premises.js';
+import type { Exposure } from './exposure.js';
+
+/** What is the same for every port of a job, worked out once. */
+export interface JobContext {
+  readonly site: Site;
+  readonly settings: Settings;
+  readonly exposure: Exposure;
+  readonly carrier: SitePort | 'none' | undefined;
+  /** m; limit of place/long-run under the job's basis. */
+  readonly longRunLimit: number;
+}
+
+/** @param exposure what the job's facts say of its exposure to lightning */
+export function jobContext(site: Site, settings: Settings, exposure: Exposure): JobContext {
+  const nec = isNec(site.basis.value);
+  return {
+    site,
+    settings,
+    exposure,
+    carrier: nec ? windCarrier(site) : undefined,
+    longRunLimit: nec ? settings.thresholds.longRunNec : settings.thresholds.longRunIec,
+  };
+}
+
+const MAIN_PORTS: { readonly [K in Kind]?: readonly PortClass[] } = {
+  service: ['service'],
+  panel: ['feeder'],
+  load: ['feeder'],
+  array: ['output'],
+  combiner: ['output'],
+  'wind-turbine': ['output'],
+  'hydro-turbine': ['output'],
+  generator: ['output'],
+  'ac-module-branch': ['output'],
+  'charge-controller': ['dc-in'],
+  'grid-tie-inverter': ['ac-out'],
+  'inverter-charger': ['ac-in', 'ac-in-2', 'ac-out'],
+  battery: ['battery'],
+  'control-circuit': ['terminals'],
+};
+
+/** True where a kind has a main port at which the list may ask for a protector. */
+export function hasMainPort(kind: Kind): boolean {
+  return MAIN_PORTS[kind] !== undefined;
+}
+
+/** What a placement rule may know of one port; `nearest` is there only once parts are chosen. */
+export function placementFacts(
+  job: JobContext,
+  port: SitePort,
+  nearest?: PlacementFacts['nearest'],
+): PlacementFacts {
+  const { site, settings, exposure } = job;
+  const { equipment } = port;
+  const { facts } = equipment;
+  const unit = port.cls === 'feeder' ? unitOf(site, equipment) : undefined;
+  const limit = settings.thresholds.servicePlaceRun;
+  const atService = port.cls === 'feeder' ? servicePlaceRun(port, limit) : undefined;
+  const turbines =
+    job.carrier === 'none' ? site.equipments.find((e) => e.kind === 'wind-turbine') : undefined;
+  return {
+    basis: site.basis.value,
+    earthing: site.earthing.value,
+    tag: equipment.tag,
+    kind: equipment.kind,
+    port: port.cls,
+    occupancy: site.occupancy.value,
+    occupancyByDefault: site.occupancy.byDefault,
+    unitOccupancy: unit?.occupancy.value ?? site.occupancy.value,
+    unitByDefault: unit?.occupancy.byDefault ?? false,
+    inOtherBuilding: unit?.otherBuilding ?? false,
+    otherBuildingByDefault: unit?.otherByDefault ?? false,
+    outdoors: equipment.outdoors.value,
+    worthProtecting: equipment.worthProtecting.value,
+    worthByDefault: equipment.worthProtecting.byDefault,
+    protect: facts.protect?.value,
+    mainPort: (MAIN_PORTS[equipment.kind]?.includes(port.cls) ?? false) && port.unused === '',
+    runs: port.runs.map((run) => runFacts(job, port, run)),
+    feeders: port.feeders.map((f) => {
+      const run = port.runs.find((r) => r.from === f && r.to === port);
+      return {
+        tag: f.equipment.tag,
+        kind: f.equipment.kind,
+        outside: run ? run.outdoors || run.betweenBuildings : false,
+      };
+    }),
+    servicePlaceOf: atService?.from.equipment.tag ?? '',
+    servicePlaceUnknown: equipment.kind === 'panel' && servicePlaceUnknown(port),
+    inputUse: port.use,
+    sourceKinds: port.cls === 'dc-in' ? ultimateSources(port).map((s) => s.kind) : [],
+    unused: port.unused,
+    windCarrier: job.carrier === port,
+    windWithoutAc: turbines === equipment,
+    controlVolts: facts.control_voltage?.value.volts,
+    connected: equipment.kind === 'control-circuit' && port.runs.length > 0,
+    longRunLimit: job.longRunLimit,
+    controlVoltageLimit: settings.thresholds.controlVoltage,
+    riskLevel: exposure.riskLevel?.value,
+    riskStated: exposure.linesStated,
+    criticalLength: exposure.criticalLengthFor(equipment)?.value,
+    arraysLength:
+      port.cls === 'dc-in' || equipment.kind === 'array' ? exposure.arraysLength(equipment) : undefined,
+    serviceRequired: exposure.serviceRequired,
+    nearest,
+  };
+}
+
+function servicePlaceUnknown(port: SitePort): boolean {
+  return port.runs.some(
+    (r) =>
+      r.to === port && r.from.equipment.kind === 'service' && !r.betweenBuildings && r.length === undefined,
+  );
+}
+
+/** A run as the rules see it from one of its ends. */
+export function runFacts(job: JobContext, port: SitePort, run: SiteRun): RunFacts {
+  const upstream = run.from === port;
+  const other = upstream ? run.to : run.from;
+  const asked = run.unknown.find((row) => isAskable(row));
+  const converter = run.carries === 'dc' ? converterOf(run) : undefined;
+  return {
+    unknownRow: (asked ?? run.unknown[0])?.tag ?? '',
+    lengthNotAsked: run.length === undefined && asked === undefined,
+    otherTag: other.equipment.tag,
+    otherKind: other.equipment.kind,
+    length: run.length,
+    outdoors: run.outdoors,
+    outdoorsByDefault: run.outdoorsByDefault,
+    betweenBuildings: run.betweenBuildings,
+    betweenByDefault: run.betweenByDefault,
+    placesDiffer: run.placesDiffer,
+    carries: run.carries,
+    upstream,
+    arraysLength: converter ? job.exposure.arraysLength(converter) : undefined,
+  };
+}
+
+/** A length is asked for only where the row holds something worth protecting and its cell isn't an item already. */
+function isAskable(row: SiteEquipment): boolean {
+  const holds = row.worthProtecting.value || row.kind === 'service';
+  return holds && !row.row.unreadable.has('run_length');
+}
+
+function converterOf(run: SiteRun): SiteEquipment | undefined {
+  return run.to.cls === 'dc-in' ? run.to.equipment : undefined;
+}

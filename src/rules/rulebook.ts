@@ -1,0 +1,141 @@
+import type { RuleCard } from '../model/rule.js';
+import type { AnyFitRule } from './fit-facts.js';
+import { arrayPole } from './indicate/array-pole.js';
+import { batteryPole } from './indicate/battery-pole.js';
+import { controlCircuit } from './indicate/control-circuit.js';
+import { floatingPair } from './indicate/floating-pair.js';
+import { groundedConductor } from './indicate/grounded-conductor.js';
+import { groundedSystemLine } from './indicate/grounded-system-line.js';
+import { partLimit } from './indicate/part-limit.js';
+import { turbinePhase } from './indicate/turbine-phase.js';
+import { ungroundedSystemLine } from './indicate/ungrounded-system-line.js';
+import type { AnyIndicatorRule } from './indicator-facts.js';
+import { asked } from './place/asked.js';
+import { battery } from './place/battery.js';
+import { control } from './place/control.js';
+import { dcInput } from './place/dc-input.js';
+import { farEndExempt } from './place/far-end-exempt.js';
+import { feeder } from './place/feeder.js';
+import { generator } from './place/generator.js';
+import { gridTieAc } from './place/grid-tie-ac.js';
+import { inverterAc } from './place/inverter-ac.js';
+import { longRun } from './place/long-run.js';
+import { outbuilding } from './place/outbuilding.js';
+import { service } from './place/service.js';
+import { signal } from './place/signal.js';
+import { wind } from './place/wind.js';
+import { windPremises } from './place/wind-premises.js';
+import type { AnyPlacementRule } from './placement-facts.js';
+import { acVoltage } from './rate/ac-voltage.js';
+import { arrayCurrent } from './rate/array-current.js';
+import { arrayVoltage } from './rate/array-voltage.js';
+import { batteryVoltage } from './rate/battery-voltage.js';
+import { channels } from './rate/channels.js';
+import { clamping } from './rate/clamping.js';
+import { connection } from './rate/connection.js';
+import { controlVoltage } from './rate/control-voltage.js';
+import { discharge } from './rate/discharge.js';
+import { enclosure } from './rate/enclosure.js';
+import { faultCurrent } from './rate/fault-current.js';
+import { indication } from './rate/indication.js';
+import { inputLimit } from './rate/input-limit.js';
+import { inverterLink } from './rate/inverter-link.js';
+import { lightning } from './rate/lightning.js';
+import { listing } from './rate/listing.js';
+import { mcov } from './rate/mcov.js';
+import { nominalCurrent } from './rate/nominal-current.js';
+import { shortCircuit } from './rate/short-circuit.js';
+import { turbineVoltage } from './rate/turbine-voltage.js';
+import { type } from './rate/type.js';
+import { withstand } from './rate/withstand.js';
+import type { AnyRatingRule } from './rating-facts.js';
+import { conductors } from './wire/conductors.js';
+import { leads } from './wire/leads.js';
+import { neutral } from './wire/neutral.js';
+import { spareChannel } from './wire/spare-channel.js';
+
+/** The placement rules that the site alone decides, in the order in which their reasons are printed. */
+export const PLACEMENT_RULES: readonly AnyPlacementRule[] = [
+  service,
+  feeder,
+  windPremises,
+  dcInput,
+  inverterAc,
+  wind,
+  longRun,
+  generator,
+  outbuilding,
+  battery,
+  control,
+  signal,
+  asked,
+];
+
+/** The placement rule that needs the reach of what was chosen. */
+export const REACH_RULE: AnyPlacementRule = gridTieAc;
+
+/** The placement rule that takes away. */
+export const EXEMPTION_RULE: AnyPlacementRule = farEndExempt;
+
+/** Rules about the continuous voltage; the highest that applies counts. */
+export const VOLTAGE_RULES: readonly AnyRatingRule[] = [
+  arrayVoltage,
+  inputLimit,
+  inverterLink,
+  turbineVoltage,
+  batteryVoltage,
+  acVoltage,
+  controlVoltage,
+];
+
+/** Rules about fault current; the one that applies counts. */
+export const CURRENT_RULES: readonly AnyRatingRule[] = [faultCurrent, arrayCurrent];
+export const NOMINAL_CURRENT_RULE: AnyRatingRule = nominalCurrent;
+export const WITHSTAND_RULE: AnyRatingRule = withstand;
+
+/** Rules that hold a part against what a place asks, in the order in which they are named as reasons. */
+export const FIT_RULES: readonly AnyFitRule[] = [
+  mcov,
+  clamping,
+  discharge,
+  shortCircuit,
+  type,
+  enclosure,
+  listing,
+  indication,
+  connection,
+  lightning,
+  channels,
+];
+
+/** Rules about lights; the first that applies says what a channel shows. */
+export const INDICATOR_RULES: readonly AnyIndicatorRule[] = [
+  partLimit,
+  groundedConductor,
+  turbinePhase,
+  groundedSystemLine,
+  ungroundedSystemLine,
+  floatingPair,
+  batteryPole,
+  arrayPole,
+  controlCircuit,
+];
+
+export const WIRING_RULES = { conductors, neutral, spareChannel, leads };
+
+/** Every rule, for the rulebook. */
+export const ALL_RULES: readonly RuleCard[] = [
+  ...PLACEMENT_RULES,
+  gridTieAc,
+  farEndExempt,
+  ...VOLTAGE_RULES,
+  nominalCurrent,
+  ...CURRENT_RULES,
+  withstand,
+  ...FIT_RULES,
+  conductors,
+  neutral,
+  spareChannel,
+  leads,
+  ...INDICATOR_RULES,
+];

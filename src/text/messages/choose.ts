@@ -1,0 +1,111 @@
+import type { MessageEntry } from '../message-kit.js';
+
+/** Messages about the choice of parts. */
+export const CHOOSE_MESSAGES = {
+  noCatalogue: {
+    code: 'choose/no-catalogue',
+    severity: 'missing',
+    title: 'There is no catalogue',
+    message: () =>
+      'There is no catalogue: everything is placed and rated, and the schedule is a specification to buy by.',
+    expected: 'a catalogue.csv beside the list, or --catalogue FILE',
+    hint: 'Name the company’s catalogue.',
+    who: 'office',
+  } satisfies MessageEntry<Record<string, never>>,
+  noneFits: {
+    code: 'choose/none-fits',
+    severity: 'conflict',
+    title: 'No part of the catalogue fits a place',
+    message: (p: { at: string; asks: string; nearest: string }) =>
+      `No part of the catalogue fits ${p.at}, which asks for ${p.asks}.${p.nearest === '' ? '' : ` The nearest miss: ${p.nearest}.`}`,
+    found: (p) => p.nearest,
+    expected: (p) => `a part with ${p.asks}`,
+    hint: 'Add a part to the catalogue that fits.',
+    who: 'office',
+  } satisfies MessageEntry<{ at: string; asks: string; nearest: string }>,
+  noneThreePlusOne: {
+    code: 'choose/no-3-plus-1',
+    severity: 'conflict',
+    title: 'No part with connection 3+1 for a TT system',
+    message: (p: { at: string; asks: string; nearest: string }) =>
+      `No part of the catalogue with connection 3+1 fits ${p.at}, which asks for ${p.asks}.${p.nearest === '' ? '' : ` The nearest miss: ${p.nearest}.`}`,
+    found: (p) => p.nearest,
+    expected: (p) => `a part of connection 3+1 with ${p.asks}`,
+    hint: 'Add a part of connection 3+1 to the catalogue.',
+    who: 'office',
+  } satisfies MessageEntry<{ at: string; asks: string; nearest: string }>,
+  byHandUnknown: {
+    code: 'choose/by-hand-unknown',
+    severity: 'conflict',
+    title: 'A part chosen by hand is not in the catalogue',
+    message: (p: { at: string; part: string }) =>
+      `${p.part}, chosen by hand for ${p.at}, isn't in the catalogue.`,
+    found: (p) => p.part,
+    expected: 'a part of the catalogue',
+    hint: 'Correct protector, or add the part to the catalogue.',
+    who: 'office',
+  } satisfies MessageEntry<{ at: string; part: string }>,
+  byHandFails: {
+    code: 'choose/by-hand-fails',
+    severity: 'conflict',
+    title: 'A part chosen by hand fails a rule',
+    message: (p: { at: string; part: string; fails: string }) =>
+      `${p.part}, chosen by hand for ${p.at}, is kept but fails: ${p.fails}.`,
+    found: (p) => p.part,
+    expected: 'a part that meets what the place asks',
+    hint: 'Choose another part, or leave protector blank.',
+    who: 'office',
+  } satisfies MessageEntry<{ at: string; part: string; fails: string }>,
+  existingUnknown: {
+    code: 'choose/existing-unknown',
+    severity: 'confirm',
+    title: 'The ratings of a protector that is there already are not known',
+    message: (p: { at: string; existing: string; asks: string }) =>
+      `The protector that is there at ${p.at} ("${p.existing}") isn't in the catalogue: check that it has ${p.asks}.`,
+    found: (p) => p.existing,
+    expected: (p) => p.asks,
+    hint: 'Read its label on site.',
+    who: 'installer',
+  } satisfies MessageEntry<{ at: string; existing: string; asks: string }>,
+  existingFails: {
+    code: 'choose/existing-fails',
+    severity: 'conflict',
+    title: 'A protector that is there already fails a rule',
+    message: (p: { at: string; part: string; fails: string }) =>
+      `${p.part}, which is there at ${p.at}, fails: ${p.fails}.`,
+    found: (p) => p.part,
+    expected: 'a part that meets what the place asks',
+    hint: 'Replace it: clear existing on that row.',
+    who: 'designer',
+  } satisfies MessageEntry<{ at: string; part: string; fails: string }>,
+  shortfall: {
+    code: 'choose/shortfall',
+    severity: 'confirm',
+    title: 'The chosen part falls short of an aim',
+    message: (p: { at: string; part: string; shortfall: string }) =>
+      `${p.part} at ${p.at} falls short of an aim: ${p.shortfall}.`,
+    expected: 'the withstand of the equipment from its maker, or a part that clamps lower',
+    hint: 'Ask the maker of the equipment, or shorten the leads.',
+    who: 'maker',
+  } satisfies MessageEntry<{ at: string; part: string; shortfall: string }>,
+  listedToUlOnly: {
+    code: 'choose/listed-to-ul-only',
+    severity: 'confirm',
+    title: 'A part without an IEC class under basis iec',
+    message: (p: { at: string; part: string }) =>
+      `${p.part} at ${p.at} states no IEC class: it is kept, and its fitness under IEC 61643 isn't known.`,
+    expected: 'iec_class in the catalogue',
+    hint: 'Ask the maker of the part.',
+    who: 'maker',
+  } satisfies MessageEntry<{ at: string; part: string }>,
+  faultCurrentUnknown: {
+    code: 'choose/fault-current-unknown',
+    severity: 'confirm',
+    title: 'The fault current at a place is not stated',
+    message: (p: { at: string; because: string; part: string; holds: string }) =>
+      `At ${p.at} ${p.because}: ${p.part} ${p.holds}.`,
+    expected: 'the available fault current',
+    hint: 'Ask the utility or the maker of the source, and compare.',
+    who: 'utility',
+  } satisfies MessageEntry<{ at: string; because: string; part: string; holds: string }>,
+} as const;
