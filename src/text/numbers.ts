@@ -9,7 +9,9 @@ export type NumberReading =
   | { readonly ok: true; readonly value: number; readonly rest: string }
   | { readonly ok: false; readonly problem: NumberProblem };
 
-const LITERAL = /^([+\-\u2212\u2013]?)\s*((?:\d|[.,]\d)[\d.,' \u00a0\u202f\u2009]*)(.*)$/s;
+/** A blank or an apostrophe belongs to the number only where three digits follow it. */
+const LITERAL =
+  /^([+\-\u2212\u2013]?)\s*((?:\d|[.,]\d)(?:[\d.,]|[' \u00a0\u202f\u2009](?=\d{3}(?!\d)))*)(.*)$/s;
 const MINUS = '-\u2212\u2013';
 const SHORTENED = /^e[+-]?\d/i;
 const SPACED = /^\d{1,3}(?:([' \u00a0\u202f\u2009])\d{3})(?:\1\d{3})*(?:[.,]\d*)?$/;
@@ -33,8 +35,7 @@ function plainDigits(literal: string, mark: DecimalMark): Digits | NumberProblem
   const comma = digits.indexOf(',');
   const dot = digits.indexOf('.');
   if (comma < 0 && dot < 0) return { digits };
-  const decimal = spaced && mark === 'auto-comma' ? ',' : mark;
-  if (decimal === '.' || decimal === ',') return byMark(digits, decimal);
+  if (mark === '.' || mark === ',') return byMark(digits, mark);
   if (comma >= 0 && dot >= 0)
     return byMark(digits, digits.lastIndexOf(',') > digits.lastIndexOf('.') ? ',' : '.');
   const only = comma >= 0 ? ',' : '.';
@@ -66,13 +67,9 @@ export function readNumber(text: string, mark: DecimalMark = 'auto'): NumberRead
   const match = LITERAL.exec(text);
   if (match === null) return fail('no-number');
   const sign = match[1] ?? '';
-  const literal = (match[2] ?? '').replace(/[' \u00a0\u202f\u2009]+$/, (end) =>
-    end.includes("'") ? end : '',
-  );
-  const feet = literal.endsWith("'");
-  const rest = `${feet ? "'" : ''}${match[3] ?? ''}`.trim();
+  const rest = (match[3] ?? '').trim();
   if (SHORTENED.test(rest)) return fail('shortened');
-  const read = plainDigits(feet ? literal.slice(0, -1).trimEnd() : literal, mark);
+  const read = plainDigits(match[2] ?? '', mark);
   if (typeof read === 'string') return fail(read);
   const value = Number(read.digits);
   if (!Number.isFinite(value)) return fail('no-number');
