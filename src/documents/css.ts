@@ -5,9 +5,7 @@
 export function cssString(text: string): string {
   let out = '';
   for (const character of text) {
-    out += /[A-Za-z0-9 ]/.test(character)
-      ? character
-      : `\\${(character.codePointAt(0) ?? 0).toString(16).padStart(6, '0')}`;
+    out += /[A-Za-z0-9 ]/.test(character) ? character : `\\${(character.codePointAt(0) ?? 0).toString(16)} `;
   }
   return `"${out}"`;
 }

@@ -1,10 +1,12 @@
 import { z } from 'zod';
 import type { Calculation, Plan } from '../../model/plan.js';
-import { quantity } from '../figures.js';
+import { notKnown, quantity } from '../figures.js';
 
 export const CalculationViewSchema = z.object({
   title: z.string(),
   rule: z.string(),
+  /** The last step in one line. */
+  short: z.object({ how: z.string(), result: z.string(), source: z.string() }),
   steps: z.array(
     z.object({
       symbol: z.string(),
@@ -42,9 +44,15 @@ const SURE_TEXT: { readonly [key: string]: string } = {
 
 /** A calculation as its table prints it. */
 export function calculationView(calculation: Calculation): CalculationView {
+  const result = calculation.steps.at(-1);
   return {
     title: calculation.title,
     rule: calculation.rule,
+    short: {
+      how: [result?.formula ?? '', result?.substituted ?? ''].filter((t) => t !== '').join(' = ') || 'taken',
+      result: result === undefined ? notKnown('see the open items') : quantity(result.value, result.unit),
+      source: result === undefined ? '' : `${SURE_TEXT[result.sure] ?? result.sure}: ${result.source}`,
+    },
     steps: calculation.steps.map((step, index) => ({
       symbol: step.symbol,
       says: step.says,

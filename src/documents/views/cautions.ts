@@ -55,6 +55,12 @@ const TWO_SUPPLIES = caution(
   'Opening one of them leaves voltage in the box that could kill or severely injure.',
   'Open and lock out both, and prove both sides dead.',
 );
+const THIS_BOX = caution(
+  'WARNING',
+  'This housing is fed from two supplies.',
+  'Opening one of them leaves voltage in the box that could kill or severely injure.',
+  'Open and lock out both, and prove both sides dead.',
+);
 const STRIKE = caution(
   'WARNING',
   'Lightning can strike while you work.',
@@ -95,5 +101,5 @@ export function siteCautions(plan: Plan): Caution[] {
 
 /** The cautions to read at one box before it is opened. */
 export function boxCautions(protector: PlannedProtector): Caution[] {
-  return [LIVE, ...(protector.wiring.fedFromTwoSupplies ? [TWO_SUPPLIES] : [])];
+  return [LIVE, ...(protector.wiring.fedFromTwoSupplies ? [THIS_BOX] : [])];
 }

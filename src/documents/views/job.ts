@@ -78,11 +78,6 @@ export function jobView(plan: Plan, context: DocumentContext): JobView {
   };
 }
 
-/** The accent colour as a custom property; it draws rules and borders only, so that its contrast never carries text. */
-export function accentRule(context: DocumentContext): string {
-  return `:root { --accent: ${context.settings.company.accent}; }`;
-}
-
 /** Job and name for a margin box. */
 export function jobMargin(plan: Plan): string {
   return plan.jobName === '' ? plan.job : `${plan.job} · ${plan.jobName}`;

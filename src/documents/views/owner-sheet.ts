@@ -48,7 +48,7 @@ export const OwnerSheetSchema = z.object({
   call: z.array(z.object({ what: z.string(), value: z.string(), toFillIn: z.boolean() })),
   logHeading: z.string(),
   logHow: z.string(),
-  logColumns: z.array(z.string()),
+  logColumns: z.array(z.object({ text: z.string(), width: z.string() })),
   months: z.array(z.string()),
 });
 export type OwnerSheetView = z.infer<typeof OwnerSheetSchema>;
@@ -162,7 +162,10 @@ export function ownerSheetView(
     call: callRows(context, strings),
     logHeading: strings.logHeading,
     logHow: strings.logHow,
-    logColumns: [...strings.logColumns],
+    logColumns: strings.logColumns.map((text, index) => ({
+      text,
+      width: ['w8', 'w12', '', 'w24'][index] ?? '',
+    })),
     months: [...strings.months],
   };
 }

@@ -15,7 +15,8 @@ export const ScheduleRowSchema = z.object({
   ports: z.string(),
   system: z.string(),
   strength: z.string(),
-  reasons: z.array(z.string()),
+  /** Ids of the rules that asked. */
+  rules: z.string(),
   requiredMcov: z.string(),
   mcov: z.string(),
   requiredSccr: z.string(),
@@ -35,8 +36,8 @@ export const ScheduleRowSchema = z.object({
 export type ScheduleRow = z.infer<typeof ScheduleRowSchema>;
 
 const OPEN = 'see the open items';
-const NO_PART = 'no part chosen';
-const UNSTATED = 'the catalogue does not state it';
+const NO_PART = 'no part';
+const UNSTATED = 'not in the catalogue';
 
 /** `part`, or why there is none. */
 export function partText(protector: PlannedProtector): string {
@@ -108,10 +109,10 @@ export function scheduleRow(protector: PlannedProtector, basis: Basis): Schedule
     ports: portsText(protector.ports),
     system: protector.system,
     strength: protector.strength,
-    reasons: protector.reasons.map((r) => `${r.rule} (${r.strength}): ${r.because}`),
+    rules: protector.reasons.map((r) => r.rule).join(', '),
     requiredMcov: volts(required.mcov, OPEN),
     mcov: volts(figures?.mcov ?? null, missing),
-    requiredSccr: sccrAsked ? 'not asked' : amperes(required.sccr, 'the list states no fault current'),
+    requiredSccr: sccrAsked ? 'not asked' : amperes(required.sccr, 'not on the list'),
     sccr: amperes(figures?.sccr ?? null, missing),
     requiredIn: amperes(required.in, OPEN),
     in: amperes(figures?.in ?? null, missing),

@@ -1,6 +1,10 @@
 import { z } from 'zod';
 import type { Plan, PlannedChannel, PlannedProtector } from '../../model/plan.js';
+import type { Settings } from '../../model/settings.js';
+import { isNec } from '../../model/words.js';
 import type { Basis } from '../../model/words.js';
+import { housingDrawing } from '../drawing/housing.js';
+import { SvgSchema } from '../drawing/svg.js';
 import { notKnown, plainNumber, shortLength, volts } from '../figures.js';
 import { boxCautions, CautionSchema } from './cautions.js';
 import { partText, placeText, portsText } from './schedule.js';
@@ -14,7 +18,11 @@ export const LightRowSchema = z.object({
 });
 
 export const WiringNoteSchema = z.object({
+  id: z.string(),
+  /** True for the first note, which carries the heading of the section. */
+  first: z.boolean(),
   tag: z.string(),
+  housingDrawing: SvgSchema,
   part: z.string(),
   description: z.string(),
   housing: z.string(),
@@ -22,6 +30,7 @@ export const WiringNoteSchema = z.object({
   position: z.string(),
   protects: z.string(),
   ports: z.string(),
+  system: z.string(),
   grounding: z.string(),
   strength: z.string(),
   reasons: z.array(
@@ -41,7 +50,14 @@ export const WiringNoteSchema = z.object({
     }),
   ),
   groundTo: z.string(),
-  leads: z.array(z.object({ what: z.string(), value: z.string() })),
+  /** Two facts a row; the second is null in an odd last row. */
+  leads: z.array(
+    z.object({
+      what: z.string(),
+      value: z.string(),
+      second: z.object({ what: z.string(), value: z.string() }).nullable(),
+    }),
+  ),
   notes: z.array(z.string()),
   unprotected: z.array(z.object({ conductor: z.string(), because: z.string() })),
   lights: z.array(LightRowSchema),
@@ -89,26 +105,34 @@ function stopText(stopAt: number | null): string {
   return stopAt === null ? notKnown('see the open items; do not connect') : volts(stopAt, '');
 }
 
+interface Lead {
+  readonly what: string;
+  readonly value: string;
+}
+
+function inPairs(facts: readonly Lead[]): WiringNote['leads'] {
+  const rows: WiringNote['leads'] = [];
+  for (let index = 0; index < facts.length; index += 2) {
+    const [first, second] = facts.slice(index, index + 2);
+    if (first !== undefined) rows.push({ ...first, second: second ?? null });
+  }
+  return rows;
+}
+
 function leadRows(protector: PlannedProtector, basis: Basis): WiringNote['leads'] {
-  const { wiring, figures } = protector;
-  const extra = wiring.voltsPerTenCentimetres;
-  const noVoltage = notKnown(figures === null ? 'no part chosen' : 'the lead is not known');
+  const { wiring } = protector;
   const or = (text: string): string => (text === '' ? NO_INSTRUCTION : text);
-  return [
-    { what: 'Lead, line plus ground, at most', value: shortLength(wiring.leadLengthLimit, basis) },
+  return inPairs([
     {
       what: 'Lead as planned',
       value: `${shortLength(wiring.leadLengthPlanned, basis)}, ${or(wiring.leadGauge)}`,
-    },
-    {
-      what: 'Each further 10 cm (4 in) adds',
-      value: extra === null ? noVoltage : `${plainNumber(extra, 1)} V`,
     },
     { what: 'Smallest lead', value: or(wiring.smallestLead) },
     { what: 'Overcurrent protection', value: or(wiring.overcurrent) },
     { what: 'Wire range', value: or(wiring.wireRange) },
     { what: 'Torque', value: or(wiring.torque) },
-  ];
+    { what: 'Indicator', value: indicatorText(protector) },
+  ]);
 }
 
 function indicatorText(protector: PlannedProtector): string {
@@ -122,9 +146,17 @@ function indicatorText(protector: PlannedProtector): string {
 }
 
 /** The wiring note of one housing. */
-export function wiringNote(protector: PlannedProtector, basis: Basis): WiringNote {
+function wiringNote(
+  protector: PlannedProtector,
+  index: number,
+  basis: Basis,
+  groundColour: string,
+): WiringNote {
   const { housing, wiring } = protector;
   return {
+    id: `note-${index + 1}`,
+    first: index === 0,
+    housingDrawing: housingDrawing(protector, basis, groundColour),
     tag: protector.tag,
     part: partText(protector),
     description: protector.partDetails?.description ?? '',
@@ -133,6 +165,7 @@ export function wiringNote(protector: PlannedProtector, basis: Basis): WiringNot
     position: protector.position,
     protects: protector.protects,
     ports: portsText(protector.ports),
+    system: protector.system === '' ? notKnown('see the open items') : protector.system,
     grounding: protector.grounding === '' ? notKnown('see the open items') : protector.grounding,
     strength: protector.strength,
     reasons: protector.reasons.map((r) => ({ ...r, sources: r.sources.join('; ') })),
@@ -150,6 +183,7 @@ export function wiringNote(protector: PlannedProtector, basis: Basis): WiringNot
 }
 
 /** One wiring note a housing, in the plan's order. */
-export function wiringNotes(plan: Plan): WiringNote[] {
-  return plan.protectors.map((p) => wiringNote(p, plan.basis));
+export function wiringNotes(plan: Plan, settings: Settings): WiringNote[] {
+  const ground = settings.conductorColours[isNec(plan.basis) ? 'nec' : 'iec'].ground;
+  return plan.protectors.map((p, index) => wiringNote(p, index, plan.basis, ground));
 }

@@ -139,6 +139,7 @@ export const en: OwnerStrings = {
   logColumns: ['Month', 'Day', 'All as shown? If not, which one?', 'Your name'],
   months: ['1', '2', '3', '4', '5', '6', '7', '8', '9', '10', '11', '12'],
   label: {
+    sheetTitle: 'Labels',
     title: 'Surge protector {tag}',
     guards: 'Guards',
     lights: 'Lights',

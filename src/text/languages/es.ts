@@ -143,6 +143,7 @@ export const es: OwnerStrings = {
   logColumns: ['Mes', 'Día', '¿Todo como se muestra? Si no, ¿cuál?', 'Su nombre'],
   months: ['1', '2', '3', '4', '5', '6', '7', '8', '9', '10', '11', '12'],
   label: {
+    sheetTitle: 'Etiquetas',
     title: 'Protector {tag}',
     guards: 'Protege',
     lights: 'Luces',

@@ -85,6 +85,7 @@ export interface OwnerStrings {
   readonly logColumns: readonly [string, string, string, string];
   readonly months: readonly string[];
   readonly label: {
+    readonly sheetTitle: string;
     readonly title: string;
     readonly guards: string;
     readonly lights: string;

@@ -1,0 +1,60 @@
+import { z } from 'zod';
+import type { Plan, PlannedProtector } from '../../model/plan.js';
+import { clauseText } from './sources.js';
+
+/** One clause of the job's own code cycle, and how this job stands to it. */
+export const ClauseRowSchema = z.object({
+  rule: z.string(),
+  title: z.string(),
+  clause: z.string(),
+  /** `met at P-1, P-2`, `open at P-3`, `does not apply at X: because`. */
+  standing: z.array(z.string()),
+});
+export type ClauseRow = z.infer<typeof ClauseRowSchema>;
+
+const tagsOf = (protectors: readonly PlannedProtector[]): string => protectors.map((p) => p.tag).join(', ');
+const isSettled = (p: PlannedProtector): boolean => p.part !== null || p.existing !== null;
+
+/** Protectors to which a rule was applied: it asked for them, or one of their figures is its own. */
+function touched(plan: Plan, rule: string): readonly PlannedProtector[] {
+  if (rule.startsWith('place/')) return plan.protectors.filter((p) => p.reasons.some((r) => r.rule === rule));
+  const computed = plan.protectors.filter((p) => p.calculations.some((c) => c.rule === rule));
+  return computed.length > 0 ? computed : plan.protectors;
+}
+
+/** Equal reasons stand once, with the ports that share them. */
+function notApplied(plan: Plan, rule: string): string[] {
+  const ports = new Map<string, string[]>();
+  for (const n of plan.notPlaced) {
+    if (n.rule !== rule) continue;
+    ports.set(n.because, [...(ports.get(n.because) ?? []), `${n.equipment} ${n.port}`]);
+  }
+  return [...ports].map(([because, at]) => `does not apply at ${at.join(', ')}: ${because}`);
+}
+
+function standingOf(plan: Plan, rule: string): string[] {
+  const protectors = touched(plan, rule);
+  const settled = protectors.filter(isSettled);
+  const open = protectors.filter((p) => !isSettled(p));
+  return [
+    ...(settled.length === 0 ? [] : [`met at ${tagsOf(settled)}`]),
+    ...(open.length === 0 ? [] : [`open at ${tagsOf(open)}: no part is chosen`]),
+    ...notApplied(plan, rule),
+  ];
+}
+
+/** The strip of clauses: those of the rules that fired, then the rules that looked at a port and did not apply. */
+export function clauseStrip(plan: Plan): ClauseRow[] {
+  const fired = plan.clauses.map((c) => ({ rule: c.rule, title: c.title, clause: clauseText(c) }));
+  const known = new Set(fired.map((c) => c.rule));
+  const others = [...new Set(plan.notPlaced.map((n) => n.rule))].filter((rule) => !known.has(rule));
+  return [
+    ...fired.map((row) => ({ ...row, standing: standingOf(plan, row.rule) })),
+    ...others.map((rule) => ({
+      rule,
+      title: '',
+      clause: 'no clause: it did not apply',
+      standing: notApplied(plan, rule),
+    })),
+  ];
+}
