@@ -39,6 +39,8 @@ export interface BatchContext {
   readonly logo: string | undefined;
   /** The output folder. */
   readonly out: string;
+  /** The folder of our own files in it. */
+  readonly own: string;
   /** The name of each job's folder in it. */
   readonly folders: ReadonlyMap<string, string>;
   readonly records: PackRecords;
@@ -55,6 +57,9 @@ export interface BatchContext {
   readonly fatal: { failure: Failure | undefined };
   readonly signal: AbortSignal;
 }
+
+/** The same while no printer is at hand. */
+export type UnprintedContext = Omit<BatchContext, 'printer'>;
 
 /**
  * The fingerprints that all jobs share.

@@ -9,7 +9,7 @@ import { planJson } from '../output/json.js';
 import { scheduleCsv, type JobOrder, type ReportLine } from '../output/tables.js';
 import type { FileToWrite } from '../output/whole-file.js';
 import { PRINT_MESSAGES } from '../text/messages/print.js';
-import { BATCH_MESSAGES } from '../text/messages/batch.js';
+import { BATCH_MESSAGES, PACK_NOT_MADE } from '../text/messages/batch.js';
 import { itemAt, note } from '../text/message-kit.js';
 import type { BatchContext } from './batch-context.js';
 import { fingerprint, type Fingerprint } from './fingerprint.js';
@@ -20,6 +20,9 @@ import type { JobPhotos } from './pictures.js';
 /** What came of one job. */
 export interface MadeJob {
   readonly line: ReportLine;
+  readonly name: string;
+  /** Names of the PDFs in its folder that show its plan. */
+  readonly documents: readonly string[];
   readonly items: readonly OpenItem[];
   readonly orders: readonly JobOrder[];
   readonly exitStatus: ExitStatus;
@@ -102,6 +105,7 @@ async function makePack(plan: Plan, making: Making, batch: BatchContext): Promis
   const planned = fingerprint(text);
   const summary = {
     job: plan.job,
+    name: plan.jobName,
     folder,
     planFrom,
     plan: planned,
@@ -186,8 +190,11 @@ function fromRecord(record: PackRecord, done: ReportLine['done']): MadeJob {
     conflict: count('conflict'),
     confirm: count('confirm'),
   };
+  const pages = record.printedPlan === record.plan ? record.files.filter((f) => f.name.endsWith('.pdf')) : [];
   return {
     line,
+    name: record.name,
+    documents: pages.map((file) => file.name),
     items: record.items,
     orders: record.orders.map((order) => ({ job: record.job, ...order })),
     exitStatus: record.submittable ? EXIT.complete : EXIT.drafts,
@@ -208,8 +215,7 @@ function failed(
   const place = { file: job.sheet.file, line: job.line, column: '' };
   const items = [
     ...(plan?.openItems ?? []),
-    itemAt(why, place),
-    itemAt(note(BATCH_MESSAGES.jobFailed, { because: why.message }), place),
+    itemAt({ ...why, message: `${why.message} ${PACK_NOT_MADE}` }, place),
   ];
   const count = (severity: string): number => items.filter((item) => item.severity === severity).length;
   return {
@@ -224,6 +230,8 @@ function failed(
       conflict: count('conflict'),
       confirm: count('confirm'),
     },
+    name: job.facts.job_name?.value ?? '',
+    documents: [],
     items,
     orders: [],
     exitStatus: EXIT.failed,

@@ -28,6 +28,7 @@ const itemSchema = z.object({
 
 const recordSchema = z.object({
   job: z.string(),
+  name: z.string(),
   folder: z.string(),
   /** What the plan was made from. */
   planFrom: z.string(),

@@ -1,17 +1,20 @@
 import { join } from 'node:path';
-import { EXIT, type ExitStatus } from '../model/exit-status.js';
+import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import type { JobList } from '../model/list.js';
-import type { OpenItem } from '../model/message.js';
 import { folderNames } from '../output/folder-name.js';
 import { lockOutput } from '../output/lock.js';
 import { sweepTemporaryFiles } from '../output/whole-file.js';
 import { embeddedFonts } from '../print/fonts.js';
 import { withPrinter } from '../print/printer.js';
 import { BATCH_MESSAGES } from '../text/messages/batch.js';
-import { itemAt, note } from '../text/message-kit.js';
-import type { JobItem } from '../text/tell.js';
-import { sharedFingerprints, type BatchContext, type BatchSteps } from './batch-context.js';
+import { note } from '../text/message-kit.js';
+import {
+  sharedFingerprints,
+  type BatchContext,
+  type BatchSteps,
+  type UnprintedContext,
+} from './batch-context.js';
 import { readInputs, type BatchInputs } from './batch-inputs.js';
 import type { BatchOptions, BatchResult } from './batch-options.js';
 import { jobFingerprints } from './fingerprint.js';
@@ -21,7 +24,7 @@ import { photoFinder } from './pictures.js';
 import { openPreviousPlans } from './previous-plans.js';
 import { progressOf } from './progress.js';
 import { stopping } from './stopping.js';
-import { foldersLeft, ofNoJob, writeReports } from './write-reports.js';
+import { ofNoJob, reportBatch } from './report-batch.js';
 
 /** The folder of our own files in the output folder: the lock, and what is known of each pack. */
 const OWN_FOLDER = '.shuntbook';
@@ -52,7 +55,7 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
         embeddedFonts(),
         openPackRecords(own),
       ]);
-      const context: Omit<BatchContext, 'printer'> = {
+      const context: UnprintedContext = {
         ...shared,
         options,
         steps: await stepsOf(options, given),
@@ -60,6 +63,7 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
         catalogue: inputs.catalogue,
         logo: inputs.logo,
         out,
+        own,
         folders: folderNames(inputs.jobs.map((job) => job.job)),
         records,
         previous: openPreviousPlans(own, out),
@@ -70,7 +74,7 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
         signal: stop.signal,
       };
       const made = await makeAll(jobs, context);
-      const result = await report(made, jobs.length, context, inputs);
+      const result = await reportBatch(made, jobs.length, context, inputs);
       await records.tidy();
       return result;
     } finally {
@@ -111,7 +115,7 @@ function chosenJobs(jobs: readonly JobList[], { job }: BatchOptions): readonly J
 }
 
 /** Makes the jobs, a few at a time, so that planning overlaps printing. */
-async function makeAll(jobs: readonly JobList[], context: Omit<BatchContext, 'printer'>): Promise<MadeJob[]> {
+async function makeAll(jobs: readonly JobList[], context: UnprintedContext): Promise<MadeJob[]> {
   const { options, signal } = context;
   const made = new Map<JobList, MadeJob>();
   const progress = progressOf(jobs.length, () => performance.now());
@@ -150,43 +154,3 @@ const aborted = (signal: AbortSignal): Promise<void> =>
       resolve();
     });
   });
-
-async function report(
-  made: readonly MadeJob[],
-  all: number,
-  { out, folders, options }: Omit<BatchContext, 'printer'>,
-  inputs: BatchInputs,
-): Promise<BatchResult> {
-  const whole = made.length === all;
-  const loose: OpenItem[] = [...inputs.unreadable, ...inputs.items];
-  const nowhere = { file: '', line: 0, column: '' };
-  // Jobs of a list that couldn't be read are no jobs that left the lists.
-  const left = whole && inputs.unreadable.length === 0 ? await foldersLeft(out, folders.values()) : [];
-  for (const folder of left) loose.push(itemAt(note(BATCH_MESSAGES.folderLeft, { folder }), nowhere));
-  if (!whole) loose.push(itemAt(note(BATCH_MESSAGES.interrupted, { done: made.length, all }), nowhere));
-  const lines = made.map((job) => job.line);
-  const items: JobItem[] = [
-    ...ofNoJob(loose),
-    ...made.flatMap(({ line, items: own }) => own.map((item) => ({ job: line.job, item }))),
-  ];
-  const orders = made.flatMap((job) => job.orders);
-  await writeReports(out, { lines, items, orders, whole }, inputs);
-  const statuses = [
-    ...made.map((job) => job.exitStatus),
-    inputs.unreadable.length > 0 ? EXIT.unreadable : EXIT.complete,
-    whole ? EXIT.complete : EXIT.interrupted,
-  ];
-  return {
-    exitStatus: highest(statuses),
-    out,
-    jobs: lines,
-    items,
-    unreadable: inputs.unreadable,
-    missingModels: options.job === undefined ? inputs.missingModels : [],
-    leftFolders: left,
-    interrupted: !whole,
-  };
-}
-
-const highest = (statuses: readonly ExitStatus[]): ExitStatus =>
-  statuses.reduce((worst, status) => (status > worst ? status : worst), EXIT.complete);

@@ -1,18 +1,11 @@
 import type { MessageEntry } from '../message-kit.js';
 
+/** Stands after the sentence that says why a job failed. */
+export const PACK_NOT_MADE =
+  'The pack of this job was not made; what its folder holds, if anything, is older.';
+
 /** Messages of the batch as a whole, and of jobs that failed. */
 export const BATCH_MESSAGES = {
-  jobFailed: {
-    code: 'batch/job-failed',
-    severity: 'conflict',
-    title: 'The pack of a job was not made',
-    message: (p: { because: string }) =>
-      `The pack of this job was not made, and what its folder holds is older: ${p.because.replace(/[.\s]+$/, '')}.`,
-    found: (p) => p.because,
-    expected: 'a pack that can be printed and written',
-    hint: 'Mend what it names and run the same command again; the other packs are kept as they are.',
-    who: 'office',
-  } satisfies MessageEntry<{ because: string }>,
   programFault: {
     code: 'batch/program-fault',
     severity: 'conflict',

@@ -1,0 +1,131 @@
+import { readdir, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { EXIT, type ExitStatus } from '../model/exit-status.js';
+import type { MissingModel } from '../model/list.js';
+import type { OpenItem } from '../model/message.js';
+import { missingModelsCsv, openItemsCsv, orderListCsv, reportCsv } from '../output/tables.js';
+import { writeWhole, writeWholeFile, type FileToWrite } from '../output/whole-file.js';
+import { BATCH_MESSAGES } from '../text/messages/batch.js';
+import { itemAt, note } from '../text/message-kit.js';
+import type { JobItem } from '../text/tell.js';
+import type { UnprintedContext } from './batch-context.js';
+import type { BatchInputs } from './batch-inputs.js';
+import type { BatchResult } from './batch-options.js';
+import { changesSince, readLastRun, runToKeep, writeLastRun, type LastRun } from './last-run.js';
+import type { MadeJob } from './make-job.js';
+import { reportPage } from './report-page.js';
+
+/** Puts items of no job under the empty job. */
+export const ofNoJob = (items: readonly OpenItem[]): JobItem[] => items.map((item) => ({ job: '', item }));
+
+/**
+ * Writes the batch's files beside the job folders, and sums the batch up.
+ * @param made the jobs that were made, in their order
+ * @param all number of jobs that were to be made; more than `made`: the run was stopped
+ * @param batch what the jobs shared
+ * @param inputs catalogue (prices), library (headings) and the models that it lacks
+ * @throws Failure where the disk refuses, or the report's template can't be used
+ */
+export async function reportBatch(
+  made: readonly MadeJob[],
+  all: number,
+  batch: UnprintedContext,
+  inputs: BatchInputs,
+): Promise<BatchResult> {
+  const { out, options } = batch;
+  const whole = made.length === all;
+  const left = whole && inputs.unreadable.length === 0 ? await foldersLeft(out, batch.folders.values()) : [];
+  const items: JobItem[] = [
+    ...ofNoJob([...inputs.unreadable, ...inputs.items, ...itemsOfRun(left, made.length, all)]),
+    ...made.flatMap(({ line, items: own }) => own.map((item) => ({ job: line.job, item }))),
+  ];
+  const models = missingIn(inputs.missingModels, options.job);
+  await writeWhole(out, tables(made, items, models, whole, inputs));
+  // Nothing was read: what an earlier run wrote is left alone.
+  if (made.length > 0) await compareRuns(made, items, all, batch);
+  const statuses: ExitStatus[] = [
+    ...made.map((job) => job.exitStatus),
+    inputs.unreadable.length > 0 ? EXIT.unreadable : EXIT.complete,
+    whole ? EXIT.complete : EXIT.interrupted,
+  ];
+  return {
+    exitStatus: statuses.reduce((worst, status) => (status > worst ? status : worst), EXIT.complete),
+    out,
+    jobs: made.map((job) => job.line),
+    items,
+    unreadable: inputs.unreadable,
+    missingModels: models,
+    leftFolders: left,
+    interrupted: !whole,
+  };
+}
+
+function itemsOfRun(left: readonly string[], done: number, all: number): OpenItem[] {
+  const nowhere = { file: '', line: 0, column: '' };
+  const folders = left.map((folder) => itemAt(note(BATCH_MESSAGES.folderLeft, { folder }), nowhere));
+  return done === all
+    ? folders
+    : [itemAt(note(BATCH_MESSAGES.interrupted, { done, all }), nowhere), ...folders];
+}
+
+/** The models that the library lacks, of the jobs that were to be made. */
+function missingIn(models: readonly MissingModel[], job: string | undefined): readonly MissingModel[] {
+  if (job === undefined) return models;
+  return models.filter((model) => model.jobs.includes(job)).map((model) => ({ ...model, jobs: [job] }));
+}
+
+function tables(
+  made: readonly MadeJob[],
+  items: readonly JobItem[],
+  models: readonly MissingModel[],
+  whole: boolean,
+  { catalogue, libraryFields }: BatchInputs,
+): FileToWrite[] {
+  const files: FileToWrite[] = [{ name: 'open-items.csv', content: openItemsCsv(items) }];
+  if (made.length === 0) return files;
+  files.push({ name: 'report.csv', content: reportCsv(made.map((job) => job.line)) });
+  // A run that was stopped knows too little for an order list.
+  if (!whole) return files;
+  const orders = made.flatMap((job) => job.orders);
+  files.push({ name: 'order-list.csv', content: orderListCsv(orders, catalogue) });
+  files.push({ name: 'missing-models.csv', content: missingModelsCsv(models, libraryFields) });
+  return files;
+}
+
+/** Says in `report.html` what changed since the last run, and keeps this one for the next. */
+async function compareRuns(
+  made: readonly MadeJob[],
+  items: readonly JobItem[],
+  all: number,
+  { out, own, options }: UnprintedContext,
+): Promise<void> {
+  const before = await readLastRun(own);
+  const lines = made.map((job) => job.line);
+  const now = runToKeep(options.date, lines, items);
+  const partial = options.job !== undefined || made.length < all;
+  const compared = before && partial ? { ...before, jobs: sharedJobs(before, now) } : before;
+  if (options.make === 'pack') {
+    const changes = compared && changesSince(compared, now);
+    const page = await reportPage({ date: options.date, jobs: made, items, changes, all }, options.templates);
+    await writeWholeFile(join(out, 'report.html'), page);
+  }
+  const jobs = new Map([...(partial ? (before?.jobs ?? []) : []), ...now.jobs].map((job) => [job.job, job]));
+  await writeLastRun(own, { date: options.date, jobs: [...jobs.values()] });
+}
+
+function sharedJobs(before: LastRun, now: LastRun): LastRun['jobs'] {
+  const made = new Set(now.jobs.map((job) => job.job));
+  return before.jobs.filter((job) => made.has(job.job));
+}
+
+/** The folders of packs in the output folder that no list names any more. */
+async function foldersLeft(out: string, named: Iterable<string>): Promise<string[]> {
+  const known = new Set(named);
+  const entries = await readdir(out, { withFileTypes: true });
+  const others = entries.filter((e) => e.isDirectory() && !e.name.startsWith('.') && !known.has(e.name));
+  const left: string[] = [];
+  for (const { name } of others) {
+    if (await stat(join(out, name, 'plan.json')).catch(() => undefined)) left.push(name);
+  }
+  return left.sort();
+}
