@@ -185,7 +185,7 @@ function word(field: Field, text: string, list: readonly string[]): Wrong | Type
   const key = wordKey(text);
   const same = list.find((w) => wordKey(w) === key);
   if (same !== undefined) return { value: same };
-  const loose = key.replace(/-?\/-?/g, '/').replace(/-?v(?:-?ac)?$|^cat(?:egory)?-|^ovc-/g, '');
+  const loose = key.replace(/-?\/-?/g, '/').replace(/-?v(?:-?ac)?$|^cat(?:egory)?\.?-|^ovc-/g, '');
   const near =
     list.find((w) => wordKey(w) === loose) ??
     (field === 'overvoltage_category' ? ROMAN.get(loose) : undefined);
@@ -193,7 +193,7 @@ function word(field: Field, text: string, list: readonly string[]): Wrong | Type
   const guess = nearest(key, list.map(wordKey));
   const meant = guess === null ? undefined : list.find((w) => wordKey(w) === guess);
   return wrong(
-    `${field} has no such word`,
+    'it is none of the words that may stand here',
     meant === undefined ? undefined : `Write ${meant} if that is what is meant.`,
   );
 }

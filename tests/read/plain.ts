@@ -22,7 +22,7 @@ function plainFacts(facts: Readonly<Record<string, Fact<unknown> | undefined>>):
 /** A job without places and cells as typed; a stated `quantity` of 1 is the default. */
 export function plainJob(list: JobList): PlainJob {
   const rows = list.rows.map((row) => {
-    const facts = plainFacts(row.facts as Readonly<Record<string, Fact<unknown> | undefined>>);
+    const facts = plainFacts(row.facts);
     return facts['quantity'] === 1
       ? Object.fromEntries(Object.entries(facts).filter(([f]) => f !== 'quantity'))
       : facts;

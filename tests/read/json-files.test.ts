@@ -1,0 +1,137 @@
+import { mkdtempSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { defaultSettings } from '../../src/model/settings.js';
+import { ColumnMapSchema, draftColumnMap, readColumnMap } from '../../src/read/column-map.js';
+import { findCompanyFiles } from '../../src/read/find.js';
+import { readListText } from '../../src/read/lists.js';
+import { readSettings } from '../../src/read/settings.js';
+import { plainJob } from './plain.js';
+
+const at = mkdtempSync(join(tmpdir(), 'shuntbook-json-'));
+afterAll(() => {
+  rmSync(at, { recursive: true });
+});
+function file(name: string, text: string): string {
+  const path = join(at, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+describe('settings', () => {
+  it('are the defaults without a file', async () => {
+    expect(await readSettings(undefined)).toEqual({ settings: defaultSettings(), items: [], unreadable: [] });
+  });
+  it('take from the file what it states', async () => {
+    const { settings, unreadable } = await readSettings(
+      file('s.json', '{ "units": { "length": "m" }, "thresholds": { "longRunNec": 20 } }'),
+    );
+    expect(unreadable).toEqual([]);
+    expect([settings.units.length, settings.units.temperature, settings.thresholds.longRunNec]).toEqual([
+      'm',
+      'C',
+      20,
+    ]);
+  });
+  it('with a fault are not used at all, and each fault has its line', async () => {
+    const path = file('bad.json', '{\n  "units": {\n    "length": "cubits"\n  },\n  "colour": 1\n}\n');
+    const { settings, unreadable } = await readSettings(path);
+    expect(settings).toEqual(defaultSettings());
+    expect(unreadable.map((i) => [i.code, i.line, i.column])).toEqual([
+      ['json/key-wrong', 3, 'units.length'],
+      ['json/key-wrong', 5, 'colour'],
+    ]);
+  });
+  it('that are no JSON say from which line on', async () => {
+    const { unreadable } = await readSettings(
+      file('broken.json', '{\n  "units": {\n    "length": "m",\n  }\n}\n'),
+    );
+    expect(unreadable.map((i) => [i.code, i.line])).toEqual([['json/not-valid', 4]]);
+  });
+  it('that are not there say so', async () => {
+    expect((await readSettings(join(at, 'gone.json'))).unreadable.map((i) => i.code)).toEqual([
+      'file/not-there',
+    ]);
+  });
+  it('pollute no prototype', async () => {
+    await readSettings(
+      file(
+        'proto.json',
+        '{ "__proto__": { "polluted": true }, "company": { "__proto__": { "polluted": true } } }',
+      ),
+    );
+    await readColumnMap(
+      file(
+        'proto-map.json',
+        '{ "columns": { "__proto__": "tag" }, "words": { "kind": { "__proto__": "array" } } }',
+      ),
+    );
+    expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
+  });
+});
+
+describe('a column map', () => {
+  it('with a field that there is none of is not used', async () => {
+    const { map, unreadable } = await readColumnMap(
+      file('m.json', '{\n "columns": {\n  "Ref": "tagg"\n }\n}'),
+    );
+    expect(map).toBeNull();
+    expect(unreadable.map((i) => [i.code, i.line, i.column])).toEqual([['json/key-wrong', 3, 'columns.Ref']]);
+  });
+  it('that names a heading twice is not used', async () => {
+    const { map, unreadable } = await readColumnMap(
+      file('twice.json', '{ "columns": { "Ref": "tag", "ref ": "kind" } }'),
+    );
+    expect(map).toBeNull();
+    expect(unreadable.map((i) => i.code)).toEqual(['map/heading-twice']);
+  });
+  it('can be drafted from a list, and reads that list the same', () => {
+    const list = 'Tag;Type;Colour;Cable length (ft);Voltage;Voltage\nA;array;blue;"4,5";1;2\n';
+    const first = readListText('list.csv', list, { settings: defaultSettings() });
+    const [understood] = first.understood;
+    const map = understood === undefined ? {} : draftColumnMap(understood);
+    expect(map).toEqual({
+      dialect: { encoding: 'utf-8', delimiter: ';', headingLine: 1 },
+      columns: {
+        Tag: 'tag',
+        Type: 'kind',
+        Colour: null,
+        'Cable length (ft)': { field: 'run_length', unit: 'ft' },
+        Voltage: null,
+        'Voltage #2': null,
+      },
+    });
+    expect(ColumnMapSchema.safeParse(JSON.parse(JSON.stringify(map))).success).toBe(true);
+    const again = readListText('list.csv', list, { settings: defaultSettings(), columns: map });
+    expect(again.jobs.map(plainJob)).toEqual(first.jobs.map(plainJob));
+    expect(again.items).toEqual([]);
+  });
+});
+
+describe("the company's files", () => {
+  it('are those beside the first list, where they exist and no other is given', async () => {
+    const folder = join(at, 'company');
+    mkdirSync(folder);
+    for (const name of ['a.csv', 'catalogue.csv', 'library.csv', 'settings.json'])
+      writeFileSync(join(folder, name), '');
+    const beside = {
+      catalogue: join(folder, 'catalogue.csv'),
+      library: join(folder, 'library.csv'),
+      columns: undefined,
+      settings: join(folder, 'settings.json'),
+    };
+    expect(await findCompanyFiles([join(folder, 'a.csv')], {})).toEqual(beside);
+    expect(await findCompanyFiles([folder], {})).toEqual(beside);
+    expect(await findCompanyFiles([folder], { catalogue: 'other.csv' })).toEqual({
+      ...beside,
+      catalogue: 'other.csv',
+    });
+    expect(await findCompanyFiles(['-'], {})).toEqual({
+      catalogue: undefined,
+      library: undefined,
+      columns: undefined,
+      settings: undefined,
+    });
+  });
+});

@@ -1,0 +1,80 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { checkQuotes } from '../../src/read/quotes.js';
+import { readRecords } from '../../src/read/records.js';
+
+const quoted = (cell: string): string => `"${cell.replaceAll('"', '""')}"`;
+
+describe('quotes are checked before the parser sees them', () => {
+  it('leaves a sound text alone', () => {
+    const text = 'a,b,c\n"x, y","2"" pipe","line one\nline two"\n';
+    expect(checkQuotes(text, ',', 3)).toEqual({ text, leftOut: [], stray: [] });
+  });
+
+  it('empties the line of a quote that is never closed, and keeps the numbers of the others', () => {
+    const checked = checkQuotes('a,b,c\n1,"open,3\n4,5,6\n', ',', 3);
+    expect(checked.text).toBe('a,b,c\n\n4,5,6\n');
+    expect(checked.leftOut).toEqual([{ line: 2, shown: '1,"open,3\n4,5,6\n', lines: 1 }]);
+  });
+
+  it('finds the line where the quote was left open, not where the next one stands', () => {
+    const rows = Array.from({ length: 20 }, (_, i) => `${i},b,"c, d"`).join('\n');
+    const checked = checkQuotes(`a,b,c\nx,"open,z\n${rows}\n`, ',', 3);
+    expect(checked.leftOut.map((l) => l.line)).toEqual([2]);
+    expect(readRecords(checked.text, ',').cells).toHaveLength(22);
+  });
+
+  it('finds it in a list of two columns too', () => {
+    const checked = checkQuotes('tag,kind\n"A,array\nB,"battery"\nC,load\n', ',', 2);
+    expect(checked.leftOut.map((l) => l.line)).toEqual([2]);
+    expect(readRecords(checked.text, ',').cells.map((r) => r[0])).toEqual(['tag', '', 'B', 'C']);
+  });
+
+  it('keeps a cell of several lines that happens to hold delimiters', () => {
+    const text = 'a,b,c,d\n1,"first, with a comma\nsecond, with one",3,4\n';
+    expect(checkQuotes(text, ',', 4).leftOut).toEqual([]);
+  });
+
+  it('names the lines with quotes inside cells', () => {
+    expect(checkQuotes('a,b\n3" conduit,x\ny,5\' 6"\nz,"w" v\n', ',', 2).stray).toEqual([2, 3, 4]);
+  });
+
+  it('gives up after many damaged lines, in one item for the rest', () => {
+    const text = `a,b,c\n${Array.from({ length: 5000 }, (_, i) => `${i},"open,3`).join('\n')}\n`;
+    const { leftOut } = checkQuotes(text, ',', 3);
+    expect(leftOut.length).toBeLessThanOrEqual(201);
+    expect(leftOut.reduce((n, l) => n + l.lines, 0)).toBeGreaterThanOrEqual(4999);
+  });
+});
+
+describe('records', () => {
+  it('come back as they were written, each with its line', () => {
+    const cell = fc.stringMatching(/^[a-z",\n; ]{0,8}$/);
+    fc.assert(
+      fc.property(
+        fc.array(fc.array(cell, { minLength: 2, maxLength: 4 }), { minLength: 1, maxLength: 8 }),
+        (rows) => {
+          const text = `${rows.map((row) => row.map(quoted).join(',')).join('\n')}\n`;
+          const { cells, lines } = readRecords(text, ',');
+          expect(cells).toEqual(rows);
+          let line = 1;
+          for (const [i, row] of rows.entries()) {
+            expect(lines[i]).toBe(line);
+            line += 1 + row.join('').split('\n').length - 1;
+          }
+        },
+      ),
+    );
+  });
+
+  it('are never thrown over by a text, once its quotes are checked', () => {
+    fc.assert(
+      fc.property(fc.stringMatching(/^[a"', ;\n]{0,60}$/), fc.nat(5), (text, columns) => {
+        const checked = checkQuotes(text, ',', columns);
+        expect(checked.text.split('\n').length).toBeLessThanOrEqual(text.split('\n').length);
+        expect(Array.isArray(readRecords(checked.text, ',').cells)).toBe(true);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+});
