@@ -7,6 +7,7 @@ import {
   type ColdVoltageInput,
 } from '../../src/electrical/cold-voltage.js';
 import { pvVoltageLimit } from '../../src/electrical/pv-limits.js';
+import { clause } from '../../src/rules/clauses.js';
 
 function cold(input: ColdVoltageInput): { value: number; factor: number; method: string } {
   const found = coldOpenCircuitVoltage(input);
@@ -124,3 +125,26 @@ describe('limits on the DC side, NEC 690.7 (read)', () => {
     expect(pvVoltageLimit({ occupancy: 'other', groundMounted: true })).toBe(1500);
   });
 });
+
+test.each([
+  [
+    'maximum-pv-voltage',
+    'nec-2017',
+    'NEC (NFPA 70)',
+    '2017',
+    '690.7',
+    /600 V on one- and two-family dwellings, 1000 V on other buildings, 1500 V/,
+  ],
+  ['maximum-pv-voltage', 'nec-2023', 'NEC (NFPA 70)', '2023', '690.7', /600 V/],
+  ['cold-voltage', 'nec-2023', 'NEC (NFPA 70)', '2023', '690.7(A)', /lowest expected ambient/],
+  ['cold-voltage-table', 'nec-2023', 'NEC (NFPA 70)', '2023', 'Table 690.7(A)', /down to -40 C/],
+  ['maker-instructions', 'nec-2023', 'NEC (NFPA 70)', '2023', '110.3(B)', /instructions/],
+  ['cold-voltage', 'iec', 'IEC 60364-7-712', '2017', 'Annex B', /; 1\.2 times/],
+] as const)(
+  'the rulebook cites %s under %s as %s (%s) %s',
+  (subject, basis, standard, edition, number, says) => {
+    const found = clause(subject, basis);
+    expect(found).toMatchObject({ standard, edition, clause: number });
+    expect(found?.says).toMatch(says);
+  },
+);

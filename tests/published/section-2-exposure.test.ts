@@ -10,6 +10,7 @@ import {
   structureCollectionArea,
   structureEvents,
 } from '../../src/electrical/lightning.js';
+import { clause } from '../../src/rules/clauses.js';
 
 function critical(site: ExposedSite, flashDensity: number): number {
   const found = criticalLength({ site, flashDensity });
@@ -102,3 +103,17 @@ describe('IEC 62305-2 Annex A and E (value from memory)', () => {
     expect(events * 100).toBeCloseTo(1.03, 2);
   });
 });
+
+test.each([
+  ['pv-dc-protection', 'iec', 'IEC 60364-7-712', '2017', '712.443', /critical length/],
+  ['calculated-risk-level', 'iec', 'IEC 60364-4-44', '2007+A1:2015', '443.5', /below 1000$/],
+  ['yearly-flashes', 'iec', 'IEC 62305-2', '2010', 'Annex A', /collection areas/],
+  ['flash-density-days', 'iec', 'IEC 62305-2', '2006', 'Annex A', /a tenth/],
+] as const)(
+  'the rulebook cites %s under %s as %s (%s) %s',
+  (subject, basis, standard, edition, number, says) => {
+    const found = clause(subject, basis);
+    expect(found).toMatchObject({ standard, edition, clause: number });
+    expect(found?.says).toMatch(says);
+  },
+);

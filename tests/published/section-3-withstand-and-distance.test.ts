@@ -14,6 +14,7 @@ import {
 } from '../../src/electrical/withstand.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { OVERVOLTAGE_CATEGORIES, type AcSystem, type SystemGrounding } from '../../src/model/words.js';
+import { clause } from '../../src/rules/clauses.js';
 
 function rowOf(voltage: number): { row: number; withstand: number[] } {
   const found = OVERVOLTAGE_CATEGORIES.map((category) => assumedWithstand({ voltage, category }));
@@ -123,3 +124,24 @@ describe('UL 1449', () => {
     expect(UL_1449_ED5_LEAD_IN_VPR).toBeCloseTo(6 * 0.0254, 12);
   });
 });
+
+test.each([
+  ['impulse-withstand', 'nec-2023', 'IEC 60664-1', '2020', 'Table F.1', /overvoltage category/],
+  ['protection-level', 'iec', 'IEC 60364-5-53', '2019', '534.4.4.2', /80 percent/],
+  ['oscillation-distance', 'iec', 'OVE Fachinformation E09', '2022', 'Annex C', /25 V\/m; no limit at half/],
+  [
+    'protection-rating',
+    'nec-2023',
+    'UL 1449',
+    '5',
+    'voltage protection rating',
+    /6 kV and 3 kA with leads of 6 in/,
+  ],
+] as const)(
+  'the rulebook cites %s under %s as %s (%s) %s',
+  (subject, basis, standard, edition, number, says) => {
+    const found = clause(subject, basis);
+    expect(found).toMatchObject({ standard, edition, clause: number });
+    expect(found?.says).toMatch(says);
+  },
+);

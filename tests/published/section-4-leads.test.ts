@@ -146,3 +146,33 @@ describe('lengths and sizes of leads', () => {
     expect(smallestLeads('iec', 'T1')).toMatchObject({ live: '6 mm2', earth: '16 mm2', aluminum: null });
   });
 });
+
+test.each([
+  [
+    'lead-inductance',
+    'iec',
+    'Rosa, Bulletin of the Bureau of Standards 4(2)',
+    '1908',
+    'p. 301',
+    /round wire/,
+  ],
+  ['wire-gauge', 'nec-2023', 'ASTM B258', '2018', 'scope', /American wire gauge/],
+  ['surge-waves', 'iec', 'IEEE C62.41.2', '2002', 'Annex A', /8\/20 us current.*1\.2\/50 us voltage/],
+  ['lead-routing', 'iec', 'IEC 60364-5-53', '2019', '534.4.8', /0\.5 m/],
+  ['smallest-lead', 'nec-2017', 'NEC (NFPA 70)', '2017', '285.26', /14 AWG copper or 12 AWG aluminum/],
+  [
+    'smallest-lead',
+    'iec',
+    'IEC 60364-5-53',
+    '2019',
+    '534.4.10',
+    /6 mm2 for class II and 16 mm2 for class I; live leads at least 2\.5 and 6 mm2/,
+  ],
+] as const)(
+  'the rulebook cites %s under %s as %s (%s) %s',
+  (subject, basis, standard, edition, number, says) => {
+    const found = clause(subject, basis);
+    expect(found).toMatchObject({ standard, edition, clause: number });
+    expect(found?.says).toMatch(says);
+  },
+);

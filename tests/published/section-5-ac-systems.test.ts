@@ -6,6 +6,7 @@ import {
 } from '../../src/electrical/continuous-voltage.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import type { AcSystem, Basis, Earthing, SystemGrounding } from '../../src/model/words.js';
+import { clause } from '../../src/rules/clauses.js';
 
 const { continuousShare } = defaultSettings().thresholds;
 
@@ -93,3 +94,15 @@ describe('to ground: normal, ANSI C84.1 range B (value from memory, x 127/120), 
     expect(nominalToGround({ ...common, conductor: 'L3' })).toBe(120);
   });
 });
+
+test.each([
+  ['voltage-ranges', 'nec-2023', 'ANSI C84.1', '2020', 'Table 1', /120 V system is 127 V/],
+  ['continuous-voltage', 'iec', 'IEC 60364-5-53', '2019', 'Table 534.2', /1\.1 times/],
+] as const)(
+  'the rulebook cites %s under %s as %s (%s) %s',
+  (subject, basis, standard, edition, number, says) => {
+    const found = clause(subject, basis);
+    expect(found).toMatchObject({ standard, edition, clause: number });
+    expect(found?.says).toMatch(says);
+  },
+);

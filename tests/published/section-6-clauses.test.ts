@@ -51,6 +51,18 @@ describe('what the clauses say (read)', () => {
     expect(says('dwelling-service', 'nec-2023')).toMatch(/dormitory.*guest.*patient.*10 kA/);
     expect(says('dwelling-service', 'nec-2020')).not.toMatch(/10 kA|dormitory|guest|patient/);
   });
+  test('10 kA on a feeder to a dwelling unit, inside and outside', () => {
+    expect(says('feeder', 'nec-2023')).toMatch(/dwelling.*dormitory.*guest.*patient.*at least 10 kA/);
+    expect(says('outside-feeder', 'nec-2023')).toMatch(/dwelling.*dormitory.*guest.*patient.*at least 10 kA/);
+  });
+  test('what may stand where, by type', () => {
+    for (const basis of ['nec-2017', 'nec-2020', 'nec-2023'] as const) {
+      expect(says('type-1-places', basis)).toMatch(/^a type 1 protector.*supply side/);
+      expect(says('type-2-places', basis)).toMatch(/^a type 2 protector.*load side/);
+      expect(says('type-3-places', basis)).toMatch(/^a type 3 protector.*load side/);
+    }
+    expect(says('dwelling-service', 'nec-2020')).toMatch(/type 1 or type 2 protector/);
+  });
   test('ground-fault protection of an array over 30 V or 8 A from 2020', () => {
     expect(says('array-ground-fault', 'nec-2020')).toMatch(/30 V or 8 A/);
     expect(says('array-ground-fault', 'nec-2023')).toMatch(/30 V or 8 A/);
