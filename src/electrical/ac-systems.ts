@@ -168,12 +168,8 @@ export interface WorstLine {
  */
 export function worstGroundedLine(system: AcSystem): WorstLine {
   const { lines, linesToGround } = AC_SYSTEM_DATA[system];
-  let worst: WorstLine = { conductor: 'L1', nominal: 0 };
-  lines.forEach((conductor, i) => {
-    const nominal = linesToGround[i] ?? 0;
-    if (nominal > worst.nominal) worst = { conductor, nominal };
-  });
-  return worst;
+  const nominal = Math.max(...linesToGround);
+  return { conductor: lines[linesToGround.indexOf(nominal)] ?? 'L1', nominal };
 }
 
 /**

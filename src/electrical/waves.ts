@@ -1,5 +1,3 @@
-import { FROM_MEMORY } from './working.js';
-
 /** 8/20 us current wave: I(t) = a Ip t^3 exp(-t/tau); a in 1/s^3, tau in s. IEEE C62.41.2-2002. */
 export const IEEE_C62_41_2_2002_CURRENT_8_20 = { a: 0.01243e18, tau: 3.911e-6 };
 
@@ -8,8 +6,6 @@ export const IEEE_C62_41_2_2002_VOLTAGE_1_2_50 = { a: 1.037, tau1: 0.4074e-6, ta
 
 /** Where the waves come from, for the pages. */
 export const WAVE_SOURCE = 'IEEE C62.41.2-2002';
-/** Definitions of front and half-value time. */
-export const WAVE_TIMES_SOURCE = `IEC 60060-1:2010 and IEC 62475:2010, ${FROM_MEMORY}`;
 
 /** What a surge wave of a given peak amounts to; seconds, and the wave's own unit (A or V). */
 export interface WaveFigures {

@@ -29,6 +29,8 @@ describe('the systems of the contract', () => {
     expect(data.lines).toEqual(conductors.filter((c) => c !== 'N'));
     expect(data.hasNeutral).toBe(conductors.some((c) => c === 'N'));
     expect(data.linesToGround).toHaveLength(data.lines.length);
+    // A delta without a neutral has nothing nearer to ground than its lines.
+    if (phases === 3 && !data.hasNeutral) expect(new Set(data.linesToGround)).toEqual(new Set([lineToLine]));
   });
   test('each has its data', () => {
     expect(Object.keys(AC_SYSTEM_DATA).sort()).toEqual([...AC_SYSTEMS].sort());

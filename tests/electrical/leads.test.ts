@@ -43,6 +43,7 @@ describe('lead voltage', () => {
       'computed',
       'computed',
     ]);
+    expect(found.working.steps[4]?.substituted).toBe('0.565 µH × 446.96 A/µs');
     expect(found.working.steps[1]?.value).toBeCloseTo(2.588, 9);
     expect(found.working.steps[2]?.source).toContain('Rosa');
     expect(found.working.steps[3]?.source).toContain('C62.41.2');

@@ -128,6 +128,7 @@ describe('line (IEC 62305-2:2010 Annex A, values from memory)', () => {
       says: 'Length of the line, not stated',
     });
     expect(found.workingTo.steps[1]?.source).toContain('Annex A');
+    expect(symbols(found.workingNear)[1]).toBe('LL m');
     expectSound(found.workingNear);
   });
 });
