@@ -21,7 +21,9 @@ export {
 } from './read/lists.js';
 export { readSettings, type SettingsReading } from './read/settings.js';
 
-// Plan: one job, in memory.
+// Survey and plan: one job, in memory.
+export { surveySite } from './site/survey.js';
+export { placeItems } from './plan/items.js';
 export { planJob } from './plan/plan-job.js';
 export { ALL_RULES } from './rules/rulebook.js';
 
@@ -67,4 +69,5 @@ export type * from './model/plan.js';
 export type * from './model/print.js';
 export type * from './model/rule.js';
 export type * from './model/settings.js';
+export type * from './model/site.js';
 export type * from './model/words.js';

@@ -7,6 +7,7 @@ import { noteText } from '../text/tell.js';
 import type { Act, Context } from './context.js';
 import { addPack } from './pack.js';
 import { addPlan } from './plan.js';
+import { addRead } from './read.js';
 import { addRules } from './rules.js';
 import { markPlain, unmarkPlain, WrongCommandLine } from './usage.js';
 import { addWhy } from './why.js';
@@ -50,7 +51,7 @@ function parser(programVersion: string, act: Act): Argv {
       'parse-numbers': false,
       'parse-positional-numbers': false,
     });
-  const commands = [addPack, addPlan, addWhy, addRules];
+  const commands = [addPack, addPlan, addRead, addWhy, addRules];
   return commands
     .reduce((known, add) => add(known, act), empty)
     .example('$0 pack fixtures/demo --out out/demo', 'plans and prints every job of the demo')

@@ -56,9 +56,11 @@ export function itemText(item: OpenItem, more = ''): string {
 }
 
 function detail(note: Note): string {
-  const found = note.found === '' ? '' : `found ${JSON.stringify(printable(note.found, 80))}; `;
-  const expected = note.expected === '' ? '' : `expected ${printable(note.expected)}; `;
-  return `  ${found}${expected}${printable(note.hint)} (${note.who})\n`;
+  const found = note.found === '' ? '' : `found ${JSON.stringify(printable(note.found, 80))}`;
+  const expected = note.expected === '' ? '' : `expected ${printable(note.expected)}`;
+  const both = [found, expected].filter((s) => s !== '').join(', ');
+  const facts = both === '' ? '' : `  ${both}\n`;
+  return `${facts}  ${printable(note.hint)} (${note.who})\n`;
 }
 
 interface Group {

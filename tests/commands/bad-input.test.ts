@@ -14,6 +14,7 @@ interface Item {
   readonly file: string;
   readonly line: number;
   readonly column: string;
+  readonly found: string;
 }
 interface Result {
   readonly exitStatus: number;
@@ -90,14 +91,14 @@ describe('a wrong row or cell', () => {
     ['quantity 0', 'quantity-zero.csv', 5, 'quantity', /quantity/i],
     ['quantity -1', 'quantity-negative.csv', 5, 'quantity', /quantity/i],
     ['quantity 2.5', 'quantity-fraction.csv', 5, 'quantity', /quantity/i],
-    ['two rows with one tag', 'tag-twice.csv', 6, 'tag', /LOAD.*line 5.*line 6/],
+    ['two rows with one tag', 'tag-twice.csv', 5, 'tag', /LOAD.*line 5.*line 6/],
     ['a connection to a tag that is not there', 'connects-to-nothing.csv', 5, 'connects_to', /NOWHERE/],
     ['a circle of connections', 'circle.csv', 5, 'connects_to', /circle/],
   ])('%s is an open item with its place, and ends with 1', async (_, name, line, column, says) => {
     const { status, folder, result } = await plan([bad(name)]);
     expect(status).toBe(1);
     const grave = result.openItems.filter((i) => i.severity !== 'confirm');
-    const [item, ...others] = grave.filter((i) => says.test(i.message));
+    const [item, ...others] = grave.filter((i) => says.test(`${i.message} ${i.found}`));
     expect(item).toMatchObject({ job: 'BAD', file: bad(name), line, column });
     expect(others).toEqual([]);
     expect(result.jobs.find((j) => j.job === 'BAD')?.status).toBe('draft');
@@ -166,7 +167,7 @@ describe('a hostile name', () => {
     expect(saved.site.equipments.map((e) => e.tag)).toContain('=1+1');
     expect(saved.site.equipments.map((e) => e.place)).toContain('{{x}} / =1+1');
     for (const file of ['NAMES/schedule.csv', 'open-items.csv', 'report.csv', 'order-list.csv']) {
-      const rows = parse(readFileSync(join(folder, file), 'utf8'), { bom: true }) as string[][];
+      const rows = parse<string[]>(readFileSync(join(folder, file), 'utf8'), { bom: true });
       for (const cell of rows.flat()) expect(cell, file).not.toMatch(/^[\s\0]*[=+@]/);
     }
   });

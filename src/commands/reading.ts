@@ -1,0 +1,70 @@
+import type { OpenItem, ReadResult, Settings } from '../index.js';
+import type { CommonOptions, Context } from './context.js';
+import { textOption } from './usage.js';
+
+/** The options of a command that reads lists. */
+export interface ReadingArguments extends CommonOptions {
+  readonly catalogue?: string | undefined;
+  readonly library?: string | undefined;
+  readonly columns?: string | undefined;
+  readonly settings?: string | undefined;
+  readonly jobFacts?: string | undefined;
+  readonly job?: string | undefined;
+}
+
+/** Lists as read, with the settings that they were read with. */
+export interface Reading {
+  readonly read: ReadResult;
+  readonly settings: Settings;
+  /** Items of no job, of all files. */
+  readonly items: readonly OpenItem[];
+  /** Files that couldn't be read at all. */
+  readonly unreadable: readonly OpenItem[];
+}
+
+/**
+ * Reads lists with the company's files beside them, for commands that plan nothing.
+ * @param lists files, folders or `-`
+ * @param given the command line
+ * @param context where standard input is
+ */
+export async function readAll(
+  lists: readonly string[],
+  given: ReadingArguments,
+  context: Context,
+): Promise<Reading> {
+  const { findCompanyFiles, readColumnMap, readLibrary, readLists, readSettings } =
+    await import('../index.js');
+  const named = Object.entries({
+    catalogue: textOption('catalogue', given.catalogue),
+    library: textOption('library', given.library),
+    columns: textOption('columns', given.columns),
+    settings: textOption('settings', given.settings),
+  }).filter((entry): entry is [string, string] => entry[1] !== undefined);
+  const files = await findCompanyFiles(lists, Object.fromEntries(named));
+  const settings = await readSettings(files.settings);
+  const map = files.columns === undefined ? undefined : await readColumnMap(files.columns);
+  const library =
+    files.library === undefined ? undefined : await readLibrary(files.library, settings.settings);
+  const read = await readLists({
+    lists,
+    settings: settings.settings,
+    library: library?.unreadable.length === 0 ? library.library : undefined,
+    columns: map?.map ?? undefined,
+    jobFacts: textOption('job-facts', given.jobFacts),
+    stdinJob: textOption('job', given.job),
+    exclude: [files.catalogue, files.library].filter((path) => path !== undefined),
+    stdin: context.stdin,
+  });
+  return {
+    read,
+    settings: settings.settings,
+    items: [...settings.items, ...(library?.items ?? []), ...read.items],
+    unreadable: [
+      ...settings.unreadable,
+      ...(map?.unreadable ?? []),
+      ...(library?.unreadable ?? []),
+      ...read.unreadable,
+    ],
+  };
+}
