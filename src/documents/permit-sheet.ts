@@ -9,6 +9,13 @@ import type { PermitPart } from './views/permit-sheet.js';
 
 const SUBJECT = 'Surge protection: placement drawing, schedule, calculations and clauses for the permit';
 
+/** The parts that follow each other on the running paper. */
+const TEXT_PARTS: readonly (readonly [PermitPart, string])[] = [
+  ['open-items', 'Open items'],
+  ['calculations', 'Calculations'],
+  ['clauses', 'Clauses'],
+];
+
 /** Sheets by part: drawings and schedule on the large sheet in landscape, the rest on the running paper. */
 async function sheetWith(
   given: Shown,
@@ -22,9 +29,13 @@ async function sheetWith(
     pageRule('', paper, 'Summary'),
     pageRule('drawing', large, 'Placement drawing', true),
     pageRule('schedule', large, 'Protection schedule', true),
-    pageRule('open-items', paper, 'Open items'),
-    pageRule('calculations', paper, 'Calculations in short'),
-    pageRule('clauses', paper, 'Clauses and limits'),
+    pageRule(
+      'text',
+      paper,
+      TEXT_PARTS.filter(([part]) => parts.has(part))
+        .map(([, title]) => title)
+        .join(' · '),
+    ),
   ];
   const style = styleOf(given, ['base', 'permit-sheet'], pageRules(pages, marginsOf(given, 'Permit sheet')));
   const view = checkedView(

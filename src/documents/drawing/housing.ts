@@ -4,25 +4,24 @@ import { notKnown, plainNumber, shortLength } from '../figures.js';
 import { conductorStripe } from './conductor-colour.js';
 import { drawing, element, line, rect, textAt } from './svg.js';
 import { groundSymbol } from './symbols.js';
-import { textWidth, wrapped } from './text-width.js';
+import { wrapped } from './text-width.js';
 
 const FONT = 9;
 const LINE = 11;
 const X = {
-  wire: 112,
-  breaker: 150,
-  breakerEnd: 236,
-  housing: 290,
-  housingEnd: 392,
-  states: 400,
-  end: 516,
+  wire: 104,
+  breaker: 126,
+  breakerEnd: 214,
+  housing: 246,
+  housingEnd: 352,
+  words: 362,
+  end: 502,
 } as const;
 const WIRE = { stroke: '#000', 'stroke-width': 1.1, fill: 'none' };
 
 interface ChannelRow {
   readonly channel: PlannedChannel;
   readonly conductor: readonly string[];
-  readonly states: readonly string[];
   readonly y: number;
   readonly height: number;
 }
@@ -35,11 +34,8 @@ function channelRows(protector: PlannedProtector, top: number): ChannelRow[] {
       ...wrapped(channel.conductor, X.wire - 8, FONT, true),
       ...wrapped(`(${colour})`, X.wire - 8, FONT),
     ];
-    const states = channel.indicator.flatMap((i) =>
-      wrapped(`${i.state}: ${i.shows}`, X.end - X.states, FONT),
-    );
-    const height = Math.max(34, Math.max(conductor.length, states.length) * LINE + 8);
-    const row = { channel, conductor, states, y: y + height / 2, height };
+    const height = Math.max(30, conductor.length * LINE + 6);
+    const row = { channel, conductor, y: y + height / 2, height };
     y += height;
     return row;
   });
@@ -55,14 +51,14 @@ function block(x: number, y: number, lines: readonly string[], boldLines = 0): s
     .join('');
 }
 
+/** The place of a channel's light (a lamp) or flag on the housing. */
 function indicatorMark(protector: PlannedProtector, x: number, y: number): string {
   const kind = protector.partDetails?.indicator ?? null;
   if (kind === 'none') return '';
   if (kind === 'flag') return rect(x - 6, y - 5, 12, 10, { ...WIRE, fill: '#fff' });
+  const ring = element('circle', { cx: x, cy: y, r: 6, ...WIRE, fill: '#fff' });
   return (
-    element('circle', { cx: x, cy: y, r: 6, ...WIRE, fill: '#fff' }) +
-    line(x - 4.2, y - 4.2, x + 4.2, y + 4.2, WIRE) +
-    line(x - 4.2, y + 4.2, x + 4.2, y - 4.2, WIRE)
+    ring + line(x - 4.2, y - 4.2, x + 4.2, y + 4.2, WIRE) + line(x - 4.2, y + 4.2, x + 4.2, y - 4.2, WIRE)
   );
 }
 
@@ -74,41 +70,44 @@ function rowSvg(protector: PlannedProtector, row: ChannelRow): string {
     element('circle', { cx: X.housing, cy: y, r: 3.2, fill: '#fff', stroke: '#000' }),
     textAt(X.housing + 8, y + 3.2, `Channel ${channel.channel}`, { 'font-weight': 700 }),
     indicatorMark(protector, X.housingEnd - 12, y),
-    block(X.states, y, row.states),
   ].join('');
 }
 
-function breakerSvg(protector: PlannedProtector, top: number, bottom: number): string {
+function breakerSvg(protector: PlannedProtector, rows: readonly ChannelRow[]): string {
+  const [first, last] = [rows[0], rows.at(-1)];
+  if (first === undefined || last === undefined) return '';
   const stated = protector.wiring.overcurrent;
-  const lines = wrapped(
-    stated === '' ? "overcurrent protection by the part's instructions" : stated,
-    X.breakerEnd - X.breaker - 8,
-    FONT,
-  );
-  const height = Math.max(bottom - top, lines.length * LINE + 8);
-  const width = X.breakerEnd - X.breaker;
-  const frame = rect(X.breaker, top, width, height, {
+  const words = stated === '' ? "overcurrent protection by the part's instructions" : stated;
+  const lines = wrapped(words, X.breakerEnd - X.breaker - 8, FONT);
+  const middle = (first.y + last.y) / 2;
+  const height = Math.max(last.y - first.y + 24, lines.length * LINE + 8);
+  const frame = rect(X.breaker, middle - height / 2, X.breakerEnd - X.breaker, height, {
     fill: '#fff',
     stroke: '#000',
     'stroke-width': 0.9,
     'stroke-dasharray': '5 2',
   });
-  return frame + block(X.breaker + 5, top + height / 2, lines);
+  return frame + block(X.breaker + 5, middle, lines);
 }
 
-function leadLines(protector: PlannedProtector, basis: Basis): string[] {
+/** What stands beside the housing: the limit of the leads, what more costs, and where the ground lead goes. */
+function words(protector: PlannedProtector, basis: Basis, groundColour: string): string[] {
   const { wiring } = protector;
   const extra = wiring.voltsPerTenCentimetres;
   const more = extra === null ? notKnown('the part or its lead is not known') : `${plainNumber(extra, 1)} V`;
+  const toNeutral = protector.channels.some((c) => c.to === 'N');
   return [
     `Line lead plus ground lead: at most ${shortLength(wiring.leadLengthLimit, basis)}.`,
-    `Each further 10 cm (4 in) adds ${more} to what the equipment sees.`,
-  ].flatMap((text) => wrapped(text, X.housing - 24, FONT));
+    `Each further 10 cm (4 in) adds ${more}.`,
+    ...(toNeutral ? ['Inside: lines to N, N to earth.'] : []),
+    `Ground lead (${groundColour}): to ${wiring.groundTo === '' ? notKnown('see the open items') : wiring.groundTo}.`,
+  ].flatMap((text) => wrapped(text, X.end - X.words, FONT));
 }
 
 function altText(protector: PlannedProtector): string {
   const channels = protector.channels.map(
-    (c) => `channel ${c.channel}: ${c.conductor}, ${c.colour || 'no colour set'}, to ${c.to}`,
+    (c) =>
+      `channel ${c.channel}: ${c.conductor}, ${c.colour === '' ? 'no colour set' : c.colour}, to ${c.to}`,
   );
   return `Housing of ${protector.tag} with ${protector.channels.length} channels. ${channels.join('; ')}. Ground lead to ${protector.wiring.groundTo}.`;
 }
@@ -119,52 +118,27 @@ function altText(protector: PlannedProtector): string {
  * @param groundColour word of the settings for the ground conductor
  */
 export function housingDrawing(protector: PlannedProtector, basis: Basis, groundColour: string): string {
-  const part = protector.existing ?? protector.part ?? 'no part chosen';
-  const name = wrapped(part, X.housingEnd - X.housing - 10, FONT);
-  const title = wrapped(protector.tag, X.housingEnd - X.housing - 10, FONT, true);
+  const room = X.housingEnd - X.housing - 10;
+  const title = wrapped(protector.tag, room, FONT, true);
+  const name = wrapped(protector.existing ?? protector.part ?? 'no part chosen', room, FONT);
   const headHeight = (title.length + name.length) * LINE + 6;
-  const rows = channelRows(protector, headHeight + 4);
-  const toNeutral = protector.channels.some((c) => c.to === 'N');
-  const bottom = rows.reduce((sum, r) => sum + r.height, headHeight + 4) + (toNeutral ? LINE + 2 : 0);
+  const rows = channelRows(protector, headHeight);
+  const bottom = rows.reduce((sum, r) => sum + r.height, headHeight);
   const head = [...title, ...name].map((text, index) =>
     textAt(X.housing + 6, LINE * (index + 1), text, index < title.length ? { 'font-weight': 700 } : {}),
   );
-  const firstRow = rows[0];
-  const lastRow = rows.at(-1);
-  const breaker =
-    firstRow === undefined || lastRow === undefined
-      ? ''
-      : breakerSvg(protector, firstRow.y - 12, lastRow.y + 12);
-  const ground = wrapped(
-    `Ground lead (${groundColour}) to ${protector.wiring.groundTo || notKnown('see the open items')}`,
-    X.end - X.housing - 90,
-    FONT,
-  );
-  const leads = leadLines(protector, basis);
+  const beside = words(protector, basis, groundColour);
   const stem = X.housing + 50;
-  const barY = bottom + 26;
-  const lower = Math.max(ground.length, leads.length) * LINE + 12;
+  const lead = conductorStripe(stem, bottom + 1, 16, groundColour);
   const inner = [
     rect(X.housing, 1, X.housingEnd - X.housing, bottom, { ...WIRE, fill: '#f3f3f3', 'stroke-width': 1.4 }),
     head.join(''),
     rows.map((row) => rowSvg(protector, row)).join(''),
-    breaker,
-    toNeutral ? textAt(X.housing + 6, bottom - 3, 'lines to N, N to earth') : '',
-    element(
-      'g',
-      { transform: `rotate(90 ${stem} ${bottom + 1})` },
-      conductorStripe(stem, bottom + 1, 22, groundColour),
-    ),
-    groundSymbol(stem, barY),
-    block(stem + 22, bottom + 14 + (ground.length * LINE) / 2, ground),
-    block(2, bottom + 14 + (leads.length * LINE) / 2, leads),
+    breakerSvg(protector, rows),
+    element('g', { transform: `rotate(90 ${stem} ${bottom + 1})` }, lead),
+    groundSymbol(stem, bottom + 19),
+    block(X.words, Math.max((bottom + 20) / 2, (beside.length * LINE) / 2), beside),
   ].join('');
-  const widest = Math.max(X.end, ...rows.flatMap((r) => r.states.map((t) => X.states + textWidth(t, FONT))));
-  return drawing(
-    widest,
-    bottom + 14 + Math.max(lower, 30),
-    altText(protector),
-    'housing',
-    element('g', { 'font-size': FONT }, inner),
-  );
+  const height = Math.max(bottom + 28, beside.length * LINE + 4);
+  return drawing(X.end, height, altText(protector), 'housing', element('g', { 'font-size': FONT }, inner));
 }

@@ -47,6 +47,16 @@ type End = { readonly equipment: string; readonly port: string };
 
 const keyOf = (end: End, side: Side): string => `${side} ${end.port} ${end.equipment}`;
 
+/**
+ * The run as it is drawn, from left to right. A charge controller is drawn ahead of its battery, where its energy goes,
+ * whichever of them the list names as the source.
+ */
+function asDrawn(run: PlannedRun, kinds: ReadonlyMap<string, string>): PlannedRun {
+  const backwards =
+    kinds.get(run.from.equipment) === 'battery' && kinds.get(run.to.equipment) === 'charge-controller';
+  return backwards ? { ...run, from: run.to, to: run.from, through: [...run.through].reverse() } : run;
+}
+
 /** Ends of the run with the transfer switches between them. */
 function stations(run: PlannedRun): End[] {
   return [run.from, ...run.through.map((equipment) => ({ equipment, port: '' })), run.to];
@@ -83,9 +93,9 @@ function lengthText(run: PlannedRun, plan: Plan): string {
 }
 
 /** Where a run's length is written: at the end that has no other run, first at the end of the row that owns it. */
-function labelRuns(plan: Plan, rows: Rows): void {
+function labelRuns(plan: Plan, runs: readonly PlannedRun[], rows: Rows): void {
   const counts = new Map<PortRow, number>();
-  const ends = plan.site.runs.map((run) => ({
+  const ends = runs.map((run) => ({
     run,
     from: rowAt(rows, run.from, 'east'),
     to: rowAt(rows, run.to, 'west'),
@@ -144,7 +154,9 @@ export function siteGraph(plan: Plan): SiteGraph {
     row.outside = true;
     row.labels.push('utility');
   }
-  for (const run of plan.site.runs) {
+  const kinds = new Map(plan.site.equipments.map((e) => [e.tag, e.kind]));
+  const runs = plan.site.runs.map((run) => asDrawn(run, kinds));
+  for (const run of runs) {
     const chain = stations(run);
     chain.slice(1).forEach((to, index) => {
       const from = chain[index];
@@ -153,7 +165,7 @@ export function siteGraph(plan: Plan): SiteGraph {
       lines.set(`${line.from}\n${line.to}`, line);
     });
   }
-  labelRuns(plan, rows);
+  labelRuns(plan, runs, rows);
   for (const protector of plan.protectors) placeProtector(protector, rows);
 
   const rowsOf = new Map<string, PortRow[]>();

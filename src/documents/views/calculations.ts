@@ -3,6 +3,8 @@ import type { Calculation, Plan } from '../../model/plan.js';
 import { notKnown, quantity } from '../figures.js';
 
 export const CalculationViewSchema = z.object({
+  /** `P-1, P-2`: the protectors that share it; `` for the site as a whole. */
+  tags: z.string(),
   title: z.string(),
   rule: z.string(),
   /** The last step in one line. */
@@ -11,7 +13,7 @@ export const CalculationViewSchema = z.object({
     z.object({
       symbol: z.string(),
       says: z.string(),
-      /** `formula = figures`, `` for a figure that is taken. */
+      /** `` for a figure that is taken. */
       formula: z.string(),
       substituted: z.string(),
       result: z.string(),
@@ -23,13 +25,12 @@ export const CalculationViewSchema = z.object({
 });
 export type CalculationView = z.infer<typeof CalculationViewSchema>;
 
-export const CalculationGroupSchema = z.object({
-  /** `P-1, P-2`: protectors whose calculations are the same, or `Site`. */
-  tags: z.string(),
-  calculations: z.array(CalculationViewSchema),
-  rejected: z.array(z.object({ part: z.string(), rule: z.string(), because: z.string() })),
+/** A part of the catalogue that was left out, with each reason and the protectors that it holds for. */
+export const LeftOutSchema = z.object({
+  part: z.string(),
+  reasons: z.array(z.object({ because: z.string(), rule: z.string(), tags: z.string() })),
 });
-export type CalculationGroup = z.infer<typeof CalculationGroupSchema>;
+export type LeftOut = z.infer<typeof LeftOutSchema>;
 
 /** How sure a figure is, in words. */
 const SURE_TEXT: { readonly [key: string]: string } = {
@@ -42,16 +43,23 @@ const SURE_TEXT: { readonly [key: string]: string } = {
   computed: 'computed',
 };
 
+/** `sure: source`, once where the source says it already. */
+function sourceText(sure: string, source: string): string {
+  const word = SURE_TEXT[sure] ?? sure;
+  return source.includes(word) ? source : `${word}: ${source}`;
+}
+
 /** A calculation as its table prints it. */
-export function calculationView(calculation: Calculation): CalculationView {
+export function calculationView(calculation: Calculation, tags: readonly string[] = []): CalculationView {
   const result = calculation.steps.at(-1);
   return {
+    tags: tags.join(', '),
     title: calculation.title,
     rule: calculation.rule,
     short: {
       how: [result?.formula ?? '', result?.substituted ?? ''].filter((t) => t !== '').join(' = ') || 'taken',
       result: result === undefined ? notKnown('see the open items') : quantity(result.value, result.unit),
-      source: result === undefined ? '' : `${SURE_TEXT[result.sure] ?? result.sure}: ${result.source}`,
+      source: result === undefined ? '' : sourceText(result.sure, result.source),
     },
     steps: calculation.steps.map((step, index) => ({
       symbol: step.symbol,
@@ -60,32 +68,48 @@ export function calculationView(calculation: Calculation): CalculationView {
       substituted: step.substituted,
       result: quantity(step.value, step.unit),
       sure: SURE_TEXT[step.sure] ?? step.sure,
-      source: step.source,
+      source: sourceText(step.sure, step.source),
       last: index === calculation.steps.length - 1,
     })),
   };
 }
 
-/** The calculations of the protectors; equal ones stand once, with the tags of all that share them. */
-export function calculationGroups(plan: Plan): CalculationGroup[] {
-  const groups = new Map<string, CalculationGroup & { all: string[] }>();
+/** The calculations of all protectors, rule by rule; equal ones stand once, with the tags of all that share them. */
+export function calculationViews(plan: Plan): CalculationView[] {
+  const found = new Map<string, { calculation: Calculation; tags: string[] }>();
   for (const protector of plan.protectors) {
-    const key = JSON.stringify([protector.calculations, protector.rejected]);
-    const group = groups.get(key);
-    if (group !== undefined) {
-      group.all.push(protector.tag);
-      continue;
+    for (const calculation of protector.calculations) {
+      const key = JSON.stringify(calculation);
+      const entry = found.get(key) ?? { calculation, tags: [] };
+      if (!entry.tags.includes(protector.tag)) entry.tags.push(protector.tag);
+      found.set(key, entry);
     }
-    groups.set(key, {
-      tags: '',
-      all: [protector.tag],
-      calculations: protector.calculations.map(calculationView),
-      rejected: protector.rejected.map((r) => ({ ...r })),
-    });
   }
-  return [...groups.values()].map(({ all, calculations, rejected }) => ({
-    tags: all.join(', '),
-    calculations,
-    rejected,
+  const entries = [...found.values()];
+  const order = [...new Set(entries.map((e) => e.calculation.rule))];
+  return order.flatMap((rule) =>
+    entries.filter((e) => e.calculation.rule === rule).map((e) => calculationView(e.calculation, e.tags)),
+  );
+}
+
+/** The parts that were left out, one entry a part; equal reasons stand once with the protectors that they hold for. */
+export function leftOutParts(plan: Plan): LeftOut[] {
+  const parts = new Map<string, Map<string, { because: string; rule: string; tags: string[] }>>();
+  for (const protector of plan.protectors) {
+    for (const { part, rule, because } of protector.rejected) {
+      const reasons = parts.get(part) ?? new Map<string, { because: string; rule: string; tags: string[] }>();
+      const key = `${rule}\n${because}`;
+      const reason = reasons.get(key) ?? { because, rule, tags: [] };
+      if (!reason.tags.includes(protector.tag)) reason.tags.push(protector.tag);
+      parts.set(part, reasons.set(key, reason));
+    }
+  }
+  return [...parts].map(([part, reasons]) => ({
+    part,
+    reasons: [...reasons.values()].map((r) => ({
+      because: r.because,
+      rule: r.rule,
+      tags: r.tags.join(', '),
+    })),
   }));
 }

@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
-import { clauseText } from './sources.js';
+import { clausesByRule, clauseText } from './sources.js';
 
 /** One clause of the job's own code cycle, and how this job stands to it. */
 export const ClauseRowSchema = z.object({
   rule: z.string(),
   title: z.string(),
-  clause: z.string(),
+  clauses: z.array(z.string()),
   /** `met at P-1, P-2`, `open at P-3`, `does not apply at X: because`. */
   standing: z.array(z.string()),
 });
@@ -36,24 +36,30 @@ function standingOf(plan: Plan, rule: string): string[] {
   const protectors = touched(plan, rule);
   const settled = protectors.filter(isSettled);
   const open = protectors.filter((p) => !isSettled(p));
-  return [
+  const standing = [
     ...(settled.length === 0 ? [] : [`met at ${tagsOf(settled)}`]),
     ...(open.length === 0 ? [] : [`open at ${tagsOf(open)}: no part is chosen`]),
     ...notApplied(plan, rule),
   ];
+  return standing.length === 0 ? ['no protector rests on it here'] : standing;
 }
 
 /** The strip of clauses: those of the rules that fired, then the rules that looked at a port and did not apply. */
 export function clauseStrip(plan: Plan): ClauseRow[] {
-  const fired = plan.clauses.map((c) => ({ rule: c.rule, title: c.title, clause: clauseText(c) }));
+  const fired = clausesByRule(plan);
   const known = new Set(fired.map((c) => c.rule));
   const others = [...new Set(plan.notPlaced.map((n) => n.rule))].filter((rule) => !known.has(rule));
   return [
-    ...fired.map((row) => ({ ...row, standing: standingOf(plan, row.rule) })),
+    ...fired.map(({ rule, title, clauses }) => ({
+      rule,
+      title,
+      clauses: [...new Set(clauses.map(clauseText))],
+      standing: standingOf(plan, rule),
+    })),
     ...others.map((rule) => ({
       rule,
       title: '',
-      clause: 'no clause: it did not apply',
+      clauses: ['no clause: it did not apply'],
       standing: notApplied(plan, rule),
     })),
   ];

@@ -3,10 +3,11 @@ import type { Plan } from '../../model/plan.js';
 import type { DocumentContext } from '../context.js';
 import type { PlacementSheet } from '../drawing/placement.js';
 import {
-  CalculationGroupSchema,
-  calculationGroups,
-  CalculationViewSchema,
   calculationView,
+  calculationViews,
+  CalculationViewSchema,
+  leftOutParts,
+  LeftOutSchema,
 } from './calculations.js';
 import { CautionSchema, siteCautions } from './cautions.js';
 import { changeTexts } from './changes.js';
@@ -35,7 +36,8 @@ export const CloseoutPackSchema = z.object({
   orders: z.array(z.object({ part: z.string(), quantity: z.number().int() })),
   placement: PlacementViewSchema,
   notes: z.array(WiringNoteSchema),
-  calculations: z.array(CalculationGroupSchema),
+  calculations: z.array(CalculationViewSchema),
+  leftOut: z.array(LeftOutSchema),
   siteCalculations: z.array(CalculationViewSchema),
   checkLists: z.array(CheckListSchema),
   records: z.array(RecordSchema),
@@ -69,8 +71,9 @@ export function closeoutPackView(
     orders: plan.orders.map((o) => ({ ...o })),
     placement: placementView(plan, sheets),
     notes: wiringNotes(plan, context.settings),
-    calculations: calculationGroups(plan),
-    siteCalculations: plan.siteCalculations.map(calculationView),
+    calculations: calculationViews(plan),
+    leftOut: leftOutParts(plan),
+    siteCalculations: plan.siteCalculations.map((c) => calculationView(c)),
     checkLists: checkLists(plan),
     records: records(plan),
     openItems: openItemGroups(plan),

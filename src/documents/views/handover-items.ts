@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Plan, PlannedEquipment, PlannedProtector } from '../../model/plan.js';
 import { notKnown } from '../figures.js';
+import { groundingText } from './schedule.js';
 
 export const ItemSchema = z.object({ what: z.string(), value: z.string(), toFillIn: z.boolean() });
 type Item = z.infer<typeof ItemSchema>;
@@ -32,7 +33,7 @@ function isStated(plan: Plan, protector: PlannedProtector): boolean {
 export function groundingItems(plan: Plan): Item[] {
   const groups = new Map<string, { value: string; tags: string[] }>();
   for (const p of plan.protectors) {
-    const grounding = p.grounding === '' ? notKnown('see the open items') : p.grounding;
+    const grounding = groundingText(p);
     const value = `${p.system}: ${grounding}, ${isStated(plan, p) ? 'as stated on the list' : 'assumed, to be confirmed'}`;
     const group = groups.get(value) ?? { value, tags: [] };
     group.tags.push(p.tag);

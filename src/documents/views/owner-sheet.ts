@@ -62,7 +62,9 @@ function letter(index: number): string {
 function guardsText(plan: Plan, protector: PlannedProtector, strings: OwnerStrings): string[] {
   const kindOf = new Map(plan.site.equipments.map((e) => [e.tag, e.kind]));
   const tags = [...new Set(protector.ports.map((p) => p.equipment))];
-  const lines = tags.map((tag) => filled(strings.guards[kindOf.get(tag) ?? 'other'], { tag }));
+  const lines = tags.map((tag) =>
+    filled(strings.guards, { thing: strings.things[kindOf.get(tag) ?? 'other'], tag }),
+  );
   if (lines.length === 0) lines.push(strings.guardsFirst);
   return protector.wiring.fedFromTwoSupplies ? [...lines, strings.twoSupplies] : lines;
 }
@@ -74,9 +76,11 @@ export function ownerPlace(protector: PlannedProtector, strings: OwnerStrings): 
 }
 
 /** Equipments that have ports and no protector at any of them. */
-function bareEquipments(plan: Plan): string[] {
+function bareEquipments(plan: Plan, strings: OwnerStrings): string[] {
   const guarded = new Set(plan.protectors.flatMap((p) => p.ports.map((port) => port.equipment)));
-  return plan.site.equipments.filter((e) => e.ports.length > 0 && !guarded.has(e.tag)).map((e) => e.tag);
+  return plan.site.equipments
+    .filter((e) => e.ports.length > 0 && !guarded.has(e.tag))
+    .map((e) => `${strings.things[e.kind]} (${e.tag})`);
 }
 
 function callRows(context: DocumentContext, strings: OwnerStrings): OwnerSheetView['call'] {
@@ -106,11 +110,16 @@ export function ownerSheetView(
   const causes = new Map<IndicatorCause, string>();
   const protectors = plan.protectors.map((protector) => {
     const groups = lightGroups(plan, protector, strings.states);
-    const notes = causesOfLights(protector).map(({ cause, numbers }) => {
+    const lettersOf = new Map<string, string[]>();
+    for (const { cause, numbers } of causesOfLights(protector)) {
       const mark = causes.get(cause) ?? letter(causes.size);
       causes.set(cause, mark);
-      const lights = numbers.map((number) => filled(strings.light, { number })).join(', ');
-      return `${lights}: ${filled(strings.noteMark, { letter: mark }).toLowerCase()}`;
+      const lights = numbers.join(', ');
+      lettersOf.set(lights, [...(lettersOf.get(lights) ?? []), mark]);
+    }
+    const notes = [...lettersOf].map(([number, marks]) => {
+      const mark = filled(strings.noteMark, { letter: marks.join(', ') });
+      return `${filled(strings.light, { number })}: ${mark.toLowerCase()}`;
     });
     return {
       tag: protector.tag,
@@ -121,7 +130,7 @@ export function ownerSheetView(
       notes,
     };
   });
-  const bare = bareEquipments(plan);
+  const bare = bareEquipments(plan, strings);
   return {
     language: strings.language,
     style,

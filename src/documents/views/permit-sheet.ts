@@ -3,12 +3,7 @@ import type { Plan } from '../../model/plan.js';
 import type { DocumentContext } from '../context.js';
 import type { PlacementSheet } from '../drawing/placement.js';
 import { notKnown } from '../figures.js';
-import {
-  CalculationGroupSchema,
-  calculationGroups,
-  CalculationViewSchema,
-  calculationView,
-} from './calculations.js';
+import { calculationView, calculationViews, CalculationViewSchema } from './calculations.js';
 import { CautionSchema, siteCautions } from './cautions.js';
 import { ClauseRowSchema, clauseStrip } from './clause-strip.js';
 import { groundingItems, handoverItems, ItemSchema } from './handover-items.js';
@@ -53,7 +48,7 @@ export const PermitSheetSchema = z.object({
   deference: z.string(),
   schedule: z.array(ScheduleRowSchema),
   placement: PlacementViewSchema,
-  calculations: z.array(CalculationGroupSchema),
+  calculations: z.array(CalculationViewSchema),
   siteCalculations: z.array(CalculationViewSchema),
   openItems: z.array(OpenItemGroupSchema),
   notPlaced: z.array(NotPlacedViewSchema),
@@ -100,8 +95,8 @@ export function permitSheetView(
     deference: DEFERENCE,
     schedule: scheduleRows(plan),
     placement: placementView(plan, sheets),
-    calculations: calculationGroups(plan),
-    siteCalculations: plan.siteCalculations.map(calculationView),
+    calculations: calculationViews(plan),
+    siteCalculations: plan.siteCalculations.map((c) => calculationView(c)),
     openItems: openItemGroups(plan),
     notPlaced: notPlacedViews(plan),
     clauses: clauseStrip(plan),

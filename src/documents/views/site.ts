@@ -12,7 +12,8 @@ export const EquipmentViewSchema = z.object({
   kind: z.string(),
   make: z.string(),
   place: z.string(),
-  facts: z.array(FactViewSchema),
+  /** Facts that come from one line or one source stand together. */
+  facts: z.array(z.object({ from: z.string(), values: z.string() })),
   where: z.string(),
 });
 
@@ -59,6 +60,21 @@ function factView(fact: StatedFact): z.infer<typeof FactViewSchema> {
   return { field: fact.field, value, origin: originText(fact.origin) };
 }
 
+/** `off-grid.csv, line 6`: the source of a fact without its column, which bears the name of the field. */
+function lineText(origin: StatedFact['origin']): string {
+  return 'column' in origin ? originText({ ...origin, column: '' }) : originText(origin);
+}
+
+function factsByOrigin(facts: readonly StatedFact[]): { from: string; values: string }[] {
+  const groups = new Map<string, string[]>();
+  for (const fact of facts) {
+    const view = factView(fact);
+    const from = lineText(fact.origin);
+    groups.set(from, [...(groups.get(from) ?? []), `${view.field} ${view.value}`]);
+  }
+  return [...groups].map(([from, values]) => ({ from, values: values.join('; ') }));
+}
+
 /** The site as it was read: job facts, equipments with their stated facts, runs. */
 export function siteView(plan: Plan): SiteView {
   return {
@@ -68,7 +84,7 @@ export function siteView(plan: Plan): SiteView {
       kind: e.kind,
       make: [e.maker, e.model].filter((t) => t !== '').join(' '),
       place: e.place === '' ? notKnown('not stated') : e.outdoors ? `${e.place}, outdoors` : e.place,
-      facts: e.facts.map(factView),
+      facts: factsByOrigin(e.facts),
       where: whereText({ file: e.file, line: e.line, column: '' }),
     })),
     runs: plan.site.runs.map((r) => ({

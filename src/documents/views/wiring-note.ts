@@ -7,7 +7,7 @@ import { housingDrawing } from '../drawing/housing.js';
 import { SvgSchema } from '../drawing/svg.js';
 import { notKnown, plainNumber, shortLength, volts } from '../figures.js';
 import { boxCautions, CautionSchema } from './cautions.js';
-import { partText, placeText, portsText } from './schedule.js';
+import { groundingText, partText, placeText, portsText } from './schedule.js';
 
 export const LightRowSchema = z.object({
   channel: z.number().int(),
@@ -166,7 +166,7 @@ function wiringNote(
     protects: protector.protects,
     ports: portsText(protector.ports),
     system: protector.system === '' ? notKnown('see the open items') : protector.system,
-    grounding: protector.grounding === '' ? notKnown('see the open items') : protector.grounding,
+    grounding: groundingText(protector),
     strength: protector.strength,
     reasons: protector.reasons.map((r) => ({ ...r, sources: r.sources.join('; ') })),
     twoSupplies: wiring.fedFromTwoSupplies,
