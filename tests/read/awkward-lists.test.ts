@@ -1,9 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it, test } from 'vitest';
 import { defaultSettings } from '../../src/model/settings.js';
+import { planJob } from '../../src/plan/plan-job.js';
+import { readCatalogue } from '../../src/read/catalogue.js';
 import { readColumnMap } from '../../src/read/column-map.js';
 import { readLibrary } from '../../src/read/library.js';
 import { readLists, type ReadResult } from '../../src/read/lists.js';
+import { difference, plainPlan } from './plain-plan.js';
 import { itemsOf, plainJob } from './plain.js';
 
 interface Manifest {
@@ -37,6 +40,10 @@ describe('an awkward list says what its tidy twin says', () => {
       expect(awkward.jobs.map(plainJob)).toEqual(tidy.jobs.map(plainJob));
       expect(tidy.jobs.length).toBeGreaterThan(0);
       expect(itemsOf(awkward).map((i) => i.code)).toEqual(codes);
+      const { catalogue } = await readCatalogue('fixtures/demo/catalogue.csv');
+      const plans = (result: ReadResult): unknown[] =>
+        result.jobs.map((job) => plainPlan(planJob(job, { catalogue, settings }), codes));
+      expect(difference(plans(awkward), plans(tidy))).toBe('');
     },
   );
 });

@@ -1,0 +1,69 @@
+import type { Plan } from '../../src/model/plan.js';
+
+/** Where a thing stands and how it is written: what two plans of one site may differ in. */
+const PLACES = new Set([
+  'file',
+  'line',
+  'column',
+  'found',
+  'message',
+  'text',
+  'substituted',
+  'source',
+  'origin',
+  'hint',
+  'because',
+]);
+
+/** Facts that a plan shows as they were typed, since they are more than one figure. */
+const AS_TYPED = new Set(['voc_coefficient', 'control_voltage', 'connects_to']);
+
+function isTyped(value: unknown): boolean {
+  return typeof value === 'object' && value !== null && 'field' in value && AS_TYPED.has(String(value.field));
+}
+
+/**
+ * A plan without places and cells as typed.
+ * @param plan as made
+ * @param without codes of items that the list's own manner brings
+ */
+export function plainPlan(plan: Plan, without: readonly string[] = []): unknown {
+  const { openItems, ...rest } = plan;
+  const items = openItems
+    .filter((item) => !without.includes(item.code))
+    .map((item) => `${item.severity} ${item.code} ${item.equipment} ${item.who}`)
+    .sort();
+  const shownOnly = (key: string, value: unknown): unknown =>
+    PLACES.has(key) ? undefined : isTyped(value) ? 'as typed' : value;
+  return JSON.parse(JSON.stringify({ ...rest, items }, shownOnly)) as unknown;
+}
+
+const FIGURE = /(\d+(?:\.\d+)?)/;
+
+/** Within 0.1 %, or within the two decimals that a plan's figures have. */
+function near(a: number, b: number): boolean {
+  return Math.abs(a - b) <= Math.max(0.0101, 1e-3 * Math.max(Math.abs(a), Math.abs(b)));
+}
+
+/** Where two plans differ first, figures by more than 0.1 %; `` where they don't. */
+export function difference(a: unknown, b: unknown, path = ''): string {
+  if (typeof a === 'number' && typeof b === 'number') {
+    return near(a, b) ? '' : `${path}: ${a} and ${b}`;
+  }
+  if (typeof a === 'string' && typeof b === 'string') {
+    const [one, two] = [a.split(FIGURE), b.split(FIGURE)];
+    const same =
+      one.length === two.length &&
+      one.every((part, i) => part === two[i] || near(Number(part), Number(two[i])));
+    return same ? '' : `${path}: ${a} and ${b}`;
+  }
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) {
+    return a === b ? '' : `${path}: ${JSON.stringify(a)} and ${JSON.stringify(b)}`;
+  }
+  const [one, two] = [new Map(Object.entries(a)), new Map(Object.entries(b))];
+  for (const key of new Set([...one.keys(), ...two.keys()])) {
+    const found = difference(one.get(key), two.get(key), `${path}/${key}`);
+    if (found !== '') return found;
+  }
+  return '';
+}
