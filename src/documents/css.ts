@@ -48,7 +48,7 @@ export interface MarginTexts {
 }
 
 /** Margins of a page in points. */
-export const MARGIN = { top: 54, side: 46, bottom: 54 } as const;
+export const MARGIN = { top: 48, side: 46, bottom: 46 } as const;
 
 /** `@page` rules: size, margins, and the margin boxes that carry document, draft mark, section, job, date and page number. */
 export function pageRules(pages: readonly PageRule[], texts: MarginTexts): string {

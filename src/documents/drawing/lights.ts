@@ -1,11 +1,15 @@
 import type { OwnerStrings, PlainLook } from '../../text/languages/owner-strings.js';
 import type { LightGroup } from '../views/owner-lights.js';
-import { drawing, element, line, textAt } from './svg.js';
+import { plainNumber } from '../figures.js';
+import { drawing, element, line, rect, textAt } from './svg.js';
 import { textWidth } from './text-width.js';
 
 const FONT = 8.5;
 const RADIUS = 6.5;
-const GAP = 14;
+const GAP = 12;
+/** Height of a row of pictures, and the room beside the notes. */
+const ROW = 45;
+const ROOM = 228;
 
 /** A light by its look; each look has a shape and a word of its own, so that it reads without colour. */
 export function lightSymbol(x: number, y: number, look: PlainLook, radius = RADIUS): string {
@@ -29,42 +33,57 @@ export function lightSymbol(x: number, y: number, look: PlainLook, radius = RADI
     );
   }
   if (look === 'dark') return element('circle', { ...ring, fill: '#555' });
-  return (
-    element('circle', { ...ring, fill: '#fff', 'stroke-dasharray': '2.5 2' }) +
-    textAt(x, y + 3, '?', { 'text-anchor': 'middle', 'font-size': FONT })
-  );
+  if (look === 'flag') {
+    const frame = { fill: '#fff', stroke: '#000', 'stroke-width': 1.2 };
+    return rect(x - radius, y - radius + 1, 2 * radius, 2 * radius - 2, frame);
+  }
+  if (look === 'none') return line(x - radius, y, x + radius, y, { stroke: '#000', 'stroke-width': 1.2 });
+  const mark = textAt(x, y + 3, '?', { 'text-anchor': 'middle', 'font-size': FONT });
+  return element('circle', { ...ring, fill: '#fff', 'stroke-dasharray': '2.5 2' }) + mark;
 }
 
-/** The pictures of one protector's lights, a column a state, groups below each other. */
-export function lightsPicture(groups: readonly LightGroup[], strings: OwnerStrings, alt: string): string {
+interface Block {
+  readonly inner: string;
+  readonly width: number;
+}
+
+function groupBlock(group: LightGroup, strings: OwnerStrings): Block {
   let inner = '';
-  let y = 0;
-  let width = 0;
-  for (const group of groups) {
-    let x = 0;
-    for (const state of group.states) {
-      const widths = state.lights.map((l) =>
-        Math.max(26, textWidth(`${l.number} ${strings.looks[l.look]}`, FONT) + 6),
-      );
-      const whole = Math.max(
-        textWidth(state.state, FONT, true) + 4,
-        widths.reduce((a, b) => a + b, 0),
-      );
-      inner += textAt(x, y + 9, state.state, { 'font-size': FONT, 'font-weight': 700 });
-      let lightX = x;
-      state.lights.forEach((light, index) => {
-        const own = widths[index] ?? 26;
-        inner += lightSymbol(lightX + own / 2, y + 24, light.look);
-        inner += textAt(lightX + own / 2, y + 44, `${light.number} ${strings.looks[light.look]}`, {
-          'text-anchor': 'middle',
-          'font-size': FONT,
-        });
-        lightX += own;
+  let x = 0;
+  for (const state of group.states) {
+    const widths = state.lights.map((l) =>
+      Math.max(26, textWidth(`${l.number} ${strings.looks[l.look]}`, FONT) + 6),
+    );
+    const lights = widths.reduce((a, b) => a + b, 0);
+    inner += textAt(x, 8, state.state, { 'font-size': FONT, 'font-weight': 700 });
+    let lightX = x;
+    state.lights.forEach((light, index) => {
+      const own = widths[index] ?? 26;
+      inner += lightSymbol(lightX + own / 2, 22, light.look);
+      inner += textAt(lightX + own / 2, 42, `${light.number} ${strings.looks[light.look]}`, {
+        'text-anchor': 'middle',
+        'font-size': FONT,
       });
-      x += whole + GAP;
-    }
-    width = Math.max(width, x - GAP);
-    y += 50;
+      lightX += own;
+    });
+    x += Math.max(textWidth(state.state, FONT, true) + 4, lights) + GAP;
   }
-  return drawing(width, y, alt, 'lights', inner);
+  return { inner, width: x - GAP };
+}
+
+/** The pictures of one protector's lights, a column a state; a second group stands beside the first where there is room. */
+export function lightsPicture(groups: readonly LightGroup[], strings: OwnerStrings, alt: string): string {
+  let [x, y, width] = [0, 0, 0];
+  const parts = groups.map((group) => {
+    const block = groupBlock(group, strings);
+    if (x > 0 && x + block.width > ROOM) {
+      x = 0;
+      y += ROW;
+    }
+    const part = element('g', { transform: `translate(${plainNumber(x)} ${plainNumber(y)})` }, block.inner);
+    x += block.width + 2 * GAP;
+    width = Math.max(width, x - 2 * GAP);
+    return part;
+  });
+  return drawing(width, y + ROW, alt, 'lights', parts.join(''));
 }

@@ -73,6 +73,8 @@ export function kindsAround(plan: Plan, protector: PlannedProtector): Set<string
 function lookIn(channel: PlannedChannel, state: SystemState): PlainLook {
   const entry =
     channel.indicator.find((i) => i.state === state) ?? channel.indicator.find((i) => i.state === 'always');
+  if (entry?.cause === 'flag') return 'flag';
+  if (entry?.cause === 'no-indicator') return 'none';
   return entry?.shows ?? 'unknown';
 }
 

@@ -1,7 +1,7 @@
 import type { IndicatorCause, Kind } from '../../model/words.js';
 
 /** What a light looks like, in plain words. */
-export type PlainLook = 'lit' | 'dark' | 'flickers' | 'either' | 'unknown';
+export type PlainLook = 'lit' | 'dark' | 'flickers' | 'either' | 'flag' | 'none' | 'unknown';
 
 /** The states in which an owner looks at a light; the source decides how `source on` and `turning` are called. */
 export interface StateWords {
@@ -52,8 +52,10 @@ export interface OwnerStrings {
   readonly outdoors: string;
   readonly looks: { readonly [L in PlainLook]: string };
   readonly states: StateWords;
-  /** What a protector guards; `{tag}` is the tag of the equipment. */
-  readonly guards: { readonly [K in Kind]: string };
+  /** What a protector guards: `{thing}`, `{tag}`. */
+  readonly guards: string;
+  /** An equipment by its kind, with its article. */
+  readonly things: { readonly [K in Kind]: string };
   readonly guardsFirst: string;
   readonly twoSupplies: string;
   readonly notesHeading: string;
