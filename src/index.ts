@@ -7,7 +7,13 @@
 
 // Read: what stands in a file never throws; it comes back as items.
 export { readCatalogue, readCatalogueText, type CatalogueReading } from './read/catalogue.js';
-export { readColumnMap, ColumnMapSchema, type ColumnMap, type ColumnMapReading } from './read/column-map.js';
+export {
+  draftColumnMap,
+  readColumnMap,
+  ColumnMapSchema,
+  type ColumnMap,
+  type ColumnMapReading,
+} from './read/column-map.js';
 export { findCompanyFiles, type CompanyFiles } from './read/find.js';
 export { readLibrary, readLibraryText, type Library, type LibraryReading } from './read/library.js';
 export {
@@ -41,7 +47,8 @@ export { embeddedFonts, type EmbeddedFonts } from './print/fonts.js';
 export { withPrinter, type Printer, type PrinterOptions, type PrintOrder } from './print/printer.js';
 
 // Write: the texts of the files beside the PDFs.
-export { planJson } from './output/json.js';
+export { jsonText, planJson } from './output/json.js';
+export { writeWhole, writeWholeFile, type FileToWrite } from './output/whole-file.js';
 export {
   openItemsCsv,
   orderListCsv,

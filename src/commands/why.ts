@@ -36,7 +36,7 @@ export function addWhy(parser: Argv, act: Act): Argv {
         .positional('what', { type: 'string', describe: 'TAG, TAG:PORT, or the tag of a protector' })
         .example(
           '$0 why fixtures/demo/grid.csv INV:dc-in-1 --job UF-102',
-          'why that input has a protector, and every figure behind it',
+          'one input, with every figure',
         ),
     (given) => act((context) => why(given, context)),
   );

@@ -19,10 +19,11 @@ function basesOf(rule: PrintedRule): readonly Basis[] {
  */
 export function rulebookTable(rules: readonly PrintedRule[]): string {
   const bases = (rule: PrintedRule): string =>
-    basesOf(rule).length === BASES.length ? 'all' : basesOf(rule).join(' ');
+    basesOf(rule).length === BASES.length ? 'all' : basesOf(rule).join(', ');
   return textTable(
     [{ heading: 'rule' }, { heading: 'title' }, { heading: 'bases' }],
     rules.map((rule) => [rule.id, rule.title, bases(rule)]),
+    120,
   );
 }
 

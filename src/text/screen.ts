@@ -33,11 +33,16 @@ export interface Column {
 /**
  * Sets rows as a table of plain text, columns two blanks apart, a line under the headings.
  * @param columns the headings, with their alignment
- * @param rows one cell a column; each is made safe and cut at 60 characters
+ * @param rows one cell a column; each is made safe and cut
+ * @param longest characters of a cell before it is cut
  * @returns lines, each ended by a line feed
  */
-export function textTable(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
-  const safe = rows.map((row) => columns.map((_, i) => printable(row[i] ?? '', 60)));
+export function textTable(
+  columns: readonly Column[],
+  rows: readonly (readonly string[])[],
+  longest = 60,
+): string {
+  const safe = rows.map((row) => columns.map((_, i) => printable(row[i] ?? '', longest)));
   const widths = columns.map((c, i) =>
     Math.max(c.heading.length, ...safe.map((row) => (row[i] ?? '').length)),
   );

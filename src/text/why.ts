@@ -110,9 +110,15 @@ function calculationLines(calculation: Calculation): string[] {
     ...calculation.steps.map((s) => {
       const working = [s.formula, s.substituted].filter((t) => t !== '').map((t) => `${printable(t)} = `);
       const says = printable(s.says);
-      return `    ${s.symbol === '' ? '' : `${s.symbol} = `}${working.join('')}${figure(s.value, s.unit)}  ${says} [${printable(s.source)}]`;
+      return `    ${s.symbol === '' ? '' : `${s.symbol} = `}${working.join('')}${stepValue(s.value, s.unit)}  ${says} [${printable(s.source)}]`;
     }),
   ];
+}
+
+/** A step's value: two decimals, or three figures where it is smaller than 1. */
+function stepValue(value: number, unit: string): string {
+  if (Math.abs(value) >= 1 || value === 0) return figure(value, unit);
+  return `${String(Number(value.toPrecision(3)))} ${unit}`.trimEnd();
 }
 
 function notPlacedText(ports: readonly NotPlaced[]): string {

@@ -95,6 +95,16 @@ export const COMMAND_MESSAGES = {
     hint: 'Correct it, or leave it out for all of the job.',
     who: 'office',
   } satisfies MessageEntry<{ wanted: string; job: string; known: string }>,
+  alreadyThere: {
+    code: 'command/already-there',
+    severity: 'conflict',
+    title: 'A file to write is there already',
+    message: (p: { path: string }) => `${p.path} is there already, and nothing of yours is overwritten.`,
+    found: (p) => p.path,
+    expected: 'a path where nothing is yet',
+    hint: 'Name another file, or move that one away.',
+    who: 'office',
+  } satisfies MessageEntry<{ path: string }>,
   fault: {
     code: 'command/fault',
     severity: 'conflict',

@@ -1,0 +1,25 @@
+import { describe, expect, it } from 'vitest';
+import { freshFolder, shuntbook } from './command.js';
+
+/** The commands that the program's help names. */
+async function commands(): Promise<string[]> {
+  const { out } = await shuntbook(['--help']);
+  return [...out.matchAll(/^ {2}shuntbook ([a-z]+)/gm)]
+    .map(([, name]) => name ?? '')
+    .filter((n, i, all) => all.indexOf(n) === i);
+}
+
+const COMMANDS = await commands();
+
+describe('the example in the help of', () => {
+  it.each(COMMANDS)('%s runs', async (command) => {
+    const { out } = await shuntbook([command, '--help']);
+    const [, example = ''] = /^Examples:\n {2}shuntbook (\S.*?)(?: {2,}|$)/m.exec(out) ?? [];
+    const args = example.split(' ').map((word) => (word.startsWith('out') ? freshFolder() : word));
+    expect(args[0]).toBe(command);
+    const told = await shuntbook(args);
+    // The demo holds one job that lacks facts on purpose.
+    expect([0, 1], told.err).toContain(told.status);
+    expect(told.out).not.toBe('');
+  });
+});

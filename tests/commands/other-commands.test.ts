@@ -1,0 +1,131 @@
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { ALL_RULES, ColumnMapSchema } from '../../src/index.js';
+import { freshFolder, projectPath, shuntbook } from './command.js';
+
+const LIST = 'fixtures/demo/grid.csv';
+
+describe('rules', () => {
+  it('lists every rule', async () => {
+    const told = await shuntbook(['rules']);
+    expect(told.status).toBe(0);
+    for (const { id } of ALL_RULES) expect(told.out).toMatch(new RegExp(`^${id} `, 'm'));
+  });
+
+  it('prints one rule with its clause under each basis', async () => {
+    const told = await shuntbook(['rules', 'place/service']);
+    expect(told.out).toMatch(/nec-2020[^\n]*\n[^]*230\.67/);
+    expect(told.out).toMatch(/iec[^\n]*\n[^]*443/);
+  });
+
+  it('names the nearest of a rule that is not there', async () => {
+    const told = await shuntbook(['rules', 'place/long-rum']);
+    expect(told.status).toBe(64);
+    expect(told.err).toContain('place/long-run');
+  });
+
+  it('is one JSON object with --json', async () => {
+    const told = await shuntbook(['rules', '--json']);
+    expect((JSON.parse(told.out) as { rules: unknown[] }).rules).toHaveLength(ALL_RULES.length);
+  });
+});
+
+describe('why', () => {
+  it('tells the chain behind a protector: rule, source, numbers with their origin, rejected parts', async () => {
+    const told = await shuntbook(['why', LIST, 'INV:dc-in-1', '--job', 'UF-102']);
+    expect(told.status).toBe(0);
+    expect(told.err).toBe('');
+    expect(told.out).toContain('place/dc-input (recommended)');
+    expect(told.out).toContain('461.45 V');
+    expect(told.out).toMatch(/library\.csv, line 3, voc_stc/);
+    expect(told.out).toMatch(/grid\.csv, line 5, modules_in_series/);
+    expect(told.out).toContain('not WK-DUO-D350: MCOV 350 V < 461.45 V');
+  });
+
+  it('tells why a port has none', async () => {
+    const told = await shuntbook(['why', LIST, 'ARR-E', '--job', 'UF-102']);
+    expect(told.out).toMatch(/Without a protector\n +ARR-E:output: .*100 ft/);
+  });
+
+  it('tells the same from the folder of a pack as from its list', async () => {
+    const out = freshFolder();
+    await shuntbook(['plan', LIST, '--job', 'UF-102', '--out', out]);
+    const [folder, file, list] = await Promise.all([
+      shuntbook(['why', join(out, 'UF-102'), 'P-1', '--json']),
+      shuntbook(['why', join(out, 'UF-102', 'plan.json'), 'P-1', '--json']),
+      shuntbook(['why', LIST, 'P-1', '--job', 'UF-102', '--json']),
+    ]);
+    const tags = (text: string): unknown =>
+      (JSON.parse(text) as { protectors: { tag: string; part: string }[] }).protectors.map((p) => [
+        p.tag,
+        p.part,
+      ]);
+    expect(tags(folder.out)).toEqual([['P-1', 'WK-DUO-D500']]);
+    expect(file.out).toBe(folder.out);
+    expect(tags(list.out)).toEqual(tags(folder.out));
+  });
+
+  it.each([
+    ['a list of several jobs', [LIST], 64, /--job UF-102/],
+    ['a job that the list lacks', [LIST, '--job', 'UF-999'], 64, /UF-102/],
+    ['a port that is not there', [LIST, 'INV:dc-in-9', '--job', 'UF-102'], 64, /INV:dc-in-1/],
+    ['a file that is not there', ['nowhere.json'], 2, /nowhere\.json/],
+    ['a list that is not there', ['nowhere.csv'], 2, /nowhere\.csv/],
+    ['JSON that is no plan', [projectPath('fixtures/demo/settings.json')], 2, /no plan/],
+  ])('%s is one message', async (_, args, status, says) => {
+    const told = await shuntbook(['why', ...args]);
+    expect(told.status).toBe(status);
+    expect(told.out).toBe('');
+    expect(told.err).toMatch(says);
+  });
+});
+
+describe('read', () => {
+  it('shows equipment, ports and runs as they were understood', async () => {
+    const told = await shuntbook(['read', LIST, '--job', 'UF-102']);
+    expect(told.status).toBe(0);
+    expect(told.out).toMatch(/ 4 +INV +grid-tie-inverter +House \/ garage +dc-in-1 dc-in-2 ac-out/);
+    expect(told.out).toMatch(/ARR-E:output +INV:dc-in-1 +13\.72 m \(45 ft\) +dc +outdoors/);
+  });
+
+  it('ends with 1 where something is missing or contradicts itself', async () => {
+    const told = await shuntbook(['read', 'fixtures/bad/circle.csv']);
+    expect(told.status).toBe(1);
+    expect(told.err).toContain('site/circle');
+  });
+
+  it('is one JSON object with --json', async () => {
+    const told = await shuntbook(['read', LIST, '--json']);
+    expect((JSON.parse(told.out) as { jobs: unknown[] }).jobs).toHaveLength(4);
+  });
+});
+
+describe('columns', () => {
+  it('shows each heading with its field and three cells', async () => {
+    const told = await shuntbook(['columns', LIST]);
+    expect(told.status).toBe(0);
+    expect(told.out).toMatch(/^run_length +run_length .*30 ft \| 24 ft \| 45 ft/m);
+  });
+
+  it('writes a column map that reads the list as before, and overwrites nothing', async () => {
+    const folder = freshFolder();
+    const list = join(folder, 'list.csv');
+    const map = join(folder, 'map.json');
+    writeFileSync(list, 'Job,Tag,Type,Shelf\nJ,SVC,service,7\n');
+    const told = await shuntbook(['columns', list, '--write', map]);
+    expect(told.status).toBe(0);
+    const written = ColumnMapSchema.parse(JSON.parse(readFileSync(map, 'utf8')));
+    expect(written.columns).toEqual({ Job: 'job', Tag: 'tag', Type: 'kind', Shelf: null });
+    const again = await shuntbook(['columns', list, '--write', map]);
+    expect(again.status).toBe(64);
+    expect(again.err).toContain('command/already-there');
+    expect((await shuntbook(['read', list, '--columns', map])).status).toBe(0);
+  });
+
+  it('writes no map of a list that is not there', async () => {
+    const map = join(freshFolder(), 'map.json');
+    expect((await shuntbook(['columns', 'nowhere.csv', '--write', map])).status).toBe(2);
+    expect(existsSync(map)).toBe(false);
+  });
+});
