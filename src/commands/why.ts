@@ -34,10 +34,7 @@ export function addWhy(parser: Argv, act: Act): Argv {
           describe: "A job's folder in --out, a plan.json, or a list of one job (or with --job)",
         })
         .positional('what', { type: 'string', describe: 'TAG, TAG:PORT, or the tag of a protector' })
-        .example(
-          '$0 why fixtures/demo/grid.csv INV:dc-in-1 --job UF-102',
-          'one input, with every figure',
-        ),
+        .example('$0 why fixtures/demo/grid.csv INV:dc-in-1 --job UF-102', ''),
     (given) => act((context) => why(given, context)),
   );
 }
