@@ -146,6 +146,8 @@ async function launch(program: BrowserProgram, cache: string, sandbox: boolean):
       timeout: 30_000,
       protocolTimeout: 600_000,
     });
+    // A browser that is killed resets its pipes; that it is gone is seen where a document waits for it.
+    for (const stream of browser.process()?.stdio ?? []) stream?.on('error', () => undefined);
     const end = async (): Promise<void> => {
       await close(browser);
       await forget();

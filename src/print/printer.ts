@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
+import type { Note } from '../model/message.js';
 import { PRINT_MESSAGES } from '../text/messages/print.js';
 import { note } from '../text/message-kit.js';
 import { startBrowser, type BrowserOptions, type RunningBrowser } from './browser.js';
@@ -75,7 +76,17 @@ class PagePool implements Printer {
 
   readonly pages: number;
 
-  constructor(private readonly options: PrinterOptions) {
+  private readonly options: PrinterOptions;
+
+  constructor(options: PrinterOptions) {
+    const told = new Set<string>();
+    const onNotice = (notice: Note): void => {
+      // A browser that replaces another has the same to say.
+      if (told.has(notice.message)) return;
+      told.add(notice.message);
+      options.onNotice?.(notice);
+    };
+    this.options = { ...options, onNotice };
     this.pages = options.pages ?? availableParallelism();
     this.free = this.pages;
   }
@@ -175,6 +186,8 @@ class PagePool implements Printer {
   }
 
   private async running(): Promise<Session> {
+    // Whoever still waits for a page when the printer is taken away must not start a browser that nobody ends.
+    if (this.closed) throw new Error('the printer was closed');
     this.session ??= startBrowser(this.options).then((running) => ({ ...running, ended: false }));
     const session = await this.session;
     if (session.browser.connected && !session.ended) return session;
