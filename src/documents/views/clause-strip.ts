@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
-import { clausesByRule, clauseText } from './sources.js';
+import { clausesByRule, clauseSummary } from './sources.js';
 
 /** One clause of the job's own code cycle, and how this job stands to it. */
 export const ClauseRowSchema = z.object({
@@ -53,7 +53,7 @@ export function clauseStrip(plan: Plan): ClauseRow[] {
     ...fired.map(({ rule, title, clauses }) => ({
       rule,
       title,
-      clauses: [...new Set(clauses.map(clauseText))],
+      clauses: clauseSummary(clauses),
       standing: standingOf(plan, rule),
     })),
     ...others.map((rule) => ({

@@ -46,7 +46,7 @@ const OCCUPANCY_TEXT = {
 } as const;
 
 /** Text of the mark on every page of a draft. */
-export const DRAFT_MARK = 'DRAFT · open items · not for submission';
+export const DRAFT_MARK = 'DRAFT · not for submission';
 
 /** What every document says of its job. Empty texts of the list print as `not stated`. */
 export function jobView(plan: Plan, context: DocumentContext): JobView {

@@ -17,6 +17,19 @@ export function clauseText(clause: Clause): string {
   return clause.memory ? `see ${name}` : name;
 }
 
+/** The clauses of one rule in few words: those of one edition stand together, `NEC (NFPA 70) 2023: 242.6, 242.12`. */
+export function clauseSummary(clauses: readonly Clause[]): string[] {
+  const editions = new Map<string, string[]>();
+  for (const clause of clauses) {
+    const standard = [clause.standard, clause.edition].filter((t) => t !== '').join(' ');
+    const name = clause.commonPractice ? 'common practice, no source' : clause.memory ? `see ${standard}` : standard;
+    const known = editions.get(name) ?? [];
+    if (!clause.commonPractice && clause.clause !== '' && !known.includes(clause.clause)) known.push(clause.clause);
+    editions.set(name, known);
+  }
+  return [...editions].map(([name, of]) => (of.length === 0 ? name : `${name}: ${of.join(', ')}`));
+}
+
 /** The clauses of each rule that fired, under the job's own basis, in the plan's order. */
 export function clausesByRule(plan: Plan): { rule: string; title: string; clauses: Clause[] }[] {
   const rules = new Map<string, { rule: string; title: string; clauses: Clause[] }>();

@@ -134,7 +134,7 @@ export const en: OwnerStrings = {
     'They do not guard phone, TV or web lines.',
     'They do not help when the power goes out.',
   ],
-  bare: 'There is no protector at: {list}.',
+  bare: 'These have no protector of their own: {list}.',
   deference:
     'Your local code and its office have the last word. Only a licensed person may work on these boxes.',
   callHeading: 'Who to call',

@@ -138,7 +138,7 @@ export const es: OwnerStrings = {
     'No protegen las líneas de teléfono, televisión o internet.',
     'No ayudan cuando se va la luz.',
   ],
-  bare: 'No hay protector en: {list}.',
+  bare: 'No tienen protector propio: {list}.',
   deference:
     'El código local y su oficina tienen la última palabra. Solo una persona con licencia puede trabajar en estas cajas.',
   callHeading: 'A quién llamar',
