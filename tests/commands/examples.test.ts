@@ -12,7 +12,7 @@ async function commands(): Promise<string[]> {
 const COMMANDS = await commands();
 
 describe('the example in the help of', () => {
-  it.each(COMMANDS)('%s runs', async (command) => {
+  it.each(COMMANDS)('%s runs', { timeout: 300_000 }, async (command) => {
     const { out } = await shuntbook([command, '--help']);
     const [, example = ''] = /^Examples:\n {2}shuntbook (\S.*?)(?: {2,}|$)/m.exec(out) ?? [];
     const args = example.split(' ').map((word) => (word.startsWith('out') ? freshFolder() : word));

@@ -59,7 +59,7 @@ describe('the program as a process', () => {
     expect(JSON.parse(ended.stdout)).toMatchObject({ command: 'plan', jobs: [{ job: 'GOOD' }] });
   });
 
-  it('stopped by SIGTERM ends with 130 and leaves no half file', async () => {
+  it('stopped by SIGTERM ends with 130 and leaves no half file', { timeout: 300_000 }, async () => {
     const out = freshFolder();
     const child = spawn(process.execPath, [CLI, 'pack', 'fixtures/demo', '--out', out], { cwd: ROOT });
     let told = '';
@@ -86,7 +86,7 @@ describe('the program as a process', () => {
 });
 
 describe('a hostile name in print', () => {
-  it('prints as typed and runs nowhere', async () => {
+  it('prints as typed and runs nowhere', { timeout: 300_000 }, async () => {
     const out = freshFolder();
     const ended = await shell(
       `"${process.execPath}" "${CLI}" pack fixtures/bad/names.csv --job NAMES --catalogue fixtures/demo/catalogue.csv --out "${out}"`,
@@ -98,5 +98,17 @@ describe('a hostile name in print', () => {
     const { text } = await parser.getText();
     await parser.destroy();
     for (const name of ['<script>alert(1)</script>', '{{x}} / =1+1', '{{{y}}}']) expect(text).toContain(name);
+  });
+});
+
+describe("README's program", () => {
+  it('imports the package and prints the documents of a job', { timeout: 300_000 }, async () => {
+    const [, program] = /```js\n(.*?)```/s.exec(readFileSync(projectPath('README.md'), 'utf8')) ?? [];
+    const { stdout } = await run(process.execPath, ['--input-type=module', '--eval', program ?? ''], {
+      cwd: ROOT,
+    });
+    const lines = stdout.trim().split('\n');
+    expect(lines).toContain('UF-102 closeout-pack.pdf true');
+    expect(lines).toHaveLength(4);
   });
 });
