@@ -1,0 +1,110 @@
+import { cp, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import {
+  differences,
+  halfFiles,
+  installProgram,
+  packsBelow,
+  start,
+  writeLists,
+  type Ended,
+  type Program,
+} from './program.js';
+
+let program: Program;
+let folder: string;
+let undisturbed: ReadonlyMap<string, Buffer>;
+
+beforeAll(async () => {
+  program = await installProgram();
+  folder = await mkdtemp(join(tmpdir(), 'shuntbook-machine-'));
+  await writeLists(join(folder, 'lists'), 8);
+  expect(await start(pack('undisturbed'), folder).ended).toMatchObject({ status: 0 });
+  undisturbed = await packsBelow(join(folder, 'undisturbed'));
+});
+afterAll(async () => {
+  await program.remove();
+  await rm(folder, { recursive: true, force: true });
+});
+
+const pack = (out: string): string[] => [
+  process.execPath,
+  program.cli,
+  'pack',
+  'lists',
+  '--out',
+  out,
+  '--date',
+  '2026-05-06',
+];
+
+/** Runs a script where mounts and networks are its own: as root, or as a user that the kernel lets have namespaces. */
+async function apart(script: string, kinds: readonly string[]): Promise<Ended> {
+  const path = join(folder, 'script.sh');
+  await writeFile(path, `set -u\n${script}\n`);
+  const root = process.getuid?.() === 0 ? [] : ['--user', '--map-root-user'];
+  return start(['unshare', ...root, ...kinds, 'sh', path], folder).ended;
+}
+
+const quoted = (words: readonly string[]): string => words.map((word) => `'${word}'`).join(' ');
+const size = (files: ReadonlyMap<string, Buffer>): number =>
+  [...files.values()].reduce((sum, b) => sum + b.length, 0);
+
+describe('a disk', () => {
+  it('that is full fails what no longer fits, leaves nothing half, and the next run completes', async () => {
+    const out = join(folder, 'small');
+    await mkdir(out);
+    const half = Math.round(size(undisturbed) / 2);
+    const ended = await apart(
+      `mount -t tmpfs -o size=${half} tmpfs '${out}'
+       ${quoted(pack('small'))}; echo "first: $?"
+       cp -r '${out}' '${folder}/first'
+       mount -o remount,size=200m '${out}'
+       ${quoted(pack('small'))}; echo "second: $?"
+       cp -r '${out}' '${folder}/second'`,
+      ['--mount'],
+    );
+    expect(ended.out).toContain('first: 70');
+    expect(ended.err).toContain('the disk is full');
+    const first = await packsBelow(join(folder, 'first'));
+    expect(halfFiles(first)).toEqual([]);
+    expect([...first.keys()].filter((name) => name.endsWith('.tmp'))).toEqual([]);
+    expect(first.size).toBeGreaterThan(5);
+    expect(first.size).toBeLessThan(undisturbed.size);
+    expect(ended.out).toContain('second: 0');
+    expect(differences(await packsBelow(join(folder, 'second')), undisturbed)).toEqual([]);
+  });
+
+  it('that may only be read is told in one message, and no browser starts', async () => {
+    const out = join(folder, 'fixed');
+    await mkdir(out);
+    const ended = await apart(
+      `mount -t tmpfs -o ro,size=1m tmpfs '${out}'
+       ${quoted(pack('fixed'))}; echo "status: $?"`,
+      ['--mount'],
+    );
+    expect(ended.out).toContain('status: 70');
+    expect(ended.err).toContain('the disk may only be read');
+    expect(ended.err).toContain('output/not-written');
+    expect(ended.err).not.toContain('print/');
+    expect(ended.err).not.toMatch(/^\s+at /m);
+  });
+});
+
+describe('a machine without a network', () => {
+  it('makes the same bytes: nothing is fetched', async () => {
+    const ended = await apart(`${quoted(pack('cut-off'))}; echo "status: $?"`, ['--net']);
+    expect(ended.out).toContain('status: 0');
+    expect(differences(await packsBelow(join(folder, 'cut-off')), undisturbed)).toEqual([]);
+  });
+});
+
+describe('lists', () => {
+  it('in another folder make the same bytes: no path of the machine is written', async () => {
+    await cp(join(folder, 'lists'), join(folder, 'else', 'lists'), { recursive: true });
+    expect(await start(pack('out'), join(folder, 'else')).ended).toMatchObject({ status: 0 });
+    expect(differences(await packsBelow(join(folder, 'else', 'out')), undisturbed)).toEqual([]);
+  });
+});
