@@ -4,7 +4,8 @@ import { inOurUnit, readQuantity, readWireSize, type Unit } from '../text/units.
 import { saysNothing, wordKey } from '../text/words.js';
 import { PART_FIELDS, type PartField, type PartFieldType } from './catalogue-fields.js';
 import { formulaError } from './damage.js';
-import { quantityProblem, type Wrong } from './typed-cells.js';
+import type { Wrong } from './cell-reading.js';
+import { quantityProblem } from './typed-cells.js';
 
 export type PartValue = string | number | Part['listedFor'];
 

@@ -78,7 +78,7 @@ export const PART_FIELDS = {
 } as const satisfies { readonly [name: string]: PartFieldInfo };
 
 export type PartField = keyof typeof PART_FIELDS;
-export const PART_FIELD_NAMES = Object.keys(PART_FIELDS) as readonly PartField[];
+const PART_FIELD_NAMES = Object.keys(PART_FIELDS) as readonly PartField[];
 
 /** Terms of the trade for the columns of a catalogue. */
 const PART_ALIASES: { readonly [F in PartField]?: readonly string[] } = {

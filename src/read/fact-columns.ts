@@ -1,7 +1,8 @@
 import type { Field } from '../model/list.js';
 import type { Settings } from '../model/settings.js';
 import type { ColumnMap } from './column-map.js';
-import { readCell, type CellReading } from './cells.js';
+import type { CellReading } from './cell-reading.js';
+import { readCell } from './cells.js';
 import { wordKey } from '../text/words.js';
 import type { Column } from './columns.js';
 import type { DecimalMark } from '../text/numbers.js';

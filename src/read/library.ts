@@ -5,6 +5,7 @@ import { defaultSettings, type Settings } from '../model/settings.js';
 import { itemAt, note } from '../text/message-kit.js';
 import { LIBRARY_MODEL_MISSING, LIBRARY_MODEL_TWICE } from '../text/messages/company-files.js';
 import { modelKey } from '../text/model-key.js';
+import { bareLengthIsFeet } from './bare-length.js';
 import type { ColumnMap } from './column-map.js';
 import { factColumns } from './fact-columns.js';
 import { headingIndex } from './headings.js';
@@ -33,12 +34,6 @@ export interface LibraryReading {
   readonly library: Library;
   readonly items: readonly OpenItem[];
   readonly unreadable: readonly OpenItem[];
-}
-
-/** The unit of a bare length in a file that belongs to no job: the settings' unit, else that of the settings' basis. */
-export function bareLengthIsFeet(settings: Settings): boolean {
-  const { length } = settings.units;
-  return length === 'by-basis' ? settings.basis !== 'iec' : length === 'ft';
 }
 
 /**
@@ -71,7 +66,7 @@ export function readLibraryText(
   const items: OpenItem[] = [...table.grave, ...table.slight, ...table.shifted.values()];
   const entries = new Map<string, LibraryEntry>();
   const columns = factColumns<RowField>(table.columns, table.mark, settings, map);
-  const feet = bareLengthIsFeet(settings);
+  const feet = bareLengthIsFeet(settings, settings.basis);
   for (const [r, row] of table.rows.entries()) {
     if (table.shifted.has(r)) continue;
     const line = table.lines[r] ?? 0;

@@ -1,7 +1,7 @@
 import { FIELD_NAMES, FIELDS } from '../model/fields.js';
 import type { Field, JobField, RowField } from '../model/list.js';
 import { ALIASES } from './aliases.js';
-import { dimensionOf } from './cells.js';
+import { dimensionOf } from './field-dimension.js';
 import type { Vocabulary } from './headings.js';
 
 const aliasesOf = (field: Field): readonly string[] => ALIASES[field] ?? [];

@@ -1,10 +1,11 @@
 import type { Field, JobField, JobList, MissingModel, RowField, Sheet } from '../model/list.js';
 import type { OpenItem } from '../model/message.js';
 import type { Settings } from '../model/settings.js';
-import type { Basis } from '../model/words.js';
+import { BASES } from '../model/words.js';
 import { itemAt, note } from '../text/message-kit.js';
 import { NO_ROWS } from '../text/messages/list-file.js';
 import { TAG_HEADING_MISSING } from '../text/messages/list-heading.js';
+import { bareLengthIsFeet } from './bare-length.js';
 import type { ColumnMap } from './column-map.js';
 import type { Column } from './columns.js';
 import { factColumns, type FactColumn } from './fact-columns.js';
@@ -200,18 +201,18 @@ function isJobOnly(row: readonly string[], columns: RowColumns): boolean {
   return !(columns.tag !== null && says(columns.tag.index)) && !columns.others.some((c) => says(c.index));
 }
 
-function bareIsFeet(draft: JobDraft, settings: Settings): boolean {
-  const { length } = settings.units;
-  const basis = (draft.facts.basis?.value as Basis | undefined) ?? settings.basis;
-  return length === 'by-basis' ? basis !== 'iec' : length === 'ft';
-}
-
 function takeRows({ table, columns, jobs }: OpenList, settings: Settings, library: LibraryJoin): void {
+  let last: JobDraft | null = null;
+  let feet = false;
   for (const [r, draft] of jobs.entries()) {
+    if (draft !== last) {
+      last = draft;
+      const basis = BASES.find((b) => b === draft.facts.basis?.value);
+      feet = bareLengthIsFeet(settings, basis ?? settings.basis);
+    }
     const row = table.rows[r] ?? [];
     const line = table.lines[r] ?? 0;
     if (table.shifted.has(r)) takeShiftedRow(columns, row, line, draft);
-    else if (!isJobOnly(row, columns))
-      takeRow(columns, row, line, draft, bareIsFeet(draft, settings), library);
+    else if (!isJobOnly(row, columns)) takeRow(columns, row, line, draft, feet, library);
   }
 }

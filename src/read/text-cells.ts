@@ -4,11 +4,11 @@ import { CELL_CUT } from '../text/messages/list.js';
 import { note } from '../text/message-kit.js';
 import { shown } from '../text/shown.js';
 import { saysNothing, wordKey } from '../text/words.js';
-import { wrongCell, type CellContext, type CellReading } from './cells.js';
+import { wrongCell, type CellContext, type CellReading } from './cell-reading.js';
 import { CUT_LENGTH, damagedName, formulaError, SPREADSHEET } from './damage.js';
 
 /** More than any name, address or remark on a list has; a document prints it whole. */
-const MOST_TEXT = 4000;
+export const MOST_TEXT = 4000;
 
 /** Names that others refer to: a date or a power of ten made of one breaks the reference. */
 const NAMES = new Set<Field>(['tag', 'model', 'protector', 'serial']);

@@ -4,13 +4,8 @@ import { inOurUnit, readQuantity, type Dimension, type QuantityReading, type Uni
 import { readYesNo, wordKey } from '../text/words.js';
 import { nearest } from '../text/closeness.js';
 import { damagedName, SPREADSHEET } from './damage.js';
-import type { CellContext } from './cells.js';
-
-/** A cell that can't be understood: why, and what to do where that isn't obvious. */
-export interface Wrong {
-  readonly because: string;
-  readonly hint?: string;
-}
+import type { CellContext, Wrong } from './cell-reading.js';
+import { dimensionOf } from './field-dimension.js';
 
 export interface Typed {
   readonly value: unknown;
@@ -151,7 +146,7 @@ const INPUTS = /^(.+?)\s*\/\s*(\d{1,3}(?:\s*\+\s*\d{1,3})*)$/s;
  * What `connects_to` names; the planner decides whether the whole or the part before the slash is a tag.
  * @param text the cell, trimmed
  */
-export function readConnection(text: string): Connection {
+function readConnection(text: string): Connection {
   const match = INPUTS.exec(text);
   const inputs = match === null ? [] : (match[2] ?? '').split('+').map(Number);
   return match === null || inputs.includes(0)
@@ -217,13 +212,7 @@ export function readTyped(field: Field, text: string, context: CellContext): Wro
     case 'count':
       return count(text, context);
     case 'number':
-      return positive(
-        field,
-        text,
-        field === 'rpm' ? 'speed' : field === 'flash_density' ? 'flash-density' : 'days',
-        context,
-        true,
-      );
+      return positive(field, text, dimensionOf(field) ?? 'days', context, true);
     case 'voltage':
     case 'current':
       return positive(field, text, type, context, false);

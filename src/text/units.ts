@@ -159,7 +159,7 @@ export function readQuantity(text: string, mark: DecimalMark = 'auto'): Quantity
  * @param gauge gauge number; 0 for 1/0, -1 for 2/0, -2 for 3/0, -3 for 4/0
  * @returns m
  */
-export function awgDiameter(gauge: number): number {
+function awgDiameter(gauge: number): number {
   return 0.005 * 0.0254 * 92 ** ((36 - gauge) / 39);
 }
 

@@ -5,7 +5,7 @@ import type { Field } from '../../src/model/list.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { planJob } from '../../src/plan/plan-job.js';
 import { ALIASES } from '../../src/read/aliases.js';
-import { dimensionOf } from '../../src/read/cells.js';
+import { dimensionOf } from '../../src/read/field-dimension.js';
 import { readCatalogue } from '../../src/read/catalogue.js';
 import { readListText, type ReadResult } from '../../src/read/lists.js';
 import { difference, plainPlan } from './plain-plan.js';

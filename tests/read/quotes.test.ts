@@ -1,7 +1,8 @@
 import fc from 'fast-check';
+import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import { checkQuotes } from '../../src/read/quotes.js';
-import { readRecords } from '../../src/read/records.js';
+import { parserOptions, readRecords } from '../../src/read/records.js';
 
 const quoted = (cell: string): string => `"${cell.replaceAll('"', '""')}"`;
 
@@ -48,6 +49,12 @@ describe('quotes are checked before the parser sees them', () => {
 });
 
 describe('records', () => {
+  it("are what the parser gives with the reader's own options", () => {
+    const text = 'a;b\n"x;y";3" z\n\nshort\n1;2;3\n';
+    expect(readRecords(text, ';').cells).toEqual(parse(text, parserOptions(';')));
+    expect(readRecords(text, ';').lines).toEqual([1, 2, 3, 4, 5]);
+  });
+
   it('come back as they were written, each with its line', () => {
     const cell = fc.stringMatching(/^[a-z",\n; ]{0,8}$/);
     fc.assert(
