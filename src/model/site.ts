@@ -36,6 +36,8 @@ export interface SitePort {
   readonly unused: '' | 'stated' | 'nothing-named';
   /** Sources (array, combiner, turbine) on a DC input or a combiner, in natural order. */
   readonly sources: SiteEquipment[];
+  /** True where any one of `sources` feeds this input, and not all of them at once: which one isn't stated. */
+  oneOfSources: boolean;
   /** Ports that feed this one, through transfer switches, in natural order. */
   readonly feeders: SitePort[];
   /** Runs that end here. */

@@ -3,7 +3,7 @@ import type { PlacedNote } from '../model/message.js';
 import { about } from '../text/message-kit.js';
 import { SITE_MESSAGES } from '../text/messages/site.js';
 import { byNaturalOrder } from '../text/natural-order.js';
-import type { Member, Roll } from './equipment.js';
+import { groupSize, type Member, type Roll } from './equipment.js';
 
 /** What one member connects to. */
 export interface Target {
@@ -17,6 +17,8 @@ export interface Connections {
   readonly targets: ReadonlyMap<string, Target>;
   /** Members whose `connects_to` is blank; those with an error aren't among them. */
   readonly blank: ReadonlySet<string>;
+  /** Members that a connection with an error names, or may mean: what feeds them isn't known, and an item says so. */
+  readonly inDoubt: ReadonlySet<string>;
   readonly notes: readonly PlacedNote[];
 }
 
@@ -27,62 +29,83 @@ export interface Connections {
 export function resolveConnections(roll: Roll): Connections {
   const targets = new Map<string, Target>();
   const blank = new Set<string>();
+  const inDoubt = new Set<string>();
   const notes: PlacedNote[] = [];
+  const doubt = (members: readonly Member[]): void => {
+    for (const member of members) inDoubt.add(member.tag);
+  };
+  for (const row of roll.leftOutRows) {
+    const named = row.facts.connects_to && lookUp(roll, row.facts.connects_to.value);
+    if (named && named !== 'left-out') doubt(named.found);
+  }
   for (const [group, members] of roll.groups) {
     const first = members[0];
     if (!first) continue;
     const connection = first.row.facts.connects_to?.value;
     if (!connection) {
-      if (!first.row.unreadable.has('connects_to')) for (const m of members) blank.add(m.tag);
+      if (first.row.unreadable.has('connects_to')) doubt(members);
+      else for (const m of members) blank.add(m.tag);
       continue;
     }
     const named = lookUp(roll, connection);
-    if (named === 'left-out') continue;
+    if (named === 'left-out') {
+      doubt(members);
+      continue;
+    }
     if (named === undefined) {
       notes.push(
         about(SITE_MESSAGES.connectionToNothing, { tag: group, to: connection.whole }, group, 'connects_to'),
       );
+      doubt(members);
       continue;
     }
-    const { found, inputs } = named;
+    const { found, inputs, size } = named;
     if (found.some((m) => m.group === group)) {
       notes.push(about(SITE_MESSAGES.connectionToItself, { tag: group }, group, 'connects_to'));
+      doubt(members);
       continue;
     }
-    const pairwise = found.length > 1 && found.length === members.length;
-    if (found.length > 1 && !pairwise) {
-      const p = { tag: group, count: members.length, to: connection.whole, toCount: found.length };
+    const own = groupSize(members);
+    const pairwise = size > 1 && size === own;
+    if (size > 1 && !pairwise) {
+      const p = { tag: group, count: own, to: connection.whole, toCount: size };
       notes.push(about(SITE_MESSAGES.groupUnclear, p, group, 'connects_to'));
+      doubt([...members, ...found]);
       continue;
     }
-    members.forEach((member, i) => {
-      const target = pairwise ? found[i] : found[0];
+    for (const member of members) {
+      // A made tag that is typed too is left out of its group: the typed row has its number.
+      const target = pairwise
+        ? (found.find((m) => m.index === member.index) ??
+          roll.members.get(`${found[0]?.group ?? ''}-${member.index}`))
+        : found[0];
       if (target) targets.set(member.tag, { member: target, inputs });
-    });
+      else doubt([member]);
+    }
   }
-  dropCircles(targets, notes);
-  return { targets, blank, notes };
+  dropCircles(targets, notes, inDoubt);
+  return { targets, blank, inDoubt, notes };
 }
 
 function lookUp(
   roll: Roll,
   connection: Connection,
-): { found: readonly Member[]; inputs: readonly number[] } | 'left-out' | undefined {
+): { found: readonly Member[]; inputs: readonly number[]; size: number } | 'left-out' | undefined {
   for (const [tag, inputs] of [
     [connection.whole, []],
     [connection.tag, connection.inputs],
   ] as const) {
     const group = roll.groups.get(tag);
-    if (group && group.length > 0) return { found: group, inputs };
+    if (group && group.length > 0) return { found: group, inputs, size: groupSize(group) };
     const member = roll.members.get(tag);
-    if (member) return { found: [member], inputs };
+    if (member) return { found: [member], inputs, size: 1 };
     if (roll.leftOut.has(tag)) return 'left-out';
   }
   return undefined;
 }
 
 /** Each member has at most one target, so a circle is found by walking until a member comes again. */
-function dropCircles(targets: Map<string, Target>, notes: PlacedNote[]): void {
+function dropCircles(targets: Map<string, Target>, notes: PlacedNote[], inDoubt: Set<string>): void {
   const done = new Set<string>();
   for (const start of [...targets.keys()].sort(byNaturalOrder)) {
     const path: string[] = [];
@@ -94,17 +117,26 @@ function dropCircles(targets: Map<string, Target>, notes: PlacedNote[]): void {
       tag = targets.get(tag)?.member.tag;
     }
     const from = tag === undefined ? undefined : at.get(tag);
-    if (from !== undefined) reportCircle(path.slice(from), targets, notes);
+    if (from !== undefined) {
+      const circle = path.slice(from);
+      reportCircle(circle, targets, notes);
+      for (const one of circle) inDoubt.add(one);
+    }
     for (const passed of path) done.add(passed);
   }
 }
 
 function reportCircle(circle: readonly string[], targets: Map<string, Target>, notes: PlacedNote[]): void {
+  const lines = new Map<string, number>();
+  for (const tag of circle) {
+    const target = targets.get(tag)?.member;
+    if (target) lines.set(target.tag, target.row.line);
+  }
   const ordered = [...circle].sort(byNaturalOrder);
   const first = ordered[0] ?? '';
   const members = ordered.map((tag) => {
-    const target = targets.get(tag);
-    return target ? `${tag} to ${target.member.tag}` : tag;
+    const to = targets.get(tag)?.member.tag ?? '';
+    return `${tag} (line ${lines.get(tag) ?? 0}) to ${to}`;
   });
   notes.push(about(SITE_MESSAGES.circle, { members: members.join(', ') }, first, 'connects_to'));
   for (const tag of circle) targets.delete(tag);

@@ -7,6 +7,9 @@ import { about } from '../text/message-kit.js';
 import { SITE_MESSAGES } from '../text/messages/site.js';
 import { byNaturalOrder } from '../text/natural-order.js';
 
+/** The most that one row may stand for: a quantity beyond it is a slip, or an attack. */
+const MOST_MEMBERS = 1000;
+
 const OUTDOORS_BY_DEFAULT: ReadonlySet<Kind> = new Set([
   'array',
   'combiner',
@@ -28,8 +31,10 @@ export interface Member {
 export interface Roll {
   readonly members: ReadonlyMap<string, Member>;
   readonly groups: ReadonlyMap<string, readonly Member[]>;
-  /** Tags of rows that are left out (no kind): naming them is no second error. */
+  /** Tags that are left out (a row without a kind, a made tag that is typed too): naming them is no second error. */
   readonly leftOut: ReadonlySet<string>;
+  /** Rows that are left out for their kind: what they name may be fed by them. */
+  readonly leftOutRows: readonly ListRow[];
   readonly notes: readonly PlacedNote[];
 }
 
@@ -41,49 +46,87 @@ const tagOf = (row: ListRow): string => row.facts.tag?.value ?? `row-${row.line}
  */
 export function callRoll(list: JobList): Roll {
   const notes: PlacedNote[] = [];
-  const typed = new Map<string, ListRow>();
+  const typed = typedRows(list, notes);
   const leftOut = new Set<string>();
-  const rows = [...list.rows].sort((a, b) => byNaturalOrder(a.sheet.file, b.sheet.file) || a.line - b.line);
-  for (const row of rows) {
-    const tag = tagOf(row);
-    const first = typed.get(tag);
-    if (first) {
-      notes.push(about(SITE_MESSAGES.tagTwice, { tag, first: first.line, second: row.line }, tag, 'tag'));
-      continue;
-    }
-    typed.set(tag, row);
-  }
+  const leftOutRows: ListRow[] = [];
   const members = new Map<string, Member>();
-  const groups = new Map<string, Member[]>();
+  const groups = new Map<string, readonly Member[]>();
   for (const [tag, row] of typed) {
     if (!row.facts.kind) {
       leftOut.add(tag);
+      leftOutRows.push(row);
       if (!row.unreadable.has('kind')) notes.push(about(SITE_MESSAGES.kindMissing, { tag }, tag, 'kind'));
       continue;
     }
-    const quantity = row.facts.quantity?.value ?? 1;
-    if (quantity === 1) {
-      const member: Member = { tag, row, group: tag, index: 1 };
-      members.set(tag, member);
-      groups.set(tag, [member]);
-      continue;
-    }
-    const made: Member[] = [];
-    for (let index = 1; index <= quantity; index += 1) {
-      const madeTag = `${tag}-${index}`;
-      const other = typed.get(madeTag);
-      if (other) {
-        const p = { tag: madeTag, group: tag, typedLine: other.line, groupLine: row.line };
-        notes.push(about(SITE_MESSAGES.madeTagTyped, p, tag, 'quantity'));
-        continue;
-      }
-      const member: Member = { tag: madeTag, row, group: tag, index };
-      members.set(madeTag, member);
-      made.push(member);
-    }
+    const made = makeGroup(tag, row, typed, leftOut, notes);
+    for (const member of made) members.set(member.tag, member);
     groups.set(tag, made);
   }
-  return { members, groups, leftOut, notes };
+  return { members, groups, leftOut, leftOutRows, notes };
+}
+
+/** The rows by tag, in the order of their lines; of two with one tag the first counts. */
+function typedRows(list: JobList, notes: PlacedNote[]): ReadonlyMap<string, ListRow> {
+  const typed = new Map<string, ListRow>();
+  const rows = [...list.rows].sort(
+    (a, b) => (a.sheet === b.sheet ? 0 : byNaturalOrder(a.sheet.file, b.sheet.file)) || a.line - b.line,
+  );
+  for (const row of rows) {
+    const tag = tagOf(row);
+    const first = typed.get(tag);
+    if (!first) {
+      typed.set(tag, row);
+      continue;
+    }
+    const [one, other] = linesOf(first, row);
+    notes.push(about(SITE_MESSAGES.tagTwice, { tag, first: one, second: other }, tag, 'tag'));
+  }
+  return typed;
+}
+
+/** `line 3` of two rows; with the file where they stand in two. */
+function linesOf(a: ListRow, b: ListRow): readonly [string, string] {
+  const named = a.sheet.file !== b.sheet.file;
+  const of = (row: ListRow): string => (named ? `line ${row.line} of ${row.sheet.file}` : `line ${row.line}`);
+  return [of(a), of(b)];
+}
+
+/** The members that one row stands for. */
+function makeGroup(
+  tag: string,
+  row: ListRow,
+  typed: ReadonlyMap<string, ListRow>,
+  leftOut: Set<string>,
+  notes: PlacedNote[],
+): readonly Member[] {
+  const quantity = row.facts.quantity?.value ?? 1;
+  if (quantity > MOST_MEMBERS) {
+    const p = { tag, quantity, most: MOST_MEMBERS };
+    notes.push(about(SITE_MESSAGES.quantityTooLarge, p, tag, 'quantity'));
+  }
+  if (quantity === 1 || quantity > MOST_MEMBERS) return [{ tag, row, group: tag, index: 1 }];
+  const made: Member[] = [];
+  for (let index = 1; index <= quantity; index += 1) {
+    const madeTag = `${tag}-${index}`;
+    const other = typed.get(madeTag);
+    if (!other) {
+      made.push({ tag: madeTag, row, group: tag, index });
+      continue;
+    }
+    leftOut.add(madeTag);
+    const [typedLine, groupLine] = linesOf(other, row);
+    notes.push(
+      about(SITE_MESSAGES.madeTagTyped, { tag: madeTag, group: tag, typedLine, groupLine }, tag, 'quantity'),
+    );
+  }
+  return made;
+}
+
+/** How many members the row of a group asks for; one may be missing, since its made tag is typed too. */
+export function groupSize(members: readonly Member[]): number {
+  const first = members[0];
+  if (!first || first.tag === first.group) return members.length;
+  return first.row.facts.quantity?.value ?? 1;
 }
 
 /** The building of a place: up to ` / `, the whole where there is none. */

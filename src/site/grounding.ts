@@ -4,6 +4,22 @@ import type { AcSystem } from '../model/words.js';
 /** Deltas without a neutral: ungrounded unless someone says otherwise. */
 const DELTAS: ReadonlySet<AcSystem> = new Set<AcSystem>(['240 delta', '480 delta']);
 
+/** What a source of one system can feed without a transformer, so that its grounding is theirs: "at the same voltage". */
+const FED_BY: { readonly [S in AcSystem]?: readonly AcSystem[] } = {
+  '120/240': ['120', '240'],
+  '208Y/120': ['120', '208'],
+  '240/120 high-leg': ['120', '240', '120/240', '240 delta'],
+  '240 delta': ['240'],
+  '480Y/277': ['480 delta'],
+  '400Y/230': ['230'],
+};
+
+/** True where a port takes its voltage from a feeder as it is. */
+function isSameVoltage(feeder: AcSystem | undefined, system: AcSystem | undefined): boolean {
+  if (feeder === system) return true;
+  return feeder !== undefined && system !== undefined && (FED_BY[feeder]?.includes(system) ?? false);
+}
+
 /**
  * How the AC system of a port is grounded: as its row states; else as the service or panel that feeds it at the same
  * voltage; else as a generator or inverter that feeds it at the same voltage states; else by earthing and system.
@@ -20,7 +36,7 @@ function find(site: Site, port: SitePort, seen: Set<SitePort>): PortGrounding {
   // A high-leg delta is grounded at the middle of one winding; a stated grounding goes before that.
   if (own) return { grounding: own.value, byDefault: false, from: own };
   for (const feeder of inOrder(port)) {
-    if (feeder.system !== port.system || seen.has(feeder)) continue;
+    if (!isSameVoltage(feeder.system, port.system) || seen.has(feeder)) continue;
     const kind = feeder.equipment.kind;
     if (kind === 'service' || kind === 'panel') return find(site, feeder, seen);
     const stated = feeder.equipment.facts.system_grounding;

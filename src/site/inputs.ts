@@ -16,11 +16,13 @@ const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
  * Decides which source feeds which DC input, and collects what feeds each combiner.
  * @param equipments in natural order; `sources`, `use` and `runs` of their DC ports are filled
  * @param links the directed connections
+ * @param inDoubt equipment that a connection with an error names: that nothing feeds it is no second item
  * @returns for each link onto a DC input, the ports that it reaches; and what had to be assumed
  */
 export function feedInputs(
   equipments: readonly SiteEquipment[],
   links: readonly Link[],
+  inDoubt: ReadonlySet<string>,
 ): { reached: ReadonlyMap<Link, readonly SitePort[]>; notes: readonly PlacedNote[] } {
   const notes: PlacedNote[] = [];
   const reached = new Map<Link, SitePort[]>();
@@ -40,8 +42,11 @@ export function feedInputs(
         output.sources.push(...mine.map((l) => l.up));
         for (const link of mine) reached.set(link, [output]);
       }
+      if (mine.length === 0 && !inDoubt.has(equipment.tag)) {
+        notes.push(about(SITE_MESSAGES.combinerUnfed, { tag: equipment.tag }, equipment.tag, ''));
+      }
     } else if (CONVERTERS.has(equipment.kind)) {
-      feedConverter(equipment, mine, reached, notes);
+      feedConverter(equipment, mine, inDoubt, reached, notes);
     }
   }
   return { reached, notes };
@@ -50,6 +55,7 @@ export function feedInputs(
 function feedConverter(
   equipment: SiteEquipment,
   links: readonly Link[],
+  inDoubt: ReadonlySet<string>,
   reached: Map<Link, SitePort[]>,
   notes: PlacedNote[],
 ): void {
@@ -58,7 +64,7 @@ function feedConverter(
   if (inputs.length === 0) return;
   if (links.length === 0) {
     for (const input of inputs) input.use = 'assumed';
-    notes.push(about(SITE_MESSAGES.inputsAssumedFed, { tag }, tag, ''));
+    if (!inDoubt.has(tag)) notes.push(about(SITE_MESSAGES.inputsAssumedFed, { tag }, tag, ''));
     return;
   }
   const named = links.filter((l) => l.inputs.length > 0);
@@ -71,41 +77,49 @@ function feedConverter(
       reached,
     );
   }
-  const free = inputs.filter((p) => p.sources.length === 0);
-  const only = inputs[0];
-  if (unnamed.length > 0 && inputs.length === 1 && only) {
-    for (const link of unnamed) join(link, [only], reached);
-  } else if (unnamed.length > 0) {
-    giveUnnamed(equipment, unnamed, free, inputs, reached, notes);
-  }
+  const only = inputs.length === 1 ? inputs[0] : undefined;
+  if (only) for (const link of unnamed) join(link, [only], reached);
+  else if (unnamed.length > 0) giveUnnamed(equipment, unnamed, inputs, reached, notes);
+  if (only && isCountUnknown(equipment)) return;
   for (const input of inputs) {
-    if (input.sources.length > 1 && !isByOrder(unnamed, free)) {
+    if (input.sources.length > 1 && !input.oneOfSources) {
       const sources = input.sources.map((s) => s.tag).join(', ');
       notes.push(about(SITE_MESSAGES.sourcesInParallel, { tag, input: input.name, sources }, tag, ''));
     }
   }
 }
 
-const isByOrder = (unnamed: readonly Link[], free: readonly SitePort[]): boolean =>
-  unnamed.length > 0 && unnamed.length === free.length;
+/** True where an item already asks how many inputs there are: that they share the one that stands in is no second item. */
+function isCountUnknown({ kind, facts, row }: SiteEquipment): boolean {
+  if (facts.dc_inputs) return false;
+  return kind !== 'charge-controller' || row.unreadable.has('dc_inputs');
+}
+
+/** True for sources of which one gives alternating current and another doesn't. */
+function areMixed(sources: readonly SiteEquipment[]): boolean {
+  const isAc = (s: SiteEquipment): boolean => s.facts.output?.value === 'three-phase';
+  return sources.some(isAc) && !sources.every(isAc);
+}
 
 function giveUnnamed(
   equipment: SiteEquipment,
   unnamed: readonly Link[],
-  free: readonly SitePort[],
   inputs: readonly SitePort[],
   reached: Map<Link, SitePort[]>,
   notes: PlacedNote[],
 ): void {
   const { tag } = equipment;
-  const sources = unnamed.map((l) => (l.row.tag === tag ? l.up.tag : l.row.tag)).join(', ');
-  if (isByOrder(unnamed, free)) {
+  const free = inputs.filter((p) => p.sources.length === 0);
+  const sources = unnamed.map((l) => l.up.tag).join(', ');
+  // One input can't be rated for alternating and for direct current: which is which must be stated.
+  if (unnamed.length === free.length && !areMixed(unnamed.map((l) => l.up))) {
     notes.push(about(SITE_MESSAGES.inputsByOrder, { tag, sources }, tag, ''));
     unnamed.forEach((link, i) => {
       const port = free[i];
       if (!port) return;
       reached.set(link, [port]);
       port.use = 'fed';
+      port.oneOfSources = unnamed.length > 1;
       // The order is a default, so each input must bear any of them.
       for (const other of unnamed) port.sources.push(other.up);
     });
@@ -116,6 +130,7 @@ function giveUnnamed(
   // Not known which: the draft protects each input that might be the one, at the highest of them.
   const possible = free.length > 0 ? free : inputs;
   for (const link of unnamed) join(link, possible, reached);
+  for (const port of possible) port.oneOfSources = true;
 }
 
 function join(link: Link, ports: readonly SitePort[], reached: Map<Link, SitePort[]>): void {

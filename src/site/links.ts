@@ -86,50 +86,63 @@ const UNSETTLED: ReadonlySet<string> = new Set([
   'transfer-switch>inverter-charger',
 ]);
 
-/** Kinds that hang on anything and carry no power of the site. */
-const APART: ReadonlySet<Kind> = new Set<Kind>(['signal-line', 'other']);
+/** What a power row puts on equipment of kind `other`: its cable still has an end of its own, and a length. */
+const ONTO_OTHER: ReadonlyMap<Kind, readonly [LinkEnd, Link['carries']]> = new Map<
+  Kind,
+  readonly [LinkEnd, Link['carries']]
+>([
+  ...SOURCES.map((kind) => [kind, ['output', 'dc']] as const),
+  ['generator', ['output', 'ac']],
+  ['battery', ['battery', 'battery']],
+]);
+
+/** The way of a pair whose direction is settled by its kinds; `apart`: it carries no power; undefined: it makes no sense. */
+function wayOf(row: Kind, other: Kind): Way | 'apart' | undefined {
+  if (row === 'signal-line') return 'apart';
+  if (other === 'signal-line') return undefined;
+  if (row === 'control-circuit' || other === 'control-circuit') {
+    return { rowIsUp: false, upEnd: 'terminals', downEnd: 'terminals', carries: 'control' };
+  }
+  if (row === 'other') return 'apart';
+  if (other === 'other') {
+    const onto = ONTO_OTHER.get(row);
+    return onto ? { rowIsUp: true, upEnd: onto[0], downEnd: 'terminals', carries: onto[1] } : 'apart';
+  }
+  return WAYS.get(`${row}>${other}`);
+}
+
+/** A connection whose direction depends on what else feeds one of the two. */
+interface Unsettled {
+  readonly row: SiteEquipment;
+  readonly target: SiteEquipment;
+  readonly pair: string;
+}
 
 /**
  * Gives every connection its direction and its ports; a connection that makes no sense becomes an item and is dropped.
- * @param equipments by tag
+ * @param equipments by tag, in natural order
  * @param connections the resolved targets
+ * @returns the links; what makes no sense; and the equipment that a dropped connection names
  */
 export function directLinks(
   equipments: ReadonlyMap<string, SiteEquipment>,
   connections: Connections,
-): { links: readonly Link[]; notes: readonly PlacedNote[] } {
+): { links: readonly Link[]; notes: readonly PlacedNote[]; dropped: ReadonlySet<string> } {
   const links: Link[] = [];
   const notes: PlacedNote[] = [];
-  const later: { row: SiteEquipment; target: SiteEquipment; pair: string }[] = [];
-  const fed = new Set<string>();
-  const add = (link: Link): void => {
-    links.push(link);
-    if (link.carries === 'ac' && link.downEnd !== 'ac-out' && link.downEnd !== 'output')
-      fed.add(link.down.tag);
-  };
+  const dropped = new Set<string>();
+  const pending: Unsettled[] = [];
   for (const row of equipments.values()) {
     const target = connections.targets.get(row.tag);
     const other = target ? equipments.get(target.member.tag) : undefined;
     if (!target || !other) continue;
-    if (APART.has(row.kind) || APART.has(other.kind)) continue;
     const pair = `${row.kind}>${other.kind}`;
-    if (row.kind === 'control-circuit' || other.kind === 'control-circuit') {
-      add({
-        row,
-        up: other,
-        down: row,
-        upEnd: 'terminals',
-        downEnd: 'terminals',
-        inputs: [],
-        carries: 'control',
-      });
-      continue;
-    }
     if (UNSETTLED.has(pair)) {
-      later.push({ row, target: other, pair });
+      pending.push({ row, target: other, pair });
       continue;
     }
-    const way = WAYS.get(pair);
+    const way = wayOf(row.kind, other.kind);
+    if (way === 'apart') continue;
     if (!way) {
       const p = {
         tag: row.tag,
@@ -140,9 +153,10 @@ export function directLinks(
         toLine: other.row.line,
       };
       notes.push(about(SITE_MESSAGES.senseless, p, row.tag, 'connects_to'));
+      dropped.add(row.tag).add(other.tag);
       continue;
     }
-    add({
+    links.push({
       row,
       up: way.rowIsUp ? row : other,
       down: way.rowIsUp ? other : row,
@@ -152,27 +166,77 @@ export function directLinks(
       carries: way.carries,
     });
   }
-  for (const one of later) add(settle(one.row, one.target, one.pair, fed));
-  return { links, notes };
+  settle(links, pending);
+  return { links, notes, dropped };
+}
+
+/** What AC links feed, and what they lead away from. */
+interface Flow {
+  readonly fed: Set<SiteEquipment>;
+  readonly feeding: Set<SiteEquipment>;
+}
+
+function flowOf(links: readonly Link[]): Flow {
+  const flow: Flow = { fed: new Set(), feeding: new Set() };
+  for (const link of links) take(flow, link);
+  return flow;
+}
+
+function take({ fed, feeding }: Flow, link: Link): void {
+  // What a grid-tie inverter puts into a panel doesn't make that panel a fed one.
+  if (link.carries !== 'ac' || link.downEnd === 'ac-out' || link.downEnd === 'output') return;
+  fed.add(link.down);
+  feeding.add(link.up);
+}
+
+/**
+ * Directs the connections that their kinds leave open: first those that what is known decides, then by default the one
+ * whose default leaves the least open. Row order doesn't matter: pending ones come in natural order of tags.
+ */
+function settle(links: Link[], pending: readonly Unsettled[]): void {
+  if (pending.length === 0) return;
+  const flow = flowOf(links);
+  let rest = [...pending];
+  while (rest.length > 0) {
+    const next =
+      rest.find((one) => decided(one, flow)) ??
+      rest.find(({ row, pair }) => pair.startsWith('transfer-switch') && flow.fed.has(row)) ??
+      rest.find(({ pair }) => pair.startsWith('panel')) ??
+      rest[0];
+    if (!next) return;
+    const link = directed(next, flow);
+    take(flow, link);
+    links.push(link);
+    rest = rest.filter((one) => one !== next);
+  }
+}
+
+/** True where what is known says the direction; else a default does. */
+function decided({ row, target, pair }: Unsettled, flow: Flow): boolean {
+  if (pair === 'panel>inverter-charger') return flow.fed.has(row);
+  if (pair === 'transfer-switch>panel') return flow.fed.has(target);
+  return flow.fed.has(row);
 }
 
 /**
  * What is fed from elsewhere feeds on; what isn't is fed here: a panel that names an inverter is fed by its AC out
- * unless a service, a generator or another panel feeds that panel.
+ * unless a service, a generator or another panel feeds that panel. A transfer switch that something feeds and that feeds
+ * nothing else feeds the panel that it names, whatever else feeds that panel: else its generator would feed nothing.
  */
-function settle(row: SiteEquipment, target: SiteEquipment, pair: string, fed: ReadonlySet<string>): Link {
+function directed({ row, target, pair }: Unsettled, flow: Flow): Link {
   const common = { row, inputs: [], carries: 'ac' as const };
   if (pair === 'panel>inverter-charger') {
-    return fed.has(row.tag)
+    return flow.fed.has(row)
       ? { ...common, up: row, down: target, upEnd: 'feeder', downEnd: 'ac-in' }
       : { ...common, up: target, down: row, upEnd: 'ac-out', downEnd: 'feeder' };
   }
   if (pair === 'transfer-switch>panel') {
-    return fed.has(target.tag)
+    const isItsOutlet = flow.fed.has(row) && !flow.feeding.has(row);
+    return flow.fed.has(target) && !isItsOutlet
       ? { ...common, up: target, down: row, upEnd: 'feeder', downEnd: 'pass' }
       : { ...common, up: row, down: target, upEnd: 'pass', downEnd: 'feeder' };
   }
-  return fed.has(row.tag)
+  return flow.fed.has(row)
     ? { ...common, up: row, down: target, upEnd: 'pass', downEnd: 'ac-in' }
     : { ...common, up: target, down: row, upEnd: 'ac-out', downEnd: 'pass' };
 }

@@ -137,6 +137,7 @@ function add(
     system,
     unused: more.unused ?? '',
     sources: [],
+    oneOfSources: false,
     feeders: [],
     runs: [],
   });
@@ -156,10 +157,12 @@ function addAc(
   add(equipment, name, name, acSystem(fact), { unused });
 }
 
+/** The most DC inputs that are planned for one converter: more is a slip, or an attack. */
+const MOST_INPUTS = 100;
+
 /** The DC inputs: `dc_inputs`, else 1 for a charge controller, else the highest that a connection names. */
 function addInputs(equipment: SiteEquipment, links: readonly Link[], notes: PlacedNote[]): void {
-  const { tag, kind, facts, row } = equipment;
-  const stated = facts.dc_inputs?.value;
+  const { tag, facts } = equipment;
   let highest = 0;
   let highestLink: Link | undefined;
   for (const link of links) {
@@ -170,26 +173,43 @@ function addInputs(equipment: SiteEquipment, links: readonly Link[], notes: Plac
       }
     }
   }
+  const said = facts.dc_inputs?.value;
+  if (said !== undefined && said > MOST_INPUTS) {
+    const p = { tag, inputs: said, most: MOST_INPUTS };
+    notes.push(about(SITE_MESSAGES.dcInputsTooMany, p, tag, 'dc_inputs'));
+  }
+  const stated = said !== undefined && said > MOST_INPUTS ? Math.max(1, highest) : said;
   let count = stated ?? highest;
-  if (stated !== undefined && highest > stated && highestLink) {
+  if (stated === undefined) count = defaultInputs(equipment, links, highest, notes);
+  else if (highest > stated && highestLink) {
     const to = highestLink.row.facts.connects_to?.value.whole ?? '';
     const p = { tag: highestLink.row.tag, to, inputs: stated };
     notes.push(about(SITE_MESSAGES.inputNumberTooHigh, p, highestLink.row.tag, 'connects_to'));
     count = highest;
   }
-  if (stated === undefined && highest === 0) {
-    const needed = kind !== 'inverter-charger' || links.length > 0 || facts.max_dc_voltage !== undefined;
-    if (kind === 'charge-controller') {
-      if (!row.unreadable.has('dc_inputs'))
-        notes.push(about(SITE_MESSAGES.dcInputsDefault, { tag }, tag, 'dc_inputs'));
-      count = 1;
-    } else if (needed) {
-      if (!row.unreadable.has('dc_inputs'))
-        notes.push(about(SITE_MESSAGES.dcInputsMissing, { tag }, tag, 'dc_inputs'));
-      count = 1;
-    }
-  }
   for (let input = 1; input <= count; input += 1) {
     add(equipment, `dc-in-${input}`, 'dc-in', undefined, { input });
   }
+}
+
+/** How many inputs a converter has that states no number; every default is printed. */
+function defaultInputs(
+  equipment: SiteEquipment,
+  links: readonly Link[],
+  highest: number,
+  notes: PlacedNote[],
+): number {
+  const { tag, kind, facts, row } = equipment;
+  const isSaid = row.unreadable.has('dc_inputs');
+  if (highest > 0) {
+    if (!isSaid) notes.push(about(SITE_MESSAGES.dcInputsNamed, { tag, inputs: highest }, tag, 'dc_inputs'));
+    return highest;
+  }
+  if (kind === 'charge-controller') {
+    if (!isSaid) notes.push(about(SITE_MESSAGES.dcInputsDefault, { tag }, tag, 'dc_inputs'));
+    return 1;
+  }
+  if (kind === 'inverter-charger' && links.length === 0 && facts.max_dc_voltage === undefined) return 0;
+  if (!isSaid) notes.push(about(SITE_MESSAGES.dcInputsMissing, { tag }, tag, 'dc_inputs'));
+  return 1;
 }

@@ -1,9 +1,11 @@
 import type { Held, Site, SiteEquipment, SitePort, SiteRun } from '../model/site.js';
-import type { Occupancy } from '../model/words.js';
+import type { Kind, Occupancy } from '../model/words.js';
 import { samePlaceName } from './equipment.js';
+import { ultimateSources } from './inputs.js';
 
 /**
- * The service whose place a panel is: it feeds the panel in the same building over a run of at most `limit`.
+ * The service whose place a panel is: it feeds the panel in the same building over a run of at most `limit`. Behind a
+ * transfer switch that can put another supply on the panel it isn't: the service's protector is cut off just then.
  * @param port the `feeder` port of a panel
  * @param limit m
  * @returns the run from that service; undefined where the panel has a place of its own
@@ -16,8 +18,14 @@ export function servicePlaceRun(port: SitePort, limit: number): SiteRun | undefi
       run.from.equipment.kind === 'service' &&
       !run.betweenBuildings &&
       run.length !== undefined &&
-      run.length <= limit,
+      run.length <= limit &&
+      (run.through.length === 0 || !port.runs.some((other) => other !== run && sharesSwitch(other, run))),
   );
+}
+
+/** True where another supply comes in by a transfer switch that this run passes through. */
+function sharesSwitch(other: SiteRun, run: SiteRun): boolean {
+  return other.to === run.to && other.through.some((tag) => run.through.includes(tag));
 }
 
 /** What the building of a panel or a load holds, and whether only a default says so. */
@@ -27,6 +35,8 @@ export interface Unit {
   readonly otherBuilding: boolean;
   /** True where only a default of a building says so. */
   readonly otherByDefault: boolean;
+  /** True where its supply comes from where nobody lives, so that the job's occupancy stands in for its own. */
+  readonly occupancyOfJob: boolean;
 }
 
 /**
@@ -40,16 +50,19 @@ export function unitOf(site: Site, equipment: SiteEquipment): Unit {
   if (home && !isBuilding(site, home)) {
     // A meter pole or a yard holds nobody: what it feeds is where the job's occupancy is, unless the row says otherwise.
     const occupancy = stated ? { value: stated.value, byDefault: false } : site.occupancy;
-    return { occupancy, otherBuilding: false, otherByDefault: false };
+    return { occupancy, otherBuilding: false, otherByDefault: false, occupancyOfJob: !stated };
   }
   const known = home !== undefined && home.building !== '' && equipment.building !== '';
   const otherBuilding = known && !samePlaceName(home.building, equipment.building);
   const otherByDefault = otherBuilding && (home.buildingByDefault || equipment.buildingByDefault);
-  if (!otherBuilding) return { occupancy: site.occupancy, otherBuilding, otherByDefault };
+  if (!otherBuilding) {
+    return { occupancy: site.occupancy, otherBuilding, otherByDefault, occupancyOfJob: false };
+  }
   return {
     occupancy: stated ? { value: stated.value, byDefault: false } : { value: 'other', byDefault: true },
     otherBuilding,
     otherByDefault,
+    occupancyOfJob: false,
   };
 }
 
@@ -95,12 +108,11 @@ export function windCarrier(site: Site): SitePort | 'none' | undefined {
   if (service?.ports[0]) return service.ports[0];
   const panel = site.equipments.find((e) => e.kind === 'panel');
   if (panel?.ports[0]) return panel.ports[0];
-  const inverters = site.equipments.filter(
-    (e) =>
-      e.kind === 'inverter-charger' ||
-      (e.kind === 'grid-tie-inverter' &&
-        e.ports.some((p) => p.sources.some((s) => s.kind === 'wind-turbine' || s.kind === 'combiner'))),
-  );
-  const own = inverters.find((e) => e.kind === 'grid-tie-inverter') ?? inverters[0];
-  return own?.ports.find((p) => p.cls === 'ac-out' && p.unused === '') ?? 'none';
+  const isOfWind = (e: SiteEquipment): boolean =>
+    e.ports.some((p) => p.cls === 'dc-in' && ultimateSources(p).some((s) => s.kind === 'wind-turbine'));
+  const usable = (kind: Kind): readonly SitePort[] =>
+    site.equipments
+      .filter((e) => e.kind === kind && (kind === 'inverter-charger' || isOfWind(e)))
+      .flatMap((e) => e.ports.filter((p) => p.cls === 'ac-out' && p.unused === ''));
+  return usable('grid-tie-inverter')[0] ?? usable('inverter-charger')[0] ?? 'none';
 }

@@ -104,7 +104,12 @@ function makeRun(way: Way, from: SitePort, to: SitePort): SiteRun {
         if (!end.outdoors.byDefault) outdoorsStated = true;
       }
     }
-    const { up, down } = link;
+  }
+  // Each cable by itself, and the run as a whole: the place of a transfer switch in its course may not be known.
+  for (const [up, down] of [
+    ...way.links.map((l) => [l.up, l.down] as const),
+    [from.equipment, to.equipment] as const,
+  ]) {
     if (up.building !== '' && down.building !== '' && !samePlaceName(up.building, down.building)) {
       between = true;
       if (!up.buildingByDefault && !down.buildingByDefault) betweenStated = true;

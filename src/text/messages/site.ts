@@ -6,24 +6,35 @@ export const SITE_MESSAGES = {
     code: 'site/tag-twice',
     severity: 'conflict',
     title: 'Two rows have one tag',
-    message: (p: { tag: string; first: number; second: number }) =>
-      `Two rows have the tag ${p.tag}: line ${p.first} and line ${p.second}; the second is left out.`,
+    message: (p: { tag: string; first: string; second: string }) =>
+      `Two rows have the tag ${p.tag}: ${p.first} and ${p.second}; the second is left out.`,
     found: (p) => p.tag,
     expected: 'a tag that no other row of the job has',
     hint: 'Give one of the rows another tag.',
     who: 'designer',
-  } satisfies MessageEntry<{ tag: string; first: number; second: number }>,
+  } satisfies MessageEntry<{ tag: string; first: string; second: string }>,
   madeTagTyped: {
     code: 'site/made-tag-typed',
     severity: 'conflict',
     title: 'A tag made by a quantity is typed as well',
-    message: (p: { tag: string; group: string; typedLine: number; groupLine: number }) =>
-      `The tag ${p.tag} stands on line ${p.typedLine}, and the quantity of ${p.group} on line ${p.groupLine} makes it too; the made one is left out.`,
+    message: (p: { tag: string; group: string; typedLine: string; groupLine: string }) =>
+      `The tag ${p.tag} stands on ${p.typedLine}, and the quantity of ${p.group} on ${p.groupLine} makes it too; the made one is left out.`,
     found: (p) => p.tag,
     expected: 'tags that differ from those that a quantity makes',
     hint: 'Rename the row, or lower the quantity.',
     who: 'designer',
-  } satisfies MessageEntry<{ tag: string; group: string; typedLine: number; groupLine: number }>,
+  } satisfies MessageEntry<{ tag: string; group: string; typedLine: string; groupLine: string }>,
+  quantityTooLarge: {
+    code: 'site/quantity-too-large',
+    severity: 'conflict',
+    title: 'A quantity is too large to be one',
+    message: (p: { tag: string; quantity: number; most: number }) =>
+      `The quantity of ${p.tag} is ${p.quantity}: more than ${p.most} of one row aren't planned, so it counts as one.`,
+    found: (p) => String(p.quantity),
+    expected: (p) => `a whole number from 1 to ${p.most}`,
+    hint: 'Correct the quantity, or write several rows.',
+    who: 'designer',
+  } satisfies MessageEntry<{ tag: string; quantity: number; most: number }>,
   connectionToNothing: {
     code: 'site/connection-to-nothing',
     severity: 'conflict',
@@ -146,12 +157,54 @@ export const SITE_MESSAGES = {
     hint: 'Check it against the controller, and state it.',
     who: 'maker',
   } satisfies MessageEntry<{ tag: string }>,
+  dcInputsNamed: {
+    code: 'default/dc-inputs-named',
+    severity: 'confirm',
+    title: 'A converter is taken to have as many DC inputs as connections name',
+    message: (p: { tag: string; inputs: number }) =>
+      `dc_inputs of ${p.tag} isn't stated: taken as ${p.inputs}, the highest input that a connection names.`,
+    expected: 'the number of independent DC inputs',
+    hint: 'Check it against the converter: each further input that is fed needs a protector.',
+    who: 'maker',
+  } satisfies MessageEntry<{ tag: string; inputs: number }>,
+  dcInputsTooMany: {
+    code: 'site/dc-inputs-too-many',
+    severity: 'conflict',
+    title: 'A converter has more DC inputs than can be',
+    message: (p: { tag: string; inputs: number; most: number }) =>
+      `dc_inputs of ${p.tag} is ${p.inputs}: more than ${p.most} aren't planned.`,
+    found: (p) => String(p.inputs),
+    expected: (p) => `a whole number from 1 to ${p.most}`,
+    hint: 'Correct dc_inputs.',
+    who: 'maker',
+  } satisfies MessageEntry<{ tag: string; inputs: number; most: number }>,
+  unusedInUse: {
+    code: 'site/unused-port-in-use',
+    severity: 'conflict',
+    title: 'A port that is said to be unused has a connection',
+    message: (p: { tag: string; port: string; others: string }) =>
+      `${p.port} of ${p.tag} is said to be unused, but ${p.others} connects there.`,
+    found: () => 'unused',
+    expected: 'the AC system of the port, or no connection to it',
+    hint: 'State the AC system of the port, or correct connects_to.',
+    who: 'designer',
+  } satisfies MessageEntry<{ tag: string; port: string; others: string }>,
+  combinerUnfed: {
+    code: 'site/combiner-without-source',
+    severity: 'confirm',
+    title: 'No source on the list feeds a combiner',
+    message: (p: { tag: string }) =>
+      `No source on the list connects to ${p.tag}: its voltage is rated by what its converter bears.`,
+    expected: 'the arrays that feed it',
+    hint: 'Add the arrays, or confirm.',
+    who: 'designer',
+  } satisfies MessageEntry<{ tag: string }>,
   inputsByOrder: {
     code: 'site/inputs-by-order',
     severity: 'confirm',
     title: 'Sources are given to inputs in order of their tags',
     message: (p: { tag: string; sources: string }) =>
-      `${p.sources} go to the inputs of ${p.tag} in this order, since the list names no inputs; every input is rated at the highest of their voltages.`,
+      `${p.sources}: given to the inputs of ${p.tag} in this order, since the list doesn't name the inputs; each of these inputs is rated at the highest of their voltages.`,
     found: (p) => p.sources,
     expected: 'TAG/1, TAG/2 in connects_to',
     hint: 'Name the inputs in connects_to.',

@@ -1,0 +1,157 @@
+import type { PlacedNote } from '../model/message.js';
+import type { SiteEquipment, SitePort, SiteRun } from '../model/site.js';
+import type { AcSystem, PortClass } from '../model/words.js';
+import { about } from '../text/message-kit.js';
+import { SITE_MESSAGES } from '../text/messages/site.js';
+import { byNaturalOrder } from '../text/natural-order.js';
+import { ultimateSources } from './inputs.js';
+import type { Link } from './links.js';
+
+/**
+ * What contradicts itself on a surveyed site, what is out of scope, and what nobody says of its neutral.
+ * @param equipments in natural order, with ports and runs
+ */
+export function checkSite(equipments: readonly SiteEquipment[]): readonly PlacedNote[] {
+  return [
+    ...mixedSources(equipments),
+    ...unusedInUse(equipments),
+    ...doubleServices(equipments),
+    ...outOfScope(equipments),
+    ...neutralBond(equipments),
+  ];
+}
+
+const SOURCE_KINDS: ReadonlySet<string> = new Set(['array', 'combiner', 'wind-turbine', 'hydro-turbine']);
+
+/** Sources that feed nothing: neither do they name what they feed, nor does anything name them. */
+export function unconnectedSources(
+  equipments: readonly SiteEquipment[],
+  links: readonly Link[],
+  blank: ReadonlySet<string>,
+): PlacedNote[] {
+  const feeding = new Set(links.filter((l) => l.upEnd === 'output').map((l) => l.up.tag));
+  return equipments
+    .filter((e) => SOURCE_KINDS.has(e.kind) && blank.has(e.tag) && !feeding.has(e.tag))
+    .map((e) => about(SITE_MESSAGES.sourceUnconnected, { tag: e.tag, kind: e.kind }, e.tag, 'connects_to'));
+}
+
+function mixedSources(equipments: readonly SiteEquipment[]): PlacedNote[] {
+  const notes: PlacedNote[] = [];
+  for (const equipment of equipments) {
+    for (const port of equipment.ports) {
+      // Which of several sources feeds an input isn't stated: an item asks for that already.
+      if (port.sources.length < 2 || port.oneOfSources) continue;
+      const sources = ultimateSources(port);
+      const ac = sources.filter((s) => s.facts.output?.value === 'three-phase');
+      if (ac.length > 0 && ac.length < sources.length) {
+        const p = { tag: equipment.tag, port: port.name, sources: sources.map((s) => s.tag).join(', ') };
+        notes.push(about(SITE_MESSAGES.mixedSources, p, equipment.tag, ''));
+      }
+    }
+  }
+  return notes;
+}
+
+const FIELD_OF: { readonly [C in PortClass]?: 'ac_in' | 'ac_in_2' | 'ac_out' } = {
+  'ac-in': 'ac_in',
+  'ac-in-2': 'ac_in_2',
+  'ac-out': 'ac_out',
+};
+
+/** Ports that the list says are unused, and at which a connection of the list ends all the same. */
+function unusedInUse(equipments: readonly SiteEquipment[]): PlacedNote[] {
+  const notes: PlacedNote[] = [];
+  for (const { tag, ports } of equipments) {
+    for (const port of ports) {
+      if (port.unused !== 'stated' || port.runs.length === 0) continue;
+      const others = port.runs.map((r) => (r.from === port ? r.to : r.from).equipment.tag);
+      const p = { tag, port: port.name, others: [...new Set(others)].join(' and ') };
+      notes.push(about(SITE_MESSAGES.unusedInUse, p, tag, FIELD_OF[port.cls] ?? ''));
+    }
+  }
+  return notes;
+}
+
+/** Services that reach a panel, other panels passed through; a transfer switch keeps its sources apart. */
+function servicesOf(port: SitePort, seen: Set<string>): string[] {
+  if (seen.has(port.equipment.tag)) return [];
+  seen.add(port.equipment.tag);
+  const found: string[] = [];
+  for (const run of port.runs) {
+    if (run.to !== port || run.carries !== 'ac' || run.through.length > 0) continue;
+    if (run.from.equipment.kind === 'service') found.push(run.from.equipment.tag);
+    else if (run.from.equipment.kind === 'panel') found.push(...servicesOf(run.from, seen));
+  }
+  return found;
+}
+
+/** Said once, at the panel where the services meet: what hangs on that panel is no second fault. */
+function doubleServices(equipments: readonly SiteEquipment[]): PlacedNote[] {
+  const notes: PlacedNote[] = [];
+  const lines = new Map(equipments.filter((e) => e.kind === 'service').map((e) => [e.tag, e.row.line]));
+  if (lines.size < 2) return notes;
+  for (const panel of equipments) {
+    const feeder = panel.kind === 'panel' ? panel.ports[0] : undefined;
+    if (!feeder) continue;
+    const services = new Set(servicesOf(feeder, new Set()));
+    const meetsAbove = feeder.feeders.some((f) => new Set(servicesOf(f, new Set())).size > 1);
+    if (services.size < 2 || meetsAbove) continue;
+    const named = [...services].sort(byNaturalOrder).map((tag) => `${tag} (line ${lines.get(tag) ?? 0})`);
+    const p = { tag: `${panel.tag} (line ${panel.row.line})`, services: named.join(' and ') };
+    notes.push(about(SITE_MESSAGES.twoServices, p, panel.tag, 'connects_to'));
+  }
+  return notes;
+}
+
+function outOfScope(equipments: readonly SiteEquipment[]): PlacedNote[] {
+  const notes: PlacedNote[] = [];
+  const asked = new Set<string>();
+  for (const { tag, kind, facts, row } of equipments) {
+    const description = (facts.description?.value ?? '').toLowerCase();
+    if (kind === 'array' && description.includes('bipolar')) {
+      notes.push(about(SITE_MESSAGES.bipolar, { tag }, tag, 'description'));
+    }
+    if (/variable[ -](speed|frequency) drive/.test(description)) {
+      notes.push(about(SITE_MESSAGES.variableSpeedDrive, { tag }, tag, 'description'));
+    }
+    const quantity = facts.quantity?.value ?? 1;
+    const group = facts.tag?.value ?? tag;
+    if (kind !== 'grid-tie-inverter' || quantity <= 4 || asked.has(group)) continue;
+    const isOneModule =
+      facts.modules_in_series?.value === 1 ||
+      equipments.some((e) => e.row === row && e.ports.some((p) => p.runs.some(bringsOneModule)));
+    if (isOneModule) {
+      asked.add(group);
+      notes.push(about(SITE_MESSAGES.microinverters, { tag: group, quantity }, tag, 'quantity'));
+    }
+  }
+  return notes;
+}
+
+/** True for the run of an array of one module in series. */
+function bringsOneModule({ from }: SiteRun): boolean {
+  return from.equipment.facts.modules_in_series?.value === 1;
+}
+
+const AC_PORTS: ReadonlySet<PortClass> = new Set<PortClass>([
+  'service',
+  'feeder',
+  'ac-in',
+  'ac-in-2',
+  'ac-out',
+]);
+const WITHOUT_NEUTRAL: ReadonlySet<AcSystem> = new Set<AcSystem>(['240 delta', '480 delta']);
+
+/** An AC port in use, of a system that can have a neutral. */
+function mayHaveNeutral({ cls, unused, system, equipment }: SitePort): boolean {
+  const isAc =
+    AC_PORTS.has(cls) ||
+    (cls === 'output' && (equipment.kind === 'generator' || equipment.kind === 'ac-module-branch'));
+  return isAc && unused === '' && (system === undefined || !WITHOUT_NEUTRAL.has(system));
+}
+
+function neutralBond(equipments: readonly SiteEquipment[]): PlacedNote[] {
+  if (equipments.some((e) => e.kind === 'service' || e.facts.n_pe_link?.value === true)) return [];
+  const first = equipments.find((e) => e.ports.some(mayHaveNeutral));
+  return first ? [about(SITE_MESSAGES.bondUnknown, {}, first.tag, 'n_pe_link')] : [];
+}
