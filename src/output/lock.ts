@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { link, mkdir, readFile, readdir, rm, stat, utimes, writeFile } from 'node:fs/promises';
+import { link, readFile, readdir, rm, stat, utimes, writeFile } from 'node:fs/promises';
 import { hostname } from 'node:os';
 import { dirname, join } from 'node:path';
 import { z } from 'zod';
@@ -7,7 +7,7 @@ import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import { OUTPUT_MESSAGES } from '../text/messages/output.js';
 import { note } from '../text/message-kit.js';
-import { notWritten } from './whole-file.js';
+import { makeFolder, notWritten } from './whole-file.js';
 
 /** The lock on an output folder. */
 export interface OutputLock {
@@ -40,7 +40,7 @@ const SILENCE = 120_000;
 export async function lockOutput(folder: string, out: string): Promise<OutputLock> {
   const self: Holder = { host: hostname(), pid: process.pid, life: await lifeOf(process.pid) };
   try {
-    await mkdir(folder, { recursive: true });
+    await makeFolder(folder);
     const before = await locksIn(folder);
     const holder = await firstLive(before);
     if (holder) throw held(out, holder);

@@ -25,7 +25,7 @@ const temporaryName = (name: string): string => `.shuntbook-${name}.tmp`;
 export async function writeWhole(folder: string, files: readonly FileToWrite[]): Promise<void> {
   const written: string[] = [];
   try {
-    await mkdir(folder, { recursive: true });
+    await makeFolder(folder);
     const results = await Promise.allSettled(
       files.map(async (file) => {
         const temporary = join(folder, temporaryName(file.name));
@@ -39,6 +39,20 @@ export async function writeWhole(folder: string, files: readonly FileToWrite[]):
   } catch (error) {
     await Promise.all(written.map((path) => rm(path, { force: true }).catch(() => undefined)));
     throw notWritten(folder, error);
+  }
+}
+
+/**
+ * Makes a folder with those above it, where they aren't there.
+ * @param folder its path
+ */
+export async function makeFolder(folder: string): Promise<void> {
+  try {
+    await mkdir(folder, { recursive: true });
+  } catch (error) {
+    // On a disk that may only be read, Node names the wrong reason for a whole path; a single step has the right one.
+    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') await mkdir(folder);
+    throw error;
   }
 }
 
