@@ -10,6 +10,7 @@ import { addPack } from './pack.js';
 import { addPlan } from './plan.js';
 import { addRead } from './read.js';
 import { addRules } from './rules.js';
+import { addStart } from './start.js';
 import { markPlain, unmarkPlain, WrongCommandLine } from './usage.js';
 import { addWhy } from './why.js';
 
@@ -52,7 +53,7 @@ function parser(programVersion: string, act: Act): Argv {
       'parse-numbers': false,
       'parse-positional-numbers': false,
     });
-  const commands = [addPack, addPlan, addRead, addColumns, addWhy, addRules];
+  const commands = [addPack, addPlan, addRead, addColumns, addWhy, addRules, addStart];
   return commands
     .reduce((known, add) => add(known, act), empty)
     .example('$0 pack fixtures/demo --out out/demo', 'plans and prints every job of the demo')

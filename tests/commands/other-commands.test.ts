@@ -1,7 +1,8 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { ALL_RULES, ColumnMapSchema } from '../../src/index.js';
+import { PART_FIELDS } from '../../src/read/catalogue-fields.js';
 import { freshFolder, projectPath, shuntbook } from './command.js';
 
 const LIST = 'fixtures/demo/grid.csv';
@@ -127,5 +128,44 @@ describe('columns', () => {
     const map = join(freshFolder(), 'map.json');
     expect((await shuntbook(['columns', 'nowhere.csv', '--write', map])).status).toBe(2);
     expect(existsSync(map)).toBe(false);
+  });
+});
+
+describe('start', () => {
+  it('writes files that can be planned as they are', async () => {
+    const folder = join(freshFolder(), 'new');
+    const told = await shuntbook(['start', folder]);
+    expect(told.status).toBe(0);
+    expect(told.err).toContain(`shuntbook pack ${join(folder, 'list.csv')}`);
+    const planned = await shuntbook([
+      'plan',
+      join(folder, 'list.csv'),
+      '--out',
+      join(folder, 'out'),
+      '--json',
+    ]);
+    expect(JSON.parse(planned.out)).toMatchObject({
+      exitStatus: 0,
+      jobs: [{ job: 'EXAMPLE-1', status: 'complete', protectors: 1 }],
+    });
+  });
+
+  it('has every heading of the catalogue, in the order of the contract', async () => {
+    const folder = freshFolder();
+    await shuntbook(['start', folder]);
+    const [heading] = readFileSync(join(folder, 'catalogue.csv'), 'utf8').split('\n');
+    const [demo] = readFileSync(projectPath('fixtures/demo/catalogue.csv'), 'utf8').split('\n');
+    expect(heading).toBe(demo);
+    expect(heading?.split(',')).toEqual(Object.keys(PART_FIELDS));
+  });
+
+  it('never overwrites', async () => {
+    const folder = freshFolder();
+    writeFileSync(join(folder, 'library.csv'), 'mine');
+    const told = await shuntbook(['start', folder]);
+    expect(told.status).toBe(64);
+    expect(told.err).toContain('library.csv');
+    expect(readdirSync(folder)).toEqual(['library.csv']);
+    expect(readFileSync(join(folder, 'library.csv'), 'utf8')).toBe('mine');
   });
 });

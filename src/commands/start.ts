@@ -1,0 +1,61 @@
+import { stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Argv } from 'yargs';
+import { note } from '../text/message-kit.js';
+import { COMMAND_MESSAGES } from '../text/messages/command.js';
+import { printable } from '../text/screen.js';
+import { startFiles } from '../text/start-files.js';
+import type { Act, CommonOptions, Context } from './context.js';
+import { withCommonOptions } from './options.js';
+import { listsOf } from './usage.js';
+
+/** `shuntbook start FOLDER`: the files that a company begins with; nothing is overwritten. */
+export function addStart(parser: Argv, act: Act): Argv {
+  return parser.command(
+    'start <folder>',
+    'Write settings, a catalogue, a library, a column map and a list to begin with',
+    (p) =>
+      withCommonOptions(p)
+        .positional('folder', { type: 'string', demandOption: true, describe: 'A folder without such files' })
+        .example('$0 start out/begin', 'five files, one invented row each'),
+    (given) => act((context) => start(given, context)),
+  );
+}
+
+async function start(given: CommonOptions & { readonly folder: string }, context: Context): Promise<0> {
+  const [folder = ''] = listsOf([given.folder]);
+  const { EXIT, Failure, writeWhole } = await import('../index.js');
+  const files = startFiles();
+  for (const { name } of files) {
+    const path = join(folder, name);
+    if (await isThere(path)) throw new Failure(note(COMMAND_MESSAGES.alreadyThere, { path }), EXIT.usage);
+  }
+  await writeWhole(
+    folder,
+    files.map(({ name, text }) => ({ name, content: text })),
+  );
+  const next = `shuntbook pack ${join(folder, 'list.csv')} --out ${join(folder, 'out')}`;
+  if (given.json) {
+    const result = {
+      version: 1,
+      command: 'start',
+      exitStatus: 0,
+      folder,
+      files: files.map((f) => f.name),
+      next,
+    };
+    context.out(`${JSON.stringify(result, null, 2)}\n`);
+    return 0;
+  }
+  context.out(files.map(({ name }) => `${printable(join(folder, name))}\n`).join(''));
+  if (!given.quiet)
+    context.err(`Every row there is an example. To see what comes out, run: ${printable(next)}\n`);
+  return 0;
+}
+
+async function isThere(path: string): Promise<boolean> {
+  return stat(path).then(
+    () => true,
+    () => false,
+  );
+}
