@@ -3,6 +3,7 @@ import type { RowField } from '../model/list.js';
 import type { SiteEquipment, SitePort } from '../model/site.js';
 import { isNec } from '../model/words.js';
 import { AC_SYSTEM_DATA } from '../electrical/ac-systems.js';
+import { batteriesOn } from '../site/battery-bus.js';
 import { groundingOf } from '../site/grounding.js';
 import { ultimateSources } from '../site/inputs.js';
 import { unitOf } from '../site/premises.js';
@@ -11,7 +12,6 @@ import { PLACE_MESSAGES } from '../text/messages/place.js';
 import { byNaturalOrder } from '../text/natural-order.js';
 import type { Selected } from './select.js';
 import { poleGrounding } from './indicate.js';
-import { batteriesOn } from './rating-facts.js';
 import type { JobContext } from './survey-facts.js';
 
 /** Rows by name, the most that one line names. */

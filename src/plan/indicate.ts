@@ -6,10 +6,11 @@ import type { SiteEquipment, SitePort } from '../model/site.js';
 import type { DcGrounding } from '../model/words.js';
 import type { IndicatorFacts } from '../rules/indicator-facts.js';
 import { INDICATOR_RULES } from '../rules/rulebook.js';
+import { batteriesOn } from '../site/battery-bus.js';
 import { ultimateSources } from '../site/inputs.js';
 import { given } from './given.js';
 import type { Placement } from './place.js';
-import { batteriesOn, carriedBy, convertersOf } from './rating-facts.js';
+import { carriedBy, convertersOf } from './rating-facts.js';
 import type { JobContext } from './survey-facts.js';
 import type { PortWiring, WiredChannel } from './wire.js';
 

@@ -11,10 +11,10 @@ import type {
   TurbineFacts,
 } from '../rules/rating-facts.js';
 import type { Circuit } from '../rules/wiring-facts.js';
+import { batteriesOn } from '../site/battery-bus.js';
 import { faultCurrentAt } from '../site/fault-current.js';
 import { groundingOf } from '../site/grounding.js';
 import { ultimateSources } from '../site/inputs.js';
-import { byNaturalOrder } from '../text/natural-order.js';
 import { converterFed } from './exposure.js';
 import type { Placement } from './place.js';
 import type { JobContext } from './survey-facts.js';
@@ -56,9 +56,13 @@ export function carriedBy(port: SitePort, subject: SiteEquipment): Carried {
 function carriedByOutput(port: SitePort): Carried {
   const kind = port.equipment.kind;
   if (kind === 'generator' || kind === 'ac-module-branch') return { current: 'ac', circuit: 'power' };
-  const turbines = ultimateSources(port).filter((s) => s.kind !== 'array');
-  if (turbines.some((t) => t.facts.output?.value === 'three-phase'))
-    return { current: 'ac', circuit: 'turbine' };
+  const sources = ultimateSources(port);
+  const turbines = sources.filter((s) => s.kind !== 'array');
+  const isAc = (s: SiteEquipment): boolean => s.facts.output?.value === 'three-phase';
+  if (turbines.some(isAc)) {
+    // Alternating and direct current on one conductor: an item asks; no part is right for both.
+    return { current: sources.every(isAc) ? 'ac' : undefined, circuit: 'turbine' };
+  }
   if (turbines.some((t) => t.facts.output === undefined)) return { current: undefined, circuit: 'turbine' };
   return { current: 'dc', circuit: 'array' };
 }
@@ -84,6 +88,7 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
     current,
     inputUse: port.use,
     arrays,
+    arrayGroups: isDcSource ? arrayGroupsOf(port, arrays) : [],
     turbines: isDcSource ? sources.filter((s) => s.kind !== 'array').map(turbineFacts) : [],
     converters: isDcSource ? convertersOf(port).map(converterFacts) : [],
     batteries,
@@ -148,18 +153,12 @@ export function convertersOf(port: SitePort): readonly SiteEquipment[] {
   return [...found];
 }
 
-/** The batteries on a bus: through controllers and inverters that share it. */
-export function batteriesOn(port: SitePort): readonly SiteEquipment[] {
-  const seen = new Set<SitePort>();
-  const found = new Set<SiteEquipment>();
-  const queue: SitePort[] = [port];
-  for (let at = queue.pop(); at; at = queue.pop()) {
-    if (seen.has(at)) continue;
-    seen.add(at);
-    if (at.equipment.kind === 'battery') found.add(at.equipment);
-    for (const run of at.runs) if (run.carries === 'battery') queue.push(run.from, run.to);
-  }
-  return [...found].sort((a, b) => byNaturalOrder(a.tag, b.tag));
+/** Sources of which one feeds the port stand in a group each; else all of its arrays are on it at once. */
+function arrayGroupsOf(port: SitePort, arrays: readonly ArrayFacts[]): readonly (readonly string[])[] {
+  if (!port.oneOfSources) return [arrays.map((a) => a.tag)];
+  return port.sources
+    .map((s) => (s.ports[0] ? ultimateSources(s.ports[0]) : []))
+    .map((group) => group.filter((e) => e.kind === 'array').map((e) => e.tag));
 }
 
 function arrayFacts(e: SiteEquipment): ArrayFacts {

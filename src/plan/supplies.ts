@@ -1,7 +1,7 @@
 import type { SiteEquipment, SitePort } from '../model/site.js';
+import { batteriesOn } from '../site/battery-bus.js';
 import { ultimateSources } from '../site/inputs.js';
 import { byNaturalOrder } from '../text/natural-order.js';
-import { batteriesOn } from './rating-facts.js';
 
 /**
  * The sources to open before someone works at a port: everything that can put a voltage on it, from upstream, through the

@@ -83,6 +83,8 @@ export interface RatingFacts {
   readonly current: 'ac' | 'dc' | undefined;
   readonly inputUse: 'fed' | 'assumed' | 'spare';
   readonly arrays: readonly ArrayFacts[];
+  /** Tags of the arrays that feed this port at once; several groups: one of them does, and which isn't stated. */
+  readonly arrayGroups: readonly (readonly string[])[];
   readonly turbines: readonly TurbineFacts[];
   readonly converters: readonly ConverterFacts[];
   readonly batteries: readonly BatteryFacts[];

@@ -1,6 +1,6 @@
 import type { Fact } from '../model/fact.js';
 import type { SitePort } from '../model/site.js';
-import { ultimateSources } from './inputs.js';
+import { batteriesOn } from './battery-bus.js';
 
 /** Available fault current at a port, A: its own, or an upper bound from upstream. */
 export interface FaultCurrent {
@@ -14,12 +14,30 @@ export interface FaultCurrent {
 }
 
 /**
- * The fault current at an AC port or a battery bus. A port without its own figure takes that of the port upstream as the
- * upper bound; an inverter's AC out takes its AC in.
+ * The fault current at an AC port or a battery bus. An AC port without its own figure takes that of the port upstream as
+ * the upper bound; an inverter's AC out takes its AC in. The batteries of a bus feed a fault together: their currents add,
+ * and what a converter on that bus states is that of its AC side.
  * @returns undefined where nobody states one
  */
 export function faultCurrentAt(port: SitePort): FaultCurrent | undefined {
-  return find(port, new Set());
+  return port.cls === 'battery' ? onBus(port) : find(port, new Set());
+}
+
+function onBus(port: SitePort): FaultCurrent | undefined {
+  const from: FaultCurrent['from'][number][] = [];
+  const unknown: string[] = [];
+  let value = 0;
+  for (const battery of batteriesOn(port)) {
+    const fact = battery.facts.fault_current;
+    if (!fact) {
+      unknown.push(battery.tag);
+      continue;
+    }
+    from.push({ tag: battery.tag, fact });
+    value += fact.value;
+  }
+  const own = from.length === 1 && unknown.length === 0 && from[0]?.tag === port.equipment.tag;
+  return from.length > 0 ? { from, value, own, unknown } : undefined;
 }
 
 function find(port: SitePort, seen: Set<SitePort>): FaultCurrent | undefined {
@@ -31,9 +49,7 @@ function find(port: SitePort, seen: Set<SitePort>): FaultCurrent | undefined {
   const upstream =
     port.cls === 'ac-out' && port.feeders.length === 0
       ? equipment.ports.filter((p) => p.cls === 'ac-in' || p.cls === 'ac-in-2')
-      : port.cls === 'battery'
-        ? port.runs.filter((r) => r.to === port).map((r) => r.from)
-        : port.feeders;
+      : port.feeders;
   const from: FaultCurrent['from'][number][] = [];
   const unknown: string[] = [];
   let value = 0;
@@ -48,31 +64,4 @@ function find(port: SitePort, seen: Set<SitePort>): FaultCurrent | undefined {
     value = Math.max(value, found.value);
   }
   return from.length > 0 ? { from, value, own: false, unknown } : undefined;
-}
-
-/** Isc and strings of the arrays that feed a DC port; an array without them is named. */
-export interface ArrayCurrents {
-  readonly arrays: readonly {
-    readonly tag: string;
-    readonly isc: Fact<number>;
-    readonly strings: Fact<number>;
-  }[];
-  readonly unknown: readonly string[];
-}
-
-/**
- * The short-circuit currents of the arrays behind a port.
- * @param port output of an array or a combiner, or a DC input
- */
-export function arrayCurrentsAt(port: SitePort): ArrayCurrents {
-  const arrays: ArrayCurrents['arrays'][number][] = [];
-  const unknown: string[] = [];
-  for (const source of ultimateSources(port)) {
-    if (source.kind !== 'array') continue;
-    const isc = source.facts.isc_stc;
-    const strings = source.facts.strings_in_parallel;
-    if (isc && strings) arrays.push({ tag: source.tag, isc, strings });
-    else unknown.push(source.tag);
-  }
-  return { arrays, unknown };
 }

@@ -7,7 +7,16 @@ import { cited } from '../../text/origin.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
 import { ALL, sources } from '../sources.js';
 
-const FACTS = ['current', 'port', 'arrays', 'inputUse', 'faultCurrent', 'kind', 'thresholds'] as const;
+const FACTS = [
+  'current',
+  'port',
+  'arrays',
+  'arrayGroups',
+  'inputUse',
+  'faultCurrent',
+  'kind',
+  'thresholds',
+] as const;
 
 export const arrayCurrent = {
   id: 'rate/array-current',
@@ -46,7 +55,7 @@ export const arrayCurrent = {
       };
     }
     const steps: Step[] = [];
-    let sum = 0;
+    const currents = new Map<string, number>();
     for (const array of f.arrays) {
       if (!array.iscStc || !array.stringsInParallel) continue;
       const one = arrayShortCircuitCurrent({
@@ -54,7 +63,7 @@ export const arrayCurrent = {
         stringsInParallel: array.stringsInParallel.value,
         share: f.thresholds.shortCircuitShare,
       });
-      sum += one.value;
+      currents.set(array.tag, one.value);
       steps.push(
         ...statedAt(one.working, {
           Isc: cited(array.iscStc.origin),
@@ -62,18 +71,38 @@ export const arrayCurrent = {
         }).steps,
       );
     }
-    if (f.arrays.length > 1) {
-      steps.push({
-        symbol: 'Isc,sum',
-        says: 'Sum of the arrays on this conductor',
-        formula: 'sum of Isc,max',
-        substituted: f.arrays.map((a) => a.tag).join(' + '),
-        value: sum,
-        unit: 'A',
-        sure: 'computed',
-        source: 'computed: sources in parallel add',
-      });
-    }
-    return { outcome: 'asks', value: sum, working: { value: sum, unit: 'A', steps }, notes: [] };
+    const { value, last } = together(f.arrayGroups, currents);
+    if (last) steps.push(last);
+    return { outcome: 'asks', value, working: { value, unit: 'A', steps }, notes: [] };
   },
 } satisfies AnyRatingRule;
+
+/**
+ * What flows at once: the sum of the arrays of one group, and the largest of the groups.
+ * @param groups tags of arrays that feed a port at once
+ * @param currents A, by tag
+ * @returns the figure, and its step where it isn't that of one array
+ */
+function together(
+  groups: readonly (readonly string[])[],
+  currents: ReadonlyMap<string, number>,
+): { readonly value: number; readonly last: Step | undefined } {
+  const sums = groups.map((group) => group.reduce((sum, tag) => sum + (currents.get(tag) ?? 0), 0));
+  const value = Math.max(0, ...sums);
+  if (currents.size < 2) return { value, last: undefined };
+  const named = groups.map((group) => group.join(' + ')).filter((group) => group !== '');
+  const isSum = named.length === 1;
+  const last: Step = {
+    symbol: 'Isc,sum',
+    says: isSum
+      ? 'Sum of the arrays on this conductor'
+      : 'Largest of the sources, of which one feeds this input',
+    formula: isSum ? 'sum of Isc,max' : 'largest of Isc,max',
+    substituted: isSum ? (named[0] ?? '') : `max(${named.join(', ')})`,
+    value,
+    unit: 'A',
+    sure: 'computed',
+    source: isSum ? 'computed: sources in parallel add' : 'computed: which source feeds it isn’t stated',
+  };
+  return { value, last };
+}
