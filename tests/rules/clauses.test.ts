@@ -82,7 +82,48 @@ describe('the standards that the rules cite', () => {
     ['high-leg-marking', 'nec-2023', 'NEC (NFPA 70)', '110.15'],
     ['conductor-colours', 'nec-2023', 'NEC (NFPA 70)', '200.6'],
     ['conductor-colours', 'iec', 'IEC 60445', '6'],
+    ['pv-dc-both-ends', 'iec', 'IEC 60364-7-712', '712.534'],
+    ['pv-ac-protection', 'iec', 'IEC 60364-7-712', '712.534'],
+    ['signal-lines', 'nec-2023', 'IEEE C62.72', 'scope'],
+    ['signal-words', 'iec', 'ANSI Z535.4 and Z535.6', 'signal words'],
+    ['dwelling-service-exception', 'nec-2020', 'NEC (NFPA 70)', '230.67(B) exception'],
+    ['lightning-protection', 'nec-2023', 'NFPA 780', 'chapter 4'],
   ] as const)('%s under %s: %s %s', (subject, basis, standard, number) => {
     expect(clause(subject, basis)).toMatchObject({ standard, clause: number });
   });
+});
+
+test.each([
+  ['discharge-currents', 'iec', /at least 5 kA at the origin.*at least 12\.5 kA/],
+  ['ten-metre-distance', 'iec', /^farther than 10 m/],
+  ['pv-dc-both-ends', 'iec', /more than 10 m/],
+  ['pv-ac-protection', 'iec', /more than 10 m/],
+  ['array-current', 'nec-2023', /125 percent/],
+  ['lightning-protection', 'nec-2023', /at least 20 kA/],
+] as const)('%s under %s gives the figure that the rules use', (subject, basis, says) => {
+  expect(clause(subject, basis)?.says).toMatch(says);
+});
+
+test('figures of the rules that were not read say so', () => {
+  for (const subject of [
+    'array-current',
+    'high-leg-marking',
+    'conductor-colours',
+    'lightning-protection',
+  ] as const)
+    expect(clause(subject, 'nec-2023')?.sure).toBe('memory');
+  for (const subject of [
+    'discharge-currents',
+    'continuous-voltage',
+    'ten-metre-distance',
+    'smallest-lead',
+  ] as const)
+    expect(clause(subject, 'iec')?.sure).toBe('memory');
+});
+
+test('editions', () => {
+  expect(clause('conductor-colours', 'iec')?.edition).toBe('2021');
+  expect(clause('handover-documents', 'iec')?.edition).toBe('2016');
+  expect(clause('signal-lines', 'iec')?.edition).toBe('2016');
+  expect(clause('signal-words', 'iec')?.edition).toBe('2011');
 });
