@@ -33,6 +33,8 @@ export interface RunFacts {
   readonly carries: 'ac' | 'dc' | 'battery' | 'control';
   /** True where this port is the upstream end. */
   readonly upstream: boolean;
+  /** True where an array feeds this DC run, by itself or through combiners. */
+  readonly fromArray: boolean;
   /** m; summed length of the runs of all arrays on the converter of this run; undefined: not known. */
   readonly arraysLength: number | undefined;
 }

@@ -5,7 +5,7 @@ import { isNec, type Kind, type PortClass } from '../model/words.js';
 import type { PlacementFacts } from '../rules/placement-facts.js';
 import { ultimateSources } from '../site/inputs.js';
 import { servicePlaceRun, unitOf, windCarrier } from '../site/premises.js';
-import type { Exposure } from './exposure.js';
+import { converterFed, type Exposure } from './exposure.js';
 
 /** What is the same for every port of a job, worked out once. */
 export interface JobContext {
@@ -67,19 +67,13 @@ export function placementFacts(
     job.carrier === 'none' ? site.equipments.find((e) => e.kind === 'wind-turbine') : undefined;
   return {
     basis: site.basis.value,
-    earthing: site.earthing.value,
     tag: equipment.tag,
     kind: equipment.kind,
     port: port.cls,
     occupancy: site.occupancy.value,
-    occupancyByDefault: site.occupancy.byDefault,
     unitOccupancy: unit?.occupancy.value ?? site.occupancy.value,
-    unitByDefault: unit?.occupancy.byDefault ?? false,
-    inOtherBuilding: unit?.otherBuilding ?? false,
-    otherBuildingByDefault: unit?.otherByDefault ?? false,
     outdoors: equipment.outdoors.value,
     worthProtecting: equipment.worthProtecting.value,
-    worthByDefault: equipment.worthProtecting.byDefault,
     protect: facts.protect?.value,
     mainPort: (MAIN_PORTS[equipment.kind]?.includes(port.cls) ?? false) && port.unused === '',
     runs: port.runs.map((run) => runFacts(job, port, run)),
@@ -96,6 +90,7 @@ export function placementFacts(
     inputUse: port.use,
     sourceKinds: port.cls === 'dc-in' ? ultimateSources(port).map((s) => s.kind) : [],
     unused: port.unused,
+    hasWind: job.carrier !== undefined,
     windCarrier: job.carrier === port,
     windWithoutAc: turbines === equipment,
     controlVolts: facts.control_voltage?.value.volts,
@@ -103,7 +98,6 @@ export function placementFacts(
     longRunLimit: job.longRunLimit,
     controlVoltageLimit: settings.thresholds.controlVoltage,
     riskLevel: exposure.riskLevel?.value,
-    riskStated: exposure.linesStated,
     criticalLength: exposure.criticalLengthFor(equipment)?.value,
     arraysLength:
       port.cls === 'dc-in' || equipment.kind === 'array' ? exposure.arraysLength(equipment) : undefined,
@@ -138,6 +132,7 @@ export function runFacts(job: JobContext, port: SitePort, run: SiteRun): RunFact
     placesDiffer: run.placesDiffer,
     carries: run.carries,
     upstream,
+    fromArray: run.carries === 'dc' && ultimateSources(run.from).some((s) => s.kind === 'array'),
     arraysLength: converter ? job.exposure.arraysLength(converter) : undefined,
   };
 }
@@ -148,6 +143,7 @@ function isAskable(row: SiteEquipment): boolean {
   return holds && !row.row.unreadable.has('run_length');
 }
 
+/** The converter that a DC run leads to, combiners passed through. */
 function converterOf(run: SiteRun): SiteEquipment | undefined {
-  return run.to.cls === 'dc-in' ? run.to.equipment : undefined;
+  return run.to.cls === 'dc-in' ? run.to.equipment : converterFed(run.to.equipment);
 }

@@ -1,6 +1,6 @@
 import { AC_SYSTEM_DATA } from '../electrical/ac-systems.js';
 import type { SiteEquipment, SitePort } from '../model/site.js';
-import { isNec, type Conductor } from '../model/words.js';
+import { isNec, type Conductor, type SystemGrounding } from '../model/words.js';
 import { WIRING_RULES } from '../rules/rulebook.js';
 import type { LeadsDecision, NeutralDecision, SpareDecision, WiringFacts } from '../rules/wiring-facts.js';
 import { groundingOf } from '../site/grounding.js';
@@ -42,6 +42,7 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
   const isPower = circuit === 'power' && current === 'ac';
   const grounding = isPower ? groundingOf(site, port).grounding : 'solid';
   const atService = port.cls === 'service';
+  const lightning = site.list.facts.lightning_protection?.value;
   const isTt = site.basis.value === 'iec' && site.earthing.value === 'TT';
   return {
     basis: site.basis.value,
@@ -51,19 +52,23 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
     system: port.system,
     grounding,
     atService,
-    bondedHere: isBonded(port),
+    bondedHere: isBonded(port, grounding),
     lines: isPower ? (data?.lines ?? []) : circuit === 'turbine' ? THREE_PHASES : [],
     hasNeutral: isPower && (data?.hasNeutral ?? false),
     doubledFirst: port.system === '240/120 high-leg' ? 'L2' : 'L1',
     neutralAsked: false,
     threePlusOne: isTt && isPower,
-    lightningAttached: site.list.facts.lightning_protection?.value === 'attached' && !isNec(site.basis.value),
+    classOneAsked:
+      !isNec(site.basis.value) && (lightning === 'attached' || (lightning === 'isolated' && atService)),
   };
 }
 
-/** `n_pe_link`, by default `yes` at a service and `no` elsewhere. */
-export function isBonded(port: SitePort): boolean {
-  return port.equipment.facts.n_pe_link?.value ?? port.cls === 'service';
+/**
+ * `n_pe_link`, by default `yes` at a service whose system is grounded at its neutral, and `no` elsewhere: a system without
+ * that link has none at its service either.
+ */
+function isBonded(port: SitePort, grounding: SystemGrounding): boolean {
+  return port.equipment.facts.n_pe_link?.value ?? (port.cls === 'service' && grounding === 'solid');
 }
 
 /** One channel of one housing. */

@@ -134,6 +134,13 @@ export const OTHER_CLAUSES = table<ClauseSource>()({
     says: 'a voltage protection rating is measured at 6 kV and 3 kA with leads of 6 in, and rounded up to a fixed list',
     ...memory,
   },
+  'nominal-discharge-current': {
+    standard: 'UL 1449',
+    edition: '5',
+    clause: 'nominal discharge current',
+    says: 'a protector is marked with a nominal discharge current of 3, 5, 10 or 20 kA',
+    ...memory,
+  },
   'signal-lines': {
     standard: 'IEEE C62.72',
     edition: '2016',

@@ -1,24 +1,18 @@
 import type { PlacementRule, RunFacts } from '../model/rule.js';
-import type { Basis, Earthing, Kind, Occupancy, PortClass } from '../model/words.js';
+import type { Basis, Kind, Occupancy, PortClass } from '../model/words.js';
 
 /** Everything that a placement rule may declare about one port; plan/ fills it from the site. */
 export interface PlacementFacts {
   readonly basis: Basis;
-  readonly earthing: Earthing;
   readonly tag: string;
   readonly kind: Kind;
   readonly port: PortClass;
   /** The job's occupancy. */
   readonly occupancy: Occupancy;
-  readonly occupancyByDefault: boolean;
   /** Of a panel or load: what its building holds. */
   readonly unitOccupancy: Occupancy;
-  readonly unitByDefault: boolean;
-  readonly inOtherBuilding: boolean;
-  readonly otherBuildingByDefault: boolean;
   readonly outdoors: boolean;
   readonly worthProtecting: boolean;
-  readonly worthByDefault: boolean;
   /** `protect` of the row: true yes, false no, undefined not stated. */
   readonly protect: boolean | undefined;
   /** True for the main port of its kind. */
@@ -33,6 +27,8 @@ export interface PlacementFacts {
   readonly inputUse: 'fed' | 'assumed' | 'spare';
   readonly sourceKinds: readonly Kind[];
   readonly unused: '' | 'stated' | 'nothing-named';
+  /** True where a wind turbine is on the list, and the basis knows 694.7(D). */
+  readonly hasWind: boolean;
   /** True where this port carries the protector of 694.7(D). */
   readonly windCarrier: boolean;
   /** True on the first turbine of a site without AC equipment. */
@@ -45,8 +41,6 @@ export interface PlacementFacts {
   readonly controlVoltageLimit: number;
   /** Calculated risk level of the site; undefined: not computed. */
   readonly riskLevel: number | undefined;
-  /** True where the line lengths behind the risk level are stated. */
-  readonly riskStated: boolean;
   /** m; critical length of the arrays behind this input; undefined: flash density unknown. */
   readonly criticalLength: number | undefined;
   /** m; summed length of the runs of all arrays upstream of this converter; undefined: not known. */

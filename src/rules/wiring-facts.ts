@@ -23,7 +23,8 @@ export interface WiringFacts {
   readonly neutralAsked: boolean;
   /** True where the part of this place leads lines to N and N to ground. */
   readonly threePlusOne: boolean;
-  readonly lightningAttached: boolean;
+  /** True where a class T1 part is asked for here, or every part is to have the earth lead of one. */
+  readonly classOneAsked: boolean;
 }
 
 /** A rule that says how something is wired. */

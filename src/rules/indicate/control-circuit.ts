@@ -2,7 +2,7 @@ import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
-const FACTS = ['circuit', 'grounded', 'floating'] as const;
+const FACTS = ['circuit', 'grounded', 'floating', 'groundingUnknown'] as const;
 
 export const controlCircuit = {
   id: 'indicate/control-circuit',
@@ -29,7 +29,7 @@ export const controlCircuit = {
             {
               state: 'source on',
               shows: 'either',
-              because: 'its grounding isn’t known: recorded at commissioning; a change from the record: call',
+              because: `${f.groundingUnknown ? 'its grounding isn’t known' : 'neither wire is tied to ground'}: recorded at commissioning; a change from the record: call`,
               cause: 'floating',
             },
             off,

@@ -2,7 +2,7 @@ import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
-const FACTS = ['grounded', 'circuit', 'conductor', 'turbineDriven'] as const;
+const FACTS = ['grounded', 'circuit', 'conductor'] as const;
 
 export const groundedConductor = {
   id: 'indicate/grounded-conductor',

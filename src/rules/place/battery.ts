@@ -1,4 +1,3 @@
-import type { PlacedNote } from '../../model/message.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { length } from '../../text/figures.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
@@ -23,14 +22,12 @@ export const battery = {
   looksAt: { kinds: ['battery'], ports: ['battery'] },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-    const notes: PlacedNote[] = [];
     const elsewhere = f.runs.find((r) => r.placesDiffer);
     if (elsewhere) {
       return {
         outcome: 'placed',
         strength: 'recommended',
         because: `its cable leaves the room: ${elsewhere.otherTag} is in another place`,
-        notes,
       };
     }
     const long = f.runs.find((r) => r.length !== undefined && r.length > f.longRunLimit);
@@ -39,7 +36,6 @@ export const battery = {
         outcome: 'placed',
         strength: 'recommended',
         because: `its cable to ${long.otherTag} is ${length(long.length)}, longer than ${length(f.longRunLimit)}`,
-        notes,
       };
     }
     return {

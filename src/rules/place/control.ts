@@ -8,7 +8,6 @@ import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = [
   'tag',
-  'kind',
   'outdoors',
   'runs',
   'connected',

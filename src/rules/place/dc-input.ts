@@ -3,7 +3,7 @@ import { about } from '../../text/message-kit.js';
 import { PLACE_MESSAGES } from '../../text/messages/place.js';
 import { figure, list } from '../../text/figures.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
-import { NEC, practice, sources } from '../sources.js';
+import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = [
   'basis',
@@ -20,8 +20,8 @@ export const dcInput = {
   title: 'At each DC input that an exposed source feeds',
   why: 'The long wires of an array or a turbine gather surges and bring them to each input by itself.',
   sources: sources(
-    { of: NEC, also: practice('One two-channel protector for each DC input, not for each housing.') },
     { of: ['iec'], cite: ['pv-dc-protection'] },
+    { of: ALL, also: practice('One two-channel protector for each DC input, not for each housing.') },
   ),
   strength: {
     'nec-2017': ['recommended'],

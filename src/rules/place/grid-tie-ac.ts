@@ -41,6 +41,8 @@ export const gridTieAc = {
     if (near.length === undefined) return placed(`the run to ${near.tag} isn’t stated`);
     if (!near.sameBuilding) return placed(`${near.tag} isn’t in the same building`);
     if (near.reach === undefined) return placed(`the reach of the protector at ${near.tag} isn’t known`);
+    if (near.reach === 0)
+      return placed(`the protector at ${near.tag} covers nothing along the cable: its reach is 0 m`);
     const most = f.basis === 'iec' ? Math.min(near.reach, f.longRunLimit) : near.reach;
     const run = figure(near.length, 'm');
     return near.length <= most

@@ -99,8 +99,7 @@ function strengthOf(f: Facts, long: readonly RunFacts[]): Strength {
   if (f.basis !== 'iec') return 'recommended';
   const required = long.some(
     (r) =>
-      r.carries === 'dc' &&
-      (f.kind === 'array' || r.otherKind === 'array') &&
+      r.fromArray &&
       (f.serviceRequired ||
         (f.criticalLength !== undefined &&
           r.arraysLength !== undefined &&

@@ -4,7 +4,7 @@ import { PLACE_MESSAGES } from '../../text/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 
-const FACTS = ['basis', 'tag', 'occupancy', 'riskLevel', 'riskStated'] as const;
+const FACTS = ['basis', 'tag', 'occupancy', 'riskLevel'] as const;
 
 export const service = {
   id: 'place/service',

@@ -4,7 +4,7 @@ import { PLACE_MESSAGES } from '../../text/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { NEC, sources } from '../sources.js';
 
-const FACTS = ['tag', 'windCarrier', 'windWithoutAc'] as const;
+const FACTS = ['tag', 'hasWind', 'windCarrier', 'windWithoutAc'] as const;
 
 export const windPremises = {
   id: 'place/wind-premises',
@@ -25,6 +25,7 @@ export const windPremises = {
         because: 'the site has a wind turbine, and this is the place between its system and the loads',
       };
     }
+    if (!f.hasWind) return { outcome: 'not-placed', because: 'no wind turbine is on the list' };
     return {
       outcome: 'not-placed',
       because: 'it isn’t the place that 694.7(D) falls to on this site',

@@ -18,7 +18,6 @@ const FACTS = [
   'grounding',
   'unreadable',
   'thresholds',
-  'arrays',
 ] as const;
 
 export const acVoltage = {

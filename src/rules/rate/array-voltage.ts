@@ -1,7 +1,7 @@
 import { coldOpenCircuitVoltage, coldVoltageWithoutTemperature } from '../../electrical/cold-voltage.js';
 import { pvVoltageLimit } from '../../electrical/pv-limits.js';
 import { statedAt, taken, workingOf } from '../../electrical/working.js';
-import type { Working } from '../../model/fact.js';
+import type { Fact, Working } from '../../model/fact.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { isNec } from '../../model/words.js';
@@ -19,19 +19,16 @@ export const arrayVoltage = {
   id: 'rate/array-voltage',
   title: 'Highest voltage of an array to ground',
   why: 'Solar modules give their highest voltage on the coldest morning, before anything draws current.',
-  sources: sources(
-    {
-      of: ALL,
-      cite: [
-        'cold-voltage',
-        'cold-voltage-table',
-        'maximum-pv-voltage',
-        'maker-instructions',
-        'array-ground-fault',
-      ],
-    },
-    { of: ['iec'], cite: ['cold-voltage'] },
-  ),
+  sources: sources({
+    of: ALL,
+    cite: [
+      'cold-voltage',
+      'cold-voltage-table',
+      'maximum-pv-voltage',
+      'maker-instructions',
+      'array-ground-fault',
+    ],
+  }),
   facts: FACTS,
   decide(f: Facts): RatingDecision {
     if (f.arrays.length === 0)
@@ -40,12 +37,10 @@ export const arrayVoltage = {
     let best: Working | undefined;
     let unknown = false;
     for (const array of f.arrays) {
-      const found = voltageOf(f, array, notes);
-      if (!found) unknown = true;
-      else {
-        checkLimits(f, array, found, notes);
-        if (!best || found.value > best.value) best = found;
-      }
+      const { rated, reached } = voltageOf(f, array, notes);
+      if (reached !== undefined) checkLimits(f, array, reached, notes);
+      if (!rated) unknown = true;
+      else if (!best || rated.value > best.value) best = rated;
     }
     if (!best || unknown) {
       return { outcome: 'unknown', because: 'the open-circuit voltage of an array isn’t known', notes };
@@ -54,69 +49,63 @@ export const arrayVoltage = {
   },
 } satisfies AnyRatingRule;
 
-/** What the converter bears bounds what may stand on its input. */
-function bound(converters: readonly ConverterFacts[]): ConverterFacts | undefined {
-  let most: ConverterFacts | undefined;
-  for (const one of converters) {
-    if (one.maxDcVoltage && one.maxDcVoltage.value > (most?.maxDcVoltage?.value ?? 0)) most = one;
+interface Voltage {
+  /** What the array is rated by; undefined: nothing is known. */
+  readonly rated: Working | undefined;
+  /** V; what the array surely reaches. A bound isn't: a converter that bears 1000 V says nothing about the string. */
+  readonly reached: number | undefined;
+}
+
+/** The most that a converter on this port bears: it bounds what may stand on its input. */
+interface Bound {
+  readonly tag: string;
+  readonly working: Working;
+}
+
+function boundOf(converters: readonly ConverterFacts[]): Bound | undefined {
+  let most: Bound | undefined;
+  for (const { tag, maxDcVoltage: fact } of converters) {
+    if (!fact || (most && fact.value <= most.working.value)) continue;
+    const says = `Highest DC voltage that ${tag} bears: the bound for what isn’t stated`;
+    most = {
+      tag,
+      working: workingOf([], taken('Umax', says, fact.value, 'V', 'stated', cited(fact.origin))),
+    };
   }
   return most;
 }
 
-function boundWorking(converter: ConverterFacts): Working | undefined {
-  const fact = converter.maxDcVoltage;
-  if (!fact) return undefined;
-  const says = `Highest DC voltage that ${converter.tag} bears: the bound for what isn’t stated`;
-  return workingOf([], taken('Umax', says, fact.value, 'V', 'stated', cited(fact.origin)));
-}
-
-function voltageOf(f: Facts, array: ArrayFacts, notes: PlacedNote[]): Working | undefined {
+function voltageOf(f: Facts, array: ArrayFacts, notes: PlacedNote[]): Voltage {
   const stated = array.openCircuitVoltage;
   if (stated) {
-    return workingOf(
-      [],
-      taken(
-        'Voc',
-        `Open-circuit voltage of the string of ${array.tag}`,
-        stated.value,
-        'V',
-        'stated',
-        cited(stated.origin),
-      ),
-    );
+    const says = `Open-circuit voltage of the string of ${array.tag}`;
+    const rated = workingOf([], taken('Voc', says, stated.value, 'V', 'stated', cited(stated.origin)));
+    return { rated, reached: stated.value };
   }
-  const limit = bound(f.converters);
+  const limit = boundOf(f.converters);
   if (array.optimizers) {
     if (!array.unreadable.has('open_circuit_voltage')) {
       const p = { tag: array.tag, why: 'the voltage of a string behind DC optimizers is set by them' };
       notes.push(about(FACT_MESSAGES.open_circuit_voltage, p, array.tag, 'open_circuit_voltage'));
     }
-    return limit && boundWorking(limit);
+    return { rated: limit?.working, reached: undefined };
   }
   const voc = array.vocStc;
   const modules = array.modulesInSeries;
-  if (!voc || !modules) return fromBound(array, limit, notes);
-  return fromModules(f, array, { voc: voc.value, modules: modules.value }, limit, notes);
+  if (voc && modules) return fromModules(f, array, { voc, modules }, limit, notes);
+  return { rated: fromBound(array, limit, notes), reached: undefined };
 }
 
 /** Voc or modules unknown: what the converter bears is the bound, and the rest is asked for. */
-function fromBound(
-  array: ArrayFacts,
-  limit: ConverterFacts | undefined,
-  notes: PlacedNote[],
-): Working | undefined {
-  const missing = (['voc_stc', 'modules_in_series'] as const).filter((field) =>
-    field === 'voc_stc' ? !array.vocStc : !array.modulesInSeries,
-  );
-  if (limit?.maxDcVoltage) {
-    const p = {
-      tag: array.tag,
-      missing: missing.join(' and '),
-      converter: limit.tag,
-      volts: figure(limit.maxDcVoltage.value, 'V'),
-    };
-    notes.push(about(RATE_MESSAGES.boundByConverter, p, array.tag, missing[0] ?? 'voc_stc'));
-    return boundWorking(limit);
+function fromBound(array: ArrayFacts, limit: Bound | undefined, notes: PlacedNote[]): Working | undefined {
+  const missing: ('voc_stc' | 'modules_in_series')[] = [];
+  if (!array.vocStc) missing.push('voc_stc');
+  if (!array.modulesInSeries) missing.push('modules_in_series');
+  if (limit) {
+    const volts = figure(limit.working.value, 'V');
+    const p = { tag: array.tag, missing: missing.join(' and '), converter: limit.tag, volts };
+    notes.push(about(RATE_MESSAGES.boundByConverter, p, array.tag, missing[0] ?? ''));
+    return limit.working;
   }
   for (const field of missing) {
     if (array.unreadable.has(field)) continue;
@@ -132,112 +121,85 @@ function fromBound(
 function fromModules(
   f: Facts,
   array: ArrayFacts,
-  string: { readonly voc: number; readonly modules: number },
-  limit: ConverterFacts | undefined,
+  string: { readonly voc: Fact<number>; readonly modules: Fact<number> },
+  limit: Bound | undefined,
   notes: PlacedNote[],
-): Working | undefined {
-  const input = { vocStc: string.voc, modulesInSeries: string.modules };
+): Voltage {
+  const input = { vocStc: string.voc.value, modulesInSeries: string.modules.value };
+  // Where the factor for cold isn't known, the string reaches its voltage at 25 C all the same.
+  const reached = input.vocStc * input.modulesInSeries;
+  const places = { Voc: cited(string.voc.origin), n: cited(string.modules.origin) };
   const technology = array.technology?.value.trim().toLowerCase() ?? 'crystalline';
-  const places = {
-    Voc: array.vocStc ? cited(array.vocStc.origin) : '',
-    n: array.modulesInSeries ? cited(array.modulesInSeries.origin) : '',
-    T: f.lowestTemp ? cited(f.lowestTemp.origin) : '',
-    β: array.coefficient ? cited(array.coefficient.origin) : '',
-    cells: array.cells ? cited(array.cells.origin) : '',
+  const isCrystalline = technology.includes('crystalline') && !technology.includes('non-crystalline');
+  const needsCoefficient = !array.coefficient && !isCrystalline;
+  const ask = (field: 'voc_coefficient' | 'cells', why: string): void => {
+    if (array.unreadable.has(field)) return;
+    notes.push(about(FACT_MESSAGES[field], { tag: array.tag, why }, array.tag, field));
   };
+  if (needsCoefficient && (f.lowestTemp || isNec(f.basis)))
+    ask('voc_coefficient', `no table covers ${technology.slice(0, 40)} modules`);
   if (!f.lowestTemp) {
     const assumed = coldVoltageWithoutTemperature({ ...input, basis: f.basis });
     const working = statedAt(assumed.working, places);
     if (!isNec(f.basis)) {
-      notes.push(
-        about(RATE_MESSAGES.coldFactorAssumed, { factor: figure(assumed.factor, '') }, '', 'lowest_temp'),
-      );
-      return working;
+      const p = { factor: figure(assumed.factor, '') };
+      notes.push(about(RATE_MESSAGES.coldFactorAssumed, p, '', 'lowest_temp'));
+      return { rated: working, reached: working.value };
     }
     if (!f.lowestTempUnreadable) {
-      const p = {
-        tag: '',
-        why: `the open-circuit voltage of ${array.tag} depends on it; the draft takes the safe side`,
-      };
-      notes.push(about(FACT_MESSAGES.lowest_temp, p, '', 'lowest_temp'));
+      const why = `the open-circuit voltage of ${array.tag} depends on it; the draft takes the safe side`;
+      notes.push(about(FACT_MESSAGES.lowest_temp, { tag: '', why }, '', 'lowest_temp'));
     }
-    return larger(working, limit);
+    return { rated: larger(working, limit), reached };
   }
-  const isCrystalline = technology.includes('crystalline') && !technology.includes('non-crystalline');
-  if (!array.coefficient && !isCrystalline) {
-    if (!array.unreadable.has('voc_coefficient')) {
-      const p = { tag: array.tag, why: `no table covers ${technology.slice(0, 40)} modules` };
-      notes.push(about(FACT_MESSAGES.voc_coefficient, p, array.tag, 'voc_coefficient'));
-    }
-    return limit && boundWorking(limit);
-  }
+  if (needsCoefficient) return { rated: limit?.working, reached };
+  const { coefficient, cells } = array;
   const cold = coldOpenCircuitVoltage({
     ...input,
     lowestTemp: f.lowestTemp.value,
-    coefficient: array.coefficient?.value,
-    cells: array.cells?.value,
+    coefficient: coefficient?.value,
+    cells: cells?.value,
   });
-  if (cold.ok) return statedAt(cold.working, places);
-  if (cold.reason === 'cells-missing' && !array.unreadable.has('cells')) {
-    notes.push(
-      about(
-        FACT_MESSAGES.cells,
-        { tag: array.tag, why: 'the coefficient is given for one cell' },
-        array.tag,
-        'cells',
-      ),
-    );
-  } else if (cold.reason === 'no-table-row' && !array.unreadable.has('voc_coefficient')) {
-    const p = { tag: array.tag, why: 'the table ends at -40 C, and the site is colder' };
-    notes.push(about(FACT_MESSAGES.voc_coefficient, p, array.tag, 'voc_coefficient'));
-  } else if (cold.reason === 'coefficient-not-negative') {
-    const p = { tag: array.tag, found: array.coefficient?.text ?? '' };
-    notes.push(about(RATE_MESSAGES.coefficientNotNegative, p, array.tag, 'voc_coefficient'));
+  if (cold.ok) {
+    const change = coefficient?.value.unit === 'mV/cell/C' ? [coefficient, cells] : [coefficient];
+    const slope = change.flatMap((fact) => (fact ? [cited(fact.origin)] : [])).join('; ');
+    const all = { ...places, T: cited(f.lowestTemp.origin), 'dV/dT': slope };
+    return { rated: statedAt(cold.working, all), reached: cold.value };
   }
-  // The safe side of the NEC's draft: the coldest row of the table is the least that this string can reach.
-  return larger(
-    statedAt(coldVoltageWithoutTemperature({ ...input, basis: 'nec-2023' }).working, places),
-    limit,
-  );
+  // The safe side of the NEC's draft: the coldest row of the table.
+  const draft = coldVoltageWithoutTemperature({ ...input, basis: 'nec-2023' });
+  const rated = larger(statedAt(draft.working, places), limit);
+  switch (cold.reason) {
+    case 'no-table-row':
+      ask('voc_coefficient', 'the table ends at -40 C, and the site is colder');
+      return { rated, reached: draft.value };
+    case 'cells-missing':
+      ask('cells', 'the coefficient is given for one cell');
+      return { rated, reached };
+    case 'coefficient-not-negative': {
+      const p = { tag: array.tag, found: coefficient?.text ?? '' };
+      notes.push(about(RATE_MESSAGES.coefficientNotNegative, p, array.tag, 'voc_coefficient'));
+      return { rated, reached };
+    }
+  }
 }
 
-function larger(working: Working, limit: ConverterFacts | undefined): Working {
-  const other = limit && boundWorking(limit);
-  return other && other.value > working.value ? other : working;
+function larger(working: Working, limit: Bound | undefined): Working {
+  return limit && limit.working.value > working.value ? limit.working : working;
 }
 
-/** Voc(cold) above the converter's maximum, or above the limit of 690.7: a conflict each. */
-function checkLimits(f: Facts, array: ArrayFacts, found: Working, notes: PlacedNote[]): void {
+/** Voc(cold) above the converter's maximum, or above the limit of 690.7: a conflict each. `reached`: V. */
+function checkLimits(f: Facts, array: ArrayFacts, reached: number, notes: PlacedNote[]): void {
+  const field = array.openCircuitVoltage ? 'open_circuit_voltage' : 'modules_in_series';
+  const found = { tag: array.tag, volts: figure(reached, 'V') };
   for (const converter of f.converters) {
     const most = converter.maxDcVoltage?.value;
-    if (most !== undefined && found.value > most) {
-      const p = {
-        tag: array.tag,
-        volts: figure(found.value, 'V'),
-        converter: converter.tag,
-        most: figure(most, 'V'),
-      };
-      notes.push(
-        about(
-          RATE_MESSAGES.aboveConverter,
-          p,
-          array.tag,
-          array.openCircuitVoltage ? 'open_circuit_voltage' : 'modules_in_series',
-        ),
-      );
-    }
+    if (most === undefined || reached <= most) continue;
+    const p = { ...found, converter: converter.tag, most: figure(most, 'V') };
+    notes.push(about(RATE_MESSAGES.aboveConverter, p, array.tag, field));
   }
   if (!isNec(f.basis)) return;
   const most = pvVoltageLimit({ occupancy: f.occupancy, groundMounted: array.groundMounted });
-  if (found.value > most) {
-    const p = { tag: array.tag, volts: figure(found.value, 'V'), most: figure(most, 'V') };
-    notes.push(
-      about(
-        RATE_MESSAGES.aboveLimit,
-        p,
-        array.tag,
-        array.openCircuitVoltage ? 'open_circuit_voltage' : 'modules_in_series',
-      ),
-    );
-  }
+  if (reached > most)
+    notes.push(about(RATE_MESSAGES.aboveLimit, { ...found, most: figure(most, 'V') }, array.tag, field));
 }

@@ -3,7 +3,7 @@ import { statedAt, taken, workingOf } from '../../electrical/working.js';
 import type { Working } from '../../model/fact.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
-import { figure } from '../../text/figures.js';
+import { figure, list } from '../../text/figures.js';
 import { about } from '../../text/message-kit.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../text/messages/rate.js';
 import { cited } from '../../text/origin.js';
@@ -31,13 +31,14 @@ export const batteryVoltage = {
       return { outcome: 'unknown', because: 'no battery on the list is on this bus', notes };
     }
     let best: Working | undefined;
+    const unknown: string[] = [];
     for (const battery of f.batteries) {
       const found = voltageOf(f, battery, notes);
-      if (!found)
-        return { outcome: 'unknown', because: `the highest voltage of ${battery.tag} isn’t known`, notes };
-      if (!best || found.value > best.value) best = found;
+      if (!found) unknown.push(battery.tag);
+      else if (!best || found.value > best.value) best = found;
     }
-    if (!best) return { outcome: 'unknown', because: 'no battery voltage is known', notes };
+    if (!best || unknown.length > 0)
+      return { outcome: 'unknown', because: `the highest voltage of ${list(unknown)} isn’t known`, notes };
     return { outcome: 'asks', value: best.value, working: best, notes };
   },
 } satisfies AnyRatingRule;

@@ -9,7 +9,7 @@ export const discharge = {
   id: 'rate/discharge',
   title: 'Nominal discharge current of a part',
   why: 'A protector must bear the surges of its place many times over.',
-  sources: sources({ of: ALL, cite: ['protection-rating', 'discharge-currents'] }),
+  sources: sources({ of: ALL, cite: ['nominal-discharge-current', 'discharge-currents'] }),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const has = f.part.nominalCurrent;

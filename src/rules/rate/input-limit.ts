@@ -6,7 +6,7 @@ import { cited } from '../../text/origin.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
-const FACTS = ['inputUse', 'arrays', 'turbines', 'converters', 'port', 'tag'] as const;
+const FACTS = ['inputUse', 'arrays', 'turbines', 'converters', 'port'] as const;
 
 export const inputLimit = {
   id: 'rate/input-limit',

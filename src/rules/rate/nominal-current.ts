@@ -4,7 +4,7 @@ import { isNec } from '../../model/words.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 
-const FACTS = ['basis', 'port', 'feederPlace', 'lightning', 'thresholds'] as const;
+const FACTS = ['basis', 'occupancy', 'port', 'feederPlace', 'lightning', 'thresholds'] as const;
 
 export const nominalCurrent = {
   id: 'rate/nominal-current',
@@ -13,7 +13,11 @@ export const nominalCurrent = {
   sources: sources(
     { of: ['nec-2023'], cite: ['dwelling-service', 'feeder'] },
     { of: ['nec-2017', 'nec-2020'], also: practice('10 kA at a service.') },
-    { of: NEC, cite: ['protection-rating', 'lightning-protection'], also: practice('3 kA elsewhere.') },
+    {
+      of: NEC,
+      cite: ['nominal-discharge-current', 'lightning-protection'],
+      also: practice('3 kA elsewhere; 10 kA at the service of another building than 230.67 names.'),
+    },
     { of: ['iec'], cite: ['discharge-currents'] },
   ),
   facts: FACTS,
@@ -47,7 +51,8 @@ export const nominalCurrent = {
       );
     }
     if (f.port === 'service') {
-      return f.basis === 'nec-2023'
+      // 230.67 knows dwelling and sleeping units only; elsewhere its figure is the trade's.
+      return f.basis === 'nec-2023' && f.occupancy !== 'other'
         ? asks(
             t.serviceNominalCurrent,
             'Nominal discharge current at a service',

@@ -3,7 +3,7 @@ import { isNec } from '../../model/words.js';
 import type { LeadsDecision, WiringFacts, WiringRule } from '../wiring-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
-const FACTS = ['basis', 'circuit', 'current', 'atService', 'lightningAttached'] as const;
+const FACTS = ['basis', 'circuit', 'atService', 'classOneAsked'] as const;
 
 export const leads = {
   id: 'wire/leads',
@@ -26,9 +26,9 @@ export const leads = {
         : 'the equipment-ground bar or terminal of this enclosure, not a rod of its own that isn’t bonded';
     const smallest = nec
       ? '14 AWG copper or 12 AWG aluminium'
-      : f.lightningAttached
+      : f.classOneAsked
         ? 'earth lead 16 mm2, live leads 6 mm2 (values from memory)'
-        : 'earth lead 6 mm2, live leads 2.5 mm2 (values from memory)';
+        : 'earth lead 6 mm2, live leads 2.5 mm2; of a class T1 part 16 mm2 and 6 mm2 (values from memory)';
     return {
       groundTo,
       smallest,
