@@ -10,7 +10,8 @@ const LONGEST = 32_000;
 const FORMULA_START = /^[=+\-@|%\uff1d\uff0b\uff0d\uff20]/;
 /** What a spreadsheet passes over before it looks for one: blanks, control and format characters. */
 const PASSED_OVER = /^[\s\p{Cc}\p{Cf}\p{Z}]+/u;
-const PLAIN_NUMBER = /^-?\d+(?:\.\d+)?$/;
+/** A plain number, or the dash that stands for standard input: neither can run. */
+const HARMLESS = /^-?(?:\d+(?:\.\d+)?)?$/;
 
 /**
  * Writes a table as RFC 4180 says: a heading, CRLF, quotes where they are needed. No cell runs as a formula where the
@@ -31,7 +32,7 @@ export function csvText(headings: readonly string[], rows: Iterable<readonly Cel
 export function safeCell(cell: Cell): string {
   if (cell === null) return '';
   if (typeof cell === 'number') return Number.isFinite(cell) ? String(roundFigure(cell)) : '';
-  if (PLAIN_NUMBER.test(cell)) return cell;
+  if (HARMLESS.test(cell)) return cell;
   const guarded = FORMULA_START.test(cell.replace(PASSED_OVER, '')) ? "'" : '';
   const shown = cell.replace(/[\t\r\n]+/g, ' ').replace(/[\p{Cc}\p{Cf}\u2028\u2029]/gu, codeOf);
   const short =

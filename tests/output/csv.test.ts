@@ -6,7 +6,7 @@ import { csvText, roundFigure, safeCell } from '../../src/output/csv.js';
 /** What a spreadsheet looks at: the cell less leading blanks, control and format characters. */
 const seen = (cell: string): string => cell.replace(/^[\s\p{Cc}\p{Cf}\p{Z}]+/u, '');
 const runs = (cell: string): boolean =>
-  /^[=+\-@|%\uff1d\uff0b\uff0d\uff20]/.test(seen(cell)) && !/^-?\d+(\.\d+)?$/.test(cell);
+  /^[=+\-@|%\uff1d\uff0b\uff0d\uff20]/.test(seen(cell)) && !/^-?(\d+(\.\d+)?)?$/.test(cell);
 
 describe('cells', () => {
   it.each([
@@ -20,7 +20,8 @@ describe('cells', () => {
     ['\uff1d1+1', "'\uff1d1+1"],
     ['-5', '-5'],
     ['-5+2', "'-5+2"],
-    ['-', "'-"],
+    ['-', '-'],
+    ['--', "'--"],
     ['a=b', 'a=b'],
     ["'=1", "'=1"],
     ['one\r\ntwo', 'one two'],

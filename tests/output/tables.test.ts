@@ -1,0 +1,232 @@
+import { readFile } from 'node:fs/promises';
+import { parse } from 'csv-parse/sync';
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Catalogue, Part } from '../../src/model/catalogue.js';
+import { PlanSchema, type Plan } from '../../src/model/plan.js';
+import { jsonText, planJson } from '../../src/output/json.js';
+import {
+  missingModelsCsv,
+  openItemsCsv,
+  orderListCsv,
+  reportCsv,
+  scheduleCsv,
+} from '../../src/output/tables.js';
+
+let plan: Plan;
+beforeAll(async () => {
+  plan = PlanSchema.parse(
+    JSON.parse(await readFile(new URL('../golden/UF-103.json', import.meta.url), 'utf8')),
+  );
+});
+
+const rowsOf = (text: string): Record<string, string>[] => parse(text, { columns: true });
+const heading = (text: string): string => text.split('\r\n')[0] ?? '';
+
+const part = (name: string, price: number | null): Part => ({
+  part: name,
+  maker: 'Invented',
+  description: '=HYPERLINK("x")',
+  channels: 2,
+  mcovAc: 150,
+  mcovDc: null,
+  up: 500,
+  upBasis: 'VPR',
+  nominalCurrent: 10_000,
+  maximumCurrent: null,
+  impulseCurrent: null,
+  sccr: null,
+  sccrDc: null,
+  type: 2,
+  iecClass: null,
+  connection: 'to-ground',
+  enclosure: '4X',
+  listedFor: [],
+  listing: '',
+  listingFile: '',
+  indicator: 'light',
+  indicatorMinVoltage: null,
+  indicatorColor: '',
+  leakage: null,
+  leadLength: null,
+  leadGauge: '',
+  leadDiameter: null,
+  leadArea: null,
+  overcurrent: '',
+  wireRange: '',
+  torque: '',
+  price,
+  currency: price === null ? '' : 'USD',
+  file: 'catalogue.csv',
+  line: 2,
+});
+
+describe('the tables of a batch have the headings of the contract', () => {
+  it('schedule.csv, one line a housing', () => {
+    const text = scheduleCsv(plan);
+    expect(heading(text)).toBe(
+      'job,protector,part,place,protects,port,reasons,strength,required_mcov,mcov,up,lead_voltage,impulse_withstand,reach_m,channels,indicators,type,enclosure',
+    );
+    const rows = rowsOf(text);
+    expect(rows.map((r) => r['protector'])).toEqual(plan.protectors.map((p) => p.tag));
+    for (const [i, protector] of plan.protectors.entries()) {
+      const row = rows[i] ?? {};
+      expect(row['port']?.split('; ')).toEqual(protector.ports.map((p) => p.port));
+      expect(row['reasons']?.split('; ')).toEqual(protector.reasons.map((r) => r.rule));
+      expect(Number(row['required_mcov'])).toBe(protector.required.mcov);
+      expect(Number(row['mcov'])).toBe(protector.figures?.mcov);
+      expect(row['channels']?.split('; ')).toEqual(protector.channels.map((c) => c.conductor));
+      for (const channel of protector.channels) {
+        for (const { state, shows } of channel.indicator)
+          expect(row['indicators']).toContain(`${channel.conductor} ${state}: ${shows}`);
+      }
+    }
+  });
+
+  it('schedule.csv leaves the figures of a protector without a part empty', () => {
+    const bare: Plan = {
+      ...plan,
+      protectors: plan.protectors
+        .slice(0, 1)
+        .map((p) => ({ ...p, part: null, figures: null, partDetails: null })),
+    };
+    expect(rowsOf(scheduleCsv(bare))[0]).toMatchObject({ part: '', mcov: '', up: '', reach_m: '', type: '' });
+  });
+
+  it('schedule.csv names the equipment where one protector stands at two', () => {
+    const two: Plan = {
+      ...plan,
+      protectors: plan.protectors.slice(0, 1).map((p) => ({
+        ...p,
+        ports: [
+          { equipment: 'A', port: 'battery' },
+          { equipment: 'B', port: 'dc-in-1' },
+        ],
+      })),
+    };
+    expect(rowsOf(scheduleCsv(two))[0]?.['port']).toBe('A:battery; B:dc-in-1');
+  });
+
+  it('order-list.csv, one line a part, over all jobs', () => {
+    const catalogue: Catalogue = {
+      file: 'catalogue.csv',
+      parts: [part('P-2', 10.5), part('P-1', null)],
+      items: [],
+    };
+    const orders = [
+      { job: 'B', part: 'P-2', quantity: 2 },
+      { job: 'A', part: 'P-2', quantity: 1 },
+      { job: 'A', part: 'P-1', quantity: 4 },
+    ];
+    const text = orderListCsv(orders, catalogue);
+    expect(heading(text)).toBe('part,maker,description,quantity,jobs,price,currency');
+    expect(rowsOf(text)).toEqual([
+      {
+        part: 'P-1',
+        maker: 'Invented',
+        description: '\'=HYPERLINK("x")',
+        quantity: '4',
+        jobs: 'A',
+        price: '',
+        currency: '',
+      },
+      {
+        part: 'P-2',
+        maker: 'Invented',
+        description: '\'=HYPERLINK("x")',
+        quantity: '3',
+        jobs: 'B; A',
+        price: '10.5',
+        currency: 'USD',
+      },
+    ]);
+    expect(rowsOf(orderListCsv(orders, undefined))[0]).toMatchObject({
+      part: 'P-1',
+      maker: '',
+      quantity: '4',
+    });
+  });
+
+  it('open-items.csv, those of no job with the job empty', () => {
+    const item = {
+      code: 'fact/x',
+      severity: 'missing',
+      message: 'm',
+      equipment: 'E',
+      file: '-',
+      line: 0,
+      column: '',
+      found: '-5',
+      expected: 'e',
+      hint: 'h',
+      who: 'office',
+    } as const;
+    const text = openItemsCsv([{ job: '', item }]);
+    expect(heading(text)).toBe('job,severity,code,message,file,line,column,found,expected,hint,who');
+    expect(rowsOf(text)).toEqual([
+      {
+        job: '',
+        severity: 'missing',
+        code: 'fact/x',
+        message: 'm',
+        file: '-',
+        line: '0',
+        column: '',
+        found: '-5',
+        expected: 'e',
+        hint: 'h',
+        who: 'office',
+      },
+    ]);
+  });
+
+  it('report.csv and missing-models.csv', () => {
+    const text = reportCsv([
+      {
+        job: '=A',
+        folder: 'A',
+        basis: 'iec',
+        status: 'draft',
+        done: 'printed',
+        protectors: 3,
+        missing: 1,
+        conflict: 0,
+        confirm: 2,
+      },
+    ]);
+    expect(text).toBe(
+      "job,folder,basis,status,done,protectors,missing,conflict,confirm\r\n'=A,A,iec,draft,printed,3,1,0,2\r\n",
+    );
+    expect(
+      missingModelsCsv(
+        [{ maker: 'M', model: '7', jobs: ['A', 'B'] }],
+        ['maker', 'Model', 'kind', 'dc_inputs'],
+      ),
+    ).toBe('maker,model,jobs,kind,dc_inputs\r\nM,7,A; B,,\r\n');
+  });
+});
+
+describe('plan.json', () => {
+  it('is what the schema says, in its order, with figures rounded to 0.01', () => {
+    const shuffled = Object.fromEntries(Object.entries(plan).reverse()) as Plan;
+    expect(planJson(shuffled)).toBe(planJson(plan));
+    expect(Object.keys(JSON.parse(planJson(shuffled)) as object)[0]).toBe('version');
+    const rough: Plan = {
+      ...plan,
+      protectors: plan.protectors.map((p) => ({
+        ...p,
+        required: { ...p.required, mcov: 170.00499, in: 1e-9 },
+      })),
+    };
+    expect((JSON.parse(planJson(rough)) as Plan).protectors[0]?.required).toMatchObject({ mcov: 170, in: 0 });
+  });
+
+  it('refuses a plan that breaks the schema, rather than write it', () => {
+    expect(() => planJson({ ...plan, version: 2 } as unknown as Plan)).toThrow();
+  });
+
+  it('writes an unknown figure as null', () => {
+    expect(jsonText({ a: Number.POSITIVE_INFINITY, b: 0.1 + 0.2, c: null })).toBe(
+      '{\n  "a": null,\n  "b": 0.3,\n  "c": null\n}\n',
+    );
+  });
+});
