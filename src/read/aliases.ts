@@ -2,7 +2,7 @@ import type { Field } from '../model/list.js';
 
 /**
  * Terms of the trade for each field, from general knowledge; case, spaces, hyphens, underscores, full stops and a unit in brackets don't
- * count. A term that could mean two fields (`voltage`, `source`, `length of lead or run`) stands nowhere: it is asked for.
+ * count. A term that could mean two fields stands in the second table: it is a hint.
  */
 export const ALIASES: { readonly [F in Field]?: readonly string[] } = {
   job: [
@@ -64,28 +64,14 @@ export const ALIASES: { readonly [F in Field]?: readonly string[] } = {
   maker: ['manufacturer', 'make', 'mfr', 'mfg', 'brand', 'oem'],
   model: ['model no', 'model number', 'model name', 'catalog number', 'cat no', 'mpn'],
   description: ['desc', 'item description'],
-  connects_to: [
-    'connected to',
-    'connection',
-    'connects',
-    'feeds',
-    'fed by',
-    'fed from',
-    'to',
-    'wired to',
-    'parent',
-  ],
+  connects_to: ['connected to', 'connection', 'connects', 'feeds', 'fed by', 'fed from', 'wired to'],
   run_length: [
     'cable length',
-    'length',
     'wire length',
-    'run',
-    'distance',
     'conductor length',
     'cable run',
     'one way length',
     'length of run',
-    'run distance',
   ],
   place: ['location', 'room', 'where', 'installed at'],
   building: ['building name', 'bldg'],
@@ -134,9 +120,9 @@ export const ALIASES: { readonly [F in Field]?: readonly string[] } = {
     'isc at stc',
   ],
   modules_in_series: [
+    'series modules',
     'modules per string',
     'modules series',
-    'series modules',
     'panels per string',
     'modules in string',
   ],
@@ -146,7 +132,6 @@ export const ALIASES: { readonly [F in Field]?: readonly string[] } = {
     'number of strings',
     'no of strings',
     'strings parallel',
-    'parallel',
   ],
   voc_coefficient: [
     'temp coeff voc',
@@ -182,7 +167,7 @@ export const ALIASES: { readonly [F in Field]?: readonly string[] } = {
     'voc of string',
   ],
   poles: ['pole count', 'number of poles', 'generator poles'],
-  rpm: ['speed', 'rotor speed', 'turns a minute'],
+  rpm: ['rotor speed', 'turns a minute'],
   control_voltage: ['control v', 'circuit voltage', 'coil voltage'],
   supply: ['power supply', 'control supply'],
   fault_current: [
@@ -207,4 +192,20 @@ export const ALIASES: { readonly [F in Field]?: readonly string[] } = {
   lead_length: ['total lead length', 'lead lengths', 'spd lead length', 'protector lead length'],
   protector: ['part chosen', 'spd', 'spd part', 'chosen part'],
   serial: ['serial no', 'serial number', 's/n', 'sn'],
+};
+
+/** Terms that may mean a field or something else (`Length` of a cable or of a box): offered as a hint, never taken. */
+export const DOUBTFUL: { readonly [F in Field]?: readonly string[] } = {
+  run_length: ['length', 'run', 'distance', 'run distance', 'length of lead'],
+  connects_to: ['to', 'from', 'parent'],
+  modules_in_series: ['series', 'modules'],
+  strings_in_parallel: ['parallel'],
+  rpm: ['speed'],
+  dc_inputs: ['inputs'],
+  max_dc_voltage: ['max voltage', 'maximum voltage'],
+  kind: ['category', 'class'],
+  isolated: ['isolation'],
+  place: ['area', 'position'],
+  job_name: ['customer', 'client', 'project title'],
+  maker: ['vendor', 'supplier'],
 };

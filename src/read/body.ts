@@ -44,22 +44,22 @@ function sameAsHeading(record: readonly string[], headings: readonly string[]): 
   return same >= 2;
 }
 
-/** A row that names no equipment: only figures, or one sentence, or a first cell such as `Total`. */
-function totalOrNote(
+/**
+ * Whether a record names no equipment: one sentence, a first cell such as `Total`, or figures alone.
+ * `figures` is a total only where no row follows; elsewhere its names are lost, and it must be asked for them.
+ */
+function sortOf(
   record: readonly string[],
   identity: readonly number[],
   named: readonly number[],
-): boolean {
+): 'row' | 'note' | 'figures' {
   const first = record.find((cell) => !isBlank(cell))?.trim() ?? '';
+  if (first.length > LONGEST_NOTE) return 'row';
   const filled = record.reduce((n, cell) => n + (isBlank(cell) ? 0 : 1), 0);
-  const second = identity.reduce((n, i) => n + (isBlank(record[i]) ? 0 : 1), 0);
-  if (first.length > LONGEST_NOTE) return false;
-  if (TOTAL_OR_NOTE.test(first)) return second <= 1;
-  if (filled === 1)
-    return (
-      first.split(/\s+/).length >= SENTENCE_WORDS || (second === 0 && named.every((i) => isBlank(record[i])))
-    );
-  return second === 0 && named.every((i) => isBlank(record[i]));
+  const naming = identity.reduce((n, i) => n + (isBlank(record[i]) ? 0 : 1), 0);
+  if (TOTAL_OR_NOTE.test(first)) return naming <= 1 ? 'note' : 'row';
+  if (filled === 1 && first.split(/\s+/).length >= SENTENCE_WORDS) return 'note';
+  return naming === 0 && named.every((i) => isBlank(record[i])) ? 'figures' : 'row';
 }
 
 /** The records of a file, and which of them are the heading and the units. */
@@ -97,6 +97,11 @@ export function bodyOf(
   const namedAt = columns
     .filter((c) => c.dimension === null && !identityAt.includes(c.index))
     .map((c) => c.index);
+  let last: number | null = null;
+  const lastRow = (): number =>
+    (last ??= records.findLastIndex(
+      (record) => !blankRecord(record) && sortOf(record, identityAt, namedAt) === 'row',
+    ));
   const headless = headings.flatMap((h, i) => (h.trim() === '' ? [i] : []));
   const firstHeading = headings[0] ?? '';
   for (let i = heading + 1; i < records.length; i += 1) {
@@ -109,7 +114,8 @@ export function bodyOf(
       record[0] !== firstHeading;
     if (!sure) {
       if (blankRecord(record) || sameAsHeading(record, headings)) continue;
-      if (totalOrNote(record, identityAt, namedAt)) {
+      const sort = sortOf(record, identityAt, namedAt);
+      if (sort === 'note' || (sort === 'figures' && i > lastRow())) {
         leftOut.push({ line: lines[i] ?? 0, text: shown(record.filter((c) => !isBlank(c)).join(' ')) });
         continue;
       }

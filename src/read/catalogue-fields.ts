@@ -108,6 +108,7 @@ const PART_ALIASES: { readonly [F in PartField]?: readonly string[] } = {
 /** The headings of a catalogue. */
 export const CATALOGUE_VOCABULARY: Vocabulary<PartField> = {
   fields: PART_FIELD_NAMES,
+  doubtful: () => [],
   aliases: (field) => PART_ALIASES[field] ?? [],
   dimension: (field) => {
     const { type } = PART_FIELDS[field];

@@ -83,17 +83,28 @@ function columnFor<F extends string>(
   return { field, heading, index, unit: reading.unit ?? under, dimension };
 }
 
-/** The units of a line under the heading, by column; null where the line holds anything else. */
-function unitsLine(record: readonly string[] | undefined, headings: number): (Unit | null)[] | null {
-  if (record === undefined || record.length > headings) return null;
+/**
+ * The units of a line under the heading, by column: every understood column that takes a unit has one or is blank, one at least has one,
+ * and every other holds nothing that could be a tag or a figure. Null where it is no such line.
+ */
+function unitsLine<F extends string>(
+  record: readonly string[] | undefined,
+  found: readonly Found<F>[],
+  index: HeadingIndex<F>,
+): (Unit | null)[] | null {
+  if (record === undefined) return null;
+  const fieldAt = new Map(found.map((f) => [f.index, f.reading.field]));
   let units = 0;
   const line: (Unit | null)[] = [];
-  for (const cell of record) {
+  for (const [i, cell] of record.entries()) {
     const text = cell.trim();
-    const unit = /\d/.test(text.replace(/mm2|km2/i, '')) ? null : unitOf(text);
-    if (unit === null && !saysNothing(text.replace(/^[([](.*)[)\]]$/, '$1'))) return null;
-    if (unit !== null) units += 1;
+    const field = fieldAt.get(i) ?? null;
+    const unit = unitOf(text);
     line.push(unit);
+    if (saysNothing(text.replace(/^[([](.*)[)\]]$/, '$1'))) continue;
+    if (field === null ? /\d/.test(text) : unit === null || index.vocabulary.dimension(field) === null)
+      return null;
+    if (field !== null) units += 1;
   }
   return units > 0 ? line : null;
 }
@@ -127,7 +138,7 @@ export function chooseColumns<F extends string>(
   }
   const refused = new Map<F, OpenItem>();
   const columns: Column<F>[] = [];
-  const units = firstRow < 0 ? null : unitsLine(records[firstRow], place.cells.length);
+  const units = firstRow < 0 ? null : unitsLine(records[firstRow], found, index);
   for (const [field, claimants] of byField) {
     const column = columnFor(field, claimants, index.vocabulary.dimension(field), units);
     if ('code' in column) {
@@ -197,7 +208,8 @@ function findAll<F extends string>(cells: readonly string[], index: HeadingIndex
   const seen = new Map<string, number>();
   const found: Found<F>[] = [];
   for (const [i, cell] of cells.entries()) {
-    const heading = cell.trim();
+    // A heading of several lines is one name; messages and CSVs show it on one line.
+    const heading = cell.trim().replace(/\s*\n\s*/g, ' ');
     const occurrence = (seen.get(heading) ?? 0) + 1;
     seen.set(heading, occurrence);
     const reading = readHeading(index, heading, occurrence);
@@ -222,11 +234,11 @@ function unknownHeadings<F extends string>(
   const unknown = found.filter((f) => f.reading.how === 'unknown').slice(0, MOST_COMPARED);
   for (const f of unknown) {
     const bare = headingKey(f.heading.replace(/[([][^()[\]]*[)\]]\s*$/, ''));
-    if (bare.length < 3) continue;
-    const key = nearest(bare, index.byKey.keys());
-    const field = key === null ? undefined : index.byKey.get(key)?.field;
-    if (field !== undefined)
-      near.set(f.index, { field, misspelt: !taken.has(field) && isSlip(bare, key ?? '') });
+    const doubtful = index.doubtful.get(bare);
+    const key = doubtful === undefined && bare.length > 2 ? nearest(bare, index.byKey.keys()) : null;
+    const field = doubtful ?? (key === null ? undefined : index.byKey.get(key)?.field);
+    if (field === undefined) continue;
+    near.set(f.index, { field, misspelt: key !== null && !taken.has(field) && isSlip(bare, key) });
   }
   return near;
 }

@@ -15,9 +15,9 @@ export interface HeadingPlace {
   readonly known: number;
 }
 
-/** A heading stands among the first records of a file, and in the first two million characters. */
+/** A heading stands among the first records of a file, and in the first half million characters. */
 const SEARCHED_RECORDS = 60;
-const SEARCHED_TEXT = 2_000_000;
+const SEARCHED_TEXT = 500_000;
 
 /**
  * The `sep=;` line that a spreadsheet may put first.

@@ -4,6 +4,8 @@ import { unitOf, type Dimension, type Unit } from '../text/units.js';
 export interface Vocabulary<F extends string> {
   readonly fields: readonly F[];
   readonly aliases: (field: F) => readonly string[];
+  /** Terms that may mean the field or something else: offered as a hint, never taken. */
+  readonly doubtful: (field: F) => readonly string[];
   /** The dimension that a unit in the heading must have; null: the field takes no unit. */
   readonly dimension: (field: F) => Dimension | null;
   /** Fields of which at least one stands in every row that isn't a total or a note. */
@@ -41,6 +43,7 @@ export function headingKey(text: string): string {
 export interface HeadingIndex<F extends string> {
   readonly vocabulary: Vocabulary<F>;
   readonly byKey: ReadonlyMap<string, { readonly field: F; readonly how: 'name' | 'alias' }>;
+  readonly doubtful: ReadonlyMap<string, F>;
   readonly map: ReadonlyMap<string, MappedHeading>;
 }
 
@@ -61,7 +64,15 @@ export function headingIndex<F extends string>(
       if (!byKey.has(key)) byKey.set(key, { field, how: 'alias' });
     }
   }
-  return { vocabulary, byKey, map: new Map([...map].map(([heading, to]) => [mapKey(heading), to])) };
+  const doubtful = new Map(
+    vocabulary.fields.flatMap((f) => vocabulary.doubtful(f).map((term) => [headingKey(term), f])),
+  );
+  return {
+    vocabulary,
+    byKey,
+    doubtful,
+    map: new Map([...map].map(([heading, to]) => [mapKey(heading), to])),
+  };
 }
 
 /** The column map forgives case and blanks around and inside a heading, nothing else. */

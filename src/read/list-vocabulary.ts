@@ -1,9 +1,10 @@
 import { FIELD_NAMES, FIELDS } from '../model/fields.js';
 import type { Field, JobField, RowField } from '../model/list.js';
-import { ALIASES } from './aliases.js';
+import { ALIASES, DOUBTFUL } from './aliases.js';
 import { dimensionOf } from './field-dimension.js';
 import type { Vocabulary } from './headings.js';
 
+const doubtfulOf = (field: Field): readonly string[] => DOUBTFUL[field] ?? [];
 const aliasesOf = (field: Field): readonly string[] => ALIASES[field] ?? [];
 
 export function isJobField(field: Field): field is JobField {
@@ -18,6 +19,7 @@ export function isRowField(field: Field): field is RowField {
 export const LIST_VOCABULARY: Vocabulary<Field> = {
   fields: FIELD_NAMES,
   aliases: aliasesOf,
+  doubtful: doubtfulOf,
   dimension: dimensionOf,
   identity: ['tag', 'kind', 'maker', 'model', 'connects_to'],
 };
@@ -26,6 +28,7 @@ export const LIST_VOCABULARY: Vocabulary<Field> = {
 export const JOB_FACTS_VOCABULARY: Vocabulary<Field> = {
   fields: FIELD_NAMES.filter((f) => f === 'job' || isJobField(f)),
   aliases: aliasesOf,
+  doubtful: doubtfulOf,
   dimension: dimensionOf,
   identity: ['job'],
 };
@@ -45,6 +48,7 @@ const OF_A_SITE = new Set<Field>([
 export const LIBRARY_VOCABULARY: Vocabulary<RowField> = {
   fields: FIELD_NAMES.filter(isRowField).filter((f) => !OF_A_SITE.has(f)),
   aliases: aliasesOf,
+  doubtful: doubtfulOf,
   dimension: dimensionOf,
   identity: ['maker', 'model'],
 };

@@ -3,7 +3,7 @@ import type { Field } from '../model/list.js';
 import { CELL_CUT } from '../text/messages/list.js';
 import { note } from '../text/message-kit.js';
 import { shown } from '../text/shown.js';
-import { saysNothing, wordKey } from '../text/words.js';
+import { readYesNo, saysNothing, wordKey } from '../text/words.js';
 import { wrongCell, type CellContext, type CellReading } from './cell-reading.js';
 import { CUT_LENGTH, damagedName, formulaError, SPREADSHEET } from './damage.js';
 
@@ -12,6 +12,12 @@ export const MOST_TEXT = 4000;
 
 /** Names that others refer to: a date or a power of ten made of one breaks the reference. */
 const NAMES = new Set<Field>(['tag', 'model', 'protector', 'serial']);
+
+/** `no` in these says that there is none; it is no name of a part. */
+const NO_IS_NOTHING = new Set<Field>(['existing', 'protector']);
+
+/** Words that the planner compares. */
+const IN_LOWER_CASE = new Set<Field>(['owner_language', 'supply']);
 
 /** What crystalline silicon is called; NEC Table 690.7(A) is for any of it. */
 const CRYSTALLINE = new Set([
@@ -41,7 +47,8 @@ const CRYSTALLINE = new Set([
  */
 export function readTextCell(field: Field, text: string, context: CellContext): CellReading {
   const trimmed = text.trim();
-  if (saysNothing(trimmed)) return { is: 'blank' };
+  if (saysNothing(trimmed) || (NO_IS_NOTHING.has(field) && readYesNo(trimmed) === false))
+    return { is: 'blank' };
   const damage = formulaError(trimmed) ?? (NAMES.has(field) ? damagedName(trimmed) : null);
   if (damage !== null) {
     return {
@@ -55,8 +62,7 @@ export function readTextCell(field: Field, text: string, context: CellContext): 
   if (trimmed.length > MOST_TEXT)
     return { is: 'wrong', note: wrongCell(field, text, { because: `it has ${trimmed.length} characters` }) };
   const word = context.words.size === 0 ? undefined : context.words.get(wordKey(trimmed));
-  const value =
-    field === 'module_technology' && CRYSTALLINE.has(wordKey(trimmed)) ? 'crystalline' : (word ?? trimmed);
+  const value = textValue(field, word ?? trimmed);
   const cut = text.length === CUT_LENGTH;
   const { expected, who } = FIELDS[field];
   return {
@@ -65,4 +71,9 @@ export function readTextCell(field: Field, text: string, context: CellContext): 
     feet: null,
     note: cut ? note(CELL_CUT, { field, text: shown(text), expected, who }) : null,
   };
+}
+
+function textValue(field: Field, text: string): string {
+  if (field === 'module_technology') return CRYSTALLINE.has(wordKey(text)) ? 'crystalline' : text;
+  return IN_LOWER_CASE.has(field) ? text.toLowerCase() : text;
 }

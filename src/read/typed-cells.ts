@@ -105,6 +105,8 @@ function count(text: string, context: CellContext): Wrong | Typed {
 }
 
 const FAHRENHEIT_STEP = 5 / 9;
+/** C; by the definition of the scale (SI brochure). */
+const ABSOLUTE_ZERO = -273.15;
 
 function temperature(text: string, context: CellContext): Wrong | Typed {
   const reading = readQuantity(text, context.mark);
@@ -114,7 +116,9 @@ function temperature(text: string, context: CellContext): Wrong | Typed {
     return wrong(`${unit.symbol} is the unit of ${NAMES[unit.dimension]}, not of a temperature`);
   const fahrenheit = unit === null ? context.temperature === 'F' : unit.symbol === 'F';
   const value = fahrenheit ? (reading.figure - 32) * FAHRENHEIT_STEP : reading.figure;
-  return { value: Number(value.toPrecision(12)) };
+  return value < ABSOLUTE_ZERO
+    ? wrong('it is below absolute zero')
+    : { value: Number(value.toPrecision(12)) };
 }
 
 function coefficient(text: string, context: CellContext): Wrong | Typed {

@@ -37,7 +37,8 @@ export function saysNothing(text: string): boolean {
   return text === '' || (text.length <= 10 && NOTHING.has(text.toLowerCase()));
 }
 
-const YES = new Set(['yes', 'y', 'true', '1', 'x', '\u2713', '\u2714']);
+/** A cross is neither: some tick what is so with it, some cross out what isn't. */
+const YES = new Set(['yes', 'y', 'true', '1', '\u2713', '\u2714']);
 const NO = new Set(['no', 'n', 'false', '0']);
 
 /** Yes or no; null where the text is neither. */

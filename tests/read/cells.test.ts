@@ -63,6 +63,10 @@ describe('words are read without regard to case, with spaces for hyphens', () =>
     ['mounting', 'ground-mounted', 'ground'],
     ['module_technology', 'Monocrystalline', 'crystalline'],
     ['module_technology', 'CdTe', 'CdTe'],
+    ['owner_language', 'ES', 'es'],
+    ['existing', 'No', 'blank'],
+    ['existing', 'P-75, old', 'P-75, old'],
+    ['protector', 'no', 'blank'],
   ])('%s %s', (field, text, expected) => {
     expect(value(field, text)).toBe(expected);
   });
@@ -129,6 +133,8 @@ describe('figures', () => {
     ['voc_coefficient', '0.27 %/C', /not negative/],
     ['control_voltage', '24 V', /AC or DC/],
     ['outdoors', 'perhaps', /neither yes nor no/],
+    ['isolated', 'x', /neither yes nor no/],
+    ['lowest_temp', '-300 C', /absolute zero/],
     ['kind', '=1+1', /none of the words/],
     ['voc_stc', '#REF!', /error of a formula/],
     ['run_length', '####', /too narrow/],

@@ -48,7 +48,7 @@ describe('a heading is brought to its field', () => {
   test.each([
     ['run_length (ft)', 'run_length', 'ft'],
     ['Cable length [m]', 'run_length', 'm'],
-    ['Length, ft', 'run_length', 'ft'],
+    ['Cable length, ft', 'run_length', 'ft'],
     ['run_length_m', 'run_length', 'm'],
     ['Voc (V)', 'voc_stc', 'V'],
     ['Voc (STC)', 'voc_stc', undefined],

@@ -277,6 +277,58 @@ describe('faults of a whole list', () => {
   });
 });
 
+describe('what is no row is left out, and said', () => {
+  const leftOut = (result: ReadResult): unknown => result.understood[0]?.leftOut.map((l) => l.line);
+  it('totals and notes', () => {
+    const result = read(
+      'tag,kind,quantity,run_length\nA,array,2,10 m\nSubtotal,,2,\nB,battery,1,4 m\n,,3,14\nNote: as drawn,,,\n',
+    );
+    expect(leftOut(result)).toEqual([3, 5, 6]);
+    expect(codes(result)).toEqual(['file/rows-left-out:3']);
+    expect(result.items[0]?.message).toContain('Lines 3, 5, 6');
+    expect(result.jobs[0]?.rows).toHaveLength(2);
+  });
+  it('but figures between rows have lost their names, and are asked for them', () => {
+    const result = read('tag,kind,quantity,run_length\nA,array,2,10 m\n,,3,14 m\nB,battery,1,4 m\n');
+    expect(leftOut(result)).toEqual([]);
+    expect(codes(result)).toEqual(['row/tag-missing:3', 'row/kind-missing:3']);
+  });
+  it('and a row that has a tag of such a name is a row', () => {
+    const result = read('tag,kind\nTotal,load\nNotes,panel\nTotaliser,\n');
+    expect(result.jobs[0]?.rows.map((r) => r.facts.tag?.value)).toEqual(['Total', 'Notes', 'Totaliser']);
+  });
+  it('a line of units is one only where units may stand', () => {
+    const units = read('tag,kind,run_length,Weight\n,,ft,kg\nA,array,100,20\n');
+    expect(units.understood[0]?.unitsLine).toBe(2);
+    expect(units.jobs[0]?.rows.map((r) => r.facts.run_length?.value)).toEqual([30.48]);
+    const row = read('tag,kind,run_length\nA,,\nB,array,3 m\n');
+    expect(row.understood[0]?.unitsLine).toBe(0);
+    expect(row.jobs[0]?.rows).toHaveLength(2);
+  });
+});
+
+describe('headings of the list', () => {
+  it('that are not known are named once, with the nearest field as a hint', () => {
+    const result = read('tag,kind,Length (ft),Colour\nA,array,100,blue\n');
+    expect(result.items.map((i) => [i.code, i.severity, i.column])).toEqual([
+      ['heading/unknown', 'confirm', 'Length (ft)'],
+      ['heading/unknown', 'confirm', 'Colour'],
+    ]);
+    expect(result.items[0]?.hint).toContain('run_length');
+    expect(result.jobs[0]?.rows[0]?.facts.run_length).toBeUndefined();
+  });
+  it('of several lines are shown on one', () => {
+    expect(
+      read('tag,kind,"Cable\nlength\n(ft)"\nA,array,100\n').jobs[0]?.rows[0]?.facts.run_length?.origin,
+    ).toMatchObject({ line: 4, column: 'Cable length (ft)' });
+  });
+  it('without a text, over cells that say something, are named', () => {
+    expect(read('tag,kind,,\nA,array,x,\n').items.map((i) => [i.code, i.line])).toEqual([
+      ['heading/blank', 2],
+    ]);
+  });
+});
+
 describe('dialect', () => {
   const list = 'job;tag;kind;run_length (m)\nJ;A;array;1,234\n';
   it('by flag goes before the column map, and before what is found', () => {

@@ -40,6 +40,31 @@ describe('quotes are checked before the parser sees them', () => {
     expect(checkQuotes('a,b\n3" conduit,x\ny,5\' 6"\nz,"w" v\n', ',', 2).stray).toEqual([2, 3, 4]);
   });
 
+  it('takes blanks between quotes and delimiters for no part of the cell', () => {
+    const checked = checkQuotes('a, b\n"x, y" , "z" \n  "one\ntwo"\t,"v"\n', ',', 2);
+    expect(readRecords(checked.text, ',').cells).toEqual([
+      ['a', ' b'],
+      ['x, y', 'z'],
+      ['one\ntwo', 'v'],
+    ]);
+    expect([checked.leftOut, checked.stray]).toEqual([[], []]);
+  });
+
+  it('leaves out the whole of a record of several lines, and keeps the numbers of the others', () => {
+    const checked = checkQuotes('a,b,c\n "one\ntwo" ,"open,3\n4,5,6\n7,"8",9\n', ',', 3);
+    expect(checked.leftOut).toMatchObject([{ line: 2, lines: 2 }]);
+    const { cells, lines } = readRecords(checked.text, ',');
+    expect(cells).toEqual([['a', 'b', 'c'], [''], [''], ['4', '5', '6'], ['7', '8', '9']]);
+    expect(lines).toEqual([1, 2, 3, 4, 5]);
+  });
+
+  it('walks along a million quotes in one line once', () => {
+    const cells = '"x" y,'.repeat(500_000);
+    expect(checkQuotes(`a,b,c\n${cells}\n`, ',', 3).stray).toEqual([2]);
+    const lines = '"a\nb"\n'.repeat(200_000);
+    expect(checkQuotes(`a,b,c\n${lines}`, ',', 3).leftOut).toEqual([]);
+  });
+
   it('gives up after many damaged lines, in one item for the rest', () => {
     const text = `a,b,c\n${Array.from({ length: 5000 }, (_, i) => `${i},"open,3`).join('\n')}\n`;
     const { leftOut } = checkQuotes(text, ',', 3);
