@@ -1,0 +1,62 @@
+import { battery } from '../../../src/rules/place/battery.js';
+import { LONG_IEC, LONG_NEC, run } from '../facts.js';
+import { placementTable } from '../table.js';
+
+const at = { kind: 'battery', port: 'battery', tag: 'BAT-1' } as const;
+const cable = run({ otherTag: 'INV-1', otherKind: 'inverter-charger', carries: 'battery', length: 2 });
+
+export const table = placementTable(import.meta.url, battery, [
+  ...(['nec-2017', 'nec-2020', 'nec-2023', 'iec'] as const).map((basis) => ({
+    name: `${basis}: another place at the other end, however near (common practice, no source)`,
+    given: { ...at, basis, runs: [cable, { ...cable, placesDiffer: true, otherTag: 'INV-2' }] },
+    then: 'recommended' as const,
+    because: 'its cable leaves the room: INV-2 is in another place',
+  })),
+  {
+    name: 'beside its inverter',
+    given: { ...at, runs: [cable] },
+    then: 'not-placed',
+    because: 'its cable stays in the room, by the places on the list',
+  },
+  {
+    name: 'no cable at all',
+    given: { ...at },
+    then: 'not-placed',
+    because: 'no cable of it is on the list',
+  },
+  {
+    name: 'nec: 100 ft itself isn’t long',
+    given: { ...at, runs: [{ ...cable, length: LONG_NEC }] },
+    then: 'not-placed',
+    because: 'its cable stays in the room, by the places on the list',
+  },
+  {
+    name: 'nec: just longer than 100 ft, in one room',
+    given: { ...at, runs: [{ ...cable, length: 30.5 }] },
+    then: 'recommended',
+    because: 'its cable to INV-1 is 30.5 m (100.1 ft), longer than 30.48 m (100 ft)',
+  },
+  {
+    name: 'iec: 10 m itself isn’t long',
+    given: { ...at, basis: 'iec', runs: [{ ...cable, length: LONG_IEC }] },
+    then: 'not-placed',
+    because: 'its cable stays in the room, by the places on the list',
+  },
+  {
+    name: 'iec: just longer than 10 m',
+    given: { ...at, basis: 'iec', runs: [cable, { ...cable, length: 10.1 }] },
+    then: 'recommended',
+    because: 'its cable to INV-1 is 10.1 m (33.1 ft), longer than 10 m (32.8 ft)',
+  },
+  {
+    name: 'a length that isn’t stated isn’t long',
+    given: { ...at, runs: [{ ...cable, length: undefined }] },
+    then: 'not-placed',
+    because: 'its cable stays in the room, by the places on the list',
+  },
+  {
+    name: 'the inverter’s end of the cable is place/long-run’s',
+    given: { kind: 'inverter-charger', port: 'battery', runs: [{ ...cable, placesDiffer: true }] },
+    then: 'not-looked-at',
+  },
+]);

@@ -1,0 +1,105 @@
+import { feeder } from '../../../src/rules/place/feeder.js';
+import { placementTable } from '../table.js';
+
+const fromService = { tag: 'SVC', kind: 'service', outside: false } as const;
+const fromMain = { tag: 'MP', kind: 'panel', outside: false } as const;
+
+export const table = placementTable(import.meta.url, feeder, [
+  ...(['nec-2017', 'nec-2020', 'iec'] as const).map((basis) => ({
+    name: `${basis} doesn’t know 215.18 and 225.42`,
+    given: { basis, feeders: [fromService] },
+    then: 'not-looked-at' as const,
+  })),
+  {
+    name: 'a load is no panel',
+    given: { kind: 'load', feeders: [fromService] },
+    then: 'not-looked-at',
+  },
+  {
+    name: 'a feeder from the service inside a dwelling: required (NEC 2023 215.18)',
+    given: { feeders: [fromService] },
+    then: 'required',
+    because: 'a feeder from SVC supplies this panel of a dwelling unit (215.18)',
+  },
+  {
+    name: 'the same of sleeping rooms (NEC 2023 215.18)',
+    given: { unitOccupancy: 'sleeping', feeders: [fromService] },
+    then: 'required',
+    because: 'a feeder from SVC supplies this panel of a sleeping unit (215.18)',
+  },
+  {
+    name: 'an outside feeder: required by the other clause (NEC 2023 225.42)',
+    given: { feeders: [{ ...fromService, outside: true }] },
+    then: 'required',
+    because: 'a feeder from SVC supplies this panel of a dwelling unit (225.42, outside feeder)',
+  },
+  {
+    name: 'an inverter and a generator count as feeders; one of them outside',
+    given: {
+      feeders: [
+        { tag: 'INV-1', kind: 'inverter-charger', outside: false },
+        { tag: 'GEN', kind: 'generator', outside: true },
+      ],
+    },
+    then: 'required',
+    because: 'a feeder from INV-1 and GEN supplies this panel of a dwelling unit (225.42, outside feeder)',
+  },
+  {
+    name: 'the job is a dwelling, the building holds none: 225.42 doesn’t ask for a barn (NEC 2023)',
+    given: { occupancy: 'dwelling', unitOccupancy: 'other', feeders: [fromService] },
+    then: 'not-placed',
+    because: 'its building holds no dwelling or sleeping unit, so 215.18 and 225.42 don’t ask',
+  },
+  {
+    name: 'a workshop job whose other building holds a dwelling unit is asked',
+    given: { occupancy: 'other', unitOccupancy: 'dwelling', feeders: [fromService] },
+    then: 'required',
+    because: 'a feeder from SVC supplies this panel of a dwelling unit (215.18)',
+  },
+  {
+    name: 'a panel at the service’s own place shares its protector (section 0, common practice, no source)',
+    given: { tag: 'MP', servicePlaceOf: 'SVC', feeders: [fromService] },
+    then: 'not-placed',
+    because: 'it stands at the service SVC, whose protector is its protector',
+  },
+  {
+    name: 'nothing feeds it on the list: nothing placed, and a person confirms',
+    given: { tag: 'MP' },
+    then: 'not-placed',
+    because: 'the list doesn’t say what feeds it',
+    notes: [
+      "place/feed-unknown MP.connects_to: What feeds MP isn't on the list, so place/feeder couldn't ask for a protector there.",
+    ],
+  },
+  {
+    name: 'a sub-panel beside a main panel: required, and offices differ',
+    given: { tag: 'SP', feeders: [fromMain] },
+    then: 'required',
+    because: 'a feeder from MP supplies this panel of a dwelling unit (215.18)',
+    notes: [
+      'place/sub-panel SP.connects_to: SP is fed by MP of the same unit: whether 215.18 asks for a second protector there differs between offices.',
+    ],
+  },
+  {
+    name: 'a sub-panel outside the main panel’s building: 225.42 leaves no doubt',
+    given: { tag: 'SP', feeders: [{ ...fromMain, outside: true }] },
+    then: 'required',
+    because: 'a feeder from MP supplies this panel of a dwelling unit (225.42, outside feeder)',
+  },
+  {
+    name: 'a run from the service without a length: a place of its own, and a person confirms',
+    given: { tag: 'MP', feeders: [fromService], servicePlaceUnknown: true },
+    then: 'required',
+    because: 'a feeder from SVC supplies this panel of a dwelling unit (215.18)',
+    notes: [
+      'place/service-place-unknown MP.run_length: The run from the service to MP has no length on the list: the panel counts as a place of its own.',
+    ],
+  },
+  {
+    name: 'both doubts at once',
+    given: { tag: 'SP', feeders: [fromService, fromMain], servicePlaceUnknown: true },
+    then: 'required',
+    because: 'a feeder from SVC and MP supplies this panel of a dwelling unit (215.18)',
+    notes: ['place/sub-panel SP.connects_to', 'place/service-place-unknown SP.run_length'],
+  },
+]);

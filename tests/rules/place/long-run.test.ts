@@ -1,0 +1,234 @@
+import { longRun } from '../../../src/rules/place/long-run.js';
+import { LONG_IEC, LONG_NEC, run } from '../facts.js';
+import { placementTable } from '../table.js';
+
+const outdoors = run({ outdoors: true, length: 40 });
+const between = run({ betweenBuildings: true, length: 40 });
+const toPanel = { outdoors: true, upstream: true, otherTag: 'SP' } as const;
+const unknownRun = run({
+  length: undefined,
+  outdoors: true,
+  unknownRow: 'SP',
+  otherTag: 'SP',
+  upstream: true,
+});
+const array = { kind: 'array', port: 'output', tag: 'ARR-1', basis: 'iec' } as const;
+const arrayRun = run({
+  otherTag: 'INV-1',
+  otherKind: 'grid-tie-inverter',
+  carries: 'dc',
+  outdoors: true,
+  upstream: true,
+  fromArray: true,
+  length: 30,
+});
+
+export const table = placementTable(import.meta.url, longRun, [
+  ...(['nec-2017', 'nec-2020', 'nec-2023'] as const).map((basis) => ({
+    name: `${basis}: 30.48 m itself isn’t longer than 100 ft (common practice, no source)`,
+    given: { basis, runs: [run({ outdoors: true, length: LONG_NEC })] },
+    then: 'not-placed' as const,
+    because: 'no run outdoors or between buildings that ends here is longer than 30.48 m (100 ft)',
+  })),
+  {
+    name: 'nec: just longer than 100 ft, outdoors, seen from downstream',
+    given: { runs: [run({ outdoors: true, length: 30.49 })] },
+    then: 'recommended',
+    because: 'the run from OTHER is 30.49 m (100 ft), longer than 30.48 m (100 ft), and outdoors',
+  },
+  {
+    name: 'nec: between buildings, seen from upstream',
+    given: { runs: [run({ betweenBuildings: true, length: 40, upstream: true })] },
+    then: 'recommended',
+    because: 'the run to OTHER is 40 m (131.2 ft), longer than 30.48 m (100 ft), and between buildings',
+  },
+  {
+    name: 'iec: 10 m itself isn’t longer than 10 m (IEC 60364-5-53 cl. 534.4.9, value from memory)',
+    given: { basis: 'iec', runs: [run({ outdoors: true, length: LONG_IEC })] },
+    then: 'not-placed',
+    because: 'no run outdoors or between buildings that ends here is longer than 10 m (32.8 ft)',
+  },
+  {
+    name: 'iec: just longer than 10 m',
+    given: { basis: 'iec', runs: [run({ outdoors: true, length: 10.01 })] },
+    then: 'recommended',
+    because: 'the run from OTHER is 10.01 m (32.8 ft), longer than 10 m (32.8 ft), and outdoors',
+  },
+  {
+    name: 'a long run that stays in the building',
+    given: { runs: [run({ length: 100 })] },
+    then: 'not-placed',
+    because: 'no run that ends here is outdoors or between buildings',
+  },
+  {
+    name: 'no run at all',
+    given: {},
+    then: 'not-placed',
+    because: 'no run on the list ends here',
+  },
+  {
+    name: 'a control run is place/control’s',
+    given: { runs: [run({ carries: 'control', outdoors: true, length: 100 })] },
+    then: 'not-placed',
+    because: 'no run on the list ends here',
+  },
+  {
+    name: 'a short run and a long one: the long one asks',
+    given: { runs: [run({ outdoors: true }), between] },
+    then: 'recommended',
+    because: 'the run from OTHER is 40 m (131.2 ft), longer than 30.48 m (100 ft), and between buildings',
+  },
+  {
+    name: 'a length that isn’t stated is asked for, named from upstream to downstream',
+    given: { tag: 'MP', runs: [unknownRun] },
+    then: 'not-placed',
+    because: 'the length of a run that ends here isn’t stated',
+    notes: [
+      "fact/run-length SP.run_length: The run between MP and SP leaves the building, and its length isn't stated (row SP).",
+    ],
+  },
+  {
+    name: 'the other end asks with the same words',
+    given: { tag: 'SP', runs: [{ ...unknownRun, otherTag: 'MP', upstream: false }] },
+    then: 'not-placed',
+    because: 'the length of a run that ends here isn’t stated',
+    notes: [
+      "fact/run-length SP.run_length: The run between MP and SP leaves the building, and its length isn't stated (row SP).",
+    ],
+  },
+  {
+    name: 'between buildings the length is asked for too',
+    given: { tag: 'MP', runs: [{ ...unknownRun, outdoors: false, betweenBuildings: true }] },
+    then: 'not-placed',
+    because: 'the length of a run that ends here isn’t stated',
+    notes: ['fact/run-length SP.run_length'],
+  },
+  {
+    name: 'a length that nobody may ask for (unreadable already, or nothing worth protecting)',
+    given: { tag: 'MP', runs: [{ ...unknownRun, lengthNotAsked: true }] },
+    then: 'not-placed',
+    because: 'the length of a run that ends here isn’t stated',
+  },
+  {
+    name: 'a long run beside an unknown one: placed, and the other still asked for',
+    given: { tag: 'MP', runs: [unknownRun, run({ ...toPanel, length: 40 })] },
+    then: 'recommended',
+    because: 'the run to SP is 40 m (131.2 ft), longer than 30.48 m (100 ft), and outdoors',
+    notes: ['fact/run-length SP.run_length'],
+  },
+  {
+    name: 'indoors, in one building, an unknown length isn’t asked for',
+    given: { runs: [run({ length: undefined, unknownRow: 'SP' })] },
+    then: 'not-placed',
+    because: 'no run that ends here is outdoors or between buildings',
+  },
+  {
+    name: 'a building by default decides: a person confirms, upstream first',
+    given: { tag: 'MP', runs: [{ ...between, betweenByDefault: true, upstream: true, otherTag: 'SP' }] },
+    then: 'recommended',
+    because: 'the run to SP is 40 m (131.2 ft), longer than 30.48 m (100 ft), and between buildings',
+    notes: [
+      'default/building SP.building: The run between MP and SP counts as between buildings because of their places; no building is stated.',
+    ],
+  },
+  {
+    name: 'the same from downstream',
+    given: { tag: 'SP', runs: [{ ...between, betweenByDefault: true, otherTag: 'MP' }] },
+    then: 'recommended',
+    because: 'the run from MP is 40 m (131.2 ft), longer than 30.48 m (100 ft), and between buildings',
+    notes: [
+      'default/building SP.building: The run between MP and SP counts as between buildings because of their places; no building is stated.',
+    ],
+  },
+  {
+    name: 'outdoors decides by itself, so a defaulted building isn’t asked about',
+    given: { runs: [{ ...outdoors, betweenBuildings: true, betweenByDefault: true }] },
+    then: 'recommended',
+    because: 'the run from OTHER is 40 m (131.2 ft), longer than 30.48 m (100 ft), and outdoors',
+  },
+  {
+    name: 'a run that isn’t long leaves a defaulted building alone',
+    given: { runs: [{ ...between, betweenByDefault: true, length: 20 }] },
+    then: 'not-placed',
+    because: 'no run outdoors or between buildings that ends here is longer than 30.48 m (100 ft)',
+  },
+  {
+    name: 'a trunk of AC modules: its other end only',
+    given: { kind: 'ac-module-branch', port: 'output', runs: [outdoors] },
+    then: 'not-placed',
+    because: 'a long run of a trunk of AC modules asks at its other end only',
+  },
+  {
+    name: 'the terminals of a control circuit aren’t looked at',
+    given: { kind: 'control-circuit', port: 'terminals', runs: [outdoors] },
+    then: 'not-looked-at',
+  },
+  {
+    name: 'iec, an array’s run, the service required: required (IEC 60364-7-712 cl. 712.443, value from memory)',
+    given: { ...array, runs: [arrayRun], serviceRequired: true },
+    then: 'required',
+    because: 'the run to INV-1 is 30 m (98.4 ft), longer than 10 m (32.8 ft), and outdoors',
+  },
+  {
+    name: 'iec, L equal to Lcrit of 28.75 m (dwelling, Ng 4): required',
+    given: { ...array, criticalLength: 28.75, runs: [{ ...arrayRun, arraysLength: 28.75 }] },
+    then: 'required',
+    because: 'the run to INV-1 is 30 m (98.4 ft), longer than 10 m (32.8 ft), and outdoors',
+  },
+  {
+    name: 'iec, L just below Lcrit: recommended',
+    given: { ...array, criticalLength: 28.75, runs: [{ ...arrayRun, arraysLength: 28.74 }] },
+    then: 'recommended',
+    because: 'the run to INV-1 is 30 m (98.4 ft), longer than 10 m (32.8 ft), and outdoors',
+  },
+  {
+    name: 'iec, L not known: recommended',
+    given: { ...array, criticalLength: 28.75, runs: [arrayRun] },
+    then: 'recommended',
+    because: 'the run to INV-1 is 30 m (98.4 ft), longer than 10 m (32.8 ft), and outdoors',
+  },
+  {
+    name: 'iec, Lcrit not known: recommended',
+    given: { ...array, runs: [{ ...arrayRun, arraysLength: 100 }] },
+    then: 'recommended',
+    because: 'the run to INV-1 is 30 m (98.4 ft), longer than 10 m (32.8 ft), and outdoors',
+  },
+  {
+    name: 'iec, a run that no array feeds: recommended though the service is required',
+    given: { basis: 'iec', serviceRequired: true, runs: [outdoors] },
+    then: 'recommended',
+    because: 'the run from OTHER is 40 m (131.2 ft), longer than 10 m (32.8 ft), and outdoors',
+  },
+  {
+    name: 'iec, the converter’s end of a combiner’s run: an array is behind it, so required',
+    given: {
+      basis: 'iec',
+      kind: 'charge-controller',
+      port: 'dc-in',
+      serviceRequired: true,
+      runs: [{ ...arrayRun, upstream: false, otherTag: 'CB-1', otherKind: 'combiner' }],
+    },
+    then: 'required',
+    because: 'the run from CB-1 is 30 m (98.4 ft), longer than 10 m (32.8 ft), and outdoors',
+  },
+  {
+    name: 'iec: only the long run counts, not a short one of an array beside it',
+    given: {
+      ...array,
+      kind: 'combiner',
+      serviceRequired: true,
+      runs: [
+        { ...arrayRun, length: 5 },
+        { ...arrayRun, fromArray: false },
+      ],
+    },
+    then: 'recommended',
+    because: 'the run to INV-1 is 30 m (98.4 ft), longer than 10 m (32.8 ft), and outdoors',
+  },
+  {
+    name: 'nec: never required, whatever the service',
+    given: { ...array, basis: 'nec-2023', serviceRequired: true, runs: [{ ...arrayRun, length: 31 }] },
+    then: 'recommended',
+    because: 'the run to INV-1 is 31 m (101.7 ft), longer than 30.48 m (100 ft), and outdoors',
+  },
+]);

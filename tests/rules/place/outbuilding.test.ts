@@ -1,0 +1,95 @@
+import { outbuilding } from '../../../src/rules/place/outbuilding.js';
+import { LONG_NEC, run } from '../facts.js';
+import { placementTable } from '../table.js';
+
+const barn = { tag: 'BARN' } as const;
+const feeder = run({ otherTag: 'MP', betweenBuildings: true, length: 40 });
+const enters = 'the feeder from MP in another building enters here';
+const building =
+  'default/building BARN.building: The run between MP and BARN counts as between buildings because of their places; no building is stated.';
+
+export const table = placementTable(import.meta.url, outbuilding, [
+  ...(['nec-2017', 'nec-2020', 'nec-2023'] as const).map((basis) => ({
+    name: `${basis}, longer than 100 ft: recommended (common practice, no source)`,
+    given: { ...barn, basis, runs: [{ ...feeder, length: 30.5 }] },
+    then: 'recommended' as const,
+    because: enters,
+  })),
+  {
+    name: 'nec: 100 ft itself isn’t longer',
+    given: { ...barn, runs: [{ ...feeder, length: LONG_NEC }] },
+    then: 'not-placed',
+    because: 'the feeder from MP in another building isn’t known to be longer than 30.48 m (100 ft)',
+  },
+  {
+    name: 'nec: a length that isn’t stated',
+    given: { ...barn, runs: [{ ...feeder, length: undefined }] },
+    then: 'not-placed',
+    because: 'the feeder from MP in another building isn’t known to be longer than 30.48 m (100 ft)',
+  },
+  {
+    name: 'nec: of two feeders the long one asks',
+    given: { ...barn, runs: [{ ...feeder, length: 1, otherTag: 'SP' }, feeder] },
+    then: 'recommended',
+    because: enters,
+  },
+  {
+    name: 'iec: at any length (IEC 60364-5-53 cl. 534.4.9, value from memory)',
+    given: { ...barn, basis: 'iec', runs: [{ ...feeder, length: 1 }] },
+    then: 'recommended',
+    because: enters,
+  },
+  {
+    name: 'iec: also where the length isn’t stated',
+    given: { ...barn, basis: 'iec', runs: [{ ...feeder, length: undefined }] },
+    then: 'recommended',
+    because: enters,
+  },
+  {
+    name: 'a load is entered as a panel is',
+    given: { ...barn, kind: 'load', basis: 'iec', runs: [feeder] },
+    then: 'recommended',
+    because: enters,
+  },
+  {
+    name: 'a feeder within the building',
+    given: { ...barn, basis: 'iec', runs: [{ ...feeder, betweenBuildings: false }] },
+    then: 'not-placed',
+    because: 'no feeder from another building enters here',
+  },
+  {
+    name: 'a feeder that leaves from here is the other end’s',
+    given: { ...barn, basis: 'iec', runs: [{ ...feeder, upstream: true }] },
+    then: 'not-placed',
+    because: 'no feeder from another building enters here',
+  },
+  {
+    name: 'a control run is no feeder',
+    given: { ...barn, basis: 'iec', runs: [{ ...feeder, carries: 'control' }] },
+    then: 'not-placed',
+    because: 'no feeder from another building enters here',
+  },
+  {
+    name: 'nec: a building by default decides: a person confirms',
+    given: { ...barn, runs: [{ ...feeder, betweenByDefault: true }] },
+    then: 'recommended',
+    because: enters,
+    notes: [building],
+  },
+  {
+    name: 'iec: the same at any length, also outdoors, since only the building decides here',
+    given: {
+      ...barn,
+      basis: 'iec',
+      runs: [{ ...feeder, length: 1, outdoors: true, betweenByDefault: true }],
+    },
+    then: 'recommended',
+    because: enters,
+    notes: [building],
+  },
+  {
+    name: 'an inverter isn’t looked at',
+    given: { kind: 'inverter-charger', port: 'ac-in', basis: 'iec', runs: [feeder] },
+    then: 'not-looked-at',
+  },
+]);

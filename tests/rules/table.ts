@@ -1,0 +1,273 @@
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+import type { Part } from '../../src/model/catalogue.js';
+import type { Step } from '../../src/model/fact.js';
+import type { PlacedNote } from '../../src/model/message.js';
+import type { Fit, PlacementDecision, RatingDecision, RuleCard } from '../../src/model/rule.js';
+import { given } from '../../src/plan/given.js';
+import type { AnyFitRule, FitFacts } from '../../src/rules/fit-facts.js';
+import type { AnyIndicatorRule, IndicatorFacts } from '../../src/rules/indicator-facts.js';
+import type { AnyPlacementRule, PlacementFacts } from '../../src/rules/placement-facts.js';
+import type { AnyRatingRule, RatingFacts } from '../../src/rules/rating-facts.js';
+import type { WiringFacts, WiringRule } from '../../src/rules/wiring-facts.js';
+import { fitFacts, indicatorFacts, part, placementFacts, ratingFacts, wiringFacts } from './facts.js';
+
+/** One case of a rule's table, as the loop over all rules counts it. */
+export interface Ran {
+  readonly name: string;
+  /** True where the rule asks, rejects or shows something. */
+  readonly fires: boolean;
+  /** What the rule says where it doesn't fire; a part that fits is named by its case. */
+  readonly why: string;
+}
+
+/** The table of one rule. `run` makes every case once more and says which facts the rule read. */
+export interface Table {
+  readonly rule: RuleCard;
+  readonly run: () => { readonly cases: readonly Ran[]; readonly reads: ReadonlySet<string> };
+}
+
+interface Kept extends Ran {
+  /** What came out, and what the case expects, in one and the same shape. */
+  readonly actual: unknown;
+  readonly expected: unknown;
+}
+
+/** Registers the cases as tests: in the table's own file only, since the loop over all rules imports it too. */
+function table<C extends { readonly name: string }>(
+  url: string,
+  rule: RuleCard & { readonly facts: readonly PropertyKey[] },
+  cases: readonly C[],
+  make: (one: C, reads: Set<string>) => Kept,
+): Table {
+  if (expect.getState().testPath === fileURLToPath(url)) {
+    describe(rule.id, () => {
+      test.each(cases.map((one) => [one.name, one] as const))('%s', (_, one) => {
+        const { actual, expected } = make(one, new Set());
+        expect(actual).toEqual(expected);
+      });
+    });
+  }
+  return {
+    rule,
+    run: () => {
+      const reads = new Set<string>();
+      return { cases: cases.map((one) => make(one, reads)), reads };
+    },
+  };
+}
+
+/** Hands a rule its declared facts: a read of another one throws, each read is noted. */
+function watched<F extends object>(
+  rule: RuleCard & { readonly facts: readonly (keyof F)[] },
+  all: F,
+  reads: Set<string>,
+): F {
+  return new Proxy(given(rule, all), {
+    get(target, key, receiver): unknown {
+      if (typeof key === 'string') {
+        if (!(rule.facts as readonly string[]).includes(key)) {
+          throw new Error(`${rule.id} reads ${key}, which it doesn't declare`);
+        }
+        reads.add(key);
+      }
+      return Reflect.get(target, key, receiver);
+    },
+  });
+}
+
+/**
+ * Notes as one line each, `rate/above-converter ARR-1.modules_in_series: message`. An expected line without a message is
+ * compared by code, row and field.
+ */
+function lines(notes: readonly PlacedNote[], expected: readonly string[] = []): readonly string[] {
+  return notes.map((n, i) => {
+    const head = `${n.code} ${n.tag === '' ? 'job' : n.tag}${n.field === '' ? '' : `.${n.field}`}`;
+    return expected[i]?.includes(': ') === true ? `${head}: ${n.message}` : head;
+  });
+}
+
+/** Does a rule know the basis, and look at this kind of equipment and port? As plan/ asks it. */
+function looksAt(rule: AnyPlacementRule, { basis, kind, port }: PlacementFacts): boolean {
+  const { strength, looksAt: at } = rule;
+  return strength[basis] !== undefined && at.kinds.includes(kind) && at.ports.includes(port);
+}
+
+export interface PlacementCase {
+  readonly name: string;
+  readonly given: Partial<PlacementFacts>;
+  /** A strength: placed with it. `not-looked-at`: the basis, the kind or the port isn't the rule's. */
+  readonly then: 'required' | 'recommended' | 'not-placed' | 'waived' | 'not-looked-at';
+  readonly because?: string;
+  readonly notes?: readonly string[];
+}
+
+/** The table of a placement rule. */
+export function placementTable(url: string, rule: AnyPlacementRule, cases: readonly PlacementCase[]): Table {
+  return table(url, rule, cases, (one, reads) => {
+    const expected = { then: one.then, because: one.because ?? '', notes: one.notes ?? [] };
+    const facts = placementFacts(one.given);
+    if (!looksAt(rule, facts)) {
+      const actual = { then: 'not-looked-at', because: '', notes: [] };
+      return { name: one.name, fires: false, why: 'the rule doesn’t look here', actual, expected };
+    }
+    const decision: PlacementDecision = rule.decide(watched(rule, facts, reads));
+    const placed = decision.outcome === 'placed';
+    const notes = lines(decision.notes ?? [], one.notes);
+    const then = placed ? decision.strength : decision.outcome;
+    // A rule that can place nothing fires where it waives, or where it has something to say.
+    const speaks = Object.values(rule.strength).every((s) => s.length === 0) && notes.length > 0;
+    return {
+      name: one.name,
+      fires: placed || decision.outcome === 'waived' || speaks,
+      why: decision.because,
+      actual: { then, because: decision.because, notes },
+      expected,
+    };
+  });
+}
+
+/** A step of a working as one line: `Uw: Rated impulse withstand voltage of E-1 = 4000 V [stated; jobs.csv, line 3, uw]`. */
+function stepLine(step: Step): string {
+  const value = Math.round(step.value * 100) / 100;
+  return `${step.symbol}: ${step.says} = ${value} ${step.unit} [${step.sure}; ${step.source}]`;
+}
+
+export interface RatingCase {
+  readonly name: string;
+  readonly given: Partial<RatingFacts>;
+  /** The figure to 0.01; or what is known where it is `unknown`. */
+  readonly asks?: number;
+  readonly unknown?: string;
+  readonly outside?: string;
+  /** Each step of the working as one line. */
+  readonly steps?: readonly string[];
+  /** Where each stated figure of the working stands, by symbol. */
+  readonly places?: Readonly<Record<string, string>>;
+  readonly notes?: readonly string[];
+  readonly whereItDecides?: readonly string[];
+  readonly assumed?: true;
+}
+
+/** The table of a rating rule. */
+export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly RatingCase[]): Table {
+  return table(url, rule, cases, (one, reads) => {
+    const decision: RatingDecision = rule.decide(watched(rule, ratingFacts(one.given), reads));
+    const working =
+      decision.outcome === 'asks'
+        ? decision.working
+        : decision.outcome === 'unknown'
+          ? decision.atLeast
+          : undefined;
+    const value = decision.outcome === 'asks' ? decision.value : working?.value;
+    const at: Record<string, string> = {};
+    for (const step of working?.steps ?? []) if (step.sure === 'stated') at[step.symbol] = step.source;
+    const rounded = (of: number | undefined): number | undefined =>
+      of === undefined ? undefined : Math.round(of * 100) / 100;
+    const actual = {
+      outcome: decision.outcome,
+      value: rounded(value),
+      // The figure and the last line of its working are one.
+      ends: rounded(working?.value),
+      because: decision.outcome === 'asks' ? '' : decision.because,
+      notes: decision.outcome === 'outside' ? [] : lines(decision.notes, one.notes),
+      decides: lines(decision.outcome === 'asks' ? (decision.whereItDecides ?? []) : [], one.whereItDecides),
+      assumed: decision.outcome === 'asks' ? decision.assumed : undefined,
+      ...(one.steps === undefined ? {} : { steps: working?.steps.map(stepLine) }),
+      ...(one.places === undefined ? {} : { places: at }),
+    };
+    const expected = {
+      outcome: one.outside !== undefined ? 'outside' : one.unknown !== undefined ? 'unknown' : 'asks',
+      value: one.asks,
+      ends: one.asks,
+      because: one.outside ?? one.unknown ?? '',
+      notes: one.notes ?? [],
+      decides: one.whereItDecides ?? [],
+      assumed: one.assumed,
+      ...(one.steps === undefined ? {} : { steps: one.steps }),
+      ...(one.places === undefined ? {} : { places: one.places }),
+    };
+    const fires = decision.outcome === 'asks';
+    return { name: one.name, fires, why: actual.because, actual, expected };
+  });
+}
+
+export interface FitCase {
+  readonly name: string;
+  readonly given?: Partial<Omit<FitFacts, 'part'>>;
+  readonly part?: Partial<Part>;
+  /** Nothing of the three: the part fits. */
+  readonly shortfall?: string;
+  readonly rejects?: string;
+  /** Of a rejected part, to 0.0001: how far it misses; 1 where it can't be measured (the default). */
+  readonly gap?: number;
+}
+
+/** The table of a rule that holds a part against a place. */
+export function fitTable(url: string, rule: AnyFitRule, cases: readonly FitCase[]): Table {
+  return table(url, rule, cases, (one, reads) => {
+    const facts = fitFacts({ ...one.given, part: part(one.part) });
+    const fit: Fit = rule.accepts(watched(rule, facts, reads));
+    const actual = fit.fits
+      ? { fits: true, says: fit.shortfall ?? '', gap: 0 }
+      : { fits: false, says: fit.because, gap: Math.round(fit.gap * 10_000) / 10_000 };
+    const expected =
+      one.rejects === undefined
+        ? { fits: true, says: one.shortfall ?? '', gap: 0 }
+        : { fits: false, says: one.rejects, gap: one.gap ?? 1 };
+    const fires = actual.says !== '';
+    return { name: one.name, fires, why: fires ? actual.says : one.name, actual, expected };
+  });
+}
+
+export interface IndicatorCase {
+  readonly name: string;
+  readonly given: Partial<IndicatorFacts>;
+  /** `state: shows (cause): because`, one line a state. */
+  readonly shows?: readonly string[];
+  readonly outside?: string;
+}
+
+/** The table of a rule about lights. */
+export function indicatorTable(url: string, rule: AnyIndicatorRule, cases: readonly IndicatorCase[]): Table {
+  return table(url, rule, cases, (one, reads) => {
+    const decision = rule.decide(watched(rule, indicatorFacts(one.given), reads));
+    const fires = decision.outcome === 'shows';
+    const why = fires ? '' : decision.because;
+    const shows = fires
+      ? decision.indications.map((i) => `${i.state}: ${i.shows} (${i.cause}): ${i.because}`)
+      : [];
+    return {
+      name: one.name,
+      fires,
+      why,
+      actual: { outcome: decision.outcome, why, shows },
+      expected: {
+        outcome: one.shows ? 'shows' : 'outside',
+        why: one.outside ?? '',
+        shows: one.shows ?? [],
+      },
+    };
+  });
+}
+
+export interface WiringCase<D> {
+  readonly name: string;
+  readonly given: Partial<WiringFacts>;
+  /** False where the rule asks for nothing beyond what is there anyhow. */
+  readonly fires: boolean;
+  readonly then: D;
+}
+
+/** The table of a wiring rule. */
+export function wiringTable<D extends object>(
+  url: string,
+  rule: WiringRule<WiringFacts, D>,
+  cases: readonly WiringCase<D>[],
+): Table {
+  return table(url, rule, cases, (one, reads) => {
+    const actual = rule.decide(watched(rule, wiringFacts(one.given), reads));
+    const why = 'because' in actual && typeof actual.because === 'string' ? actual.because : one.name;
+    return { name: one.name, fires: one.fires, why, actual, expected: one.then };
+  });
+}
