@@ -16,6 +16,9 @@ export interface Typed {
 const wrong = (because: string, hint?: string): Wrong =>
   hint === undefined ? { because } : { because, hint };
 
+/** No figure of a small power system is larger, in whatever unit. */
+const LARGEST = 1e9;
+
 /** m; exact (NIST SP 811, appendix B). */
 const FOOT = 0.3048;
 
@@ -67,6 +70,7 @@ function quantity(
 ): Wrong | { readonly value: number; readonly unit: Unit | null } {
   const reading = readQuantity(text, context.mark);
   if (!reading.ok) return quantityProblem(reading);
+  if (Math.abs(reading.figure) > LARGEST) return wrong('it is larger than any such figure');
   const unit = reading.unit ?? context.unit;
   if (unit !== null) {
     if (unit.dimension !== dimension)
@@ -96,12 +100,21 @@ function positive(
     : { value: read.value };
 }
 
-function count(text: string, context: CellContext): Wrong | Typed {
+/** The most that one row may stand for: more is a slip of the hand, and a plan of it could be read by nobody. */
+const MOST = new Map<Field, number>([
+  ['quantity', 1000],
+  ['dc_inputs', 100],
+]);
+
+function count(field: Field, text: string, context: CellContext): Wrong | Typed {
   const read = quantity(text, 'pieces', { ...context, unit: null }, 1);
   if ('because' in read) return read;
-  return Number.isSafeInteger(read.value) && read.value >= 1
+  if (!Number.isSafeInteger(read.value) || read.value < 1)
+    return wrong('it is not a whole number of 1 or more');
+  const most = MOST.get(field) ?? Number.MAX_SAFE_INTEGER;
+  return read.value <= most
     ? { value: read.value }
-    : wrong('it is not a whole number of 1 or more');
+    : wrong(`it is more than ${most}, the most that one row may state`);
 }
 
 const FAHRENHEIT_STEP = 5 / 9;
@@ -214,7 +227,7 @@ export function readTyped(field: Field, text: string, context: CellContext): Wro
       return value === null ? wrong('it is neither yes nor no') : { value };
     }
     case 'count':
-      return count(text, context);
+      return count(field, text, context);
     case 'number':
       return positive(field, text, dimensionOf(field) ?? 'days', context, true);
     case 'voltage':
