@@ -90,12 +90,8 @@ export function highestContinuousToGround(input: ContinuousVoltageInput): Contin
   const worst = worstGroundedLine(system);
   const conductor = lifted ? 'L1' : worst.conductor;
   const nominal = lifted ? AC_SYSTEM_DATA[system].lineToLine : worst.nominal;
-  const common = {
-    conductor,
-    nominal,
-    standsOn: lifted ? ('line-to-line' as const) : ('line-to-ground' as const),
-    foreign: isForeign(system, basis),
-  };
+  const standsOn = lifted ? 'line-to-line' : 'line-to-ground';
+  const foreign = isForeign(system, basis);
   const u = taken('U', nominalSays(input, lifted, conductor), nominal, 'V');
   if (isNec(basis)) {
     const highest = withoutDust(nominal * ANSI_C84_1_2020_RANGE_B);
@@ -111,8 +107,9 @@ export function highestContinuousToGround(input: ContinuousVoltageInput): Contin
       sure: 'computed',
       source: 'NEC 242 (285 before 2020): not below the highest continuous voltage to ground',
     };
-    const steps = necSteps(nominal, highest, share, continuousShare);
-    return { ...common, highest, share, required, working: workingOf([u, ...steps], result) };
+    const [rangeB, shareStep] = necSteps(nominal, highest, share, continuousShare);
+    const working = workingOf([u, rangeB, shareStep], result);
+    return { conductor, nominal, standsOn, highest, share, required, foreign, working };
   }
   const required = withoutDust(nominal * IEC_60364_5_53_2019_TABLE_534_2_FACTOR);
   const result: Step = {
@@ -125,7 +122,8 @@ export function highestContinuousToGround(input: ContinuousVoltageInput): Contin
     sure: 'memory',
     source: TABLE_534_2_SOURCE,
   };
-  return { ...common, highest: required, share: null, required, working: workingOf([u], result) };
+  const working = workingOf([u], result);
+  return { conductor, nominal, standsOn, highest: required, share: null, required, foreign, working };
 }
 
 /** Highest continuous voltage between two output conductors of a converter, and the DC floor that follows from it; V. */

@@ -75,6 +75,8 @@ export function leadFigures(input: LeadInput): LeadFigures {
 /** 1/us; as printed: five digits, so that the product can be checked by hand. */
 const RISE_TEXT = String(Number((steepestCurrentRise(1) * 1e-6).toPrecision(5)));
 
+const PER_METRE = `${shown(MU0_OVER_TWO_PI * 1e6)} µH/m`;
+
 /** A step of an inductance, printed in uH (trade unit). */
 function inductanceStep(
   symbol: string,
@@ -82,16 +84,17 @@ function inductanceStep(
   length: number,
   diameter: number,
   henries: number,
+  source: string,
 ): Step {
   return {
     symbol,
     says,
-    formula: '0.2 µH/m × l × (ln(4 × l / d) - 1)',
-    substituted: `0.2 µH/m × ${shown(length)} m × (ln(4 × ${shown(length)} m / (${shown(diameter)} m)) - 1)`,
+    formula: `${PER_METRE} × l × (ln(4 × l / d) - 1)`,
+    substituted: `${PER_METRE} × ${shown(length)} m × (ln(4 × ${shown(length)} m / (${shown(diameter)} m)) - 1)`,
     value: henries * 1e6,
     unit: 'µH',
     sure: 'memory',
-    source: INDUCTANCE_SOURCE,
+    source,
   };
 }
 
@@ -117,15 +120,14 @@ export function leadVoltage(input: LeadInput): LeadFigures & { readonly working:
       length,
       diameter,
       figures.inductance,
+      INDUCTANCE_SOURCE,
     ),
   ];
   const isVpr = input.upBasis === 'VPR';
   if (isVpr) {
     const says = 'Inductance of the 6 in that the rating already holds';
-    steps.push({
-      ...inductanceStep('L6', says, UL_1449_ED5_LEAD_IN_VPR, diameter, figures.inductanceInLevel),
-      source: VPR_SOURCE,
-    });
+    const six = UL_1449_ED5_LEAD_IN_VPR;
+    steps.push(inductanceStep('L6', says, six, diameter, figures.inductanceInLevel, VPR_SOURCE));
   }
   steps.push({
     symbol: 'di/dt',
@@ -150,5 +152,12 @@ export function leadVoltage(input: LeadInput): LeadFigures & { readonly working:
     sure: 'computed',
     source: 'computed; adding the two peaks is conservative',
   };
-  return { ...figures, working: workingOf(steps, result) };
+  return {
+    inductance: figures.inductance,
+    inductanceInLevel: figures.inductanceInLevel,
+    inductanceAdded: figures.inductanceAdded,
+    slope: figures.slope,
+    value: figures.value,
+    working: workingOf(steps, result),
+  };
 }

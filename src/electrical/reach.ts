@@ -47,32 +47,53 @@ export interface Reach extends ReachFigures {
 
 const SOURCE = 'OVE Fachinformation E09:2022 Annex C';
 
-function resultStep(input: ReachInput, kind: ReachFigures['kind'], distance: number): Step {
-  const { up, leads, withstand, slope, leastReach, limit } = input;
-  const common = { symbol: 'lp', value: distance, unit: 'm', sure: 'published', source: SOURCE } as const;
+interface Wording {
+  readonly says: string;
+  readonly formula: string;
+  readonly substituted: string;
+}
+
+function wording(input: ReachInput, kind: ReachFigures['kind']): Wording {
+  const up = shown(input.up);
+  const leads = shown(input.leads);
+  const withstand = shown(input.withstand);
+  const slope = shown(input.slope);
+  const least = shown(input.leastReach);
+  const limit = shown(input.limit);
   switch (kind) {
     case 'none':
       return {
-        ...common,
         says: 'Reach: none, level and leads exceed the withstand',
         formula: '0 m where Up + Ul > Uw',
-        substituted: `${shown(up)} V + ${shown(leads)} V > ${shown(withstand)} V`,
+        substituted: `${up} V + ${leads} V > ${withstand} V`,
       };
     case 'unlimited':
       return {
-        ...common,
         says: 'Reach: not limited by oscillation, the level is at most half the withstand; up to the long-run limit',
         formula: 'no limit where Up <= Uw / 2',
-        substituted: `${shown(up)} V <= ${shown(withstand)} V / 2`,
+        substituted: `${up} V <= ${withstand} V / 2`,
       };
     case 'metres':
       return {
-        ...common,
-        says: `Reach along the cable, at least ${shown(leastReach)} m, at most ${shown(limit)} m`,
-        formula: `(Uw - Up - Ul) / (${shown(slope)} V/m)`,
-        substituted: `(${shown(withstand)} V - ${shown(up)} V - ${shown(leads)} V) / (${shown(slope)} V/m)`,
+        says: `Reach along the cable, at least ${least} m, at most ${limit} m`,
+        formula: `min(max((Uw - Up - Ul) / (${slope} V/m), ${least} m), ${limit} m)`,
+        substituted: `min(max((${withstand} V - ${up} V - ${leads} V) / (${slope} V/m), ${least} m), ${limit} m)`,
       };
   }
+}
+
+function resultStep(input: ReachInput, kind: ReachFigures['kind'], distance: number): Step {
+  const { says, formula, substituted } = wording(input, kind);
+  return {
+    symbol: 'lp',
+    says,
+    formula,
+    substituted,
+    value: distance,
+    unit: 'm',
+    sure: 'published',
+    source: SOURCE,
+  };
 }
 
 /**

@@ -13,7 +13,11 @@ export const AS_STATED = 'as stated';
  * @returns its text, with a point, without thousands separators
  */
 export function shown(value: number): string {
-  if (Math.abs(value) >= 10) return String(Math.round(value * 100) / 100);
+  // Without toPrecision where it can be: a batch writes millions of figures.
+  if (Number.isInteger(value)) return String(value);
+  const size = Math.abs(value);
+  if (size >= 10) return String(Math.round(value * 100) / 100);
+  if (size >= 1) return String(Math.round(value * 1000) / 1000);
   return String(Number(value.toPrecision(4)));
 }
 

@@ -17,7 +17,10 @@ describe('cases', () => {
     const found = protectiveDistance({ ...usual, up: 1700 });
     expectSound(found.working);
     expect(found.working.steps.map((s) => s.sure)).toEqual(['stated', 'computed', 'stated', 'published']);
-    expect(found.working.steps[3]).toMatchObject({ formula: '(Uw - Up - Ul) / (25 V/m)', value: 24 });
+    expect(found.working.steps[3]).toMatchObject({
+      formula: 'min(max((Uw - Up - Ul) / (25 V/m), 10 m), 30.48 m)',
+      value: 24,
+    });
     expect(found.working.steps[3]?.says).toBe('Reach along the cable, at least 10 m, at most 30.48 m');
     expect(found.working.steps[3]?.source).toContain('E09:2022');
   });
@@ -27,6 +30,12 @@ describe('cases', () => {
     expect(reachFigures({ ...usual, up: 2050, leastReach: 12 })).toEqual({ kind: 'metres', distance: 12 });
     expect(reachFigures({ ...usual, up: 2300, leastReach: 0 })).toEqual({ kind: 'metres', distance: 0 });
   });
+  test.each([1300, 1500, 1700, 2050, 2290, 2300])(
+    'the working of %d V is right as printed, at the least and at the limit too',
+    (up) => {
+      for (const limit of [8, 30.48, 100]) expectSound(protectiveDistance({ ...usual, up, limit }).working);
+    },
+  );
   test('never past the limit, even where the least reach is longer', () => {
     expect(reachFigures({ ...usual, up: 2050, limit: 8 })).toEqual({ kind: 'metres', distance: 8 });
   });
