@@ -95,7 +95,7 @@ class PagePool implements Printer {
     await this.enter();
     try {
       const printed = await this.printAgain(order);
-      const { bytes, fonts } = await finishPdf(printed, order.metadata);
+      const { bytes, fonts } = finishPdf(printed, order.metadata);
       const odd = fonts.find((font) => font.type3 || !font.embedded);
       if (odd)
         this.options.onNotice?.(

@@ -110,7 +110,7 @@ describe('a printer', () => {
   });
 
   it('embeds every font and names none but the shipped ones', async () => {
-    const { fonts } = await finishPdf(await rawPrint(order(table)), metadata);
+    const { fonts } = finishPdf(await rawPrint(order(table)), metadata);
     expect(new Set(fonts.map((f) => f.name))).toEqual(
       new Set(['DejaVuSans', 'DejaVuSans-Bold', 'DejaVuSansCondensed', 'DejaVuSansCondensed-Bold']),
     );
@@ -175,7 +175,7 @@ describe('a printer', () => {
 
   it('makes the file smaller than the browser does', async () => {
     const raw = await rawPrint(order(table));
-    const { bytes } = await finishPdf(raw, metadata);
+    const { bytes } = finishPdf(raw, metadata);
     expect(bytes.length).toBeLessThan(raw.length / 2);
     expect(readPdfObjects(raw).objects.length).toBeGreaterThan(100);
   });
