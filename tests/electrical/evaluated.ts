@@ -1,7 +1,8 @@
-import { evaluate, type Unit } from 'mathjs';
+import type { Unit } from 'mathjs';
 import { expect } from 'vitest';
 import type { Step, Working } from '../../src/model/fact.js';
 import { SURENESSES } from '../../src/model/fact.js';
+import { mathematics } from './mathematics.js';
 
 /** Writes a printed calculation in the terms of the library that evaluates it, units included. */
 function inLibraryTerms(text: string): string {
@@ -29,7 +30,7 @@ function magnitude(result: Unit | number, unit: string): number {
 
 /** Expects that the figures put into a step's formula give the value that stands beside them, with its unit. */
 export function expectEvaluates(step: Step): void {
-  const result = evaluate(inLibraryTerms(step.substituted)) as Unit | number | boolean;
+  const result = mathematics.evaluate(inLibraryTerms(step.substituted)) as Unit | number | boolean;
   if (typeof result === 'boolean') {
     expect(result, step.substituted).toBe(true);
     return;

@@ -1,4 +1,3 @@
-import * as mathjs from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import {
   currentAt,
@@ -7,6 +6,7 @@ import {
   voltageAt,
   voltageWaveFigures,
 } from '../../src/electrical/waves.js';
+import { mathematics } from './mathematics.js';
 
 /**
  * The waves as solutions of their circuits' differential equations, integrated by a general-purpose library; nothing here
@@ -19,23 +19,13 @@ interface Curve {
   readonly sum: readonly number[];
 }
 
-/** The library's solver; its type declarations leave it out. */
-const { solveODE } = mathjs as unknown as {
-  solveODE: (
-    rates: (t: number, y: number[]) => number[],
-    span: readonly [number, number],
-    start: readonly number[],
-    options: Readonly<Record<string, number | string>>,
-  ) => { readonly t: number[]; readonly y: number[][] };
-};
-
 function integrate(
   rates: (y: readonly number[]) => number[],
   start: readonly number[],
   until: number,
   step: number,
 ): Curve {
-  const solved = solveODE((_t, y) => rates(y), [0, until], start, {
+  const solved = mathematics.solveODE((_t, y) => rates(y), [0, until], start, {
     method: 'RK45',
     tol: 1e-9,
     maxStep: step,
@@ -166,7 +156,7 @@ describe('scale', () => {
       (currentAt(steepestTime + h, 1000) - currentAt(steepestTime - h, 1000)) / (2 * h) / steepest,
     ).toBeCloseTo(1, 6);
     expect(steepestCurrentRise(1000)).toBe(steepest);
-    expect(mathjs.unit(steepest, 'A/s').toNumber('A/us')).toBeCloseTo(149, 1);
+    expect(mathematics.unit(steepest, 'A/s').toNumber('A/us')).toBeCloseTo(149, 1);
   });
   test('before 0 there is no wave', () => {
     expect(currentAt(-1e-6, 3000)).toBe(0);
