@@ -25,7 +25,7 @@ export interface Rejection {
 /** How one part stands against a demand. */
 export interface Candidate {
   readonly part: Part;
-  readonly shortfalls: readonly string[];
+  readonly shortfalls: readonly { readonly rule: string; readonly says: string }[];
   readonly failures: readonly { readonly rule: string; readonly because: string; readonly gap: number }[];
 }
 
@@ -61,12 +61,12 @@ export function assess(part: Part, demand: Demand, settings: Settings): Candidat
   const leads = plannedLeads(part, demand.leadLength, demand.basis, settings);
   const { value: leadVoltage } = leadFigures({ ...leads, upBasis: part.upBasis });
   const facts: FitFacts = { ...demand, part, leadVoltage, thresholds: settings.thresholds };
-  const shortfalls: string[] = [];
+  const shortfalls: { rule: string; says: string }[] = [];
   const failures: { rule: string; because: string; gap: number }[] = [];
   for (const rule of FIT_RULES) {
     const fit = rule.accepts(given(rule, facts));
     if (!fit.fits) failures.push({ rule: rule.id, because: fit.because, gap: fit.gap });
-    else if (fit.shortfall !== undefined) shortfalls.push(fit.shortfall);
+    else if (fit.shortfall !== undefined) shortfalls.push({ rule: rule.id, says: fit.shortfall });
   }
   return { part, shortfalls, failures };
 }

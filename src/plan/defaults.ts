@@ -1,12 +1,12 @@
 import type { PlacedNote } from '../model/message.js';
 import type { RowField } from '../model/list.js';
 import type { SiteEquipment, SitePort } from '../model/site.js';
-import { isNec } from '../model/words.js';
-import { AC_SYSTEM_DATA } from '../electrical/ac-systems.js';
+import { isNec, type Kind } from '../model/words.js';
 import { batteriesOn } from '../site/battery-bus.js';
 import { groundingOf } from '../site/grounding.js';
 import { ultimateSources } from '../site/inputs.js';
 import { unitOf } from '../site/premises.js';
+import { figure } from '../text/figures.js';
 import { about } from '../text/message-kit.js';
 import { PLACE_MESSAGES } from '../text/messages/place.js';
 import { byNaturalOrder } from '../text/natural-order.js';
@@ -33,7 +33,8 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
     notes.push(about(PLACE_MESSAGES.defaultsUsed, p, first.tag, field));
   };
   const sayJob = (
-    field: 'occupancy' | 'earthing' | 'lightning_protection' | 'flash_density' | 'surroundings',
+    field:
+      'occupancy' | 'earthing' | 'lightning_protection' | 'flash_density' | 'surroundings' | 'lv_overhead_km',
     value: string,
     why: string,
   ): void => {
@@ -53,8 +54,17 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
   if (!site.list.facts.lightning_protection && placed.length > 0) {
     sayJob('lightning_protection', 'none', 'decides how much current a protector must bear');
   }
-  if (!job.exposure.flashDensity && has(['service', 'array'])) {
+  // With iec the rules that compare it say so themselves.
+  if (!job.exposure.flashDensity && nec && has(['service', 'array'])) {
     sayJob('flash_density', 'not known', 'leaves the exposure of the site uncompared');
+  }
+  if (job.exposure.riskDecides) {
+    if (!site.list.facts.surroundings) sayJob('surroundings', 'rural', 'decides the calculated risk level');
+    const km = job.exposure.kmAssumed;
+    if (km > 0) {
+      const value = `${figure(km, 'km')} of overhead line where the lines aren't stated`;
+      sayJob('lv_overhead_km', value, 'decides the calculated risk level');
+    }
   }
   say(
     'quantity',
@@ -68,39 +78,30 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
     'no',
     unique(
       power
-        .filter((p) => nec && p.cls === 'service' && !p.equipment.facts.ahead_of_disconnect)
+        .filter(
+          (p) => nec && FIRST_DISCONNECTS.has(p.equipment.kind) && !p.equipment.facts.ahead_of_disconnect,
+        )
         .map((p) => p.equipment),
     ),
     'decides the type',
   );
-  say(
-    'outdoors',
-    'yes',
-    unique(
-      placed
-        .filter((p) => p.equipment.outdoors.byDefault && p.equipment.outdoors.value)
-        .map((p) => p.equipment),
-    ),
-    'decides the enclosure and where a long run counts',
-  );
-  say(
-    'building_occupancy',
-    'other',
-    site.equipments.filter((e) => e.kind === 'panel' && otherByDefault(job, e)),
-    'keeps 215.18 and 225.42 out',
-  );
-  say('module_technology', 'crystalline', tableUsed(selected), 'decides the table of the cold voltage');
+  for (const isOut of [true, false]) {
+    say(
+      'outdoors',
+      isOut ? 'yes' : 'no',
+      unique(
+        [...placed.map((p) => p.equipment), ...(isOut ? [] : indoorsByDefault(job))].filter(
+          (e) => e.outdoors.byDefault && e.outdoors.value === isOut,
+        ),
+      ),
+      'decides the enclosure and where a long run counts',
+    );
+  }
+  sayOccupancies(job, say);
+  if (site.list.facts.lowest_temp)
+    say('module_technology', 'crystalline', tableUsed(selected), 'decides the table of the cold voltage');
   sayGroundings(job, selected, power, say);
-  say(
-    'n_pe_link',
-    'yes',
-    unique(
-      power
-        .filter((p) => p.cls === 'service' && !p.equipment.facts.n_pe_link && hasNeutral(p))
-        .map((p) => p.equipment),
-    ),
-    'decides what a spare channel takes',
-  );
+  sayBonds(selected, nec, say);
   say(
     'impulse_withstand',
     'that of its overvoltage category',
@@ -113,6 +114,9 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
   );
   return notes;
 }
+
+/** Where the first overcurrent device of a service, a building or a separately derived system may stand. */
+const FIRST_DISCONNECTS: ReadonlySet<Kind> = new Set<Kind>(['service', 'panel', 'generator']);
 
 type Say = (field: RowField, value: string, rows: readonly SiteEquipment[], why: string) => void;
 
@@ -152,6 +156,42 @@ function sayGroundings(
   );
 }
 
+/** Whether N is linked to ground decides whether it has a channel: by default at a service, nowhere else. */
+function sayBonds(selected: readonly Selected[], nec: boolean, say: Say): void {
+  const silent = selected
+    .flatMap((s) => s.wirings)
+    .filter((w) => w.neutral.neutral !== 'none' && !w.port.equipment.facts.n_pe_link);
+  const bonded = silent.filter((w) => w.facts.bondedHere);
+  say('n_pe_link', 'yes', unique(bonded.map((w) => w.port.equipment)), 'decides what a spare channel takes');
+  // With iec N has a channel everywhere else, linked or not.
+  const others = silent.filter((w) => nec && !w.facts.bondedHere);
+  say('n_pe_link', 'no', unique(others.map((w) => w.port.equipment)), 'decides what a spare channel takes');
+}
+
+/** What the building of a panel holds decides whether 215.18 and 225.42 ask. */
+function sayOccupancies(job: JobContext, say: Say): void {
+  if (job.site.basis.value !== 'nec-2023') return;
+  const panels = job.site.equipments
+    .filter((e) => e.kind === 'panel')
+    .map((equipment) => ({ equipment, unit: unitOf(job.site, equipment) }));
+  const others = panels.filter(({ unit }) => unit.otherBuilding && unit.occupancy.byDefault);
+  const why = 'keeps 215.18 and 225.42 out';
+  say('building_occupancy', 'other', unique(others.map((p) => p.equipment)), why);
+  const asJob = panels.filter(({ unit }) => unit.occupancyOfJob);
+  const value = job.site.occupancy.value;
+  const decides = 'decides whether 215.18 and 225.42 ask, since its supply comes from where no building is';
+  say('building_occupancy', value, unique(asJob.map((p) => p.equipment)), decides);
+}
+
+/** Ends of runs that would be long ones if they were out of doors. */
+function indoorsByDefault(job: JobContext): readonly SiteEquipment[] {
+  return job.site.runs
+    .filter(
+      (r) => !r.outdoors && !r.betweenBuildings && r.length !== undefined && r.length > job.longRunLimit,
+    )
+    .flatMap((r) => [r.from.equipment, r.to.equipment]);
+}
+
 /** The sources and batteries behind a DC port that state no grounding, each with the default that stands in. */
 function dcGroundingByDefault(port: SitePort): readonly { equipment: SiteEquipment; value: string }[] {
   const rows = port.cls === 'battery' ? batteriesOn(port) : ultimateSources(port);
@@ -172,12 +212,6 @@ function worthByDefault(selected: readonly Selected[]): readonly SiteEquipment[]
   return unique(rows.filter((e) => e.kind !== 'service' && e.worthProtecting.byDefault));
 }
 
-function otherByDefault(job: JobContext, equipment: SiteEquipment): boolean {
-  if (job.site.basis.value !== 'nec-2023') return false;
-  const unit = unitOf(job.site, equipment);
-  return unit.otherBuilding && unit.occupancy.byDefault;
-}
-
 /** Arrays whose cold voltage rests on the table for crystalline modules, and that state no technology. */
 function tableUsed(selected: readonly Selected[]): readonly SiteEquipment[] {
   const arrays = selected.flatMap((s) =>
@@ -193,8 +227,4 @@ function tableUsed(selected: readonly Selected[]): readonly SiteEquipment[] {
         a.facts.voc_stc !== undefined,
     ),
   );
-}
-
-function hasNeutral(port: SitePort): boolean {
-  return port.system !== undefined && AC_SYSTEM_DATA[port.system].hasNeutral;
 }

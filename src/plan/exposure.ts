@@ -12,8 +12,10 @@ export interface Exposure {
   /** Flashes per km2 and year. */
   readonly flashDensity: Working | undefined;
   readonly riskLevel: Working | undefined;
-  /** True where at least one line length is stated. */
-  readonly linesStated: boolean;
+  /** km of overhead line that stand in for lines of which nobody states the length. */
+  readonly kmAssumed: number;
+  /** True where the calculated risk level decides a strength: `iec`, a dwelling with a service. */
+  readonly riskDecides: boolean;
   /** True where place/service is required under `iec` at this site. */
   readonly serviceRequired: boolean;
   /** m; undefined: flash density unknown. */
@@ -47,7 +49,8 @@ export function exposureOf(site: Site): Exposure {
   return {
     flashDensity,
     riskLevel,
-    linesStated: Object.values(lines).some((km) => km !== undefined),
+    kmAssumed: risk?.ok ? risk.lines.assumed : 0,
+    riskDecides: isIec && hasService && site.occupancy.value === 'dwelling' && risk?.ok === true,
     serviceRequired:
       isIec && hasService && (site.occupancy.value !== 'dwelling' || (risk?.ok === true && risk.belowLimit)),
     criticalLengthFor(equipment) {

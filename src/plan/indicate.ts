@@ -9,7 +9,7 @@ import { INDICATOR_RULES } from '../rules/rulebook.js';
 import { batteriesOn } from '../site/battery-bus.js';
 import { ultimateSources } from '../site/inputs.js';
 import { given } from './given.js';
-import type { Placement } from './place.js';
+import type { Placement } from './verdict.js';
 import { carriedBy, convertersOf } from './rating-facts.js';
 import type { JobContext } from './survey-facts.js';
 import type { PortWiring, WiredChannel } from './wire.js';

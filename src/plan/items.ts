@@ -6,25 +6,54 @@ import { byNaturalOrder } from '../text/natural-order.js';
 
 /**
  * Puts file, line and column to notes: those of the fact where it is stated, else of the row and its heading.
+ *
+ * One fault is one item: a cell that couldn't be read has its item already; a missing fact is asked for once, whoever asks;
+ * and where a cell is missing or contradictory, what would have to be confirmed about it can wait.
  * @param notes in any order; the same one twice counts once
  * @returns by severity, then equipment, code and field
  */
 export function placeItems(site: Site, notes: readonly PlacedNote[]): OpenItem[] {
+  const rows = rowsByTag(site);
+  const grave = new Set<string>();
+  for (const { severity, tag, field } of notes) {
+    if (severity !== 'confirm' && field !== '') grave.add(cellOf(rows.get(tag), field));
+  }
+  const seen = new Set<string>();
+  const items: OpenItem[] = [...site.list.items];
+  for (const n of notes) {
+    const { tag, field, ...note } = n;
+    const row = rows.get(tag);
+    const isFact = note.code.startsWith('fact/');
+    const isMild = note.severity === 'confirm' && note.code !== 'default/used';
+    if (field !== '') {
+      const unreadable: ReadonlySet<string> = row?.unreadable ?? site.list.unreadable;
+      if ((isFact || isMild) && unreadable.has(field)) continue;
+      if (isMild && grave.has(cellOf(row, field))) continue;
+    }
+    const key = `${note.code}|${tag}|${field}|${isFact ? '' : note.message}`;
+    if (seen.has(key)) continue;
+    seen.add(key);
+    items.push({ ...note, ...placeOf(site, row, field), equipment: tag });
+  }
+  return inOrder(items);
+}
+
+function rowsByTag(site: Site): ReadonlyMap<string, ListRow> {
   const rows = new Map<string, ListRow>();
   for (const row of site.list.rows) {
     const tag = row.facts.tag?.value ?? `row-${row.line}`;
     if (!rows.has(tag)) rows.set(tag, row);
   }
   for (const equipment of site.equipments) rows.set(equipment.tag, equipment.row);
-  const seen = new Set<string>();
-  const items: OpenItem[] = [...site.list.items];
-  for (const n of notes) {
-    const key = `${n.code}|${n.tag}|${n.field}|${n.message}`;
-    if (seen.has(key)) continue;
-    seen.add(key);
-    const { tag, field, ...note } = n;
-    items.push({ ...note, ...placeOf(site, rows.get(tag), field), equipment: tag });
-  }
+  return rows;
+}
+
+/** The cell that a note is about; rows of one quantity share it. */
+function cellOf(row: ListRow | undefined, field: string): string {
+  return row ? `${row.sheet.file}|${row.line}|${field}` : `|${field}`;
+}
+
+function inOrder(items: OpenItem[]): OpenItem[] {
   const rank = (i: OpenItem): number => SEVERITIES.indexOf(i.severity);
   return items.sort(
     (a, b) =>

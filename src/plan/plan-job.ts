@@ -11,10 +11,12 @@ import { CHOOSE_MESSAGES } from '../text/messages/choose.js';
 import { byNaturalOrder } from '../text/natural-order.js';
 import { siteCalculation } from './calculations.js';
 import { defaultsUsed } from './defaults.js';
+import { existingElsewhere } from './existing.js';
 import { exposureOf } from './exposure.js';
 import { placeItems } from './items.js';
 import { portOrder } from './order.js';
-import { placeOnSite, strongest, type Refusal } from './place.js';
+import { placeOnSite } from './place.js';
+import { strongest, type Refusal } from './verdict.js';
 import { plannedJobFacts, plannedSite } from './plan-site.js';
 import { makeProtectors } from './protectors.js';
 import { placeByReach } from './reach-places.js';
@@ -57,6 +59,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     ...site.notes,
     ...placing.notes,
     ...selected.flatMap((one) => [...one.requirement.notes, ...one.notes]),
+    ...existingElsewhere(selected),
     ...defaultsUsed(job, selected),
     ...(context.catalogue || protectors.length === 0 ? [] : [about(CHOOSE_MESSAGES.noCatalogue, {}, '', '')]),
   ];

@@ -162,7 +162,8 @@ function figuresOf(
     in: roundedOr(part.nominalCurrent),
     imax: roundedOr(part.maximumCurrent),
     sccr: roundedOr(isAc ? part.sccr : part.sccrDc),
-    reach: roundedOr(reach),
+    // Where the withstand isn't known no reach can be claimed: null would say that nothing limits it.
+    reach: reach === undefined ? 0 : roundedOr(reach),
   };
 }
 

@@ -6,7 +6,7 @@ import type { AnyRatingRule, RatingFacts } from '../rules/rating-facts.js';
 import type { Circuit } from '../rules/wiring-facts.js';
 import { CURRENT_RULES, NOMINAL_CURRENT_RULE, VOLTAGE_RULES, WITHSTAND_RULE } from '../rules/rulebook.js';
 import { given } from './given.js';
-import type { Placement } from './place.js';
+import type { Placement } from './verdict.js';
 import { carriedBy, ratingFacts } from './rating-facts.js';
 import type { JobContext } from './survey-facts.js';
 

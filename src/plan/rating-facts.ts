@@ -16,7 +16,7 @@ import { faultCurrentAt } from '../site/fault-current.js';
 import { groundingOf } from '../site/grounding.js';
 import { ultimateSources } from '../site/inputs.js';
 import { converterFed } from './exposure.js';
-import type { Placement } from './place.js';
+import type { Placement } from './verdict.js';
 import type { JobContext } from './survey-facts.js';
 
 const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([

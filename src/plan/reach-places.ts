@@ -1,10 +1,11 @@
-import type { SitePort } from '../model/site.js';
+import type { SitePort, SiteRun } from '../model/site.js';
+import type { Kind } from '../model/words.js';
 import type { NearestProtector } from '../rules/placement-facts.js';
 import { REACH_RULE } from '../rules/rulebook.js';
 import { samePlaceName } from '../site/equipment.js';
 import { servicePlaceRun } from '../site/premises.js';
 import { given } from './given.js';
-import { looksAt, strongest, type Placement, type Reason, type Refusal } from './place.js';
+import { looksAt, strongest, type Placement, type Reason, type Refusal } from './verdict.js';
 import { withstandOfPort } from './rate.js';
 import { reachOf, type Selected } from './select.js';
 import { placementFacts, type JobContext } from './survey-facts.js';
@@ -59,14 +60,39 @@ export function placeByReach(job: JobContext, selected: readonly Selected[]): Re
   return { placements, joined, refusals };
 }
 
-/** The protected place that the run of an output leads to; a panel at its service leans on the service's protector. */
+const LEANED_ON: ReadonlySet<Kind> = new Set<Kind>(['service', 'panel', 'inverter-charger']);
+
+/**
+ * The protected place that the run of an output leads to: of several (through a transfer switch) the one that covers it, else
+ * the first. A panel at its service leans on the service's protector.
+ */
 function nearestTo(
   job: JobContext,
   port: SitePort,
   at: ReadonlyMap<SitePort, Selected>,
 ): NearestProtector | undefined {
-  const run = port.runs.find((r) => r.to === port && r.carries === 'ac');
-  if (!run) return undefined;
+  let first: NearestProtector | undefined;
+  for (const run of port.runs) {
+    if (run.to !== port || run.carries !== 'ac' || !LEANED_ON.has(run.from.equipment.kind)) continue;
+    const found = nearestAlong(job, port, run, at);
+    if (covers(job, found)) return found;
+    first ??= found;
+  }
+  return first;
+}
+
+function covers(job: JobContext, { length, sameBuilding, reach }: NearestProtector): boolean {
+  return (
+    sameBuilding && length !== undefined && reach !== undefined && length <= Math.min(reach, job.longRunLimit)
+  );
+}
+
+function nearestAlong(
+  job: JobContext,
+  port: SitePort,
+  run: SiteRun,
+  at: ReadonlyMap<SitePort, Selected>,
+): NearestProtector {
   let target = run.from;
   let length = run.length;
   let there = at.get(target);

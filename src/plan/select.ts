@@ -8,7 +8,7 @@ import { figure } from '../text/figures.js';
 import { about } from '../text/message-kit.js';
 import { CHOOSE_MESSAGES } from '../text/messages/choose.js';
 import { assess, choosePart, plannedLeads, type Candidate, type Demand, type Rejection } from './choose.js';
-import type { Placement } from './place.js';
+import type { Placement } from './verdict.js';
 import type { Requirement } from './rate.js';
 import type { JobContext } from './survey-facts.js';
 import { spareRoom, type PortWiring } from './wire.js';
@@ -81,7 +81,8 @@ export function demandOf(
     lightning: site.list.facts.lightning_protection?.value ?? 'none',
     conductors: wirings.reduce((sum, w) => sum + w.conductors.length, 0),
     spareRoom: spareRoom(wirings),
-    oneHousing: placement.ports.length > 1,
+    // A 3+1 part leads its lines to the N channel of the same housing.
+    oneHousing: placement.ports.length > 1 || wiring.facts.threePlusOne,
     leadLength: placement.subject.facts.lead_length?.value,
   };
 }
@@ -121,7 +122,7 @@ export function selectPart(
   const at = whereIs(placement);
   if (existing !== '' || byHand !== '') {
     const named = existing !== '' ? existing : byHand;
-    const part = catalogue?.parts.find((p) => sameName(p.part, named));
+    const part = partNamed(catalogue, named);
     if (existing !== '' && !part) {
       const asks = demand ? asksFor(demand) : 'what this place asks for, which isn’t known';
       notes.push(
@@ -163,8 +164,13 @@ export function selectPart(
   return done(choice.best.part, choice.rejected);
 }
 
-function sameName(a: string, b: string): boolean {
-  return a.trim().toLowerCase() === b.trim().toLowerCase();
+/** The part as typed; else one that differs in case and outer blanks only. */
+function partNamed(catalogue: Catalogue | undefined, named: string): Part | undefined {
+  const fold = (name: string): string => name.trim().toLowerCase();
+  return (
+    catalogue?.parts.find((p) => p.part === named) ??
+    catalogue?.parts.find((p) => fold(p.part) === fold(named))
+  );
 }
 
 /** What a person has to confirm about a chosen part. */
@@ -178,9 +184,12 @@ function sayOf(
   const { part } = candidate;
   const { tag } = placement.subject;
   const at = whereIs(placement);
-  for (const shortfall of candidate.shortfalls) {
+  for (const { rule, says } of candidate.shortfalls) {
+    const p = { at, part: part.part, shortfall: says };
     notes.push(
-      about(CHOOSE_MESSAGES.shortfall, { at, part: part.part, shortfall }, tag, 'impulse_withstand'),
+      rule === 'rate/enclosure'
+        ? about(CHOOSE_MESSAGES.enclosureScale, p, tag, 'outdoors')
+        : about(CHOOSE_MESSAGES.shortfall, p, tag, 'impulse_withstand'),
     );
   }
   if (!isNec(job.site.basis.value) && part.iecClass === null) {

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../model/catalogue.js';
 import type { SitePort } from '../model/site.js';
-import { strongest, type Placement, type Reason } from './place.js';
+import { strongest, type Placement, type Reason } from './verdict.js';
 import { ratePlacement } from './rate.js';
 import { selectPart, type Selected } from './select.js';
 import type { JobContext } from './survey-facts.js';
@@ -20,7 +20,7 @@ export function rateAndChoose(
   const taken = new Set<Placement>();
   for (const placement of placements) {
     if (taken.has(placement)) continue;
-    const partners = partnersOf(placement, placements).filter((p) => !taken.has(p));
+    const partners = partnersOf(job, placement, placements).filter((p) => !taken.has(p));
     const shared = partners.length > 1 ? trySharing(job, catalogue, partners) : undefined;
     if (shared) {
       for (const one of shared.from) taken.add(one);
@@ -42,15 +42,20 @@ function select(job: JobContext, catalogue: Catalogue | undefined, placement: Pl
 const AC_PORTS: ReadonlySet<string> = new Set(['ac-in', 'ac-in-2', 'ac-out']);
 
 /** The AC placements of the same single-phase inverter-charger, of one system. */
-function partnersOf(placement: Placement, all: readonly Placement[]): readonly Placement[] {
+function partnersOf(job: JobContext, placement: Placement, all: readonly Placement[]): readonly Placement[] {
   const port = placement.ports[0];
-  if (!port || !mayShare(port)) return [];
+  // A 3+1 part has one channel from N to ground: two ports don't fit it.
+  if (!port || !mayShare(port) || isTt(job)) return [];
   return all.filter((other) => {
     const its = other.ports[0];
     return (
       its !== undefined && its.equipment === port.equipment && mayShare(its) && its.system === port.system
     );
   });
+}
+
+function isTt({ site }: JobContext): boolean {
+  return site.basis.value === 'iec' && site.earthing.value === 'TT';
 }
 
 function mayShare(port: SitePort): boolean {

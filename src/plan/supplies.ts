@@ -47,10 +47,18 @@ function gather(port: SitePort, found: Set<SiteEquipment>, seen: Set<SitePort>):
       break;
   }
   for (const feeder of port.feeders) gather(feeder, found, seen);
+  gatherDownstream(port, found, new Set());
+}
+
+/** What feeds into the same bus from downstream: grid-tie inverters and AC modules, panels passed through. */
+function gatherDownstream(port: SitePort, found: Set<SiteEquipment>, seen: Set<SitePort>): void {
+  if (seen.has(port)) return;
+  seen.add(port);
   for (const run of port.runs) {
     if (run.from !== port || run.carries !== 'ac') continue;
     const { kind } = run.to.equipment;
     if (kind === 'grid-tie-inverter' || kind === 'ac-module-branch') found.add(run.to.equipment);
+    else if (kind === 'panel') gatherDownstream(run.to, found, seen);
   }
 }
 

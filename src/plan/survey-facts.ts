@@ -51,6 +51,11 @@ export function hasMainPort(kind: Kind): boolean {
   return MAIN_PORTS[kind] !== undefined;
 }
 
+/** True for a port in use that is the main port of its kind. */
+export function isMainPort({ equipment, cls, unused }: SitePort): boolean {
+  return unused === '' && (MAIN_PORTS[equipment.kind]?.includes(cls) ?? false);
+}
+
 /** What a placement rule may know of one port; `nearest` is there only once parts are chosen. */
 export function placementFacts(
   job: JobContext,
@@ -75,7 +80,7 @@ export function placementFacts(
     outdoors: equipment.outdoors.value,
     worthProtecting: equipment.worthProtecting.value,
     protect: facts.protect?.value,
-    mainPort: (MAIN_PORTS[equipment.kind]?.includes(port.cls) ?? false) && port.unused === '',
+    mainPort: isMainPort(port),
     runs: port.runs.map((run) => runFacts(job, port, run)),
     feeders: port.feeders.map((f) => {
       const run = port.runs.find((r) => r.from === f && r.to === port);

@@ -88,6 +88,26 @@ export const CHOOSE_MESSAGES = {
     hint: 'Ask the maker of the equipment, or shorten the leads.',
     who: 'maker',
   } satisfies MessageEntry<{ at: string; part: string; shortfall: string }>,
+  enclosureScale: {
+    code: 'choose/enclosure-scale',
+    severity: 'confirm',
+    title: 'The enclosure of a part out of doors is stated on another scale',
+    message: (p: { at: string; part: string; shortfall: string }) => `${p.part} at ${p.at}: ${p.shortfall}.`,
+    expected: 'a NEMA type in the catalogue, or the word of the maker that the part may stand out of doors',
+    hint: 'Ask the maker of the part.',
+    who: 'maker',
+  } satisfies MessageEntry<{ at: string; part: string; shortfall: string }>,
+  existingSeveral: {
+    code: 'choose/existing-several',
+    severity: 'confirm',
+    title: 'One cell says that a protector is there, and the row has several places',
+    message: (p: { tag: string; existing: string; places: string }) =>
+      `existing of ${p.tag} ("${p.existing}") counts for each of its places, so that none is ordered: ${p.places}.`,
+    found: (p) => p.existing,
+    expected: 'a protector that is there at each of these places',
+    hint: 'Check on site which of them are there; where one isn’t, clear existing.',
+    who: 'installer',
+  } satisfies MessageEntry<{ tag: string; existing: string; places: string }>,
   listedToUlOnly: {
     code: 'choose/listed-to-ul-only',
     severity: 'confirm',

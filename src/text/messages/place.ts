@@ -115,6 +115,17 @@ export const PLACE_MESSAGES = {
     hint: 'Move protect to that row.',
     who: 'designer',
   } satisfies MessageEntry<{ tag: string; kind: string }>,
+  mainPortUnused: {
+    code: 'place/main-port-unused',
+    severity: 'conflict',
+    title: 'The list asks for a protector at a port that it says is unused',
+    message: (p: { tag: string }) =>
+      `protect is "yes" for ${p.tag}, but each port at which it would stand is unused by the list.`,
+    found: () => 'yes',
+    expected: 'the AC system of the port, or protect blank',
+    hint: 'State the AC system of the port, or clear protect.',
+    who: 'designer',
+  } satisfies MessageEntry<{ tag: string }>,
   signalLine: {
     code: 'place/signal-line',
     severity: 'confirm',

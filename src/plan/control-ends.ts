@@ -1,0 +1,67 @@
+import type { PlacedNote } from '../model/message.js';
+import type { SitePort } from '../model/site.js';
+import type { Strength } from '../model/words.js';
+import type { AnyPlacementRule } from '../rules/placement-facts.js';
+import { EXEMPTION_RULE, PLACEMENT_RULES } from '../rules/rulebook.js';
+import { given } from './given.js';
+import { placementFacts, type JobContext } from './survey-facts.js';
+import { strongest, waive, type Placement, type Refusal, type Verdict } from './verdict.js';
+
+/** The other end of a control circuit that has a protector: a place of its own for each circuit. */
+export function otherEnds(
+  job: JobContext,
+  verdicts: ReadonlyMap<SitePort, Verdict>,
+  notes: PlacedNote[],
+): { placements: Placement[]; refusals: Refusal[] } {
+  const placements: Placement[] = [];
+  const refusals: Refusal[] = [];
+  for (const circuit of job.site.equipments) {
+    if (circuit.kind !== 'control-circuit') continue;
+    const own = circuit.ports[0];
+    const verdict = own && verdicts.get(own);
+    if (!own || !verdict) continue;
+    const decided = placementDecisionOf(job, own);
+    for (const run of own.runs) {
+      const port = run.from === own ? run.to : run.from;
+      if (port.equipment.kind === 'control-circuit') continue;
+      const facts = placementFacts(job, port);
+      if (decided.outcome !== 'placed') {
+        refusals.push({ port, rule: 'place/control', because: `${circuit.tag}: ${decided.because}` });
+        continue;
+      }
+      const there: Verdict = { port, reasons: [], refusals: [] };
+      const because = `the other end of the control circuit ${circuit.tag}: ${decided.because}`;
+      there.reasons.push({ rule: decided.rule, strength: decided.strength, because });
+      waive(there, facts, notes);
+      if (circuit.facts.protect?.value === false || there.reasons.length === 0) {
+        refusals.push({
+          port,
+          rule: EXEMPTION_RULE.id,
+          because: 'the list waives this end of the control circuit',
+        });
+      } else {
+        placements.push({
+          ports: [port],
+          subject: circuit,
+          reasons: there.reasons,
+          strength: strongest(there.reasons),
+        });
+      }
+    }
+  }
+  return { placements, refusals };
+}
+
+function placementDecisionOf(
+  job: JobContext,
+  port: SitePort,
+):
+  | { outcome: 'placed'; rule: AnyPlacementRule; strength: Strength; because: string }
+  | { outcome: 'not-placed'; because: string } {
+  const rule = PLACEMENT_RULES.find((r) => r.id === 'place/control');
+  if (!rule) return { outcome: 'not-placed', because: 'no rule for control circuits' };
+  const decision = rule.decide(given(rule, placementFacts(job, port)));
+  return decision.outcome === 'placed'
+    ? { outcome: 'placed', rule, strength: decision.strength, because: decision.because }
+    : { outcome: 'not-placed', because: decision.because };
+}
