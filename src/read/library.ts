@@ -6,7 +6,6 @@ import { itemAt, note } from '../text/message-kit.js';
 import { LIBRARY_MODEL_MISSING, LIBRARY_MODEL_TWICE } from '../text/messages/company-files.js';
 import { modelKey } from '../text/model-key.js';
 import { bareLengthIsFeet } from './bare-length.js';
-import type { ColumnMap } from './column-map.js';
 import { factColumns } from './fact-columns.js';
 import { headingIndex } from './headings.js';
 import { LIBRARY_VOCABULARY } from './list-vocabulary.js';
@@ -57,7 +56,6 @@ export function readLibraryText(
   path: string,
   content: Uint8Array | string,
   settings: Settings = defaultSettings(),
-  map?: ColumnMap,
 ): LibraryReading {
   const reading = readTable(path, content, headingIndex<RowField>(LIBRARY_VOCABULARY, new Map()));
   if (!reading.ok)
@@ -65,7 +63,7 @@ export function readLibraryText(
   const { table } = reading;
   const items: OpenItem[] = [...table.grave, ...table.slight, ...table.shifted.values()];
   const entries = new Map<string, LibraryEntry>();
-  const columns = factColumns<RowField>(table.columns, table.mark, settings, map);
+  const columns = factColumns<RowField>(table.columns, table.mark, settings, undefined);
   const feet = bareLengthIsFeet(settings, settings.basis);
   for (const [r, row] of table.rows.entries()) {
     if (table.shifted.has(r)) continue;
