@@ -159,6 +159,7 @@ export function ratingFacts(some: Partial<RatingFacts> = {}): RatingFacts {
     current: 'ac',
     inputUse: 'fed',
     arrays: [],
+    arrayGroups: some.arrays === undefined ? [] : [some.arrays.map((a) => a.tag)],
     turbines: [],
     converters: [],
     batteries: [],

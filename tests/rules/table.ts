@@ -127,10 +127,14 @@ export function placementTable(url: string, rule: AnyPlacementRule, cases: reado
   });
 }
 
-/** A step of a working as one line: `Uw: Rated impulse withstand voltage of E-1 = 4000 V [stated; jobs.csv, line 3, uw]`. */
-function stepLine(step: Step): string {
-  const value = Math.round(step.value * 100) / 100;
-  return `${step.symbol}: ${step.says} = ${value} ${step.unit} [${step.sure}; ${step.source}]`;
+/**
+ * A step of a working as one line: `Uw: Rated impulse withstand voltage of E-1 = 4000 V [stated; jobs.csv, line 3, uw]`;
+ * of a computed one, formula and figures stand before the result.
+ */
+function stepLine({ symbol, says, formula, substituted, value, unit, sure, source }: Step): string {
+  const result = `${Math.round(value * 100) / 100} ${unit}`;
+  const how = [says, formula, substituted, result].filter((s) => s !== '').join(' = ');
+  return `${symbol}: ${how} [${sure}; ${source}]`;
 }
 
 export interface RatingCase {

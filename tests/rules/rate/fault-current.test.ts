@@ -1,0 +1,89 @@
+import { faultCurrent } from '../../../src/rules/rate/fault-current.js';
+import { stated } from '../facts.js';
+import { ratingTable } from '../table.js';
+
+const source = (tag: string, amperes: number): { tag: string; fact: ReturnType<typeof stated<number>> } => ({
+  tag,
+  fact: stated(amperes, 'fault_current'),
+});
+const own = { value: 10_000, own: true, from: [source('E-1', 10_000)], unknown: [] };
+const outside = 'neither an AC port nor a battery bus';
+
+export const table = ratingTable(import.meta.url, faultCurrent, [
+  ...(['nec-2017', 'nec-2020', 'nec-2023', 'iec'] as const).map((basis) => ({
+    name: `${basis}, the port’s own figure`,
+    given: { basis, faultCurrent: own },
+    asks: 10_000,
+    steps: ['Isc: Available fault current = 10000 A [stated; E-1: jobs.csv, line 3, fault_current]'],
+  })),
+  {
+    name: 'without its own figure that of the port upstream is the upper bound (common practice, no source)',
+    given: { faultCurrent: { ...own, own: false, from: [source('SVC', 10_000)] } },
+    asks: 10_000,
+    steps: [
+      'Isc: Available fault current upstream, at SVC: the upper bound = 10000 A [stated; SVC: jobs.csv, line 3, fault_current]',
+    ],
+  },
+  {
+    name: 'two sources upstream, one of them met twice',
+    given: {
+      faultCurrent: {
+        ...own,
+        own: false,
+        from: [source('SVC', 10_000), source('GEN', 500), source('SVC', 10_000)],
+      },
+    },
+    asks: 10_000,
+    steps: [
+      'Isc: Available fault current upstream, at SVC and GEN: the upper bound = 10000 A [stated; SVC: jobs.csv, line 3, fault_current; GEN: jobs.csv, line 3, fault_current; SVC: jobs.csv, line 3, fault_current]',
+    ],
+  },
+  {
+    name: 'a battery bus',
+    given: { port: 'battery', current: 'dc', faultCurrent: { ...own, value: 6_000 } },
+    asks: 6_000,
+    steps: ['Isc: Available fault current = 6000 A [stated; E-1: jobs.csv, line 3, fault_current]'],
+  },
+  {
+    name: 'two batteries on one bus feed a fault together',
+    given: {
+      port: 'battery',
+      current: 'dc',
+      faultCurrent: {
+        ...own,
+        value: 11_000,
+        from: [source('BAT-1', 6_000), source('BAT-2', 5_000)],
+      },
+    },
+    asks: 11_000,
+    steps: [
+      'Isc: Available fault current of BAT-1 = 6000 A [stated; jobs.csv, line 3, fault_current]',
+      'Isc: Available fault current of BAT-2 = 5000 A [stated; jobs.csv, line 3, fault_current]',
+      'Isc,sum: Sum of the batteries on this bus = sum of Isc = 6000 A + 5000 A = 11000 A [computed; computed: sources in parallel add]',
+    ],
+  },
+  {
+    name: 'not stated',
+    given: {},
+    unknown: 'the available fault current isn’t stated',
+  },
+  {
+    name: 'one of the sources isn’t stated: what is known is the least that a part must bear',
+    given: { faultCurrent: { ...own, own: false, unknown: ['GEN', 'INV-1'] } },
+    asks: 10_000,
+    unknown: 'the fault current of GEN and INV-1 isn’t stated',
+    steps: [
+      'Isc: Available fault current upstream, at E-1: the upper bound = 10000 A [stated; E-1: jobs.csv, line 3, fault_current]',
+    ],
+  },
+  {
+    name: 'an array’s DC port is rate/array-current’s',
+    given: { port: 'output', current: 'dc', faultCurrent: own },
+    outside,
+  },
+  {
+    name: 'an AC control circuit has no fault current of its own',
+    given: { port: 'terminals', faultCurrent: own },
+    outside,
+  },
+]);

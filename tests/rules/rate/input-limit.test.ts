@@ -1,0 +1,77 @@
+import { inputLimit } from '../../../src/rules/rate/input-limit.js';
+import { array, converter, stated, turbine } from '../facts.js';
+import { ratingTable } from '../table.js';
+
+const input = { port: 'dc-in', kind: 'charge-controller' } as const;
+const output = { port: 'output', kind: 'combiner' } as const;
+const bears = converter({ maxDcVoltage: stated(600, 'max_dc_voltage') });
+const fed = 'a source on the list feeds this port';
+const umax = ['Umax: Highest DC voltage that CC-1 bears = 600 V [stated; jobs.csv, line 3, max_dc_voltage]'];
+
+export const table = ratingTable(import.meta.url, inputLimit, [
+  {
+    name: 'an input that a source on the list feeds',
+    given: { ...input, arrays: [array()], converters: [bears] },
+    outside: fed,
+  },
+  {
+    name: 'an AC port of a converter',
+    given: { port: 'ac-out', inputUse: 'assumed', converters: [bears] },
+    outside: fed,
+  },
+  {
+    name: 'no source names the converter: what its input bears (section 0)',
+    given: { ...input, inputUse: 'assumed', converters: [bears] },
+    asks: 600,
+    steps: umax,
+  },
+  {
+    name: 'a spare input that the list wants protected: the same',
+    given: { ...input, inputUse: 'spare', converters: [bears] },
+    asks: 600,
+    steps: umax,
+  },
+  {
+    name: 'a combiner that no source names: what its converter bears',
+    given: { ...output, converters: [converter({ tag: 'X' }), bears] },
+    asks: 600,
+    steps: umax,
+  },
+  {
+    name: 'a combiner that an array feeds',
+    given: { ...output, arrays: [array()], converters: [bears] },
+    outside: fed,
+  },
+  {
+    name: 'a combiner that a turbine feeds',
+    given: { ...output, turbines: [turbine()], converters: [bears] },
+    outside: fed,
+  },
+  {
+    name: 'a combiner that leads nowhere',
+    given: { ...output },
+    outside: fed,
+  },
+  {
+    name: 'an AC port without a source of DC',
+    given: { port: 'feeder', converters: [bears] },
+    outside: fed,
+  },
+  {
+    name: 'the converter doesn’t say: missing',
+    given: { ...input, inputUse: 'assumed', converters: [converter()] },
+    unknown: 'neither a source nor the converter’s highest voltage is known',
+    notes: [
+      "fact/max-dc-voltage CC-1.max_dc_voltage: max_dc_voltage of CC-1 isn't stated: no source on the list bounds the voltage of its inputs.",
+    ],
+  },
+  {
+    name: 'its cell is unreadable: its own item asks already',
+    given: {
+      ...input,
+      inputUse: 'assumed',
+      converters: [converter({ unreadable: new Set(['max_dc_voltage']) })],
+    },
+    unknown: 'neither a source nor the converter’s highest voltage is known',
+  },
+]);
