@@ -1,6 +1,7 @@
 import { readdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
+import { FIELD_NAMES, FIELDS } from '../model/fields.js';
 import type { MissingModel } from '../model/list.js';
 import type { OpenItem } from '../model/message.js';
 import { missingModelsCsv, openItemsCsv, orderListCsv, reportCsv } from '../output/tables.js';
@@ -14,6 +15,9 @@ import type { BatchResult } from './batch-options.js';
 import { changesSince, readLastRun, runToKeep, writeLastRun, type LastRun } from './last-run.js';
 import type { MadeJob } from './make-job.js';
 import { reportPage } from './report-page.js';
+
+/** What a library would say of a model, where the company has none yet: its kind, and what only the maker knows. */
+const FACTS_OF_A_MODEL = FIELD_NAMES.filter((field) => field === 'kind' || FIELDS[field].who === 'maker');
 
 /** Puts items of no job under the empty job. */
 export const ofNoJob = (items: readonly OpenItem[]): JobItem[] => items.map((item) => ({ job: '', item }));
@@ -88,7 +92,8 @@ function tables(
   if (!whole) return files;
   const orders = made.flatMap((job) => job.orders);
   files.push({ name: 'order-list.csv', content: orderListCsv(orders, catalogue) });
-  files.push({ name: 'missing-models.csv', content: missingModelsCsv(models, libraryFields) });
+  const headings = libraryFields.length > 0 ? libraryFields : FACTS_OF_A_MODEL;
+  files.push({ name: 'missing-models.csv', content: missingModelsCsv(models, headings) });
   return files;
 }
 

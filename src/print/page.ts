@@ -76,7 +76,7 @@ async function loadFonts(page: Page, faces: readonly FontFaceSource[]): Promise<
   // types of a page's objects are none of this program's.
   const script = `(async () => {
     for (const face of ${JSON.stringify(faces)}) {
-      const bytes = Uint8Array.from(atob(face.base64), (c) => c.charCodeAt(0));
+      const bytes = Uint8Array.fromBase64?.(face.base64) ?? Uint8Array.from(atob(face.base64), (c) => c.charCodeAt(0));
       const font = new FontFace(face.family, bytes.buffer, { weight: face.weight });
       await font.load();
       document.fonts.add(font);

@@ -90,7 +90,8 @@ function infoDictionary(metadata: PdfMetadata): string {
     ['CreationDate', date],
     ['ModDate', date],
   ];
-  return `<<${entries.map(([key, value]) => `/${key} ${value}`).join('\n')}>>`;
+  const filled = entries.filter(([, value]) => value !== '()');
+  return `<<${filled.map(([key, value]) => `/${key} ${value}`).join('\n')}>>`;
 }
 
 function assemble(
