@@ -93,6 +93,8 @@ export interface Site {
   /** In natural order of tags. */
   readonly equipments: readonly SiteEquipment[];
   readonly runs: readonly SiteRun[];
+  /** Tags of equipment that a connection with an error names, or may mean: an item says so already. */
+  readonly inDoubt: ReadonlySet<string>;
   readonly notes: readonly PlacedNote[];
 }
 

@@ -28,7 +28,8 @@ export function placeItems(site: Site, notes: readonly PlacedNote[]): OpenItem[]
     if (field !== '') {
       const unreadable: ReadonlySet<string> = row?.unreadable ?? site.list.unreadable;
       if ((isFact || isMild) && unreadable.has(field)) continue;
-      if (isMild && grave.has(cellOf(row, field))) continue;
+      if (isMild && (grave.has(cellOf(row, field)) || (field === 'connects_to' && site.inDoubt.has(tag))))
+        continue;
     }
     const key = `${note.code}|${tag}|${field}|${isFact ? '' : note.message}`;
     if (seen.has(key)) continue;

@@ -7,9 +7,6 @@ import { about } from '../text/message-kit.js';
 import { SITE_MESSAGES } from '../text/messages/site.js';
 import { byNaturalOrder } from '../text/natural-order.js';
 
-/** The most that one row may stand for: a quantity beyond it is a slip, or an attack. */
-const MOST_MEMBERS = 1000;
-
 const OUTDOORS_BY_DEFAULT: ReadonlySet<Kind> = new Set([
   'array',
   'combiner',
@@ -100,11 +97,7 @@ function makeGroup(
   notes: PlacedNote[],
 ): readonly Member[] {
   const quantity = row.facts.quantity?.value ?? 1;
-  if (quantity > MOST_MEMBERS) {
-    const p = { tag, quantity, most: MOST_MEMBERS };
-    notes.push(about(SITE_MESSAGES.quantityTooLarge, p, tag, 'quantity'));
-  }
-  if (quantity === 1 || quantity > MOST_MEMBERS) return [{ tag, row, group: tag, index: 1 }];
+  if (quantity === 1) return [{ tag, row, group: tag, index: 1 }];
   const made: Member[] = [];
   for (let index = 1; index <= quantity; index += 1) {
     const madeTag = `${tag}-${index}`;

@@ -157,12 +157,9 @@ function addAc(
   add(equipment, name, name, acSystem(fact), { unused });
 }
 
-/** The most DC inputs that are planned for one converter: more is a slip, or an attack. */
-const MOST_INPUTS = 100;
-
 /** The DC inputs: `dc_inputs`, else 1 for a charge controller, else the highest that a connection names. */
 function addInputs(equipment: SiteEquipment, links: readonly Link[], notes: PlacedNote[]): void {
-  const { tag, facts } = equipment;
+  const { facts } = equipment;
   let highest = 0;
   let highestLink: Link | undefined;
   for (const link of links) {
@@ -173,12 +170,7 @@ function addInputs(equipment: SiteEquipment, links: readonly Link[], notes: Plac
       }
     }
   }
-  const said = facts.dc_inputs?.value;
-  if (said !== undefined && said > MOST_INPUTS) {
-    const p = { tag, inputs: said, most: MOST_INPUTS };
-    notes.push(about(SITE_MESSAGES.dcInputsTooMany, p, tag, 'dc_inputs'));
-  }
-  const stated = said !== undefined && said > MOST_INPUTS ? Math.max(1, highest) : said;
+  const stated = facts.dc_inputs?.value;
   let count = stated ?? highest;
   if (stated === undefined) count = defaultInputs(equipment, links, highest, notes);
   else if (highest > stated && highestLink) {

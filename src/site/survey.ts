@@ -35,6 +35,7 @@ export function surveySite(list: JobList, settings: Settings): Site {
     occupancy: held(list.facts.occupancy?.value, 'dwelling'),
     equipments,
     runs,
+    inDoubt,
     notes: [
       ...roll.notes,
       ...connections.notes,

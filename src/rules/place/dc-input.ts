@@ -1,3 +1,4 @@
+import type { PlacedNote } from '../../model/message.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../text/message-kit.js';
 import { PLACE_MESSAGES } from '../../text/messages/place.js';
@@ -10,6 +11,7 @@ const FACTS = [
   'tag',
   'inputUse',
   'sourceKinds',
+  'runs',
   'criticalLength',
   'arraysLength',
   'serviceRequired',
@@ -35,17 +37,19 @@ export const dcInput = {
     if (f.inputUse === 'spare') {
       return { outcome: 'not-placed', because: 'no source on the list uses this input: it is spare' };
     }
+    const kinds = f.sourceKinds.length > 0 ? list([...new Set(f.sourceKinds)]) : 'combiner';
     const fed =
       f.inputUse === 'assumed'
         ? 'no source on the list names this converter, so this input counts as fed'
-        : `${list([...new Set(f.sourceKinds)])} feeds this input`;
+        : `${kinds} feeds this input`;
     if (f.basis !== 'iec') return { outcome: 'placed', strength: 'recommended', because: fed };
     return underIec(f, fed);
   },
 } satisfies AnyPlacementRule;
 
 function underIec(f: Given<PlacementFacts, typeof FACTS>, fed: string): PlacementDecision {
-  const fromArray = f.inputUse === 'assumed' || f.sourceKinds.includes('array');
+  // What isn't on the list counts as an array, as it does where the voltage is rated.
+  const fromArray = f.inputUse === 'assumed' || f.sourceKinds.length === 0 || f.sourceKinds.includes('array');
   if (fromArray && f.serviceRequired) {
     return {
       outcome: 'placed',
@@ -59,11 +63,23 @@ function underIec(f: Given<PlacementFacts, typeof FACTS>, fed: string): Placemen
       outcome: 'placed',
       strength: 'recommended',
       because: `${fed}; its length isn’t compared with the critical length`,
-      notes: [about(PLACE_MESSAGES.criticalLengthUnknown, { tag: f.tag }, f.tag, '')],
+      notes: [notCompared(f)],
     };
   }
   const compared = `the runs of its arrays, ${figure(f.arraysLength, 'm')}, against the critical length of ${figure(f.criticalLength, 'm')}`;
   return f.arraysLength >= f.criticalLength
     ? { outcome: 'placed', strength: 'required', because: `${fed}; ${compared}: not shorter` }
     : { outcome: 'placed', strength: 'recommended', because: `${fed}; ${compared}: shorter` };
+}
+
+/** Why nothing is compared: the flash density of the job, or the length of a run. */
+function notCompared(f: Given<PlacementFacts, typeof FACTS>): PlacedNote {
+  if (f.criticalLength === undefined) {
+    return about(PLACE_MESSAGES.criticalLengthUnknown, {}, '', 'flash_density');
+  }
+  const row = f.runs.find((r) => r.unknownRow !== '')?.unknownRow;
+  const p = { tag: f.tag };
+  return row === undefined
+    ? about(PLACE_MESSAGES.arraysLengthUnknown, p, f.tag, '')
+    : about(PLACE_MESSAGES.arraysLengthUnknown, p, row, 'run_length');
 }

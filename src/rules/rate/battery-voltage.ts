@@ -53,12 +53,13 @@ function voltageOf(f: Facts, battery: BatteryFacts, notes: PlacedNote[]): Workin
         lowestTemp: f.lowestTemp?.value,
       })
     : undefined;
-  if (found?.ok) {
+  if (found?.ok && !(highest && highest.value > found.working.value)) {
     return statedAt(found.working, {
       n: cells ? cited(cells.origin) : '',
       T: f.lowestTemp ? cited(f.lowestTemp.origin) : '',
     });
   }
+  // A maker's figure above that of the chemistry counts; one below it doesn't: chargers are set wrong.
   if (highest) {
     const says = `Highest voltage of ${tag} by its maker`;
     return workingOf([], taken('Umax', says, highest.value, 'V', 'stated', cited(highest.origin)));

@@ -3,7 +3,7 @@ import type { Given, RatingDecision } from '../../model/rule.js';
 import { about } from '../../text/message-kit.js';
 import { FACT_MESSAGES } from '../../text/messages/rate.js';
 import { cited } from '../../text/origin.js';
-import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
+import type { AnyRatingRule, ConverterFacts, RatingFacts } from '../rating-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['inputUse', 'arrays', 'turbines', 'converters', 'port'] as const;
@@ -19,11 +19,11 @@ export const inputLimit = {
   }),
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
-    const isInput = f.port === 'dc-in' && f.inputUse !== 'fed';
-    const unfed =
-      f.port === 'output' && f.arrays.length === 0 && f.turbines.length === 0 && f.converters.length > 0;
-    if (!isInput && !unfed) return { outcome: 'outside', because: 'a source on the list feeds this port' };
-    const limit = f.converters.find((c) => c.maxDcVoltage);
+    const isBare = f.arrays.length === 0 && f.turbines.length === 0;
+    const isInput = f.port === 'dc-in' && (f.inputUse !== 'fed' || isBare);
+    const isUnfed = f.port === 'output' && isBare && f.converters.length > 0;
+    if (!isInput && !isUnfed) return { outcome: 'outside', because: 'a source on the list feeds this port' };
+    const limit = highest(f.converters);
     if (limit?.maxDcVoltage) {
       const fact = limit.maxDcVoltage;
       const says = `Highest DC voltage that ${limit.tag} bears`;
@@ -43,3 +43,12 @@ export const inputLimit = {
     };
   },
 } satisfies AnyRatingRule;
+
+/** Of several converters behind one source the one that bears most: so much may stand there. */
+function highest(converters: readonly ConverterFacts[]): ConverterFacts | undefined {
+  let most: ConverterFacts | undefined;
+  for (const one of converters) {
+    if (one.maxDcVoltage && one.maxDcVoltage.value > (most?.maxDcVoltage?.value ?? 0)) most = one;
+  }
+  return most;
+}

@@ -181,7 +181,7 @@ export const PLACE_MESSAGES = {
     severity: 'confirm',
     title: 'The calculated risk level can not be computed',
     message: (p: { tag: string }) =>
-      `The flash density isn't stated, so the calculated risk level of the supply at ${p.tag} isn't known.`,
+      `The flash density isn't stated, or every line has a length of 0: the calculated risk level of the supply at ${p.tag} isn't known.`,
     expected: 'flash_density or thunderstorm_days',
     hint: 'State one of them.',
     who: 'designer',
@@ -190,9 +190,19 @@ export const PLACE_MESSAGES = {
     code: 'place/critical-length-unknown',
     severity: 'confirm',
     title: 'The length of array cables could not be compared with the critical length',
+    message: () =>
+      'The flash density isn’t stated, so the lengths of the cables of arrays aren’t compared with the critical length.',
+    expected: 'flash_density or thunderstorm_days',
+    hint: 'State one of them.',
+    who: 'designer',
+  } satisfies MessageEntry<Record<string, never>>,
+  arraysLengthUnknown: {
+    code: 'place/arrays-length-unknown',
+    severity: 'confirm',
+    title: 'The length of the cables of the arrays on a converter is not known',
     message: (p: { tag: string }) =>
-      `The flash density or a run of the arrays on ${p.tag} isn't stated: their length isn't compared with the critical length.`,
-    expected: 'flash_density or thunderstorm_days, and run_length of each array',
+      `A run of the arrays on ${p.tag} isn't stated, so their length isn't compared with the critical length.`,
+    expected: 'run_length of each array and combiner',
     hint: 'State them.',
     who: 'designer',
   } satisfies MessageEntry<{ tag: string }>,

@@ -24,17 +24,6 @@ export const SITE_MESSAGES = {
     hint: 'Rename the row, or lower the quantity.',
     who: 'designer',
   } satisfies MessageEntry<{ tag: string; group: string; typedLine: string; groupLine: string }>,
-  quantityTooLarge: {
-    code: 'site/quantity-too-large',
-    severity: 'conflict',
-    title: 'A quantity is too large to be one',
-    message: (p: { tag: string; quantity: number; most: number }) =>
-      `The quantity of ${p.tag} is ${p.quantity}: more than ${p.most} of one row aren't planned, so it counts as one.`,
-    found: (p) => String(p.quantity),
-    expected: (p) => `a whole number from 1 to ${p.most}`,
-    hint: 'Correct the quantity, or write several rows.',
-    who: 'designer',
-  } satisfies MessageEntry<{ tag: string; quantity: number; most: number }>,
   connectionToNothing: {
     code: 'site/connection-to-nothing',
     severity: 'conflict',
@@ -167,17 +156,6 @@ export const SITE_MESSAGES = {
     hint: 'Check it against the converter: each further input that is fed needs a protector.',
     who: 'maker',
   } satisfies MessageEntry<{ tag: string; inputs: number }>,
-  dcInputsTooMany: {
-    code: 'site/dc-inputs-too-many',
-    severity: 'conflict',
-    title: 'A converter has more DC inputs than can be',
-    message: (p: { tag: string; inputs: number; most: number }) =>
-      `dc_inputs of ${p.tag} is ${p.inputs}: more than ${p.most} aren't planned.`,
-    found: (p) => String(p.inputs),
-    expected: (p) => `a whole number from 1 to ${p.most}`,
-    hint: 'Correct dc_inputs.',
-    who: 'maker',
-  } satisfies MessageEntry<{ tag: string; inputs: number; most: number }>,
   unusedInUse: {
     code: 'site/unused-port-in-use',
     severity: 'conflict',
