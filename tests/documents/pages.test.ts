@@ -94,8 +94,9 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
       const body = bodyOf(page);
       expect(body.length, where).toBeGreaterThan(0);
       // The owner's log has a month and blanks in each row.
-      const last = lowestLine(body.filter((t) => !/^\d+$/.test(t.text)));
-      const isHead = (t: PrintedText): boolean => t.roles.some((r) => /^(H\d|Caption|HeadRow)$/.test(r));
+      const last = lowestLine(body);
+      const isHead = (t: PrintedText): boolean =>
+        !/^\d+$/.test(t.text) && t.roles.some((r) => /^(H\d|Caption|HeadRow)$/.test(r));
       expect(last.every(isHead), `${where}: ${last.map((t) => t.text).join(' ')}`).toBe(false);
     });
   });

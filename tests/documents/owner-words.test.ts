@@ -1,0 +1,124 @@
+import { syllable } from 'syllable';
+import { describe, expect, it } from 'vitest';
+import type { DocumentContext } from '../../src/documents/context.js';
+import { renderDocument } from '../../src/documents/render.js';
+import { INDICATOR_CAUSES, KINDS } from '../../src/model/words.js';
+import { defaultSettings } from '../../src/model/settings.js';
+import { filled, OWNER_LANGUAGE_CODES, ownerStrings } from '../../src/text/languages.js';
+import { demoPlans } from './fixtures/demo-plans.js';
+import { draftPlan, housePlan, hutPlan } from './fixtures/plans.js';
+
+const context: DocumentContext = {
+  settings: defaultSettings(),
+  date: '2025-03-14',
+  fonts: { css: '', covers: () => true },
+};
+
+/** The running text of an owner's sheet: all that its template marks as text; tags of equipment are names, not words. */
+function runningText(html: string): string {
+  const marked = [...html.matchAll(/<(\w+)[^>]*class="text"[^>]*>(.*?)<\/\1>/gs)].map((m) => m[2] ?? '');
+  return marked
+    .join(' ')
+    .replace(/<[^>]*>/g, ' ')
+    .replace(/\([^)]*\)/g, '')
+    .replace(/&#x27;/g, "'")
+    .replace(/\s+/g, ' ');
+}
+
+/** Flesch-Kincaid grade from counts (check-values.md section 9, seen). */
+function gradeOf(words: number, sentences: number, syllables: number): number {
+  return (0.39 * words) / sentences + (11.8 * syllables) / words - 15.59;
+}
+
+function grade(text: string): number {
+  const sentences = text.split(/[.!?]+(?:\s|$)/).filter((s) => /\w/.test(s)).length;
+  const words = text.match(/[A-Za-z']+/g) ?? [];
+  return gradeOf(
+    words.length,
+    sentences,
+    words.reduce((sum, word) => sum + syllable(word), 0),
+  );
+}
+
+/** All strings of plain data. */
+function stringsIn(value: unknown): string[] {
+  if (typeof value === 'string') return [value];
+  return value !== null && typeof value === 'object' ? Object.values(value).flatMap(stringsIn) : [];
+}
+
+describe('the grade of a text', () => {
+  // check-values.md section 9, seen.
+  it.each([
+    [13, 1, 24, 11.265],
+    [16, 1, 23, 7.6125],
+  ])('of %i words, %i sentence, %i syllables is as published', (words, sentences, syllables, published) => {
+    expect(gradeOf(words, sentences, syllables)).toBeCloseTo(published, 2);
+  });
+});
+
+describe.each([...demoPlans(), hutPlan(), housePlan(), draftPlan()].map((p) => [p.job, p] as const))(
+  "the owner's sheet of %s",
+  (_job, plan) => {
+    it('reads at grade 6 or below', async () => {
+      const { html } = await renderDocument('owner-sheet', plan, { ...context, ownerLanguage: 'en' });
+      const text = runningText(html);
+      expect(text.split(' ').length).toBeGreaterThan(120);
+      expect(grade(text)).toBeLessThanOrEqual(6);
+    });
+
+    it.each(OWNER_LANGUAGE_CODES)('says in %s where each protector is, and its lights', async (code) => {
+      const { html, metadata } = await renderDocument('owner-sheet', plan, {
+        ...context,
+        ownerLanguage: code,
+      });
+      expect(metadata.language).toBe(code);
+      expect(html).toContain(`<html lang="${code}">`);
+      for (const protector of plan.protectors) {
+        expect(html).toContain(`<th scope="row">${protector.tag}</th>`);
+        for (const channel of protector.channels) {
+          expect(html).toContain(
+            filled(ownerStrings(code).lightAlt, { number: channel.channel, look: '' }).trim(),
+          );
+        }
+      }
+    });
+  },
+);
+
+describe.each(OWNER_LANGUAGE_CODES)('the strings in %s', (code) => {
+  const strings = ownerStrings(code);
+
+  it('have words for every kind and every cause', () => {
+    for (const kind of KINDS) expect(strings.things[kind]).not.toBe('');
+    for (const cause of INDICATOR_CAUSES) expect(strings.causes[cause]).not.toBe('');
+  });
+
+  it('use none of the trade and never say to open a box', () => {
+    const all = stringsIn({ ...strings, label: '' });
+    const trade = /\b(SPD|MCOV|VPR|inverter|conductor|channel|kA|MPPT|inversor|fase)\b/i;
+    expect(all.filter((text) => trade.test(text))).toEqual([]);
+    const orders = all.flatMap((text) => text.match(/[^.]*\b(open|abra|abrir)\b[^.]*/gi) ?? []);
+    expect(orders.filter((o) => !/\b(never|nunca)\b/i.test(o))).toEqual([]);
+  });
+});
+
+describe('the language of the owner', () => {
+  it('goes by its primary tag, and is English where there is no other', () => {
+    expect(ownerStrings('es-MX').language).toBe('es');
+    expect(ownerStrings('ES').language).toBe('es');
+    expect(ownerStrings('xx').language).toBe('en');
+  });
+
+  it('is that of the command line before that of the job, before that of the settings', async () => {
+    const plan = { ...hutPlan(), ownerLanguage: 'es' };
+    expect((await renderDocument('owner-sheet', plan, context)).metadata.language).toBe('es');
+    expect(
+      (await renderDocument('owner-sheet', plan, { ...context, ownerLanguage: 'en' })).metadata.language,
+    ).toBe('en');
+    const settings = { ...defaultSettings(), ownerLanguage: 'es' };
+    const none = { ...plan, ownerLanguage: '' };
+    expect((await renderDocument('owner-sheet', none, { ...context, settings })).metadata.language).toBe(
+      'es',
+    );
+  });
+});
