@@ -1,11 +1,11 @@
 import { dcInput } from '../../../src/rules/place/dc-input.js';
+import { run } from '../facts.js';
 import { placementTable } from '../table.js';
 
 const at = { kind: 'charge-controller', port: 'dc-in', tag: 'CC-1' } as const;
 const fed = { ...at, sourceKinds: ['array'] } as const;
 const iec = { ...fed, basis: 'iec' } as const;
-const unknown =
-  "place/critical-length-unknown CC-1: The flash density or a run of the arrays on CC-1 isn't stated: their length isn't compared with the critical length.";
+const notCompared = 'array feeds this input; its length isn’t compared with the critical length';
 
 export const table = placementTable(import.meta.url, dcInput, [
   ...(['nec-2017', 'nec-2020', 'nec-2023'] as const).map((basis) => ({
@@ -87,15 +87,45 @@ export const table = placementTable(import.meta.url, dcInput, [
     name: 'iec, flash density unknown: not compared, recommended, and a person confirms',
     given: { ...iec, arraysLength: 100 },
     then: 'recommended',
-    because: 'array feeds this input; its length isn’t compared with the critical length',
-    notes: [unknown],
+    because: notCompared,
+    notes: [
+      'place/critical-length-unknown job.flash_density: The flash density isn’t stated, so the lengths of the cables of arrays aren’t compared with the critical length.',
+    ],
   },
   {
-    name: 'iec, a run unknown: the same',
-    given: { ...iec, criticalLength: 10 },
+    name: 'iec, neither known: the flash density is asked for first',
+    given: iec,
     then: 'recommended',
-    because: 'array feeds this input; its length isn’t compared with the critical length',
-    notes: [unknown],
+    because: notCompared,
+    notes: ['place/critical-length-unknown job.flash_density'],
+  },
+  {
+    name: 'iec, a run of this input unknown: laid to its row',
+    given: { ...iec, criticalLength: 10, runs: [run(), run({ unknownRow: 'ARR-2' })] },
+    then: 'recommended',
+    because: notCompared,
+    notes: [
+      "place/arrays-length-unknown ARR-2.run_length: A run of the arrays on CC-1 isn't stated, so their length isn't compared with the critical length.",
+    ],
+  },
+  {
+    name: 'iec, a run of another input of the converter unknown: laid to the converter',
+    given: { ...iec, criticalLength: 10, runs: [run()] },
+    then: 'recommended',
+    because: notCompared,
+    notes: ['place/arrays-length-unknown CC-1'],
+  },
+  {
+    name: 'a combiner that nothing on the list feeds',
+    given: { ...at, sourceKinds: [] },
+    then: 'recommended',
+    because: 'combiner feeds this input',
+  },
+  {
+    name: 'iec: such a combiner counts as an array’s',
+    given: { ...at, basis: 'iec', sourceKinds: [], serviceRequired: true },
+    then: 'required',
+    because: 'combiner feeds this input, and protection is required at the service of this site',
   },
   {
     name: 'iec, a turbine alone: the critical length is of arrays, so recommended and nothing to confirm',

@@ -44,10 +44,20 @@ export const table = ratingTable(import.meta.url, batteryVoltage, [
     },
     asks: 34,
   },
-  {
-    name: 'a known chemistry and nominal go before the maker’s figure',
-    given: { ...at, batteries: [battery({ chemistry: stated('lfp'), highest })] },
+  ...[57, 58.4].map((volts) => ({
+    name: `the maker’s ${volts} V isn’t above that of the chemistry: the chemistry’s 58.4 V (value from memory)`,
+    given: {
+      ...at,
+      batteries: [battery({ chemistry: stated('lfp'), highest: stated(volts, 'max_dc_voltage') })],
+    },
     asks: 58.4,
+    places: {},
+  })),
+  {
+    name: 'the maker’s figure above that of the chemistry counts (own case)',
+    given: { ...at, batteries: [battery({ chemistry: stated('lfp'), highest })] },
+    asks: 60,
+    steps: ['Umax: Highest voltage of BAT-1 by its maker = 60 V [stated; jobs.csv, line 3, max_dc_voltage]'],
   },
   {
     name: 'another chemistry: the maker’s highest voltage',

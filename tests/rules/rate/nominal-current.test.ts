@@ -86,5 +86,3 @@ export const table = ratingTable(import.meta.url, nominalCurrent, [
     asks: 15_000,
   },
 ]);
-
-// A rating that every place has: the loop over all rules counts no case that doesn't fire.

@@ -33,7 +33,7 @@ export const table = ratingTable(import.meta.url, withstand, [
     assumed: true,
   },
   {
-    name: '1500 V itself is in the last row: 8000 V, category II raised to 10000 V by III (IEC 60664-1 Table F.1)',
+    name: 'a panel at 1500 V itself: the last row, category III, 10000 V (IEC 60664-1 Table F.1)',
     given: { kind: 'panel', withstandVoltage: 1500 },
     asks: 10_000,
     assumed: true,

@@ -1,0 +1,30 @@
+import { ungroundedSystemLine } from '../../../src/rules/indicate/ungrounded-system-line.js';
+import { indicatorTable } from '../table.js';
+
+const outside = 'no conductor of an AC system that floats';
+
+export const table = indicatorTable(import.meta.url, ungroundedSystemLine, [
+  {
+    name: 'a line of a system that floats, or through an impedance (common practice, no source)',
+    given: { floating: true },
+    shows: [
+      'source on: either (ungrounded-system): the system isn’t tied to ground; one dark and the others brighter: a ground fault may be on the line, call',
+      'source off: dark (de-energised): nothing feeds it: not a fault',
+    ],
+  },
+  {
+    name: 'a line of a grounded system',
+    given: {},
+    outside,
+  },
+  {
+    name: 'N that is bonded here',
+    given: { floating: true, grounded: true, conductor: 'N' },
+    outside,
+  },
+  {
+    name: 'a floating array',
+    given: { circuit: 'array', floating: true },
+    outside,
+  },
+]);
