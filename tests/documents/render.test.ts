@@ -1,51 +1,185 @@
-import { describe, expect, it } from 'vitest';
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { DocumentContext } from '../../src/documents/context.js';
 import { renderDocument, renderDocuments } from '../../src/documents/render.js';
+import { EXIT } from '../../src/model/exit-status.js';
+import { Failure } from '../../src/model/failure.js';
+import type { Plan } from '../../src/model/plan.js';
 import { PlanSchema } from '../../src/model/plan.js';
 import { defaultSettings } from '../../src/model/settings.js';
+import { demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan, hutPlan } from './fixtures/plans.js';
+import { stressPlan } from './fixtures/stress.js';
 
 const context: DocumentContext = {
   settings: defaultSettings(),
   date: '2025-03-14',
-  fonts: { css: '', covers: (codePoint) => codePoint < 0x2500 },
+  fonts: { css: '', covers: (codePoint) => codePoint < 0x2700 },
 };
-const plans = { hutPlan, housePlan, draftPlan };
 
-describe.each(Object.entries(plans))('the documents of %s', (_name, make) => {
-  const plan = PlanSchema.parse(make());
+const FILES = ['closeout-pack.pdf', 'permit-sheet.pdf', 'owner-sheet.pdf', 'labels.pdf'];
 
-  it('are the four of a pack, without a script', async () => {
-    const documents = await renderDocuments(plan, context);
-    expect(documents.map((d) => d.fileName)).toEqual([
-      'closeout-pack.pdf',
-      'permit-sheet.pdf',
-      'owner-sheet.pdf',
-      'labels.pdf',
-    ]);
-    for (const document of documents) {
-      expect(document.html).toMatch(/^<!doctype html>\n<html lang="en">/);
-      expect(document.html).not.toMatch(/<script/i);
-      expect(document.html.includes('DRAFT')).toBe(!plan.submittable);
+const plans = [...demoPlans(), hutPlan(), housePlan(), draftPlan(), stressPlan()];
+
+describe.each(plans.map((p) => [p.job, p] as const))('the documents of %s', (_job, plan) => {
+  it('are the four of a pack, whole in themselves and without a script', async () => {
+    const documents = await renderDocuments(PlanSchema.parse(plan), context);
+    expect(documents.map((d) => d.fileName)).toEqual(FILES);
+    for (const { html, metadata } of documents) {
+      expect(html).toMatch(/^<!doctype html>\n<html lang="(en|es)">/);
+      expect(html).not.toMatch(
+        /<script|<iframe|<link|<object|\son\w+=|(?:src|href)="(?!#|data:image)|url\((?!data:)/i,
+      );
+      expect(html).not.toContain('[object Object]');
+      expect(html).not.toMatch(/>\s*(?:undefined|null|NaN)\s*</);
+      expect(/DRAFT|BORRADOR/.test(html)).toBe(!plan.submittable);
+      expect(metadata.title).toContain(plan.job);
+      expect(metadata.keywords).toContain(plan.basis);
     }
   });
 
-  it('name each protector, its part, conductors and lights in the closeout pack', async () => {
+  it('are the same each time', async () => {
+    expect(await renderDocuments(plan, context)).toEqual(await renderDocuments(plan, context));
+  });
+});
+
+describe('a hostile text', () => {
+  const hostile =
+    '</style></title><script>alert(1)</script><img src=x onerror=alert(2)> {{x}} {{{y}}} =1+1 "\'`';
+
+  /** Puts the text wherever a list could have put it. */
+  function poisoned(plan: Plan): Plan {
+    const walk = (value: unknown, key: string): unknown => {
+      if (typeof value === 'string')
+        return /^(jobName|address|revision|place|maker|model|message|found|because|part|groundTo|overcurrent|protects|position)$/.test(
+          key,
+        )
+          ? `${value} ${hostile}`
+          : value;
+      if (Array.isArray(value)) return value.map((v) => walk(v, key));
+      if (value !== null && typeof value === 'object')
+        return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, walk(v, k)]));
+      return value;
+    };
+    return PlanSchema.parse(walk(plan, ''));
+  }
+
+  it('prints as typed and runs nowhere', async () => {
+    const settings = { ...defaultSettings(), company: { ...defaultSettings().company, name: hostile } };
+    for (const { html } of await renderDocuments(poisoned(draftPlan()), { ...context, settings })) {
+      expect(html).not.toMatch(/<script|<img src=x/i);
+      expect(html.match(/<\/style>/g)).toHaveLength(1);
+      expect(html.match(/<\/title>/g)?.length).toBe(html.match(/<title>/g)?.length);
+    }
+    const { html } = await renderDocument('closeout-pack', poisoned(draftPlan()), context);
+    expect(html).toContain('{{x}} {{{y}}} &#x3D;1+1 &quot;&#x27;&#x60;');
+  });
+
+  it('shows what hides', async () => {
+    const plan = { ...hutPlan(), jobName: 'safe\u202Eexe.txt \u4E2D' };
     const { html } = await renderDocument('closeout-pack', plan, context);
-    for (const protector of plan.protectors) {
-      expect(html).toContain(`>${protector.tag}<`);
-      if (protector.part !== null) expect(html).toContain(protector.part);
-      for (const channel of protector.channels) {
-        expect(html).toContain(channel.conductor);
-        for (const light of channel.indicator) expect(html).toContain(light.state);
-      }
+    expect(html).toContain('safe[U+202E]exe.txt [U+4E2D]');
+  });
+});
+
+describe('the permit sheet in separate files', () => {
+  it('has a file a sheet, each whole, with ASCII names under 60 characters', async () => {
+    const documents = await renderDocuments(housePlan(), { ...context, separate: true });
+    const names = documents.map((d) => d.fileName);
+    expect(names).toEqual([
+      'closeout-pack.pdf',
+      'permit-sheet-1-summary.pdf',
+      'permit-sheet-2-drawing.pdf',
+      'permit-sheet-3-schedule.pdf',
+      'permit-sheet-4-open-items.pdf',
+      'permit-sheet-5-calculations.pdf',
+      'permit-sheet-6-clauses.pdf',
+      'owner-sheet.pdf',
+      'labels.pdf',
+    ]);
+    for (const { fileName, html } of documents) {
+      expect(fileName).toMatch(/^[a-z0-9.-]{1,59}$/);
+      expect(html).toContain('<h1');
     }
   });
 });
 
-describe('a hostile name', () => {
-  it('prints as typed', async () => {
-    const [closeout] = await renderDocuments(PlanSchema.parse(housePlan()), context);
-    expect(closeout?.html).toContain('&lt;script&gt;alert(1)&lt;/script&gt; {{x}} &#x3D;1+1');
+describe('what is not known', () => {
+  it('is said with its reason in the schedule of a draft', async () => {
+    const { html } = await renderDocument('permit-sheet', draftPlan(), context);
+    expect(html).toContain('part not known: no part');
+    expect(html).toContain('not known: the list states no lowest temperature');
+    expect(html).toContain('open at P-1: no part is chosen');
+  });
+});
+
+describe('photos and logo', () => {
+  const dot = 'data:image/png;base64,iVBORw0KGgo=';
+
+  it('stand in the closeout pack with what they show', async () => {
+    const { html } = await renderDocument('closeout-pack', hutPlan(), {
+      ...context,
+      logo: dot,
+      photos: [{ tag: 'CC-1', caption: 'CC-1', dataUrl: dot }],
+    });
+    expect(html).toContain('alt="Photo of CC-1, Hut / power room: P-1"');
+    expect(html).toContain('<img class="logo" src="data:image/png;base64,');
+  });
+
+  it('are refused where they are no picture', async () => {
+    const photos = [{ tag: 'CC-1', caption: 'x', dataUrl: 'javascript:alert(1)' }];
+    await expect(renderDocument('closeout-pack', hutPlan(), { ...context, photos })).rejects.toThrow(Failure);
+  });
+});
+
+describe('a folder of templates', () => {
+  let folder = '';
+  beforeAll(async () => {
+    folder = await mkdtemp(join(tmpdir(), 'shuntbook-templates-'));
+    await mkdir(join(folder, 'partials'), { recursive: true });
+    await mkdir(join(folder, 'styles'), { recursive: true });
+    await mkdir(join(folder, 'labels'), { recursive: true });
+    await writeFile(join(folder, 'partials', 'sources.hbs'), '<p>Our own table of sources</p>');
+    await writeFile(join(folder, 'styles', 'owner-sheet.css'), 'h1 { color: #123456; }');
+    await writeFile(join(folder, 'labels', 'document.hbs'), '<p>{{nothing.of.the.kind}}</p>');
+  });
+  afterAll(async () => {
+    await rm(folder, { recursive: true });
+  });
+
+  it('overrides partials and styles by their relative path', async () => {
+    const own = { ...context, templatesFolder: folder };
+    expect((await renderDocument('closeout-pack', hutPlan(), own)).html).toContain(
+      'Our own table of sources',
+    );
+    expect((await renderDocument('owner-sheet', hutPlan(), own)).html).toContain('h1 { color: #123456; }');
+    expect((await renderDocument('owner-sheet', hutPlan(), context)).html).not.toContain('#123456');
+  });
+
+  it('ends with one message that names the file, where a template asks for what is not there', async () => {
+    const failure = await renderDocument('labels', hutPlan(), { ...context, templatesFolder: folder }).catch(
+      (error: unknown) => error,
+    );
+    expect(failure).toBeInstanceOf(Failure);
+    expect((failure as Failure).exitStatus).toBe(EXIT.failed);
+    expect((failure as Failure).note.code).toBe('documents/template');
+    expect((failure as Failure).note.found).toBe('labels/document.hbs');
+  });
+});
+
+describe('the paper', () => {
+  it('is letter and tabloid with nec, A4 and A3 with iec, and what the settings say', async () => {
+    const sizes = async (plan: Plan, settings = defaultSettings()): Promise<string[]> => {
+      const { html } = await renderDocument('permit-sheet', plan, { ...context, settings });
+      return [...new Set([...html.matchAll(/size: ([\d.]+pt [\d.]+pt)/g)].map((m) => m[1] ?? ''))];
+    };
+    expect(await sizes(hutPlan())).toEqual(['612pt 792pt', '1224pt 792pt']);
+    expect(await sizes(stressPlan())).toEqual(['595.28pt 841.89pt', '1190.55pt 841.89pt']);
+    expect(await sizes(hutPlan(), { ...defaultSettings(), paper: 'A4' })).toEqual([
+      '595.28pt 841.89pt',
+      '1190.55pt 841.89pt',
+    ]);
   });
 });

@@ -1,13 +1,18 @@
 import { z } from 'zod';
 import { plainNumber } from '../figures.js';
 
+/** The markup of a drawing without its texts and attribute values: what a name of a list can't have written. */
+function bareMarkup(svg: string): string {
+  return svg.replace(/"[^"]*"/g, '""').replace(/>[^<]*</g, '><');
+}
+
 /** A drawing of ours: inline SVG without script, foreign content or outside references. */
 export const SvgSchema = z
   .string()
   .startsWith('<svg ')
   .endsWith('</svg>')
   .refine(
-    (s) => !/<script|<foreignObject|\son\w+=|href=/i.test(s.replace(/>[^<]*</g, '><')),
+    (svg) => !/<script|<foreignObject|<style|\s(?:on\w+|[\w:]*href)=/i.test(bareMarkup(svg)),
     'an SVG without script or references',
   );
 

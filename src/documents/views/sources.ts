@@ -22,9 +22,14 @@ export function clauseSummary(clauses: readonly Clause[]): string[] {
   const editions = new Map<string, string[]>();
   for (const clause of clauses) {
     const standard = [clause.standard, clause.edition].filter((t) => t !== '').join(' ');
-    const name = clause.commonPractice ? 'common practice, no source' : clause.memory ? `see ${standard}` : standard;
+    const name = clause.commonPractice
+      ? 'common practice, no source'
+      : clause.memory
+        ? `see ${standard}`
+        : standard;
     const known = editions.get(name) ?? [];
-    if (!clause.commonPractice && clause.clause !== '' && !known.includes(clause.clause)) known.push(clause.clause);
+    if (!clause.commonPractice && clause.clause !== '' && !known.includes(clause.clause))
+      known.push(clause.clause);
     editions.set(name, known);
   }
   return [...editions].map(([name, of]) => (of.length === 0 ? name : `${name}: ${of.join(', ')}`));

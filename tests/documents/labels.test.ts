@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+import type { DocumentContext } from '../../src/documents/context.js';
+import { labelSize } from '../../src/documents/label-grid.js';
+import { renderDocument } from '../../src/documents/render.js';
+import type { Settings } from '../../src/model/settings.js';
+import { SettingsSchema } from '../../src/model/settings.js';
+import { startBrowser } from '../../src/print/browser.js';
+import { embeddedFonts } from '../../src/print/fonts.js';
+import { draftPlan, housePlan } from './fixtures/plans.js';
+import { stressPlan } from './fixtures/stress.js';
+
+type Grid = Partial<Settings['labels']>;
+
+async function contextOf(labels: Grid): Promise<DocumentContext> {
+  const settings = SettingsSchema.parse({ labels });
+  return { settings, date: '2025-03-14', fonts: (await embeddedFonts()).standAloneKit };
+}
+
+describe('the size of a label', () => {
+  it('is what the sheet leaves: 4 x 2 in on the default grid of a letter sheet', () => {
+    const { width, height } = labelSize(SettingsSchema.parse({}).labels, 'letter');
+    expect(width / 72).toBeCloseTo(4, 2);
+    expect(height / 72).toBeCloseTo(2, 2);
+  });
+});
+
+describe('a sheet of labels', () => {
+  it('has one label a protector, with its tag, its date and the signal word', async () => {
+    const plan = housePlan();
+    const { html } = await renderDocument('labels', plan, await contextOf({}));
+    expect(html.match(/class="label"/g)).toHaveLength(plan.protectors.length);
+    for (const { tag } of plan.protectors) expect(html).toContain(`>Surge protector ${tag}<`);
+    expect(html.match(/⚠ WARNING/g)).toHaveLength(plan.protectors.length);
+    expect(html.match(/Fed from two supplies/g)).toHaveLength(
+      plan.protectors.filter((p) => p.wiring.fedFromTwoSupplies).length,
+    );
+  });
+
+  it('says on each label of a draft that it is one', async () => {
+    const { html } = await renderDocument('labels', draftPlan(), await contextOf({}));
+    expect(html).toContain('<strong>DRAFT');
+  });
+
+  it('takes as many sheets as the grid needs', async () => {
+    const { html } = await renderDocument('labels', stressPlan(), await contextOf({ columns: 3, rows: 4 }));
+    expect(html.match(/<section class="label-sheet">/g)).toHaveLength(Math.ceil(40 / 12));
+  });
+
+  it.each<[string, Grid]>([
+    ['of the default', {}],
+    ['of 3 x 10', { columns: 3, rows: 10 }],
+    ['of 6 x 12, the smallest', { columns: 6, rows: 12, marginTop: 8, gapColumns: 2 }],
+    ['of one', { columns: 1, rows: 1 }],
+  ])('keeps its words inside the labels on a grid %s', { timeout: 120_000 }, async (_name, grid) => {
+    const context = await contextOf(grid);
+    const running = await startBrowser();
+    try {
+      const page = await running.browser.newPage();
+      for (const plan of [housePlan(), stressPlan()]) {
+        const { html } = await renderDocument('labels', plan, context);
+        await page.setContent(html, { waitUntil: 'load' });
+        const over =
+          await page.evaluate(`document.fonts.ready.then(() => [...document.querySelectorAll('.label')]
+          .filter((l) => l.scrollWidth > l.clientWidth + 1 || l.scrollHeight > l.clientHeight + 1)
+          .map((l) => l.textContent))`);
+        expect(over).toEqual([]);
+      }
+    } finally {
+      await running.end();
+    }
+  });
+});
