@@ -39,18 +39,24 @@ async function load(folder: string | undefined): Promise<Templates> {
   const engine = Handlebars.create();
   // Every value is HTML-escaped; only `if`, `each`, `unless` and `with` exist, so that no name of a list can call a helper.
   const options = { strict: true, knownHelpersOnly: true, preventIndent: true };
+  const compile = (relative: string): TemplateDelegate => {
+    const text = source(folder, relative);
+    try {
+      // Parsed here, so that a fault of syntax names its own file; compiled at its first use.
+      return engine.compile(engine.parse(text), options);
+    } catch (error) {
+      throw templateFailure(relative, error);
+    }
+  };
   for (const name of partialNames(folder)) {
-    engine.registerPartial(
-      name.replace(/\.hbs$/, ''),
-      engine.compile(source(folder, `partials/${name}`), options),
-    );
+    engine.registerPartial(name.replace(/\.hbs$/, ''), compile(`partials/${name}`));
   }
   const compiled = new Map<string, TemplateDelegate>();
   const styles = new Map<string, string>();
   return {
     render(name, view) {
       const relative = `${name}/document.hbs`;
-      const template = compiled.get(name) ?? engine.compile(source(folder, relative), options);
+      const template = compiled.get(name) ?? compile(relative);
       compiled.set(name, template);
       try {
         return template(view);

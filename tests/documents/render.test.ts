@@ -169,6 +169,20 @@ describe('a folder of templates', () => {
   });
 });
 
+describe('a template with a fault of syntax', () => {
+  it('is named, be it a partial', async () => {
+    const folder = await mkdtemp(join(tmpdir(), 'shuntbook-templates-'));
+    await mkdir(join(folder, 'partials'));
+    await writeFile(join(folder, 'partials', 'schedule.hbs'), '{{#if schedule}}<p>');
+    const failure = await renderDocument('closeout-pack', hutPlan(), {
+      ...context,
+      templatesFolder: folder,
+    }).catch((error: unknown) => error);
+    await rm(folder, { recursive: true });
+    expect((failure as Failure).note.found).toBe('partials/schedule.hbs');
+  });
+});
+
 describe('the paper', () => {
   it('is letter and tabloid with nec, A4 and A3 with iec, and what the settings say', async () => {
     const sizes = async (plan: Plan, settings = defaultSettings()): Promise<string[]> => {

@@ -24,29 +24,33 @@ import { WiringNoteSchema, wiringNotes } from './wiring-note.js';
 
 export const CloseoutPackSchema = z.object({
   language: z.literal('en'),
-  title: z.string(),
-  style: z.string(),
-  job: JobViewSchema,
-  blocking: z.array(OpenItemViewSchema),
+  title: z.string().describe('Title of the file, with the id of the job'),
+  style: z.string().describe('All CSS: fonts, accent colour, styles and page rules'),
+  job: JobViewSchema.describe('Job, company, basis, revision, date and status'),
+  blocking: z.array(OpenItemViewSchema).describe('The items that make the pack a draft'),
   /** Absent before the first pack. */
   changes: z.object({ lines: z.array(z.string()) }).nullable(),
-  cautions: z.array(CautionSchema),
-  deference: z.string(),
-  schedule: z.array(ScheduleRowSchema),
-  orders: z.array(z.object({ part: z.string(), quantity: z.number().int() })),
-  placement: PlacementViewSchema,
-  notes: z.array(WiringNoteSchema),
-  calculations: z.array(CalculationViewSchema),
-  leftOut: z.array(LeftOutSchema),
-  siteCalculations: z.array(CalculationViewSchema),
-  checkLists: z.array(CheckListSchema),
-  records: z.array(RecordSchema),
-  openItems: z.array(OpenItemGroupSchema),
-  notPlaced: z.array(NotPlacedViewSchema),
-  site: SiteViewSchema,
-  photos: z.array(PhotoSchema),
-  sources: z.array(SourceViewSchema),
-  limits: z.array(z.string()),
+  cautions: z.array(CautionSchema).describe('Safety messages after ANSI Z535.6 that fit the site'),
+  deference: z.string().describe('The sentence that defers to local code, authority and licensed practice'),
+  schedule: z.array(ScheduleRowSchema).describe('One line a housing'),
+  orders: z.array(z.object({ part: z.string(), quantity: z.number().int() })).describe('Parts to order'),
+  placement: PlacementViewSchema.describe('The placement drawing: its sheets, its symbol and its legend'),
+  notes: z.array(WiringNoteSchema).describe('One wiring note a housing'),
+  calculations: z
+    .array(CalculationViewSchema)
+    .describe('Each calculation once, with the protectors that share it'),
+  leftOut: z.array(LeftOutSchema).describe('Parts of the catalogue that were left out, and why'),
+  siteCalculations: z.array(CalculationViewSchema).describe('Calculations about the site as a whole'),
+  checkLists: z.array(CheckListSchema).describe('The checks of the installer, in the order of the work'),
+  records: z.array(RecordSchema).describe('The commissioning record of each housing'),
+  openItems: z.array(OpenItemGroupSchema).describe('Open items and items to confirm, by who can supply them'),
+  notPlaced: z.array(NotPlacedViewSchema).describe('Every port without a protector, with the reason'),
+  site: SiteViewSchema.describe('The site as it was read, with where each fact comes from'),
+  photos: z.array(PhotoSchema).describe('Photos with their captions'),
+  sources: z
+    .array(SourceViewSchema)
+    .describe('The clauses and the common practice behind each rule that fired'),
+  limits: z.array(z.string()).describe('What the plan does not cover'),
 });
 export type CloseoutPackView = z.infer<typeof CloseoutPackSchema>;
 

@@ -22,15 +22,17 @@ export const LabelSchema = z.object({
 export type Label = z.infer<typeof LabelSchema>;
 
 export const LabelsSchema = z.object({
-  language: z.string(),
-  style: z.string(),
+  language: z.string().describe('BCP 47 tag'),
+  style: z.string().describe('All CSS: fonts, accent colour, styles and the grid'),
   title: z.string(),
   /** False where the grid leaves no room for a heading above it: then each label's title is a heading. */
   header: z.boolean(),
   headerText: z.string(),
-  warningWord: z.string(),
-  sheets: z.array(z.object({ number: z.number().int(), labels: z.array(LabelSchema) })),
-  empty: z.string(),
+  warningWord: z.string().describe('Signal word after ANSI Z535.4'),
+  sheets: z
+    .array(z.object({ number: z.number().int(), labels: z.array(LabelSchema) }))
+    .describe('One sheet of labels a page'),
+  empty: z.string().describe('What the sheet says where there is no protector'),
 });
 export type LabelsView = z.infer<typeof LabelsSchema>;
 

@@ -19,37 +19,45 @@ export const OwnerProtectorSchema = z.object({
 });
 
 export const OwnerSheetSchema = z.object({
-  language: z.string(),
-  style: z.string(),
+  language: z.string().describe('BCP 47 tag'),
+  style: z.string().describe('All CSS: fonts, accent colour, styles and page rules'),
   title: z.string(),
-  draft: z.boolean(),
+  draft: z.boolean().describe('True for a draft'),
   draftText: z.string(),
-  facts: z.array(z.object({ what: z.string(), value: z.string() })),
-  company: z.string(),
-  logo: z.string(),
-  intro: z.array(z.string()),
+  facts: z.array(z.object({ what: z.string(), value: z.string() })).describe('Job, place and date'),
+  company: z.string().describe('Name of the company'),
+  logo: z.string().describe('A data: URL, empty without a logo'),
+  intro: z.array(z.string()).describe('What a protector does, in plain sentences'),
   lightsHeading: z.string(),
   lightsHow: z.array(z.string()),
   columns: z.object({ which: z.string(), where: z.string(), pictures: z.string() }),
-  protectors: z.array(OwnerProtectorSchema),
+  protectors: z
+    .array(OwnerProtectorSchema)
+    .describe('Where each protector is, what it guards, and the picture of its lights'),
   lightsUnknown: z.string(),
   notesHeading: z.string(),
-  notes: z.array(z.object({ mark: z.string(), text: z.string() })),
+  notes: z
+    .array(z.object({ mark: z.string(), text: z.string() }))
+    .describe('Why a light can be off, and other notes'),
   actHeading: z.string(),
   actColumns: z.object({ see: z.string(), do: z.string(), soon: z.string() }),
-  acts: z.array(z.object({ see: z.string(), do: z.string(), soon: z.string() })),
+  acts: z
+    .array(z.object({ see: z.string(), do: z.string(), soon: z.string() }))
+    .describe('What to do when a light is not as shown, and how soon'),
   neverHeading: z.string(),
   warningWord: z.string(),
-  never: z.array(z.string()),
+  never: z.array(z.string()).describe('What never to do'),
   limitsHeading: z.string(),
-  limits: z.array(z.string()),
+  limits: z.array(z.string()).describe('What the protectors do not do'),
   deference: z.string(),
   callHeading: z.string(),
-  call: z.array(z.object({ what: z.string(), value: z.string(), toFillIn: z.boolean() })),
+  call: z
+    .array(z.object({ what: z.string(), value: z.string(), toFillIn: z.boolean() }))
+    .describe('Who to call'),
   logHeading: z.string(),
   logHow: z.string(),
   logColumns: z.array(z.object({ text: z.string(), width: z.string() })),
-  months: z.array(z.string()),
+  months: z.array(z.string()).describe('Rows of the check log'),
 });
 export type OwnerSheetView = z.infer<typeof OwnerSheetSchema>;
 

@@ -27,8 +27,8 @@ export type PermitPart = (typeof PERMIT_PARTS)[number];
 
 export const PermitSheetSchema = z.object({
   language: z.literal('en'),
-  title: z.string(),
-  style: z.string(),
+  title: z.string().describe('Title of the file, with the id of the job'),
+  style: z.string().describe('All CSS: fonts, accent colour, styles and page rules'),
   /** Which sheets this file holds. */
   parts: z.object({
     summary: z.boolean(),
@@ -38,22 +38,28 @@ export const PermitSheetSchema = z.object({
     calculations: z.boolean(),
     clauses: z.boolean(),
   }),
-  job: JobViewSchema,
-  blocking: z.array(OpenItemViewSchema),
-  temperature: z.string(),
-  facts: z.array(FactViewSchema),
-  grounding: z.array(ItemSchema),
-  handover: z.array(ItemSchema),
-  cautions: z.array(CautionSchema),
-  deference: z.string(),
-  schedule: z.array(ScheduleRowSchema),
-  placement: PlacementViewSchema,
-  calculations: z.array(CalculationViewSchema),
-  siteCalculations: z.array(CalculationViewSchema),
-  openItems: z.array(OpenItemGroupSchema),
-  notPlaced: z.array(NotPlacedViewSchema),
-  clauses: z.array(ClauseRowSchema),
-  limits: z.array(z.string()),
+  job: JobViewSchema.describe('Job, company, basis, revision, date and status'),
+  blocking: z.array(OpenItemViewSchema).describe('The items that make the sheet a draft'),
+  temperature: z.string().describe('Lowest temperature and where it comes from'),
+  facts: z.array(FactViewSchema).describe('Facts of the job as stated'),
+  grounding: z.array(ItemSchema).describe('Grounding of each system, as stated or assumed'),
+  handover: z
+    .array(ItemSchema)
+    .describe('What IEC 62446-1 cl. 4.3.5 asks a handover to name besides the schedule'),
+  cautions: z.array(CautionSchema).describe('Safety messages after ANSI Z535.6 that fit the site'),
+  deference: z.string().describe('The sentence that defers to local code, authority and licensed practice'),
+  schedule: z.array(ScheduleRowSchema).describe('One line a housing'),
+  placement: PlacementViewSchema.describe('The placement drawing: its sheets, its symbol and its legend'),
+  calculations: z
+    .array(CalculationViewSchema)
+    .describe('Each calculation once, with the protectors that share it'),
+  siteCalculations: z.array(CalculationViewSchema).describe('Calculations about the site as a whole'),
+  openItems: z.array(OpenItemGroupSchema).describe('Open items and items to confirm, by who can supply them'),
+  notPlaced: z.array(NotPlacedViewSchema).describe('Every port without a protector, with the reason'),
+  clauses: z
+    .array(ClauseRowSchema)
+    .describe('The clauses of the basis of the job, and how the job stands to each'),
+  limits: z.array(z.string()).describe('What the plan does not cover'),
 });
 export type PermitSheetView = z.infer<typeof PermitSheetSchema>;
 

@@ -1,0 +1,30 @@
+import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { CloseoutPackSchema } from '../../src/documents/views/closeout-pack.js';
+import { LabelsSchema } from '../../src/documents/views/labels.js';
+import { OwnerSheetSchema } from '../../src/documents/views/owner-sheet.js';
+import { PermitSheetSchema } from '../../src/documents/views/permit-sheet.js';
+
+const FOLDER = fileURLToPath(new URL('../../docs/view-models', import.meta.url));
+const SCHEMAS = {
+  'closeout-pack': CloseoutPackSchema,
+  'permit-sheet': PermitSheetSchema,
+  'owner-sheet': OwnerSheetSchema,
+  labels: LabelsSchema,
+};
+
+// UPDATE_GOLDEN=1 writes the files anew; the diff is read before it is committed.
+describe.each(Object.entries(SCHEMAS))('docs/view-models/%s.schema.json', (name, schema) => {
+  const file = `${FOLDER}/${name}.schema.json`;
+  const current = `${JSON.stringify(z.toJSONSchema(schema), null, 2)}\n`;
+
+  it('is the schema that the document is checked against', async () => {
+    if (process.env['UPDATE_GOLDEN'] === '1') {
+      await mkdir(FOLDER, { recursive: true });
+      await writeFile(file, current);
+    }
+    expect(await readFile(file, 'utf8')).toBe(current);
+  });
+});
