@@ -1,0 +1,187 @@
+import { describe, expect, it } from 'vitest';
+import { at, catalogueOf, faults, items, one, partLine, planOf } from './plan-of.js';
+
+// rules.md section 2, "Choice", from the text of a list and a catalogue to the plan. Cases are our own.
+
+const LOAD = 'L load; ac_in=120; protect=yes; impulse_withstand=6 kV; fault_current=1 kA; place=House';
+const A = (name: string, facts = ''): string => partLine(name, `channels=2; mcov_ac=150; up=600; ${facts}`);
+const chosen = (rows: string, ...lines: readonly string[]): string | null =>
+  one(planOf('', rows, { catalogue: catalogueOf(...lines) }), 'L:feeder').part;
+
+describe('the order of choice', () => {
+  it('first those without a shortfall', () => {
+    const rows = LOAD.replace('6 kV', '1000');
+    expect(chosen(rows, A('SHORT', 'mcov_ac=150; up=900'), A('GOOD', 'mcov_ac=320; up=500'))).toBe('GOOD');
+  });
+
+  it('then the lowest MCOV, whatever its level', () => {
+    expect(chosen(LOAD, A('X', 'mcov_ac=175; up=500'), A('Y', 'mcov_ac=150; up=800'))).toBe('Y');
+  });
+
+  it('outdoors then 4X; indoors not', () => {
+    const lines = [A('X', 'enclosure=3R; up=500'), A('Y', 'enclosure=4X; up=800')];
+    expect(chosen(`${LOAD}; outdoors=yes`, ...lines)).toBe('Y');
+    expect(chosen(LOAD, ...lines)).toBe('X');
+  });
+
+  it('then the lowest Up', () => {
+    expect(chosen(LOAD, A('X', 'up=700'), A('Y', 'up=600'))).toBe('Y');
+  });
+
+  it('then the highest In', () => {
+    expect(chosen(LOAD, A('X', 'in_ka=10'), A('Y', 'in_ka=20'))).toBe('Y');
+  });
+
+  it('then the fewest housings', () => {
+    const rows = LOAD.replace('ac_in=120', 'ac_in=208Y/120');
+    expect(chosen(rows, A('X', 'channels=2'), A('Y', 'channels=3'))).toBe('Y');
+  });
+
+  it('then the lowest price, if given; then the part number in natural order', () => {
+    expect(chosen(LOAD, A('X', 'price=90'), A('Y', 'price=80'))).toBe('Y');
+    expect(chosen(LOAD, A('X', ''), A('Y', 'price=80'))).toBe('Y');
+    expect(chosen(LOAD, A('X-10', ''), A('X-9', ''))).toBe('X-9');
+    expect(chosen(LOAD, A('X-9', ''), A('X-10', ''))).toBe('X-9');
+  });
+});
+
+describe('every rejected part keeps its reason', () => {
+  it('names the figure and what is asked', () => {
+    const plan = planOf(
+      'occupancy=other',
+      'A array; open_circuit_voltage=187; protect=yes; isc_stc=10; strings_in_parallel=1',
+      {
+        catalogue: catalogueOf(
+          partLine('D150', 'channels=2; mcov_dc=150; up=600'),
+          partLine('D190', 'channels=2; mcov_dc=190; up=700'),
+          partLine('D350', 'channels=2; mcov_dc=350; up=1200'),
+          partLine('D350-ROOM', 'channels=2; mcov_dc=350; up=1200; enclosure=1; in_ka=1'),
+          partLine('D190x3', 'channels=3; mcov_dc=190; up=700'),
+        ),
+      },
+    );
+    expect(one(plan, 'A:output').part).toBe('D190');
+    expect(one(plan, 'A:output').rejected).toEqual([
+      { part: 'D150', rule: 'rate/mcov', because: 'MCOV 150 V < 187 V' },
+      {
+        part: 'D350',
+        rule: 'choice',
+        because: 'D190 goes before it: its MCOV is lower, so it clamps sooner',
+      },
+      { part: 'D350-ROOM', rule: 'rate/discharge', because: 'In 1 kA < 3 kA' },
+      { part: 'D350-ROOM', rule: 'rate/enclosure', because: 'enclosure 1 isn’t for outdoors' },
+      { part: 'D190x3', rule: 'rate/channels', because: '3 channels for 2 conductors leave 1 unwired' },
+    ]);
+  });
+
+  it('none left: one conflict with the nearest miss, which misses the fewest rules by the least', () => {
+    const plan = planOf('', LOAD.replace('fault_current=1 kA', 'fault_current=60 kA'), {
+      catalogue: catalogueOf(
+        A('FAR', 'sccr_ka=10'),
+        A('NEAR', 'sccr_ka=50'),
+        A('WORSE', 'sccr_ka=55; in_ka=1'),
+      ),
+    });
+    expect(one(plan, 'L:feeder')).toMatchObject({ part: null, figures: null, partDetails: null });
+    expect(items(plan, 'conflict').map((i) => [i.code, i.message])).toEqual([
+      [
+        'choose/none-fits',
+        'No part of the catalogue fits L feeder, which asks for MCOV 138 V ac, In 3 kA, SCCR 60 kA. The nearest miss: NEAR (SCCR 50 kA < 60 kA).',
+      ],
+    ]);
+    expect(plan.orders).toEqual([]);
+  });
+
+  it('removing every fitting part gives an open item, not a crash; so does an empty catalogue', () => {
+    for (const lines of [[A('D', 'mcov_ac=; mcov_dc=20')], []]) {
+      const plan = planOf('', LOAD, {
+        catalogue: catalogueOf(...lines, ...(lines.length === 0 ? [A('', '')] : [])),
+      });
+      expect(faults(plan)).toEqual(['choose/none-fits']);
+    }
+  });
+});
+
+describe('a part chosen by hand', () => {
+  const stock = catalogueOf(A('A150'), A('A320', 'mcov_ac=320'), A('A100', 'mcov_ac=100'));
+  const byHand = (part: string): ReturnType<typeof planOf> =>
+    planOf('', `${LOAD}; protector=${part}`, { catalogue: stock });
+
+  it('passes the same rules, and goes before the best', () => {
+    const plan = byHand('A320');
+    expect(one(plan, 'L:feeder')).toMatchObject({ part: 'A320', byHand: true });
+    expect(faults(plan)).toEqual([]);
+    expect(plan.orders).toEqual([{ part: 'A320', quantity: 1 }]);
+  });
+
+  it('that fails is kept with a conflict that says on what', () => {
+    const plan = byHand('A100');
+    expect(one(plan, 'L:feeder').part).toBe('A100');
+    expect(items(plan, 'conflict').map((i) => [i.code, i.line, i.column])).toEqual([
+      ['choose/by-hand-fails', 2, 'protector'],
+    ]);
+    expect(items(plan, 'conflict')[0]?.message).toMatch(/A100.*MCOV 100 V < 138 V/);
+  });
+
+  it('that isn’t in the catalogue is a conflict', () => {
+    expect(faults(byHand('NOPE'))).toEqual(['choose/by-hand-unknown']);
+  });
+
+  it('counts for every placement of its row', () => {
+    const plan = planOf('', 'INV inverter-charger; ac_in=120/240; ac_out=120/240; protector=A320', {
+      catalogue: stock,
+    });
+    expect(plan.protectors.map((p) => p.part)).toEqual(['A320', 'A320']);
+  });
+
+  it('is named in any case; of two names that differ in case the one as typed', () => {
+    const two = catalogueOf(A('a320', 'up=900'), A('A320', 'mcov_ac=320'));
+    expect(one(planOf('', `${LOAD}; protector=A320`, { catalogue: two }), 'L:feeder').part).toBe('A320');
+    expect(one(byHand('a320'), 'L:feeder').part).toBe('A320');
+  });
+});
+
+describe('without a catalogue', () => {
+  it('everything is placed and rated, without parts: one missing item', () => {
+    const plan = planOf('', `${LOAD}\nSVC service; ac_in=120/240; place=House`, { catalogue: null });
+    expect(plan.protectors.map((p) => [p.part, p.required.mcov])).toEqual([
+      [null, 138],
+      [null, 138],
+    ]);
+    expect(faults(plan)).toEqual(['choose/no-catalogue']);
+    expect(one(plan, 'SVC:service').channels.map((c) => c.conductor)).toEqual(['L1', 'L2']);
+    expect(one(plan, 'SVC:service').wiring.measurements[0]?.stopAt).toBe(138);
+  });
+
+  it('and where nothing is placed nothing is missing', () => {
+    expect(faults(planOf('', 'L load; ac_in=120', { catalogue: null }))).toEqual([]);
+  });
+});
+
+describe('housings and orders', () => {
+  it('a placement that needs two housings makes two with the same ports and part, and the order counts both', () => {
+    const plan = planOf('', LOAD.replace('ac_in=120', 'ac_in=208Y/120'), {
+      catalogue: catalogueOf(A('DUO')),
+    });
+    expect(at(plan, 'L:feeder').map((p) => [p.tag, p.part, p.housing])).toEqual([
+      ['P-1', 'DUO', { number: 1, of: 2 }],
+      ['P-2', 'DUO', { number: 2, of: 2 }],
+    ]);
+    expect(at(plan, 'L:feeder').map((p) => p.required)).toEqual([
+      at(plan, 'L:feeder')[0]?.required,
+      at(plan, 'L:feeder')[0]?.required,
+    ]);
+    expect(plan.orders).toEqual([{ part: 'DUO', quantity: 2 }]);
+  });
+
+  it('orders are in natural order of parts', () => {
+    const plan = planOf(
+      'lowest_temp=25 C',
+      `${LOAD}\nB battery; battery_voltage=48; battery_chemistry=lfp; protect=yes`,
+      {
+        catalogue: catalogueOf(A('P-10'), partLine('P-9', 'channels=2; mcov_dc=75; up=400')),
+      },
+    );
+    expect(plan.orders.map((o) => o.part)).toEqual(['P-9', 'P-10']);
+  });
+});

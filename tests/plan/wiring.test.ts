@@ -1,0 +1,283 @@
+import { describe, expect, it } from 'vitest';
+import { at, catalogueOf, conductorsAt, defaultsOf, one, partLine, planOf, STOCK } from './plan-of.js';
+
+// rules.md section 3, from the text of a list to its plan. Cases are our own.
+
+const only = (n: number, facts = ''): string =>
+  catalogueOf(partLine(`X${n}`, `channels=${n}; mcov_ac=640; up=900; ${facts}`));
+const wired = (facts: string, row: string, where: string, catalogue: string): readonly string[] =>
+  conductorsAt(planOf(facts, row, { catalogue }), where);
+const load = (system: string, more = ''): string =>
+  `L load; ac_in=${system}; protect=yes; place=House${more}`;
+
+describe('DC', () => {
+  it.each(['negative', 'positive', 'floating'])(
+    'both poles get a channel, grounded pole %s: never doubled',
+    (pole) => {
+      const plan = planOf(
+        'lowest_temp=25 C',
+        `CC charge-controller; dc_inputs=1; place=Hut
+       A array; connects_to=CC; run_length=4 m; voc_stc=40; modules_in_series=3; dc_grounding=${pole}`,
+      );
+      expect(conductorsAt(plan, 'CC:dc-in-1')).toEqual(['positive', 'negative']);
+      expect(one(plan, 'CC:dc-in-1').channels.map((c) => c.to)).toEqual(['ground', 'ground']);
+    },
+  );
+
+  it('DC never doubles: a part that leaves a channel unwired isn’t chosen, one of one channel makes two housings', () => {
+    const row = 'A array; open_circuit_voltage=100; protect=yes';
+    const dc = (n: number): string => catalogueOf(partLine('D', `channels=${n}; mcov_dc=150; up=600`));
+    expect(one(planOf('', row, { catalogue: dc(3) }), 'A:output').part).toBeNull();
+    expect(
+      at(planOf('', row, { catalogue: dc(1) }), 'A:output').map((p) => p.channels.map((c) => c.conductor)),
+    ).toEqual([['positive'], ['negative']]);
+  });
+
+  it('a control circuit: positive and negative; of AC L1 and N', () => {
+    expect(
+      wired('', 'C control-circuit; control_voltage=24 V dc; outdoors=yes', 'C:terminals', STOCK),
+    ).toEqual(['positive', 'negative']);
+    expect(
+      wired('', 'C control-circuit; control_voltage=24 V ac; outdoors=yes', 'C:terminals', STOCK),
+    ).toEqual(['L1', 'N']);
+  });
+});
+
+describe('AC lines', () => {
+  it.each([
+    ['120', 1, ['L1']],
+    ['120/240', 2, ['L1', 'L2']],
+    ['240', 2, ['L1', 'L2']],
+    ['208', 2, ['L1', 'L2']],
+    ['208Y/120', 3, ['L1', 'L2', 'L3']],
+    ['480Y/277', 3, ['L1', 'L2', 'L3']],
+    ['600Y/347', 3, ['L1', 'L2', 'L3']],
+    ['240/120 high-leg', 3, ['L1', 'L2', 'L3']],
+    ['240 delta', 3, ['L1', 'L2', 'L3']],
+    ['480 delta; system_grounding=corner', 3, ['L1', 'L2', 'L3']],
+  ])('%s: every ungrounded conductor, and a corner-grounded phase like the others', (system, n, lines) => {
+    const catalogue = only(n, 'listed_for=ungrounded|corner');
+    expect(wired('', load(system), 'L:feeder', catalogue)).toEqual(lines);
+  });
+
+  it('three phases on two-channel parts take two housings, four channels: N first where it isn’t bonded, else one phase doubled', () => {
+    expect(wired('', load('208Y/120'), 'L:feeder', only(2))).toEqual(['L1', 'L2', 'L3', 'N']);
+    expect(wired('', 'S service; ac_in=208Y/120', 'S:service', only(2))).toEqual([
+      'L1',
+      'L2',
+      'L3',
+      'L1 (doubled)',
+    ]);
+    expect(wired('', load('240 delta'), 'L:feeder', only(2, 'listed_for=ungrounded'))).toEqual([
+      'L1',
+      'L2',
+      'L3',
+      'L1 (doubled)',
+    ]);
+  });
+
+  it('a high leg is doubled first; only the second channel is called doubled, and the note says which', () => {
+    const plan = planOf('', 'S service; ac_in=240/120 high-leg', { catalogue: only(2) });
+    expect(conductorsAt(plan, 'S:service')).toEqual(['L1', 'L2', 'L3', 'L2 (doubled)']);
+    expect(at(plan, 'S:service')[1]?.wiring.notes.join()).toMatch(/Channel 2 is a second channel of L2/);
+    expect(at(plan, 'S:service')[1]?.wiring.measurements.map((m) => m.conductor)).toEqual(['L3']);
+  });
+
+  it('a single line on a two-channel part: N takes the spare, at the service it doubles', () => {
+    expect(wired('', load('120'), 'L:feeder', only(2))).toEqual(['L1', 'N']);
+    expect(wired('', 'S service; ac_in=120', 'S:service', only(2))).toEqual(['L1', 'L1 (doubled)']);
+  });
+
+  it('no channel stays unwired: a part with more than N and one doubling each isn’t chosen', () => {
+    expect(wired('', load('120'), 'L:feeder', only(3))).toEqual(['L1', 'N', 'L1 (doubled)']);
+    expect(one(planOf('', load('120'), { catalogue: only(4) }), 'L:feeder').part).toBeNull();
+  });
+
+  it('a turbine’s three phases double L1', () => {
+    expect(
+      wired(
+        '',
+        'W wind-turbine; output=three-phase; open_circuit_voltage=100; place=Tower',
+        'W:output',
+        only(2),
+      ),
+    ).toEqual(['L1', 'L2', 'L3', 'L1 (doubled)']);
+  });
+});
+
+describe('the neutral', () => {
+  const catalogue = catalogueOf(
+    ...[1, 2, 3, 4].map((n) =>
+      partLine(`X${n}`, `channels=${n}; mcov_ac=640; up=900; listed_for=ungrounded`),
+    ),
+  );
+
+  it.each([
+    ['basis=iec; earthing=TN', 'L load; ac_in=400Y/230; protect=yes', 'L:feeder', true],
+    ['basis=iec; earthing=TN', 'L service; ac_in=400Y/230', 'L:service', false],
+    ['basis=iec; earthing=TN', 'L service; ac_in=400Y/230; n_pe_link=no', 'L:service', true],
+    // Every port but a service: a panel's own link doesn't count.
+    ['basis=iec; earthing=TN', 'L panel; ac_in=400Y/230; protect=yes; n_pe_link=yes', 'L:feeder', true],
+    ['basis=iec; earthing=IT', 'L service; ac_in=400Y/230', 'L:service', true],
+    ['basis=iec; earthing=IT', 'L load; ac_in=230; protect=yes', 'L:feeder', true],
+    ['basis=nec-2023', 'L service; ac_in=480Y/277; system_grounding=none', 'L:service', true],
+    ['basis=nec-2023', 'L load; ac_in=208Y/120; protect=yes', 'L:feeder', false],
+  ])('%s, %s: N asked %s %s', (facts, row, where, asked) => {
+    const p = one(planOf(facts, row, { catalogue }), where);
+    const lines = row.includes('230;') || row.includes('ac_in=230') ? 1 : 3;
+    expect(p.required.conductors).toBe(
+      (row.includes('400Y') || row.includes('480Y') || row.includes('208Y') ? 3 : lines) + (asked ? 1 : 0),
+    );
+    expect(conductorsAt(planOf(facts, row, { catalogue }), where).includes('N')).toBe(asked);
+  });
+
+  it('nec elsewhere: optional; where no channel takes it the note says that N isn’t protected there', () => {
+    const plan = planOf('', load('120/240'));
+    expect(conductorsAt(plan, 'L:feeder')).toEqual(['L1', 'L2']);
+    expect(one(plan, 'L:feeder').wiring.unprotected).toEqual([
+      { conductor: 'N', because: expect.stringMatching(/isn’t protected here/) as string },
+    ]);
+    expect(one(planOf('', 'S service; ac_in=120/240'), 'S:service').wiring.unprotected).toEqual([
+      { conductor: 'N', because: 'N is bonded to ground here' },
+    ]);
+    expect(one(planOf('', load('240')), 'L:feeder').wiring.unprotected).toEqual([]);
+  });
+
+  it('a service of an ungrounded system has no link to ground by default', () => {
+    const plan = planOf('', 'S service; ac_in=480Y/277; system_grounding=none', {
+      catalogue: only(4, 'listed_for=ungrounded'),
+    });
+    expect(conductorsAt(plan, 'S:service')).toEqual(['L1', 'L2', 'L3', 'N']);
+    expect(defaultsOf(plan, 'n_pe_link').join()).not.toMatch(/taken as yes/);
+  });
+
+  it('whether N is bonded is printed where a default decides it', () => {
+    const plan = planOf('', `S service; ac_in=120; place=House\n${load('120')}`);
+    expect(defaultsOf(plan, 'n_pe_link')).toEqual([
+      expect.stringMatching(/for L: taken as no/),
+      expect.stringMatching(/for S: taken as yes/),
+    ]);
+    const stated = planOf('', 'S service; ac_in=120; n_pe_link=no', { catalogue: only(2) });
+    expect(defaultsOf(stated, 'n_pe_link')).toEqual([]);
+    expect(conductorsAt(stated, 'S:service')).toEqual(['L1', 'N']);
+  });
+});
+
+describe('iec TT', () => {
+  it('lines go to N and N goes to ground', () => {
+    const p = one(planOf('basis=iec; earthing=TT', 'S service; ac_in=400Y/230'), 'S:service');
+    expect(p.channels.map((c) => `${c.conductor} to ${c.to}`)).toEqual([
+      'L1 to N',
+      'L2 to N',
+      'L3 to N',
+      'N to ground',
+    ]);
+  });
+});
+
+describe('ports that share a protector', () => {
+  it('name the port before the conductor, in notes and measurements too', () => {
+    const plan = planOf('', 'I inverter-charger; ac_in=120; ac_out=120', { catalogue: only(4) });
+    const p = one(plan, 'I:ac-in');
+    expect(p.channels.map((c) => c.conductor)).toEqual([
+      'ac-in L1',
+      'ac-out L1',
+      'ac-in N',
+      'ac-in L1 (doubled)',
+    ]);
+    expect(p.wiring.measurements.map((m) => m.conductor)).toEqual(['ac-in L1', 'ac-out L1', 'ac-in N']);
+    expect(p.wiring.notes.join()).toMatch(/second channel of ac-in L1/);
+    expect(p.wiring.unprotected.map((u) => u.conductor)).toEqual(['ac-out N']);
+  });
+});
+
+describe('colours, leads and instructions', () => {
+  it.each([
+    ['', 'S service; ac_in=240/120 high-leg', ['black', 'orange', 'blue']],
+    ['', 'S service; ac_in=120/240', ['black', 'red']],
+    ['basis=iec; earthing=IT', 'S service; ac_in=400Y/230', ['brown', 'black', 'grey', 'blue']],
+  ])('%s %s: %s, as settings', (facts, row, colours) => {
+    const channels = colours.length;
+    expect(
+      one(planOf(facts, row, { catalogue: only(channels) }), 'S:service').channels.map((c) => c.colour),
+    ).toEqual(colours);
+  });
+
+  it('ground goes to the bonded bar at the service, elsewhere to the equipment-ground bar', () => {
+    expect(one(planOf('', 'S service; ac_in=120/240'), 'S:service').wiring.groundTo).toMatch(/bonded bar/);
+    expect(one(planOf('', load('120/240')), 'L:feeder').wiring.groundTo).toMatch(
+      /equipment-ground bar.*not its neutral bar/,
+    );
+  });
+
+  it('smallest leads by basis: 14 AWG copper or 12 AWG aluminium; 534.4.10', () => {
+    expect(one(planOf('', load('120')), 'L:feeder').wiring.smallestLead).toMatch(
+      /14 AWG copper or 12 AWG aluminium/,
+    );
+    expect(one(planOf('basis=iec; earthing=TN', load('230')), 'L:feeder').wiring.smallestLead).toMatch(
+      /6 mm2.*2\.5 mm2/,
+    );
+  });
+
+  it('short, straight, tied together, no coils; disconnected before an insulation test', () => {
+    const notes = one(planOf('', load('120')), 'L:feeder').wiring.notes.join(' ');
+    expect(notes).toMatch(/short, straight and tied together; no coils/);
+    expect(notes).toMatch(/before an insulation test/);
+  });
+
+  it('overcurrent, torque and wire range as the catalogue says, else by the part’s instructions', () => {
+    const p = one(planOf('', load('120')), 'L:feeder').wiring;
+    expect([p.overcurrent, p.torque, p.wireRange]).toEqual([
+      'by the part’s instructions',
+      'by the part’s instructions',
+      'by the part’s instructions',
+    ]);
+  });
+
+  it('volts to measure from each conductor to ground, and the figure at which to stop: the MCOV of the channel', () => {
+    const p = one(planOf('', 'S service; ac_in=120/240'), 'S:service');
+    expect(p.wiring.measurements).toEqual([
+      { conductor: 'L1', current: 'ac', expected: 'about 120 V', stopAt: 150 },
+      { conductor: 'L2', current: 'ac', expected: 'about 120 V', stopAt: 150 },
+    ]);
+  });
+});
+
+describe('the sources to open', () => {
+  const SITE = `SVC service; ac_in=120/240; place=House
+     MP panel; connects_to=SVC; run_length=9 m; ac_in=120/240; place=House; protect=yes
+     SUB panel; connects_to=MP; run_length=9 m; ac_in=120/240; place=House
+     GTI grid-tie-inverter; connects_to=SUB; run_length=5 m; dc_inputs=1; ac_out=240; place=House; isolated=yes
+     A array; connects_to=GTI; run_length=40 m; voc_stc=40; modules_in_series=4
+     INV inverter-charger; connects_to=MP; run_length=4 m; ac_in=120/240; ac_out=120/240; dc_inputs=1; place=House
+     GEN generator; connects_to=INV; run_length=40 m; ac_out=120/240; place=Shed
+     B array; connects_to=INV; run_length=6 m; voc_stc=40; modules_in_series=3
+     BAT battery; connects_to=INV; run_length=1 m; battery_voltage=48; battery_chemistry=lfp; place=House; protect=yes`;
+  const open = (where: string): string =>
+    one(planOf('lowest_temp=25 C; occupancy=other', SITE), where).wiring.sourcesToOpen.join('\n');
+
+  it('of a panel: the service, and what feeds in from below, sub-panels passed through', () => {
+    expect(open('MP:feeder')).toMatch(/Utility service SVC/);
+    expect(open('MP:feeder')).toMatch(/Inverter GTI/);
+  });
+
+  it('of an inverter: everything behind its other ports', () => {
+    for (const source of [
+      /service SVC/,
+      /Generator GEN.*start by itself/,
+      /Battery BAT/,
+      /Array B.*daylight/,
+    ])
+      expect(open('INV:ac-out')).toMatch(source);
+  });
+
+  it('of an array: the array, and what its converter can feed back', () => {
+    expect(open('A:output')).toMatch(/Array A/);
+    expect(open('A:output')).toMatch(/service SVC/);
+  });
+
+  it('of a battery: the battery, and what charges it', () => {
+    expect(open('BAT:battery')).toMatch(/Battery BAT/);
+    expect(open('BAT:battery')).toMatch(/Array B/);
+  });
+});
