@@ -47,6 +47,8 @@ function indicatorFacts(
   const { circuit } = carriedBy(port, subject);
   const poles = circuit === 'power' || circuit === 'turbine' ? undefined : poleGrounding(port, subject);
   const supply = suppliesOf(port);
+  const isDc = circuit === 'array';
+  const sources = isDc ? ultimateSources(port) : [];
   const grounded =
     poles === undefined ? isGroundedAc(wiring, channel) : isGroundedPole(poles, conductor, circuit);
   return {
@@ -57,7 +59,8 @@ function indicatorFacts(
     floating: poles === undefined ? isFloatingAc(wiring) : poles === 'floating',
     fedByUtility: supply.utility,
     fedBySource: supply.source,
-    turbineDriven: circuit === 'array' && ultimateSources(port).some((s) => s.kind !== 'array'),
+    turbineDriven: isDc && sources.length > 0 && sources.every((s) => s.kind !== 'array'),
+    sunAndWind: isDc && sources.some((s) => s.kind === 'array') && sources.some((s) => s.kind !== 'array'),
     frequency: circuit === 'turbine' ? frequencyOf(port) : undefined,
     groundingUnknown: circuit === 'control' && subject.facts.dc_grounding === undefined,
     indicator: part?.indicator ?? undefined,

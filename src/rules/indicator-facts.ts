@@ -16,6 +16,8 @@ export interface IndicatorFacts {
   readonly fedBySource: boolean;
   /** True where a turbine, not an array, drives this DC circuit. */
   readonly turbineDriven: boolean;
+  /** True where an array and a turbine drive it together: neither night nor still air says that it is dead. */
+  readonly sunAndWind: boolean;
   /** Hz of the turbine; undefined: poles or speed not stated. */
   readonly frequency: number | undefined;
   /** True where the dc_grounding of a control circuit isn't stated. */

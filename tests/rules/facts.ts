@@ -284,6 +284,7 @@ export function indicatorFacts(some: Partial<IndicatorFacts> = {}): IndicatorFac
     fedByUtility: true,
     fedBySource: false,
     turbineDriven: false,
+    sunAndWind: false,
     frequency: undefined,
     groundingUnknown: false,
     indicator: 'light',

@@ -2,7 +2,7 @@ import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
-const FACTS = ['circuit', 'grounded', 'floating', 'turbineDriven'] as const;
+const FACTS = ['circuit', 'grounded', 'floating', 'turbineDriven', 'sunAndWind'] as const;
 
 export const arrayPole = {
   id: 'indicate/array-pole',
@@ -13,6 +13,25 @@ export const arrayPole = {
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.circuit !== 'array' || f.grounded || f.floating)
       return { outcome: 'outside', because: 'no ungrounded pole of a grounded DC source' };
+    if (f.sunAndWind) {
+      return {
+        outcome: 'shows',
+        indications: [
+          {
+            state: 'sun',
+            shows: 'lit',
+            because: 'in the sun the modules give it its voltage to ground',
+            cause: 'sunlight',
+          },
+          {
+            state: 'turning',
+            shows: 'lit',
+            because: 'the turbine gives it its voltage to ground',
+            cause: 'turning-dc',
+          },
+        ],
+      };
+    }
     if (f.turbineDriven) {
       return {
         outcome: 'shows',

@@ -2,7 +2,7 @@ import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
-const FACTS = ['circuit', 'floating', 'turbineDriven'] as const;
+const FACTS = ['circuit', 'floating', 'turbineDriven', 'sunAndWind'] as const;
 
 const RECORDED = 'neither pole is tied to ground: recorded at commissioning; a change from the record: call';
 
@@ -23,6 +23,15 @@ export const floatingPair = {
       return {
         outcome: 'shows',
         indications: [{ state: 'always', shows: 'either', because: RECORDED, cause: 'floating' }],
+      };
+    }
+    if (f.sunAndWind) {
+      return {
+        outcome: 'shows',
+        indications: [
+          { state: 'sun', shows: 'either', because: RECORDED, cause: 'floating' },
+          { state: 'turning', shows: 'either', because: RECORDED, cause: 'floating' },
+        ],
       };
     }
     if (f.turbineDriven) {
