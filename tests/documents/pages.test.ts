@@ -62,9 +62,13 @@ function collide(a: PrintedText, b: PrintedText): boolean {
   );
 }
 
+function isMargin(page: PrintedPage, text: PrintedText): boolean {
+  return text.bottom <= 40 || text.top >= page.height - 40;
+}
+
 /** The texts of a page between its margins. */
 function bodyOf(page: PrintedPage): PrintedText[] {
-  return page.texts.filter((t) => t.bottom > 40 && t.top < page.height - 40);
+  return page.texts.filter((t) => !isMargin(page, t));
 }
 
 /** The texts of the lowest line of a page. */
@@ -99,6 +103,19 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
         !/^\d+$/.test(t.text) && t.roles.some((r) => /^(H\d|Caption|HeadRow)$/.test(r));
       expect(last.every(isHead), `${where}: ${last.map((t) => t.text).join(' ')}`).toBe(false);
     });
+  });
+
+  it('have each sheet of the drawing on one page', () => {
+    for (const [name, document] of filesOf(job)) {
+      const sheets = document.pages.filter((p) =>
+        nodesOf(p.tags, (role) => role === 'Figure').some((f) => f.alt?.startsWith('Single-line drawing')),
+      );
+      const named = document.pages.filter((p) =>
+        p.texts.some((t) => isMargin(p, t) && t.text.includes('Placement drawing')),
+      );
+      expect(named.length, name).toBe(sheets.length);
+      expect(sheets.length > 0, name).toBe(/closeout|permit/.test(name));
+    }
   });
 
   it('have headings without gaps, and alternative text on every figure', () => {

@@ -129,6 +129,8 @@ export function ownerSheetView(
       const mark = filled(strings.noteMark, { letter: marks.join(', ') });
       return `${filled(strings.light, { number })}: ${mark.toLowerCase()}`;
     });
+    const flag = protector.partDetails?.indicator === 'flag' ? protector.partDetails.indicatorColor : '';
+    if (flag !== '') notes.push(flag);
     return {
       tag: protector.tag,
       place: ownerPlace(protector, strings),
