@@ -14,11 +14,22 @@ import { nodesOf, readPrinted } from './printed.js';
 const plans = new Map<string, Plan>(
   [...demoPlans(), housePlan(), draftPlan(), stressPlan()].map((plan) => [plan.job, plan]),
 );
+const COMPANY = {
+  ...defaultSettings().company,
+  name: 'The Invented Surge Protection and Solar Water Mill Co-operative of Upper Marrow',
+  address: '14 the old long lane behind the chapel, Upper Marrow, Fellshire',
+  phone: '555-0100',
+  licence: 'Fellshire electrical contractor licence INVENTED-0001 and two more that are as long',
+};
 const printed = new Map<string, Map<string, PrintedDocument>>();
 
 beforeAll(async () => {
   const fonts = (await embeddedFonts()).kit;
-  const context: DocumentContext = { settings: defaultSettings(), date: '2025-03-14', fonts };
+  const context: DocumentContext = {
+    settings: { ...defaultSettings(), company: COMPANY },
+    date: '2025-03-14',
+    fonts,
+  };
   await withPrinter({}, async (printer) => {
     for (const [job, plan] of plans) {
       const files = new Map<string, PrintedDocument>();

@@ -1,3 +1,4 @@
+import { shortened } from '../css.js';
 import type { PlannedProtector } from '../../model/plan.js';
 import type { PortRow, Side, Unit } from './site-graph.js';
 import { SYMBOL_HEIGHT } from './symbols.js';
@@ -96,7 +97,8 @@ const KIND_WORDS = (kind: string): string => kind.replace(/-/g, ' ');
 
 function detailsOf(unit: Unit, width: number): string[] {
   const { kind, maker, model } = unit.equipment;
-  const make = [maker, model].filter((t) => t !== '').join(' ');
+  // The whole name stands in the table of the equipment.
+  const make = shortened([maker, model].filter((t) => t !== '').join(' '), 48);
   return [...wrapped(KIND_WORDS(kind), width, FONT), ...wrapped(make, width, FONT)];
 }
 

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
 import type { DocumentContext } from '../context.js';
+import { shortened } from '../css.js';
 import type { PlacementSheet } from '../drawing/placement.js';
 import { notKnown } from '../figures.js';
 import { calculationView, calculationViews, CalculationViewSchema } from './calculations.js';
@@ -8,6 +9,7 @@ import { CautionSchema, siteCautions } from './cautions.js';
 import { ClauseRowSchema, clauseStrip } from './clause-strip.js';
 import { groundingItems, handoverItems, ItemSchema } from './handover-items.js';
 import { JobViewSchema, jobView } from './job.js';
+import type { JobView } from './job.js';
 import { DEFERENCE, limitTexts } from './limits.js';
 import { blockingItems, OpenItemGroupSchema, openItemGroups, OpenItemViewSchema } from './open-items.js';
 import { placementView, PlacementViewSchema } from './placement.js';
@@ -39,6 +41,11 @@ export const PermitSheetSchema = z.object({
     clauses: z.boolean(),
   }),
   job: JobViewSchema.describe('Job, company, basis, revision, date and status'),
+  strip: z
+    .array(z.string())
+    .describe(
+      'Lines of the strip below a drawing; long texts are shortened, they stand whole in the summary',
+    ),
   blocking: z.array(OpenItemViewSchema).describe('The items that make the sheet a draft'),
   temperature: z.string().describe('Lowest temperature and where it comes from'),
   facts: z.array(FactViewSchema).describe('Facts of the job as stated'),
@@ -71,6 +78,16 @@ function temperatureText(plan: Plan): string {
   return `${lowest}, source: ${source === undefined || source === '' ? notKnown('the list does not state it') : source}`;
 }
 
+/** The strip has room for six lines beside the stamp. */
+function stripLines(job: JobView): string[] {
+  const company = [job.company.name, job.company.licence].filter((t) => t !== '').join(', ');
+  return [
+    shortened(`${job.id}: ${job.name}`, 84),
+    shortened(`${job.basis}; revision ${job.revision}; ${job.date}`, 84),
+    ...(company === '' ? [] : [shortened(company, 84)]),
+  ];
+}
+
 /** The view of the permit sheet, or of some of its sheets. */
 export function permitSheetView(
   plan: Plan,
@@ -92,6 +109,7 @@ export function permitSheetView(
       clauses: parts.has('clauses'),
     },
     job: jobView(plan, context),
+    strip: stripLines(jobView(plan, context)),
     blocking: blockingItems(plan),
     temperature: temperatureText(plan),
     facts: siteView(plan).facts,
