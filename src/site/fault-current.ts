@@ -56,7 +56,9 @@ function find(port: SitePort, seen: Set<SitePort>): FaultCurrent | undefined {
   for (const feeder of upstream) {
     const found = find(feeder, seen);
     if (!found) {
-      if (feeder.equipment !== equipment || feeder.feeders.length > 0) unknown.push(feeder.equipment.tag);
+      // An inverter's own AC in isn't what to ask about: what feeds it is.
+      const silent = feeder.equipment === equipment ? feeder.feeders : [feeder];
+      unknown.push(...silent.map((p) => p.equipment.tag));
       continue;
     }
     from.push(...found.from);

@@ -77,7 +77,8 @@ function voltageOf(f: Facts, battery: BatteryFacts, notes: PlacedNote[]): Workin
       chemistry: chemistry?.value.slice(0, 40) ?? '',
       volts: voltage ? figure(voltage.value, 'V') : 'no nominal voltage',
     };
-    notes.push(about(RATE_MESSAGES.batteryUnknown, p, tag, 'cells'));
+    const isKnown = found.ok || found.reason === 'cells-unknown';
+    notes.push(about(RATE_MESSAGES.batteryUnknown, p, tag, isKnown ? 'cells' : 'battery_chemistry'));
   }
   return undefined;
 }

@@ -80,7 +80,7 @@ export const table = ratingTable(import.meta.url, batteryVoltage, [
     given: { ...at, batteries: [battery({ chemistry: stated('sodium') })] },
     unknown,
     notes: [
-      "rate/battery-voltage-unknown BAT-1.cells: The highest charge voltage of BAT-1 (sodium, 48 V) isn't known from its chemistry and nominal voltage.",
+      "rate/battery-voltage-unknown BAT-1.battery_chemistry: The highest charge voltage of BAT-1 (sodium, 48 V) isn't known from its chemistry and nominal voltage.",
     ],
   },
   {
@@ -99,7 +99,7 @@ export const table = ratingTable(import.meta.url, batteryVoltage, [
     },
     unknown,
     notes: [
-      `rate/battery-voltage-unknown BAT-1.cells: The highest charge voltage of BAT-1 (${'y'.repeat(40)}, no nominal voltage) isn't known from its chemistry and nominal voltage.`,
+      `rate/battery-voltage-unknown BAT-1.battery_chemistry: The highest charge voltage of BAT-1 (${'y'.repeat(40)}, no nominal voltage) isn't known from its chemistry and nominal voltage.`,
     ],
   },
   {
