@@ -1,4 +1,4 @@
-import type { RuleCard } from '../model/rule.js';
+import type { PrintedRule } from '../text/rulebook.js';
 import type { AnyFitRule } from './fit-facts.js';
 import { arrayPole } from './indicate/array-pole.js';
 import { batteryPole } from './indicate/battery-pole.js';
@@ -124,7 +124,7 @@ export const INDICATOR_RULES: readonly AnyIndicatorRule[] = [
 export const WIRING_RULES = { conductors, neutral, spareChannel, leads };
 
 /** Every rule, for the rulebook. */
-export const ALL_RULES: readonly RuleCard[] = [
+export const ALL_RULES: readonly PrintedRule[] = [
   ...PLACEMENT_RULES,
   gridTieAc,
   farEndExempt,

@@ -5,6 +5,7 @@ import type { Step } from '../../src/model/fact.js';
 import type { PlacedNote } from '../../src/model/message.js';
 import type { Fit, PlacementDecision, RatingDecision, RuleCard } from '../../src/model/rule.js';
 import { given } from '../../src/plan/given.js';
+import type { Basis } from '../../src/model/words.js';
 import type { AnyFitRule, FitFacts } from '../../src/rules/fit-facts.js';
 import type { AnyIndicatorRule, IndicatorFacts } from '../../src/rules/indicator-facts.js';
 import type { AnyPlacementRule, PlacementFacts } from '../../src/rules/placement-facts.js';
@@ -15,6 +16,8 @@ import { fitFacts, indicatorFacts, part, placementFacts, ratingFacts, wiringFact
 /** One case of a rule's table, as the loop over all rules counts it. */
 export interface Ran {
   readonly name: string;
+  /** The basis of the case; undefined: the rule doesn't know it. */
+  readonly basis?: Basis;
   /** True where the rule asks, rejects or shows something. */
   readonly fires: boolean;
   /** What the rule says where it doesn't fire; a part that fits is named by its case. */
@@ -119,6 +122,7 @@ export function placementTable(url: string, rule: AnyPlacementRule, cases: reado
     const speaks = Object.values(rule.strength).every((s) => s.length === 0) && notes.length > 0;
     return {
       name: one.name,
+      basis: facts.basis,
       fires: placed || decision.outcome === 'waived' || speaks,
       why: decision.because,
       actual: { then, because: decision.because, notes },
@@ -156,7 +160,8 @@ export interface RatingCase {
 /** The table of a rating rule. */
 export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly RatingCase[]): Table {
   return table(url, rule, cases, (one, reads) => {
-    const decision: RatingDecision = rule.decide(watched(rule, ratingFacts(one.given), reads));
+    const facts = ratingFacts(one.given);
+    const decision: RatingDecision = rule.decide(watched(rule, facts, reads));
     const working =
       decision.outcome === 'asks'
         ? decision.working
@@ -192,7 +197,7 @@ export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly Ra
       ...(one.places === undefined ? {} : { places: one.places }),
     };
     const fires = decision.outcome === 'asks';
-    return { name: one.name, fires, why: actual.because, actual, expected };
+    return { name: one.name, basis: facts.basis, fires, why: actual.because, actual, expected };
   });
 }
 
@@ -220,7 +225,8 @@ export function fitTable(url: string, rule: AnyFitRule, cases: readonly FitCase[
         ? { fits: true, says: one.shortfall ?? '', gap: 0 }
         : { fits: false, says: one.rejects, gap: one.gap ?? 1 };
     const fires = actual.says !== '';
-    return { name: one.name, fires, why: fires ? actual.says : one.name, actual, expected };
+    const why = fires ? actual.says : one.name;
+    return { name: one.name, basis: facts.basis, fires, why, actual, expected };
   });
 }
 
@@ -270,8 +276,9 @@ export function wiringTable<D extends object>(
   cases: readonly WiringCase<D>[],
 ): Table {
   return table(url, rule, cases, (one, reads) => {
-    const actual = rule.decide(watched(rule, wiringFacts(one.given), reads));
+    const facts = wiringFacts(one.given);
+    const actual = rule.decide(watched(rule, facts, reads));
     const why = 'because' in actual && typeof actual.because === 'string' ? actual.because : one.name;
-    return { name: one.name, fires: one.fires, why, actual, expected: one.then };
+    return { name: one.name, basis: facts.basis, fires: one.fires, why, actual, expected: one.then };
   });
 }

@@ -2,7 +2,7 @@ import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/words.js';
 import { figure } from '../../text/figures.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
-import { NEC, sources } from '../sources.js';
+import { sources } from '../sources.js';
 
 const FACTS = ['basis', 'atService', 'current', 'circuit', 'lightning', 'part', 'thresholds'] as const;
 
@@ -10,10 +10,7 @@ export const lightning = {
   id: 'rate/lightning',
   title: 'A part on a site with a lightning protection system',
   why: 'A lightning rod brings part of the strike itself to the wires, and that is more than a common surge.',
-  sources: sources(
-    { of: NEC, cite: ['lightning-protection'] },
-    { of: ['iec'], cite: ['origin-of-installation', 'discharge-currents'] },
-  ),
+  sources: sources({ of: ['iec'], cite: ['origin-of-installation', 'discharge-currents'] }),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     if (isNec(f.basis) || f.lightning === 'none' || f.circuit === 'control') return { fits: true };

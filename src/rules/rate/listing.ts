@@ -1,7 +1,7 @@
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/words.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
-import { ALL, sources } from '../sources.js';
+import { NEC, practice, sources } from '../sources.js';
 
 const FACTS = ['basis', 'circuit', 'listedFor', 'part'] as const;
 
@@ -9,7 +9,15 @@ export const listing = {
   id: 'rate/listing',
   title: 'Listing of a part, also for systems that aren’t solidly grounded',
   why: 'An independent laboratory must have tested the protector for the kind of system it hangs on.',
-  sources: sources({ of: ALL, cite: ['listing', 'uses-not-permitted'] }),
+  sources: sources(
+    { of: NEC, cite: ['listing', 'uses-not-permitted'] },
+    {
+      of: ['iec'],
+      also: practice(
+        'No listing is asked for; where the list states another grounding than solid, or a delta, the part names that system.',
+      ),
+    },
+  ),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     if (isNec(f.basis) && f.part.listing.trim() === '')

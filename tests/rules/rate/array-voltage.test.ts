@@ -365,7 +365,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     notes: ["fact/cells ARR-1.cells: cells of ARR-1 isn't stated: the coefficient is given for one cell."],
   },
   {
-    name: 'the same: what it reaches at 25 C is above what the converter bears',
+    name: 'the same: without the cells, what it reaches at 25 C is above what the converter bears',
     given: { arrays: [perCell], lowestTemp: cold, converters: [bears(440)] },
     asks: 555,
     notes: ['fact/cells ARR-1.cells', 'rate/above-converter ARR-1.modules_in_series'],

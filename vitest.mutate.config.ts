@@ -1,0 +1,10 @@
+import { defineConfig } from 'vitest/config';
+
+/** The tables that mutation is held against: electrical formulas, published values, rules. */
+export default defineConfig({
+  test: {
+    include: ['tests/{electrical,published,rules}/**/*.test.ts'],
+    // The loop over all rules imports every table anew, for each mutant: the tables themselves are here already.
+    exclude: ['tests/rules/rulebook.test.ts', 'tests/rules/rulebook-page.test.ts'],
+  },
+});
