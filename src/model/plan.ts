@@ -13,7 +13,7 @@ import {
   WHOS,
 } from './words.js';
 
-/** Figures: V, A, m, C, rounded to 0.01; null is "unknown". */
+/** Figures: V, A, m, C, rounded to 0.01 where nothing else is said; null is "unknown". */
 const figure = z.number().nullable();
 
 const originSchema = z.union([
@@ -196,6 +196,7 @@ const protectorSchema = z.object({
       indicator: z.string().nullable(),
       indicatorColor: z.string(),
       indicatorMinVoltage: figure,
+      /** A; four significant digits. */
       leakage: figure,
     })
     .nullable(),

@@ -1,8 +1,16 @@
 import { PlanSchema, type Plan } from '../model/plan.js';
+import { kept } from '../text/figures.js';
 import { roundFigure } from './csv.js';
 
 /**
- * The text of `plan.json`: keys in the order of the schema, figures rounded to 0.01, unknown figures null.
+ * Where 0.01 would falsify: the value of a step of a calculation (a coefficient in V/C, uH, kA) or of a stated fact without a unit, and a
+ * leakage current in A.
+ */
+const FINE: ReadonlySet<string> = new Set(['value', 'leakage']);
+
+/**
+ * The text of `plan.json`: keys in the order of the schema, figures rounded to 0.01, but for a step's and a
+ * leakage's, which keep four significant digits; unknown figures null.
  * @param plan a plan
  * @throws Error where the plan isn't what the schema says: nothing wrong is ever written
  */
@@ -11,16 +19,19 @@ export function planJson(plan: Plan): string {
 }
 
 /**
- * JSON for files and for `--json`: two blanks of indent, figures rounded to 0.01, a line break at the end.
+ * JSON for files and for `--json`: two blanks of indent, figures rounded as in a plan, a line break at the end.
  * @param value plain data
  */
 export function jsonText(value: unknown): string {
   const text = JSON.stringify(
     value,
-    (_, v: unknown) => (typeof v === 'number' && !Number.isInteger(v) ? finite(v) : v),
+    (key, v: unknown) => (typeof v === 'number' && !Number.isInteger(v) ? finite(key, v) : v),
     2,
   );
   return `${text}\n`;
 }
 
-const finite = (value: number): number | null => (Number.isFinite(value) ? roundFigure(value) : null);
+function finite(key: string, value: number): number | null {
+  if (!Number.isFinite(value)) return null;
+  return FINE.has(key) ? kept(value) : roundFigure(value);
+}

@@ -1,6 +1,6 @@
 import { protectiveDistance } from '../electrical/reach.js';
 import type { Step, Working } from '../model/fact.js';
-import { figure } from '../text/figures.js';
+import { figure, kept } from '../text/figures.js';
 import type { Selected, PartFigures } from './select.js';
 import type { JobContext } from './survey-facts.js';
 
@@ -57,10 +57,8 @@ export function calculationsOf(
   return found;
 }
 
-/** Figures of a plan are rounded to 0.01; what is smaller than that keeps four significant digits. */
 function roundedStep(step: Step): Step {
-  const small = Math.abs(step.value) < 10;
-  const value = small ? Number(step.value.toPrecision(4)) : Math.round(step.value * 100) / 100;
+  const value = kept(step.value);
   return value === step.value ? step : { ...step, value };
 }
 

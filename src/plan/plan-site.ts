@@ -20,14 +20,20 @@ function unitOf(field: keyof typeof FIELDS): string {
   return typeof type === 'string' ? (UNITS[type] ?? '') : '';
 }
 
+/** V, A, m and degrees are rounded to 0.01, as the contract has it; a count, a density or km isn't. */
+function inUnit<T extends string | number | boolean>(value: T, unit: string): T | number {
+  return typeof value === 'number' && unit !== '' && unit !== 'km' ? Math.round(value * 100) / 100 : value;
+}
+
 function plannedFact(field: keyof typeof FIELDS, fact: Fact<unknown>): PlannedFact {
   const { value } = fact;
   const plain = typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean';
+  const unit = unitOf(field);
   return {
     field,
     text: fact.text,
-    value: plain ? value : fact.text.trim(),
-    unit: unitOf(field),
+    value: plain ? inUnit(value, unit) : fact.text.trim(),
+    unit,
     origin: fact.origin.from === 'rule' ? { from: 'rule', id: fact.origin.id } : fact.origin,
   };
 }

@@ -22,3 +22,12 @@ export function list(words: readonly string[]): string {
   if (words.length < 2) return words[0] ?? '';
   return `${words.slice(0, -1).join(', ')} and ${words[words.length - 1] ?? ''}`;
 }
+
+/**
+ * A figure of a working as it is kept: rounded to 0.01; what is smaller than 10 keeps four significant digits, so that a
+ * coefficient or a leakage current doesn't vanish.
+ * @param value in any unit
+ */
+export function kept(value: number): number {
+  return Math.abs(value) < 10 ? Number(value.toPrecision(4)) : Math.round(value * 100) / 100;
+}

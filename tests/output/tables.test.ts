@@ -220,6 +220,37 @@ describe('plan.json', () => {
     expect((JSON.parse(planJson(rough)) as Plan).protectors[0]?.required).toMatchObject({ mcov: 170, in: 0 });
   });
 
+  it('keeps the digits of a coefficient and of a leakage current', () => {
+    const step = { symbol: 'b', says: '', formula: '', substituted: '', unit: 'V/°C', source: '' } as const;
+    const fine: Plan = {
+      ...plan,
+      protectors: plan.protectors.map((p) => ({
+        ...p,
+        calculations: [
+          { rule: 'r', title: 't', steps: [{ ...step, value: -0.1151234, sure: 'stated' as const }] },
+        ],
+        partDetails: {
+          maker: '',
+          description: '',
+          channels: 2,
+          type: 2,
+          iecClass: null,
+          connection: 'to-ground',
+          enclosure: '',
+          listing: '',
+          listingFile: '',
+          indicator: null,
+          indicatorColor: '',
+          indicatorMinVoltage: null,
+          leakage: 0.00005,
+        },
+      })),
+    };
+    const [written] = (JSON.parse(planJson(fine)) as Plan).protectors;
+    expect(written?.calculations[0]?.steps[0]?.value).toBe(-0.1151);
+    expect(written?.partDetails?.leakage).toBe(0.00005);
+  });
+
   it('refuses a plan that breaks the schema, rather than write it', () => {
     expect(() => planJson({ ...plan, version: 2 } as unknown as Plan)).toThrow();
   });
