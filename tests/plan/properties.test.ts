@@ -1,0 +1,235 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Plan, PlannedProtector } from '../../src/index.js';
+import { planOfCsv } from './plan-of.js';
+import { csvOfSite, rowOf, rowSeed, sites, type MadeSite, type SiteRow } from './sites.js';
+
+// What must hold for every site, over generated lists of every kind under every basis (seeded, so that a failure repeats).
+
+const RUNS = { numRuns: 100, seed: 20_260_101 };
+const plan = (site: MadeSite): Plan => planOfCsv(csvOfSite(site), { unchecked: true });
+const withoutLines = (one: Plan): string =>
+  JSON.stringify(one)
+    .replace(/"line":\d+/g, '"line":0')
+    .replace(/\bline \d+/g, 'line 0');
+const keyOf = (p: PlannedProtector): string => p.ports.map((o) => `${o.equipment}:${o.port}`).join('+');
+const guarded = (one: Plan): ReadonlySet<string> =>
+  new Set(one.protectors.flatMap((p) => p.ports.map((o) => `${o.equipment}:${o.port}`)));
+const rulesBehind = (one: Plan, port: string): readonly string[] =>
+  one.protectors
+    .filter((p) => p.ports.some((o) => `${o.equipment}:${o.port}` === port))
+    .flatMap((p) => p.reasons.map((r) => r.rule));
+
+describe('every plan', () => {
+  it('is the same made twice, byte for byte, and has its own schema', () => {
+    fc.assert(
+      fc.property(sites(), (site) => {
+        expect(JSON.stringify(planOfCsv(csvOfSite(site)))).toBe(JSON.stringify(plan(site)));
+      }),
+      RUNS,
+    );
+  });
+
+  it('has every port in protectors or in notPlaced, never in both', () => {
+    fc.assert(
+      fc.property(sites(), (site) => {
+        const made = plan(site);
+        const bare = new Set(made.notPlaced.map((n) => `${n.equipment}:${n.port}`));
+        const ports = made.site.equipments.flatMap((e) => e.ports.map((p) => `${e.tag}:${p}`));
+        for (const port of ports) expect([port, guarded(made).has(port)]).not.toEqual([port, bare.has(port)]);
+        for (const port of [...bare, ...guarded(made)]) expect(ports).toContain(port);
+        expect(made.notPlaced.every((n) => n.because !== '')).toBe(true);
+      }),
+      RUNS,
+    );
+  });
+
+  it('is a draft exactly where something is missing or contradictory; protectors are numbered', () => {
+    fc.assert(
+      fc.property(sites(), (site) => {
+        const made = plan(site);
+        expect(made.submittable).toBe(made.openItems.every((i) => i.severity === 'confirm'));
+        expect(made.protectors.map((p) => p.tag)).toEqual(made.protectors.map((_, i) => `P-${i + 1}`));
+        // A place without a part has an item that says why.
+        if (made.protectors.some((p) => p.part === null)) expect(made.submittable).toBe(false);
+      }),
+      RUNS,
+    );
+  });
+
+  it('chooses parts that meet every requirement printed', () => {
+    fc.assert(
+      fc.property(sites(), (site) => {
+        for (const p of plan(site).protectors) if (p.part !== null) expectMet(p, site.facts['basis'] ?? '');
+      }),
+      RUNS,
+    );
+  });
+
+  it('gives every conductor that is asked for a channel, and leaves no channel unwired', () => {
+    fc.assert(
+      fc.property(sites(), (site) => {
+        const made = plan(site);
+        for (const p of made.protectors) {
+          const housings = made.protectors.filter((o) => keyOf(o) === keyOf(p) && o.protects === p.protects);
+          const wired = housings.flatMap((h) => h.channels.map((c) => c.conductor));
+          expect(new Set(wired).size).toBe(wired.length);
+          const own = wired.filter((c) => !c.endsWith('(doubled)'));
+          expect(own.length).toBeGreaterThanOrEqual(p.required.conductors);
+          expect(p.channels.map((c) => c.channel)).toEqual(p.channels.map((_, i) => i + 1));
+          if (p.partDetails) expect(p.channels).toHaveLength(p.partDetails.channels);
+          if (p.required.current === 'dc') expect(wired.toSorted()).toEqual(['negative', 'positive']);
+          for (const c of p.channels) expect(c.indicator.length).toBeGreaterThan(0);
+        }
+      }),
+      RUNS,
+    );
+  });
+});
+
+/** Each requirement as the plan prints it, against the part as the plan prints it. */
+function expectMet(p: PlannedProtector, basis: string): void {
+  const { required, figures, partDetails } = p;
+  if (!figures || !partDetails) throw new Error('a part without figures');
+  expect(required.mcov).not.toBeNull();
+  expect(figures.mcov ?? 0).toBeGreaterThanOrEqual(required.mcov ?? Infinity);
+  expect(figures.in ?? 0).toBeGreaterThanOrEqual(required.in ?? Infinity);
+  if (required.sccr !== null) expect(figures.sccr ?? 0).toBeGreaterThanOrEqual(required.sccr);
+  if (required.types.length > 0) expect(required.types).toContain(partDetails.type);
+  if (required.enclosures.length > 0) expect(required.enclosures).toContain(partDetails.enclosure);
+  if (required.listedFor !== null) expect(p.part).toMatch(/^F/);
+  if (!figures.withstandAssumed && figures.impulseWithstand !== null) {
+    expect((figures.up ?? 0) + (figures.leadVoltage ?? 0)).toBeLessThanOrEqual(
+      figures.impulseWithstand + 0.01,
+    );
+  }
+  if (basis !== 'iec') expect(partDetails.listing).not.toBe('');
+  for (const m of p.wiring.measurements) expect(m.stopAt).toBe(figures.mcov);
+}
+
+describe('the order of rows', () => {
+  it('changes nothing in a plan but line numbers', () => {
+    const turned = sites().chain((site) =>
+      fc
+        .shuffledSubarray([...site.rows], { minLength: site.rows.length, maxLength: site.rows.length })
+        .map((rows) => ({ site, rows })),
+    );
+    fc.assert(
+      fc.property(turned, ({ site, rows }) => {
+        expect(withoutLines(plan({ ...site, rows }))).toBe(withoutLines(plan(site)));
+      }),
+      RUNS,
+    );
+  });
+});
+
+describe('a colder site', () => {
+  it('never lowers a required MCOV, or turns it into an open item', () => {
+    fc.assert(
+      fc.property(sites(), fc.integer({ min: 1, max: 30 }), (site, colder) => {
+        const warm = plan(site);
+        const temperature = Number.parseFloat(site.facts['lowest_temp'] ?? '0') - colder;
+        const cold = plan({ ...site, facts: { ...site.facts, lowest_temp: `${temperature} C` } });
+        for (const p of warm.protectors) {
+          const there = cold.protectors.find((o) => keyOf(o) === keyOf(p) && o.protects === p.protects);
+          if (!there || p.required.mcov === null) continue;
+          const isLess = (there.required.mcov ?? Infinity) < p.required.mcov;
+          expect(isLess && cold.submittable, `${keyOf(p)} at ${temperature} C`).toBe(false);
+          if (there.required.mcov !== null)
+            expect(there.required.mcov).toBeGreaterThanOrEqual(p.required.mcov);
+        }
+      }),
+      RUNS,
+    );
+  });
+});
+
+describe('a longer run', () => {
+  it('never removes a protector', () => {
+    fc.assert(
+      fc.property(sites(), fc.nat(), fc.integer({ min: 1, max: 80 }), (site, which, more) => {
+        const withLength = site.rows.flatMap((r, i) => (r['run_length'] ? [i] : []));
+        const at = withLength[which % Math.max(1, withLength.length)];
+        if (at === undefined) return;
+        const rows = site.rows.map((r, i) =>
+          i === at ? { ...r, run_length: `${Number.parseFloat(r['run_length'] ?? '0') + more} m` } : r,
+        );
+        const after = guarded(plan({ ...site, rows }));
+        for (const port of guarded(plan(site))) expect(after).toContain(port);
+      }),
+      RUNS,
+    );
+  });
+});
+
+describe('one more equipment', () => {
+  it('never removes another one’s protector, but where place/grid-tie-ac, a newly named source or 694.7(D) says so', () => {
+    fc.assert(
+      fc.property(sites(), rowSeed, (site, seed) => {
+        const before = plan(site);
+        const added = rowOf(seed, 'NEW', site.rows, takenOf(site.rows), site.facts['basis'] === 'iec');
+        const after = plan({ ...site, rows: [...site.rows, added] });
+        const there = guarded(after);
+        for (const port of guarded(before)) {
+          if (there.has(port)) continue;
+          const rules = rulesBehind(before, port);
+          expect(mayGo(rules, port, added), `${port} (${rules.join()}) after ${JSON.stringify(added)}`).toBe(
+            true,
+          );
+        }
+      }),
+      RUNS,
+    );
+  });
+});
+
+/** Where the rules themselves say that one more equipment takes a protector away. */
+function mayGo(rules: readonly string[], port: string, added: SiteRow): boolean {
+  const [equipment = '', name = ''] = port.split(':');
+  const named = (added['connects_to'] ?? '').split('/')[0];
+  // An input counts as fed, by an array, until a source names its converter.
+  if (name.startsWith('dc-in') && named === equipment) return true;
+  // One placement of the site carries 694.7(D): a service, or a panel that comes first, takes it over; and what it required
+  // where nothing is worth protecting goes with it.
+  if (rules.includes('place/wind-premises')) return true;
+  return rules.every((rule) => rule === 'place/grid-tie-ac');
+}
+
+/** How many inputs of each converter the rows of a site have taken. */
+function takenOf(rows: readonly SiteRow[]): Map<string, number> {
+  const taken = new Map<string, number>();
+  for (const { connects_to: to = '' } of rows) {
+    const tag = to.split('/')[0] ?? '';
+    taken.set(tag, (taken.get(tag) ?? 0) + 1);
+  }
+  return taken;
+}
+
+describe('a quantity of N', () => {
+  it('is N rows tagged TAG-1 to TAG-N, but for line numbers', () => {
+    fc.assert(
+      fc.property(sites(10), fc.nat(), fc.integer({ min: 2, max: 4 }), (site, which, quantity) => {
+        // Every row states a quantity, so that no default stands in; what connects to the group connects to its first.
+        const rows = site.rows.map((r) => ({ ...r, quantity: '1' }) as SiteRow);
+        const group = rows[which % rows.length];
+        if (!group || group['kind'] === 'grid-tie-inverter') return;
+        const tag = group['tag'] ?? '';
+        const first = rows.map((r) => {
+          const to = r['connects_to'] ?? '';
+          const isGroup = to === tag || to.startsWith(`${tag}/`);
+          return isGroup ? { ...r, connects_to: `${tag}-1${to.slice(tag.length)}` } : r;
+        });
+        const one = first.flatMap((r) => (r['tag'] === tag ? [{ ...r, quantity: String(quantity) }] : [r]));
+        const many = first.flatMap((r) =>
+          r['tag'] === tag
+            ? Array.from({ length: quantity }, (_, i) => ({ ...r, tag: `${tag}-${i + 1}` }))
+            : [r],
+        );
+        const plain = (p: Plan): string =>
+          withoutLines({ ...p, openItems: p.openItems.map((i) => ({ ...i, found: '' })) });
+        expect(plain(plan({ ...site, rows: one }))).toBe(plain(plan({ ...site, rows: many })));
+      }),
+      RUNS,
+    );
+  });
+});
