@@ -25,7 +25,9 @@ export {
   type ReadOptions,
   type ReadResult,
 } from './read/lists.js';
+export { jsonSchemas, type PublishedSchema } from './read/schemas.js';
 export { readSettings, type SettingsReading } from './read/settings.js';
+export type { Dialect, Understood } from './read/table.js';
 
 // Survey and plan: one job, in memory.
 export { surveySite } from './site/survey.js';

@@ -50,6 +50,7 @@ export async function readInputs(options: BatchOptions): Promise<BatchInputs> {
       settings: settings.settings,
       library: libraryUsed,
       columns: map?.map ?? undefined,
+      dialect: options.dialect,
       jobFacts: options.jobFacts,
       stdinJob: options.job,
       exclude: [files.catalogue, files.library].filter((path) => path !== undefined),

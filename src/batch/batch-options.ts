@@ -2,6 +2,7 @@ import type { ExitStatus } from '../model/exit-status.js';
 import type { MissingModel } from '../model/list.js';
 import type { Note, OpenItem } from '../model/message.js';
 import type { ReportLine } from '../output/tables.js';
+import type { Dialect } from '../read/table.js';
 import type { JobItem } from '../text/tell.js';
 
 /** What a batch is to do; paths as they were given. */
@@ -15,6 +16,8 @@ export interface BatchOptions {
   readonly library?: string | undefined;
   readonly columns?: string | undefined;
   readonly settings?: string | undefined;
+  /** How the lists are written; goes before the column map, and what neither states is found out. */
+  readonly dialect?: Dialect | undefined;
   readonly jobFacts?: string | undefined;
   /** Only this job. */
   readonly job?: string | undefined;

@@ -6,10 +6,11 @@ import { counted, printable } from '../text/screen.js';
 import { batchTable, draftsText, itemsText, itemText, noteText, type JobItem } from '../text/tell.js';
 import type { CommonOptions, Context } from './context.js';
 import { dateOfRun } from './date.js';
+import { dialectOf, type DialectArguments } from './dialect.js';
 import { listsOf, textOption, WrongCommandLine } from './usage.js';
 
 /** What `pack` and `plan` are given on the command line, as the parser hands it over. */
-export interface BatchArguments extends CommonOptions {
+export interface BatchArguments extends CommonOptions, DialectArguments {
   readonly lists: readonly string[];
   readonly catalogue?: string | undefined;
   readonly library?: string | undefined;
@@ -74,6 +75,7 @@ function batchOptions(make: BatchOptions['make'], given: BatchArguments, context
     library: textOption('library', given.library),
     columns: textOption('columns', given.columns),
     settings: textOption('settings', given.settings),
+    dialect: dialectOf(given),
     jobFacts: textOption('job-facts', given.jobFacts),
     job: textOption('job', given.job),
     out: textOption('out', given.out),

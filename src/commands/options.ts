@@ -31,6 +31,10 @@ export function withInputOptions<T>(parser: Argv<T>) {
     )
     .option('columns', text('JSON that says which heading means which field; by default columns.json there'))
     .option('settings', text('JSON with company, paper, labels, thresholds; by default settings.json there'))
+    .option('encoding', text('Of the lists: utf-8, utf-16le, utf-16be, windows-1252; by default found out'))
+    .option('delimiter', text('Between cells of the lists: comma, semicolon, tab, bar; by default found out'))
+    .option('decimal', text('Decimal mark of the lists: point, comma; by default found out'))
+    .option('heading-line', text('Line of the heading of each list, first line 1; by default found out'))
     .option('job-facts', text('CSV of facts by job'))
     .option('job', text('Only this job'));
 }

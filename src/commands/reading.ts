@@ -1,9 +1,10 @@
 import type { OpenItem, ReadResult, Settings } from '../index.js';
 import type { CommonOptions, Context } from './context.js';
+import { dialectOf, type DialectArguments } from './dialect.js';
 import { textOption } from './usage.js';
 
 /** The options of a command that reads lists. */
-export interface ReadingArguments extends CommonOptions {
+export interface ReadingArguments extends CommonOptions, DialectArguments {
   readonly catalogue?: string | undefined;
   readonly library?: string | undefined;
   readonly columns?: string | undefined;
@@ -51,6 +52,7 @@ export async function readAll(
     settings: settings.settings,
     library: library?.unreadable.length === 0 ? library.library : undefined,
     columns: map?.map ?? undefined,
+    dialect: dialectOf(given),
     jobFacts: textOption('job-facts', given.jobFacts),
     stdinJob: textOption('job', given.job),
     exclude: [files.catalogue, files.library].filter((path) => path !== undefined),

@@ -7,10 +7,11 @@ import { COMMAND_MESSAGES } from '../text/messages/command.js';
 import { askedOf, whyText } from '../text/why.js';
 import { itemText } from '../text/tell.js';
 import type { Act, CommonOptions, Context } from './context.js';
+import { dialectOf, type DialectArguments } from './dialect.js';
 import { withInputOptions } from './options.js';
 import { textOption, unmarkPlain, WrongCommandLine } from './usage.js';
 
-interface WhyArguments extends CommonOptions {
+interface WhyArguments extends CommonOptions, DialectArguments {
   readonly of: string;
   readonly what?: string | undefined;
   readonly catalogue?: string | undefined;
@@ -84,6 +85,7 @@ async function planOfList(path: string, given: WhyArguments, context: Context): 
     library: textOption('library', given.library),
     columns: textOption('columns', given.columns),
     settings: textOption('settings', given.settings),
+    dialect: dialectOf(given),
     jobFacts: textOption('job-facts', given.jobFacts),
     job,
     date: '',

@@ -5,6 +5,8 @@ export type Encoding = (typeof ENCODINGS)[number];
 export interface Decoded {
   readonly text: string;
   readonly encoding: Encoding;
+  /** True where a byte order mark says the encoding. */
+  readonly marked: boolean;
   /** First line that isn't UTF-8, where windows-1252 was taken for want of anything better; else 0. */
   readonly guessedAt: number;
 }
@@ -88,12 +90,14 @@ export function decode(bytes: Uint8Array, forced?: Encoding): Decoded | NotText 
   for (const { bytes: start, kind } of SIGNATURES) {
     if (start.every((byte, i) => bytes[i] === byte)) return { kind };
   }
+  const marked = byMark(bytes);
   const done = (text: string, encoding: Encoding, guessedAt = 0): Decoded => ({
     text: lineEnds(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text),
     encoding,
+    marked: encoding === marked,
     guessedAt,
   });
-  const encoding = forced ?? byMark(bytes) ?? utf16WithoutMark(bytes);
+  const encoding = forced ?? marked ?? utf16WithoutMark(bytes);
   if (encoding === 'windows-1252') return done(windows1252(bytes), encoding);
   if (encoding === 'utf-16le' || encoding === 'utf-16be') {
     return done(new TextDecoder(encoding).decode(bytes), encoding);
@@ -104,6 +108,7 @@ export function decode(bytes: Uint8Array, forced?: Encoding): Decoded | NotText 
 }
 
 function byMark(bytes: Uint8Array): Encoding | null {
+  if (bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf) return 'utf-8';
   if (bytes[0] === 0xff && bytes[1] === 0xfe) return 'utf-16le';
   if (bytes[0] === 0xfe && bytes[1] === 0xff) return 'utf-16be';
   return null;

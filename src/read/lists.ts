@@ -156,7 +156,7 @@ function openList(
   options: ListOptions,
   drafts: JobDrafts,
 ): OpenList | OpenItem {
-  const reading = readTable(name, content, index, { ...options.columns?.dialect, ...options.dialect });
+  const reading = readTable(name, content, index, options.columns?.dialect, options.dialect);
   if (!reading.ok) return reading.item;
   const { table } = reading;
   if (table.rows.length === 0) {

@@ -33,6 +33,17 @@ export interface Dialect {
   readonly headingLine?: number | undefined;
 }
 
+/** How something about a file was decided: a flag or the column map states it, the file itself does, or its text shows it. */
+export type DecidedBy = 'flag' | 'column map' | 'its first bytes' | 'its sep= line' | 'its text' | 'a guess';
+
+/** What decided each of the four that a flag can state. */
+export interface Decided {
+  readonly encoding: DecidedBy;
+  readonly delimiter: DecidedBy;
+  readonly decimal: DecidedBy;
+  readonly headingLine: DecidedBy;
+}
+
 /** How a file was understood; `read` and `columns` show it. */
 export interface Understood {
   readonly file: string;
@@ -40,6 +51,7 @@ export interface Understood {
   readonly delimiter: Delimiter;
   readonly decimal: DecimalMark;
   readonly headingLine: number;
+  readonly decidedBy: Decided;
   /** Line of units under the heading; 0: none. */
   readonly unitsLine: number;
   readonly columns: readonly ColumnReading[];
@@ -85,21 +97,32 @@ function at<P>(entry: MessageEntry<P>, p: P, file: string, line: number): OpenIt
  * @param file as messages name it
  * @param content the file's bytes, or its text
  * @param index what its headings may mean
- * @param dialect what is stated about it
+ * @param map what the column map states about it
+ * @param flags what flags state about it; goes before the column map
  * @returns the table, or the one item that says why there is none; never throws
  */
 export function readTable<F extends string>(
   file: string,
   content: Uint8Array | string,
   index: HeadingIndex<F>,
-  dialect: Dialect = {},
+  map: Dialect = {},
+  flags: Dialect = {},
 ): TableReading<F> {
+  const dialect: Dialect = {
+    encoding: flags.encoding ?? map.encoding,
+    delimiter: flags.delimiter ?? map.delimiter,
+    decimal: flags.decimal ?? map.decimal,
+    headingLine: flags.headingLine ?? map.headingLine,
+  };
+  const decidedBy = (what: keyof Dialect, otherwise: DecidedBy): DecidedBy =>
+    flags[what] !== undefined ? 'flag' : map[what] !== undefined ? 'column map' : otherwise;
   const decoded = typeof content === 'string' ? textOf(content) : decode(content, dialect.encoding);
   if ('kind' in decoded)
-    return { ok: false, item: at(FILE_NOT_TEXT, { path: file, kind: decoded.kind }, file, 0) };
+    return { ok: false, item: at(FILE_NOT_TEXT, { path: file, kind: decoded.kind }, file, 1) };
   const seen = seenText(decoded.text);
-  if (seen.text.trim() === '') return { ok: false, item: at(FILE_EMPTY, { path: file }, file, 0) };
-  const stated = dialect.delimiter ?? separatorLine(seen.text);
+  if (seen.text.trim() === '') return { ok: false, item: at(FILE_EMPTY, { path: file }, file, 1) };
+  const separator = separatorLine(seen.text);
+  const stated = dialect.delimiter ?? separator;
   const place = findHeading(seen.text, index, stated === null ? DELIMITERS : [stated], dialect.headingLine);
   if (place === null) {
     const first =
@@ -120,6 +143,7 @@ export function readTable<F extends string>(
     chosen.columns,
     index.vocabulary.identity,
   );
+  const guessed = decoded.guessedAt > 0;
   const faults = { grave: [...chosen.grave], slight: [...chosen.slight] };
   sayText(file, decoded, seen, faults);
   sayLines(file, quotes, body, faults);
@@ -142,6 +166,15 @@ export function readTable<F extends string>(
         delimiter: place.delimiter,
         decimal: mark,
         headingLine: place.line,
+        decidedBy: {
+          // Stated as UTF-8 and none: what was taken instead is a guess all the same.
+          encoding: guessed
+            ? 'a guess'
+            : decidedBy('encoding', decoded.marked ? 'its first bytes' : 'its text'),
+          delimiter: decidedBy('delimiter', separator === null ? 'its text' : 'its sep= line'),
+          decimal: decidedBy('decimal', 'its text'),
+          headingLine: decidedBy('headingLine', 'its text'),
+        },
         unitsLine: chosen.unitsRow < 0 ? 0 : (lines[chosen.unitsRow] ?? 0),
         columns: chosen.readings.map((reading) => ({
           ...reading,
@@ -158,6 +191,7 @@ function textOf(content: string): Decoded {
   return {
     text: lineEnds(content.startsWith('\ufeff') ? content.slice(1) : content),
     encoding: 'utf-8',
+    marked: false,
     guessedAt: 0,
   };
 }

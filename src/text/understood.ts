@@ -17,6 +17,12 @@ export interface FileTold {
   readonly delimiter: string;
   readonly decimal: string;
   readonly headingLine: number;
+  readonly decidedBy: {
+    readonly encoding: string;
+    readonly delimiter: string;
+    readonly decimal: string;
+    readonly headingLine: string;
+  };
   readonly unitsLine: number;
   readonly columns: readonly HeadingTold[];
   readonly rows: number;
@@ -30,22 +36,35 @@ const DELIMITER_NAMES: Readonly<Record<string, string>> = {
   '|': 'bar',
 };
 
+const DECIMAL_NAMES: Readonly<Record<string, string>> = {
+  '.': 'point',
+  ',': 'comma',
+  auto: 'by each figure; one such as 1,234 is refused',
+  'auto-comma': 'by each figure; one such as 1,234 or 1.234 is refused',
+};
+
 /**
- * What was decided about a file, in one paragraph.
+ * What was decided about a file, and by what, a line each.
  * @param told how the file was understood
  * @returns lines, each ended by a line feed
  */
 export function dialectText(told: FileTold): string {
-  const { file, encoding, delimiter, headingLine, unitsLine, rows, leftOut } = told;
+  const { file, encoding, delimiter, decimal, headingLine, unitsLine, rows, leftOut, decidedBy } = told;
   const units = unitsLine > 0 ? `, units in line ${String(unitsLine)}` : '';
   const lines = [
-    `${file === '-' ? 'standard input' : printable(file)}: ${encoding}, ${DELIMITER_NAMES[delimiter] ?? delimiter} between cells, ` +
-      `heading in line ${String(headingLine)}${units}, ${counted(rows, 'row')}`,
+    `${file === '-' ? 'standard input' : printable(file)}: ${counted(rows, 'row')}`,
+    `  encoding: ${encoding} (by ${by(decidedBy.encoding)})`,
+    `  delimiter: ${DELIMITER_NAMES[delimiter] ?? delimiter} (by ${by(decidedBy.delimiter)})`,
+    `  decimal mark: ${DECIMAL_NAMES[decimal] ?? decimal} (by ${by(decidedBy.decimal)})`,
+    `  heading: line ${String(headingLine)}${units} (by ${by(decidedBy.headingLine)})`,
     ...leftOut.slice(0, 10).map((l) => `  left out, line ${String(l.line)}: ${printable(l.text, 80)}`),
   ];
   if (leftOut.length > 10) lines.push(`  and ${counted(leftOut.length - 10, 'more line')} left out`);
   return lines.map((line) => `${line}\n`).join('');
 }
+
+const by = (what: string): string =>
+  what === 'flag' ? 'a flag' : what === 'column map' ? 'the column map' : what;
 
 /**
  * How each heading of a file was understood, with its sample cells.

@@ -18,8 +18,8 @@ describe('bytes become text', () => {
     ['UTF-16 BE with its mark', swapped(Buffer.from(`\ufeff${list}`, 'utf16le')), 'utf-16be'],
     ['UTF-16 LE without', Buffer.from(list, 'utf16le'), 'utf-16le'],
     ['UTF-16 BE without', swapped(Buffer.from(list, 'utf16le')), 'utf-16be'],
-  ])('%s', (_, bytes, encoding) => {
-    expect(text(bytes)).toEqual({ text: list, encoding, guessedAt: 0 });
+  ])('%s', (name, bytes, encoding) => {
+    expect(text(bytes)).toEqual({ text: list, encoding, marked: name.endsWith('its mark'), guessedAt: 0 });
   });
 
   it('takes windows-1252 where it is no UTF-8, and says from which line on', () => {
@@ -31,13 +31,14 @@ describe('bytes become text', () => {
     expect(text(bytes)).toEqual({
       text: 'tag,place\nA,B\nC,\u00fc\u20ac\u2019\u0178\n',
       encoding: 'windows-1252',
+      marked: false,
       guessedAt: 3,
     });
   });
 
   it('reads what is stated, whatever it looks like', () => {
     const decoded = decode(Buffer.from([0x41, 0xe9]), 'windows-1252');
-    expect(decoded).toEqual({ text: 'A\u00e9', encoding: 'windows-1252', guessedAt: 0 });
+    expect(decoded).toEqual({ text: 'A\u00e9', encoding: 'windows-1252', marked: false, guessedAt: 0 });
   });
 
   it('makes every line end one', () => {

@@ -54,6 +54,17 @@ export const COMMAND_MESSAGES = {
     hint: 'Correct --workers, or leave it out.',
     who: 'office',
   } satisfies MessageEntry<{ found: string }>,
+  noSuchValue: {
+    code: 'command/no-such-value',
+    severity: 'conflict',
+    title: 'An option has a value that is none of its own',
+    message: (p: { option: string; found: string; expected: string }) =>
+      `The option --${p.option} has no value ${p.found}.`,
+    found: (p) => p.found,
+    expected: (p) => p.expected,
+    hint: 'Correct it, or leave it out: what is not stated is found out.',
+    who: 'office',
+  } satisfies MessageEntry<{ option: string; found: string; expected: string }>,
   noSuchRule: {
     code: 'command/no-such-rule',
     severity: 'conflict',
