@@ -1,4 +1,4 @@
-import { createRequire } from 'node:module';
+import axe from 'axe-core';
 import type { Page } from 'puppeteer';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { DocumentContext } from '../../src/documents/context.js';
@@ -12,7 +12,6 @@ import { demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan } from './fixtures/plans.js';
 import { stressPlan } from './fixtures/stress.js';
 
-const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 const plans = new Map<string, Plan>(
   [...demoPlans(), housePlan(), draftPlan(), stressPlan()].map((plan) => [plan.job, plan]),
 );
@@ -69,7 +68,7 @@ describe.each([...plans.keys()])('the documents of %s in a browser', (job) => {
       await page.setContent(html.replace('</head>', `${WIDTHS}</head>`), { waitUntil: 'load' });
       await page.evaluate('document.fonts.ready.then(() => true)');
       expect(await page.evaluate(OVERFLOWING), `${job}, ${fileName}`).toEqual([]);
-      await page.addScriptTag({ path: AXE });
+      await page.evaluate(axe.source);
       expect(await page.evaluate(VIOLATIONS), `${job}, ${fileName}`).toEqual([]);
     }
   }, 300_000);

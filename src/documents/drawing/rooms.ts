@@ -13,10 +13,13 @@ export function largeSheet(paper: Sheet): Sheet {
   return paper === 'A4' || paper === 'A3' ? 'A3' : 'tabloid';
 }
 
+/** `main` of the base style keeps off the right edge by a little less. */
+const EDGE = 2;
+
 /** What is left inside the margins of a landscape page, in points. */
 function inside(sheet: Sheet): Room {
   const { width, height } = SHEETS[sheet];
-  return { width: height - 2 * MARGIN.side, height: width - MARGIN.top - MARGIN.bottom };
+  return { width: height - 2 * MARGIN.side - EDGE, height: width - MARGIN.top - MARGIN.bottom };
 }
 
 /** Room for a drawing on the large sheet in landscape, with the strip that holds job and stamp. */

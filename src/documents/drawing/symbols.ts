@@ -4,8 +4,6 @@ const STROKE = { stroke: '#000', 'stroke-width': 1.1, fill: 'none' };
 
 /** From the tapped line down to the lowest bar of the ground symbol. */
 export const SYMBOL_HEIGHT = 48;
-/** Half the width of the widest bar. */
-export const SYMBOL_HALF = 9;
 
 /** Three bars that get shorter: earth, IEC 60617 / IEEE 315. */
 export function groundSymbol(x: number, y: number): string {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
 import { filled } from '../../text/languages.js';
-import type { OwnerStrings } from '../../text/languages/owner-strings.js';
+import type { OwnerStrings, PlainLook } from '../../text/languages/owner-strings.js';
 import type { DocumentContext } from '../context.js';
 import type { Sheet } from '../css.js';
 import { wrapped } from '../drawing/text-width.js';
@@ -88,6 +88,11 @@ function bestFit(
   );
 }
 
+/** `light 1 on`. */
+function lightText(light: { number: number; look: PlainLook }, strings: OwnerStrings): string {
+  return filled(strings.lightAlt, { number: light.number, look: strings.looks[light.look] });
+}
+
 /** The view of the sheets of labels, on the grid of the settings. */
 export function labelsView(
   plan: Plan,
@@ -107,7 +112,7 @@ export function labelsView(
       guards: `${label.guards}: ${protector.ports.map((p) => `${p.equipment} ${p.port}`).join(', ')}`,
       lights: lightGroups(plan, protector, strings.states)
         .flatMap((g) => g.states)
-        .map((s) => `${s.state}: ${s.lights.map((l) => `${l.number} ${strings.looks[l.look]}`).join(', ')}`),
+        .map((s) => `${s.state}: ${s.lights.map((l) => lightText(l, strings)).join(', ')}`),
       hazard: two ? label.twoSuppliesHazard : label.shockHazard,
       avoid: two ? label.twoSuppliesAvoid : label.shockAvoid,
       date: `${label.date}: ${context.date}`,
