@@ -23,6 +23,7 @@ import { openPackRecords } from './pack-records.js';
 import { photoFinder } from './pictures.js';
 import { openPreviousPlans } from './previous-plans.js';
 import { progressOf } from './progress.js';
+import { openRenderers } from './renderers.js';
 import { stopping } from './stopping.js';
 import { ofNoJob, reportBatch } from './report-batch.js';
 
@@ -58,7 +59,7 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
       const context: UnprintedContext = {
         ...shared,
         options,
-        steps: await stepsOf(options, given),
+        steps: await stepsOf(given),
         settings: inputs.settings,
         catalogue: inputs.catalogue,
         logo: inputs.logo,
@@ -73,7 +74,7 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
         fatal: { failure: undefined },
         signal: stop.signal,
       };
-      const made = await makeAll(jobs, context);
+      const made = await makeAll(jobs, context, given.renderDocuments === undefined);
       const result = await reportBatch(made, jobs.length, context, inputs);
       await records.tidy();
       return result;
@@ -86,11 +87,13 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
 }
 
 /** The program's own steps, loaded where they are used, but for those that the caller gives. */
-async function stepsOf({ make }: BatchOptions, given: Partial<BatchSteps>): Promise<BatchSteps> {
+async function stepsOf(given: Partial<BatchSteps>): Promise<BatchSteps> {
   const planJob = given.planJob ?? (await import('../plan/plan-job.js')).planJob;
-  if (make === 'plan') return { planJob, renderDocuments: () => Promise.resolve([]) };
-  const renderDocuments = given.renderDocuments ?? (await import('../documents/render.js')).renderDocuments;
-  return { planJob, renderDocuments };
+  const renderDocuments: BatchSteps['renderDocuments'] = async (plan, context) => {
+    const { renderDocuments: render } = await import('../documents/render.js');
+    return render(plan, context);
+  };
+  return { planJob, renderDocuments: given.renderDocuments ?? renderDocuments };
 }
 
 function nothingMade(out: string, inputs: BatchInputs): BatchResult {
@@ -114,9 +117,13 @@ function chosenJobs(jobs: readonly JobList[], { job }: BatchOptions): readonly J
   throw new Failure(note(BATCH_MESSAGES.noSuchJob, { job, nearest }), EXIT.usage);
 }
 
-/** Makes the jobs, a few at a time, so that planning overlaps printing. */
-async function makeAll(jobs: readonly JobList[], context: UnprintedContext): Promise<MadeJob[]> {
-  const { options, signal } = context;
+/** Makes the jobs, a few at a time, so that planning and rendering overlap printing. */
+async function makeAll(
+  jobs: readonly JobList[],
+  context: UnprintedContext,
+  inThreads: boolean,
+): Promise<MadeJob[]> {
+  const { options, signal, steps } = context;
   const made = new Map<JobList, MadeJob>();
   const progress = progressOf(jobs.length, () => performance.now());
   const settings = {
@@ -125,9 +132,11 @@ async function makeAll(jobs: readonly JobList[], context: UnprintedContext): Pro
     documentTimeout: options.documentTimeout,
     ...(options.onNotice ? { onNotice: options.onNotice } : {}),
   };
-  let line: Promise<unknown> = Promise.resolve();
+  let all: Promise<unknown> = Promise.resolve();
   await withPrinter(settings, async (printer) => {
-    const batch: BatchContext = { ...context, printer };
+    const renderers = openRenderers(steps.renderDocuments, printer.pages);
+    const renderDocuments = inThreads ? renderers.render : steps.renderDocuments;
+    const batch: BatchContext = { ...context, printer, steps: { ...steps, renderDocuments } };
     const waiting = jobs.values();
     const worker = async (): Promise<void> => {
       for (const job of waiting) {
@@ -139,11 +148,11 @@ async function makeAll(jobs: readonly JobList[], context: UnprintedContext): Pro
       }
     };
     const workers = Array.from({ length: printer.pages + AHEAD }, worker);
-    line = Promise.allSettled(workers);
-    // Leaving ends the browser, and with it the pages in hand.
-    await Promise.race([Promise.all(workers), aborted(signal)]);
+    all = Promise.allSettled(workers);
+    // Leaving ends the threads and the browser, and with them the pages in hand.
+    await Promise.race([Promise.all(workers), aborted(signal)]).finally(() => renderers.close());
   });
-  await line;
+  await all;
   return jobs.flatMap((job) => made.get(job) ?? []);
 }
 

@@ -58,20 +58,33 @@ async function readFonts(): Promise<EmbeddedFonts> {
   const files = await Promise.all(
     FILES.map(async (face) => ({ ...face, bytes: await readFile(join(folder, face.file)) })),
   );
-  const faces = files.map(({ family, weight, bytes }) => ({
-    family,
-    weight,
-    base64: bytes.toString('base64'),
-  }));
   const coverage = files.map((face) => codePointsOf(face.bytes));
   const covers = (codePoint: number): boolean =>
     !inRanges(REORDERING, codePoint) && coverage.every((ranges) => inRanges(ranges, codePoint));
-  const css = faces
-    .map(
-      (f) =>
-        `@font-face{font-family:"${f.family}";font-weight:${f.weight};font-style:normal;` +
-        `src:url(data:font/ttf;base64,${f.base64}) format("truetype")}`,
-    )
-    .join('\n');
-  return { faces, kit: { css: '', covers }, standAloneKit: { css, covers } };
+  // Of 4 MB each, and many a run needs neither.
+  const faces = once(() =>
+    files.map(({ family, weight, bytes }) => ({ family, weight, base64: bytes.toString('base64') })),
+  );
+  const css = once(() => faces().map(fontFaceRule).join('\n'));
+  return {
+    kit: { css: '', covers },
+    get faces() {
+      return faces();
+    },
+    standAloneKit: {
+      covers,
+      get css() {
+        return css();
+      },
+    },
+  };
+}
+
+const fontFaceRule = ({ family, weight, base64 }: FontFaceSource): string =>
+  `@font-face{font-family:"${family}";font-weight:${weight};font-style:normal;` +
+  `src:url(data:font/ttf;base64,${base64}) format("truetype")}`;
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
 }
