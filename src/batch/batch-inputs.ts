@@ -1,5 +1,5 @@
 import type { Catalogue } from '../model/catalogue.js';
-import type { JobList, MissingModel } from '../model/list.js';
+import type { JobList, LibraryHeading, MissingModel } from '../model/list.js';
 import type { OpenItem } from '../model/message.js';
 import type { Settings } from '../model/settings.js';
 import { readCatalogue } from '../read/catalogue.js';
@@ -23,8 +23,8 @@ export interface BatchInputs {
   readonly items: readonly OpenItem[];
   readonly unreadable: readonly OpenItem[];
   readonly missingModels: readonly MissingModel[];
-  /** The columns of the equipment library, by field. */
-  readonly libraryFields: readonly string[];
+  /** The headings of the equipment library. */
+  readonly libraryHeadings: readonly LibraryHeading[];
   /** False where settings or column map can't be read: without them nothing is what the company wants. */
   readonly usable: boolean;
 }
@@ -78,7 +78,7 @@ export async function readInputs(options: BatchOptions): Promise<BatchInputs> {
       ...read.unreadable,
     ],
     missingModels: read.missingModels,
-    libraryFields: libraryUsed?.fields ?? [],
+    libraryHeadings: libraryUsed?.headings ?? [],
     usable: withoutWhichNothing.length === 0,
   };
 }

@@ -1,5 +1,5 @@
 import type { ExitStatus } from '../model/exit-status.js';
-import type { MissingModel } from '../model/list.js';
+import type { AskedModel } from '../model/list.js';
 import type { Note, OpenItem } from '../model/message.js';
 import type { ReportLine } from '../output/tables.js';
 import type { Dialect } from '../read/table.js';
@@ -76,7 +76,8 @@ export interface BatchResult {
   readonly items: readonly JobItem[];
   /** Lists, library, catalogue or settings that couldn't be read at all. */
   readonly unreadable: readonly OpenItem[];
-  readonly missingModels: readonly MissingModel[];
+  /** The models that the library lacks, with the jobs that need them and the facts asked for. */
+  readonly missingModels: readonly AskedModel[];
   /** Folders of packs in the output folder that no list names any more; they are left as they are. */
   readonly leftFolders: readonly string[];
   readonly interrupted: boolean;

@@ -1,8 +1,7 @@
 import { readdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
-import { FIELD_NAMES, FIELDS } from '../model/fields.js';
-import type { MissingModel } from '../model/list.js';
+import type { AskedModel } from '../model/list.js';
 import type { OpenItem } from '../model/message.js';
 import { missingModelsCsv, openItemsCsv, orderListCsv, reportCsv } from '../output/tables.js';
 import { writeWhole, writeWholeFile, type FileToWrite } from '../output/whole-file.js';
@@ -14,10 +13,8 @@ import type { BatchInputs } from './batch-inputs.js';
 import type { BatchResult } from './batch-options.js';
 import { changesSince, readLastRun, runToKeep, writeLastRun, type LastRun } from './last-run.js';
 import type { MadeJob } from './make-job.js';
+import { modelsAskedFor } from './missing-models.js';
 import { reportPage } from './report-page.js';
-
-/** What a library would say of a model, where the company has none yet: its kind, and what only the maker knows. */
-const FACTS_OF_A_MODEL = FIELD_NAMES.filter((field) => field === 'kind' || FIELDS[field].who === 'maker');
 
 /** Puts items of no job under the empty job. */
 export const ofNoJob = (items: readonly OpenItem[]): JobItem[] => items.map((item) => ({ job: '', item }));
@@ -36,14 +33,14 @@ export async function reportBatch(
   batch: UnprintedContext,
   inputs: BatchInputs,
 ): Promise<BatchResult> {
-  const { out, options } = batch;
+  const { out } = batch;
   const whole = made.length === all;
   const left = whole && inputs.unreadable.length === 0 ? await foldersLeft(out, batch.folders.values()) : [];
   const items: JobItem[] = [
     ...ofNoJob([...inputs.unreadable, ...inputs.items, ...itemsOfRun(left, made.length, all)]),
     ...made.flatMap(({ line, items: own }) => own.map((item) => ({ job: line.job, item }))),
   ];
-  const models = missingIn(inputs.missingModels, options.job);
+  const models = modelsAskedFor(inputs.missingModels, inputs.jobs, items);
   await writeWhole(out, tables(made, items, models, whole, inputs));
   // Nothing was read: what an earlier run wrote is left alone.
   if (made.length > 0) await compareRuns(made, items, all, batch);
@@ -72,18 +69,12 @@ function itemsOfRun(left: readonly string[], done: number, all: number): OpenIte
     : [itemAt(note(BATCH_MESSAGES.interrupted, { done, all }), nowhere), ...folders];
 }
 
-/** The models that the library lacks, of the jobs that were to be made. */
-function missingIn(models: readonly MissingModel[], job: string | undefined): readonly MissingModel[] {
-  if (job === undefined) return models;
-  return models.filter((model) => model.jobs.includes(job)).map((model) => ({ ...model, jobs: [job] }));
-}
-
 function tables(
   made: readonly MadeJob[],
   items: readonly JobItem[],
-  models: readonly MissingModel[],
+  models: readonly AskedModel[],
   whole: boolean,
-  { catalogue, libraryFields }: BatchInputs,
+  { catalogue, libraryHeadings }: BatchInputs,
 ): FileToWrite[] {
   const files: FileToWrite[] = [{ name: 'open-items.csv', content: openItemsCsv(items) }];
   if (made.length === 0) return files;
@@ -92,8 +83,7 @@ function tables(
   if (!whole) return files;
   const orders = made.flatMap((job) => job.orders);
   files.push({ name: 'order-list.csv', content: orderListCsv(orders, catalogue) });
-  const headings = libraryFields.length > 0 ? libraryFields : FACTS_OF_A_MODEL;
-  files.push({ name: 'missing-models.csv', content: missingModelsCsv(models, headings) });
+  files.push({ name: 'missing-models.csv', content: missingModelsCsv(models, libraryHeadings) });
   return files;
 }
 

@@ -150,6 +150,18 @@ export interface MissingModel {
   readonly jobs: readonly string[];
 }
 
+/** A model that the equipment library lacks, with what the rules asked about it. */
+export interface AskedModel extends MissingModel {
+  readonly facts: readonly RowField[];
+}
+
+/** A heading of the equipment library, as its file has it. */
+export interface LibraryHeading {
+  readonly heading: string;
+  /** Null: not understood. */
+  readonly field: string | null;
+}
+
 /** The value of a fact, or undefined where it isn't stated. */
 export function valueOf<T>(fact: Fact<T> | undefined): T | undefined {
   return fact?.value;

@@ -1,5 +1,6 @@
 import type { Catalogue } from '../model/catalogue.js';
-import type { MissingModel } from '../model/list.js';
+import { FIELD_NAMES } from '../model/fields.js';
+import type { AskedModel, LibraryHeading } from '../model/list.js';
 import type { Plan, PlannedChannel, PlannedProtector } from '../model/plan.js';
 import type { JobItem } from '../text/tell.js';
 import { csvText, type Cell } from './csv.js';
@@ -143,18 +144,32 @@ export function reportCsv(lines: readonly ReportLine[]): string {
   );
 }
 
+/** Says in a cell that nothing is asked for there; a library reads it as blank. */
+const NOT_ASKED = '-';
+
 /**
- * `missing-models.csv` of a batch: the models that the library lacks, with room for the library's other columns.
- * @param models with the jobs that use them
- * @param libraryHeadings the headings of the equipment library, as it has them
+ * `missing-models.csv` of a batch: the models that the library lacks, one line each, to be filled in and appended to it.
+ * The library's own headings stand in their order, then a field for every fact that was asked for and that it has no
+ * heading for. A cell is empty where the rules asked for the fact; every other holds a dash.
+ * @param models with the jobs that need them and the facts asked for
+ * @param libraryHeadings of the equipment library, as it has them; none: there is no library
  */
 export function missingModelsCsv(
-  models: readonly MissingModel[],
-  libraryHeadings: readonly string[],
+  models: readonly AskedModel[],
+  libraryHeadings: readonly LibraryHeading[],
 ): string {
-  const further = libraryHeadings.filter((h) => !['maker', 'model'].includes(h.trim().toLowerCase()));
+  const own = libraryHeadings.filter(({ field }) => field !== 'maker' && field !== 'model');
+  const known = new Set<string | null>(own.map(({ field }) => field));
+  const asked = new Set<string>(models.flatMap(({ facts }) => facts));
+  const further = FIELD_NAMES.filter((field) => asked.has(field) && !known.has(field));
+  const columns = [...own, ...further.map((field) => ({ heading: field, field }))];
   return csvText(
-    ['maker', 'model', 'jobs', ...further],
-    models.map(({ maker, model, jobs }) => [maker, model, joined(jobs), ...further.map(() => null)]),
+    ['maker', 'model', 'jobs', ...columns.map(({ heading }) => heading)],
+    models.map(({ maker, model, jobs, facts }) => [
+      maker,
+      model,
+      joined(jobs),
+      ...columns.map(({ field }) => (facts.some((fact) => fact === field) ? null : NOT_ASKED)),
+    ]),
   );
 }

@@ -1,5 +1,5 @@
 import type { Fact, Stated } from '../model/fact.js';
-import type { Field, RowFacts, RowField } from '../model/list.js';
+import type { Field, LibraryHeading, RowFacts, RowField } from '../model/list.js';
 import type { OpenItem } from '../model/message.js';
 import { defaultSettings, type Settings } from '../model/settings.js';
 import { itemAt, note } from '../text/message-kit.js';
@@ -25,8 +25,8 @@ export interface Library {
   readonly file: string;
   /** By `modelKey` of maker and model. */
   readonly entries: ReadonlyMap<string, LibraryEntry>;
-  /** The fields that it has columns for. */
-  readonly fields: readonly RowField[];
+  /** In the order of the file. */
+  readonly headings: readonly LibraryHeading[];
 }
 
 export interface LibraryReading {
@@ -47,7 +47,7 @@ export async function readLibrary(
 ): Promise<LibraryReading> {
   const file = await readBytes(path);
   if (!file.ok)
-    return { library: { file: path, entries: new Map(), fields: [] }, items: [], unreadable: [file.item] };
+    return { library: { file: path, entries: new Map(), headings: [] }, items: [], unreadable: [file.item] };
   return readLibraryText(path, file.bytes, settings);
 }
 
@@ -59,7 +59,11 @@ export function readLibraryText(
 ): LibraryReading {
   const reading = readTable(path, content, headingIndex<RowField>(LIBRARY_VOCABULARY, new Map()));
   if (!reading.ok)
-    return { library: { file: path, entries: new Map(), fields: [] }, items: [], unreadable: [reading.item] };
+    return {
+      library: { file: path, entries: new Map(), headings: [] },
+      items: [],
+      unreadable: [reading.item],
+    };
   const { table } = reading;
   const items: OpenItem[] = [...table.grave, ...table.slight, ...table.shifted.values()];
   const entries = new Map<string, LibraryEntry>();
@@ -99,5 +103,6 @@ export function readLibraryText(
     }
     entries.set(key, { maker, model, line, facts: stated });
   }
-  return { library: { file: path, entries, fields: columns.map((c) => c.field) }, items, unreadable: [] };
+  const headings = table.understood.columns.map(({ heading, field }) => ({ heading, field }));
+  return { library: { file: path, entries, headings }, items, unreadable: [] };
 }

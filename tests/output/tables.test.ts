@@ -198,10 +198,16 @@ describe('the tables of a batch have the headings of the contract', () => {
     );
     expect(
       missingModelsCsv(
-        [{ maker: 'M', model: '7', jobs: ['A', 'B'] }],
-        ['maker', 'Model', 'kind', 'dc_inputs'],
+        [{ maker: 'M', model: '7', jobs: ['A', 'B'], facts: ['voc_stc', 'dc_inputs'] }],
+        [
+          { heading: 'Make', field: 'maker' },
+          { heading: 'Model', field: 'model' },
+          { heading: 'kind', field: 'kind' },
+          { heading: 'DC inputs', field: 'dc_inputs' },
+          { heading: 'Shelf', field: null },
+        ],
       ),
-    ).toBe('maker,model,jobs,kind,dc_inputs\r\nM,7,A; B,,\r\n');
+    ).toBe('maker,model,jobs,kind,DC inputs,Shelf,voc_stc\r\nM,7,A; B,-,,-,\r\n');
   });
 });
 
