@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { z } from 'zod';
 import { loadTemplates } from '../documents/templates.js';
 import type { ReportLine } from '../output/tables.js';
+import { gapsOf, gapText } from '../text/gaps.js';
 import { counted } from '../text/screen.js';
 import { placeText, type JobItem } from '../text/tell.js';
 import { WHOS } from '../model/words.js';
@@ -38,6 +39,8 @@ const ReportPageSchema = z.object({
   ),
   changes: z.array(z.string()),
   noChanges: z.string(),
+  /** Gaps that several jobs share, a line each. */
+  gaps: z.array(z.string()),
   groups: z.array(
     z.object({
       who: z.string(),
@@ -145,6 +148,7 @@ function pageView(
     })),
     changes: [...(changes ?? [])],
     noChanges: changes ? 'Nothing changed since the last run.' : 'This is the first run into this folder.',
+    gaps: gapsOf(items).map(gapText),
     groups: groupsOf(items),
   };
 }

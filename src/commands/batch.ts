@@ -1,6 +1,7 @@
 import type { BatchOptions, BatchResult, ExitStatus, OpenItem, Progress } from '../index.js';
 import { note } from '../text/message-kit.js';
 import { COMMAND_MESSAGES } from '../text/messages/command.js';
+import { gapsText } from '../text/gaps.js';
 import { progressBar, progressLine } from '../text/progress.js';
 import { counted, printable } from '../text/screen.js';
 import { batchTable, draftsText, itemsText, itemText, noteText, type JobItem } from '../text/tell.js';
@@ -134,6 +135,7 @@ function tell(
   for (const item of unreadable) context.err(itemText(item));
   if (!given.quiet) {
     const unread = new Set<OpenItem>(unreadable);
+    context.err(gapsText(items));
     context.err(
       itemsText(
         items.filter(({ item }) => !unread.has(item)),
