@@ -6,10 +6,10 @@ import { join } from 'node:path';
 import puppeteer from 'puppeteer';
 import { privateCacheFolder } from '../dist/print/cache-folder.js';
 import { fontFolder } from '../dist/print/fonts.js';
+import { DOCUMENTS_A_PAGE } from '../dist/print/printer.js';
 import { shippedBrowser } from '../dist/print/shipped-browser.js';
 
 const [folder, workers] = process.argv.slice(2);
-const DOCUMENTS_A_PAGE = 60;
 const { executable, libraries } = await shippedBrowser(await privateCacheFolder([]));
 const own = mkdtempSync(join(tmpdir(), 'shuntbook-bare-'));
 writeFileSync(

@@ -2,7 +2,8 @@
 import { spawn } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 
-const EVERY = 100; // ms
+// ms; adding up the pages of a process takes the kernel a while, so not more often.
+const EVERY = 500;
 
 /** Bytes of all processes below one, each shared page counted once (proportional set size). */
 function memoryBelow(root) {

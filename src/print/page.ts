@@ -1,6 +1,9 @@
 import type { Browser, Page } from 'puppeteer';
 import type { FontFaceSource } from './fonts.js';
 
+/** Documents after which a page is rid of what they left: it then stays below 250 MB. */
+const DOCUMENTS_A_SWEEP = 12;
+
 /** One page of the browser that prints documents, one after another. */
 export interface PrintingPage {
   /** Documents printed so far. */
@@ -45,8 +48,11 @@ export async function openPage(
   gone.catch(() => undefined);
   const home = page.url();
   await Promise.race([loadFonts(page, faces), gone]);
+  const session = await page.createCDPSession();
   let printed = 0;
   const print = async (html: string): Promise<Uint8Array> => {
+    // What earlier documents left would else be kept until it fills most of a gigabyte.
+    if (printed > 0 && printed % DOCUMENTS_A_SWEEP === 0) await session.send('HeapProfiler.collectGarbage');
     printed += 1;
     await page.setContent(unpainted(withoutFontCss(html, fontCss)), { waitUntil: 'load' });
     const pdf = await page.pdf({
