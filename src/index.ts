@@ -33,6 +33,8 @@ export type { Dialect, Understood } from './read/table.js';
 export { surveySite } from './site/survey.js';
 export { placeItems } from './plan/items.js';
 export { planJob } from './plan/plan-job.js';
+export { libraryLacks } from './plan/library-lacks.js';
+export { rangeOf, type PartUse, type Range, type RangeCover, type RangeLine } from './plan/range.js';
 export { ALL_RULES } from './rules/rulebook.js';
 
 // Render: a plan as self-contained HTML with the metadata of its PDF.

@@ -52,6 +52,7 @@ async function columns(given: ColumnsArguments, context: Context): Promise<ExitS
       itemsText(
         ofList.map((item) => ({ job: '', item })),
         true,
+        '--json prints all of them',
       ),
     );
   }

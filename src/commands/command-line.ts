@@ -4,6 +4,7 @@ import type { ExitStatus } from '../index.js';
 import { note } from '../text/message-kit.js';
 import { COMMAND_MESSAGES } from '../text/messages/command.js';
 import { noteText } from '../text/tell.js';
+import { addCatalogue } from './catalogue.js';
 import { addColumns } from './columns.js';
 import type { Act, Context } from './context.js';
 import { addPack } from './pack.js';
@@ -53,7 +54,7 @@ function parser(programVersion: string, act: Act): Argv {
       'parse-numbers': false,
       'parse-positional-numbers': false,
     });
-  const commands = [addPack, addPlan, addRead, addColumns, addWhy, addRules, addStart];
+  const commands = [addPack, addPlan, addRead, addColumns, addCatalogue, addWhy, addRules, addStart];
   return commands
     .reduce((known, add) => add(known, act), empty)
     .example('$0 pack fixtures/demo --out out/demo', 'plans and prints every job of the demo')

@@ -42,7 +42,7 @@ async function read(
   const grave = items.some(({ item }) => item.severity !== 'confirm');
   const exitStatus = reading.unreadable.length > 0 ? EXIT.unreadable : grave ? EXIT.drafts : EXIT.complete;
   for (const item of reading.unreadable) context.err(itemText(item));
-  if (!given.quiet) context.err(itemsText(items, true));
+  if (!given.quiet) context.err(itemsText(items, true, '--json prints all of them'));
   if (given.json) {
     const result = {
       version: 1,

@@ -1,5 +1,6 @@
 import type { Catalogue, Part } from '../model/catalogue.js';
 import type { OpenItem } from '../model/message.js';
+import { UL_1449_ED5_VPR } from '../model/ratings.js';
 import { itemAt, note } from '../text/message-kit.js';
 import {
   PART_CELL_IGNORED,
@@ -21,11 +22,6 @@ export interface CatalogueReading {
   readonly catalogue: Catalogue;
   readonly unreadable: readonly OpenItem[];
 }
-
-/** UL 1449, voltage protection ratings, V; value from memory. */
-const VOLTAGE_PROTECTION_RATINGS = [
-  330, 400, 500, 600, 700, 800, 900, 1000, 1200, 1500, 1800, 2000, 2500, 3000, 4000, 5000, 6000,
-];
 
 /**
  * Reads the company's catalogue of protectors.
@@ -173,10 +169,10 @@ function toPart(table: Table<PartField>, values: Values, line: number, items: Op
     file: table.file,
     line,
   };
-  if (part.upBasis === 'VPR' && part.up !== null && !VOLTAGE_PROTECTION_RATINGS.includes(part.up)) {
+  if (part.upBasis === 'VPR' && part.up !== null && !UL_1449_ED5_VPR.includes(part.up)) {
     items.push(
       itemAt(
-        note(VPR_OFF_LIST, { part: shown(part.part), up: part.up, list: VOLTAGE_PROTECTION_RATINGS }),
+        note(VPR_OFF_LIST, { part: shown(part.part), up: part.up, list: UL_1449_ED5_VPR }),
         placeIn(table, line, 'up'),
       ),
     );

@@ -73,28 +73,32 @@ interface Group {
  * kind a file, the rest counted; what is only to confirm is counted unless it belongs to no job or `all` is set.
  * @param items all items of the run, in their order
  * @param all true: confirmations of jobs are shown as well
+ * @param rest where all of them can be seen
  * @returns lines, each ended by a line feed; `` where there is nothing to say
  */
-export function itemsText(items: readonly JobItem[], all: boolean): string {
+export function itemsText(
+  items: readonly JobItem[],
+  all: boolean,
+  rest = 'all of them stand in open-items.csv',
+): string {
   const shown = items.filter((i) => all || i.job === '' || i.item.severity !== 'confirm');
   const out: string[] = [];
   for (const severity of SEVERITY_ORDER) {
     const groups = grouped(shown.filter((i) => i.item.severity === severity));
     const used = new Map<string, number>();
-    const rest = new Map<string, { code: string; file: string; count: number }>();
+    const uncounted = new Map<string, { code: string; file: string; count: number }>();
     for (const group of groups) {
       const { item } = group.first;
       const key = JSON.stringify([item.code, item.file]);
       const already = used.get(key) ?? 0;
       used.set(key, already + 1);
       if (already < MOST_OF_A_KIND) out.push(itemText(item, jobsText(group.jobs)));
-      else rest.set(key, { code: item.code, file: item.file, count: (rest.get(key)?.count ?? 0) + 1 });
+      else
+        uncounted.set(key, { code: item.code, file: item.file, count: (uncounted.get(key)?.count ?? 0) + 1 });
     }
-    for (const { code, file, count } of rest.values()) {
+    for (const { code, file, count } of uncounted.values()) {
       const where = file === '' ? '' : ` in ${placeText({ file, line: 0, column: '' })}`;
-      out.push(
-        `${severity}  and ${String(count)} more of ${code}${where}: all of them stand in open-items.csv\n`,
-      );
+      out.push(`${severity}  and ${String(count)} more of ${code}${where}: ${rest}\n`);
     }
   }
   const hidden = items.length - shown.length;

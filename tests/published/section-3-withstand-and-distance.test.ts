@@ -1,10 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  isStandardNominalCurrent,
-  isStandardVpr,
-  UL_1449_ED5_NOMINAL_CURRENTS,
-  UL_1449_ED5_VPR,
-} from '../../src/electrical/ratings.js';
+import { isStandardNominalCurrent, isStandardVpr } from '../../src/electrical/ratings.js';
+import { UL_1449_ED5_NOMINAL_CURRENTS, UL_1449_ED5_VPR } from '../../src/model/ratings.js';
 import { UL_1449_ED5_LEAD_IN_VPR } from '../../src/electrical/leads.js';
 import { protectiveDistance } from '../../src/electrical/reach.js';
 import {

@@ -65,6 +65,15 @@ export const COMMAND_MESSAGES = {
     hint: 'Correct it, or leave it out: what is not stated is found out.',
     who: 'office',
   } satisfies MessageEntry<{ option: string; found: string; expected: string }>,
+  nothingToCheck: {
+    code: 'command/nothing-to-check',
+    severity: 'conflict',
+    title: 'A command is given neither a catalogue nor a library',
+    message: () => 'Neither a catalogue nor an equipment library is named.',
+    expected: 'a catalogue FILE, --library FILE, or both',
+    hint: 'Run "shuntbook catalogue --help" for an example.',
+    who: 'office',
+  } satisfies MessageEntry<Record<string, never>>,
   noSuchRule: {
     code: 'command/no-such-rule',
     severity: 'conflict',

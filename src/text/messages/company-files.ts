@@ -156,3 +156,15 @@ export const VPR_OFF_LIST: MessageEntry<{ part: string; up: number; list: readon
   hint: 'Look whether it is a rating of an older edition, or an Up to IEC 61643 (then up_basis is Up).',
   who: 'office',
 };
+
+export const PART_FITS_NOTHING: MessageEntry<{ part: string; because: string }> = {
+  code: 'catalogue/part-fits-nothing',
+  severity: 'confirm',
+  title: 'A part of the catalogue fits none of the usual circuits',
+  message: ({ part, because }) =>
+    `${part} fits none of the AC systems and usual DC circuits, so it is chosen hardly anywhere. The nearest: ${because}.`,
+  found: ({ because }) => because,
+  expected: 'a part that some circuit can take',
+  hint: 'Look whether a cell of its row is blank or wrong.',
+  who: 'office',
+};
