@@ -48,6 +48,10 @@ const ALL_HEADINGS = [
   ...['__proto__', 'constructor', 'toString', 'job', 'JOB', 'tag', 'run length (furlong)', 'tga', ''],
 ];
 
+/** Characters of one cell, and bytes of one case: a watch of two seconds is for lists, not for hundreds of megabytes. */
+const LARGEST_CELL = 1_000_000;
+const LARGEST_CASE = 4_000_000;
+
 /** Cells that have broken readers of tables before. */
 const NASTY = [
   ...['"', '""', '"""', 'a"b', '"a" b', "'", '\\', '\\"', '""\n"', '"unclosed'],
@@ -221,7 +225,8 @@ const GRID = [
   },
   (grid, { below, chance }) => {
     const row = below(grid.length);
-    const times = chance(0.02) ? 500 : 1;
+    const size = (grid[row] ?? []).reduce((sum, cell) => sum + cell.length, 1);
+    const times = chance(0.02) ? Math.min(500, Math.ceil(LARGEST_CELL / size)) : 1;
     for (let i = 0; i < times; i += 1) grid.splice(below(grid.length + 1), 0, [...(grid[row] ?? [])]);
   },
   (grid, { below }) => grid.splice(below(grid.length), 1),
@@ -247,7 +252,10 @@ const GRID = [
   },
   (grid, { one, below, chance }) => {
     const [row] = cellOf(grid, below);
-    row[cellOf.at] = one(NASTY).repeat(chance(0.1) ? 100_000 : 2_000);
+    const piece = one(NASTY);
+    row[cellOf.at] = piece.repeat(
+      Math.min(chance(0.1) ? 100_000 : 2_000, Math.floor(LARGEST_CELL / piece.length)),
+    );
   },
 ];
 
@@ -325,7 +333,7 @@ function mutated(base, choose) {
     bytes = Buffer.from(text);
   }
   if (chance(0.3) && bytes.length > 0) bytes = one(BYTES)(bytes, choose);
-  return bytes;
+  return bytes.subarray(0, LARGEST_CASE);
 }
 
 /**

@@ -5,6 +5,7 @@ import {
   ENCODING_GUESSED,
   FILE_EMPTY,
   FILE_NOT_TEXT,
+  FILE_TOO_LARGE,
   QUOTE_OPEN,
   QUOTE_STRAY,
   ROWS_LEFT_OUT,
@@ -87,6 +88,9 @@ interface Faults {
   readonly slight: OpenItem[];
 }
 
+/** A list beyond this is none: bytes of a file, characters of a text. A string of the platform ends at about twice that. */
+const LARGEST_FILE = 200e6;
+
 /** Puts a note of a file to its line. */
 function at<P>(entry: MessageEntry<P>, p: P, file: string, line: number): OpenItem {
   return itemAt(note(entry, p), { file, line, column: '' });
@@ -116,6 +120,8 @@ export function readTable<F extends string>(
   };
   const decidedBy = (what: keyof Dialect, otherwise: DecidedBy): DecidedBy =>
     flags[what] !== undefined ? 'flag' : map[what] !== undefined ? 'column map' : otherwise;
+  if (content.length > LARGEST_FILE)
+    return { ok: false, item: at(FILE_TOO_LARGE, { path: file, megabytes: LARGEST_FILE / 1e6 }, file, 1) };
   const decoded = typeof content === 'string' ? textOf(content) : decode(content, dialect.encoding);
   if ('kind' in decoded)
     return { ok: false, item: at(FILE_NOT_TEXT, { path: file, kind: decoded.kind }, file, 1) };

@@ -161,7 +161,10 @@ describe('report.html', () => {
     expect(
       shared.some((text) => text.includes('B-10; C-1') && text.includes('The basis is a default.')),
     ).toBe(true);
-    expect(await texts('main li')).toEqual(['B-9 was complete and is draft.']);
+    expect(await texts('main li')).toEqual([
+      'B-9 was complete and is draft.',
+      "run_length isn't stated: 2 jobs",
+    ]);
   });
 
   it('says that a run was stopped', async () => {

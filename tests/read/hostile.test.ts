@@ -155,3 +155,10 @@ it('a text of any sort is read or refused, with a code and a line, and never thr
     { numRuns: 3000 },
   );
 });
+
+it('refuses a file that no list is as large as, in one message', () => {
+  // Zeroed pages cost nothing until they are read.
+  const result = read(Buffer.alloc(200e6 + 1));
+  expect(said(result)).toEqual(['file/too-large:1:']);
+  expect(result.jobs).toEqual([]);
+});

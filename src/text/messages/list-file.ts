@@ -32,6 +32,16 @@ export const FILE_EMPTY: MessageEntry<{ path: string }> = {
   who: 'office',
 };
 
+export const FILE_TOO_LARGE: MessageEntry<{ path: string; megabytes: number }> = {
+  code: 'file/too-large',
+  severity: 'conflict',
+  title: 'A file is too large to be a list',
+  message: ({ path, megabytes }) => `${path} holds more than ${megabytes} MB: it isn't read.`,
+  expected: ({ megabytes }) => `a CSV text of at most ${megabytes} MB`,
+  hint: 'Check that it is a list; give a large batch as several files.',
+  who: 'office',
+};
+
 export const FILE_NOT_TEXT: MessageEntry<{ path: string; kind: string }> = {
   code: 'file/not-text',
   severity: 'conflict',
