@@ -162,8 +162,15 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
     const plain = text.replace(/\s+/g, '');
     const holds = (value: string): boolean => plain.includes(value.normalize('NFKC').replace(/\s+/g, ''));
     for (const protector of plans.get(job)?.protectors ?? []) {
-      const note = (pack?.pages ?? []).find((p) => p.text.includes(`4 Wiring notes · ${protector.tag}\n`));
-      expect(note, protector.tag).toBeDefined();
+      const note = (pack?.pages ?? [])
+        .filter((p) => p.text.includes(`4 Wiring notes · ${protector.tag}\n`))
+        .map((p) => p.text.replace(/\s+/g, ' '))
+        .join(' ');
+      for (const word of protector.channels.flatMap((c) =>
+        c.indicator.flatMap((l) => [c.conductor, l.state, l.shows]),
+      )) {
+        expect(note, protector.tag).toContain(word);
+      }
       if (protector.part !== null) expect(holds(protector.part), protector.part).toBe(true);
       for (const channel of protector.channels) {
         for (const light of channel.indicator) {

@@ -10,7 +10,8 @@ import { boxCautions, CautionSchema } from './cautions.js';
 import { groundingText, partText, placeText, portsText } from './schedule.js';
 
 export const LightRowSchema = z.object({
-  channel: z.number().int(),
+  /** `1`, or `1, 2, 3` where several channels show the same for the same reason. */
+  channel: z.string(),
   conductor: z.string(),
   state: z.string(),
   shows: z.string(),
@@ -67,17 +68,23 @@ export type WiringNote = z.infer<typeof WiringNoteSchema>;
 
 const NO_INSTRUCTION = "by the part's instructions";
 
-/** What each light shows in each state, and why: one line a channel and state. */
+/** What each light shows in each state, and why; channels that show the same for the same reason share a line. */
 export function lightRows(channels: readonly PlannedChannel[]): z.infer<typeof LightRowSchema>[] {
-  return channels.flatMap((c) =>
-    c.indicator.map((i) => ({
-      channel: c.channel,
-      conductor: c.conductor,
-      state: i.state,
-      shows: i.shows,
-      because: i.because,
-    })),
-  );
+  const rows = new Map<string, z.infer<typeof LightRowSchema>>();
+  for (const { channel, conductor, indicator } of channels) {
+    for (const { state, shows, because } of indicator) {
+      const key = [state, shows, because].join('\n');
+      const row = rows.get(key);
+      rows.set(key, {
+        channel: row === undefined ? String(channel) : `${row.channel}, ${channel}`,
+        conductor: row === undefined ? conductor : `${row.conductor}, ${conductor}`,
+        state,
+        shows,
+        because,
+      });
+    }
+  }
+  return [...rows.values()];
 }
 
 function channelViews(protector: PlannedProtector): WiringNote['channels'] {
