@@ -1,10 +1,7 @@
-import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { SEVERITIES, WHOS } from '../../src/model/words.js';
 import { note, type MessageEntry } from '../../src/text/message-kit.js';
-
-const folder = new URL('../../src/text/messages/', import.meta.url);
-const files = readdirSync(folder).filter((name) => name.endsWith('.ts'));
+import { allEntries, MESSAGE_FILES } from './message-entries.js';
 
 /** Stands in for whatever a sentence needs: a word, a number or a list. */
 class Anything extends Array<string> {
@@ -29,28 +26,11 @@ const parameters = new Proxy({}, { get: () => Anything.of('thing') });
 /** A parameter that is handed through whole is the stand-in itself. */
 const asText = (value: unknown): string => String(value);
 
-const isEntry = (value: unknown): value is MessageEntry<never> =>
-  typeof value === 'object' && value !== null && 'code' in value && 'message' in value && 'hint' in value;
-
-/** Every entry that a file exports, by itself or within a table of entries. */
-async function entriesOf(
-  file: string,
-): Promise<{ file: string; name: string; entry: MessageEntry<never> }[]> {
-  const module = (await import(new URL(file, folder).href)) as Record<string, unknown>;
-  return Object.entries(module)
-    .flatMap(([name, value]) =>
-      isEntry(value) || typeof value !== 'object' || value === null
-        ? [[name, value] as const]
-        : Object.entries(value),
-    )
-    .flatMap(([name, entry]) => (isEntry(entry) ? [{ file, name, entry }] : []));
-}
-
-const catalogue = (await Promise.all(files.map(entriesOf))).flat();
+const catalogue = await allEntries();
 
 describe('the message catalogue', () => {
   it('has entries in every file', () => {
-    for (const file of files)
+    for (const file of MESSAGE_FILES)
       expect(
         catalogue.filter((e) => e.file === file),
         file,
