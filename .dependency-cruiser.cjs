@@ -21,7 +21,12 @@ const fence = Object.entries(rooms).map(([room, may]) => ({
 }));
 module.exports = {
   forbidden: [
-    { name: 'no-circle', severity: 'error', from: {}, to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } } },
+    {
+      name: 'no-circle',
+      severity: 'error',
+      from: {},
+      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+    },
     ...fence,
     {
       name: 'commands',
@@ -37,12 +42,20 @@ module.exports = {
       from: { path: '^src/rules/(place|rate|wire|indicate)/' },
       to: { path: '^src/rules/(place|rate|wire|indicate)/' },
     },
-    { name: 'no-dev-dependency', severity: 'error', from: { path: '^src' }, to: { dependencyTypes: ['npm-dev'] } },
+    {
+      name: 'no-dev-dependency',
+      severity: 'error',
+      from: { path: '^src' },
+      to: { dependencyTypes: ['npm-dev'] },
+    },
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
     tsConfig: { fileName: 'tsconfig.json' },
     tsPreCompilationDeps: true,
-    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'node', 'default', 'types'] },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'node', 'default', 'types'],
+    },
   },
 };
