@@ -123,13 +123,12 @@ export function readListContents(
   const lists: OpenList[] = [];
   const understood: Understood[] = [];
   for (const { name, content } of contents) {
-    const list = openList(name, content, index, options, drafts);
+    const list = openList(name, content, index, options, drafts, understood);
     if ('code' in list) {
       unreadable.push(list);
       continue;
     }
     items.push(...list.table.slight);
-    understood.push(list.table.understood);
     lists.push(list);
   }
   if (jobFacts !== undefined) {
@@ -155,10 +154,13 @@ function openList(
   index: HeadingIndex<Field>,
   options: ListOptions,
   drafts: JobDrafts,
+  understood: Understood[],
 ): OpenList | OpenItem {
   const reading = readTable(name, content, index, options.columns?.dialect, options.dialect);
   if (!reading.ok) return reading.item;
   const { table } = reading;
+  // Also of a list that can't be used: its headings are what a column map is made from.
+  understood.push(table.understood);
   if (table.rows.length === 0) {
     return (
       table.grave[0] ??

@@ -184,7 +184,7 @@ export function readTable<F extends string>(
         unitsLine: chosen.unitsRow < 0 ? 0 : (lines[chosen.unitsRow] ?? 0),
         columns: chosen.readings.map((reading) => ({
           ...reading,
-          samples: samplesOf(body.rows, reading.index),
+          samples: samplesOf(body.rows.length > 0 ? body.rows : cells.slice(heading + 1), reading.index),
         })),
         rows: body.rows.length,
         leftOut: body.leftOut,

@@ -45,7 +45,7 @@ export function quantityProblem(reading: Extract<QuantityReading, { ok: false }>
     case 'two-ways':
       return wrong(
         'it can be read two ways, with a decimal mark or with a mark between thousands',
-        'Write it without marks between thousands, or state the decimal mark in the column map.',
+        'Write it without marks between thousands, or state the decimal mark by --decimal or in the column map.',
       );
     case 'shortened':
       return wrong(

@@ -78,7 +78,7 @@ describe('what a flag states about a list', () => {
     const { folder, list } = folderWith(
       'job,tag,kind,maker,model,connects_to,run_length (m),dc_inputs,voc_stc,voc_coefficient,modules_in_series,max_dc_voltage,ac_in\n' +
         'J,SVC,service,,,,,,,,,,120/240\n' +
-        'J,INV,grid-tie-inverter,,,SVC,"1,234",1,,,,600,\n' +
+        'J,INV,grid-tie-inverter,,,SVC,"1,230",1,,,,600,\n' +
         'J,ARR,array,,,INV,20,,40,-0.3 %/C,8,,\n',
     );
     const out = join(folder, 'out');
@@ -91,9 +91,9 @@ describe('what a flag states about a list', () => {
     const lengthOf = ({ plan }: { plan: Plan }): unknown =>
       plan.site.equipments.find((e) => e.tag === 'INV')?.facts.find((f) => f.field === 'run_length')?.value;
     expect(lengthOf(await planned())).toBeUndefined();
-    expect(lengthOf(await planned('--decimal', 'point'))).toBe(1234);
+    expect(lengthOf(await planned('--decimal', 'point'))).toBe(1230);
     const comma = await planned('--decimal', 'comma');
-    expect(lengthOf(comma)).toBe(1.234);
+    expect(lengthOf(comma)).toBe(1.23);
     expect(comma.done).not.toBe('unchanged');
     expect((await planned('--decimal', 'comma')).done).toBe('unchanged');
   });
@@ -118,4 +118,19 @@ describe('what a flag states about a list', () => {
       expect(told.err).toContain(says);
     }
   });
+});
+
+it('makes a column map of a list of which no heading is understood', async () => {
+  const { folder, list } = folderWith('Ref,Bit,Sort\nJ,SVC,service\n');
+  const map = join(folder, 'map.json');
+  const none = await shuntbook(['columns', list]);
+  expect(none.status).toBe(2);
+  expect(none.err).toContain('--heading-line');
+  const told = await shuntbook(['columns', list, '--heading-line', '1', '--write', map]);
+  expect(told.status).toBe(2);
+  expect(told.out).toMatch(/^Ref .*\bJ$/m);
+  const written = JSON.parse(readFileSync(map, 'utf8')) as { columns: Record<string, unknown> };
+  expect(written.columns).toEqual({ Ref: null, Bit: null, Sort: null });
+  writeFileSync(map, JSON.stringify({ ...written, columns: { Ref: 'job', Bit: 'tag', Sort: 'kind' } }));
+  expect((await shuntbook(['columns', list, '--columns', map])).status).toBe(0);
 });

@@ -9,7 +9,7 @@ export const NO_HEADING: MessageEntry<{ path: string; first: string }> = {
   message: ({ path }) => `${path} has no heading line that is understood.`,
   found: ({ first }) => first,
   expected: 'a line of headings such as job, tag, kind, connects_to',
-  hint: 'Add a heading line, or say in a column map which heading means what.',
+  hint: 'Add a heading line; or name its line by --heading-line, and say in a column map which heading means what.',
   who: 'office',
 };
 
