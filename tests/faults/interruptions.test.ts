@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -81,6 +81,25 @@ describe('a run of the program', () => {
     process.kill(browser?.pid ?? 0, 'SIGKILL');
     expect(await running.ended).toMatchObject({ status: 0, signal: null });
     expect(differences(await packsBelow(join(folder, 'browser-killed')), undisturbed)).toEqual([]);
+  });
+
+  it('whose template throws fails every job with one message each, in whatever thread it was rendered', async () => {
+    await mkdir(join(folder, 'templates', 'labels'), { recursive: true });
+    await writeFile(join(folder, 'templates', 'labels', 'document.hbs'), '<p>{{nothing.of.that.name}}</p>');
+    const command = [
+      process.execPath,
+      program.cli,
+      'pack',
+      'lists',
+      '--out',
+      'thrown',
+      '--templates',
+      'templates',
+    ];
+    expect(await start(command, folder).ended).toMatchObject({ status: 70 });
+    const items = await readFile(join(folder, 'thrown', 'open-items.csv'), 'utf8');
+    expect(items.match(/,documents\/template,/g)).toHaveLength(8);
+    expect(await folders('thrown')).toEqual([]);
   });
 
   it('ends with 75 where another run writes to the same folder', async () => {
