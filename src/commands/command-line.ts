@@ -59,7 +59,9 @@ function parser(programVersion: string, act: Act): Argv {
     .reduce((known, add) => add(known, act), empty)
     .example('$0 pack fixtures/demo --out out/demo', 'plans and prints every job of the demo')
     .epilogue(
-      'Exit status: 0 every pack is complete, 1 some are drafts, 2 a file could not be read, 64 the command\n' +
+      'The examples use fixtures/demo of the folder that shuntbook is installed in; \n"shuntbook start FOLDER" writes ' +
+        'files to begin with anywhere.\n\n' +
+        'Exit status: 0 every pack is complete, 1 some are drafts, 2 a file could not be read, 64 the command\n' +
         'line is wrong, 70 the browser, a template or the disk failed, 75 another run holds --out,\n130 interrupted.',
     )
     .demandCommand(1, 'it names no command.')

@@ -1,11 +1,9 @@
+import { UNSEEN } from './shown.js';
+
 /** Text for a terminal: nothing that a cell holds may steer it, and no cell may flood it. */
 
 /** Longest piece of a cell or message that a screen shows, in characters. */
 const LONGEST = 300;
-
-// Control characters, line and paragraph separators, marks that reorder or hide the text around them, lone surrogates.
-const UNSAFE =
-  /[\p{Cc}\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\uffff]|\p{Surrogate}/gu;
 
 const CONTROL_NAMES: Readonly<Record<string, string>> = { '\n': '\\n', '\r': '\\r', '\t': '\\t' };
 
@@ -18,7 +16,7 @@ const CONTROL_NAMES: Readonly<Record<string, string>> = { '\n': '\\n', '\r': '\\
 export function printable(text: string, longest = LONGEST): string {
   const cut = text.length > longest ? text.slice(0, longest) : text;
   const safe = cut.replaceAll(
-    UNSAFE,
+    UNSEEN,
     (c) => CONTROL_NAMES[c] ?? `\\u${(c.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`,
   );
   return cut === text ? safe : `${safe}… (${String(text.length - longest)} more characters)`;

@@ -1,5 +1,6 @@
-/** Characters that a reader can't see, or that turn the text around: shown by their code. */
-const UNSEEN = /[\p{Cc}\u00ad\u200b\u200e\u200f\u2028-\u202e\u2060-\u2069\ufeff]/gu;
+/** Control characters, line and paragraph separators, marks that hide or turn the text around them, lone surrogates. */
+export const UNSEEN =
+  /[\p{Cc}\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\uffff]|\p{Surrogate}/gu;
 
 /** The most characters of a cell that a message shows. */
 const MOST_SHOWN = 80;
