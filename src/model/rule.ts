@@ -2,7 +2,7 @@ import type { SourcesByBasis, Working } from './fact.js';
 import type { PlacedNote } from './message.js';
 import type { Basis, Kind, PortClass, Strength } from './words.js';
 
-/** Facts of `T` that a rule declares; it is handed nothing else. */
+/** Facts of `T` that a rule declares: by its type it can read nothing else, and its tests throw where it does. */
 export type Given<T, K extends readonly (keyof T)[]> = Pick<T, K[number]>;
 
 /** What every rule says about itself; the rulebook is made of it. */

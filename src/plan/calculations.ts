@@ -1,15 +1,10 @@
 import { protectiveDistance } from '../electrical/reach.js';
-import type { Step, Working } from '../model/fact.js';
-import { figure, kept } from '../text/figures.js';
+import type { Part } from '../model/catalogue.js';
+import { figure } from '../text/figures.js';
+import { calculation, type Calculated } from './calculation.js';
+import { keeper } from './kept.js';
 import type { Selected, PartFigures } from './select.js';
 import type { JobContext } from './survey-facts.js';
-
-/** One calculation as the plan keeps it. */
-export interface Calculated {
-  readonly rule: string;
-  readonly title: string;
-  readonly steps: readonly Step[];
-}
 
 /** The calculations behind a protector: voltage with its working, currents, withstand, leads, reach. */
 export function calculationsOf(
@@ -18,51 +13,39 @@ export function calculationsOf(
   figures: PartFigures | undefined,
 ): readonly Calculated[] {
   const { requirement, part, demand } = one;
-  const found: Calculated[] = [];
-  const add = (rule: string, title: string, working: Working): void => {
-    found.push({ rule, title, steps: working.steps.map(roundedStep) });
-  };
-  requirement.voltages.forEach((voltage, i) => {
-    const title =
-      i === 0 && requirement.mcov ? `${voltage.rule.title}: this one decides` : voltage.rule.title;
-    add(voltage.rule.id, title, voltage.working);
-  });
-  add(
-    requirement.nominalCurrent.rule.id,
-    requirement.nominalCurrent.rule.title,
-    requirement.nominalCurrent.working,
+  const { nominalCurrent, sccr, withstand } = requirement;
+  const found = requirement.voltages.map(({ rule, working }, i) =>
+    calculation(
+      rule.id,
+      i === 0 && requirement.mcov ? `${rule.title}: this one decides` : rule.title,
+      working,
+    ),
   );
-  if (requirement.sccr) add(requirement.sccr.rule.id, requirement.sccr.rule.title, requirement.sccr.working);
-  if (requirement.withstand)
-    add(requirement.withstand.rule.id, requirement.withstand.rule.title, requirement.withstand.working);
-  if (part && figures && demand) {
-    add('rate/clamping', 'Voltage of the leads as planned', figures.lead.working);
-    if (part.up !== null && requirement.withstand) {
-      const t = job.settings.thresholds;
-      const reach = protectiveDistance({
-        up: part.up,
-        leads: figures.lead.value,
-        withstand: requirement.withstand.value,
-        slope: t.reachSlope,
-        leastReach: t.leastReach,
-        limit: job.longRunLimit,
-      });
-      add(
-        'rate/clamping',
-        `Reach along the cable, with a margin of ${figure(reach.margin, 'V')}`,
-        reach.working,
-      );
-    }
+  for (const asked of [nominalCurrent, sccr, withstand]) {
+    if (asked) found.push(calculation(asked.rule.id, asked.rule.title, asked.working));
   }
+  if (!part || !figures || !demand) return found;
+  found.push(figures.leadCalculation);
+  if (part.up !== null && withstand)
+    found.push(reachCalculation(job, part, part.up, figures.lead, withstand.value));
   return found;
 }
 
-function roundedStep(step: Step): Step {
-  const value = kept(step.value);
-  return value === step.value ? step : { ...step, value };
-}
+const reaches = keeper<Calculated>();
 
-/** The same for the working of a figure of the site as a whole. */
-export function siteCalculation(rule: string, title: string, working: Working): Calculated {
-  return { rule, title, steps: working.steps.map(roundedStep) };
+/** The same part at the same withstand covers the same length wherever it stands. */
+function reachCalculation(
+  job: JobContext,
+  part: Part,
+  up: number,
+  leads: number,
+  withstand: number,
+): Calculated {
+  const { reachSlope: slope, leastReach } = job.settings.thresholds;
+  const limit = job.longRunLimit;
+  return reaches(part, `${leads}|${withstand}|${slope}|${leastReach}|${limit}`, () => {
+    const { margin, working } = protectiveDistance({ up, leads, withstand, slope, leastReach, limit });
+    const title = `Reach along the cable, with a margin of ${figure(margin, 'V')}`;
+    return calculation('rate/clamping', title, working);
+  });
 }

@@ -7,7 +7,7 @@ import type { FitFacts } from '../rules/fit-facts.js';
 import { NEC_2023_TABLE_110_28_OUTDOORS, nemaTypes } from '../rules/rate/enclosure.js';
 import { FIT_RULES } from '../rules/rulebook.js';
 import { byNaturalOrder } from '../text/natural-order.js';
-import { given } from './given.js';
+import { keeper, type Keeper } from './kept.js';
 
 /** What is asked of a part, without the part: everything that a fit rule may know. */
 export type Demand = Omit<FitFacts, 'part' | 'leadVoltage' | 'thresholds'> & {
@@ -64,27 +64,27 @@ export function assess(part: Part, demand: Demand, settings: Settings): Candidat
   const shortfalls: { rule: string; says: string }[] = [];
   const failures: { rule: string; because: string; gap: number }[] = [];
   for (const rule of FIT_RULES) {
-    const fit = rule.accepts(given(rule, facts));
+    const fit = rule.accepts(facts);
     if (!fit.fits) failures.push({ rule: rule.id, because: fit.because, gap: fit.gap });
     else if (fit.shortfall !== undefined) shortfalls.push({ rule: rule.id, says: fit.shortfall });
   }
   return { part, shortfalls, failures };
 }
 
-const caches = new WeakMap<Settings, WeakMap<Catalogue, Map<string, Choice>>>();
+const chosen = new WeakMap<Settings, Keeper<Choice>>();
 
-function cacheOf(settings: Settings, catalogue: Catalogue): Map<string, Choice> {
-  let byCatalogue = caches.get(settings);
-  if (!byCatalogue) {
-    byCatalogue = new WeakMap();
-    caches.set(settings, byCatalogue);
+function choices(settings: Settings): Keeper<Choice> {
+  let ofSettings = chosen.get(settings);
+  if (!ofSettings) {
+    ofSettings = keeper<Choice>();
+    chosen.set(settings, ofSettings);
   }
-  let cache = byCatalogue.get(catalogue);
-  if (!cache) {
-    cache = new Map();
-    byCatalogue.set(catalogue, cache);
-  }
-  return cache;
+  return ofSettings;
+}
+
+/** Every field of a demand, in one order: what two places ask alike is chosen once. */
+function keyOf(d: Demand): string {
+  return `${d.basis}|${d.earthing}|${d.current}|${d.circuit}|${d.atService}|${d.mcov}|${d.nominalCurrent}|${d.sccr}|${d.withstand}|${d.withstandAssumed}|${d.aheadOfDisconnect}|${d.outdoors}|${d.listedFor}|${d.lightning}|${d.conductors}|${d.spareRoom}|${d.oneHousing}|${d.leadLength}`;
 }
 
 /**
@@ -94,10 +94,10 @@ function cacheOf(settings: Settings, catalogue: Catalogue): Map<string, Choice> 
  * @returns the best candidate, and every other part with its reason
  */
 export function choosePart(catalogue: Catalogue, demand: Demand, settings: Settings): Choice {
-  const cache = cacheOf(settings, catalogue);
-  const key = JSON.stringify(demand);
-  const before = cache.get(key);
-  if (before) return before;
+  return choices(settings)(catalogue, keyOf(demand), () => chooseAnew(catalogue, demand, settings));
+}
+
+function chooseAnew(catalogue: Catalogue, demand: Demand, settings: Settings): Choice {
   const candidates = catalogue.parts.map((part) => assess(part, demand, settings));
   const fitting = candidates.filter((c) => c.failures.length === 0).sort((a, b) => rank(a, b, demand));
   const best = fitting[0];
@@ -116,9 +116,7 @@ export function choosePart(catalogue: Catalogue, demand: Demand, settings: Setti
       });
     }
   }
-  const choice: Choice = { best, rejected, nearest: best ? '' : nearestMiss(candidates) };
-  cache.set(key, choice);
-  return choice;
+  return { best, rejected, nearest: best ? '' : nearestMiss(candidates) };
 }
 
 const mcovOf = (part: Part, demand: Demand): number =>

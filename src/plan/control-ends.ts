@@ -3,7 +3,6 @@ import type { SitePort } from '../model/site.js';
 import type { Strength } from '../model/words.js';
 import type { AnyPlacementRule } from '../rules/placement-facts.js';
 import { EXEMPTION_RULE, PLACEMENT_RULES } from '../rules/rulebook.js';
-import { given } from './given.js';
 import { placementFacts, type JobContext } from './survey-facts.js';
 import { strongest, waive, type Placement, type Refusal, type Verdict } from './verdict.js';
 
@@ -60,7 +59,7 @@ function placementDecisionOf(
   | { outcome: 'not-placed'; because: string } {
   const rule = PLACEMENT_RULES.find((r) => r.id === 'place/control');
   if (!rule) return { outcome: 'not-placed', because: 'no rule for control circuits' };
-  const decision = rule.decide(given(rule, placementFacts(job, port)));
+  const decision = rule.decide(placementFacts(job, port));
   return decision.outcome === 'placed'
     ? { outcome: 'placed', rule, strength: decision.strength, because: decision.because }
     : { outcome: 'not-placed', because: decision.because };

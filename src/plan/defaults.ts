@@ -3,13 +3,11 @@ import type { RowField } from '../model/list.js';
 import type { SiteEquipment, SitePort } from '../model/site.js';
 import { isNec, type Kind } from '../model/words.js';
 import { batteriesOn } from '../site/battery-bus.js';
-import { groundingOf } from '../site/grounding.js';
 import { ultimateSources } from '../site/inputs.js';
 import { unitOf } from '../site/premises.js';
 import { figure } from '../text/figures.js';
 import { about } from '../text/message-kit.js';
 import { PLACE_MESSAGES } from '../text/messages/place.js';
-import { byNaturalOrder } from '../text/natural-order.js';
 import type { Selected } from './select.js';
 import { poleGrounding } from './indicate.js';
 import type { JobContext } from './survey-facts.js';
@@ -69,14 +67,18 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
   say(
     'quantity',
     '1',
-    unique(site.equipments.filter((e) => !e.facts.quantity && !e.row.unreadable.has('quantity'))),
+    unique(
+      job,
+      site.equipments.filter((e) => !e.facts.quantity && !e.row.unreadable.has('quantity')),
+    ),
     '',
   );
-  say('worth_protecting', 'yes', worthByDefault(selected), 'keeps protection there');
+  say('worth_protecting', 'yes', worthByDefault(job, selected), 'keeps protection there');
   say(
     'ahead_of_disconnect',
     'no',
     unique(
+      job,
       power
         .filter(
           (p) => nec && FIRST_DISCONNECTS.has(p.equipment.kind) && !p.equipment.facts.ahead_of_disconnect,
@@ -90,6 +92,7 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
       'outdoors',
       isOut ? 'yes' : 'no',
       unique(
+        job,
         [...placed.map((p) => p.equipment), ...(isOut ? [] : indoorsByDefault(job))].filter(
           (e) => e.outdoors.byDefault && e.outdoors.value === isOut,
         ),
@@ -99,13 +102,19 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
   }
   sayOccupancies(job, say);
   if (site.list.facts.lowest_temp)
-    say('module_technology', 'crystalline', tableUsed(selected), 'decides the table of the cold voltage');
+    say(
+      'module_technology',
+      'crystalline',
+      tableUsed(job, selected),
+      'decides the table of the cold voltage',
+    );
   sayGroundings(job, selected, power, say);
-  sayBonds(selected, nec, say);
+  sayBonds(job, selected, nec, say);
   say(
     'impulse_withstand',
     'that of its overvoltage category',
     unique(
+      job,
       selected
         .filter((s) => s.requirement.withstand?.assumed)
         .flatMap((s) => s.placement.ports.map((p) => p.equipment)),
@@ -126,12 +135,10 @@ function sayGroundings(
   power: readonly SitePort[],
   say: Say,
 ): void {
-  const byDefault = power.filter((p) => p.system && groundingOf(job.site, p).byDefault);
+  const byDefault = power.filter((p) => p.system && job.groundingAt(p).byDefault);
   for (const value of ['solid', 'none'] as const) {
-    const rows = byDefault
-      .filter((p) => groundingOf(job.site, p).grounding === value)
-      .map((p) => p.equipment);
-    say('system_grounding', value, unique(rows), 'decides the voltage to ground and the lights');
+    const rows = byDefault.filter((p) => job.groundingAt(p).grounding === value).map((p) => p.equipment);
+    say('system_grounding', value, unique(job, rows), 'decides the voltage to ground and the lights');
   }
   const dc = selected.filter((s) => s.requirement.circuit === 'array' || s.requirement.circuit === 'battery');
   const poles = new Map<string, SiteEquipment[]>();
@@ -144,28 +151,48 @@ function sayGroundings(
       }
     }
   }
-  for (const [value, rows] of poles) say('dc_grounding', value, unique(rows), 'decides which light is dark');
+  for (const [value, rows] of poles)
+    say('dc_grounding', value, unique(job, rows), 'decides which light is dark');
   const control = selected.filter(
     (s) => s.requirement.circuit === 'control' && !s.placement.subject.facts.dc_grounding,
   );
   say(
     'dc_grounding',
     'not known',
-    unique(control.map((s) => s.placement.subject)),
+    unique(
+      job,
+      control.map((s) => s.placement.subject),
+    ),
     'leaves its lights to be recorded at commissioning',
   );
 }
 
 /** Whether N is linked to ground decides whether it has a channel: by default at a service, nowhere else. */
-function sayBonds(selected: readonly Selected[], nec: boolean, say: Say): void {
+function sayBonds(job: JobContext, selected: readonly Selected[], nec: boolean, say: Say): void {
   const silent = selected
     .flatMap((s) => s.wirings)
     .filter((w) => w.neutral.neutral !== 'none' && !w.port.equipment.facts.n_pe_link);
   const bonded = silent.filter((w) => w.facts.bondedHere);
-  say('n_pe_link', 'yes', unique(bonded.map((w) => w.port.equipment)), 'decides what a spare channel takes');
+  say(
+    'n_pe_link',
+    'yes',
+    unique(
+      job,
+      bonded.map((w) => w.port.equipment),
+    ),
+    'decides what a spare channel takes',
+  );
   // With iec N has a channel everywhere else, linked or not.
   const others = silent.filter((w) => nec && !w.facts.bondedHere);
-  say('n_pe_link', 'no', unique(others.map((w) => w.port.equipment)), 'decides what a spare channel takes');
+  say(
+    'n_pe_link',
+    'no',
+    unique(
+      job,
+      others.map((w) => w.port.equipment),
+    ),
+    'decides what a spare channel takes',
+  );
 }
 
 /** What the building of a panel holds decides whether 215.18 and 225.42 ask. */
@@ -176,11 +203,27 @@ function sayOccupancies(job: JobContext, say: Say): void {
     .map((equipment) => ({ equipment, unit: unitOf(job.site, equipment) }));
   const others = panels.filter(({ unit }) => unit.otherBuilding && unit.occupancy.byDefault);
   const why = 'keeps 215.18 and 225.42 out';
-  say('building_occupancy', 'other', unique(others.map((p) => p.equipment)), why);
+  say(
+    'building_occupancy',
+    'other',
+    unique(
+      job,
+      others.map((p) => p.equipment),
+    ),
+    why,
+  );
   const asJob = panels.filter(({ unit }) => unit.occupancyOfJob);
   const value = job.site.occupancy.value;
   const decides = 'decides whether 215.18 and 225.42 ask, since its supply comes from where no building is';
-  say('building_occupancy', value, unique(asJob.map((p) => p.equipment)), decides);
+  say(
+    'building_occupancy',
+    value,
+    unique(
+      job,
+      asJob.map((p) => p.equipment),
+    ),
+    decides,
+  );
 }
 
 /** Ends of runs that would be long ones if they were out of doors. */
@@ -200,24 +243,31 @@ function dcGroundingByDefault(port: SitePort): readonly { equipment: SiteEquipme
     .map((equipment) => ({ equipment, value: poleGrounding(port, equipment) }));
 }
 
-function unique(rows: readonly SiteEquipment[]): readonly SiteEquipment[] {
-  return [...new Set(rows)].sort((a, b) => byNaturalOrder(a.tag, b.tag));
+/** Each row once, in natural order of tags, which is that of the site. */
+function unique(job: JobContext, rows: readonly SiteEquipment[]): readonly SiteEquipment[] {
+  if (rows.length < 2) return rows;
+  const named = new Set(rows);
+  return job.site.equipments.filter((e) => named.has(e));
 }
 
 /** Rows whose protectors rest on common practice alone, and that don't say whether they are worth it. */
-function worthByDefault(selected: readonly Selected[]): readonly SiteEquipment[] {
+function worthByDefault(job: JobContext, selected: readonly Selected[]): readonly SiteEquipment[] {
   const rows = selected
     .filter((s) => s.placement.strength !== 'required')
     .flatMap((s) => s.placement.ports.map((p) => p.equipment));
-  return unique(rows.filter((e) => e.kind !== 'service' && e.worthProtecting.byDefault));
+  return unique(
+    job,
+    rows.filter((e) => e.kind !== 'service' && e.worthProtecting.byDefault),
+  );
 }
 
 /** Arrays whose cold voltage rests on the table for crystalline modules, and that state no technology. */
-function tableUsed(selected: readonly Selected[]): readonly SiteEquipment[] {
+function tableUsed(job: JobContext, selected: readonly Selected[]): readonly SiteEquipment[] {
   const arrays = selected.flatMap((s) =>
     s.placement.ports.flatMap((p) => (s.requirement.circuit === 'array' ? ultimateSources(p) : [])),
   );
   return unique(
+    job,
     arrays.filter(
       (a) =>
         a.kind === 'array' &&

@@ -8,8 +8,8 @@ import type { IndicatorFacts } from '../rules/indicator-facts.js';
 import { INDICATOR_RULES } from '../rules/rulebook.js';
 import { batteriesOn } from '../site/battery-bus.js';
 import { ultimateSources } from '../site/inputs.js';
-import { given } from './given.js';
 import type { Placement } from './verdict.js';
+import { keeper } from './kept.js';
 import { carriedBy, convertersOf } from './rating-facts.js';
 import type { JobContext } from './survey-facts.js';
 import type { PortWiring, WiredChannel } from './wire.js';
@@ -20,6 +20,10 @@ export interface Indicated {
   readonly indicator: readonly PlannedIndicator[];
 }
 
+const indicated = keeper<Indicated>();
+/** What is kept goes with the rules, which never change. */
+const OF_RULES = INDICATOR_RULES;
+
 export function indicate(
   job: JobContext,
   placement: Placement,
@@ -28,11 +32,20 @@ export function indicate(
   part: Part | undefined,
 ): Indicated {
   const facts = indicatorFacts(job, placement, wiring, channel, part);
+  return indicated(OF_RULES, keyOf(facts), () => decide(facts));
+}
+
+/** Every fact, in one order: channels of which all of them are alike show the same. */
+function keyOf(f: IndicatorFacts): string {
+  return `${f.circuit}|${f.current}|${f.conductor}|${f.grounded}|${f.floating}|${f.fedByUtility}|${f.fedBySource}|${f.turbineDriven}|${f.sunAndWind}|${f.frequency}|${f.groundingUnknown}|${f.indicator}|${f.indicatorMinVoltage}|${f.usualVoltage}`;
+}
+
+function decide(facts: IndicatorFacts): Indicated {
   for (const rule of INDICATOR_RULES) {
-    const decision = rule.decide(given(rule, facts));
-    if (decision.outcome === 'shows') return { rule: rule.id, indicator: [...decision.indications] };
+    const decision = rule.decide(facts);
+    if (decision.outcome === 'shows') return { rule: rule.id, indicator: decision.indications };
   }
-  throw new Error(`no indicator rule knows ${channel.conductor} of a ${facts.circuit} circuit`);
+  throw new Error(`no indicator rule knows ${facts.conductor} of a ${facts.circuit} circuit`);
 }
 
 function indicatorFacts(

@@ -1,7 +1,8 @@
-import type { OpenItem, PlacedNote } from '../model/message.js';
+import type { Note, OpenItem, PlacedNote } from '../model/message.js';
 import type { ListRow, Sheet } from '../model/list.js';
 import type { Site } from '../model/site.js';
-import { SEVERITIES } from '../model/words.js';
+import { SEVERITIES, type Severity } from '../model/words.js';
+import { itemAt } from '../text/message-kit.js';
 import { byNaturalOrder } from '../text/natural-order.js';
 
 /**
@@ -20,23 +21,28 @@ export function placeItems(site: Site, notes: readonly PlacedNote[]): OpenItem[]
   }
   const seen = new Set<string>();
   const items: OpenItem[] = [...site.list.items];
-  for (const n of notes) {
-    const { tag, field, ...note } = n;
+  for (const note of notes) {
+    const { code, tag, field } = note;
     const row = rows.get(tag);
-    const isFact = note.code.startsWith('fact/');
-    const isMild = note.severity === 'confirm' && note.code !== 'default/used';
+    const isFact = code.startsWith('fact/');
+    const isMild = note.severity === 'confirm' && code !== 'default/used';
     if (field !== '') {
       const unreadable: ReadonlySet<string> = row?.unreadable ?? site.list.unreadable;
       if ((isFact || isMild) && unreadable.has(field)) continue;
-      if (isMild && (grave.has(cellOf(row, field)) || (field === 'connects_to' && site.inDoubt.has(tag))))
-        continue;
+      if (isMild && grave.size > 0 && grave.has(cellOf(row, field))) continue;
+      if (isMild && field === 'connects_to' && site.inDoubt.has(tag)) continue;
     }
-    const key = `${note.code}|${tag}|${field}|${isFact ? '' : note.message}`;
+    const key = `${code}|${tag}|${field}|${isFact ? '' : note.message}`;
     if (seen.has(key)) continue;
     seen.add(key);
-    items.push({ ...note, ...placeOf(site, row, field), equipment: tag });
+    items.push(itemAt(plain(note), placeOf(site, row, field), tag));
   }
   return inOrder(items);
+}
+
+/** A note without its row and field: an item has its place instead. */
+function plain({ code, severity, message, found, expected, hint, who }: PlacedNote): Note {
+  return { code, severity, message, found, expected, hint, who };
 }
 
 function rowsByTag(site: Site): ReadonlyMap<string, ListRow> {
@@ -54,11 +60,12 @@ function cellOf(row: ListRow | undefined, field: string): string {
   return row ? `${row.sheet.file}|${row.line}|${field}` : `|${field}`;
 }
 
+const RANKS = Object.fromEntries(SEVERITIES.map((s, i) => [s, i])) as Readonly<Record<Severity, number>>;
+
 function inOrder(items: OpenItem[]): OpenItem[] {
-  const rank = (i: OpenItem): number => SEVERITIES.indexOf(i.severity);
   return items.sort(
     (a, b) =>
-      rank(a) - rank(b) ||
+      RANKS[a.severity] - RANKS[b.severity] ||
       byNaturalOrder(a.equipment, b.equipment) ||
       byNaturalOrder(a.code, b.code) ||
       (a.message < b.message ? -1 : a.message > b.message ? 1 : 0) ||

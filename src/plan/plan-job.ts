@@ -3,13 +3,14 @@ import type { JobList } from '../model/list.js';
 import type { PlacedNote } from '../model/message.js';
 import type { Clause, NotPlaced, Plan, PlannedProtector } from '../model/plan.js';
 import type { Settings } from '../model/settings.js';
+import type { SitePort } from '../model/site.js';
 import type { Basis } from '../model/words.js';
 import { ALL_RULES } from '../rules/rulebook.js';
 import { surveySite } from '../site/survey.js';
 import { about } from '../text/message-kit.js';
 import { CHOOSE_MESSAGES } from '../text/messages/choose.js';
 import { byNaturalOrder } from '../text/natural-order.js';
-import { siteCalculation } from './calculations.js';
+import { calculation } from './calculation.js';
 import { defaultsUsed } from './defaults.js';
 import { existingElsewhere } from './existing.js';
 import { exposureOf } from './exposure.js';
@@ -103,11 +104,17 @@ function bareFirst(
   refusals: readonly Refusal[],
 ): NotPlaced[] {
   const guarded = new Set(selected.flatMap((s) => s.placement.ports));
+  const byPort = new Map<SitePort, Refusal[]>();
+  for (const refusal of refusals) {
+    const mine = byPort.get(refusal.port);
+    if (mine) mine.push(refusal);
+    else byPort.set(refusal.port, [refusal]);
+  }
   const found: NotPlaced[] = [];
   for (const equipment of job.site.equipments) {
     for (const port of [...equipment.ports].sort((a, b) => portOrder(a) - portOrder(b))) {
       if (guarded.has(port)) continue;
-      const mine = refusals.filter((r) => r.port === port);
+      const mine = byPort.get(port) ?? [];
       const telling = mine.filter((r) => !QUIET.has(r.rule) || r.because.startsWith('the list says'));
       for (const refusal of telling.length > 0 ? telling : mine) {
         const { rule, because } = refusal;
@@ -152,21 +159,21 @@ function siteCalculationsOf(job: JobContext): Plan['siteCalculations'] {
   const { exposure, site } = job;
   const found: Plan['siteCalculations'] = [];
   if (exposure.flashDensity) {
-    found.push(mutable(siteCalculation('place/service', 'Ground flash density', exposure.flashDensity)));
+    found.push(mutable(calculation('place/service', 'Ground flash density', exposure.flashDensity)));
   }
   if (exposure.riskLevel) {
-    found.push(mutable(siteCalculation('place/service', 'Calculated risk level', exposure.riskLevel)));
+    found.push(mutable(calculation('place/service', 'Calculated risk level', exposure.riskLevel)));
   }
   for (const equipment of site.equipments) {
     const isConverter = equipment.ports.some((p) => p.cls === 'dc-in' && p.sources.length > 0);
     const critical = isConverter ? exposure.criticalLengthFor(equipment) : undefined;
     if (critical) {
-      found.push(mutable(siteCalculation('place/dc-input', `Critical length at ${equipment.tag}`, critical)));
+      found.push(mutable(calculation('place/dc-input', `Critical length at ${equipment.tag}`, critical)));
     }
   }
   return found;
 }
 
-function mutable(one: ReturnType<typeof siteCalculation>): Plan['siteCalculations'][number] {
+function mutable(one: ReturnType<typeof calculation>): Plan['siteCalculations'][number] {
   return { ...one, steps: [...one.steps] };
 }

@@ -1,12 +1,14 @@
 import type { Part } from '../model/catalogue.js';
 import type { Calculation, PlannedChannel, PlannedProtector } from '../model/plan.js';
 import type { Source } from '../model/fact.js';
-import { isNec } from '../model/words.js';
+import type { RuleCard } from '../model/rule.js';
+import { isNec, type Basis } from '../model/words.js';
 import { byNaturalOrder } from '../text/natural-order.js';
 import { calculationsOf } from './calculations.js';
 import { enclosuresAsked, plannedLeads } from './choose.js';
 import { colourOf, conductorName, expectedVoltage, positionOf, protectsWhat } from './describe.js';
 import { indicate } from './indicate.js';
+import { keeper } from './kept.js';
 import { portOrder } from './order.js';
 import { longestRun, partFigures, reachOf, type PartFigures, type Selected } from './select.js';
 import { sourcesToOpen } from './supplies.js';
@@ -23,10 +25,17 @@ function roundedOr(value: number | null | undefined): number | null {
 }
 
 /** A source as one line: `NEC (NFPA 70) 2023, 230.67`; what wasn't at hand is only "see". */
-export function sourceLine(source: Source): string {
+function sourceLine(source: Source): string {
   if ('commonPractice' in source) return `common practice: ${source.says}`;
   const name = `${source.standard}${source.edition === '' ? '' : ` ${source.edition}`}, ${source.clause}`;
   return source.sure === 'memory' ? `see ${name}` : name;
+}
+
+const lines = keeper<readonly string[]>();
+
+/** The sources of a rule under one basis, a line each. */
+function sourceLines(rule: RuleCard, basis: Basis): readonly string[] {
+  return lines(rule, basis, () => (rule.sources[basis] ?? []).map(sourceLine));
 }
 
 /**
@@ -40,11 +49,17 @@ export function makeProtectors(
 ): readonly PlannedProtector[] {
   const ordered = [...selected].sort((a, b) => compare(a, b));
   const protectors: PlannedProtector[] = [];
+  for (const rejected of new Set(selected.map((one) => one.rejected)))
+    for (const { rule } of rejected) if (rule !== 'choice') used.add(rule);
   for (const one of ordered) {
+    note(one, used);
     const housings = wireHousings(one.wirings, one.part?.channels);
-    housings.forEach((channels, i) => {
+    const sources = sourcesToOpen(one.placement.ports, one.placement.subject);
+    housings.forEach((_, i) => {
       const tag = `P-${protectors.length + 1}`;
-      protectors.push(protector(job, one, tag, { number: i + 1, of: housings.length }, channels, used));
+      protectors.push(
+        protector(job, one, tag, { number: i + 1, of: housings.length, housings, sources }, used),
+      );
     });
   }
   return protectors;
@@ -62,28 +77,36 @@ function compare(a: Selected, b: Selected): number {
   );
 }
 
+/** Which housing of a placement it is, and what all of them share. */
+interface Housing {
+  readonly number: number;
+  readonly of: number;
+  readonly housings: readonly (readonly WiredChannel[])[];
+  /** The sources to open before someone works at the place. */
+  readonly sources: readonly string[];
+}
+
 function protector(
   job: JobContext,
   one: Selected,
   tag: string,
-  housing: { number: number; of: number },
-  channels: readonly WiredChannel[],
+  housing: Housing,
   used: Set<string>,
 ): PlannedProtector {
+  const channels = housing.housings[housing.number - 1] ?? [];
   const { placement, requirement, part, demand } = one;
   const first = placement.ports[0];
   const equipment = first?.equipment ?? placement.subject;
   const shared = placement.ports.length > 1;
   const figures = part ? partFigures(job, one, part) : undefined;
   const wiring = one.wirings[0];
-  note(one, used);
   return {
     tag,
     part: part?.part ?? null,
     existing: one.existing === '' ? null : one.existing,
     byHand: one.byHand,
     serial: placement.subject.facts.serial?.value ?? '',
-    housing,
+    housing: { number: housing.number, of: housing.of },
     place: equipment.place,
     building: equipment.building,
     outdoors: equipment.outdoors.value,
@@ -95,7 +118,7 @@ function protector(
       rule: r.rule.id,
       strength: r.strength,
       because: r.because,
-      sources: (r.rule.sources[job.site.basis.value] ?? []).map(sourceLine),
+      sources: [...sourceLines(r.rule, job.site.basis.value)],
     })),
     system:
       requirement.circuit === 'power'
@@ -122,9 +145,9 @@ function protector(
     figures: part && figures ? figuresOf(job, one, part, figures) : null,
     partDetails: part ? detailsOf(part) : null,
     channels: channels.map((channel) => plannedChannel(job, one, channel, shared, used)),
-    wiring: wiringOf(job, one, channels, figures),
+    wiring: wiringOf(job, one, channels, housing, figures),
     calculations: calculationsOf(job, one, figures) as Calculation[],
-    rejected: one.rejected.map((r) => ({ ...r })),
+    rejected: [...one.rejected],
   };
 }
 
@@ -133,7 +156,6 @@ function note(one: Selected, used: Set<string>): void {
   const { mcov, nominalCurrent, sccr, withstand } = one.requirement;
   for (const asked of [mcov, nominalCurrent, sccr, withstand]) if (asked) used.add(asked.rule.id);
   for (const voltage of one.requirement.voltages) used.add(voltage.rule.id);
-  for (const rejection of one.rejected) if (rejection.rule !== 'choice') used.add(rejection.rule);
   if (one.part)
     for (const id of ['rate/mcov', 'rate/clamping', 'rate/discharge', 'rate/listing']) used.add(id);
   for (const id of ['wire/conductors', 'wire/leads']) used.add(id);
@@ -153,7 +175,7 @@ function figuresOf(
     mcov: roundedOr(isAc ? part.mcovAc : part.mcovDc),
     up: roundedOr(part.up),
     upBasis: part.upBasis,
-    leadVoltage: rounded(figures.lead.value),
+    leadVoltage: rounded(figures.lead),
     leadVoltageAtHalfMetre: rounded(figures.leadAtHalfMetre),
     leadVoltageAtOneMetre: rounded(figures.leadAtOneMetre),
     impulseWithstand: roundedOr(requirement.withstand?.value),
@@ -211,6 +233,7 @@ function wiringOf(
   job: JobContext,
   one: Selected,
   channels: readonly WiredChannel[],
+  housing: Housing,
   figures: PartFigures | undefined,
 ): PlannedProtector['wiring'] {
   const { part, placement, requirement } = one;
@@ -223,7 +246,7 @@ function wiringOf(
   const stopAt = part ? (requirement.current === 'ac' ? part.mcovAc : part.mcovDc) : requirement.mcov?.value;
   return {
     groundTo: leads?.groundTo ?? '',
-    sourcesToOpen: [...sourcesToOpen(placement.ports, placement.subject)],
+    sourcesToOpen: [...housing.sources],
     fedFromTwoSupplies: placement.ports.length > 1,
     measurements: channels
       .filter((c) => !c.doubled)
@@ -242,7 +265,7 @@ function wiringOf(
     torque: part && part.torque !== '' ? part.torque : byInstructions,
     wireRange: part && part.wireRange !== '' ? part.wireRange : byInstructions,
     notes: [...(leads?.notes ?? []), ...doublingNotes(channels, placement.ports.length > 1)],
-    unprotected: unprotected(one, channels),
+    unprotected: unprotected(one, channels, housing.housings),
   };
 }
 
@@ -259,12 +282,12 @@ function doublingNotes(channels: readonly WiredChannel[], shared: boolean): read
 function unprotected(
   one: Selected,
   channels: readonly WiredChannel[],
+  housings: readonly (readonly WiredChannel[])[],
 ): PlannedProtector['wiring']['unprotected'] {
   const found: PlannedProtector['wiring']['unprotected'] = [];
-  const allHousings = wireHousings(one.wirings, one.part?.channels).flat();
   for (const wiring of one.wirings) {
     if (wiring.neutral.neutral !== 'optional' && wiring.neutral.neutral !== 'bonded') continue;
-    if (allHousings.some((c) => c.port === wiring.port && c.conductor === 'N')) continue;
+    if (housings.some((h) => h.some((c) => c.port === wiring.port && c.conductor === 'N'))) continue;
     if (!channels.some((c) => c.port === wiring.port)) continue;
     const because =
       wiring.neutral.neutral === 'bonded'

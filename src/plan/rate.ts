@@ -5,7 +5,6 @@ import type { SitePort } from '../model/site.js';
 import type { AnyRatingRule, RatingFacts } from '../rules/rating-facts.js';
 import type { Circuit } from '../rules/wiring-facts.js';
 import { CURRENT_RULES, NOMINAL_CURRENT_RULE, VOLTAGE_RULES, WITHSTAND_RULE } from '../rules/rulebook.js';
-import { given } from './given.js';
 import type { Placement } from './verdict.js';
 import { carriedBy, ratingFacts } from './rating-facts.js';
 import type { JobContext } from './survey-facts.js';
@@ -56,7 +55,7 @@ function ratePort(job: JobContext, placement: Placement, port: SitePort): Requir
   let unknown = false;
   const decisions = new Map<AnyRatingRule, RatingDecision>();
   for (const rule of VOLTAGE_RULES) {
-    const decision = rule.decide(given(rule, facts));
+    const decision = rule.decide(facts);
     decisions.set(rule, decision);
     if (decision.outcome === 'outside') continue;
     notes.push(...decision.notes);
@@ -68,7 +67,7 @@ function ratePort(job: JobContext, placement: Placement, port: SitePort): Requir
   const said = deciding ? decisions.get(deciding.rule) : undefined;
   if (said?.outcome === 'asks') notes.push(...(said.whereItDecides ?? []));
   const mcov = unknown || current === undefined ? undefined : deciding;
-  const nominal = NOMINAL_CURRENT_RULE.decide(given(NOMINAL_CURRENT_RULE, facts));
+  const nominal = NOMINAL_CURRENT_RULE.decide(facts);
   if (nominal.outcome !== 'asks') throw new Error('every place asks for a nominal discharge current');
   const own = voltages.find((v) => v.rule.id !== 'rate/inverter-link') ?? deciding;
   return {
@@ -85,7 +84,7 @@ function ratePort(job: JobContext, placement: Placement, port: SitePort): Requir
 
 function faultCurrentOf(facts: RatingFacts): Pick<Requirement, 'sccr' | 'sccrState' | 'sccrBecause'> {
   for (const rule of CURRENT_RULES) {
-    const decision = rule.decide(given(rule, facts));
+    const decision = rule.decide(facts);
     if (decision.outcome === 'outside') continue;
     if (decision.outcome === 'asks') {
       const sccr = { rule, value: decision.value, working: decision.working };
@@ -98,7 +97,7 @@ function faultCurrentOf(facts: RatingFacts): Pick<Requirement, 'sccr' | 'sccrSta
 }
 
 function withstandOf(facts: RatingFacts): Requirement['withstand'] {
-  const decision = WITHSTAND_RULE.decide(given(WITHSTAND_RULE, facts));
+  const decision = WITHSTAND_RULE.decide(facts);
   if (decision.outcome !== 'asks') return undefined;
   return {
     rule: WITHSTAND_RULE,

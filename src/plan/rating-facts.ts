@@ -13,7 +13,6 @@ import type {
 import type { Circuit } from '../rules/wiring-facts.js';
 import { batteriesOn } from '../site/battery-bus.js';
 import { faultCurrentAt } from '../site/fault-current.js';
-import { groundingOf } from '../site/grounding.js';
 import { ultimateSources } from '../site/inputs.js';
 import { converterFed } from './exposure.js';
 import type { Placement } from './verdict.js';
@@ -77,7 +76,7 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
   const isDcSource = circuit === 'array' || circuit === 'turbine';
   const arrays = isDcSource ? sources.filter((s) => s.kind === 'array').map(arrayFacts) : [];
   const batteries = port.cls === 'battery' ? batteriesOn(port).map(batteryFacts) : [];
-  const grounding = current === 'ac' && circuit === 'power' ? groundingOf(site, port).grounding : 'solid';
+  const grounding = current === 'ac' && circuit === 'power' ? job.groundingAt(port).grounding : 'solid';
   return {
     basis: site.basis.value,
     earthing: site.earthing.value,

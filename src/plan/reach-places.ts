@@ -4,7 +4,6 @@ import type { NearestProtector } from '../rules/placement-facts.js';
 import { REACH_RULE } from '../rules/rulebook.js';
 import { samePlaceName } from '../site/equipment.js';
 import { servicePlaceRun } from '../site/premises.js';
-import { given } from './given.js';
 import { looksAt, strongest, type Placement, type Reason, type Refusal } from './verdict.js';
 import { withstandOfPort } from './rate.js';
 import { reachOf, type Selected } from './select.js';
@@ -30,9 +29,10 @@ export function placeByReach(job: JobContext, selected: readonly Selected[]): Re
   const refusals: Refusal[] = [];
   for (const equipment of job.site.equipments) {
     for (const port of equipment.ports) {
+      if (!looksAt(REACH_RULE, { basis: job.site.basis.value, port: port.cls, kind: equipment.kind }))
+        continue;
       const facts = placementFacts(job, port, nearestTo(job, port, at));
-      if (!looksAt(REACH_RULE, facts)) continue;
-      const decision = REACH_RULE.decide(given(REACH_RULE, facts));
+      const decision = REACH_RULE.decide(facts);
       if (decision.outcome !== 'placed') {
         refusals.push({ port, rule: REACH_RULE.id, because: decision.because });
         continue;

@@ -1,4 +1,4 @@
-import { leadVoltage } from '../electrical/leads.js';
+import { leadFigures, leadVoltage } from '../electrical/leads.js';
 import { reachFigures } from '../electrical/reach.js';
 import type { Catalogue, Part } from '../model/catalogue.js';
 import type { PlacedNote } from '../model/message.js';
@@ -7,10 +7,12 @@ import { isNec } from '../model/words.js';
 import { figure } from '../text/figures.js';
 import { about } from '../text/message-kit.js';
 import { CHOOSE_MESSAGES } from '../text/messages/choose.js';
+import { calculation, type Calculated } from './calculation.js';
 import { assess, choosePart, plannedLeads, type Candidate, type Demand, type Rejection } from './choose.js';
-import type { Placement } from './verdict.js';
+import { keeper } from './kept.js';
 import type { Requirement } from './rate.js';
 import type { JobContext } from './survey-facts.js';
+import type { Placement } from './verdict.js';
 import { spareRoom, type PortWiring } from './wire.js';
 
 /** A placement with what it asks, how it is wired, and the part that was chosen. */
@@ -205,30 +207,45 @@ function sayOf(
   }
 }
 
-/** Voltages of a chosen part's leads, and its reach; V, m. */
-export interface PartFigures {
-  readonly lead: ReturnType<typeof leadVoltage>;
+/** Voltages of a chosen part's leads; V. */
+interface LeadVoltages {
+  readonly lead: number;
+  readonly leadCalculation: Calculated;
   readonly leadAtHalfMetre: number;
   readonly leadAtOneMetre: number;
   /** V that each further 0.1 m adds, at the planned length. */
   readonly perTenCentimetres: number;
+}
+
+/** Voltages of a chosen part's leads, and what is left of the withstand; V. */
+export interface PartFigures extends LeadVoltages {
   readonly margin: number | null;
+}
+
+const leadVoltages = keeper<LeadVoltages>();
+
+function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): LeadVoltages {
+  return leadVoltages(part, `${leads.length}|${leads.diameter}|${leads.peak}`, () => {
+    const { upBasis } = part;
+    const { value: lead, working } = leadVoltage({ ...leads, upBasis });
+    const at = (length: number): number => leadFigures({ ...leads, length, upBasis }).value;
+    return {
+      lead,
+      leadCalculation: calculation('rate/clamping', 'Voltage of the leads as planned', working),
+      leadAtHalfMetre: at(0.5),
+      leadAtOneMetre: at(1),
+      perTenCentimetres: at(leads.length + 0.1) - lead,
+    };
+  });
 }
 
 /** The figures of a chosen part at its place. */
 export function partFigures(job: JobContext, selected: Selected, part: Part): PartFigures {
   const stated = selected.placement.subject.facts.lead_length?.value;
-  const leads = plannedLeads(part, stated, job.site.basis.value, job.settings);
-  const at = (length: number): number => leadVoltage({ ...leads, length, upBasis: part.upBasis }).value;
-  const lead = leadVoltage({ ...leads, upBasis: part.upBasis });
+  const voltages = leadVoltagesOf(part, plannedLeads(part, stated, job.site.basis.value, job.settings));
   const withstand = selected.requirement.withstand?.value;
-  return {
-    lead,
-    leadAtHalfMetre: at(0.5),
-    leadAtOneMetre: at(1),
-    perTenCentimetres: at(leads.length + 0.1) - lead.value,
-    margin: withstand === undefined || part.up === null ? null : withstand - part.up - lead.value,
-  };
+  const margin = withstand === undefined || part.up === null ? null : withstand - part.up - voltages.lead;
+  return { ...voltages, margin };
 }
 
 /**
@@ -248,7 +265,7 @@ export function reachOf(
   const t = job.settings.thresholds;
   const reach = reachFigures({
     up: part.up,
-    leads: partFigures(job, selected, part).lead.value,
+    leads: partFigures(job, selected, part).lead,
     withstand,
     slope: t.reachSlope,
     leastReach: t.leastReach,

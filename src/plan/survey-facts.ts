@@ -1,8 +1,9 @@
 import type { RunFacts } from '../model/rule.js';
 import type { Settings } from '../model/settings.js';
-import type { Site, SiteEquipment, SitePort, SiteRun } from '../model/site.js';
+import type { PortGrounding, Site, SiteEquipment, SitePort, SiteRun } from '../model/site.js';
 import { isNec, type Kind, type PortClass } from '../model/words.js';
 import type { PlacementFacts } from '../rules/placement-facts.js';
+import { groundingOf } from '../site/grounding.js';
 import { ultimateSources } from '../site/inputs.js';
 import { servicePlaceRun, unitOf, windCarrier } from '../site/premises.js';
 import { converterFed, type Exposure } from './exposure.js';
@@ -15,17 +16,28 @@ export interface JobContext {
   readonly carrier: SitePort | 'none' | undefined;
   /** m; limit of place/long-run under the job's basis. */
   readonly longRunLimit: number;
+  /** How the AC system of a port is grounded; asked a dozen times a port, so found once. */
+  groundingAt(port: SitePort): PortGrounding;
 }
 
 /** @param exposure what the job's facts say of its exposure to lightning */
 export function jobContext(site: Site, settings: Settings, exposure: Exposure): JobContext {
   const nec = isNec(site.basis.value);
+  const groundings = new Map<SitePort, PortGrounding>();
   return {
     site,
     settings,
     exposure,
     carrier: nec ? windCarrier(site) : undefined,
     longRunLimit: nec ? settings.thresholds.longRunNec : settings.thresholds.longRunIec,
+    groundingAt(port) {
+      let found = groundings.get(port);
+      if (!found) {
+        found = groundingOf(site, port);
+        groundings.set(port, found);
+      }
+      return found;
+    },
   };
 }
 
@@ -65,7 +77,9 @@ export function placementFacts(
   const { site, settings, exposure } = job;
   const { equipment } = port;
   const { facts } = equipment;
-  const unit = port.cls === 'feeder' ? unitOf(site, equipment) : undefined;
+  // Exposure decides with iec only, what a building holds with nec-2023 only.
+  const isIec = site.basis.value === 'iec';
+  const unit = port.cls === 'feeder' && site.basis.value === 'nec-2023' ? unitOf(site, equipment) : undefined;
   const limit = settings.thresholds.servicePlaceRun;
   const atService = port.cls === 'feeder' ? servicePlaceRun(port, limit) : undefined;
   const turbines =
@@ -103,9 +117,11 @@ export function placementFacts(
     longRunLimit: job.longRunLimit,
     controlVoltageLimit: settings.thresholds.controlVoltage,
     riskLevel: exposure.riskLevel?.value,
-    criticalLength: exposure.criticalLengthFor(equipment)?.value,
+    criticalLength: isIec ? exposure.criticalLengthFor(equipment)?.value : undefined,
     arraysLength:
-      port.cls === 'dc-in' || equipment.kind === 'array' ? exposure.arraysLength(equipment) : undefined,
+      isIec && (port.cls === 'dc-in' || equipment.kind === 'array')
+        ? exposure.arraysLength(equipment)
+        : undefined,
     serviceRequired: exposure.serviceRequired,
     nearest,
   };
@@ -123,7 +139,8 @@ export function runFacts(job: JobContext, port: SitePort, run: SiteRun): RunFact
   const upstream = run.from === port;
   const other = upstream ? run.to : run.from;
   const asked = run.unknown.find((row) => isAskable(row));
-  const converter = run.carries === 'dc' ? converterOf(run) : undefined;
+  const isIec = job.site.basis.value === 'iec';
+  const converter = isIec && run.carries === 'dc' ? converterOf(run) : undefined;
   return {
     unknownRow: (asked ?? run.unknown[0])?.tag ?? '',
     lengthNotAsked: run.length === undefined && asked === undefined,
@@ -137,7 +154,7 @@ export function runFacts(job: JobContext, port: SitePort, run: SiteRun): RunFact
     placesDiffer: run.placesDiffer,
     carries: run.carries,
     upstream,
-    fromArray: run.carries === 'dc' && ultimateSources(run.from).some((s) => s.kind === 'array'),
+    fromArray: isIec && run.carries === 'dc' && ultimateSources(run.from).some((s) => s.kind === 'array'),
     arraysLength: converter ? job.exposure.arraysLength(converter) : undefined,
   };
 }

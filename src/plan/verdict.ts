@@ -6,7 +6,6 @@ import type { AnyPlacementRule, PlacementFacts } from '../rules/placement-facts.
 import { EXEMPTION_RULE, PLACEMENT_RULES } from '../rules/rulebook.js';
 import { about } from '../text/message-kit.js';
 import { PLACE_MESSAGES } from '../text/messages/place.js';
-import { given } from './given.js';
 import { placementFacts, type JobContext } from './survey-facts.js';
 
 /** One rule's reason for a placement. */
@@ -40,7 +39,10 @@ export interface Verdict {
 }
 
 /** Does a rule look at this port under the job's basis? */
-export function looksAt(rule: AnyPlacementRule, facts: PlacementFacts): boolean {
+export function looksAt(
+  rule: AnyPlacementRule,
+  facts: Pick<PlacementFacts, 'basis' | 'port' | 'kind'>,
+): boolean {
   return (
     rule.strength[facts.basis] !== undefined &&
     rule.looksAt.ports.includes(facts.port) &&
@@ -62,7 +64,7 @@ export function judge(job: JobContext, port: SitePort, notes: PlacedNote[]): Ver
   const verdict: Verdict = { port, reasons: [], refusals: [] };
   for (const rule of PLACEMENT_RULES) {
     if (!looksAt(rule, facts)) continue;
-    const decision = rule.decide(given(rule, facts));
+    const decision = rule.decide(facts);
     take(verdict, rule, decision, notes);
   }
   waive(verdict, facts, notes);
@@ -89,7 +91,7 @@ export function waive(verdict: Verdict, facts: PlacementFacts, notes: PlacedNote
   if (verdict.reasons.length === 0) return;
   const { tag } = facts;
   const required = verdict.reasons.filter((r) => r.strength === 'required');
-  const exempt = EXEMPTION_RULE.decide(given(EXEMPTION_RULE, facts));
+  const exempt = EXEMPTION_RULE.decide(facts);
   if (exempt.outcome === 'waived') {
     if (required.length > 0) {
       const p = { tag, rules: names(required) };

@@ -3,8 +3,6 @@ import type { SiteEquipment, SitePort } from '../model/site.js';
 import { isNec, type Conductor, type SystemGrounding } from '../model/words.js';
 import { WIRING_RULES } from '../rules/rulebook.js';
 import type { LeadsDecision, NeutralDecision, SpareDecision, WiringFacts } from '../rules/wiring-facts.js';
-import { groundingOf } from '../site/grounding.js';
-import { given } from './given.js';
 import { carriedBy } from './rating-facts.js';
 import type { JobContext } from './survey-facts.js';
 
@@ -23,15 +21,15 @@ const THREE_PHASES: readonly Conductor[] = ['L1', 'L2', 'L3'];
 /** @param subject of a control circuit's other end: the control circuit */
 export function wirePort(job: JobContext, port: SitePort, subject: SiteEquipment): PortWiring {
   const base = wiringFacts(job, port, subject);
-  const neutral = WIRING_RULES.neutral.decide(given(WIRING_RULES.neutral, base));
+  const neutral = WIRING_RULES.neutral.decide(base);
   const facts: WiringFacts = { ...base, neutralAsked: neutral.neutral === 'asked' };
   return {
     port,
     facts,
     neutral,
-    conductors: WIRING_RULES.conductors.decide(given(WIRING_RULES.conductors, facts)).conductors,
-    spare: WIRING_RULES.spareChannel.decide(given(WIRING_RULES.spareChannel, facts)),
-    leads: WIRING_RULES.leads.decide(given(WIRING_RULES.leads, facts)),
+    conductors: WIRING_RULES.conductors.decide(facts).conductors,
+    spare: WIRING_RULES.spareChannel.decide(facts),
+    leads: WIRING_RULES.leads.decide(facts),
   };
 }
 
@@ -40,7 +38,7 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
   const { current, circuit } = carriedBy(port, subject);
   const data = port.system ? AC_SYSTEM_DATA[port.system] : undefined;
   const isPower = circuit === 'power' && current === 'ac';
-  const grounding = isPower ? groundingOf(site, port).grounding : 'solid';
+  const grounding = isPower ? job.groundingAt(port).grounding : 'solid';
   const atService = port.cls === 'service';
   const lightning = site.list.facts.lightning_protection?.value;
   const isTt = site.basis.value === 'iec' && site.earthing.value === 'TT';

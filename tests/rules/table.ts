@@ -4,7 +4,6 @@ import type { Part } from '../../src/model/catalogue.js';
 import type { Step } from '../../src/model/fact.js';
 import type { PlacedNote } from '../../src/model/message.js';
 import type { Fit, PlacementDecision, RatingDecision, RuleCard } from '../../src/model/rule.js';
-import { given } from '../../src/plan/given.js';
 import type { Basis } from '../../src/model/words.js';
 import type { AnyFitRule, FitFacts } from '../../src/rules/fit-facts.js';
 import type { AnyIndicatorRule, IndicatorFacts } from '../../src/rules/indicator-facts.js';
@@ -66,7 +65,7 @@ function watched<F extends object>(
   all: F,
   reads: Set<string>,
 ): F {
-  return new Proxy(given(rule, all), {
+  return new Proxy(all, {
     get(target, key, receiver): unknown {
       if (typeof key === 'string') {
         if (!(rule.facts as readonly string[]).includes(key)) {
