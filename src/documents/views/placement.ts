@@ -25,7 +25,7 @@ export type PlacementView = z.infer<typeof PlacementViewSchema>;
 
 const LEGEND = [
   'Surge protector, channels to ground (IEC 60617, IEEE 315): its tag, and its reach along the cable.',
-  '"Its run": not limited within its run. "No reach": its level and leads are above the withstand.',
+  '"Its run": not limited within its run. "No reach": its level and leads are above the withstand, or the withstand is not known.',
   'Two symbols in one dashed box: one housing that two ports share.',
   'Dashed frame on grey: a place. Figure over a line: length of the run, one way.',
   'Arrow: the line goes on where the words say.',

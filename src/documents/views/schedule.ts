@@ -95,7 +95,10 @@ export function reachText(protector: PlannedProtector, basis: Basis): string {
   const { reach, up } = protector.figures;
   if (reach === null)
     return up === null ? notKnown('the protection level is not known') : 'not limited within its run';
-  return reach === 0 ? 'none: level and leads are above the withstand' : runLength(reach, basis);
+  if (reach !== 0) return runLength(reach, basis);
+  return protector.figures.impulseWithstand === null
+    ? 'none counted: the withstand of the equipment is not known'
+    : 'none: level and leads are above the withstand';
 }
 
 function withstandText(protector: PlannedProtector): string {
