@@ -229,11 +229,14 @@ function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): Lea
     const { upBasis } = part;
     const { value: lead, working } = leadVoltage({ ...leads, upBasis });
     const at = (length: number): number => leadFigures({ ...leads, length, upBasis }).value;
+    const leadAtHalfMetre = at(0.5);
+    const leadAtOneMetre = at(1);
+    const compared = `at 0.5 m ${figure(leadAtHalfMetre, 'V')}, at 1 m ${figure(leadAtOneMetre, 'V')}`;
     return {
       lead,
-      leadCalculation: calculation('rate/clamping', 'Voltage of the leads as planned', working),
-      leadAtHalfMetre: at(0.5),
-      leadAtOneMetre: at(1),
+      leadCalculation: calculation('rate/clamping', `Voltage of the leads as planned (${compared})`, working),
+      leadAtHalfMetre,
+      leadAtOneMetre,
       perTenCentimetres: at(leads.length + 0.1) - lead,
     };
   });
