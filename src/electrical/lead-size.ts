@@ -13,12 +13,12 @@ export interface SmallestLeads {
 }
 
 /** NEC 242.28 (285.26 in 2017). */
-export const NEC_2023_242_28: SmallestLeads = {
+export const NEC_2023_242_28 = {
   live: '14 AWG',
   earth: '14 AWG',
   aluminum: '12 AWG',
   source: 'NEC 242.28 (285.26 in 2017)',
-};
+} satisfies SmallestLeads;
 
 const IEC_SOURCE = `IEC 60364-5-53:2019 cl. 534.4.10, ${FROM_MEMORY}`;
 

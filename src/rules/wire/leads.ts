@@ -1,3 +1,4 @@
+import { IEC_60364_5_53_2019_534_4_10, NEC_2023_242_28 } from '../../electrical/lead-size.js';
 import type { Given } from '../../model/rule.js';
 import { isNec } from '../../model/words.js';
 import type { LeadsDecision, WiringFacts, WiringRule } from '../wiring-facts.js';
@@ -18,20 +19,14 @@ export const leads = {
   }),
   facts: FACTS,
   decide(f: Given<WiringFacts, typeof FACTS>): LeadsDecision {
-    const nec = isNec(f.basis);
     const groundTo = f.atService
       ? 'the bonded bar of the service equipment'
       : f.circuit === 'power'
         ? 'the equipment-ground bar of this enclosure, not its neutral bar and not a rod of its own'
         : 'the equipment-ground bar or terminal of this enclosure, not a rod of its own that isn’t bonded';
-    const smallest = nec
-      ? '14 AWG copper or 12 AWG aluminium'
-      : f.classOneAsked
-        ? 'earth lead 16 mm2, live leads 6 mm2 (values from memory)'
-        : 'earth lead 6 mm2, live leads 2.5 mm2; of a class T1 part 16 mm2 and 6 mm2 (values from memory)';
     return {
       groundTo,
-      smallest,
+      smallest: smallestOf(f),
       notes: [
         'Leads short, straight and tied together; no coils, no needless bends.',
         'Disconnect the protector before an insulation test, and connect it again after.',
@@ -39,3 +34,14 @@ export const leads = {
     };
   },
 } satisfies WiringRule<WiringFacts, LeadsDecision>;
+
+function smallestOf(f: Given<WiringFacts, typeof FACTS>): string {
+  if (isNec(f.basis)) {
+    const { live, aluminum } = NEC_2023_242_28;
+    return `${live} copper or ${aluminum} aluminium`;
+  }
+  const { T1, T2 } = IEC_60364_5_53_2019_534_4_10;
+  return f.classOneAsked
+    ? `earth lead ${T1.earth}, live leads ${T1.live} (values from memory)`
+    : `earth lead ${T2.earth}, live leads ${T2.live}; of a class T1 part ${T1.earth} and ${T1.live} (values from memory)`;
+}

@@ -21,6 +21,14 @@ export const table = indicatorTable(import.meta.url, arrayPole, [
     ],
   },
   {
+    name: 'sun and wind on one input: either lights it, and nothing says when it is dark',
+    given: { circuit: 'array', conductor: 'positive', turbineDriven: true, sunAndWind: true },
+    shows: [
+      'sun: lit (sunlight): in the sun the modules give it its voltage to ground',
+      'turning: lit (turning-dc): the turbine gives it its voltage to ground',
+    ],
+  },
+  {
     name: 'the grounded pole',
     given: { circuit: 'array', conductor: 'negative', grounded: true },
     outside,

@@ -24,6 +24,11 @@ export const table = indicatorTable(import.meta.url, floatingPair, [
     ],
   },
   {
+    name: 'sun and wind on one input: recorded in both, and nothing says when it is dark',
+    given: { circuit: 'array', floating: true, turbineDriven: true, sunAndWind: true },
+    shows: [`sun: ${recorded}`, `turning: ${recorded}`],
+  },
+  {
     name: 'a battery never sleeps',
     given: { circuit: 'battery', floating: true },
     shows: [`always: ${recorded}`],

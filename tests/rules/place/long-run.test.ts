@@ -104,6 +104,13 @@ export const table = placementTable(import.meta.url, longRun, [
     notes: ['fact/run-length SP.run_length'],
   },
   {
+    name: 'a short run beside one whose length isn’t stated: that one may be long',
+    given: { tag: 'MP', runs: [run({ outdoors: true }), unknownRun] },
+    then: 'not-placed',
+    because: 'the length of a run that ends here isn’t stated',
+    notes: ['fact/run-length SP.run_length'],
+  },
+  {
     name: 'a length that nobody may ask for (unreadable already, or nothing worth protecting)',
     given: { tag: 'MP', runs: [{ ...unknownRun, lengthNotAsked: true }] },
     then: 'not-placed',
@@ -210,6 +217,17 @@ export const table = placementTable(import.meta.url, longRun, [
     },
     then: 'required',
     because: 'the run from CB-1 is 30 m (98.4 ft), longer than 10 m (32.8 ft), and outdoors',
+  },
+  {
+    name: 'iec, two long runs: one of an array is enough',
+    given: {
+      ...array,
+      kind: 'combiner',
+      serviceRequired: true,
+      runs: [{ ...arrayRun, fromArray: false }, arrayRun],
+    },
+    then: 'required',
+    because: 'the run to INV-1 is 30 m (98.4 ft), longer than 10 m (32.8 ft), and outdoors',
   },
   {
     name: 'iec: only the long run counts, not a short one of an array beside it',

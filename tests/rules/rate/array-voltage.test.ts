@@ -318,7 +318,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     },
     asks: 485.03,
   },
-  ...[' Monocrystalline ', 'polycrystalline', 'crystalline'].map((technology) => ({
+  ...['Mono-crystalline', ' Monocrystalline ', 'polycrystalline', 'crystalline'].map((technology) => ({
     name: `"${technology}" is crystalline: the table holds`,
     given: { arrays: [string({ technology: stated(technology) })], lowestTemp: cold },
     asks: 506.16,

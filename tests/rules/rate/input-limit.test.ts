@@ -48,6 +48,32 @@ export const table = ratingTable(import.meta.url, inputLimit, [
     outside: fed,
   },
   {
+    name: 'an input that a combiner feeds, and nothing feeds the combiner',
+    given: { ...input, converters: [bears] },
+    asks: 600,
+    steps: umax,
+  },
+  {
+    name: 'an input that a turbine feeds',
+    given: { ...input, turbines: [turbine()], converters: [bears] },
+    outside: fed,
+  },
+  {
+    name: 'of several converters behind a combiner the one that bears most, whichever comes first',
+    given: {
+      ...output,
+      converters: [
+        converter({ tag: 'CC-0', maxDcVoltage: stated(500, 'max_dc_voltage') }),
+        converter({ tag: 'CC-X' }),
+        bears,
+        converter({ tag: 'CC-2', maxDcVoltage: stated(600, 'max_dc_voltage') }),
+        converter({ tag: 'CC-3', maxDcVoltage: stated(450, 'max_dc_voltage') }),
+      ],
+    },
+    asks: 600,
+    steps: umax,
+  },
+  {
     name: 'a combiner that leads nowhere',
     given: { ...output },
     outside: fed,
