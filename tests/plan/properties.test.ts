@@ -210,7 +210,7 @@ describe('a quantity of N', () => {
     fc.assert(
       fc.property(sites(10), fc.nat(), fc.integer({ min: 2, max: 4 }), (site, which, quantity) => {
         // Every row states a quantity, so that no default stands in; what connects to the group connects to its first.
-        const rows = site.rows.map((r) => ({ ...r, quantity: '1' }) as SiteRow);
+        const rows: SiteRow[] = site.rows.map((r) => ({ ...r, quantity: '1' }));
         const group = rows[which % rows.length];
         if (!group || group['kind'] === 'grid-tie-inverter') return;
         const tag = group['tag'] ?? '';
