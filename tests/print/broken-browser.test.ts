@@ -45,7 +45,7 @@ describe('a browser that fails', () => {
   });
 
   it('is replaced when it hangs; a document that hangs again is given up, and the others are printed', async () => {
-    await withPrinter({ pages: 2, documentTimeout: 4_000 }, async (printer: Printer) => {
+    await withPrinter({ pages: 2, documentTimeout: 15_000 }, async (printer: Printer) => {
       await printer.print(order(5));
       // The page that waits for documents is stopped, and so is the one that takes its place.
       const [first] = (await browserProcesses()).filter((p) => p.type === 'browser');
@@ -68,7 +68,7 @@ describe('a browser that fails', () => {
       expect(starts(await printer.print(order(20, 'another')))).toBe('%PDF-1.7');
     });
     await until(async () => (await browserProcesses()).length === 0);
-  });
+  }, 240_000);
 
   it('that is not there is told with every place that was tried and a command', async () => {
     const folder = await mkdtemp(join(tmpdir(), 'shuntbook-browser-'));
@@ -92,5 +92,5 @@ describe('a browser that fails', () => {
       n.includes(`@${process.pid}@`),
     );
     expect(own).toEqual([]);
-  });
+  }, 240_000);
 });

@@ -39,7 +39,7 @@ export async function browserProcesses(ancestor = process.pid): Promise<BrowserP
  * @param holds asked every 20 ms
  * @param limit ms after which it throws
  */
-export async function until(holds: () => Promise<boolean>, limit = 20_000): Promise<void> {
+export async function until(holds: () => Promise<boolean>, limit = 90_000): Promise<void> {
   const end = Date.now() + limit;
   while (!(await holds())) {
     if (Date.now() > end) throw new Error(`it didn't hold within ${limit} ms`);
