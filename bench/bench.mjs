@@ -65,7 +65,8 @@ function weasyPrintRatio(html, rounds, documents) {
   const some = readdirSync(html)
     .slice(0, WEASYPRINT_DOCUMENTS)
     .map((name) => join(html, name));
-  const run = spawnSync('python3', [here('weasyprint.py'), ...some], {
+  // Debian's package belongs to Debian's Python, whichever one comes first on the path.
+  const run = spawnSync('/usr/bin/python3', [here('weasyprint.py'), ...some], {
     encoding: 'utf8',
     timeout: 1_800_000,
   });
