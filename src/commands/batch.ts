@@ -2,6 +2,7 @@ import type { BatchOptions, BatchResult, ExitStatus, OpenItem, Progress } from '
 import { note } from '../text/message-kit.js';
 import { COMMAND_MESSAGES } from '../text/messages/command.js';
 import { gapsText } from '../text/gaps.js';
+import { isOwnerLanguage, OWNER_LANGUAGE_CODES } from '../text/languages.js';
 import { progressBar, progressLine } from '../text/progress.js';
 import { counted, printable } from '../text/screen.js';
 import { batchTable, draftsText, itemsText, itemText, noteText, type JobItem } from '../text/tell.js';
@@ -82,7 +83,7 @@ function batchOptions(make: BatchOptions['make'], given: BatchArguments, context
     out: textOption('out', given.out),
     date: dateOfRun(date, epoch, new Date()),
     dateGiven: date !== undefined || (epoch !== undefined && epoch !== ''),
-    ownerLanguage: textOption('owner-language', given.ownerLanguage),
+    ownerLanguage: languageOption(textOption('owner-language', given.ownerLanguage)),
     photos: textOption('photos', given.photos),
     separate: given.separate,
     templates: textOption('templates', given.templates),
@@ -90,6 +91,14 @@ function batchOptions(make: BatchOptions['make'], given: BatchArguments, context
     browser: textOption('browser', given.browser),
     workers: workersOf(textOption('workers', given.workers)),
   };
+}
+
+function languageOption(code: string | undefined): string | undefined {
+  if (code === undefined || isOwnerLanguage(code)) return code;
+  const expected = OWNER_LANGUAGE_CODES.join(' or ');
+  throw new WrongCommandLine(
+    note(COMMAND_MESSAGES.noSuchValue, { option: 'owner-language', found: code, expected }),
+  );
 }
 
 function workersOf(text: string | undefined): number | undefined {

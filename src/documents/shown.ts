@@ -31,8 +31,6 @@ export interface Shown {
 export async function shown(plan: Plan, context: DocumentContext): Promise<Shown> {
   const covers = (codePoint: number): boolean => context.fonts.covers(codePoint);
   const { settings, previous, photos } = context;
-  const language =
-    context.ownerLanguage ?? (plan.ownerLanguage === '' ? settings.ownerLanguage : plan.ownerLanguage);
   const byBasis = isNec(plan.basis) ? 'letter' : 'A4';
   const visible = visibleData(plan, covers);
   const paper = settings.paper === 'by-basis' ? byBasis : settings.paper;
@@ -45,7 +43,7 @@ export async function shown(plan: Plan, context: DocumentContext): Promise<Shown
       ...(previous === undefined ? {} : { previous: visibleData(previous, covers) }),
       ...(photos === undefined ? {} : { photos: visibleData(photos, covers) }),
     },
-    strings: ownerStrings(language),
+    strings: ownerStrings(context.ownerLanguage ?? '', plan.ownerLanguage, settings.ownerLanguage),
     paper,
     templates: await loadTemplates(context.templatesFolder),
     placement() {

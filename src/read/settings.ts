@@ -1,5 +1,6 @@
 import type { OpenItem } from '../model/message.js';
 import { defaultSettings, SettingsSchema, type Settings } from '../model/settings.js';
+import { isOwnerLanguage, OWNER_LANGUAGE_CODES } from '../text/languages.js';
 import { readJson } from './json-file.js';
 
 /** Settings as read; where the file can't be used they are the defaults, with items that say why. */
@@ -16,7 +17,11 @@ export interface SettingsReading {
  */
 export async function readSettings(path: string | undefined): Promise<SettingsReading> {
   if (path === undefined) return { settings: defaultSettings(), items: [], unreadable: [] };
-  const reading = await readJson(path, SettingsSchema);
+  const schema = SettingsSchema.refine(({ ownerLanguage }) => isOwnerLanguage(ownerLanguage), {
+    path: ['ownerLanguage'],
+    message: `the owner's sheet can be written in ${OWNER_LANGUAGE_CODES.join(' or ')}`,
+  });
+  const reading = await readJson(path, schema);
   return reading.ok
     ? { settings: reading.value, items: [], unreadable: [] }
     : { settings: defaultSettings(), items: [], unreadable: reading.items };

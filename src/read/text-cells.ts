@@ -1,6 +1,7 @@
 import { FIELDS } from '../model/fields.js';
 import type { Field } from '../model/list.js';
-import { CELL_CUT } from '../text/messages/list.js';
+import { isOwnerLanguage, OWNER_LANGUAGE_CODES } from '../text/languages.js';
+import { CELL_CUT, LANGUAGE_UNKNOWN } from '../text/messages/list.js';
 import { note } from '../text/message-kit.js';
 import { shown } from '../text/shown.js';
 import { readYesNo, saysNothing, wordKey } from '../text/words.js';
@@ -65,12 +66,11 @@ export function readTextCell(field: Field, text: string, context: CellContext): 
   const value = textValue(field, word ?? trimmed);
   const cut = text.length === CUT_LENGTH;
   const { expected, who } = FIELDS[field];
-  return {
-    is: 'value',
-    value,
-    feet: null,
-    note: cut ? note(CELL_CUT, { field, text: shown(text), expected, who }) : null,
-  };
+  const at = { field, text: shown(text), expected, who };
+  const unspoken = field === 'owner_language' && !isOwnerLanguage(value);
+  const languages = OWNER_LANGUAGE_CODES.join(' or ');
+  const told = unspoken ? note(LANGUAGE_UNKNOWN, { ...at, languages }) : cut ? note(CELL_CUT, at) : null;
+  return { is: 'value', value, feet: null, note: told };
 }
 
 function textValue(field: Field, text: string): string {

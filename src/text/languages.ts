@@ -8,13 +8,26 @@ const OWNER_LANGUAGES: readonly OwnerStrings[] = [en, es];
 /** The codes that `--owner-language` and `owner_language` take. */
 export const OWNER_LANGUAGE_CODES: readonly string[] = OWNER_LANGUAGES.map((l) => l.language);
 
-/**
- * The strings of the owner's sheet in a language.
- * @param code a BCP 47 tag; `es-MX` takes `es`, an unknown one takes English
- */
-export function ownerStrings(code: string): OwnerStrings {
+function languageOf(code: string): OwnerStrings | undefined {
   const primary = code.trim().toLowerCase().split('-')[0] ?? '';
-  return OWNER_LANGUAGES.find((l) => l.language === primary) ?? en;
+  return OWNER_LANGUAGES.find((l) => l.language === primary);
+}
+
+/**
+ * Tells whether the owner's sheet can be written in a language.
+ * @param code a BCP 47 tag; `es-MX` goes by `es`
+ */
+export function isOwnerLanguage(code: string): boolean {
+  return languageOf(code) !== undefined;
+}
+
+/**
+ * The strings of the owner's sheet in the first of some languages that it can be written in.
+ * @param codes BCP 47 tags, the one that goes first first; `es-MX` takes `es`
+ * @returns English where it can be written in none of them
+ */
+export function ownerStrings(...codes: readonly string[]): OwnerStrings {
+  return codes.map(languageOf).find((strings) => strings !== undefined) ?? en;
 }
 
 /**

@@ -14,6 +14,7 @@ describe('a wrong command line', () => {
     ['an empty job', ['plan', LIST, '--job', ''], 'command/empty-value', /--job/],
     ['an empty list', ['plan', ''], 'command/empty-value', /list/],
     ['a date of no calendar', ['plan', LIST, '--date', '2026-02-30'], 'command/no-such-date', /2026-02-30/],
+    ['a language of none', ['pack', LIST, '--owner-language', 'xx'], 'command/no-such-value', /xx/],
     ['no worker', ['pack', LIST, '--workers', '0'], 'command/no-such-workers', /"0"/],
     ['half a worker', ['pack', LIST, '--workers', '1.5'], 'command/no-such-workers', /1\.5/],
   ])('%s ends with 64 and one message', async (_, args, code, says) => {

@@ -107,6 +107,7 @@ describe('the language of the owner', () => {
     expect(ownerStrings('es-MX').language).toBe('es');
     expect(ownerStrings('ES').language).toBe('es');
     expect(ownerStrings('xx').language).toBe('en');
+    expect(ownerStrings('', 'xx', 'es').language).toBe('es');
   });
 
   it('is that of the command line before that of the job, before that of the settings', async () => {

@@ -34,6 +34,16 @@ describe('settings', () => {
       20,
     ]);
   });
+  it("name a language that the owner's sheet can be written in", async () => {
+    const reading = await readSettings(file('language.json', '{\n  "ownerLanguage": "fr"\n}\n'));
+    expect(reading.settings).toEqual(defaultSettings());
+    expect(reading.unreadable.map((i) => [i.code, i.line, i.column])).toEqual([
+      ['json/key-wrong', 2, 'ownerLanguage'],
+    ]);
+    expect((await readSettings(file('es.json', '{ "ownerLanguage": "es" }'))).settings.ownerLanguage).toBe(
+      'es',
+    );
+  });
   it('with a fault are not used at all, and each fault has its line', async () => {
     const path = file('bad.json', '{\n  "units": {\n    "length": "cubits"\n  },\n  "colour": 1\n}\n');
     const { settings, unreadable } = await readSettings(path);

@@ -17,6 +17,25 @@ const read = (text: string, options: Partial<ListOptions> = {}): ReadResult =>
   readListText('list.csv', text, { settings, ...options });
 const codes = (result: ReadResult): string[] => itemsOf(result).map((i) => `${i.code}:${i.line}`);
 
+describe("the language of the owner's sheet", () => {
+  it('is to be confirmed, once, where the sheet is written in no such language', () => {
+    const { jobs } = read('job,owner_language,tag,kind\nJ,fr,A,array\nJ,fr,B,battery\nK,es-MX,C,battery\n');
+    expect(jobs.map((j) => j.facts.owner_language?.value)).toEqual(['fr', 'es-mx']);
+    expect(jobs[1]?.items).toEqual([]);
+    expect(jobs[0]?.items).toHaveLength(1);
+    expect(jobs[0]?.items[0]).toMatchObject({
+      code: 'cell/language-unknown',
+      severity: 'confirm',
+      found: 'fr',
+      expected: 'en or es',
+      who: 'office',
+      file: 'list.csv',
+      line: 2,
+      column: 'owner_language',
+    });
+  });
+});
+
 describe('a row', () => {
   it('carries its facts with file, line, heading and the cell as typed', () => {
     const { jobs } = read('Job,Tag,Type,Cable length (ft)\nJ-1, CC-1 ,Charge Controller,100\n');

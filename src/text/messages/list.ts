@@ -101,6 +101,18 @@ export const JOB_WITHOUT_ROWS: MessageEntry<{ job: string }> = {
   who: 'office',
 };
 
+export const LANGUAGE_UNKNOWN: MessageEntry<CellAt & { readonly languages: string }> = {
+  code: 'cell/language-unknown',
+  severity: 'confirm',
+  title: "A language that the owner's sheet is not written in",
+  message: () =>
+    "The owner's sheet can't be written in the language of the job; it is written in that of the settings.",
+  found: ({ text }) => text,
+  expected: ({ languages }) => languages,
+  hint: 'State one of these languages, or have the sheet translated.',
+  who: ({ who }) => who,
+};
+
 export const CELL_CUT: MessageEntry<CellAt> = {
   code: 'cell/cut',
   severity: 'confirm',
