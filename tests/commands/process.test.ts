@@ -66,7 +66,7 @@ describe('the program as a process', () => {
     let stopped = false;
     child.stderr.on('data', (data: Buffer) => {
       told += data.toString();
-      if (!stopped && /^1 of 10 /m.test(told)) stopped = child.kill('SIGTERM');
+      if (!stopped && /^1 of 14 /m.test(told)) stopped = child.kill('SIGTERM');
     });
     const status = await new Promise<number | null>((resolve) => child.on('close', resolve));
     expect(status).toBe(130);
