@@ -43,6 +43,7 @@ const TABLE_SOURCE = 'NEC Table 690.7(A), same in the 2017, 2020 and 2023 editio
 const COEFFICIENT_SOURCE = "the maker's coefficient, NEC 690.7(A) and 110.3(B)";
 const PRODUCT_SOURCE = 'NEC 690.7(A): sum of the modules in series, corrected for the lowest temperature';
 const ANNEX_B_SOURCE = `IEC 60364-7-712:2017 Annex B, ${FROM_MEMORY}`;
+const ANNEX_B_COEFFICIENT_SOURCE = `the maker's coefficient, ${ANNEX_B_SOURCE}`;
 
 export interface ColdVoltageInput {
   /** V; open-circuit voltage of one module at standard test conditions, above 0. */
@@ -54,6 +55,8 @@ export interface ColdVoltageInput {
   readonly coefficient?: VoltageCoefficient | undefined;
   /** Cells in series of one module; asked for by a coefficient in mV/cell/C only. */
   readonly cells?: number | undefined;
+  /** Whose clause the working names; the NEC's where it isn't given. */
+  readonly basis?: Basis | undefined;
 }
 
 export type ColdVoltage =
@@ -150,13 +153,15 @@ function productStep(
 }
 
 function byCoefficient(input: ColdVoltageInput, coefficient: VoltageCoefficient): ColdVoltage {
+  const nec = input.basis !== 'iec';
+  const coefficientSource = nec ? COEFFICIENT_SOURCE : ANNEX_B_COEFFICIENT_SOURCE;
   const { vocStc, lowestTemp, cells } = input;
   if (!(coefficient.value < 0)) return { ok: false, reason: 'coefficient-not-negative' };
   const slope = voltsForEachDegree(coefficient, vocStc, cells);
   if (slope === undefined) return { ok: false, reason: 'cells-missing' };
   // Above 25 °C the voltage falls, but a module in the morning still reaches its STC voltage: never below 1.
   const factor = Math.max(1, 1 + (slope * (lowestTemp - STC_TEMPERATURE)) / vocStc);
-  const result = productStep(input, factor, 'computed', PRODUCT_SOURCE);
+  const result = productStep(input, factor, 'computed', nec ? PRODUCT_SOURCE : ANNEX_B_SOURCE);
   const steps = inputSteps(input);
   steps.push(
     taken('T', 'Lowest expected ambient temperature', lowestTemp, '°C'),
@@ -168,7 +173,7 @@ function byCoefficient(input: ColdVoltageInput, coefficient: VoltageCoefficient)
       value: slope,
       unit: 'V/°C',
       sure: 'stated',
-      source: COEFFICIENT_SOURCE,
+      source: coefficientSource,
     },
     {
       symbol: 'F',
@@ -178,7 +183,7 @@ function byCoefficient(input: ColdVoltageInput, coefficient: VoltageCoefficient)
       value: factor,
       unit: '',
       sure: 'computed',
-      source: COEFFICIENT_SOURCE,
+      source: coefficientSource,
     },
   );
   return { ok: true, value: result.value, factor, method: 'coefficient', working: workingOf(steps, result) };
@@ -191,13 +196,19 @@ function byCoefficient(input: ColdVoltageInput, coefficient: VoltageCoefficient)
  * to -40 °C. The caller must not ask for the table for another technology. The result is never below Voc(STC).
  * @param input V, °C; see the fields
  * @returns the voltage in V with factor, method and working; or why it can't be computed
- * Source: NEC 690.7(A) and Table 690.7(A), 2017 to 2023; 110.3(B) for the precedence of the coefficient.
+ * Source: NEC 690.7(A) and Table 690.7(A), 2017 to 2023; 110.3(B) for the precedence of the coefficient; under `iec`
+ * IEC 60364-7-712:2017 Annex B (value from memory), whose formula is the same, with the NEC's table for want of a coefficient.
  */
 export function coldOpenCircuitVoltage(input: ColdVoltageInput): ColdVoltage {
   if (input.coefficient !== undefined) return byCoefficient(input, input.coefficient);
   const factor = tableFactor(input.lowestTemp);
   if (factor === undefined) return { ok: false, reason: 'no-table-row' };
-  const result = productStep(input, factor, 'computed', PRODUCT_SOURCE);
+  const result = productStep(
+    input,
+    factor,
+    'computed',
+    input.basis !== 'iec' ? PRODUCT_SOURCE : ANNEX_B_SOURCE,
+  );
   const steps = inputSteps(input);
   steps.push(
     taken('T', 'Lowest expected ambient temperature', input.lowestTemp, '°C'),

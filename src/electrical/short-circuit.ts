@@ -1,4 +1,5 @@
 import type { Step, Working } from '../model/fact.js';
+import type { Basis } from '../model/words.js';
 import { FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
 
 export interface ArrayShortCircuitInput {
@@ -7,19 +8,22 @@ export interface ArrayShortCircuitInput {
   readonly stringsInParallel: number;
   /** Share of Isc to be borne: the setting `shortCircuitShare`. */
   readonly share: number;
+  /** Whose clause the working names; the NEC's where it isn't given. */
+  readonly basis?: Basis | undefined;
 }
 
 /**
  * Short-circuit current that a DC protector of an array must withstand.
- * @param input A, number of strings in parallel, share
+ * @param input A, number of strings in parallel, share, basis
  * @returns A: share x Isc x strings
- * Source: NEC 690.8(A), 125 % of the sum of the parallel currents: value from memory.
+ * Source: NEC 690.8(A), 125 % of the sum of the parallel currents; IEC 60364-7-712:2017 Annex B, at least 1.25: values
+ * from memory.
  */
 export function arrayShortCircuitCurrent(input: ArrayShortCircuitInput): {
   readonly value: number;
   readonly working: Working;
 } {
-  const { iscStc, stringsInParallel, share } = input;
+  const { iscStc, stringsInParallel, share, basis } = input;
   const value = withoutDust(share * iscStc * stringsInParallel);
   const result: Step = {
     symbol: 'Isc,max',
@@ -29,7 +33,7 @@ export function arrayShortCircuitCurrent(input: ArrayShortCircuitInput): {
     value,
     unit: 'A',
     sure: 'memory',
-    source: `NEC 690.8(A), ${FROM_MEMORY}`,
+    source: `${basis === 'iec' ? 'IEC 60364-7-712:2017 Annex B' : 'NEC 690.8(A)'}, ${FROM_MEMORY}`,
   };
   const steps = [
     taken('Isc', 'Short-circuit current of one module at standard test conditions', iscStc, 'A'),

@@ -37,7 +37,7 @@ const thresholds = z.strictObject({
   lightningNominalCurrentNec: z.number().positive().default(20_000),
   /** A; IEC 60364-5-53 cl. 534.4.4.4, value from memory. */
   lightningImpulseCurrentIec: z.number().positive().default(12_500),
-  /** Share of Isc that a DC short-circuit current rating must bear: NEC 690.8(A), value from memory. */
+  /** Share of Isc that a DC short-circuit current rating must bear: NEC 690.8(A), IEC 60364-7-712 Annex B, values from memory. */
   shortCircuitShare: z.number().min(1).default(1.25),
   /** m; total lead length where neither list nor catalogue states one: IEC 60364-5-53 cl. 534.4.8. */
   leadLength: z.number().positive().default(0.5),

@@ -50,7 +50,7 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
     system: port.system,
     grounding,
     atService,
-    bondedHere: isBonded(port, grounding),
+    bondedHere: isBonded(port, grounding, isTt),
     lines: isPower ? (data?.lines ?? []) : circuit === 'turbine' ? THREE_PHASES : [],
     hasNeutral: isPower && (data?.hasNeutral ?? false),
     doubledFirst: port.system === '240/120 high-leg' ? 'L2' : 'L1',
@@ -63,10 +63,10 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
 
 /**
  * `n_pe_link`, by default `yes` at a service whose system is grounded at its neutral, and `no` elsewhere: a system without
- * that link has none at its service either.
+ * that link has none at its service either, and in a TT system the link is at the utility's transformer alone.
  */
-function isBonded(port: SitePort, grounding: SystemGrounding): boolean {
-  return port.equipment.facts.n_pe_link?.value ?? (port.cls === 'service' && grounding === 'solid');
+function isBonded(port: SitePort, grounding: SystemGrounding, isTt: boolean): boolean {
+  return port.equipment.facts.n_pe_link?.value ?? (port.cls === 'service' && grounding === 'solid' && !isTt);
 }
 
 /** One channel of one housing. */

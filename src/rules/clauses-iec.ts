@@ -84,6 +84,12 @@ export const IEC_CLAUSES = table<ClauseSource>()({
     says: 'the highest open-circuit voltage by the coefficient of the module and the lowest temperature; 1.2 times the voltage at standard test conditions where they are not known',
     ...memory,
   },
+  'array-current': {
+    ...LOW_VOLTAGE_7_712,
+    clause: 'Annex B',
+    says: 'the highest short-circuit current is at least 1.25 times that at standard test conditions',
+    ...memory,
+  },
   'yearly-flashes': {
     ...RISK,
     clause: 'Annex A',

@@ -25,6 +25,18 @@ const coefficients = [
 ] as const;
 
 describe('by coefficient', () => {
+  test('iec: Annex B of IEC 60364-7-712 (value from memory), and no clause of the NEC', () => {
+    const input = { vocStc: 50, modulesInSeries: 10, lowestTemp: -15, coefficient: coefficients[0] };
+    const { value, working } = cold({ ...input, basis: 'iec' });
+    expect(value).toBe(cold(input).value);
+    const sources = working.steps.map((step) => step.source);
+    expect(sources.slice(3)).toEqual([
+      "the maker's coefficient, IEC 60364-7-712:2017 Annex B, value from memory",
+      "the maker's coefficient, IEC 60364-7-712:2017 Annex B, value from memory",
+      'IEC 60364-7-712:2017 Annex B, value from memory',
+    ]);
+  });
+
   test.each(coefficients)('$value $unit at -15 °C', (coefficient) => {
     const found = cold({ vocStc: 50, modulesInSeries: 10, lowestTemp: -15, coefficient, cells: 60 });
     expect(found.factor).toBeCloseTo(1.12, 12);

@@ -914,7 +914,7 @@ describe('2.9 listing and indication', () => {
     expect(one(tn, 'SVC:service').rejected).toContainEqual({
       part: 'TT275x4',
       rule: 'rate/connection',
-      because: 'connection 3+1 is for TT systems',
+      because: 'connection 3+1 is for lines and neutral of a TT system',
     });
   });
 

@@ -173,6 +173,14 @@ describe('iec TT', () => {
       'N to ground',
     ]);
   });
+
+  it('no service is taken as the place where N meets earth, and its earth lead goes to no bonded bar', () => {
+    const plan = planOf('basis=iec; earthing=TT', 'S service; ac_in=400Y/230');
+    expect(defaultsOf(plan, 'n_pe_link')).toEqual([]);
+    expect(one(plan, 'S:service').wiring.groundTo).toMatch(/main earthing terminal.*not its neutral bar/);
+    const nec = planOf('', 'S service; ac_in=120/240; outdoors=no', { catalogue: only(3) });
+    expect(one(nec, 'S:service').wiring.groundTo).toMatch(/bonded bar/);
+  });
 });
 
 describe('ports that share a protector', () => {

@@ -1,6 +1,6 @@
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, Indication, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { NEC, practice, sources } from '../sources.js';
 
 const FACTS = ['circuit', 'grounded', 'floating', 'fedByUtility', 'fedBySource'] as const;
 
@@ -8,7 +8,10 @@ export const groundedSystemLine = {
   id: 'indicate/grounded-system-line',
   title: 'The light of an ungrounded conductor of a grounded AC system',
   why: 'While the supply is on, this wire has its full voltage to ground, so its light is lit.',
-  sources: sources({ of: ALL, also: practice('Both indicators lit on a 120/240 V service.') }),
+  sources: sources(
+    { of: NEC, also: practice('Both indicators lit on a 120/240 V service.') },
+    { of: ['iec'], also: practice('The indicator of each line is lit while the supply is on.') },
+  ),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.circuit !== 'power' || f.grounded || f.floating) {

@@ -8,6 +8,7 @@ import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
 import { ALL, sources } from '../sources.js';
 
 const FACTS = [
+  'basis',
   'current',
   'port',
   'arrays',
@@ -62,6 +63,7 @@ export const arrayCurrent = {
         iscStc: array.iscStc.value,
         stringsInParallel: array.stringsInParallel.value,
         share: f.thresholds.shortCircuitShare,
+        basis: f.basis,
       });
       currents.set(array.tag, one.value);
       steps.push(

@@ -156,6 +156,7 @@ function fromModules(
   const { coefficient, cells } = array;
   const cold = coldOpenCircuitVoltage({
     ...input,
+    basis: f.basis,
     lowestTemp: f.lowestTemp.value,
     coefficient: coefficient?.value,
     cells: cells?.value,

@@ -1,7 +1,7 @@
 import type { Fit, Given } from '../../model/rule.js';
 import { figure } from '../../text/figures.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
-import { ALL, sources } from '../sources.js';
+import { ALL, NEC, sources } from '../sources.js';
 
 const FACTS = ['withstand', 'withstandAssumed', 'leadVoltage', 'part', 'thresholds'] as const;
 
@@ -9,7 +9,10 @@ export const clamping = {
   id: 'rate/clamping',
   title: 'Protection level and leads against the withstand of the equipment',
   why: 'What the protector and its leads let through must stay below what the equipment bears.',
-  sources: sources({ of: ALL, cite: ['protection-rating', 'impulse-withstand', 'protection-level'] }),
+  sources: sources(
+    { of: NEC, cite: ['protection-rating'] },
+    { of: ALL, cite: ['impulse-withstand', 'protection-level'] },
+  ),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const { up } = f.part;

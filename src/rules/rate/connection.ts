@@ -1,6 +1,6 @@
 import type { Fit, Given } from '../../model/rule.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { NEC, practice, sources } from '../sources.js';
 
 const FACTS = ['basis', 'earthing', 'current', 'circuit', 'part'] as const;
 
@@ -8,11 +8,14 @@ export const connection = {
   id: 'rate/connection',
   title: 'Connection of a part to ground, or 3+1',
   why: 'Where the ground is a rod of one’s own, lines go to the neutral and only the neutral goes to ground.',
-  sources: sources({
-    of: ALL,
-    cite: ['origin-of-installation'],
-    also: practice('Conductor to ground, but in a TT system line to neutral and neutral to ground.'),
-  }),
+  sources: sources(
+    { of: NEC, also: practice('Each channel from its conductor to ground.') },
+    {
+      of: ['iec'],
+      cite: ['origin-of-installation'],
+      also: practice('Conductor to ground, but in a TT system line to neutral and neutral to ground.'),
+    },
+  ),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const tt = f.basis === 'iec' && f.earthing === 'TT' && f.current === 'ac' && f.circuit === 'power';
@@ -23,6 +26,6 @@ export const connection = {
         : { fits: false, because: 'connection isn’t 3+1, which a TT system asks for', gap: 1 };
     return has === 'to-ground'
       ? { fits: true }
-      : { fits: false, because: 'connection 3+1 is for TT systems', gap: 1 };
+      : { fits: false, because: 'connection 3+1 is for lines and neutral of a TT system', gap: 1 };
   },
 } satisfies AnyFitRule;

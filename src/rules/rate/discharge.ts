@@ -1,7 +1,7 @@
 import type { Fit, Given } from '../../model/rule.js';
 import { figure } from '../../text/figures.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
-import { ALL, sources } from '../sources.js';
+import { NEC, sources } from '../sources.js';
 
 const FACTS = ['nominalCurrent', 'part'] as const;
 
@@ -9,7 +9,10 @@ export const discharge = {
   id: 'rate/discharge',
   title: 'Nominal discharge current of a part',
   why: 'A protector must bear the surges of its place many times over.',
-  sources: sources({ of: ALL, cite: ['nominal-discharge-current', 'discharge-currents'] }),
+  sources: sources(
+    { of: NEC, cite: ['nominal-discharge-current'] },
+    { of: ['iec'], cite: ['discharge-currents'] },
+  ),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const has = f.part.nominalCurrent;

@@ -3,6 +3,7 @@ import { taken, workingOf } from '../../electrical/working.js';
 import type { Working } from '../../model/fact.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
+import { isNec } from '../../model/words.js';
 import { figure } from '../../text/figures.js';
 import { about } from '../../text/message-kit.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../text/messages/rate.js';
@@ -10,7 +11,7 @@ import { cited } from '../../text/origin.js';
 import type { AnyRatingRule, RatingFacts, TurbineFacts } from '../rating-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
-const FACTS = ['turbines', 'converters'] as const;
+const FACTS = ['basis', 'turbines', 'converters'] as const;
 type Facts = Given<RatingFacts, typeof FACTS>;
 
 export const turbineVoltage = {
@@ -58,7 +59,8 @@ export const turbineVoltage = {
       const working = workingOf([], taken('Voc', says, voltage.value, 'V', 'stated', cited(voltage.origin)));
       if (!best || working.value > best.value) best = working;
       if (turbine.output === 'three-phase') {
-        notes.push(about(RATE_MESSAGES.turbineFloats, { tag: turbine.tag }, turbine.tag, ''));
+        const entry = isNec(f.basis) ? RATE_MESSAGES.turbineFloats : RATE_MESSAGES.turbineUnearthed;
+        notes.push(about(entry, { tag: turbine.tag }, turbine.tag, ''));
       }
     }
     if (unknown || !best)

@@ -149,6 +149,16 @@ export const RATE_MESSAGES = {
     hint: 'Ask the authority having jurisdiction.',
     who: 'office',
   } satisfies MessageEntry<{ tag: string }>,
+  turbineUnearthed: {
+    code: 'rate/turbine-unearthed',
+    severity: 'confirm',
+    title: 'The phases of a turbine are not earthed',
+    message: (p: { tag: string }) =>
+      `No phase of ${p.tag} is earthed: that the protector may stand in such a system, only its maker can say.`,
+    expected: 'the word of the maker of the part',
+    hint: 'Ask the maker of the part.',
+    who: 'maker',
+  } satisfies MessageEntry<{ tag: string }>,
   batteryUnknown: {
     code: 'rate/battery-voltage-unknown',
     severity: 'missing',

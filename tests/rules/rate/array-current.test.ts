@@ -18,6 +18,7 @@ const outside = 'no DC port of an array';
 const isc = 'Isc: Short-circuit current of one module at standard test conditions';
 const max = 'Isc,max: Short-circuit current of the array = 1.25 × Isc × p';
 const from690 = '[memory; NEC 690.8(A), value from memory]';
+const fromAnnexB = '[memory; IEC 60364-7-712:2017 Annex B, value from memory]';
 const workings = [
   `${isc} = 10 A [stated; jobs.csv, line 3, Isc]`,
   'p: Strings in parallel = 2  [stated; jobs.csv, line 3, Strings]',
@@ -29,10 +30,13 @@ const workings = [
 
 export const table = ratingTable(import.meta.url, arrayCurrent, [
   ...(['nec-2017', 'nec-2020', 'nec-2023', 'iec'] as const).map((basis) => ({
-    name: `${basis}, two strings of 10 A: 1.25 x 10 A x 2 = 25 A (NEC 690.8(A), value from memory)`,
+    name: `${basis}, two strings of 10 A: 1.25 x 10 A x 2 = 25 A (NEC 690.8(A), IEC 60364-7-712 Annex B, values from memory)`,
     given: { ...at, basis, arrays: [one] },
     asks: 25,
-    steps: workings.slice(0, 3),
+    steps: [
+      ...workings.slice(0, 2),
+      `${max} = 1.25 × 10 A × 2 = 25 A ${basis === 'iec' ? fromAnnexB : from690}`,
+    ],
   })),
   {
     name: 'two arrays on one conductor add',

@@ -25,7 +25,7 @@ export const table = fitTable(import.meta.url, connection, [
       name: `iec ${earthing}, a 3+1 part`,
       given: { basis: 'iec' as const, earthing },
       part: { connection: '3+1' as const },
-      rejects: 'connection 3+1 is for TT systems',
+      rejects: 'connection 3+1 is for lines and neutral of a TT system',
     },
   ]),
   {
@@ -44,7 +44,7 @@ export const table = fitTable(import.meta.url, connection, [
     name: 'iec TT, DC, a 3+1 part',
     given: { ...tt, current: 'dc', circuit: 'array' },
     part: { connection: '3+1' },
-    rejects: 'connection 3+1 is for TT systems',
+    rejects: 'connection 3+1 is for lines and neutral of a TT system',
   },
   ...(['nec-2017', 'nec-2020', 'nec-2023'] as const).flatMap((basis) => [
     {
@@ -55,7 +55,7 @@ export const table = fitTable(import.meta.url, connection, [
       name: `${basis}, a 3+1 part`,
       given: { basis },
       part: { connection: '3+1' as const },
-      rejects: 'connection 3+1 is for TT systems',
+      rejects: 'connection 3+1 is for lines and neutral of a TT system',
     },
   ]),
 ]);

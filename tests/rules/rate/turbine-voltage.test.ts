@@ -7,6 +7,8 @@ const dc = turbine({ output: 'dc' });
 const unknown = 'the voltage of a turbine isn’t known';
 const floats =
   "rate/turbine-floats WT-1: The phases of WT-1 float: whether the protector must be listed for ungrounded systems isn't settled by the code.";
+const unearthed =
+  'rate/turbine-unearthed WT-1: No phase of WT-1 is earthed: that the protector may stand in such a system, only its maker can say.';
 
 export const table = ratingTable(import.meta.url, turbineVoltage, [
   {
@@ -21,7 +23,7 @@ export const table = ratingTable(import.meta.url, turbineVoltage, [
     steps: [
       'Voc: Open-circuit voltage of WT-1 at the highest unloaded speed, line to line = 200 V [stated; jobs.csv, line 3, Voc]',
     ],
-    notes: [floats],
+    notes: [basis === 'iec' ? unearthed : floats],
   })),
   {
     name: 'direct current: as the maker states it, and nothing about phases',

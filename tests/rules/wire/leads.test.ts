@@ -7,6 +7,10 @@ const notes = [
 ];
 const awg = '14 AWG copper or 12 AWG aluminium';
 const panelBar = 'the equipment-ground bar of this enclosure, not its neutral bar and not a rod of its own';
+const earthBar =
+  'the protective earth bar of this enclosure, not its neutral bar and not an electrode of its own';
+const iecLeads =
+  'earth lead 6 mm2, live leads 2.5 mm2; of a class T1 part 16 mm2 and 6 mm2 (values from memory)';
 const service = { groundTo: 'the bonded bar of the service equipment', smallest: awg, notes };
 
 export const table = wiringTable(import.meta.url, leads, [
@@ -46,9 +50,8 @@ export const table = wiringTable(import.meta.url, leads, [
     given: { basis: 'iec' },
     fires: true,
     then: {
-      groundTo: panelBar,
-      smallest:
-        'earth lead 6 mm2, live leads 2.5 mm2; of a class T1 part 16 mm2 and 6 mm2 (values from memory)',
+      groundTo: earthBar,
+      smallest: iecLeads,
       notes,
     },
   },
@@ -57,8 +60,30 @@ export const table = wiringTable(import.meta.url, leads, [
     given: { basis: 'iec', classOneAsked: true },
     fires: true,
     then: {
-      groundTo: panelBar,
+      groundTo: earthBar,
       smallest: 'earth lead 16 mm2, live leads 6 mm2 (values from memory)',
+      notes,
+    },
+  },
+  {
+    name: 'iec, the service: the main earthing terminal, and no bonded bar, which a TT system has not (common practice, no source)',
+    given: { basis: 'iec', earthing: 'TT', atService: true },
+    fires: true,
+    then: {
+      groundTo:
+        'the main earthing terminal or the protective earth bar of the service equipment, not its neutral bar',
+      smallest: iecLeads,
+      notes,
+    },
+  },
+  {
+    name: 'iec, DC, in an enclosure that may have no bar (common practice, no source)',
+    given: { basis: 'iec', circuit: 'array', current: 'dc' },
+    fires: true,
+    then: {
+      groundTo:
+        'the protective earth bar or terminal of this enclosure, not an electrode of its own that isn’t bonded',
+      smallest: iecLeads,
       notes,
     },
   },
