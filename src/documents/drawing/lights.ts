@@ -7,9 +7,10 @@ import { textWidth } from './text-width.js';
 const FONT = 8.5;
 const RADIUS = 6.5;
 const GAP = 12;
-/** Height of a row of pictures, and the room beside the notes. */
+/** Height of a row of pictures. */
 const ROW = 45;
-const ROOM = 228;
+/** Width for pictures: beside a protector's place and its notes, or beside the notes alone. */
+export const PICTURE_ROOM = { beside: 228, alone: 300 } as const;
 
 /** A light by its look; each look has a shape and a word of its own, so that it reads without colour. */
 export function lightSymbol(x: number, y: number, look: PlainLook, radius = RADIUS): string {
@@ -72,11 +73,16 @@ function groupBlock(group: LightGroup, strings: OwnerStrings): Block {
 }
 
 /** The pictures of one protector's lights, a column a state; a second group stands beside the first where there is room. */
-export function lightsPicture(groups: readonly LightGroup[], strings: OwnerStrings, alt: string): string {
+export function lightsPicture(
+  groups: readonly LightGroup[],
+  strings: OwnerStrings,
+  alt: string,
+  room: number,
+): string {
   let [x, y, width] = [0, 0, 0];
   const parts = groups.map((group) => {
     const block = groupBlock(group, strings);
-    if (x > 0 && x + block.width > ROOM) {
+    if (x > 0 && x + block.width > room) {
       x = 0;
       y += ROW;
     }

@@ -1,22 +1,10 @@
 import { z } from 'zod';
-import type { Plan, PlannedProtector } from '../../model/plan.js';
+import type { Plan } from '../../model/plan.js';
 import type { IndicatorCause } from '../../model/words.js';
 import { filled } from '../../text/languages.js';
 import type { OwnerStrings } from '../../text/languages/owner-strings.js';
 import type { DocumentContext } from '../context.js';
-import { lightsPicture } from '../drawing/lights.js';
-import { SvgSchema } from '../drawing/svg.js';
-import { causesOfLights, lightGroups, lightsAlt } from './owner-lights.js';
-
-export const OwnerProtectorSchema = z.object({
-  tag: z.string(),
-  place: z.string(),
-  guards: z.array(z.string()),
-  /** `` where the plan knows no lights. */
-  picture: SvgSchema.or(z.literal('')),
-  /** `Light 2: note a`. */
-  notes: z.array(z.string()),
-});
+import { OwnerLookSchema, ownerPictures, OwnerProtectorSchema } from './owner-pictures.js';
 
 export const OwnerSheetSchema = z.object({
   language: z.string().describe('BCP 47 tag'),
@@ -30,10 +18,13 @@ export const OwnerSheetSchema = z.object({
   intro: z.array(z.string()).describe('What a protector does, in plain sentences'),
   lightsHeading: z.string(),
   lightsHow: z.array(z.string()),
-  columns: z.object({ which: z.string(), where: z.string(), pictures: z.string() }),
+  columns: z.object({ which: z.string(), where: z.string(), pictures: z.string(), look: z.string() }),
   protectors: z
     .array(OwnerProtectorSchema)
     .describe('Where each protector is, what it guards, and the picture of its lights'),
+  looks: z
+    .array(OwnerLookSchema)
+    .describe('Pictures that several protectors share; empty where each has its own beside it'),
   lightsUnknown: z.string(),
   notesHeading: z.string(),
   notes: z
@@ -61,34 +52,16 @@ export const OwnerSheetSchema = z.object({
 });
 export type OwnerSheetView = z.infer<typeof OwnerSheetSchema>;
 
-/** `a`, `b`... `z`, `aa`... */
-function letter(index: number): string {
-  const last = String.fromCharCode(97 + (index % 26));
-  return index < 26 ? last : `${letter(Math.floor(index / 26) - 1)}${last}`;
-}
-
-function guardsText(plan: Plan, protector: PlannedProtector, strings: OwnerStrings): string[] {
-  const kindOf = new Map(plan.site.equipments.map((e) => [e.tag, e.kind]));
-  const tags = [...new Set(protector.ports.map((p) => p.equipment))];
-  const lines = tags.map((tag) =>
-    filled(strings.guards, { thing: strings.things[kindOf.get(tag) ?? 'other'], tag }),
-  );
-  if (lines.length === 0) lines.push(strings.guardsFirst);
-  return protector.wiring.fedFromTwoSupplies ? [...lines, strings.twoSupplies] : lines;
-}
-
-/** Where a protector is, in the owner's words. */
-export function ownerPlace(protector: PlannedProtector, strings: OwnerStrings): string {
-  const place = protector.place === '' ? strings.notStated : protector.place;
-  return protector.outdoors ? `${place} (${strings.outdoors})` : place;
-}
-
-/** Equipments that have ports and no protector at any of them. */
+/** Equipments that have ports and no protector at any of them, like things together. */
 function bareEquipments(plan: Plan, strings: OwnerStrings): string[] {
   const guarded = new Set(plan.protectors.flatMap((p) => p.ports.map((port) => port.equipment)));
-  return plan.site.equipments
-    .filter((e) => e.ports.length > 0 && !guarded.has(e.tag))
-    .map((e) => `${strings.things[e.kind]} (${e.tag})`);
+  const things = new Map<string, string[]>();
+  for (const { tag, kind, ports } of plan.site.equipments) {
+    if (ports.length === 0 || guarded.has(tag)) continue;
+    const thing = strings.things[kind];
+    things.set(thing, [...(things.get(thing) ?? []), tag]);
+  }
+  return [...things].map(([thing, tags]) => `${thing} (${tags.join(', ')})`);
 }
 
 function callRows(context: DocumentContext, strings: OwnerStrings): OwnerSheetView['call'] {
@@ -116,30 +89,7 @@ export function ownerSheetView(
   style: string,
 ): OwnerSheetView {
   const causes = new Map<IndicatorCause, string>();
-  const protectors = plan.protectors.map((protector) => {
-    const groups = lightGroups(plan, protector, strings.states);
-    const lettersOf = new Map<string, string[]>();
-    for (const { cause, numbers } of causesOfLights(protector)) {
-      const mark = causes.get(cause) ?? letter(causes.size);
-      causes.set(cause, mark);
-      const lights = numbers.join(', ');
-      lettersOf.set(lights, [...(lettersOf.get(lights) ?? []), mark]);
-    }
-    const notes = [...lettersOf].map(([number, marks]) => {
-      const mark = filled(strings.noteMark, { letter: marks.join(', ') });
-      return `${filled(strings.light, { number })}: ${mark.toLowerCase()}`;
-    });
-    const flag = protector.partDetails?.indicator === 'flag' ? protector.partDetails.indicatorColor : '';
-    if (flag !== '') notes.push(flag);
-    return {
-      tag: protector.tag,
-      place: ownerPlace(protector, strings),
-      guards: guardsText(plan, protector, strings),
-      picture:
-        groups.length === 0 ? '' : lightsPicture(groups, strings, lightsAlt(protector.tag, groups, strings)),
-      notes,
-    };
-  });
+  const { protectors, looks } = ownerPictures(plan, strings, causes);
   const bare = bareEquipments(plan, strings);
   return {
     language: strings.language,
@@ -157,8 +107,14 @@ export function ownerSheetView(
     intro: introText(plan, strings),
     lightsHeading: strings.lightsHeading,
     lightsHow: [...strings.lightsHow],
-    columns: { which: strings.whichColumn, where: strings.whereColumn, pictures: strings.picturesColumn },
+    columns: {
+      which: strings.whichColumn,
+      where: strings.whereColumn,
+      pictures: strings.picturesColumn,
+      look: strings.lookColumn,
+    },
     protectors,
+    looks,
     lightsUnknown: strings.lightsUnknown,
     notesHeading: strings.notesHeading,
     notes: [...causes].map(([cause, mark]) => ({

@@ -30,6 +30,8 @@ export const en: OwnerStrings = {
   whichColumn: 'Which one',
   whereColumn: 'Where it is and what it guards',
   picturesColumn: 'How its lights should look',
+  lookColumn: 'Picture',
+  look: 'Picture {number}',
   pictureAlt: 'Lights of {tag}. {states}',
   lightAlt: 'light {number} {look}',
   light: 'Light {number}',

@@ -30,6 +30,8 @@ export const es: OwnerStrings = {
   whichColumn: 'Cuál',
   whereColumn: 'Dónde está y qué protege',
   picturesColumn: 'Cómo deben verse sus luces',
+  lookColumn: 'Dibujo',
+  look: 'Dibujo {number}',
   pictureAlt: 'Luces de {tag}. {states}',
   lightAlt: 'luz {number} {look}',
   light: 'Luz {number}',

@@ -43,6 +43,9 @@ export interface OwnerStrings {
   readonly whichColumn: string;
   readonly whereColumn: string;
   readonly picturesColumn: string;
+  readonly lookColumn: string;
+  /** A picture that several protectors share: `{number}`. */
+  readonly look: string;
   /** `{tag}`, `{states}`. */
   readonly pictureAlt: string;
   /** `{number}`, `{look}`. */
