@@ -1,4 +1,4 @@
-import type { Note, OpenItem, PlacedNote } from '../model/message.js';
+import type { OpenItem, PlacedNote } from '../model/message.js';
 import type { ListRow, Sheet } from '../model/list.js';
 import type { Site } from '../model/site.js';
 import { SEVERITIES, type Severity } from '../model/words.js';
@@ -35,14 +35,9 @@ export function placeItems(site: Site, notes: readonly PlacedNote[]): OpenItem[]
     const key = `${code}|${tag}|${field}|${isFact ? '' : note.message}`;
     if (seen.has(key)) continue;
     seen.add(key);
-    items.push(itemAt(plain(note), placeOf(site, row, field), tag));
+    items.push(itemAt(note, placeOf(site, row, field), tag));
   }
   return inOrder(items);
-}
-
-/** A note without its row and field: an item has its place instead. */
-function plain({ code, severity, message, found, expected, hint, who }: PlacedNote): Note {
-  return { code, severity, message, found, expected, hint, who };
 }
 
 function rowsByTag(site: Site): ReadonlyMap<string, ListRow> {

@@ -112,7 +112,8 @@ function bareFirst(
   }
   const found: NotPlaced[] = [];
   for (const equipment of job.site.equipments) {
-    for (const port of [...equipment.ports].sort((a, b) => portOrder(a) - portOrder(b))) {
+    const { ports } = equipment;
+    for (const port of ports.length < 2 ? ports : [...ports].sort((a, b) => portOrder(a) - portOrder(b))) {
       if (guarded.has(port)) continue;
       const mine = byPort.get(port) ?? [];
       const telling = mine.filter((r) => !QUIET.has(r.rule) || r.because.startsWith('the list says'));
@@ -163,6 +164,11 @@ function siteCalculationsOf(job: JobContext): Plan['siteCalculations'] {
   }
   if (exposure.riskLevel) {
     found.push(mutable(calculation('place/service', 'Calculated risk level', exposure.riskLevel)));
+  }
+  for (const { line, to, near } of exposure.lineStrikes) {
+    const notCounted = 'those to the structure aren’t counted, no fact gives its dimensions';
+    found.push(mutable(calculation('place/service', `Yearly strikes to the ${line}; ${notCounted}`, to)));
+    found.push(mutable(calculation('place/service', `Yearly strikes near the ${line}`, near)));
   }
   for (const equipment of site.equipments) {
     const isConverter = equipment.ports.some((p) => p.cls === 'dc-in' && p.sources.length > 0);

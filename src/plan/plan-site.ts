@@ -15,10 +15,12 @@ const UNITS: { readonly [T in Exclude<FieldType, object>]?: string } = {
   kilometres: 'km',
 };
 
-function unitOf(field: keyof typeof FIELDS): string {
-  const { type } = FIELDS[field];
-  return typeof type === 'string' ? (UNITS[type] ?? '') : '';
-}
+const UNIT_OF: ReadonlyMap<string, string> = new Map(
+  Object.entries(FIELDS).map(([field, { type }]) => [
+    field,
+    typeof type === 'string' ? (UNITS[type] ?? '') : '',
+  ]),
+);
 
 /** V, A, m and degrees are rounded to 0.01, as the contract has it; a count, a density or km isn't. */
 function inUnit<T extends string | number | boolean>(value: T, unit: string): T | number {
@@ -28,7 +30,7 @@ function inUnit<T extends string | number | boolean>(value: T, unit: string): T 
 function plannedFact(field: keyof typeof FIELDS, fact: Fact<unknown>): PlannedFact {
   const { value } = fact;
   const plain = typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean';
-  const unit = unitOf(field);
+  const unit = UNIT_OF.get(field) ?? '';
   return {
     field,
     text: fact.text,
@@ -38,12 +40,29 @@ function plannedFact(field: keyof typeof FIELDS, fact: Fact<unknown>): PlannedFa
   };
 }
 
-function factsOf(facts: Stated<RowFacts> | Stated<JobFacts>, but: ReadonlySet<string>): PlannedFact[] {
-  const found: PlannedFact[] = [];
-  for (const [field, fact] of Object.entries(facts)) {
-    if (!but.has(field)) found.push(plannedFact(field as RowField, fact));
+/** The stated fields by name: a few, so that putting each where it belongs beats a general sort. */
+function sortedFields(facts: object): readonly string[] {
+  const fields = Object.keys(facts);
+  for (let i = 1; i < fields.length; i += 1) {
+    const field = fields[i] ?? '';
+    let at = i;
+    for (let before = fields[at - 1]; before !== undefined && field < before; before = fields[at - 1]) {
+      fields[at] = before;
+      at -= 1;
+    }
+    fields[at] = field;
   }
-  return found.sort((a, b) => (a.field < b.field ? -1 : 1));
+  return fields;
+}
+
+function factsOf(facts: Stated<RowFacts> | Stated<JobFacts>, but: ReadonlySet<string>): PlannedFact[] {
+  const stated: { readonly [F in string]?: Fact<unknown> } = facts;
+  const found: PlannedFact[] = [];
+  for (const field of sortedFields(facts)) {
+    const fact = stated[field];
+    if (fact && !but.has(field)) found.push(plannedFact(field as RowField, fact));
+  }
+  return found;
 }
 
 const SHOWN_APART: ReadonlySet<string> = new Set([

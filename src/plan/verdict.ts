@@ -50,6 +50,19 @@ export function looksAt(
   );
 }
 
+const looking = new Map<string, readonly AnyPlacementRule[]>();
+
+/** The placement rules that look at such a port: found once for each basis, class of port and kind. */
+function rulesLookingAt(facts: PlacementFacts): readonly AnyPlacementRule[] {
+  const key = `${facts.basis}|${facts.port}|${facts.kind}`;
+  let found = looking.get(key);
+  if (!found) {
+    found = PLACEMENT_RULES.filter((rule) => looksAt(rule, facts));
+    looking.set(key, found);
+  }
+  return found;
+}
+
 export function strongest(reasons: readonly Reason[]): Strength {
   if (reasons.some((r) => r.strength === 'required')) return 'required';
   return reasons.some((r) => r.strength === 'recommended') ? 'recommended' : 'optional';
@@ -62,8 +75,7 @@ export function strongest(reasons: readonly Reason[]): Strength {
 export function judge(job: JobContext, port: SitePort, notes: PlacedNote[]): Verdict {
   const facts = placementFacts(job, port);
   const verdict: Verdict = { port, reasons: [], refusals: [] };
-  for (const rule of PLACEMENT_RULES) {
-    if (!looksAt(rule, facts)) continue;
+  for (const rule of rulesLookingAt(facts)) {
     const decision = rule.decide(facts);
     take(verdict, rule, decision, notes);
   }

@@ -20,6 +20,8 @@ export interface Body {
 
 const TOTAL_OR_NOTE =
   /^(?:grand\s+|sub-?\s*)?totals?\b|^sum\b|^(?:foot)?notes?\b|^remarks?\b|^end of\b|^legend\b|^prepared by\b|^printed\b|^page \d/i;
+/** A name of one word is a tag or a model, unless it is one of those above: no need to look at the rest of its row. */
+const ONE_WORD = /^\S+$/;
 /** A cell longer than this is looked at as a cell, not taken for a note. */
 const LONGEST_NOTE = 400;
 /** Words of a sentence that stands alone in its row. */
@@ -107,12 +109,8 @@ export function bodyOf(
   for (let i = heading + 1; i < records.length; i += 1) {
     const record = records[i] ?? [];
     if (i === unitsRow) continue;
-    const sure =
-      key >= 0 &&
-      !isBlank(record[key]) &&
-      !/^[tsgnferlp]/i.test(record[key] ?? '') &&
-      record[0] !== firstHeading;
-    if (!sure) {
+    const name = key < 0 ? '' : (record[key] ?? '');
+    if (!ONE_WORD.test(name) || TOTAL_OR_NOTE.test(name) || record[0] === firstHeading) {
       if (blankRecord(record) || sameAsHeading(record, headings)) continue;
       const sort = sortOf(record, identityAt, namedAt);
       if (sort === 'note' || (sort === 'figures' && i > lastRow())) {

@@ -104,8 +104,25 @@ function lookUp(
   return undefined;
 }
 
+/** True where some walk from target to target comes back to itself; most jobs have none, and this makes no lists. */
+function hasCircle(targets: ReadonlyMap<string, Target>): boolean {
+  const walkOf = new Map<string, string>();
+  for (const start of targets.keys()) {
+    let tag: string | undefined = start;
+    while (tag !== undefined) {
+      const walk = walkOf.get(tag);
+      if (walk === start) return true;
+      if (walk !== undefined) break;
+      walkOf.set(tag, start);
+      tag = targets.get(tag)?.member.tag;
+    }
+  }
+  return false;
+}
+
 /** Each member has at most one target, so a circle is found by walking until a member comes again. */
 function dropCircles(targets: Map<string, Target>, notes: PlacedNote[], inDoubt: Set<string>): void {
+  if (!hasCircle(targets)) return;
   const done = new Set<string>();
   for (const start of [...targets.keys()].sort(byNaturalOrder)) {
     const path: string[] = [];

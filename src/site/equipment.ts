@@ -133,8 +133,17 @@ export function samePlaceName(a: string, b: string): boolean {
   return a === b || fold(a) === fold(b);
 }
 
+/** The most folded names that are kept: a batch repeats few, a hostile list many. */
+const MOST_FOLDED = 1000;
+const folded = new Map<string, string>();
+
 function fold(name: string): string {
-  return name.trim().replace(/\s+/g, ' ').toLowerCase();
+  const before = folded.get(name);
+  if (before !== undefined) return before;
+  if (folded.size >= MOST_FOLDED) folded.clear();
+  const made = name.trim().replace(/\s+/g, ' ').toLowerCase();
+  folded.set(name, made);
+  return made;
 }
 
 interface Whereabouts {

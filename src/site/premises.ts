@@ -79,19 +79,29 @@ function isBuilding(site: Site, head: SiteEquipment): boolean {
 /** The equipment at the head of its supply: the service, else the first service of the site, else the source itself. */
 function homeOf(site: Site, equipment: SiteEquipment): SiteEquipment | undefined {
   let head: SiteEquipment = equipment;
-  const seen = new Set<SiteEquipment>();
-  for (;;) {
-    if (head.kind === 'service' || seen.has(head)) break;
-    seen.add(head);
-    const feeders = head.ports.flatMap((p) => (p.cls === 'feeder' || p.cls === 'ac-in' ? p.feeders : []));
-    const next = feeders.find((f) => f.equipment.kind === 'service') ?? feeders[0];
+  const seen: SiteEquipment[] = [];
+  while (head.kind !== 'service' && !seen.includes(head)) {
+    seen.push(head);
+    const next = feederOf(head);
     // A standby generator isn't where people live: the chain of a site without a service ends at its inverter.
-    if (!next || (next.equipment.kind === 'generator' && head.kind !== 'panel' && head.kind !== 'load'))
-      break;
-    head = next.equipment;
+    if (!next || (next.kind === 'generator' && head.kind !== 'panel' && head.kind !== 'load')) break;
+    head = next;
   }
   if (head.kind === 'service') return head;
   return site.equipments.find((e) => e.kind === 'service') ?? (head === equipment ? undefined : head);
+}
+
+/** What feeds the AC inputs of an equipment: a service where one does, else the first. */
+function feederOf(equipment: SiteEquipment): SiteEquipment | undefined {
+  let first: SiteEquipment | undefined;
+  for (const { cls, feeders } of equipment.ports) {
+    if (cls !== 'feeder' && cls !== 'ac-in') continue;
+    for (const feeder of feeders) {
+      if (feeder.equipment.kind === 'service') return feeder.equipment;
+      first ??= feeder.equipment;
+    }
+  }
+  return first;
 }
 
 /**

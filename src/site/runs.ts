@@ -87,47 +87,55 @@ function downPorts(
   return port ? [port] : [];
 }
 
+/** Whether a run leads from one building to another, and whether the list itself says so. */
+interface Between {
+  crosses: boolean;
+  stated: boolean;
+}
+
+function lookBetween(between: Between, a: SiteEquipment, b: SiteEquipment): void {
+  if (a.building === '' || b.building === '' || samePlaceName(a.building, b.building)) return;
+  between.crosses = true;
+  if (!a.buildingByDefault && !b.buildingByDefault) between.stated = true;
+}
+
+function isStatedOutdoors({ outdoors }: SiteEquipment): boolean {
+  return outdoors.value && !outdoors.byDefault;
+}
+
 function makeRun(way: Way, from: SitePort, to: SitePort): SiteRun {
+  const rows: SiteEquipment[] = [];
   const unknown: SiteEquipment[] = [];
+  const between: Between = { crosses: false, stated: false };
   let length = 0;
   let outdoors = false;
   let outdoorsStated = false;
-  let between = false;
-  let betweenStated = false;
-  for (const link of way.links) {
-    const own = link.row.facts.run_length?.value;
-    if (own === undefined) unknown.push(link.row);
+  for (const { row, up, down } of way.links) {
+    rows.push(row);
+    const own = row.facts.run_length?.value;
+    if (own === undefined) unknown.push(row);
     else length += own;
-    for (const end of [link.up, link.down]) {
-      if (end.outdoors.value) {
-        outdoors = true;
-        if (!end.outdoors.byDefault) outdoorsStated = true;
-      }
+    if (up.outdoors.value || down.outdoors.value) {
+      outdoors = true;
+      if (isStatedOutdoors(up) || isStatedOutdoors(down)) outdoorsStated = true;
     }
+    lookBetween(between, up, down);
   }
-  // Each cable by itself, and the run as a whole: the place of a transfer switch in its course may not be known.
-  for (const [up, down] of [
-    ...way.links.map((l) => [l.up, l.down] as const),
-    [from.equipment, to.equipment] as const,
-  ]) {
-    if (up.building !== '' && down.building !== '' && !samePlaceName(up.building, down.building)) {
-      between = true;
-      if (!up.buildingByDefault && !down.buildingByDefault) betweenStated = true;
-    }
-  }
+  // The run as a whole too: the place of a transfer switch in its course may not be known.
+  if (way.through.length > 0) lookBetween(between, from.equipment, to.equipment);
   const a = from.equipment.place;
   const b = to.equipment.place;
   return {
     from,
     to,
-    rows: way.links.map((l) => l.row),
+    rows,
     through: way.through,
     length: unknown.length > 0 ? undefined : length,
     unknown,
     outdoors,
     outdoorsByDefault: outdoors && !outdoorsStated,
-    betweenBuildings: between,
-    betweenByDefault: between && !betweenStated,
+    betweenBuildings: between.crosses,
+    betweenByDefault: between.crosses && !between.stated,
     placesDiffer: a !== '' && b !== '' && !samePlaceName(a, b),
     carries: way.first.carries,
   };

@@ -307,6 +307,11 @@ describe('what is no row is left out, and said', () => {
     expect(result.items[0]?.message).toContain('Lines 3, 5, 6');
     expect(result.jobs[0]?.rows).toHaveLength(2);
   });
+  it('and a sentence under the tags, whatever letter it begins with', () => {
+    const result = read('tag,kind,run_length\nA,array,10 m\nAll lengths are in metres,,\n');
+    expect(leftOut(result)).toEqual([3]);
+    expect(codes(result)).toEqual(['file/rows-left-out:3']);
+  });
   it('but figures between rows have lost their names, and are asked for them', () => {
     const result = read('tag,kind,quantity,run_length\nA,array,2,10 m\n,,3,14 m\nB,battery,1,4 m\n');
     expect(leftOut(result)).toEqual([]);
