@@ -1,5 +1,5 @@
 import { calculatedRiskLevel, criticalLength, type ExposedSite } from '../electrical/exposure.js';
-import { flashDensityFromThunderDays } from '../electrical/lightning.js';
+import { flashDensityFromThunderDays, lineEvents, type LineInput } from '../electrical/lightning.js';
 import { statedAt, taken, workingOf } from '../electrical/working.js';
 import type { Working } from '../model/fact.js';
 import type { Site, SiteEquipment } from '../model/site.js';
@@ -7,11 +7,21 @@ import type { Kind } from '../model/words.js';
 import { ultimateSources } from '../site/inputs.js';
 import { cited } from '../text/origin.js';
 
+/** Flashes a year to one line that feeds the site, and near it. */
+export interface LineStrikes {
+  /** `low-voltage cable`. */
+  readonly line: string;
+  readonly to: Working;
+  readonly near: Working;
+}
+
 /** What the job's facts say of its exposure to lightning. */
 export interface Exposure {
   /** Flashes per km2 and year. */
   readonly flashDensity: Working | undefined;
   readonly riskLevel: Working | undefined;
+  /** Flashes a year to and near each line whose length is stated; none where the flash density isn't known. */
+  readonly lineStrikes: readonly LineStrikes[];
   /** km of overhead line that stand in for lines of which nobody states the length. */
   readonly kmAssumed: number;
   /** True where the calculated risk level decides a strength: `iec`, a dwelling with a service. */
@@ -49,6 +59,7 @@ export function exposureOf(site: Site): Exposure {
   return {
     flashDensity,
     riskLevel,
+    lineStrikes: lineStrikesOf(site, flashDensity),
     kmAssumed: risk?.ok ? risk.lines.assumed : 0,
     riskDecides: isIec && hasService && site.occupancy.value === 'dwelling' && risk?.ok === true,
     serviceRequired:
@@ -87,6 +98,35 @@ function flashDensityOf(site: Site): Working | undefined {
   }
   if (!days) return undefined;
   return statedAt(flashDensityFromThunderDays({ days: days.value }).working, { Td: cited(days.origin) });
+}
+
+const LINES = [
+  { field: 'lv_overhead_km', line: 'low-voltage overhead line', laid: 'overhead', voltage: 'lv' },
+  { field: 'lv_underground_km', line: 'low-voltage cable', laid: 'buried', voltage: 'lv' },
+  { field: 'hv_overhead_km', line: 'high-voltage overhead line', laid: 'overhead', voltage: 'hv' },
+  { field: 'hv_underground_km', line: 'high-voltage cable', laid: 'buried', voltage: 'hv' },
+] as const satisfies readonly ({ readonly field: string; readonly line: string } & Pick<
+  LineInput,
+  'laid' | 'voltage'
+>)[];
+
+/** Only lines of a stated length: what is assumed of the others is for the calculated risk level alone. */
+function lineStrikesOf(site: Site, flashDensity: Working | undefined): readonly LineStrikes[] {
+  if (!flashDensity) return [];
+  const { facts } = site.list;
+  return LINES.flatMap(({ field, line, laid, voltage }) => {
+    const km = facts[field];
+    if (!km || km.value <= 0) return [];
+    const events = lineEvents({
+      length: km.value * 1000,
+      flashDensity: flashDensity.value,
+      laid,
+      voltage,
+      surroundings: facts.surroundings?.value ?? 'rural',
+    });
+    const places = { LL: cited(km.origin) };
+    return [{ line, to: statedAt(events.workingTo, places), near: statedAt(events.workingNear, places) }];
+  });
 }
 
 /** A ground-mounted array whose converter isn't in a building is a plant; else it is the job's occupancy. */

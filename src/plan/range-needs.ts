@@ -80,9 +80,9 @@ function acNeeds(settings: Settings): RangeNeed[] {
   );
 }
 
-function dcNeed(settings: Settings, circuit: string, row: Partial<RowFacts>, source: string): RangeNeed {
+function dcNeed(basis: Basis, circuit: string, row: Partial<RowFacts>, source: string): RangeNeed {
   return {
-    basis: settings.basis,
+    basis,
     earthing: 'TN',
     circuit,
     grounding: undefined,
@@ -93,10 +93,10 @@ function dcNeed(settings: Settings, circuit: string, row: Partial<RowFacts>, sou
   };
 }
 
-function dcNeeds(settings: Settings): RangeNeed[] {
+function dcNeeds(basis: Basis): RangeNeed[] {
   const array = (volts: number, source: string): RangeNeed =>
     dcNeed(
-      settings,
+      basis,
       `array of ${volts} V`,
       { kind: 'array', output: 'dc', open_circuit_voltage: volts },
       source,
@@ -105,17 +105,17 @@ function dcNeeds(settings: Settings): RangeNeed[] {
   return [
     ...BATTERIES.map((volts) =>
       dcNeed(
-        settings,
+        basis,
         `${volts} V battery`,
         { kind: 'battery', battery_voltage: volts, battery_chemistry: 'lead-acid' },
         'usual batteries, lead-acid, coldest not known; common practice, no source',
       ),
     ),
     ...CONTROLLER_INPUTS.map((volts) => array(volts, 'common practice, no source')),
-    ...limits.map((volts) => array(volts, 'NEC 690.7')),
+    ...limits.map((volts) => array(volts, isNec(basis) ? 'NEC 690.7' : 'common practice, no source')),
     ...(['dc', 'ac'] as const).map((current) =>
       dcNeed(
-        settings,
+        basis,
         `24 V ${current} control circuit`,
         { kind: 'control-circuit', control_voltage: { volts: 24, current } },
         'common practice, no source',
@@ -127,8 +127,10 @@ function dcNeeds(settings: Settings): RangeNeed[] {
 /**
  * The circuits that a range is held against: each AC system of the contract with each grounding that it can have, and the
  * usual DC and control circuits.
- * @param settings its basis counts; NEC systems under `iec` are held against nec-2023
+ * @param settings its basis counts; NEC systems under `iec` are held against nec-2023, and the DC circuits of a company that
+ * works by the NEC are held against `iec` too, as AC systems are: its catalogue may hold parts for both
  */
 export function rangeNeeds(settings: Settings): readonly RangeNeed[] {
-  return [...acNeeds(settings), ...dcNeeds(settings)];
+  const { basis } = settings;
+  return [...acNeeds(settings), ...dcNeeds(basis), ...(isNec(basis) ? dcNeeds('iec') : [])];
 }

@@ -106,6 +106,18 @@ describe('the range of a catalogue', () => {
     expect(coverOf(catalogue, { circuit: 'array of 1000 V', place: 'outdoors' }).part).toBeNull();
   });
 
+  it('holds DC parts without a listing against the same circuits under iec', () => {
+    const { lines, items } = rangeOf(stock({ part: 'DC', channels: 2, dc: 600, listing: '' }), SETTINGS);
+    const covered = lines
+      .filter((l) => l.circuit === 'array of 600 V')
+      .map((l) => [l.basis, l.covers[0]?.part]);
+    expect(covered).toEqual([
+      ['nec-2023', null],
+      ['iec', 'DC'],
+    ]);
+    expect(items).toEqual([]);
+  });
+
   it('is a gap everywhere where the catalogue is empty', () => {
     const { lines, parts } = rangeOf(stock(), SETTINGS);
     expect(parts).toEqual([]);

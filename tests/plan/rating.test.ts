@@ -866,10 +866,44 @@ describe('2.8 exposure', () => {
       expect(plan.siteCalculations.map((c) => [c.title, c.steps.at(-1)?.value])).toEqual([
         ['Ground flash density', 1],
         ['Calculated risk level', 132.81],
+        // IEC 62305-2 Annex A (values from memory): 40 m and 4000 m x length x CI x CE x CT; computed.
+        [
+          'Yearly strikes to the low-voltage cable; those to the structure aren’t counted, no fact gives its dimensions',
+          0.008,
+        ],
+        ['Yearly strikes near the low-voltage cable', 0.8],
+        [
+          'Yearly strikes to the high-voltage overhead line; those to the structure aren’t counted, no fact gives its dimensions',
+          0.0048,
+        ],
+        ['Yearly strikes near the high-voltage overhead line', 0.48],
         ['Critical length at CC', 115],
       ]);
     }
     expect(planOf('basis=iec; earthing=TN', rows).siteCalculations).toEqual([]);
+    const titles = (more: string): readonly string[] =>
+      planOf(`basis=iec; earthing=TN; ${more}`, rows).siteCalculations.map((c) => c.title);
+    // No length is assumed for what nobody states, and a line of no length isn't struck.
+    expect(titles('flash_density=1; lv_overhead_km=0').join()).not.toContain('strikes');
+    expect(titles('lv_overhead_km=0.5')).toEqual([]);
+  });
+
+  it('counts strikes to lines by how they are laid and what stands around', () => {
+    const strikes = (more: string): readonly (number | undefined)[] =>
+      planOf(`basis=iec; earthing=TN; flash_density=4; ${more}`, 'SVC service; ac_in=230')
+        .siteCalculations.filter((c) => c.title.startsWith('Yearly'))
+        .map((c) => c.steps.at(-1)?.value);
+    // Factors of IEC 62305-2 Tables A.2 to A.4 (values from memory): overhead 1, buried 0.5, behind a transformer 0.2, urban 0.1.
+    expect(strikes('lv_overhead_km=0.5')).toEqual([0.08, 8]);
+    expect(strikes('lv_overhead_km=0.5; surroundings=urban')).toEqual([0.008, 0.8]);
+    expect(strikes('hv_underground_km=0.5')).toEqual([0.008, 0.8]);
+    const [step] = planOf(
+      'basis=iec; earthing=TN; flash_density=4; lv_overhead_km=0.5',
+      'SVC service; ac_in=230',
+    )
+      .siteCalculations.flatMap((c) => c.steps)
+      .filter((s) => s.symbol === 'LL');
+    expect(step).toMatchObject({ value: 500, source: expect.stringContaining('lv_overhead_km') as string });
   });
 });
 

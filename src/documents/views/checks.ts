@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
+import { isNec } from '../../model/words.js';
 import { shortLength } from '../figures.js';
 import { placeText } from './schedule.js';
 
@@ -86,7 +87,9 @@ export function checkLists(plan: Plan): z.infer<typeof CheckListSchema>[] {
       heading: 'At each box, connecting',
       checks: [
         'Each conductor is on the channel that the wiring note names, by name and not by colour alone.',
-        "The ground lead goes to the equipment-ground bar of that enclosure, not to a sub-panel's neutral bar and not to a rod that is not bonded.",
+        isNec(plan.basis)
+          ? "The ground lead goes to the equipment-ground bar of that enclosure, not to a sub-panel's neutral bar and not to a rod that is not bonded."
+          : 'The earth lead goes to the protective earth bar of that enclosure, at the service to the main earthing terminal; not to a neutral bar and not to an electrode that is not bonded.',
         'Leads are as short and straight as they can be, tied together, without coils; the length is written down.',
         'The torque is that of the instructions of the part.',
         'No channel is left unwired.',
