@@ -11,7 +11,7 @@ export const nominalCurrent = {
   title: 'Nominal discharge current that a place asks for',
   why: 'Where the strongest surges come in, a protector must bear more of them.',
   sources: sources(
-    { of: ['nec-2023'], cite: ['dwelling-service', 'feeder'] },
+    { of: ['nec-2023'], cite: ['dwelling-service', 'feeder', 'outside-feeder'] },
     { of: ['nec-2017', 'nec-2020'], also: practice('10 kA at a service.') },
     {
       of: NEC,

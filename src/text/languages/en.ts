@@ -67,7 +67,7 @@ export const en: OwnerStrings = {
     array: 'the solar panels',
     combiner: 'the box where the solar wires meet',
     'charge-controller': 'the box that charges the batteries',
-    'grid-tie-inverter': 'the box that turns sun into house power',
+    'grid-tie-inverter': 'the box that makes house power',
     'ac-module-branch': 'the wires from the solar panels',
     'inverter-charger': 'the box that makes house power',
     battery: 'the batteries',

@@ -67,7 +67,7 @@ export const es: OwnerStrings = {
     array: 'los paneles solares',
     combiner: 'la caja donde se juntan los cables solares',
     'charge-controller': 'la caja que carga las baterías',
-    'grid-tie-inverter': 'la caja que cambia el sol en corriente de casa',
+    'grid-tie-inverter': 'la caja que hace la corriente de casa',
     'ac-module-branch': 'los cables de los paneles solares',
     'inverter-charger': 'la caja que hace la corriente de casa',
     battery: 'las baterías',
