@@ -4,6 +4,7 @@ import type { Source } from '../model/fact.js';
 import type { RuleCard } from '../model/rule.js';
 import { isNec, type Basis } from '../model/words.js';
 import { byNaturalOrder } from '../text/natural-order.js';
+import { standardName } from '../text/standard.js';
 import { calculationsOf } from './calculations.js';
 import { enclosuresAsked, plannedLeads } from './choose.js';
 import { colourOf, conductorName, expectedVoltage, positionOf, protectsWhat } from './describe.js';
@@ -27,7 +28,7 @@ function roundedOr(value: number | null | undefined): number | null {
 /** A source as one line: `NEC (NFPA 70) 2023, 230.67`; what wasn't at hand is only "see". */
 function sourceLine(source: Source): string {
   if ('commonPractice' in source) return `common practice: ${source.says}`;
-  const name = `${source.standard}${source.edition === '' ? '' : ` ${source.edition}`}, ${source.clause}`;
+  const name = `${standardName(source)}, ${source.clause}`;
   return source.sure === 'memory' ? `see ${name}` : name;
 }
 

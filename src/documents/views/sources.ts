@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Clause, Plan } from '../../model/plan.js';
+import { standardName } from '../../text/standard.js';
 
 export const SourceViewSchema = z.object({
   rule: z.string(),
@@ -12,8 +13,7 @@ export type SourceView = z.infer<typeof SourceViewSchema>;
 /** How a clause is named: `see` where its text wasn't at hand. */
 export function clauseText(clause: Clause): string {
   if (clause.commonPractice) return 'common practice, no source';
-  const standard = [clause.standard, clause.edition].filter((t) => t !== '').join(' ');
-  const name = [standard, clause.clause].filter((t) => t !== '').join(', ');
+  const name = [standardName(clause), clause.clause].filter((t) => t !== '').join(', ');
   return clause.memory ? `see ${name}` : name;
 }
 
@@ -21,7 +21,7 @@ export function clauseText(clause: Clause): string {
 export function clauseSummary(clauses: readonly Clause[]): string[] {
   const editions = new Map<string, string[]>();
   for (const clause of clauses) {
-    const standard = [clause.standard, clause.edition].filter((t) => t !== '').join(' ');
+    const standard = standardName(clause);
     const name = clause.commonPractice
       ? 'common practice, no source'
       : clause.memory

@@ -1,6 +1,6 @@
 import type { Fit, Given } from '../../model/rule.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { NEC, practice, sources } from '../sources.js';
 
 const FACTS = ['outdoors', 'part'] as const;
 
@@ -12,10 +12,18 @@ export const enclosure = {
   id: 'rate/enclosure',
   title: 'Enclosure of a part out of doors',
   why: 'Rain, sun and dust ruin a housing that was made for a dry room.',
-  sources: sources({
-    of: ALL,
-    also: practice('Outdoors a NEMA type made for it; 4X preferred, since its lights are read there.'),
-  }),
+  sources: sources(
+    {
+      of: NEC,
+      also: practice('Outdoors a NEMA type made for it; 4X preferred, since its lights are read there.'),
+    },
+    {
+      of: ['iec'],
+      also: practice(
+        'Outdoors an enclosure made for it: a NEMA type, 4X preferred, or an IP code, which a person confirms.',
+      ),
+    },
+  ),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     if (!f.outdoors) return { fits: true };
