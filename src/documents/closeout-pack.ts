@@ -43,7 +43,7 @@ export async function closeoutPack(given: Shown): Promise<RenderedDocument> {
   const view = checkedView(
     'closeout-pack',
     CloseoutPackSchema,
-    closeoutPackView(plan, context, sheets, style),
+    closeoutPackView(plan, context, paper, sheets, style),
   );
   return {
     fileName: 'closeout-pack.pdf',

@@ -42,12 +42,19 @@ function channelRows(protector: PlannedProtector, top: number): ChannelRow[] {
 }
 
 /** Lines of text whose middle is at `y`. */
-function block(x: number, y: number, lines: readonly string[], boldLines = 0): string {
+function block(x: number, y: number, lines: readonly string[]): string {
   const first = y - ((lines.length - 1) * LINE) / 2 + 3.2;
-  return lines
-    .map((text, index) =>
-      textAt(x, first + index * LINE, text, index < boldLines ? { 'font-weight': 700 } : {}),
-    )
+  return lines.map((text, index) => textAt(x, first + index * LINE, text)).join('');
+}
+
+/** The name of a conductor and its colour, close to where it begins. */
+function conductorWords({ conductor, y }: ChannelRow): string {
+  const first = y - ((conductor.length - 1) * LINE) / 2 + 3.2;
+  return conductor
+    .map((text, index) => {
+      const weight = index < conductor.length - 1 ? { 'font-weight': 700 } : {};
+      return textAt(X.wire - 6, first + index * LINE, text, { 'text-anchor': 'end', ...weight });
+    })
     .join('');
 }
 
@@ -65,7 +72,7 @@ function indicatorMark(protector: PlannedProtector, x: number, y: number): strin
 function rowSvg(protector: PlannedProtector, row: ChannelRow): string {
   const { channel, y } = row;
   return [
-    block(2, y, row.conductor, row.conductor.length - 1),
+    conductorWords(row),
     conductorStripe(X.wire, y, X.housing - X.wire, channel.colour),
     element('circle', { cx: X.housing, cy: y, r: 3.2, fill: '#fff', stroke: '#000' }),
     textAt(X.housing + 8, y + 3.2, `Channel ${channel.channel}`, { 'font-weight': 700 }),

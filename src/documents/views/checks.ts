@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { isNec } from '../../model/words.js';
-import { shortLength } from '../figures.js';
+import { amperes, shortLength } from '../figures.js';
 import { placeText } from './schedule.js';
 
 /** A value of the commissioning record: filled from the list's as-built columns, or a blank line to fill in by hand. */
@@ -25,13 +25,14 @@ export const CheckListSchema = z.object({ heading: z.string(), checks: z.array(z
 
 const BLANK = { value: '', toFillIn: true };
 
-function asBuilt(plan: Plan, protector: PlannedProtector, field: string): string {
+/** A figure that the list states of the equipment at a protector, in its SI unit. */
+function asBuilt(plan: Plan, protector: PlannedProtector, field: string): number | undefined {
   for (const port of protector.ports) {
     const equipment = plan.site.equipments.find((e) => e.tag === port.equipment);
     const fact = equipment?.facts.find((f) => f.field === field);
-    if (fact !== undefined) return fact.text;
+    if (typeof fact?.value === 'number') return fact.value;
   }
-  return '';
+  return undefined;
 }
 
 /** The commissioning record of each housing. */
@@ -45,8 +46,11 @@ export function records(plan: Plan): CommissioningRecord[] {
       place: placeText(p),
       serial: p.serial === '' ? BLANK : { value: p.serial, toFillIn: false },
       leadLength:
-        lead === '' ? BLANK : { value: shortLength(p.wiring.leadLengthPlanned, plan.basis), toFillIn: false },
-      faultCurrent: fault === '' ? BLANK : { value: `${fault} on the list`, toFillIn: false },
+        lead === undefined
+          ? BLANK
+          : { value: shortLength(p.wiring.leadLengthPlanned, plan.basis), toFillIn: false },
+      faultCurrent:
+        fault === undefined ? BLANK : { value: `${amperes(fault, '')} on the list`, toFillIn: false },
       lights: p.channels.flatMap((c) =>
         c.indicator.map((i) => ({
           channel: c.channel,

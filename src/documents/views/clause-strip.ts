@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
+import type { IndicatorCause } from '../../model/words.js';
 import { clausesByRule, clauseSummary } from './sources.js';
 
 /** One clause of the job's own code cycle, and how this job stands to it. */
@@ -15,9 +16,35 @@ export type ClauseRow = z.infer<typeof ClauseRowSchema>;
 const tagsOf = (protectors: readonly PlannedProtector[]): string => protectors.map((p) => p.tag).join(', ');
 const isSettled = (p: PlannedProtector): boolean => p.part !== null || p.existing !== null;
 
-/** Protectors to which a rule was applied: it asked for them, or one of their figures is its own. */
+/** What tells that a rule about lights, wires or housings is about a protector; the plan names such rules by job alone. */
+const IS_ABOUT: { readonly [rule: string]: (protector: PlannedProtector) => boolean } = {
+  'indicate/array-pole': (p) => lightsTell(p, ['sunlight', 'no-sunlight', 'turning-dc']),
+  'indicate/battery-pole': (p) => lightsTell(p, ['battery-connected']),
+  'indicate/control-circuit': (p) => isControl(p),
+  'indicate/floating-pair': (p) => !isControl(p) && lightsTell(p, ['floating']),
+  'indicate/grounded-conductor': (p) => lightsTell(p, ['grounded-conductor']),
+  'indicate/grounded-system-line': (p) => !isControl(p) && lightsTell(p, ['energised']),
+  'indicate/part-limit': (p) => lightsTell(p, ['below-indicator-voltage', 'flag', 'no-indicator']),
+  'indicate/turbine-phase': (p) => lightsTell(p, ['turning-alternator']),
+  'indicate/ungrounded-system-line': (p) => lightsTell(p, ['ungrounded-system']),
+  'rate/enclosure': (p) => p.outdoors,
+  'wire/neutral': (p) => p.required.current === 'ac' && p.system !== 'three-phase' && !isControl(p),
+};
+
+function lightsTell(protector: PlannedProtector, causes: readonly IndicatorCause[]): boolean {
+  return protector.channels.some((c) => c.indicator.some((i) => causes.includes(i.cause)));
+}
+
+/** Control circuits alone have ports of this name. */
+function isControl(protector: PlannedProtector): boolean {
+  return protector.ports.some((p) => p.port === 'terminals');
+}
+
+/** Protectors to which a rule was applied: it asked for them, or it is about them, or one of their figures is its own. */
 function touched(plan: Plan, rule: string): readonly PlannedProtector[] {
   if (rule.startsWith('place/')) return plan.protectors.filter((p) => p.reasons.some((r) => r.rule === rule));
+  const isAbout = IS_ABOUT[rule];
+  if (isAbout !== undefined) return plan.protectors.filter(isAbout);
   const computed = plan.protectors.filter((p) => p.calculations.some((c) => c.rule === rule));
   return computed.length > 0 ? computed : plan.protectors;
 }

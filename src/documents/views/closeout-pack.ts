@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
 import type { DocumentContext } from '../context.js';
+import type { Sheet } from '../css.js';
 import type { PlacementSheet } from '../drawing/placement.js';
 import {
   calculationView,
@@ -58,6 +59,7 @@ export type CloseoutPackView = z.infer<typeof CloseoutPackSchema>;
 export function closeoutPackView(
   plan: Plan,
   context: DocumentContext,
+  paper: Sheet,
   sheets: readonly PlacementSheet[],
   style: string,
 ): CloseoutPackView {
@@ -74,7 +76,7 @@ export function closeoutPackView(
     schedule: scheduleRows(plan),
     orders: plan.orders.map((o) => ({ ...o })),
     placement: placementView(plan, sheets),
-    notes: wiringNotes(plan, context.settings),
+    notes: wiringNotes(plan, context.settings, paper),
     calculations: calculationViews(plan),
     leftOut: leftOutParts(plan),
     siteCalculations: plan.siteCalculations.map((c) => calculationView(c)),

@@ -139,7 +139,7 @@ export function ownerSheetView(
     logHow: strings.logHow,
     logColumns: strings.logColumns.map((text, index) => ({
       text,
-      width: ['w8', 'w12', '', 'w24'][index] ?? '',
+      width: ['w10', 'w12', '', 'w24'][index] ?? '',
     })),
     months: [...strings.months],
   };

@@ -14,7 +14,7 @@ import { DEFERENCE, limitTexts } from './limits.js';
 import { blockingItems, OpenItemGroupSchema, openItemGroups, OpenItemViewSchema } from './open-items.js';
 import { placementView, PlacementViewSchema } from './placement.js';
 import { ScheduleRowSchema, scheduleRows } from './schedule.js';
-import { FactViewSchema, NotPlacedViewSchema, notPlacedViews, siteView } from './site.js';
+import { FactViewSchema, NotPlacedViewSchema, notPlacedViews, siteView, statedText } from './site.js';
 
 /** The sheets of a permit sheet, in their order; with `--separate` each is a file. */
 export const PERMIT_PARTS = [
@@ -71,7 +71,10 @@ export const PermitSheetSchema = z.object({
 export type PermitSheetView = z.infer<typeof PermitSheetSchema>;
 
 function temperatureText(plan: Plan): string {
-  const fact = (field: string): string | undefined => plan.facts.find((f) => f.field === field)?.text;
+  const fact = (field: string): string | undefined => {
+    const found = plan.facts.find((f) => f.field === field);
+    return found && statedText(found);
+  };
   const lowest = fact('lowest_temp');
   if (lowest === undefined || lowest === '') return notKnown('the list states no lowest temperature');
   const source = fact('lowest_temp_source');

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
-import { notKnown, runLength } from '../figures.js';
+import { notKnown, quantity, runLength } from '../figures.js';
 import { whereText } from './open-items.js';
 
 type StatedFact = Plan['facts'][number];
@@ -54,10 +54,19 @@ export function originText(origin: StatedFact['origin']): string {
   }
 }
 
+/**
+ * A fact as it was typed, with the unit that it was read in: `-28 °C`; `10, read as -12.2 °C` where its heading or the
+ * settings had another unit.
+ */
+export function statedText({ text, value, unit }: StatedFact): string {
+  const read = typeof value === 'number' ? quantity(value, unit) : String(value);
+  if (text.trim() === '') return read;
+  if (unit === '' || typeof value !== 'number') return text;
+  return Number(text) === value ? read : `${text}, read as ${read}`;
+}
+
 function factView(fact: StatedFact): z.infer<typeof FactViewSchema> {
-  const value =
-    fact.text === '' ? [String(fact.value), fact.unit].filter((t) => t !== '').join(' ') : fact.text;
-  return { field: fact.field, value, origin: originText(fact.origin) };
+  return { field: fact.field, value: statedText(fact), origin: originText(fact.origin) };
 }
 
 /** `off-grid.csv, line 6`: the source of a fact without its column, which bears the name of the field. */

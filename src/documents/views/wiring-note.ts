@@ -3,10 +3,12 @@ import type { Plan, PlannedChannel, PlannedProtector } from '../../model/plan.js
 import type { Settings } from '../../model/settings.js';
 import { isNec } from '../../model/words.js';
 import type { Basis } from '../../model/words.js';
+import type { Sheet } from '../css.js';
 import { housingDrawing } from '../drawing/housing.js';
 import { SvgSchema } from '../drawing/svg.js';
 import { notKnown, plainNumber, shortLength, volts } from '../figures.js';
 import { boxCautions, CautionSchema } from './cautions.js';
+import { noteDensity, NoteDensitySchema } from './note-height.js';
 import { groundingText, partText, placeText, portsText } from './schedule.js';
 
 export const LightRowSchema = z.object({
@@ -22,6 +24,7 @@ export const WiringNoteSchema = z.object({
   id: z.string(),
   /** True for the first note, which carries the heading of the section. */
   first: z.boolean(),
+  density: NoteDensitySchema,
   tag: z.string(),
   housingDrawing: SvgSchema,
   part: z.string(),
@@ -158,9 +161,10 @@ function wiringNote(
   index: number,
   basis: Basis,
   groundColour: string,
+  paper: Sheet,
 ): WiringNote {
   const { housing, wiring } = protector;
-  return {
+  const note = {
     id: `note-${index + 1}`,
     first: index === 0,
     housingDrawing: housingDrawing(protector, basis, groundColour),
@@ -187,10 +191,11 @@ function wiringNote(
     lights: lightRows(protector.channels),
     indicator: indicatorText(protector),
   };
+  return { ...note, density: noteDensity(note, paper) };
 }
 
-/** One wiring note a housing, in the plan's order. */
-export function wiringNotes(plan: Plan, settings: Settings): WiringNote[] {
+/** One wiring note a housing, in the plan's order, each for a page of its own. */
+export function wiringNotes(plan: Plan, settings: Settings, paper: Sheet): WiringNote[] {
   const ground = settings.conductorColours[isNec(plan.basis) ? 'nec' : 'iec'].ground;
-  return plan.protectors.map((p, index) => wiringNote(p, index, plan.basis, ground));
+  return plan.protectors.map((p, index) => wiringNote(p, index, plan.basis, ground, paper));
 }
