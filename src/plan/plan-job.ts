@@ -3,7 +3,7 @@ import type { JobList } from '../model/list.js';
 import type { PlacedNote } from '../model/message.js';
 import type { Clause, NotPlaced, Plan, PlannedProtector } from '../model/plan.js';
 import type { Settings } from '../model/settings.js';
-import type { SitePort } from '../model/site.js';
+import type { SiteEquipment, SitePort } from '../model/site.js';
 import type { Basis } from '../model/words.js';
 import { ALL_RULES } from '../rules/rulebook.js';
 import { surveySite } from '../site/survey.js';
@@ -171,13 +171,18 @@ function siteCalculationsOf(job: JobContext): Plan['siteCalculations'] {
     found.push(mutable(calculation('place/service', `Yearly strikes near the ${line}`, near)));
   }
   for (const equipment of site.equipments) {
-    const isConverter = equipment.ports.some((p) => p.cls === 'dc-in' && p.sources.length > 0);
-    const critical = isConverter ? exposure.criticalLengthFor(equipment) : undefined;
+    const hasArray = equipment.ports.some((p) => p.cls === 'dc-in' && p.sources.some(isOfArray));
+    const critical = hasArray ? exposure.criticalLengthFor(equipment) : undefined;
     if (critical) {
       found.push(mutable(calculation('place/dc-input', `Critical length at ${equipment.tag}`, critical)));
     }
   }
   return found;
+}
+
+/** A turbine's runs have no critical length; what a combiner gathers counts as arrays. */
+function isOfArray({ kind }: SiteEquipment): boolean {
+  return kind === 'array' || kind === 'combiner';
 }
 
 function mutable(one: ReturnType<typeof calculation>): Plan['siteCalculations'][number] {

@@ -888,6 +888,22 @@ describe('2.8 exposure', () => {
     expect(titles('lv_overhead_km=0.5')).toEqual([]);
   });
 
+  it('works out no critical length for a converter that a turbine alone feeds', () => {
+    const titles = (source: string): readonly string[] =>
+      planOf(
+        'basis=iec; earthing=TN; flash_density=1',
+        `CC charge-controller; dc_inputs=1; place=House\n${source}`,
+      )
+        .siteCalculations.map((c) => c.title)
+        .filter((t) => t.startsWith('Critical'));
+    expect(titles('WT wind-turbine; connects_to=CC; output=three-phase; open_circuit_voltage=100')).toEqual(
+      [],
+    );
+    expect(
+      titles('B combiner; connects_to=CC\nA array; connects_to=B; voc_stc=40; modules_in_series=3'),
+    ).toEqual(['Critical length at CC']);
+  });
+
   it('counts strikes to lines by how they are laid and what stands around', () => {
     const strikes = (more: string): readonly (number | undefined)[] =>
       planOf(`basis=iec; earthing=TN; flash_density=4; ${more}`, 'SVC service; ac_in=230')
