@@ -76,6 +76,7 @@ export function jobFingerprints(): (job: JobList) => Fingerprint {
       ofSheet(job.sheet),
       job.line,
       job.items,
+      job.lost,
       job.rows.map((row) => [ofSheet(row.sheet), row.line, row.facts, [...row.unreadable]]),
     ]);
 }

@@ -141,6 +141,8 @@ export interface JobList {
   readonly line: number;
   /** Open items found while reading this job's rows. */
   readonly items: readonly OpenItem[];
+  /** Cells of lines of its files that couldn't be read at all, an item each: a row that names one of them is no second fault. */
+  readonly lost: readonly string[];
 }
 
 /** A model that the equipment library lacks. */

@@ -33,5 +33,6 @@ export function loneRow(
     sheet,
     line: 0,
     items: [],
+    lost: [],
   };
 }

@@ -14,6 +14,7 @@ export interface JobDraft {
   readonly unreadable: Set<Field>;
   readonly rows: ListRow[];
   readonly items: OpenItem[];
+  readonly lost: string[];
   /** Wrong cells of job facts that are said already, by field and text: a job's fact is often repeated on each of its rows. */
   readonly said: Set<string>;
   readonly sheet: Sheet;
@@ -33,6 +34,7 @@ export function draftOf(drafts: JobDrafts, job: string, sheet: Sheet, line: numb
     unreadable: new Set(),
     rows: [],
     items: [],
+    lost: [],
     said: new Set(),
     sheet,
     line,
@@ -100,7 +102,7 @@ export function takeJobFacts(
 export function finishJobs(drafts: JobDrafts): JobList[] {
   return [...drafts.values()]
     .sort((a, b) => byNaturalOrder(a.job, b.job))
-    .map(({ job, facts, unreadable, rows, items, sheet, line }) => {
+    .map(({ job, facts, unreadable, rows, items, lost, sheet, line }) => {
       if (rows.length === 0) {
         items.push(
           itemAt(note(JOB_WITHOUT_ROWS, { job: shown(job) }), {
@@ -110,6 +112,6 @@ export function finishJobs(drafts: JobDrafts): JobList[] {
           }),
         );
       }
-      return { job, facts: facts as Stated<JobFacts>, unreadable, rows, sheet, line, items };
+      return { job, facts: facts as Stated<JobFacts>, unreadable, rows, sheet, line, items, lost };
     });
 }

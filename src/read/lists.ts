@@ -184,6 +184,7 @@ function openList(
     grave.push(itemAt(note(TAG_HEADING_MISSING, {}), { file: name, line: table.headingLine, column: '' }));
   for (const draft of new Set(jobs)) {
     draft.items.push(...grave);
+    draft.lost.push(...table.lostCells);
     for (const field of table.refused.keys()) if (isJobField(field)) draft.unreadable.add(field);
   }
   const jobColumns = readers.filter((c): c is FactColumn<JobField> => isJobField(c.field));

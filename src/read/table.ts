@@ -72,6 +72,8 @@ export interface Table<F extends string> {
   readonly headingLine: number;
   /** Items of single rows, by index of the row; such a row is kept with its tag only. */
   readonly shifted: ReadonlyMap<number, OpenItem>;
+  /** Cells of lines that a quote made unreadable. */
+  readonly lostCells: readonly string[];
   /** Faults through which facts may be lost: they are every job's business. */
   readonly grave: readonly OpenItem[];
   /** What a person may want to look at. */
@@ -165,6 +167,7 @@ export function readTable<F extends string>(
       mark,
       headingLine: place.line,
       shifted: shiftedRows(file, body, place),
+      lostCells: lostCells(quotes, place.delimiter),
       ...faults,
       understood: {
         file,
@@ -234,6 +237,12 @@ function sayLines(file: string, quotes: QuoteFaults, body: Body, { grave, slight
     );
   for (const [column, line] of body.withoutHeading)
     slight.push(at(COLUMN_WITHOUT_HEADING, { column: column + 1 }, file, line));
+}
+
+/** What stood between the delimiters of lines left out for their quotes, as far as those lines are kept. */
+function lostCells({ leftOut }: QuoteFaults, delimiter: Delimiter): string[] {
+  const cells = leftOut.flatMap(({ shown: start }) => start.split('\n', 1)[0]?.split(delimiter) ?? []);
+  return [...new Set(cells.map((cell) => cell.replaceAll('"', '').trim()))].filter((cell) => cell !== '');
 }
 
 /** The item of every row with more cells than headings, by index of the row. */

@@ -28,7 +28,7 @@ export interface Member {
 export interface Roll {
   readonly members: ReadonlyMap<string, Member>;
   readonly groups: ReadonlyMap<string, readonly Member[]>;
-  /** Tags that are left out (a row without a kind, a made tag that is typed too): naming them is no second error. */
+  /** Tags that are left out (a row without a kind, a made tag that is typed too) or stand on a line that can't be read: naming them is no second error. */
   readonly leftOut: ReadonlySet<string>;
   /** Rows that are left out for their kind: what they name may be fed by them. */
   readonly leftOutRows: readonly ListRow[];
@@ -44,7 +44,7 @@ const tagOf = (row: ListRow): string => row.facts.tag?.value ?? `row-${row.line}
 export function callRoll(list: JobList): Roll {
   const notes: PlacedNote[] = [];
   const typed = typedRows(list, notes);
-  const leftOut = new Set<string>();
+  const leftOut = new Set<string>(list.lost);
   const leftOutRows: ListRow[] = [];
   const members = new Map<string, Member>();
   const groups = new Map<string, readonly Member[]>();

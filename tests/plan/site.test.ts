@@ -847,6 +847,21 @@ describe('connections that make no sense', () => {
     expect(faults(plan)).toHaveLength(1);
     expect(items(plan, 'place/feed-unknown')).toEqual([]);
   });
+
+  it('a row on a line that a quote made unreadable is lost, and what names it is no second fault', () => {
+    const loads = ['L1', 'L2', 'L3'].map((tag) => `J,${tag},load,MP,20 m,Barn,120,`).join('\n');
+    const heading = 'job,tag,kind,connects_to,run_length,place,ac_in,description';
+    const plan = planOfCsv(`${heading}\nJ,MP,panel,,,House,120/240,"so\n${loads}\n`);
+    expect(plan.submittable).toBe(false);
+    expect(plan.openItems.filter((i) => i.severity !== 'confirm').map((i) => [i.code, i.line])).toEqual([
+      ['file/quote-open', 2],
+    ]);
+    // A tag that stands nowhere still is one.
+    const elsewhere = planOfCsv(
+      `${heading}\nJ,MP,panel,,,House,120/240,"so\nJ,L1,load,XX,20 m,Barn,120,\nJ,L2,load,,,Barn,120,\n`,
+    );
+    expect(items(elsewhere, 'site/connection-to-nothing').map((i) => i.equipment)).toEqual(['L1']);
+  });
 });
 
 describe('the order of rows', () => {
