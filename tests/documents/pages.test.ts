@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { DocumentContext } from '../../src/documents/context.js';
 import { renderDocuments } from '../../src/documents/render.js';
+import type { Note } from '../../src/model/message.js';
 import type { Plan } from '../../src/model/plan.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
@@ -9,7 +10,7 @@ import { demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan } from './fixtures/plans.js';
 import { stressPlan } from './fixtures/stress.js';
 import type { PrintedDocument, PrintedPage, PrintedText } from './printed.js';
-import { nodesOf, readPrinted } from './printed.js';
+import { contentOf, nodesOf, readPrinted } from './printed.js';
 
 const plans = new Map<string, Plan>(
   [...demoPlans(), housePlan(), draftPlan(), stressPlan()].map((plan) => [plan.job, plan]),
@@ -22,6 +23,8 @@ const COMPANY = {
   licence: 'Fellshire electrical contractor licence INVENTED-0001 and two more that are as long',
 };
 const printed = new Map<string, Map<string, PrintedDocument>>();
+const html = new Map<string, Map<string, string>>();
+const notices: Note[] = [];
 
 beforeAll(async () => {
   const fonts = (await embeddedFonts()).kit;
@@ -30,17 +33,24 @@ beforeAll(async () => {
     date: '2025-03-14',
     fonts,
   };
-  await withPrinter({}, async (printer) => {
+  const created = new Date('2025-03-14T00:00:00Z');
+  await withPrinter({ onNotice: (notice) => notices.push(notice) }, async (printer) => {
     for (const [job, plan] of plans) {
       const files = new Map<string, PrintedDocument>();
-      for (const { fileName, html, metadata } of await renderDocuments(plan, context)) {
-        const created = new Date('2025-03-14T00:00:00Z');
+      const sources = new Map<string, string>();
+      const together = await renderDocuments(plan, context);
+      const apart = await renderDocuments(plan, { ...context, separate: true });
+      const names = new Set(together.map((d) => d.fileName));
+      for (const document of [...together, ...apart.filter((d) => !names.has(d.fileName))]) {
+        const metadata = { ...document.metadata, created };
+        sources.set(document.fileName, document.html);
         files.set(
-          fileName,
-          await readPrinted(await printer.print({ html, metadata: { ...metadata, created } })),
+          document.fileName,
+          await readPrinted(await printer.print({ html: document.html, metadata })),
         );
       }
       printed.set(job, files);
+      html.set(job, sources);
     }
   });
 }, 600_000);
@@ -60,6 +70,9 @@ function eachPage(job: string, check: (page: PrintedPage, where: string) => void
     });
   }
 }
+
+/** A page with fewer lines looks like one that was left over. */
+const FEWEST_LINES = 5;
 
 // A third of a point: rounding of the writer, not an overlap that an eye could see.
 const SLACK = 0.34;
@@ -87,6 +100,51 @@ function lowestLine(texts: readonly PrintedText[]): PrintedText[] {
   const lowest = Math.min(...texts.map((t) => t.bottom));
   return texts.filter((t) => t.bottom < lowest + 3);
 }
+
+interface Heading {
+  readonly role: string;
+  readonly text: string;
+}
+
+const squeezed = (text: string): string => text.normalize('NFKC').replace(/\s+/g, '');
+
+/** The headings of a page by its tags, each with the text that its tag holds. */
+function headingsOf(page: PrintedPage): Heading[] {
+  return nodesOf(page.tags, (role) => /^H\d$/.test(role)).map((node) => {
+    const content = new Set(contentOf(node));
+    const text = page.texts.filter((t) => content.has(t.content)).map((t) => t.text);
+    return { role: node.role ?? '', text: squeezed(text.join('')) };
+  });
+}
+
+/** The headings of an HTML document. */
+function headingsIn(source: string): Heading[] {
+  return [...source.matchAll(/<h([1-6])[^>]*>([^]*?)<\/h\1>/g)].map(([, level = '', inner = '']) => {
+    const text = inner
+      .replace(/<[^>]*>/g, '')
+      .replace(/&#x([0-9A-F]+);/gi, (_, code: string) => String.fromCodePoint(parseInt(code, 16)))
+      .replace(/&lt;/g, '<')
+      .replace(/&gt;/g, '>')
+      .replace(/&quot;/g, '"')
+      .replace(/&amp;/g, '&');
+    return { role: `H${level}`, text: squeezed(text) };
+  });
+}
+
+describe('the reading back of a PDF', () => {
+  it('tells a font that is not embedded', async () => {
+    const objects = [
+      '<</Type/Catalog/Pages 2 0 R>>',
+      '<</Type/Pages/Kids[3 0 R]/Count 1>>',
+      '<</Type/Page/Parent 2 0 R/MediaBox[0 0 99 99]/Contents 4 0 R/Resources<</Font<</F 5 0 R>>>>>>',
+      '<</Length 34>>stream\nBT /F 12 Tf 20 50 Td (Hello) Tj ET\nendstream',
+      '<</Type/Font/Subtype/Type1/BaseFont/DejaVuSans>>',
+    ];
+    const body = objects.map((object, index) => `${index + 1} 0 obj${object}endobj\n`).join('');
+    const { pages } = await readPrinted(Buffer.from(`%PDF-1.4\n${body}trailer<</Root 1 0 R>>\n`));
+    expect(pages[0]?.fonts).toEqual([{ name: 'DejaVuSans', embedded: false, type3: false }]);
+  });
+});
 
 describe.each([...plans.keys()])('the printed pages of %s', (job) => {
   it('have no text on another, and none off the page', () => {
@@ -116,6 +174,26 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
     });
   });
 
+  it('keep each wiring note to a page, and leave no page all but empty', () => {
+    // Names of 200 characters in every cell of a note can't be kept to a page; its notes share theirs with nothing.
+    const most = job === 'STRESS-60' ? 3 : 1;
+    const pack = printed.get(job)?.get('closeout-pack.pdf')?.pages ?? [];
+    for (const { tag } of plans.get(job)?.protectors ?? []) {
+      const pages = pack.filter((p) =>
+        p.texts.some((t) => isMargin(p, t) && t.text.endsWith(`4 Wiring notes · ${tag}`)),
+      );
+      expect(pages.length, `${job} ${tag}`).toBeGreaterThan(0);
+      expect(pages.length, `${job} ${tag}`).toBeLessThanOrEqual(most);
+    }
+    for (const [name, document] of filesOf(job)) {
+      // A document may be short; a page after its first must not look left over.
+      document.pages.slice(1).forEach((page, index) => {
+        const lines = new Set(bodyOf(page).map((t) => Math.round(t.bottom / 3)));
+        expect(lines.size, `${job}, ${name}, page ${index + 2}`).toBeGreaterThanOrEqual(FEWEST_LINES);
+      });
+    }
+  });
+
   it('have each sheet of the drawing on one page', () => {
     for (const [name, document] of filesOf(job)) {
       const sheets = document.pages.filter((p) =>
@@ -125,21 +203,24 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
         p.texts.some((t) => isMargin(p, t) && t.text.includes('Placement drawing')),
       );
       expect(named.length, name).toBe(sheets.length);
-      expect(sheets.length > 0, name).toBe(/closeout|permit/.test(name));
+      expect(sheets.length > 0, name).toBe(/closeout|permit-sheet(?:-2-drawing)?\.pdf/.test(name));
     }
   });
 
-  it('have headings without gaps, and alternative text on every figure', () => {
+  it('have the headings of the document in order and without gaps, tables with header cells, figures with words', () => {
     for (const [name, document] of filesOf(job)) {
       let depth = 0;
       const tags = document.pages.map((p) => p.tags);
-      const headings = tags.flatMap((t) => nodesOf(t, (role) => /^H\d$/.test(role)));
+      const headings = document.pages.flatMap(headingsOf);
       expect(headings[0]?.role, name).toBe('H1');
       for (const heading of headings) {
-        const level = Number(heading.role?.slice(1));
+        const level = Number(heading.role.slice(1));
         expect(level, `${job}, ${name}`).toBeLessThanOrEqual(depth + 1);
         depth = level;
       }
+      const source = html.get(job)?.get(name) ?? '';
+      expect(headings, `${job}, ${name}`).toEqual(headingsIn(source));
+      expect(source.match(/<th(?![^>]* scope="(?:col|row)")[\s>]/g), `${job}, ${name}`).toBeNull();
       for (const figure of tags.flatMap((t) => nodesOf(t, (role) => role === 'Figure'))) {
         expect(figure.alt ?? '', `${job}, ${name}`).not.toBe('');
       }
@@ -147,6 +228,28 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
         expect(nodesOf(table, (role) => role === 'TH').length, `${job}, ${name}`).toBeGreaterThan(0);
       }
     }
+  });
+
+  it('are painted in the order of their tags, so that whoever reads without tags reads the same', () => {
+    eachPage(job, (page, where) => {
+      const painted = [...new Set(page.texts.map((t) => t.content))];
+      const tagged = contentOf(page.tags).filter((id) => painted.includes(id));
+      expect(
+        painted.filter((id) => tagged.includes(id)),
+        where,
+      ).toEqual(tagged);
+    });
+  });
+
+  it('embed each font, and no font of another kind', () => {
+    eachPage(job, (page, where) => {
+      expect(page.fonts.length, where).toBeGreaterThan(0);
+      for (const font of page.fonts) {
+        expect(font, where).toMatchObject({ embedded: true, type3: false });
+        expect(font.name, where).toMatch(/DejaVuSans/);
+      }
+    });
+    expect(notices.filter((n) => n.code === 'print/font-missing')).toEqual([]);
   });
 
   it('say DRAFT on every page of a draft, and nowhere else', () => {
@@ -184,13 +287,17 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
   });
 
   it('are what a permit office takes: text of 10 pt and up, no layers, no annotations, bookmarks', () => {
-    const permit = printed.get(job)?.get('permit-sheet.pdf');
-    expect(permit?.bookmarks).toBeGreaterThan(4);
-    expect(permit?.hasLayers).toBe(false);
-    for (const [index, page] of (permit?.pages ?? []).entries()) {
-      expect(page.annotations).toBe(0);
-      for (const text of page.texts) {
-        expect(text.size, `page ${index + 1}: ${text.text}`).toBeGreaterThanOrEqual(9.99);
+    expect(printed.get(job)?.get('permit-sheet.pdf')?.bookmarks).toBeGreaterThan(4);
+    const permits = filesOf(job).filter(([name]) => name.startsWith('permit-sheet'));
+    expect(permits).toHaveLength(7);
+    for (const [name, permit] of permits) {
+      expect(permit.bookmarks, name).toBeGreaterThan(0);
+      expect(permit.hasLayers, name).toBe(false);
+      for (const [index, page] of permit.pages.entries()) {
+        expect(page.annotations, name).toBe(0);
+        for (const text of page.texts) {
+          expect(text.size, `${name}, page ${index + 1}: ${text.text}`).toBeGreaterThanOrEqual(9.99);
+        }
       }
     }
   });

@@ -1,4 +1,4 @@
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument, OPS, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
 /** A piece of text where it was printed; points, y up from the lower edge of the page. */
 export interface PrintedText {
@@ -10,6 +10,16 @@ export interface PrintedText {
   readonly size: number;
   /** Roles of the tags around it, from the outermost; a row of header cells alone is `HeadRow`. */
   readonly roles: readonly string[];
+  /** The marked content that it belongs to; `` for what no tag holds, such as the margins. */
+  readonly content: string;
+}
+
+/** A font as its page uses it. */
+export interface PrintedFont {
+  readonly name: string;
+  /** False where a reader must find the font elsewhere. */
+  readonly embedded: boolean;
+  readonly type3: boolean;
 }
 
 /** A node of the tag tree; a leaf has no role. */
@@ -30,6 +40,7 @@ export interface PrintedPage {
   /** All text of the page in reading order, NFKC. */
   readonly text: string;
   readonly annotations: number;
+  readonly fonts: readonly PrintedFont[];
 }
 
 /** A PDF as it reads back. */
@@ -50,6 +61,24 @@ function rolesByContent(root: TagNode): Map<string, readonly string[]> {
   };
   walk(root, []);
   return found;
+}
+
+/** The fonts that a page sets its text in, as the reader loads them from the file. */
+async function fontsOf(page: PDFPageProxy): Promise<PrintedFont[]> {
+  const { fnArray, argsArray } = await page.getOperatorList();
+  const names = new Set<string>();
+  fnArray.forEach((operator, index) => {
+    const first = (argsArray as readonly (readonly unknown[] | null)[])[index]?.[0];
+    if (operator === OPS.setFont && typeof first === 'string') names.add(first);
+  });
+  return [...names].map((name) => {
+    const font = page.commonObjs.get(name) as {
+      readonly name: string;
+      readonly missingFile: boolean;
+      readonly isType3Font: boolean;
+    };
+    return { name: font.name, embedded: !font.missingFile, type3: font.isType3Font };
+  });
 }
 
 /**
@@ -79,10 +108,12 @@ export async function readPrinted(bytes: Uint8Array): Promise<PrintedDocument> {
       if (item.str.trim() === '') continue;
       const [, , , size = 0, x = 0, y = 0] = item.transform as number[];
       const box = { left: x, right: x + item.width, bottom: y - 0.2 * size, top: y + 0.72 * size };
-      texts.push({ text: item.str, ...box, size, roles: rolesOf.get(around.at(-1) ?? '') ?? [] });
+      const inside = around.at(-1) ?? '';
+      texts.push({ text: item.str, ...box, size, roles: rolesOf.get(inside) ?? [], content: inside });
     }
     const annotations = (await page.getAnnotations()).length;
-    pages.push({ width, height, texts, tags, text: text.normalize('NFKC'), annotations });
+    const fonts = await fontsOf(page);
+    pages.push({ width, height, texts, tags, text: text.normalize('NFKC'), annotations, fonts });
   }
   const outline = (await pdf.getOutline()) as readonly { items: readonly unknown[] }[] | null;
   const count = (nodes: readonly { items: readonly unknown[] }[]): number =>
@@ -91,6 +122,11 @@ export async function readPrinted(bytes: Uint8Array): Promise<PrintedDocument> {
   const hasLayers = [...layers].length > 0;
   await task.destroy();
   return { pages, bookmarks: outline === null ? 0 : count(outline), hasLayers };
+}
+
+/** The marked content of a node, in reading order. */
+export function contentOf(node: TagNode): string[] {
+  return node.id === undefined ? (node.children ?? []).flatMap(contentOf) : [node.id];
 }
 
 /** All nodes of a role, in reading order. */
