@@ -1,4 +1,5 @@
 import { spawn, type ChildProcess } from 'node:child_process';
+import { existsSync } from 'node:fs';
 import { cp, mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -95,7 +96,9 @@ export async function packsBelow(out: string): Promise<ReadonlyMap<string, Buffe
   // They tell what this run did; our own records hold times.
   const ofTheRun = /^(?:\.shuntbook\/|report\.)/;
   const files = new Map<string, Buffer>();
-  for (const entry of await readdir(out, { recursive: true, withFileTypes: true })) {
+  // A run that is killed while it starts has made no folder yet.
+  const entries = existsSync(out) ? await readdir(out, { recursive: true, withFileTypes: true }) : [];
+  for (const entry of entries) {
     const path = join(entry.parentPath, entry.name);
     const name = path.slice(out.length + 1);
     if (entry.isFile() && !ofTheRun.test(name)) files.set(name, await readFile(path));
