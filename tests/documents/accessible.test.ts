@@ -60,13 +60,45 @@ const OVERFLOWING = `(() => {
 const VIOLATIONS = `axe.run().then(({ violations }) =>
   violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.html.slice(0, 120)).slice(0, 3).join(' | ')))`;
 
+async function open(html: string): Promise<void> {
+  await page.setContent(html.replace('</head>', `${WIDTHS}</head>`), { waitUntil: 'load' });
+  await page.evaluate('document.fonts.ready.then(() => true)');
+}
+
+describe('the measuring in a browser', () => {
+  it.each([
+    ['text wider than its box', 'td { white-space: nowrap; overflow: hidden; }'],
+    ['text higher than its box', 'p, li { height: 5pt; overflow: hidden; }'],
+    ['text of a drawing that leaves it', 'svg text { transform: translateY(-500px); }'],
+  ])('finds %s', async (_, style) => {
+    const [pack] = await renderDocuments(housePlan(), context);
+    if (pack === undefined) throw new Error('nothing is rendered');
+    await open(pack.html);
+    expect(await page.evaluate(OVERFLOWING)).toEqual([]);
+    await open(pack.html.replace('</style>', `${style}</style>`));
+    expect(await page.evaluate(OVERFLOWING)).not.toEqual([]);
+  });
+
+  it('leaves axe to find a drawing without words, faint text, a page without a language', async () => {
+    const [pack] = await renderDocuments(housePlan(), context);
+    if (pack === undefined) throw new Error('nothing is rendered');
+    const spoilt = pack.html
+      .replace(/<svg([^>]*) aria-label="[^"]*"([^>]*)><title>[^<]*<\/title>/, '<svg$1$2>')
+      .replace('</style>', 'h2 { color: #ccc; }</style>')
+      .replace('<html lang="en">', '<html>');
+    await open(spoilt);
+    await page.evaluate(axe.source);
+    const found = String(await page.evaluate(VIOLATIONS));
+    for (const rule of ['svg-img-alt', 'color-contrast', 'html-has-lang']) expect(found).toContain(rule);
+  });
+});
+
 describe.each([...plans.keys()])('the documents of %s in a browser', (job) => {
   it('fit their boxes and leave axe nothing to find', async () => {
     const plan = plans.get(job);
     if (plan === undefined) throw new Error(job);
     for (const { fileName, html } of await renderDocuments(plan, context)) {
-      await page.setContent(html.replace('</head>', `${WIDTHS}</head>`), { waitUntil: 'load' });
-      await page.evaluate('document.fonts.ready.then(() => true)');
+      await open(html);
       expect(await page.evaluate(OVERFLOWING), `${job}, ${fileName}`).toEqual([]);
       await page.evaluate(axe.source);
       expect(await page.evaluate(VIOLATIONS), `${job}, ${fileName}`).toEqual([]);

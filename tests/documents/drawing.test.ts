@@ -140,6 +140,20 @@ function expectClean(layout: Layout): void {
   }
 }
 
+function expectNoTextOnAnother(svg: string): void {
+  const boxes = textBoxes(svg);
+  boxes.forEach((box, index) => {
+    for (const other of boxes.slice(index + 1)) {
+      if (overlap(box, other)) throw new Error(`"${box.what}" lies on "${other.what}"`);
+    }
+  });
+}
+
+function expectEachProtectorOnce(svg: string, of: Plan): void {
+  const tags = [...svg.matchAll(/data-protector="([^"]*)"/g)].map((m) => unescaped(m[1] ?? ''));
+  expect(tags.sort()).toEqual(of.protectors.map((p) => p.tag).sort());
+}
+
 /** Draws a plan and checks all that a drawing promises. */
 async function expectDrawn(of: Plan): Promise<number> {
   const placement = await layoutPlacement(of, ROOM);
@@ -151,16 +165,10 @@ async function expectDrawn(of: Plan): Promise<number> {
   for (const sheet of drawn) {
     expect(sheet.width).toBeLessThanOrEqual(ROOM.width + SLACK);
     expect(sheet.height).toBeLessThanOrEqual(ROOM.height + SLACK);
-    const boxes = textBoxes(sheet.svg);
-    boxes.forEach((box, index) => {
-      for (const other of boxes.slice(index + 1)) {
-        if (overlap(box, other)) throw new Error(`"${box.what}" lies on "${other.what}"`);
-      }
-    });
+    expectNoTextOnAnother(sheet.svg);
   }
   const all = drawn.map((s) => s.svg).join('');
-  const tags = [...all.matchAll(/data-protector="([^"]*)"/g)].map((m) => unescaped(m[1] ?? ''));
-  expect(tags.sort()).toEqual(of.protectors.map((p) => p.tag).sort());
+  expectEachProtectorOnce(all, of);
   const equipments = new Set(
     [...all.matchAll(/data-equipment="([^"]*)"/g)].map((m) => unescaped(m[1] ?? '')),
   );
@@ -184,12 +192,19 @@ describe('the placement drawing', () => {
     'of any site has no label on another, no line across a box, and each protector once',
     { timeout: 600_000 },
     async () => {
+      const seen = { sites: 0, equipments: 0, protectors: 0 };
       await fc.assert(
         fc.asyncProperty(anySite(14), async (of) => {
           await expectDrawn(of);
+          seen.sites += 1;
+          seen.equipments += of.site.equipments.length;
+          seen.protectors += of.protectors.length;
         }),
         { numRuns: 200, seed: 20250314 },
       );
+      expect(seen.sites).toBe(200);
+      expect(seen.equipments).toBeGreaterThan(5 * 200);
+      expect(seen.protectors).toBeGreaterThan(3 * 200);
     },
   );
 
@@ -232,5 +247,63 @@ describe('the placement drawing', () => {
 
   it('is no sheet for a plan without equipment', async () => {
     expect((await layoutPlacement(plan({}), ROOM)).sheets).toEqual([]);
+  });
+});
+
+describe('the check of a drawing', () => {
+  async function house(): Promise<{ of: Plan; layout: Layout; svg: string }> {
+    const of = housePlan();
+    const placement = await layoutPlacement(of, ROOM);
+    const layout = placement.sheets[0]?.strips[0];
+    const svg = drawPlacement(of, placement, ROOM)[0]?.svg;
+    if (layout === undefined || svg === undefined) throw new Error('nothing is drawn');
+    expectClean(layout);
+    expectNoTextOnAnother(svg);
+    expectEachProtectorOnce(svg, of);
+    return { of, layout, svg };
+  }
+
+  it('finds a label that lies on another', async () => {
+    const { svg } = await house();
+    const [label = ''] = /<text[^>]*>[^<]{3,}<\/text>/.exec(svg) ?? [];
+    const beside = label.replace(/ x="([\d.]+)"/, (_, x: string) => ` x="${Number(x) + 4}"`);
+    expect(beside).not.toBe(label);
+    expect(() => {
+      expectNoTextOnAnother(svg.replace(label, label + beside));
+    }).toThrow(/lies on/);
+  });
+
+  it('finds a line that crosses a box', async () => {
+    const { layout } = await house();
+    const [route] = layout.routes;
+    const [start, end] = [route?.[0], route?.at(-1)];
+    const box = layout.cells.find(({ x, cell }) => x > (start?.x ?? 0) && cell.width > 0);
+    if (start === undefined || end === undefined || box === undefined) throw new Error('nothing is drawn');
+    const y = box.y + box.cell.height / 2;
+    const far = box.x + box.cell.width + 5;
+    const detour = [start, { x: start.x, y }, { x: far, y }, { x: far, y: end.y }, end];
+    expect(() => {
+      expectClean({ ...layout, routes: [detour] });
+    }).toThrow(/a line crosses/);
+  });
+
+  it('finds a box that lies on another', async () => {
+    const { layout } = await house();
+    const [first, second, ...rest] = layout.cells;
+    if (first === undefined || second === undefined) throw new Error('nothing is drawn');
+    const moved = { ...second, x: first.x + 2, y: first.y + 2 };
+    expect(() => {
+      expectClean({ ...layout, cells: [first, moved, ...rest] });
+    }).toThrow(/lies on/);
+  });
+
+  it('finds a protector that is drawn twice, or not at all', async () => {
+    const { of, svg } = await house();
+    expect(() => {
+      expectEachProtectorOnce(svg + svg, of);
+    }).toThrow();
+    expect(() => {
+      expectEachProtectorOnce(svg.replace('data-protector', 'data-other'), of);
+    }).toThrow();
   });
 });
