@@ -3,10 +3,10 @@ import type { Sheet } from '../css.js';
 import type { Room } from './sheets.js';
 
 /** Heading above a drawing. */
-const HEADING = 32;
+const HEADING = 26;
 /** Legend below a drawing on a small sheet; legend, job and room for a stamp on a large one. */
 const LEGEND = 62;
-const TITLE_STRIP = 104;
+const TITLE_STRIP = 102;
 
 /** The large sheet that goes with a paper: 11 x 17 in with letter, A3 with A4. */
 export function largeSheet(paper: Sheet): Sheet {

@@ -8,7 +8,7 @@ import type { WiringNote } from './wiring-note.js';
 export const NoteDensitySchema = z.enum(['usual', 'dense', 'densest']);
 export type NoteDensity = z.infer<typeof NoteDensitySchema>;
 /** What is left of a note's height where it is set dense. */
-const DENSE_SAVES = 0.92;
+const DENSE_SAVES = 0.89;
 
 /** Size of a note's text in points, line height and padding of its cells, as the style has them. */
 const TEXT = { size: 8.5, line: 1.27 * 8.5, cell: 4.6 };
@@ -93,5 +93,5 @@ export function noteHeight(note: Parts, sheet: Sheet): number {
 /** The closest setting that a note of this height keeps to its page with. */
 export function noteDensity(note: Parts, sheet: Sheet): NoteDensity {
   const share = (SHEETS[sheet].height - MARGIN.top - MARGIN.bottom) / noteHeight(note, sheet);
-  return share > 1.02 ? 'usual' : share > DENSE_SAVES ? 'dense' : 'densest';
+  return share >= 1 ? 'usual' : share > DENSE_SAVES ? 'dense' : 'densest';
 }

@@ -62,7 +62,8 @@ export function statedText({ text, value, unit }: StatedFact): string {
   const read = typeof value === 'number' ? quantity(value, unit) : String(value);
   if (text.trim() === '') return read;
   if (unit === '' || typeof value !== 'number') return text;
-  return Number(text) === value ? read : `${text}, read as ${read}`;
+  const bare = (given: string): string => given.replace(/[\s°]/g, '');
+  return Number(text) === value || bare(text) === bare(read) ? read : `${text}, read as ${read}`;
 }
 
 function factView(fact: StatedFact): z.infer<typeof FactViewSchema> {

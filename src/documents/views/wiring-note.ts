@@ -90,12 +90,19 @@ export function lightRows(channels: readonly PlannedChannel[]): z.infer<typeof L
   return [...rows.values()];
 }
 
-function channelViews(protector: PlannedProtector): WiringNote['channels'] {
+/** The housings of one placement, the given one first: a doubled conductor may be measured at another of them. */
+function housingsWith(protector: PlannedProtector, plan: Plan): readonly PlannedProtector[] {
+  const others = plan.protectors.filter(
+    (p) => p !== protector && p.part === protector.part && portsText(p.ports) === portsText(protector.ports),
+  );
+  return [protector, ...others];
+}
+
+function channelViews(protector: PlannedProtector, plan: Plan): WiringNote['channels'] {
+  const measurements = housingsWith(protector, plan).flatMap((p) => p.wiring.measurements);
   return protector.channels.map((c) => {
     const bare = c.conductor.replace(/ \(doubled\)$/, '');
-    const measured = protector.wiring.measurements.find(
-      (m) => m.conductor === c.conductor || m.conductor === bare,
-    );
+    const measured = measurements.find((m) => m.conductor === c.conductor || m.conductor === bare);
     return {
       channel: c.channel,
       conductor: c.conductor,
@@ -159,11 +166,12 @@ function indicatorText(protector: PlannedProtector): string {
 function wiringNote(
   protector: PlannedProtector,
   index: number,
-  basis: Basis,
+  plan: Plan,
   groundColour: string,
   paper: Sheet,
 ): WiringNote {
   const { housing, wiring } = protector;
+  const { basis } = plan;
   const note = {
     id: `note-${index + 1}`,
     first: index === 0,
@@ -183,7 +191,7 @@ function wiringNote(
     twoSupplies: wiring.fedFromTwoSupplies,
     cautions: boxCautions(protector),
     sourcesToOpen: [...wiring.sourcesToOpen],
-    channels: channelViews(protector),
+    channels: channelViews(protector, plan),
     groundTo: wiring.groundTo === '' ? notKnown('see the open items') : wiring.groundTo,
     leads: leadRows(protector, basis),
     notes: [...wiring.notes],
@@ -197,5 +205,5 @@ function wiringNote(
 /** One wiring note a housing, in the plan's order, each for a page of its own. */
 export function wiringNotes(plan: Plan, settings: Settings, paper: Sheet): WiringNote[] {
   const ground = settings.conductorColours[isNec(plan.basis) ? 'nec' : 'iec'].ground;
-  return plan.protectors.map((p, index) => wiringNote(p, index, plan.basis, ground, paper));
+  return plan.protectors.map((p, index) => wiringNote(p, index, plan, ground, paper));
 }

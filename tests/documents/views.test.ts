@@ -1,0 +1,127 @@
+import { describe, expect, it } from 'vitest';
+import { clauseStrip } from '../../src/documents/views/clause-strip.js';
+import { records } from '../../src/documents/views/checks.js';
+import { statedText } from '../../src/documents/views/site.js';
+import { wiringNotes } from '../../src/documents/views/wiring-note.js';
+import type { PlannedProtector } from '../../src/model/plan.js';
+import { defaultSettings } from '../../src/model/settings.js';
+import { channel, equipment, plan, protector, sourceLamps, sunLamps } from './fixtures/builder.js';
+import { demoPlans } from './fixtures/demo-plans.js';
+import { housePlan, hutPlan } from './fixtures/plans.js';
+
+const origin = { from: 'list', file: 'list.csv', line: 2, column: 'x' } as const;
+
+describe('a fact as it was typed', () => {
+  it.each([
+    ['-28', -28, '°C', '-28 °C'],
+    ['-18 C', -18, '°C', '-18 °C'],
+    ['10', -12.22, '°C', '10, read as -12.22 °C'],
+    ['35', 10.67, 'm', '35, read as 10.67 m'],
+    ['12 m', 12, 'm', '12 m'],
+    ['10', 10000, 'A', '10, read as 10000 A'],
+    ['3', 3, '', '3'],
+    ['-0.27 %/C', '-0.27 %/C', '', '-0.27 %/C'],
+  ])('%s is shown with the unit that it was read in', (text, value, unit, shown) => {
+    expect(statedText({ field: 'lowest_temp', text, value, unit, origin })).toBe(shown);
+  });
+});
+
+describe('the commissioning record', () => {
+  it('takes what the list states, with its unit, and leaves the rest to be filled in', () => {
+    const fact = { text: '10', value: 10000, unit: 'A', origin, field: 'fault_current' } as const;
+    const base = hutPlan();
+    const [first, ...others] = base.site.equipments;
+    if (first === undefined) throw new Error('the hut has equipment');
+    const of = {
+      ...base,
+      site: { ...base.site, equipments: [{ ...first, facts: [fact] }, ...others] },
+      protectors: [
+        protector({ tag: 'P-1', ports: [{ equipment: first.tag, port: 'output' }], serial: 'S-7' }),
+      ],
+    };
+    expect(records(of)[0]).toMatchObject({
+      serial: { value: 'S-7', toFillIn: false },
+      leadLength: { value: '', toFillIn: true },
+      faultCurrent: { value: '10 kA on the list', toFillIn: false },
+    });
+  });
+});
+
+describe('a conductor that is doubled in another housing of its place', () => {
+  const ports = [{ equipment: 'WT', port: 'output' }];
+  const measured = (conductor: string): PlannedProtector['wiring']['measurements'][number] => ({
+    conductor,
+    current: 'ac',
+    expected: `about 80 V at ${conductor}`,
+    stopAt: 150,
+  });
+  const housing = (
+    tag: string,
+    conductors: readonly string[],
+    more: Partial<PlannedProtector>,
+  ): PlannedProtector => {
+    const channels = conductors.map((c, index) => channel(index + 1, c, 'black', sourceLamps));
+    const made = protector({ tag, ports, channels, ...more });
+    const measurements = conductors.filter((c) => !c.includes('doubled')).map(measured);
+    return { ...made, wiring: { ...made.wiring, measurements } };
+  };
+
+  function notes(second: Partial<PlannedProtector>): readonly string[] {
+    const of = plan({
+      site: { equipments: [equipment('WT', 'wind-turbine', 'Mast', ['output'])], runs: [] },
+      protectors: [housing('P-1', ['L1', 'L2'], {}), housing('P-2', ['L3', 'L1 (doubled)'], second)],
+    });
+    const note = wiringNotes(of, defaultSettings(), 'letter')[1];
+    return note?.channels.map((c) => `${c.expected} | ${c.stopAt}`) ?? [];
+  }
+
+  it('is measured as it is there', () => {
+    expect(notes({})).toEqual(['about 80 V at L3 (AC) | 150 V', 'about 80 V at L1 (AC) | 150 V']);
+  });
+
+  it('is not known where the other housing is another part', () => {
+    expect(notes({ part: 'HT-OTHER' })[1]).toContain('not known');
+  });
+});
+
+describe('the setting of a wiring note', () => {
+  it('is closer only for notes that would not keep to their page', () => {
+    const settings = defaultSettings();
+    const density = (tag: string, note: string): string | undefined =>
+      wiringNotes(demoPlans().find((p) => p.job === tag) ?? housePlan(), settings, 'letter').find(
+        (n) => n.tag === note,
+      )?.density;
+    // Three reasons, three channels and no part: the highest note of the demo.
+    expect(density('UF-110', 'P-2')).toBe('dense');
+    expect(density('UF-110', 'P-1')).toBe('usual');
+  });
+});
+
+describe('the strip of clauses', () => {
+  it('names for a rule of lights the protectors alone that have such lights', () => {
+    const clause = {
+      standard: '',
+      edition: '',
+      clause: '',
+      says: 'Look in daylight.',
+      commonPractice: true,
+      memory: false,
+    };
+    const of = plan({
+      protectors: [
+        protector({ tag: 'P-1', ports: [], channels: [channel(1, 'positive', 'red', sunLamps)] }),
+        protector({ tag: 'P-2', ports: [], channels: [channel(1, 'L1', 'black', sourceLamps)] }),
+      ],
+      clauses: [
+        { ...clause, rule: 'indicate/array-pole', title: 'The light of a pole' },
+        { ...clause, rule: 'indicate/grounded-system-line', title: 'The light of a line' },
+        { ...clause, rule: 'indicate/turbine-phase', title: 'The light of a phase' },
+      ],
+    });
+    expect(clauseStrip(of).map((row) => row.standing)).toEqual([
+      ['met at P-1'],
+      ['met at P-2'],
+      ['no protector rests on it here'],
+    ]);
+  });
+});
