@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import type { DocumentContext } from '../../src/documents/context.js';
+import { renderDocument } from '../../src/documents/render.js';
+import type { Plan, PlannedProtector } from '../../src/model/plan.js';
+import { defaultSettings } from '../../src/model/settings.js';
+import { embeddedFonts } from '../../src/print/fonts.js';
+import { withPrinter } from '../../src/print/printer.js';
+import { plan } from './fixtures/builder.js';
+import { demoPlans } from './fixtures/demo-plans.js';
+import { readPrinted } from './printed.js';
+
+/** A site with this many protectors, taken in turn from all jobs of the demo, so that their lights differ as they do there. */
+function siteOf(count: number): Plan {
+  const plans = demoPlans();
+  const tagOf = (job: string, tag: string): string => `${tag}-${job.replace(/^UF-/, '')}`;
+  const all = plans.flatMap(({ job, protectors }) =>
+    protectors.map((p) => ({
+      ...p,
+      ports: p.ports.map((port) => ({ ...port, equipment: tagOf(job, port.equipment) })),
+    })),
+  );
+  const spread = Array.from({ length: count }, (_, index) => all[(index * 5) % all.length]);
+  const protectors = spread.filter((p): p is PlannedProtector => p !== undefined);
+  return plan({
+    site: {
+      equipments: plans.flatMap(({ job, site }) =>
+        site.equipments.map((e) => ({ ...e, tag: tagOf(job, e.tag), ports: [] })),
+      ),
+      runs: [],
+    },
+    protectors: protectors.map((p, index) => ({ ...p, tag: `P-${index + 1}` })),
+  });
+}
+
+describe("the owner's sheet", () => {
+  it.each([8, 9, 20, 21, 32, 44].flatMap((count) => [[count, 'en'] as const, [count, 'es'] as const]))(
+    'of %i protectors in %s is two pages up to eight and one more for each further twelve',
+    async (count, ownerLanguage) => {
+      const fonts = (await embeddedFonts()).kit;
+      const context: DocumentContext = {
+        settings: defaultSettings(),
+        date: '2025-03-14',
+        fonts,
+        ownerLanguage,
+      };
+      const { html, metadata } = await renderDocument('owner-sheet', siteOf(count), context);
+      const created = new Date('2025-03-14T00:00:00Z');
+      const { pages } = await withPrinter({ pages: 1 }, async (printer) =>
+        readPrinted(await printer.print({ html, metadata: { ...metadata, created } })),
+      );
+      const text = pages.map((p) => p.text.replace(/\s+/g, ' ')).join(' ');
+      for (let n = 1; n <= count; n += 1) expect(text).toMatch(new RegExp(`\\bP-${n}\\b`));
+      expect(pages.length).toBeLessThanOrEqual(2 + Math.ceil(Math.max(0, count - 8) / 12));
+    },
+  );
+});
