@@ -14,7 +14,7 @@ import { portOrder } from './order.js';
 import { longestRun, partFigures, reachOf, type PartFigures, type Selected } from './select.js';
 import { sourcesToOpen } from './supplies.js';
 import type { JobContext } from './survey-facts.js';
-import { wireHousings, type WiredChannel } from './wire.js';
+import { eachConductorOnce, wireHousings, type WiredChannel } from './wire.js';
 
 /** Rounds to 0.01, as every figure of a plan. */
 export function rounded(value: number): number {
@@ -249,14 +249,12 @@ function wiringOf(
     groundTo: leads?.groundTo ?? '',
     sourcesToOpen: [...housing.sources],
     fedFromTwoSupplies: placement.ports.length > 1,
-    measurements: channels
-      .filter((c) => !c.doubled)
-      .map((channel) => ({
-        conductor: conductorName(channel, placement.ports.length > 1),
-        current: requirement.current ?? 'ac',
-        expected: expectedVoltage(job, one, channel),
-        stopAt: roundedOr(stopAt),
-      })),
+    measurements: eachConductorOnce(channels).map((channel) => ({
+      conductor: conductorName(channel, placement.ports.length > 1),
+      current: requirement.current ?? 'ac',
+      expected: expectedVoltage(job, one, channel),
+      stopAt: roundedOr(stopAt),
+    })),
     leadLengthLimit: job.settings.thresholds.leadLength,
     leadLengthPlanned: rounded(planned),
     voltsPerTenCentimetres: roundedOr(figures?.perTenCentimetres),

@@ -47,40 +47,40 @@ describe('the commissioning record', () => {
   });
 });
 
-describe('a conductor that is doubled in another housing of its place', () => {
-  const ports = [{ equipment: 'WT', port: 'output' }];
-  const measured = (conductor: string): PlannedProtector['wiring']['measurements'][number] => ({
-    conductor,
-    current: 'ac',
-    expected: `about 80 V at ${conductor}`,
-    stopAt: 150,
+describe('a channel that doubles a conductor', () => {
+  const wiringOf = (conductors: readonly string[]): PlannedProtector['wiring'] => ({
+    ...protector({ tag: 'P-1', ports: [] }).wiring,
+    measurements: conductors.map((conductor) => ({
+      conductor,
+      current: 'ac',
+      expected: `about 80 V at ${conductor}`,
+      stopAt: 150,
+    })),
   });
-  const housing = (
-    tag: string,
-    conductors: readonly string[],
-    more: Partial<PlannedProtector>,
-  ): PlannedProtector => {
-    const channels = conductors.map((c, index) => channel(index + 1, c, 'black', sourceLamps));
-    const made = protector({ tag, ports, channels, ...more });
-    const measurements = conductors.filter((c) => !c.includes('doubled')).map(measured);
-    return { ...made, wiring: { ...made.wiring, measurements } };
-  };
 
-  function notes(second: Partial<PlannedProtector>): readonly string[] {
+  function note(measured: readonly string[]): readonly string[] {
+    const channels = ['L3', 'L1 (doubled)'].map((c, i) => channel(i + 1, c, 'black', sourceLamps));
     const of = plan({
       site: { equipments: [equipment('WT', 'wind-turbine', 'Mast', ['output'])], runs: [] },
-      protectors: [housing('P-1', ['L1', 'L2'], {}), housing('P-2', ['L3', 'L1 (doubled)'], second)],
+      protectors: [
+        protector({
+          tag: 'P-1',
+          ports: [{ equipment: 'WT', port: 'output' }],
+          channels,
+          wiring: wiringOf(measured),
+        }),
+      ],
     });
-    const note = wiringNotes(of, defaultSettings(), 'letter')[1];
-    return note?.channels.map((c) => `${c.expected} | ${c.stopAt}`) ?? [];
+    const [first] = wiringNotes(of, defaultSettings(), 'letter');
+    return first?.channels.map((c) => `${c.expected} | ${c.stopAt}`) ?? [];
   }
 
-  it('is measured as it is there', () => {
-    expect(notes({})).toEqual(['about 80 V at L3 (AC) | 150 V', 'about 80 V at L1 (AC) | 150 V']);
+  it('is measured as its conductor', () => {
+    expect(note(['L3', 'L1'])).toEqual(['about 80 V at L3 (AC) | 150 V', 'about 80 V at L1 (AC) | 150 V']);
   });
 
-  it('is not known where the other housing is another part', () => {
-    expect(notes({ part: 'HT-OTHER' })[1]).toContain('not known');
+  it('is not to be connected where the plan has no figure for it', () => {
+    expect(note(['L3'])[1]).toContain('do not connect');
   });
 });
 

@@ -80,7 +80,12 @@ describe('AC lines', () => {
     const plan = planOf('', 'S service; ac_in=240/120 high-leg', { catalogue: only(2) });
     expect(conductorsAt(plan, 'S:service')).toEqual(['L1', 'L2', 'L3', 'L2 (doubled)']);
     expect(at(plan, 'S:service')[1]?.wiring.notes.join()).toMatch(/Channel 2 is a second channel of L2/);
-    expect(at(plan, 'S:service')[1]?.wiring.measurements.map((m) => m.conductor)).toEqual(['L3']);
+    // What is doubled there is measured there too, as in its other housing.
+    const [first, second] = at(plan, 'S:service').map((p) => p.wiring.measurements);
+    expect(second?.map((m) => m.conductor)).toEqual(['L3', 'L2']);
+    expect(second?.[1]).toEqual(first?.find((m) => m.conductor === 'L2'));
+    const twice = one(planOf('', 'S service; ac_in=120', { catalogue: only(2) }), 'S:service');
+    expect(twice.wiring.measurements.map((m) => m.conductor)).toEqual(['L1']);
   });
 
   it('a single line on a two-channel part: N takes the spare, at the service it doubles', () => {

@@ -90,16 +90,8 @@ export function lightRows(channels: readonly PlannedChannel[]): z.infer<typeof L
   return [...rows.values()];
 }
 
-/** The housings of one placement, the given one first: a doubled conductor may be measured at another of them. */
-function housingsWith(protector: PlannedProtector, plan: Plan): readonly PlannedProtector[] {
-  const others = plan.protectors.filter(
-    (p) => p !== protector && p.part === protector.part && portsText(p.ports) === portsText(protector.ports),
-  );
-  return [protector, ...others];
-}
-
-function channelViews(protector: PlannedProtector, plan: Plan): WiringNote['channels'] {
-  const measurements = housingsWith(protector, plan).flatMap((p) => p.wiring.measurements);
+function channelViews(protector: PlannedProtector): WiringNote['channels'] {
+  const { measurements } = protector.wiring;
   return protector.channels.map((c) => {
     const bare = c.conductor.replace(/ \(doubled\)$/, '');
     const measured = measurements.find((m) => m.conductor === c.conductor || m.conductor === bare);
@@ -191,7 +183,7 @@ function wiringNote(
     twoSupplies: wiring.fedFromTwoSupplies,
     cautions: boxCautions(protector),
     sourcesToOpen: [...wiring.sourcesToOpen],
-    channels: channelViews(protector, plan),
+    channels: channelViews(protector),
     groundTo: wiring.groundTo === '' ? notKnown('see the open items') : wiring.groundTo,
     leads: leadRows(protector, basis),
     notes: [...wiring.notes],
