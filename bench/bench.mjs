@@ -66,7 +66,7 @@ function weasyPrintRatio(html, rounds, documents) {
     .slice(0, WEASYPRINT_DOCUMENTS)
     .map((name) => join(html, name));
   // Debian's package belongs to Debian's Python, whichever one comes first on the path.
-  const run = spawnSync('/usr/bin/python3', [here('weasyprint.py'), ...some], {
+  const run = spawnSync('/usr/bin/python3', [here('by_weasyprint.py'), ...some], {
     encoding: 'utf8',
     timeout: 1_800_000,
   });

@@ -1,4 +1,4 @@
-"""Prints HTML files by WeasyPrint, in one process: weasyprint.py FILE... Prints the seconds that it took."""
+"""Prints HTML files by WeasyPrint, in one process: by_weasyprint.py FILE... Prints the seconds that it took."""
 
 import sys
 import time
