@@ -5,6 +5,10 @@ import { NEC, practice, sources } from '../sources.js';
 
 const FACTS = ['basis', 'circuit', 'listedFor', 'part'] as const;
 
+// A part made to IEC 61643 that a laboratory hasn't listed to UL 1449 isn't listed as the NEC means it.
+const IEC_STANDARD = /\b(?:IEC|EN)\b/i;
+const UL_STANDARD = /\bUL\b|\b1449\b/i;
+
 export const listing = {
   id: 'rate/listing',
   title: 'Listing of a part, also for systems that aren’t solidly grounded',
@@ -22,6 +26,8 @@ export const listing = {
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     if (isNec(f.basis) && f.part.listing.trim() === '')
       return { fits: false, because: 'no listing is stated', gap: 1 };
+    if (isNec(f.basis) && IEC_STANDARD.test(f.part.listing) && !UL_STANDARD.test(f.part.listing))
+      return { fits: false, because: 'its listing names an IEC standard alone, not UL 1449', gap: 1 };
     if (f.circuit === 'power' && f.listedFor && !f.part.listedFor.includes(f.listedFor)) {
       const system = { ungrounded: 'ungrounded', impedance: 'impedance-grounded', corner: 'corner-grounded' }[
         f.listedFor

@@ -12,6 +12,19 @@ export const table = fitTable(import.meta.url, listing, [
     name: 'nec, listed',
     part: { listing: 'UL 1449' },
   },
+  ...(['IEC 61643-11', 'EN 61643-11:2012', 'to iec 61643-31, tested'] as const).map((text) => ({
+    name: `nec, listed as "${text}": no listing as the code means it (NEC 2023 242.6)`,
+    part: { listing: text },
+    rejects: 'its listing names an IEC standard alone, not UL 1449',
+  })),
+  ...(['UL 1449 5th ed.; IEC 61643-11', 'cULus, 1449, EN 61643-11', 'listed by a laboratory'] as const).map(
+    (text) => ({ name: `nec, listed as "${text}"`, part: { listing: text } }),
+  ),
+  {
+    name: 'iec, a listing to an IEC standard is as good as any',
+    given: { basis: 'iec' },
+    part: { listing: 'IEC 61643-11' },
+  },
   {
     name: 'nec, DC: a listing is asked for as well',
     given: { current: 'dc', circuit: 'array' },
