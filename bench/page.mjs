@@ -45,7 +45,7 @@ Machine: ${cpus().length} cores, ${(totalmem() / 2 ** 30).toFixed(0)} GiB, ${pla
 | --- | --- | --- | --- | --- | --- | --- | --- |
 | ${rows.join(' |\n| ')} |
 
-- **(a)** the bare engine is the same browser printing the same HTML, with the same number of workers and the same reuse of pages, and nothing else: it plans, renders and writes nothing, and finds its fonts on the system.
+- **(a)** the bare engine is the same browser printing the same HTML, with the same number of workers and the same reuse of pages, and nothing else: it plans, renders and writes nothing, and finds its fonts on the system. A full run doesn't lay its pages out for a screen that nobody looks at, which the bare engine does: what that spares the browser pays for a part of planning, rendering and writing, which run beside the printing.
 - **Peak memory** is that of all processes together, shared pages counted once.
 - **(e)** is the time of WeasyPrint a document on one core against that of a full run, its planning included, times the number of workers.
 - ${growth}
