@@ -84,7 +84,8 @@ function lookOf(
   }
   const notes = [...lettersOf].map(([number, marks]) => {
     const mark = filled(strings.noteMark, { letter: marks.join(', ') });
-    return `${filled(strings.light, { number })}: ${mark.toLowerCase()}`;
+    // A line may end between two notes, not between the word and its first letter.
+    return `${filled(strings.light, { number })}: ${mark.toLowerCase().replace(' ', '\u00a0')}`;
   });
   const flag = protector.partDetails?.indicator === 'flag' ? protector.partDetails.indicatorColor : '';
   if (flag !== '') notes.push(flag);
