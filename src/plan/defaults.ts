@@ -4,7 +4,7 @@ import type { SiteEquipment, SitePort } from '../model/site.js';
 import { isNec, type Kind } from '../model/words.js';
 import { batteriesOn } from '../site/battery-bus.js';
 import { ultimateSources } from '../site/inputs.js';
-import { unitOf } from '../site/premises.js';
+import { servicePlaceRun, unitOf } from '../site/premises.js';
 import { figure } from '../text/figures.js';
 import { about } from '../text/message-kit.js';
 import { PLACE_MESSAGES } from '../text/messages/place.js';
@@ -199,7 +199,7 @@ function sayBonds(job: JobContext, selected: readonly Selected[], nec: boolean, 
 function sayOccupancies(job: JobContext, say: Say): void {
   if (job.site.basis.value !== 'nec-2023') return;
   const panels = job.site.equipments
-    .filter((e) => e.kind === 'panel')
+    .filter((e) => e.kind === 'panel' && !standsAtService(job, e))
     .map((equipment) => ({ equipment, unit: unitOf(job.site, equipment) }));
   const others = panels.filter(({ unit }) => unit.otherBuilding && unit.occupancy.byDefault);
   const why = 'keeps 215.18 and 225.42 out';
@@ -224,6 +224,12 @@ function sayOccupancies(job: JobContext, say: Say): void {
     ),
     decides,
   );
+}
+
+/** A panel at the service has the service's protector, whatever its building holds. */
+function standsAtService(job: JobContext, panel: SiteEquipment): boolean {
+  const limit = job.settings.thresholds.servicePlaceRun;
+  return panel.ports.some((port) => servicePlaceRun(port, limit) !== undefined);
 }
 
 /** Ends of runs that would be long ones if they were out of doors. */

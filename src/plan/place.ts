@@ -1,8 +1,10 @@
 import type { PlacedNote } from '../model/message.js';
 import type { SiteEquipment, SitePort } from '../model/site.js';
 import { servicePlaceRun } from '../site/premises.js';
+import { list } from '../text/figures.js';
 import { about } from '../text/message-kit.js';
 import { PLACE_MESSAGES } from '../text/messages/place.js';
+import { byNaturalOrder } from '../text/natural-order.js';
 import { otherEnds } from './control-ends.js';
 import { hasMainPort, isMainPort, type JobContext } from './survey-facts.js';
 import { judge, names, strongest, type Placement, type Refusal, type Verdict } from './verdict.js';
@@ -24,7 +26,8 @@ export function placeOnSite(job: JobContext): Placing {
   for (const equipment of job.site.equipments) {
     if (equipment.facts.protect?.value === true) askedInVain(equipment, notes);
     if (equipment.kind === 'other') {
-      notes.push(about(PLACE_MESSAGES.otherKind, { tag: equipment.tag }, equipment.tag, 'kind'));
+      const { tag } = equipment;
+      notes.push(about(PLACE_MESSAGES.otherKind, { tag, circuits: circuitsAt(equipment) }, tag, 'kind'));
     }
     for (const port of equipment.ports) {
       if (
@@ -57,6 +60,13 @@ export function placeOnSite(job: JobContext): Placing {
     refusals: [...refusals, ...others.refusals, ...silentPorts(job, verdicts)],
     notes,
   };
+}
+
+/** The control circuits that end at an equipment, in natural order of tags. */
+function circuitsAt({ ports }: SiteEquipment): string {
+  const ends = ports.flatMap((p) => p.runs.map((run) => (run.from === p ? run.to : run.from).equipment));
+  const tags = ends.filter((e) => e.kind === 'control-circuit').map((e) => e.tag);
+  return list([...new Set(tags)].sort(byNaturalOrder));
 }
 
 /** The list asks for a protector where there is no port for one, or where it says itself that the port is unused. */

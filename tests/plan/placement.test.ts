@@ -140,6 +140,16 @@ describe('place/feeder', () => {
     expect(defaultsOf(plan, 'building_occupancy')).toEqual([expect.stringContaining('taken as dwelling')]);
   });
 
+  it('a panel at a service on a pole needs no word of what it feeds: the service’s protector is its own', () => {
+    const plan = planOf(
+      dwelling,
+      `SVC service; ac_in=120/240; place=Yard / pole; outdoors=yes
+       P panel; connects_to=SVC; run_length=1 m; ac_in=120/240; place=Yard / pole; outdoors=yes`,
+    );
+    expect(rulesAt(plan, 'P:feeder')).toEqual([]);
+    expect(defaultsOf(plan, 'building_occupancy')).toEqual([]);
+  });
+
   it('a sub-panel of a dwelling: required, and to be confirmed since offices differ', () => {
     const plan = planOf(
       dwelling,
@@ -805,6 +815,19 @@ describe('place/signal and kind other', () => {
     const plan = planOf('', 'X other');
     expect(items(plan, 'place/other-kind')).toHaveLength(1);
     expect(because(plan, 'X:terminals')).not.toEqual([]);
+  });
+
+  it('kind other at the end of a control circuit: the item names what place/control does look at', () => {
+    const text = (rows: string): string[] =>
+      items(planOf('', rows), 'place/other-kind').map((item) => item.message);
+    expect(text('X other')).toEqual(['X is of kind other: no rule of shuntbook looks at it.']);
+    expect(
+      text(`X other; place=House
+        C2 control-circuit; connects_to=X; run_length=60 m; control_voltage=24 V dc; place=Gate; outdoors=yes
+        C1 control-circuit; connects_to=X; run_length=60 m; control_voltage=24 V dc; place=Well; outdoors=yes`),
+    ).toEqual([
+      'X is of kind other: no rule of shuntbook looks at it, but for the control circuits that end there: C1 and C2.',
+    ]);
   });
 });
 

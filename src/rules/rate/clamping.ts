@@ -29,10 +29,11 @@ export const clamping = {
     }
     const aim = f.thresholds.withstandShare * f.withstand;
     if (reached <= aim) return { fits: true };
-    const share = figure(f.thresholds.withstandShare * 100, '%');
+    const share =
+      reached > f.withstand ? 'the whole' : `${figure(f.thresholds.withstandShare * 100, '%')} of the`;
     return {
       fits: true,
-      shortfall: `${compared} > ${share} of the ${f.withstandAssumed ? 'assumed ' : ''}withstand of ${figure(f.withstand, 'V')}`,
+      shortfall: `${compared} > ${share} ${f.withstandAssumed ? 'assumed ' : ''}withstand of ${figure(f.withstand, 'V')}`,
     };
   },
 } satisfies AnyFitRule;

@@ -76,7 +76,7 @@ function checkConverters(f: Facts, turbine: TurbineFacts, volts: number, notes: 
     if (most === undefined || reached <= most) continue;
     const p = {
       tag: turbine.tag,
-      volts: figure(reached, 'V'),
+      volts: `${figure(reached, 'V')}${turbine.output === 'three-phase' ? ' behind the rectifier' : ''}`,
       converter: converter.tag,
       most: figure(most, 'V'),
     };

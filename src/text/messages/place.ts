@@ -140,11 +140,14 @@ export const PLACE_MESSAGES = {
     code: 'place/other-kind',
     severity: 'confirm',
     title: 'Equipment of kind other is outside every rule',
-    message: (p: { tag: string }) => `${p.tag} is of kind other: no rule of shuntbook looks at it.`,
+    message: (p: { tag: string; circuits: string }) => {
+      const but = p.circuits === '' ? '' : `, but for the control circuits that end there: ${p.circuits}`;
+      return `${p.tag} is of kind other: no rule of shuntbook looks at it${but}.`;
+    },
     expected: 'a kind that a rule knows, or a plan by hand',
     hint: 'Choose a kind, or have it planned by hand.',
     who: 'designer',
-  } satisfies MessageEntry<{ tag: string }>,
+  } satisfies MessageEntry<{ tag: string; circuits: string }>,
   controlOtherEnd: {
     code: 'place/control-other-end',
     severity: 'confirm',

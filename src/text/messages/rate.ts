@@ -131,9 +131,9 @@ export const RATE_MESSAGES = {
   rectifiedAbove: {
     code: 'rate/rectified-above-converter',
     severity: 'conflict',
-    title: 'The rectified voltage of a turbine is above what the converter bears',
+    title: 'The voltage of a turbine without load, rectified, is above what the converter bears',
     message: (p: { tag: string; volts: string; converter: string; most: string }) =>
-      `${p.tag} reaches ${p.volts} behind the rectifier without load, above the ${p.most} that ${p.converter} bears.`,
+      `${p.tag} reaches ${p.volts} without load, above the ${p.most} that ${p.converter} bears.`,
     found: (p) => p.volts,
     expected: (p) => `at most ${p.most}`,
     hint: 'Choose another controller, or correct the open-circuit voltage.',

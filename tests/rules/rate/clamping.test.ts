@@ -41,7 +41,13 @@ export const table = fitTable(import.meta.url, clamping, [
     name: 'above an assumed withstand: never rejected, it ranks and asks',
     given: assumed,
     part: { up: 9000 },
-    shortfall: 'VPR 9000 V + leads 200 V > 80 % of the assumed withstand of 2500 V',
+    shortfall: 'VPR 9000 V + leads 200 V > the whole assumed withstand of 2500 V',
+  },
+  {
+    name: 'an assumed withstand itself isn’t passed: above the share alone',
+    given: assumed,
+    part: { up: 2300 },
+    shortfall: 'VPR 2300 V + leads 200 V > 80 % of the assumed withstand of 2500 V',
   },
   {
     name: 'within an assumed withstand',

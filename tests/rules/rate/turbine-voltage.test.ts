@@ -57,7 +57,9 @@ export const table = ratingTable(import.meta.url, turbineVoltage, [
     name: 'direct current above what the controller bears: a conflict',
     given: { turbines: [dc], converters: [bears(199)] },
     asks: 200,
-    notes: ['rate/rectified-above-converter WT-1.open_circuit_voltage'],
+    notes: [
+      'rate/rectified-above-converter WT-1.open_circuit_voltage: WT-1 reaches 200 V without load, above the 199 V that CC-1 bears.',
+    ],
   },
   {
     name: 'the kind of current isn’t stated: missing (section 5)',
