@@ -34,19 +34,35 @@ function pictured(channel: PlannedChannel): PlannedIndicator[] {
   return channel.indicator.filter((i) => !NO_PICTURE.has(i.state));
 }
 
-function statesKey(channel: PlannedChannel): string {
-  return [...new Set(pictured(channel).map((i) => i.state))].join('|');
+/** What stands at the port of a channel, and the kinds that feed that port; a generator's own output feeds itself. */
+interface Around {
+  readonly own: string;
+  readonly feeders: readonly string[];
 }
 
-/** How a state is called, by what feeds the protector. */
-export function stateWord(state: SystemState, words: StateWords, kinds: ReadonlySet<string>): string {
-  const generator = kinds.has('generator');
-  const water = kinds.has('hydro-turbine');
+function aroundOf(plan: Plan, protector: PlannedProtector, channel: PlannedChannel): Around {
+  const { ports } = protector;
+  // On a shared protector the conductor names its port first.
+  const port = ports.find((p) => ports.length > 1 && channel.conductor.startsWith(`${p.port} `)) ?? ports[0];
+  const kindOf = (tag: string): string => plan.site.equipments.find((e) => e.tag === tag)?.kind ?? '';
+  const feeders = plan.site.runs
+    .filter((run) => run.to.equipment === port?.equipment && run.to.port === port.port)
+    .map((run) => kindOf(run.from.equipment));
+  const own = kindOf(port?.equipment ?? '');
+  return { own, feeders: own === 'generator' ? [own] : feeders };
+}
+
+/** How a state is called, by what feeds the port: off is the generator's word only where nothing else feeds it. */
+function stateWord(state: SystemState, words: StateWords, { own, feeders }: Around): string {
+  const sources = feeders.filter((kind) => kind !== 'service');
+  const generator = sources.length > 0 && sources.every((kind) => kind === 'generator');
+  const generatorAlone = generator && sources.length === feeders.length;
+  const water = own === 'hydro-turbine' || feeders.includes('hydro-turbine');
   const names: { readonly [S in SystemState]: string } = {
     always: words.always,
     'utility on': words.utilityOn,
     'source on': generator ? words.generatorOn : words.powerOn,
-    'source off': generator ? words.generatorOff : words.powerOff,
+    'source off': generatorAlone ? words.generatorOff : words.powerOff,
     sun: words.sun,
     night: words.night,
     turning: water ? words.waterTurning : words.windTurning,
@@ -54,20 +70,6 @@ export function stateWord(state: SystemState, words: StateWords, kinds: Readonly
     'ground-fault device open': words.always,
   };
   return names[state];
-}
-
-/** The kinds of the equipments at the protector's ports and of what feeds those ports. */
-export function kindsAround(plan: Plan, protector: PlannedProtector): Set<string> {
-  const kindOf = new Map(plan.site.equipments.map((e) => [e.tag, e.kind]));
-  const kinds = new Set<string>();
-  for (const port of protector.ports) {
-    kinds.add(kindOf.get(port.equipment) ?? '');
-    for (const run of plan.site.runs) {
-      if (run.to.equipment === port.equipment && run.to.port === port.port)
-        kinds.add(kindOf.get(run.from.equipment) ?? '');
-    }
-  }
-  return kinds;
 }
 
 function lookIn(channel: PlannedChannel, state: SystemState): PlainLook {
@@ -83,22 +85,24 @@ function lookIn(channel: PlannedChannel, state: SystemState): PlainLook {
  * looks the same at all times joins the first group.
  */
 export function lightGroups(plan: Plan, protector: PlannedProtector, words: StateWords): LightGroup[] {
-  const kinds = kindsAround(plan, protector);
-  const keys = [...new Set(protector.channels.map(statesKey))].filter((k) => k !== '');
+  const told = protector.channels.map((channel) => {
+    const around = aroundOf(plan, protector, channel);
+    const states = [...new Set(pictured(channel).map((i) => i.state))];
+    const called = states.map((state) => ({ state, word: stateWord(state, words, around) }));
+    return { channel, called, key: called.map(({ state, word }) => `${state}:${word}`).join('|') };
+  });
+  const keys = [...new Set(told.map((t) => t.key))].filter((k) => k !== '');
   if (keys.length === 0) {
     const lights = protector.channels.map((c) => ({ number: c.channel, look: lookIn(c, 'always') }));
     return lights.length === 0 ? [] : [{ states: [{ state: words.always, lights }] }];
   }
   return keys.map((key, index) => {
-    const members = protector.channels.filter((c) => {
-      const own = statesKey(c);
-      return own === key || (own === '' && index === 0);
-    });
-    const states = key.split('|') as SystemState[];
+    const members = told.filter((t) => t.key === key || (t.key === '' && index === 0));
+    const called = told.find((t) => t.key === key)?.called ?? [];
     return {
-      states: states.map((state) => ({
-        state: stateWord(state, words, kinds),
-        lights: members.map((c) => ({ number: c.channel, look: lookIn(c, state) })),
+      states: called.map(({ state, word }) => ({
+        state: word,
+        lights: members.map(({ channel: c }) => ({ number: c.channel, look: lookIn(c, state) })),
       })),
     };
   });
