@@ -11,9 +11,21 @@ import { byNaturalOrder } from '../text/natural-order.js';
 export function sourcesToOpen(ports: readonly SitePort[], subject: SiteEquipment): readonly string[] {
   const found = new Set<SiteEquipment>();
   for (const port of ports) gather(port, found, new Set());
-  const lines = [...found].sort((a, b) => byNaturalOrder(a.tag, b.tag)).map(lineOf);
+  const ahead = ports.filter(isAheadOfService).map((p) => p.equipment);
+  const lines = [...found]
+    .sort((a, b) => byNaturalOrder(a.tag, b.tag))
+    .map((e) => (ahead.includes(e) ? aheadLine(e) : lineOf(e)));
   const isControl = ports.some((p) => p.cls === 'terminals');
   return isControl ? [`Supply of the control circuit ${subject.tag}: switch it off.`, ...lines] : lines;
+}
+
+/** True where the place is on the utility's side of the main disconnect, which then makes nothing dead there. */
+function isAheadOfService({ cls, equipment }: SitePort): boolean {
+  return cls === 'service' && equipment.facts.ahead_of_disconnect?.value === true;
+}
+
+function aheadLine({ tag }: SiteEquipment): string {
+  return `Utility service ${tag}: this place is ahead of its main disconnect and stays live when that is open; only the utility can open it.`;
 }
 
 function gather(port: SitePort, found: Set<SiteEquipment>, seen: Set<SitePort>): void {

@@ -289,6 +289,31 @@ describe('the sources to open', () => {
     expect(open('A:output')).toMatch(/service SVC/);
   });
 
+  it('ahead of the main disconnect that disconnect opens nothing: only the utility can', () => {
+    const at = (ahead: string): string =>
+      one(
+        planOf('', `SVC service; ac_in=120/240; place=House; ahead_of_disconnect=${ahead}`),
+        'SVC:service',
+      ).wiring.sourcesToOpen.join(' ');
+    expect(at('yes')).toBe(
+      'Utility service SVC: this place is ahead of its main disconnect and stays live when that is open; only the utility can open it.',
+    );
+    expect(at('no')).toBe(
+      'Utility service SVC: open its main disconnect; ahead of it only the utility can open.',
+    );
+    // What stands behind it goes by the main disconnect all the same.
+    expect(
+      one(
+        planOf(
+          '',
+          `SVC service; ac_in=120/240; place=House; ahead_of_disconnect=yes
+           MP panel; connects_to=SVC; run_length=9 m; ac_in=120/240; place=House; protect=yes`,
+        ),
+        'MP:feeder',
+      ).wiring.sourcesToOpen,
+    ).toEqual(['Utility service SVC: open its main disconnect; ahead of it only the utility can open.']);
+  });
+
   it('of a battery: the battery, and what charges it', () => {
     expect(open('BAT:battery')).toMatch(/Battery BAT/);
     expect(open('BAT:battery')).toMatch(/Array B/);
