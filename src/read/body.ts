@@ -7,11 +7,21 @@ export interface LeftOut {
   readonly text: string;
 }
 
+/** A note that stands alone in one column, right above a row: in the job column it may be the job of the rows under it. */
+export interface Aside {
+  readonly line: number;
+  readonly text: string;
+  readonly column: number;
+  /** Index of the row that follows. */
+  readonly row: number;
+}
+
 /** The rows of a table, and what was found among them. */
 export interface Body {
   readonly rows: readonly (readonly string[])[];
   readonly lines: readonly number[];
   readonly leftOut: readonly LeftOut[];
+  readonly asides: readonly Aside[];
   /** Rows with more cells than there are headings: a delimiter too many has shifted them. */
   readonly surplus: readonly { readonly row: number; readonly cells: number }[];
   /** Columns without a heading that hold something, with the first line. */
@@ -91,6 +101,7 @@ export function bodyOf(
   const rows: (readonly string[])[] = [];
   const rowLines: number[] = [];
   const leftOut: LeftOut[] = [];
+  const asides: Aside[] = [];
   const surplus: { row: number; cells: number }[] = [];
   const withoutHeading = new Map<number, number>();
   const identityAt = columns.filter((c) => identity.includes(c.field)).map((c) => c.index);
@@ -114,7 +125,11 @@ export function bodyOf(
       if (blankRecord(record) || sameAsHeading(record, headings)) continue;
       const sort = sortOf(record, identityAt, namedAt);
       if (sort === 'note' || (sort === 'figures' && i > lastRow())) {
-        leftOut.push({ line: lines[i] ?? 0, text: shown(record.filter((c) => !isBlank(c)).join(' ')) });
+        const out = { line: lines[i] ?? 0, text: shown(record.filter((c) => !isBlank(c)).join(' ')) };
+        leftOut.push(out);
+        const column = record.findIndex((c) => !isBlank(c));
+        if (record.every((c, at) => at === column || isBlank(c)))
+          asides.push({ ...out, column, row: rows.length });
         continue;
       }
     }
@@ -129,5 +144,5 @@ export function bodyOf(
     rows.push(record);
     rowLines.push(lines[i] ?? 0);
   }
-  return { rows, lines: rowLines, leftOut, surplus, withoutHeading };
+  return { rows, lines: rowLines, leftOut, asides, surplus, withoutHeading };
 }

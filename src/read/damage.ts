@@ -25,13 +25,25 @@ export function formulaError(text: string): string | null {
 }
 
 /**
+ * What a spreadsheet made of a long number, or of a code with an E in it: several numbers become one text.
+ * @param text a name, trimmed
+ * @returns what happened, in words, or null
+ */
+export function shortenedName(text: string): string | null {
+  return text.length <= 20 && SHORTENED.test(text)
+    ? 'a spreadsheet has shortened a long number or a code with an E in it'
+    : null;
+}
+
+/**
  * What a spreadsheet made of a name: a date, or a number shortened to powers of ten.
  * @param text a tag, a model or another name, trimmed
  * @returns what happened, in words, or null
  */
 export function damagedName(text: string): string | null {
   if (text.length < 3 || text.length > 20) return null;
-  if (SHORTENED.test(text)) return 'a spreadsheet has shortened a long number or a code with an E in it';
+  const shortened = shortenedName(text);
+  if (shortened !== null) return shortened;
   if (DATE_BY_FIGURES.test(text) || (DATE_BY_NAME.test(text) && text.includes('-'))) {
     return 'a spreadsheet seems to have made a date of it';
   }

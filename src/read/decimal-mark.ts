@@ -9,8 +9,8 @@ const DECIMAL_POINT = /(?:^|[^\d.,])\d+\.(?:\d{1,2}|\d{4,})(?![\d.,])|(?:^|[^\d.
 const LONGEST = 60;
 
 /**
- * Whether `1.234` can be read two ways in this file as well as `1,234`: where its figures show decimal commas, or where it is separated by
- * semicolons (as spreadsheets do in places with a decimal comma) and no figure shows a decimal point. Only the column map or a flag states
+ * Whether `1.234` can be read two ways in this file as well as `1,234`: where its figures show decimal commas, or where no comma separates
+ * its cells (spreadsheets take another mark in places with a decimal comma) and no figure shows a decimal point. Only the column map or a flag states
  * the mark for sure.
  * @param rows the records
  * @param columns those understood
@@ -22,7 +22,7 @@ export function decimalMark(
   delimiter: string,
 ): DecimalMark {
   const figures = columns.filter((c) => c.dimension !== null).map((c) => c.index);
-  let points = delimiter !== ';';
+  let points = delimiter === ',';
   for (const row of rows) {
     for (const index of figures) {
       const cell = row[index];

@@ -76,10 +76,11 @@ export function takeJobFacts(
     const text = row[index];
     if (text === undefined || text === '') continue;
     const before = draft.facts[field];
-    if (before?.text === text) continue;
+    // Another file may mean something else by the same text: its heading's unit, its decimal mark.
+    if (before?.text === text && 'file' in before.origin && before.origin.file === file) continue;
     const cell = read(text);
     if (cell.is === 'blank') continue;
-    const key = `${field}\n${text}`;
+    const key = `${field}\n${text}\n${file}`;
     if (cell.note !== null && !draft.said.has(key)) {
       draft.items.push(itemAt(cell.note, { file, line, column: heading }));
       draft.said.add(key);

@@ -1,6 +1,6 @@
 import type { Field, Sheet } from '../model/list.js';
 import { itemAt, note } from '../text/message-kit.js';
-import { JOB_FROM_ABOVE, JOB_MISSING } from '../text/messages/list.js';
+import { JOB_FROM_ABOVE, JOB_MISSING, JOB_OR_NOTE } from '../text/messages/list.js';
 import { shown } from '../text/shown.js';
 import type { FactColumn } from './fact-columns.js';
 import { draftOf, type JobDraft, type JobDrafts } from './job-drafts.js';
@@ -61,6 +61,10 @@ export function jobsOfRows(
     jobs.push(draft);
   }
   sayBlanks(blanks, repeats, file, column.heading);
+  for (const { line, text, column: at, row } of table.asides) {
+    if (at !== column.index || column.read(rows[row]?.[at] ?? '').is !== 'blank') continue;
+    jobs[row]?.items.push(itemAt(note(JOB_OR_NOTE, { text }), { file, line, column: column.heading }));
+  }
   return jobs;
 }
 

@@ -15,7 +15,7 @@ import { COLUMN_WITHOUT_HEADING, NO_HEADING } from '../text/messages/list-headin
 import { CELLS_SURPLUS } from '../text/messages/list.js';
 import type { DecimalMark } from '../text/numbers.js';
 import { shown } from '../text/shown.js';
-import { bodyOf, type Body, type LeftOut } from './body.js';
+import { bodyOf, type Aside, type Body, type LeftOut } from './body.js';
 import { chooseColumns, type Column, type ColumnReading } from './columns.js';
 import { decimalMark } from './decimal-mark.js';
 import { decode, lineEnds, type Decoded, type Encoding } from './decode.js';
@@ -72,6 +72,8 @@ export interface Table<F extends string> {
   readonly headingLine: number;
   /** Items of single rows, by index of the row; such a row is kept with its tag only. */
   readonly shifted: ReadonlyMap<number, OpenItem>;
+  /** Notes among the rows that stand alone in one column. */
+  readonly asides: readonly Aside[];
   /** Cells of lines that a quote made unreadable. */
   readonly lostCells: readonly string[];
   /** Faults through which facts may be lost: they are every job's business. */
@@ -167,6 +169,7 @@ export function readTable<F extends string>(
       mark,
       headingLine: place.line,
       shifted: shiftedRows(file, body, place),
+      asides: body.asides,
       lostCells: lostCells(quotes, place.delimiter),
       ...faults,
       understood: {

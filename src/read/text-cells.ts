@@ -6,7 +6,7 @@ import { note } from '../text/message-kit.js';
 import { shown } from '../text/shown.js';
 import { readYesNo, saysNothing, wordKey } from '../text/words.js';
 import { wrongCell, type CellContext, type CellReading } from './cell-reading.js';
-import { CUT_LENGTH, damagedName, formulaError, SPREADSHEET } from './damage.js';
+import { CUT_LENGTH, damagedName, formulaError, shortenedName, SPREADSHEET } from './damage.js';
 
 /** More than any name, address or remark on a list has; a document prints it whole. */
 export const MOST_TEXT = 4000;
@@ -50,7 +50,7 @@ export function readTextCell(field: Field, text: string, context: CellContext): 
   const trimmed = text.trim();
   if (saysNothing(trimmed) || (NO_IS_NOTHING.has(field) && readYesNo(trimmed) === false))
     return { is: 'blank' };
-  const damage = formulaError(trimmed) ?? (NAMES.has(field) ? damagedName(trimmed) : null);
+  const damage = formulaError(trimmed) ?? nameDamage(field, trimmed);
   if (damage !== null) {
     return {
       is: 'wrong',
@@ -71,6 +71,12 @@ export function readTextCell(field: Field, text: string, context: CellContext): 
   const languages = OWNER_LANGUAGE_CODES.join(' or ');
   const told = unspoken ? note(LANGUAGE_UNKNOWN, { ...at, languages }) : cut ? note(CELL_CUT, at) : null;
   return { is: 'value', value, feet: null, note: told };
+}
+
+/** The id of a job may be a date; shortened to powers of ten it may be that of several jobs. */
+function nameDamage(field: Field, text: string): string | null {
+  if (field === 'job') return shortenedName(text);
+  return NAMES.has(field) ? damagedName(text) : null;
 }
 
 function textValue(field: Field, text: string): string {

@@ -1,11 +1,19 @@
 import { FIELDS } from '../model/fields.js';
 import type { Connection, Field, VoltageCoefficient } from '../model/list.js';
-import { inOurUnit, readQuantity, type Dimension, type QuantityReading, type Unit } from '../text/units.js';
+import {
+  inOurUnit,
+  readQuantity,
+  unitOf,
+  type Dimension,
+  type QuantityReading,
+  type Unit,
+} from '../text/units.js';
 import { readYesNo, wordKey } from '../text/words.js';
 import { nearest } from '../text/closeness.js';
 import { damagedName, SPREADSHEET } from './damage.js';
 import type { CellContext, Wrong } from './cell-reading.js';
 import { dimensionOf } from './field-dimension.js';
+import { sameVoltages } from './same-voltages.js';
 
 export interface Typed {
   readonly value: unknown;
@@ -45,7 +53,7 @@ export function quantityProblem(reading: Extract<QuantityReading, { ok: false }>
     case 'two-ways':
       return wrong(
         'it can be read two ways, with a decimal mark or with a mark between thousands',
-        'Write it without marks between thousands, or state the decimal mark by --decimal or in the column map.',
+        'Write it without marks between thousands; of a list, --decimal or the column map may state its decimal mark.',
       );
     case 'shortened':
       return wrong(
@@ -61,15 +69,27 @@ export function quantityProblem(reading: Extract<QuantityReading, { ok: false }>
   }
 }
 
+/** A cell that holds a unit and no number, as in a line of units under the heading that isn't taken for one. */
+function unitAlone(field: Field, text: string): Wrong | null {
+  const unit = unitOf(text);
+  if (unit === null) return null;
+  const heading = `${field} (${unit.symbol})`;
+  return wrong(
+    'it is a unit without a number',
+    `Write the unit in the heading, such as ${heading}; not in a row.`,
+  );
+}
+
 /** A figure in our unit, with the heading's unit or `bare` for a bare number; bare null: it needs a unit. */
 function quantity(
+  field: Field,
   text: string,
   dimension: Dimension,
   context: CellContext,
   bare: number | null,
 ): Wrong | { readonly value: number; readonly unit: Unit | null } {
   const reading = readQuantity(text, context.mark);
-  if (!reading.ok) return quantityProblem(reading);
+  if (!reading.ok) return unitAlone(field, text) ?? quantityProblem(reading);
   if (Math.abs(reading.figure) > LARGEST) return wrong('it is larger than any such figure');
   const unit = reading.unit ?? context.unit;
   if (unit !== null) {
@@ -81,6 +101,15 @@ function quantity(
   return { value: reading.figure * bare, unit: null };
 }
 
+/**
+ * A bare figure below this is in kA or kV more likely than in A or V: an available fault current below 100 A (common practice, no source), a
+ * rated impulse withstand voltage below 330 V (the lowest of IEC 60664-1, Table F.1).
+ */
+const LEAST_BARE = new Map<Field, { readonly value: number; readonly units: string }>([
+  ['fault_current', { value: 100, units: 'A or kA' }],
+  ['impulse_withstand', { value: 330, units: 'V or kV' }],
+]);
+
 function positive(
   field: Field,
   text: string,
@@ -88,8 +117,14 @@ function positive(
   context: CellContext,
   zero: boolean,
 ): Wrong | Typed {
-  const read = quantity(text, dimension, context, 1);
+  const read = quantity(field, text, dimension, context, 1);
   if ('because' in read) return read;
+  const least = LEAST_BARE.get(field);
+  if (least !== undefined && read.unit === null && read.value > 0 && read.value < least.value)
+    return wrong(
+      `it is a bare ${text}, and whether that is ${least.units} is not stated`,
+      `Write the unit in the cell or in the heading: ${least.units}.`,
+    );
   if (read.value < 0 || (read.value === 0 && !zero))
     return wrong(zero ? 'it is less than zero' : 'it is not more than zero');
   if (read.unit?.current === 'ac' && DC_ONLY.has(field))
@@ -107,7 +142,7 @@ const MOST = new Map<Field, number>([
 ]);
 
 function count(field: Field, text: string, context: CellContext): Wrong | Typed {
-  const read = quantity(text, 'pieces', { ...context, unit: null }, 1);
+  const read = quantity(field, text, 'pieces', { ...context, unit: null }, 1);
   if ('because' in read) return read;
   if (!Number.isSafeInteger(read.value) || read.value < 1)
     return wrong('it is not a whole number of 1 or more');
@@ -134,8 +169,8 @@ function temperature(text: string, context: CellContext): Wrong | Typed {
     : { value: Number(value.toPrecision(12)) };
 }
 
-function coefficient(text: string, context: CellContext): Wrong | Typed {
-  const read = quantity(text.replace(/\s*(?:of|\()?\s*voc\)?$/i, ''), 'coefficient', context, null);
+function coefficient(field: Field, text: string, context: CellContext): Wrong | Typed {
+  const read = quantity(field, text.replace(/\s*(?:of|\()?\s*voc\)?$/i, ''), 'coefficient', context, null);
   if ('because' in read) return read;
   const unit = read.unit?.symbol;
   if (unit !== '%/C' && unit !== 'V/C' && unit !== 'mV/cell/C') return wrong('its unit is not stated');
@@ -148,8 +183,8 @@ function coefficient(text: string, context: CellContext): Wrong | Typed {
   return { value: { value: read.value, unit } satisfies VoltageCoefficient };
 }
 
-function controlVoltage(text: string, context: CellContext): Wrong | Typed {
-  const read = quantity(text, 'voltage', context, 1);
+function controlVoltage(field: Field, text: string, context: CellContext): Wrong | Typed {
+  const read = quantity(field, text, 'voltage', context, 1);
   if ('because' in read) return read;
   if (read.value <= 0) return wrong('it is not more than zero');
   const current = read.unit?.current ?? context.unit?.current ?? null;
@@ -192,6 +227,8 @@ const ROMAN = new Map([
   ['4', 'IV'],
 ]);
 
+const AC_PORTS = new Set<Field>(['ac_in', 'ac_in_2', 'ac_out']);
+
 /** Looks a word up among those of a field; AC systems forgive a `V` after them and blanks around a slash. */
 function word(field: Field, text: string, list: readonly string[]): Wrong | Typed {
   const key = wordKey(text);
@@ -203,10 +240,11 @@ function word(field: Field, text: string, list: readonly string[]): Wrong | Type
     (field === 'overvoltage_category' ? ROMAN.get(loose) : undefined);
   if (near !== undefined) return { value: near };
   const guess = nearest(key, list.map(wordKey));
-  const meant = guess === null ? undefined : list.find((w) => wordKey(w) === guess);
+  const close = list.filter((w) => wordKey(w) === guess);
+  const meant = AC_PORTS.has(field) && /\d/.test(loose) ? sameVoltages(loose) : close;
   return wrong(
     'it is none of the words that may stand here',
-    meant === undefined ? undefined : `Write ${meant} if that is what is meant.`,
+    meant.length === 0 ? undefined : `Write ${meant.join(' or ')} if that is what is meant.`,
   );
 }
 
@@ -236,7 +274,7 @@ export function readTyped(field: Field, text: string, context: CellContext): Wro
     case 'length':
       return positive(field, text, 'length', context, true);
     case 'kilometres': {
-      const read = quantity(text, 'length', context, 1000);
+      const read = quantity(field, text, 'length', context, 1000);
       if ('because' in read) return read;
       return read.value < 0
         ? wrong('it is less than zero')
@@ -245,13 +283,13 @@ export function readTyped(field: Field, text: string, context: CellContext): Wro
     case 'temperature':
       return temperature(text, context);
     case 'coefficient':
-      return coefficient(text, context);
+      return coefficient(field, text, context);
     case 'connection': {
       const damage = damagedName(text);
       return damage === null ? { value: readConnection(text) } : wrong(damage, SPREADSHEET);
     }
     case 'control-voltage':
-      return controlVoltage(text, context);
+      return controlVoltage(field, text, context);
     case 'chemistry':
       return { value: CHEMISTRIES.get(wordKey(text)) ?? wordKey(text) };
     case 'mounting': {

@@ -1,9 +1,12 @@
 /** Marks that turn text around or have no width: they make two tags that look the same differ. */
-const TURNING = /[\u00ad\u200b\u200e\u200f\u202a-\u202e\u2060-\u2069\ufeff]/gu;
+const TURNING = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/gu;
 /** Control characters but line end and tab. */
 const CONTROL = /(?![\n\t])\p{Cc}/gu;
 /** Blanks of other widths than a blank's, as typesetters and spreadsheets put between thousands. */
 const BLANKS = /[\u00a0\u2007\u2009\u202f\u3000]/gu;
+
+/** Accents that stand after their letter: with it they are one letter, as other programs write it. */
+const ACCENTS = /[\u0300-\u036f]/;
 
 /** How often something was found, and where first. */
 export interface Unseen {
@@ -44,6 +47,7 @@ export function seenText(text: string): SeenText {
   const control = find(text, CONTROL);
   let seen = text.replace(BLANKS, ' ');
   if (turning !== null) seen = seen.replace(TURNING, '');
+  if (ACCENTS.test(seen)) seen = seen.normalize('NFC');
   if (control !== null) seen = seen.replace(CONTROL, '\ufffd');
   return { text: seen, turning, control };
 }

@@ -11,10 +11,10 @@ function key(text: string): string {
 }
 
 /**
- * The key by which a list and the equipment library meet.
+ * The key by which a list and the equipment library meet; a name of marks alone is only itself.
  * @param maker as typed
  * @param model as typed
  */
 export function modelKey(maker: string, model: string): string {
-  return `${key(maker)}\n${key(model)}`;
+  return `${key(maker) || maker.trim()}\n${key(model) || model.trim()}`;
 }

@@ -74,6 +74,18 @@ export const JOB_FROM_ABOVE: MessageEntry<{ count: number }> = {
   who: 'office',
 };
 
+export const JOB_OR_NOTE: MessageEntry<{ text: string }> = {
+  code: 'row/job-or-note',
+  severity: 'conflict',
+  title: 'A line may be the job of the rows under it, or a note',
+  message: () =>
+    'The line stands alone in the job column, and the rows under it name no job: it was taken for a note, and the rows for the job above.',
+  found: ({ text }) => text,
+  expected: 'the id of a job in each row, or in the first row of its equipment',
+  hint: 'Write the id of their job in the rows under it; take the line out, or put it into another column, if it is a note.',
+  who: 'office',
+};
+
 export const JOB_CONTRADICTS: MessageEntry<{
   field: string;
   first: string;
