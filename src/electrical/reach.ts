@@ -14,6 +14,8 @@ export interface ReachInput {
   readonly leastReach: number;
   /** m; the long-run limit, past which no reach goes. */
   readonly limit: number;
+  /** True where the withstand is an assumption by overvoltage category, and the working says so. */
+  readonly withstandAssumed?: boolean;
 }
 
 /** Which case of the rule it is, and how far along the cable a protector covers. */
@@ -45,6 +47,7 @@ export interface Reach extends ReachFigures {
   readonly working: Working;
 }
 
+const UW = 'Impulse withstand of the equipment';
 const SOURCE = 'OVE Fachinformation E09:2022 Annex C';
 
 interface Wording {
@@ -111,7 +114,9 @@ export function protectiveDistance(input: ReachInput): Reach {
   const steps = [
     taken('Up', 'Protection level of the protector', input.up, 'V'),
     taken('Ul', 'Voltage of the leads', input.leads, 'V', 'computed', 'computed on this page'),
-    taken('Uw', 'Impulse withstand of the equipment', input.withstand, 'V'),
+    input.withstandAssumed
+      ? taken('Uw', UW, input.withstand, 'V', 'assumption', 'assumption on these pages')
+      : taken('Uw', UW, input.withstand, 'V'),
   ];
   return { kind, distance, margin, working: workingOf(steps, resultStep(input, kind, distance)) };
 }

@@ -32,6 +32,7 @@ export const IEC_60664_1_2020_TABLE_F_1: readonly ImpulseRow[] = [
 ];
 
 const TABLE_SOURCE = 'IEC 60664-1:2020 Table F.1';
+const VOLTAGE_SOURCE = 'computed on these pages, or the nominal voltage of the system';
 
 export type AssumedWithstand =
   | {
@@ -66,7 +67,7 @@ export function assumedWithstand(input: {
   if (found === undefined) return { ok: false, reason: 'above-table' };
   const value = found.withstand[category];
   const steps = [
-    taken('U', 'Voltage that the table is entered with', voltage, 'V'),
+    taken('U', 'Voltage that the table is entered with', voltage, 'V', 'computed', VOLTAGE_SOURCE),
     taken('Urow', 'Row of the table that covers it', found.upTo, 'V', 'published', TABLE_SOURCE),
   ];
   const says = `Impulse withstand assumed by overvoltage category ${category}: confirm with the maker`;

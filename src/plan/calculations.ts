@@ -27,7 +27,7 @@ export function calculationsOf(
   if (!part || !figures || !demand) return found;
   found.push(figures.leadCalculation);
   if (part.up !== null && withstand)
-    found.push(reachCalculation(job, part, part.up, figures.lead, withstand.value));
+    found.push(reachCalculation(job, part, part.up, figures.lead, withstand));
   return found;
 }
 
@@ -39,12 +39,20 @@ function reachCalculation(
   part: Part,
   up: number,
   leads: number,
-  withstand: number,
+  { value: withstand, assumed: withstandAssumed }: { readonly value: number; readonly assumed: boolean },
 ): Calculated {
   const { reachSlope: slope, leastReach } = job.settings.thresholds;
   const limit = job.longRunLimit;
-  return reaches(part, `${leads}|${withstand}|${slope}|${leastReach}|${limit}`, () => {
-    const { margin, working } = protectiveDistance({ up, leads, withstand, slope, leastReach, limit });
+  return reaches(part, `${leads}|${withstand}|${withstandAssumed}|${slope}|${leastReach}|${limit}`, () => {
+    const { margin, working } = protectiveDistance({
+      up,
+      leads,
+      withstand,
+      withstandAssumed,
+      slope,
+      leastReach,
+      limit,
+    });
     const title = `Reach along the cable, with a margin of ${figure(margin, 'V')}`;
     return calculation('rate/clamping', title, working);
   });

@@ -24,6 +24,12 @@ describe('cases', () => {
     expect(found.working.steps[3]?.says).toBe('Reach along the cable, at least 10 m, at most 30.48 m');
     expect(found.working.steps[3]?.source).toContain('E09:2022');
   });
+  test('a withstand that is assumed is never said to be stated', () => {
+    const uw = (withstandAssumed: boolean) =>
+      protectiveDistance({ ...usual, withstandAssumed }).working.steps.find((s) => s.symbol === 'Uw');
+    expect(uw(false)).toMatchObject({ value: 2500, sure: 'stated', source: 'as stated' });
+    expect(uw(true)).toMatchObject({ value: 2500, sure: 'assumption', source: 'assumption on these pages' });
+  });
   test('the least reach', () => {
     expect(reachFigures({ ...usual, up: 2050 })).toEqual({ kind: 'metres', distance: 10 });
     expect(reachFigures({ ...usual, up: 2050, leastReach: 5 })).toEqual({ kind: 'metres', distance: 10 });

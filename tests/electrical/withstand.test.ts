@@ -19,7 +19,10 @@ test('working: an assumption with its row', () => {
   expect(found).toMatchObject({ value: 2500, row: 150 });
   expectSound(found.working);
   expect(symbols(found.working)).toEqual(['U V', 'Urow V', 'Uw V']);
-  expect(found.working.steps.map((s) => s.sure)).toEqual(['stated', 'published', 'assumption']);
+  expect(found.working.steps.map((s) => s.sure)).toEqual(['computed', 'published', 'assumption']);
+  expect(found.working.steps[0]?.source).toBe(
+    'computed on these pages, or the nominal voltage of the system',
+  );
   expect(found.working.steps.map((s) => s.value)).toEqual([120, 150, 2500]);
   expect(found.working.steps[2]?.says).toContain('category III');
   expect(found.working.steps[2]?.source).toContain('Table F.1');
