@@ -3,6 +3,7 @@ import { isNec } from '../model/words.js';
 import type { SitePort } from '../model/site.js';
 import { AC_SYSTEM_DATA, nominalToGround } from '../electrical/ac-systems.js';
 import { figure, list } from '../text/figures.js';
+import { poleGrounding } from './indicate.js';
 import type { Selected } from './select.js';
 import type { JobContext } from './survey-facts.js';
 import type { WiredChannel } from './wire.js';
@@ -45,6 +46,31 @@ function portWords(port: SitePort): string {
             : 'the output';
     case 'terminals':
       return 'the control circuit';
+  }
+}
+
+/** The system at a placement; a turbine whose list doesn't say what it gives has none yet. */
+export function systemOf({ requirement, placement }: Selected): string {
+  if (requirement.circuit === 'power') return placement.ports[0]?.system ?? 'not stated';
+  if (requirement.circuit === 'turbine' && requirement.current === 'ac') return 'three-phase';
+  return requirement.current ?? 'not stated';
+}
+
+/** How it is grounded: of a DC pair its pole, whatever the indicator of the part; the phases of a turbine float. */
+export function groundingOf({ requirement, placement, wirings }: Selected): string {
+  const port = placement.ports[0];
+  switch (requirement.circuit) {
+    case 'power':
+      return wirings[0]?.facts.grounding ?? '';
+    case 'turbine':
+      return requirement.current === 'ac' ? 'floating' : '';
+    case 'control':
+      return '';
+    case 'array':
+    case 'battery': {
+      const pole = port ? poleGrounding(port, placement.subject) : 'floating';
+      return pole === 'floating' ? pole : `${pole} grounded`;
+    }
   }
 }
 

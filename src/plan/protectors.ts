@@ -7,7 +7,15 @@ import { byNaturalOrder } from '../text/natural-order.js';
 import { standardName } from '../text/standard.js';
 import { calculationsOf } from './calculations.js';
 import { enclosuresAsked, plannedLeads } from './choose.js';
-import { colourOf, conductorName, expectedVoltage, positionOf, protectsWhat } from './describe.js';
+import {
+  colourOf,
+  conductorName,
+  expectedVoltage,
+  groundingOf,
+  positionOf,
+  protectsWhat,
+  systemOf,
+} from './describe.js';
 import { indicate } from './indicate.js';
 import { keeper } from './kept.js';
 import { portOrder } from './order.js';
@@ -100,7 +108,6 @@ function protector(
   const equipment = first?.equipment ?? placement.subject;
   const shared = placement.ports.length > 1;
   const figures = part ? partFigures(job, one, part) : undefined;
-  const wiring = one.wirings[0];
   return {
     tag,
     part: part?.part ?? null,
@@ -121,13 +128,8 @@ function protector(
       because: r.because,
       sources: [...sourceLines(r.rule, job.site.basis.value)],
     })),
-    system:
-      requirement.circuit === 'power'
-        ? (first?.system ?? 'not stated')
-        : requirement.circuit === 'turbine'
-          ? 'three-phase'
-          : (requirement.current ?? 'not stated'),
-    grounding: requirement.circuit === 'power' ? (wiring?.facts.grounding ?? '') : '',
+    system: systemOf(one),
+    grounding: groundingOf(one),
     required: {
       current: requirement.current ?? null,
       mcov: roundedOr(requirement.mcov?.value),

@@ -256,6 +256,46 @@ describe('colours, leads and instructions', () => {
   });
 });
 
+describe('the system of a place and its grounding', () => {
+  const told = (rows: string, where: string): string[] => {
+    const { system, grounding } = one(planOf('lowest_temp=25 C; occupancy=other', rows), where);
+    return [system, grounding];
+  };
+  const pv = (converter: string, more = ''): string =>
+    `A array; connects_to=X; run_length=4 m; voc_stc=40; modules_in_series=15; ${more}\nX ${converter}; dc_inputs=1`;
+  const wind = (output: string): string =>
+    `W wind-turbine; connects_to=X; run_length=4 m; ${output}; place=Tower\nX charge-controller; dc_inputs=1`;
+
+  it.each([
+    [
+      'a stated pole',
+      pv('charge-controller', 'dc_grounding=positive'),
+      'X:dc-in-1',
+      'dc',
+      'positive grounded',
+    ],
+    ['an array on a controller', pv('charge-controller'), 'X:dc-in-1', 'dc', 'negative grounded'],
+    [
+      'an array on an inverter',
+      pv('grid-tie-inverter; ac_out=240; isolated=yes'),
+      'X:dc-in-1',
+      'dc',
+      'floating',
+    ],
+    [
+      'three phases',
+      wind('output=three-phase; open_circuit_voltage=100'),
+      'W:output',
+      'three-phase',
+      'floating',
+    ],
+    ['an output that isn’t stated', wind('open_circuit_voltage=100'), 'W:output', 'not stated', ''],
+    ['a delta', 'S service; ac_in=480 delta', 'S:service', '480 delta', 'none'],
+  ])('%s', (_, rows, where, system, grounding) => {
+    expect(told(rows, where)).toEqual([system, grounding]);
+  });
+});
+
 describe('the sources to open', () => {
   const SITE = `SVC service; ac_in=120/240; place=House
      MP panel; connects_to=SVC; run_length=9 m; ac_in=120/240; place=House; protect=yes

@@ -56,16 +56,19 @@ export function placeText(protector: PlannedProtector): string {
   return protector.outdoors ? `${place}, outdoors` : place;
 }
 
-/** The grounding of a system; of a DC pair as its lights tell it. */
+/** Sources that disagree leave it unknown too. */
+const FLOATING_PAIR = 'floating, or not stated which pole is grounded';
+
+/** The grounding of a system; of the wires of a control circuit as its lights tell it. */
 export function groundingText(protector: PlannedProtector): string {
+  const floatingPair = protector.grounding === 'floating' && protector.required.current === 'dc';
+  if (floatingPair) return FLOATING_PAIR;
   if (protector.grounding !== '') return protector.grounding;
   const because = (cause: string): string[] =>
     protector.channels.filter((c) => c.indicator.some((i) => i.cause === cause)).map((c) => c.conductor);
   const grounded = because('grounded-conductor');
   if (grounded.length > 0) return `${grounded.join(', ')} grounded`;
-  return because('floating').length > 0
-    ? 'floating, or not stated which pole is grounded'
-    : notKnown('the list does not state it');
+  return because('floating').length > 0 ? FLOATING_PAIR : notKnown('the list does not state it');
 }
 
 function typeText(protector: PlannedProtector): string {
