@@ -204,6 +204,8 @@ const protectorSchema = z.object({
   wiring: wiringSchema,
   calculations: z.array(calculationSchema),
   rejected: z.array(z.object({ part: z.string(), rule: z.string(), because: z.string() })),
+  /** Rules about parts that its part fails, or that a person has to confirm; plans of before had none. */
+  unsettled: z.array(z.object({ rule: z.string(), because: z.string(), fails: z.boolean() })).default([]),
 });
 
 const notPlacedSchema = z.object({

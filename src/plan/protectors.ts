@@ -151,6 +151,7 @@ function protector(
     wiring: wiringOf(job, one, channels, housing, figures),
     calculations: calculationsOf(job, one, figures) as Calculation[],
     rejected: [...one.rejected],
+    unsettled: [...one.unsettled],
   };
 }
 
@@ -161,6 +162,8 @@ function note(one: Selected, used: Set<string>): void {
   for (const voltage of one.requirement.voltages) used.add(voltage.rule.id);
   if (one.part)
     for (const id of ['rate/mcov', 'rate/clamping', 'rate/discharge', 'rate/listing']) used.add(id);
+  for (const { rule } of one.unsettled) used.add(rule);
+  if (one.part && sccr) used.add('rate/short-circuit');
   for (const id of ['wire/conductors', 'wire/leads']) used.add(id);
   if (one.wirings.some((w) => w.neutral.neutral !== 'none')) used.add('wire/neutral');
 }

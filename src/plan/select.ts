@@ -12,6 +12,7 @@ import { assess, choosePart, plannedLeads, type Candidate, type Demand, type Rej
 import { keeper } from './kept.js';
 import type { Requirement } from './rate.js';
 import type { JobContext } from './survey-facts.js';
+import { unsettledOf, type Unsettled } from './unsettled.js';
 import type { Placement } from './verdict.js';
 import { spareRoom, type PortWiring } from './wire.js';
 
@@ -26,6 +27,8 @@ export interface Selected {
   /** What the list says is there already; `` new. */
   readonly existing: string;
   readonly rejected: readonly Rejection[];
+  /** Rules that the part can't be said to meet. */
+  readonly unsettled: readonly Unsettled[];
   readonly notes: readonly PlacedNote[];
 }
 
@@ -109,7 +112,7 @@ export function selectPart(
   const existing = facts.existing?.value ?? '';
   const byHand = existing === '' ? (facts.protector?.value ?? '') : '';
   const notes: PlacedNote[] = [];
-  const done = (part: Part | undefined, rejected: readonly Rejection[]): Selected => ({
+  const done = (part: Part | undefined, rejected: readonly Rejection[], held?: Candidate): Selected => ({
     placement,
     requirement,
     wirings,
@@ -118,6 +121,7 @@ export function selectPart(
     byHand: byHand !== '' && part !== undefined,
     existing,
     rejected,
+    unsettled: unsettledOf(requirement, held),
     notes,
   });
   const { tag } = placement.subject;
@@ -152,7 +156,7 @@ export function selectPart(
       );
     }
     sayOf(job, requirement, placement, held, notes);
-    return done(part, []);
+    return done(part, [], held);
   }
   if (!catalogue || !demand) return done(undefined, []);
   const choice = choosePart(catalogue, demand, job.settings);
@@ -163,7 +167,7 @@ export function selectPart(
     return done(undefined, choice.rejected);
   }
   sayOf(job, requirement, placement, choice.best, notes);
-  return done(choice.best.part, choice.rejected);
+  return done(choice.best.part, choice.rejected, choice.best);
 }
 
 /** The part as typed; else one that differs in case and outer blanks only. */

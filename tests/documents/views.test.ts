@@ -8,6 +8,7 @@ import { defaultSettings } from '../../src/model/settings.js';
 import { channel, equipment, plan, protector, sourceLamps, sunLamps } from './fixtures/builder.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { housePlan, hutPlan } from './fixtures/plans.js';
+import { catalogueOf, partLine, planOf } from '../plan/plan-of.js';
 
 const origin = { from: 'list', file: 'list.csv', line: 2, column: 'x' } as const;
 
@@ -123,5 +124,38 @@ describe('the strip of clauses', () => {
       ['met at P-2'],
       ['no protector rests on it here'],
     ]);
+  });
+
+  const AC = 'SVC service; ac_in=120/240; place=House';
+  const CATALOGUE = catalogueOf(
+    partLine('FIT', 'channels=2; mcov_ac=150; up=600'),
+    partLine('LOW', 'channels=2; mcov_ac=120; up=600'),
+  );
+  const standings = (row: string): Record<string, string[]> =>
+    Object.fromEntries(
+      clauseStrip(planOf('occupancy=other', row, { catalogue: CATALOGUE })).map((c) => [c.rule, c.standing]),
+    );
+
+  it('calls no short-circuit rating met where the fault current isn’t known', () => {
+    expect(standings(`${AC}; fault_current=10 kA`)['rate/short-circuit']).toEqual(['met at P-1']);
+    expect(standings(AC)['rate/short-circuit']).toEqual([
+      'to confirm at P-1: the available fault current isn’t stated',
+    ]);
+    expect(standings(AC)['rate/mcov']).toEqual(['met at P-1']);
+  });
+
+  it('calls no rule met that a part chosen by hand or there already fails, nor one that an unknown part may fail', () => {
+    const failing = 'MCOV 120 V < 138 V';
+    for (const how of ['protector', 'existing']) {
+      const found = standings(`${AC}; fault_current=10 kA; ${how}=LOW`);
+      expect(found['rate/mcov']).toEqual([`not met at P-1: ${failing}`]);
+      expect(found['rate/ac-voltage']).toEqual([`not met at P-1: ${failing}`]);
+      expect(found['rate/discharge']).toEqual(['met at P-1']);
+    }
+    const unknown = ['to confirm at P-1: the ratings of what is there aren’t known'];
+    const found = standings(`${AC}; fault_current=10 kA; existing=old box`);
+    expect(found['rate/ac-voltage']).toEqual(unknown);
+    expect(found['rate/nominal-current']).toEqual(unknown);
+    expect(found['place/service']).toEqual(['met at P-1']);
   });
 });

@@ -8,7 +8,7 @@ export const ClauseRowSchema = z.object({
   rule: z.string(),
   title: z.string(),
   clauses: z.array(z.string()),
-  /** `met at P-1, P-2`, `open at P-3`, `does not apply at X: because`. */
+  /** `met at P-1, P-2`, `not met at P-3: because`, `to confirm at P-4: because`, `open at P-5`, `does not apply at X: because`. */
   standing: z.array(z.string()),
 });
 export type ClauseRow = z.infer<typeof ClauseRowSchema>;
@@ -59,12 +59,43 @@ function notApplied(plan: Plan, rule: string): string[] {
   return [...ports].map(([because, at]) => `does not apply at ${at.join(', ')}: ${because}`);
 }
 
+/** The rule about parts that answers what another rule asks for. */
+const ANSWERED_BY: { readonly [rule: string]: string } = {
+  'rate/ac-voltage': 'rate/mcov',
+  'rate/array-voltage': 'rate/mcov',
+  'rate/battery-voltage': 'rate/mcov',
+  'rate/control-voltage': 'rate/mcov',
+  'rate/input-limit': 'rate/mcov',
+  'rate/inverter-link': 'rate/mcov',
+  'rate/turbine-voltage': 'rate/mcov',
+  'rate/nominal-current': 'rate/discharge',
+  'rate/array-current': 'rate/short-circuit',
+  'rate/fault-current': 'rate/short-circuit',
+  'rate/withstand': 'rate/clamping',
+};
+
+/** Why a rule can't be called met at a protector that has its part, `{tags}` for the protectors; ``: it is met. */
+function doubtAt(protector: PlannedProtector, rule: string): string {
+  if (!rule.startsWith('rate/')) return '';
+  if (protector.part === null) return 'to confirm at {tags}: the ratings of what is there aren’t known';
+  const answers = ANSWERED_BY[rule] ?? rule;
+  const of = protector.unsettled.filter((u) => u.rule === answers);
+  const fails = of.some((u) => u.fails);
+  const because = [...new Set(of.map((u) => u.because))].join('; ');
+  return of.length === 0 ? '' : `${fails ? 'not met' : 'to confirm'} at {tags}: ${because}`;
+}
+
 function standingOf(plan: Plan, rule: string): string[] {
   const protectors = touched(plan, rule);
-  const settled = protectors.filter(isSettled);
   const open = protectors.filter((p) => !isSettled(p));
+  const doubts = protectors.filter(isSettled).map((p) => ({ p, doubt: doubtAt(p, rule) }));
+  const settled = doubts.filter(({ doubt }) => doubt === '').map(({ p }) => p);
+  const doubtful = new Set(doubts.map(({ doubt }) => doubt).filter((doubt) => doubt !== ''));
   const standing = [
     ...(settled.length === 0 ? [] : [`met at ${tagsOf(settled)}`]),
+    ...[...doubtful].map((doubt) =>
+      doubt.replace('{tags}', () => tagsOf(doubts.filter((d) => d.doubt === doubt).map(({ p }) => p))),
+    ),
     ...(open.length === 0 ? [] : [`open at ${tagsOf(open)}: no part is chosen`]),
     ...notApplied(plan, rule),
   ];
