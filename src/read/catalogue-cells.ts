@@ -7,6 +7,17 @@ import { formulaError } from './damage.js';
 import type { Wrong } from './cell-reading.js';
 import { quantityProblem } from './typed-cells.js';
 
+/** Columns of one kind of current; a cell that states the other contradicts its column. */
+const CURRENT_OF = new Map<PartField, 'ac' | 'dc'>([
+  ['mcov_ac', 'ac'],
+  ['mcov_dc', 'dc'],
+  ['sccr_ka', 'ac'],
+  ['sccr_dc_ka', 'dc'],
+]);
+
+/** V, A, m: no protector has a larger figure (common practice, no source); 20000 in a column of kA is a slip of the unit. */
+const LARGEST = 1e6;
+
 export type PartValue = string | number | Part['listedFor'];
 
 /**
@@ -61,11 +72,12 @@ export function readPartCell(
     }
     case 'count':
     case 'figure':
-      return figureCell(type, trimmed, unit, mark);
+      return figureCell(field, type, trimmed, unit, mark);
   }
 }
 
 function figureCell(
+  field: PartField,
   type: Extract<PartFieldType, { is: 'count' | 'figure' }>,
   text: string,
   heading: Unit | null,
@@ -82,7 +94,16 @@ function figureCell(
   if (reading.figure < 0 || (reading.figure === 0 && type.dimension !== null))
     return { because: 'it is not more than zero' };
   const unit = reading.unit ?? heading;
-  if (unit === null) return { value: reading.figure * type.bare };
+  if (unit === null) return inRange(reading.figure * type.bare);
   if (unit.dimension !== type.dimension) return { because: `${unit.symbol} is not its unit` };
-  return { value: inOurUnit(reading.figure, unit) };
+  const current = CURRENT_OF.get(field);
+  if (current !== undefined && unit.current !== null && unit.current !== current)
+    return {
+      because: `it is stated as ${unit.current.toUpperCase()}, and the column is of ${current.toUpperCase()}`,
+    };
+  return inRange(inOurUnit(reading.figure, unit));
+}
+
+function inRange(value: number): Wrong | { readonly value: number } {
+  return value > LARGEST ? { because: 'it is larger than any such figure; look at its unit' } : { value };
 }

@@ -86,7 +86,7 @@ const PART_ALIASES: { readonly [F in PartField]?: readonly string[] } = {
   maker: ['manufacturer', 'make', 'mfr'],
   description: ['desc'],
   channels: ['number of channels', 'no of channels'],
-  mcov_ac: ['mcov', 'uc ac', 'mcov (ac)'],
+  mcov_ac: ['uc ac', 'mcov (ac)'],
   mcov_dc: ['uc dc', 'ucpv', 'mcov (dc)'],
   up: ['vpr or up', 'protection level', 'voltage protection level'],
   in_ka: ['in', 'nominal discharge current'],
@@ -108,7 +108,8 @@ const PART_ALIASES: { readonly [F in PartField]?: readonly string[] } = {
 /** The headings of a catalogue. */
 export const CATALOGUE_VOCABULARY: Vocabulary<PartField> = {
   fields: PART_FIELD_NAMES,
-  doubtful: () => [],
+  // Neither says whether it is of AC or of DC.
+  doubtful: (field) => (field === 'mcov_ac' ? ['mcov', 'uc'] : []),
   aliases: (field) => PART_ALIASES[field] ?? [],
   dimension: (field) => {
     const { type } = PART_FIELDS[field];

@@ -114,6 +114,13 @@ function readPart(
   if (values.channels === undefined) leftOut('channels', 'it states no number of channels', '');
   if (values.mcov_ac === undefined && values.mcov_dc === undefined)
     leftOut('mcov_ac', 'it states no MCOV, neither for AC nor for DC', '');
+  const borne = Math.max(Number(values.mcov_ac ?? 0), Number(values.mcov_dc ?? 0));
+  if (typeof values.up === 'number' && values.up <= borne)
+    leftOut(
+      'up',
+      `its up of ${values.up} V is not above its MCOV of ${borne} V; look at its unit`,
+      `${values.up} V`,
+    );
   // One message a row: the first fault is enough to leave it out.
   const [fault] = faults;
   if (fault === undefined) return toPart(table, values, line, items);

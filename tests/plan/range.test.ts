@@ -15,6 +15,8 @@ const SETTINGS = defaultSettings();
 /** Nothing of the usual rest decides in these tests: In and SCCR are high, Up is low, and all are listed. */
 const HEADINGS =
   'part,channels,mcov_ac,mcov_dc,up,up_basis,in_ka,sccr_ka,type,iec_class,connection,enclosure,listed_for,listing';
+/** The lowest of these levels that is above an MCOV: no part limits to less than it bears all the time. */
+const levelAbove = (mcov: number): number => [330, 700, 1200, 2000].find((up) => up > mcov) ?? 2500;
 const row = (cells: {
   part: string;
   channels?: number;
@@ -32,7 +34,7 @@ const row = (cells: {
     cells.channels ?? 3,
     cells.ac ?? '',
     cells.dc ?? '',
-    cells.up ?? 330,
+    cells.up ?? levelAbove(Math.max(cells.ac ?? 0, cells.dc ?? 0)),
     'VPR,20,100',
     cells.type ?? 2,
     'T2',

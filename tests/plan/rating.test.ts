@@ -436,9 +436,9 @@ describe('2.2 MCOV', () => {
   });
 
   it('a part with no DC rating is never used on DC, nor the other way round', () => {
-    const ac = catalogueOf(partLine('A1000', 'channels=2; mcov_ac=1000; up=600'));
+    const ac = catalogueOf(partLine('A1000', 'channels=2; mcov_ac=1000; up=1200'));
     expect(items(string(155, ac), 'choose/none-fits')[0]?.message).toMatch(/A1000 \(no DC rating\)/);
-    const dc = catalogueOf(partLine('D1000', 'channels=2; mcov_dc=1000; up=600'));
+    const dc = catalogueOf(partLine('D1000', 'channels=2; mcov_dc=1000; up=1200'));
     const service = planOf('', 'SVC service; ac_in=120/240', { catalogue: dc });
     expect(one(service, 'SVC:service').part).toBeNull();
     expect(items(service, 'choose/none-fits')[0]?.message).toMatch(/D1000 \(no AC rating\)/);

@@ -148,3 +148,47 @@ describe('a catalogue that cannot be read', () => {
     ).toEqual(['file/not-there']);
   });
 });
+
+describe('a figure that would be read wrongly', () => {
+  const leftOut = (headings: string, row: string): unknown[] => {
+    const reading = read(headings, row);
+    expect(reading.catalogue.parts).toEqual([]);
+    return items(reading);
+  };
+  test.each([
+    ['part,channels,mcov_ac', 'P,2,150 V dc', 'mcov_ac'],
+    ['part,channels,mcov_ac (V dc)', 'P,2,150', 'mcov_ac (V dc)'],
+    ['part,channels,mcov_dc', 'P,2,150 Vac', 'mcov_dc'],
+    ['part,channels,mcov_dc,sccr_ka', 'P,2,150,20 kA dc', 'sccr_ka'],
+    ['part,channels,mcov_dc,sccr_dc_ka', 'P,2,150,20 kA ac', 'sccr_dc_ka'],
+  ])('AC is not DC: %s / %s', (headings, row, column) => {
+    expect(leftOut(headings, row)).toEqual([['catalogue/part-left-out', 'confirm', 2, column]]);
+  });
+  test.each([
+    ['part,channels,mcov_ac,In', 'P,2,150,20000', 'In'],
+    ['part,channels,mcov_ac,SCCR', 'P,2,150,200000', 'SCCR'],
+    ['part,channels,mcov_ac', 'P,2,99999999999999999999', 'mcov_ac'],
+  ])('no protector has so large a figure: %s / %s', (headings, row, column) => {
+    expect(leftOut(headings, row)).toEqual([['catalogue/part-left-out', 'confirm', 2, column]]);
+  });
+  test.each([
+    ['part,channels,mcov_ac,up,up_basis', 'P,2,320,1.5,Up'],
+    ['part,channels,mcov_dc,up', 'P,2,600,600'],
+    ['part,channels,mcov_ac,mcov_dc,up', 'P,2,150,1000,600'],
+  ])('a level is above what the part bears all the time: %s / %s', (headings, row) => {
+    expect(leftOut(headings, row)).toEqual([['catalogue/part-left-out', 'confirm', 2, 'up']]);
+  });
+  it('in kV is one in V', () => {
+    const { catalogue } = read('part,channels,mcov_ac,up (kV),up_basis', 'P,2,320,1.5,Up');
+    expect(catalogue.items).toEqual([]);
+    expect(catalogue.parts).toMatchObject([{ mcovAc: 320, up: 1500 }]);
+  });
+  it('an MCOV of neither AC nor DC is a hint, and the part is left out', () => {
+    const reading = read('part,channels,MCOV', 'P,2,150');
+    expect(items(reading)).toEqual([
+      ['heading/unknown', 'confirm', 1, 'MCOV'],
+      ['catalogue/part-left-out', 'confirm', 2, ''],
+    ]);
+    expect(reading.catalogue.items[0]?.hint).toContain('mcov_ac');
+  });
+});
