@@ -121,7 +121,7 @@ export function selectPart(
     byHand: byHand !== '' && part !== undefined,
     existing,
     rejected,
-    unsettled: unsettledOf(requirement, held),
+    unsettled: unsettledOf(job.site.basis.value, requirement, held),
     notes,
   });
   const { tag } = placement.subject;

@@ -1,3 +1,4 @@
+import { isNec, type Basis } from '../model/words.js';
 import type { Candidate } from './choose.js';
 import type { Requirement } from './rate.js';
 
@@ -11,10 +12,15 @@ export interface Unsettled {
 
 /**
  * What of the rules about parts can't be called met at a place: failures of a part that stays all the same (chosen by hand, or
- * there already), its shortfalls, and a fault current that nobody states.
+ * there already), its shortfalls, a fault current that nobody states, and with `iec` a part
+ * that is listed to UL 1449 alone.
  * @param held how the part holds against the rules; undefined: no part, or nothing to hold it against
  */
-export function unsettledOf(requirement: Requirement, held: Candidate | undefined): readonly Unsettled[] {
+export function unsettledOf(
+  basis: Basis,
+  requirement: Requirement,
+  held: Candidate | undefined,
+): readonly Unsettled[] {
   if (!held) return [];
   const found: Unsettled[] = [
     ...held.failures.map(({ rule, because }) => ({ rule, because, fails: true })),
@@ -22,6 +28,9 @@ export function unsettledOf(requirement: Requirement, held: Candidate | undefine
   ];
   if (requirement.sccrState === 'unknown') {
     found.push({ rule: 'rate/short-circuit', because: requirement.sccrBecause, fails: false });
+  }
+  if (!isNec(basis) && held.part.iecClass === null) {
+    found.push({ rule: 'rate/listing', because: 'its part states no IEC class', fails: false });
   }
   return found;
 }

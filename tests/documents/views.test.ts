@@ -144,6 +144,17 @@ describe('the strip of clauses', () => {
     expect(standings(AC)['rate/mcov']).toEqual(['met at P-1']);
   });
 
+  it('with iec calls the listing of a part that states no IEC class to be confirmed', () => {
+    const listing = (iecClass: string): string[] | undefined =>
+      clauseStrip(
+        planOf('basis=iec; earthing=TN; occupancy=other', 'S service; ac_in=230; fault_current=6 kA', {
+          catalogue: catalogueOf(partLine('X', `channels=1; mcov_ac=275; up=900; iec_class=${iecClass}`)),
+        }),
+      ).find((c) => c.rule === 'rate/listing')?.standing;
+    expect(listing('T2')).toEqual(['met at P-1']);
+    expect(listing('')).toEqual(['to confirm at P-1: its part states no IEC class']);
+  });
+
   it('calls no rule met that a part chosen by hand or there already fails, nor one that an unknown part may fail', () => {
     const failing = 'MCOV 120 V < 138 V';
     for (const how of ['protector', 'existing']) {
