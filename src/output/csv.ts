@@ -33,11 +33,20 @@ export function safeCell(cell: Cell): string {
   if (cell === null) return '';
   if (typeof cell === 'number') return Number.isFinite(cell) ? String(roundFigure(cell)) : '';
   if (HARMLESS.test(cell)) return cell;
-  const guarded = FORMULA_START.test(cell.replace(PASSED_OVER, '')) ? "'" : '';
-  const shown = cell.replace(/[\t\r\n]+/g, ' ').replace(/[\p{Cc}\p{Cf}\u2028\u2029]/gu, codeOf);
-  const short =
-    shown.length > LONGEST ? `${shown.slice(0, LONGEST)} [cut: ${shown.length} characters]` : shown;
-  return guarded + short;
+  // A spreadsheet that separates cells by semicolons begins a new one behind each, quotes or no quotes.
+  const [first = '', ...further] = cell.split(';');
+  const parts = [
+    first,
+    ...further.map((part) => (HARMLESS.test(part.replace(/^ /, '')) ? part : apostrophe(part) + part)),
+  ];
+  const guarded = apostrophe(cell) + parts.join(';');
+  const shown = guarded.replace(/[\t\r\n]+/g, ' ').replace(/[\p{Cc}\p{Cf}\u2028\u2029]/gu, codeOf);
+  return shown.length > LONGEST ? `${shown.slice(0, LONGEST)} [cut: ${shown.length} characters]` : shown;
+}
+
+/** What stands before a text that could run as a formula. */
+function apostrophe(text: string): string {
+  return FORMULA_START.test(text.replace(PASSED_OVER, '')) ? "'" : '';
 }
 
 const codeOf = (character: string): string =>

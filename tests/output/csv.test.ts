@@ -24,6 +24,13 @@ describe('cells', () => {
     ['--', "'--"],
     ['a=b', 'a=b'],
     ["'=1", "'=1"],
+    // A spreadsheet that separates cells by semicolons begins a new one behind each.
+    ['x;=1+1', "x;'=1+1"],
+    ['A; =1+1;@x', "A;' =1+1;'@x"],
+    ['A;\u202e=1', "A;'[U+202E]=1"],
+    ['=1;-2+3', "'=1;'-2+3"],
+    ['L1; L2; -5', 'L1; L2; -5'],
+    ['-5; -18.5', "'-5; -18.5"],
     ['one\r\ntwo', 'one two'],
     ['12\u202e34', '12[U+202E]34'],
     ['\u001b[31mred', '[U+001B][31mred'],
@@ -84,7 +91,9 @@ describe('cells', () => {
         expect(back.slice(1)).toEqual(rows.map((row) => row.map(safeCell)));
         for (const [r, row] of back.slice(1).entries()) {
           for (const [c, value] of row.entries()) {
-            if (typeof rows[r]?.[c] === 'string') expect(runs(value)).toBe(false);
+            if (typeof rows[r]?.[c] !== 'string') continue;
+            expect(runs(value)).toBe(false);
+            for (const part of value.split(';').slice(1)) expect(runs(part.replace(/^ /, ''))).toBe(false);
           }
         }
       }),
