@@ -13,44 +13,47 @@ const conductorColours = z.strictObject({
   ground: z.string(),
 });
 
+/** A figure so large that no product of two is beyond a number; no threshold is near it. */
+const figure = z.number().max(1e6);
+
 /** Thresholds of the rules: never literals in a rule. SI units; each default's source stands beside it. */
 const thresholds = z.strictObject({
   /** m; 100 ft: common practice, no source. */
-  longRunNec: z.number().positive().default(30.48),
+  longRunNec: figure.positive().default(30.48),
   /** m; IEC 60364-5-53 cl. 534.4.9 and 60364-7-712. */
-  longRunIec: z.number().positive().default(10),
+  longRunIec: figure.positive().default(10),
   /** m; a panel no farther than this from the service is the service's place: common practice, no source. */
-  servicePlaceRun: z.number().nonnegative().default(3),
+  servicePlaceRun: figure.nonnegative().default(3),
   /** Share of the nominal voltage to ground that MCOV must bear: common practice, no source. */
-  continuousShare: z.number().min(1).default(1.15),
+  continuousShare: figure.min(1).default(1.15),
   /** Share of the nominal voltage of an AC control circuit: common practice, no source. */
-  controlAcShare: z.number().min(1).default(1.25),
+  controlAcShare: figure.min(1).default(1.25),
   /** Share of the impulse withstand that is aimed at: IEC 60364-5-53 cl. 534.4.4.2. */
-  withstandShare: z.number().positive().max(1).default(0.8),
+  withstandShare: figure.positive().max(1).default(0.8),
   /** A; NEC 230.67 (2023), before: common practice, no source. */
-  serviceNominalCurrent: z.number().positive().default(10_000),
+  serviceNominalCurrent: figure.positive().default(10_000),
   /** A; common practice, no source. */
-  otherNominalCurrentNec: z.number().positive().default(3_000),
+  otherNominalCurrentNec: figure.positive().default(3_000),
   /** A; IEC 60364-5-53 cl. 534.4.4.4, value from memory. */
-  nominalCurrentIec: z.number().positive().default(5_000),
+  nominalCurrentIec: figure.positive().default(5_000),
   /** A; NFPA 780, value from memory. */
-  lightningNominalCurrentNec: z.number().positive().default(20_000),
+  lightningNominalCurrentNec: figure.positive().default(20_000),
   /** A; IEC 60364-5-53 cl. 534.4.4.4, value from memory. */
-  lightningImpulseCurrentIec: z.number().positive().default(12_500),
+  lightningImpulseCurrentIec: figure.positive().default(12_500),
   /** Share of Isc that a DC short-circuit current rating must bear: NEC 690.8(A), IEC 60364-7-712 Annex B, values from memory. */
-  shortCircuitShare: z.number().min(1).default(1.25),
+  shortCircuitShare: figure.min(1).default(1.25),
   /** m; total lead length where neither list nor catalogue states one: IEC 60364-5-53 cl. 534.4.8. */
-  leadLength: z.number().positive().default(0.5),
+  leadLength: figure.positive().default(0.5),
   /** A; peak at which a VPR is measured: UL 1449. */
-  leadPeakNec: z.number().positive().default(3_000),
+  leadPeakNec: figure.positive().default(3_000),
   /** A; In of IEC 60364-5-53. */
-  leadPeakIec: z.number().positive().default(5_000),
+  leadPeakIec: figure.positive().default(5_000),
   /** V; a control circuit is at most this: common practice, no source. */
-  controlVoltage: z.number().positive().default(60),
+  controlVoltage: figure.positive().default(60),
   /** m; least reach of a protector whose level is above half the withstand: convention of OVE E09:2022. */
-  leastReach: z.number().nonnegative().default(10),
+  leastReach: figure.nonnegative().default(10),
   /** V/m; oscillation allowance along the cable: OVE E09:2022 Annex C. */
-  reachSlope: z.number().positive().default(25),
+  reachSlope: figure.positive().default(25),
 });
 
 /** The company's settings: a JSON file; every key has a default. */
@@ -113,10 +116,10 @@ export const SettingsSchema = z.strictObject({
       columns: z.number().int().min(1).max(6).default(2),
       rows: z.number().int().min(1).max(12).default(5),
       /** mm. */
-      marginTop: z.number().nonnegative().default(12.7),
-      marginLeft: z.number().nonnegative().default(4),
-      gapColumns: z.number().nonnegative().default(4.8),
-      gapRows: z.number().nonnegative().default(0),
+      marginTop: figure.nonnegative().default(12.7),
+      marginLeft: figure.nonnegative().default(4),
+      gapColumns: figure.nonnegative().default(4.8),
+      gapRows: figure.nonnegative().default(0),
     })
     .prefault({}),
 });

@@ -14,7 +14,9 @@ import type { Understood } from './table.js';
 const field = z.enum(FIELD_NAMES as readonly [Field, ...Field[]]);
 
 /** What a heading means: a field, a field with its unit, or null to leave its cells out. */
-const meaning = z.union([field, z.null(), z.strictObject({ field, unit: z.string().optional() })]);
+const meaning = z.union([field, z.null(), z.strictObject({ field, unit: z.string().optional() })], {
+  error: 'it is neither a field of the list, nor null, nor a field and its unit',
+});
 
 /** The column map of a design source: how its files are written and what its headings and words mean. */
 export const ColumnMapSchema = z.strictObject({

@@ -1,8 +1,9 @@
 import type { z } from 'zod';
 import type { OpenItem } from '../model/message.js';
-import { JSON_KEY_WRONG, JSON_NOT_VALID } from '../text/messages/list-file.js';
+import { JSON_KEY_TWICE, JSON_KEY_WRONG, JSON_NOT_VALID } from '../text/messages/list-file.js';
 import { itemAt, note } from '../text/message-kit.js';
 import { shown } from '../text/shown.js';
+import { keysTwice } from './json-keys.js';
 import { readBytes } from './sources.js';
 
 export type JsonReading<T> =
@@ -27,6 +28,16 @@ function lineOfKey(text: string, path: readonly PropertyKey[]): number {
     from = at;
   }
   return from === 0 ? 1 : text.slice(0, from).split('\n').length;
+}
+
+/** The value at a path, as JSON writes it. */
+function foundAt(value: unknown, path: readonly PropertyKey[]): string {
+  let found = value;
+  for (const key of path) {
+    if (typeof found !== 'object' || found === null || !Object.hasOwn(found, key)) return String(key);
+    found = (found as Record<PropertyKey, unknown>)[key];
+  }
+  return typeof found === 'number' ? String(found) : JSON.stringify(found);
 }
 
 /**
@@ -55,18 +66,22 @@ export async function readJson<S extends z.ZodType>(
     });
     return { ok: false, items: [item] };
   }
+  const twice = keysTwice(text).map(({ path: keys, line }) => {
+    const key = keys.filter((k) => k !== '').join('.');
+    return itemAt(note(JSON_KEY_TWICE, { path, key: shown(key) }), { file: path, line, column: key });
+  });
+  if (twice.length > 0) return { ok: false, items: twice };
   const parsed = schema.safeParse(value);
   if (parsed.success) return { ok: true, value: parsed.data };
-  const items = parsed.error.issues.map((issue) => {
-    const unknown = issue.code === 'unrecognized_keys' ? issue.keys : [];
-    const keys = [...issue.path, ...unknown.slice(0, 1)];
-    const key = keys.map(String).join('.');
-    const because = unknown.length > 0 ? 'there is no such key' : issue.message;
-    return itemAt(note(JSON_KEY_WRONG, { path, key: shown(key), because: shown(because) }), {
-      file: path,
-      line: lineOfKey(text, keys),
-      column: key,
-    });
+  const items = parsed.error.issues.flatMap((issue) => {
+    const wrong = (keys: readonly PropertyKey[], found: string, because: string): OpenItem => {
+      const key = keys.map(String).join('.');
+      const p = { path, key: shown(key), found: shown(found), because: shown(because) };
+      return itemAt(note(JSON_KEY_WRONG, p), { file: path, line: lineOfKey(text, keys), column: key });
+    };
+    return issue.code === 'unrecognized_keys'
+      ? issue.keys.map((key) => wrong([...issue.path, key], key, 'there is no such key'))
+      : [wrong(issue.path, foundAt(value, issue.path), issue.message)];
   });
   return { ok: false, items };
 }

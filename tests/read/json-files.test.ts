@@ -53,6 +53,34 @@ describe('settings', () => {
       ['json/key-wrong', 5, 'colour'],
     ]);
   });
+  it('that state a key twice are not used: the parser would take the last in silence', async () => {
+    const text = '{\n "basis": "iec",\n "units": { "length": "m" },\n "basis": "nec-2023"\n}';
+    const { settings, unreadable } = await readSettings(file('twice-key.json', text));
+    expect(settings).toEqual(defaultSettings());
+    expect(unreadable.map((i) => [i.code, i.line, i.column])).toEqual([['json/key-twice', 4, 'basis']]);
+  });
+  it('may state one key in two objects, and a value as often as they like', async () => {
+    const text =
+      '{ "company": { "name": "a\\"name\\":", "address": "basis" }, "conductorColours": { "necHighLeg": "basis" }, "basis": "iec" }';
+    expect((await readSettings(file('once-key.json', text))).unreadable).toEqual([]);
+  });
+  it('tell of every key that there is none of, and of the value of a wrong one', async () => {
+    const text = '{\n "one": 1,\n "two": 2,\n "basis": 5\n}';
+    const { unreadable } = await readSettings(file('keys.json', text));
+    expect(unreadable.map((i) => [i.line, i.column, i.found])).toEqual([
+      [4, 'basis', '5'],
+      [2, 'one', 'one'],
+      [3, 'two', 'two'],
+    ]);
+  });
+  it.each(['1e308', '1e999', '1e7', '-1', '"3"', 'null', '[]'])('take no threshold of %s', async (figure) => {
+    const text = `{ "thresholds": { "continuousShare": ${figure} } }`;
+    const { settings, unreadable } = await readSettings(file('huge.json', text));
+    expect(settings).toEqual(defaultSettings());
+    expect(unreadable.map((i) => [i.code, i.column])).toEqual([
+      ['json/key-wrong', 'thresholds.continuousShare'],
+    ]);
+  });
   it('that are no JSON say from which line on', async () => {
     const { unreadable } = await readSettings(
       file('broken.json', '{\n  "units": {\n    "length": "m",\n  }\n}\n'),
@@ -88,6 +116,8 @@ describe('a column map', () => {
     );
     expect(map).toBeNull();
     expect(unreadable.map((i) => [i.code, i.line, i.column])).toEqual([['json/key-wrong', 3, 'columns.Ref']]);
+    expect(unreadable[0]?.found).toBe('"tagg"');
+    expect(unreadable[0]?.message).toContain('neither a field');
   });
   it('that names a heading twice is not used', async () => {
     const { map, unreadable } = await readColumnMap(
@@ -95,6 +125,13 @@ describe('a column map', () => {
     );
     expect(map).toBeNull();
     expect(unreadable.map((i) => i.code)).toEqual(['map/heading-twice']);
+  });
+  it('that names a heading twice in the same words is not used either', async () => {
+    const { map, unreadable } = await readColumnMap(
+      file('same.json', '{ "columns": { "Length": "run_length", "Length": null } }'),
+    );
+    expect(map).toBeNull();
+    expect(unreadable.map((i) => [i.code, i.column])).toEqual([['json/key-twice', 'columns.Length']]);
   });
   it('can be drafted from a list, and reads that list the same', () => {
     const list = 'Tag;Type;Colour;Cable length (ft);Voltage;Voltage\nA;array;blue;"4,5";1;2\n';

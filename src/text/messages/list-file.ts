@@ -158,12 +158,23 @@ export const JSON_NOT_VALID: MessageEntry<{ path: string; found: string }> = {
   who: 'office',
 };
 
-export const JSON_KEY_WRONG: MessageEntry<{ path: string; key: string; because: string }> = {
+export const JSON_KEY_TWICE: MessageEntry<{ path: string; key: string }> = {
+  code: 'json/key-twice',
+  severity: 'conflict',
+  title: 'A settings file or column map states a key twice',
+  message: ({ path, key }) => `${path} states ${key} twice; the file is not used.`,
+  found: ({ key }) => key,
+  expected: 'each key once',
+  hint: 'Leave the one that is true.',
+  who: 'office',
+};
+
+export const JSON_KEY_WRONG: MessageEntry<{ path: string; key: string; found: string; because: string }> = {
   code: 'json/key-wrong',
   severity: 'conflict',
   title: 'A key of a settings file or column map is wrong',
   message: ({ path, key, because }) => `${path}: ${key === '' ? 'the file' : key} can't be used: ${because}.`,
-  found: ({ key }) => key,
+  found: ({ found }) => found,
   expected: 'what the JSON schema of the file says',
   hint: 'Correct the key; the schema lists the keys and their values.',
   who: 'office',
