@@ -22,6 +22,8 @@ export interface Body {
   readonly lines: readonly number[];
   readonly leftOut: readonly LeftOut[];
   readonly asides: readonly Aside[];
+  /** Another heading among the rows, which stands for other columns: it and what is under it aren't read. */
+  readonly otherHeading: LeftOut | null;
   /** Rows with more cells than there are headings: a delimiter too many has shifted them. */
   readonly surplus: readonly { readonly row: number; readonly cells: number }[];
   /** Columns without a heading that hold something, with the first line. */
@@ -34,6 +36,8 @@ const TOTAL_OR_NOTE =
 const ONE_WORD = /^\S+$/;
 /** A cell longer than this is looked at as a cell, not taken for a note. */
 const LONGEST_NOTE = 400;
+/** A heading begins with a letter and holds letters before all else. */
+const HEADING_WORD = /^[\s"]*\p{L}[\p{L}\s._-]{1,39}$/u;
 /** Words of a sentence that stands alone in its row. */
 const SENTENCE_WORDS = 4;
 
@@ -74,6 +78,30 @@ function sortOf(
   return naming === 0 && named.every((i) => isBlank(record[i])) ? 'figures' : 'row';
 }
 
+/** What a cell means as a heading, its unit included; null where it is none. */
+export type HeadingMeaning = (cell: string) => string | null;
+
+/** Whether a record is a heading, of the same columns or of others; it is none where one of its cells is none. */
+function headingAgain(
+  record: readonly string[],
+  headings: readonly string[],
+  meaning: HeadingMeaning,
+): 'same' | 'other' | null {
+  // Most rows begin with a tag or a job that holds a figure or a hyphen: no need to look further.
+  const first = record.find((cell) => !isBlank(cell)) ?? '';
+  if (!HEADING_WORD.test(first)) return null;
+  let filled = 0;
+  let same = true;
+  for (const [i, cell] of record.entries()) {
+    if (isBlank(cell)) continue;
+    const means = meaning(cell);
+    if (means === null) return null;
+    filled += 1;
+    same &&= means === meaning(headings[i] ?? '');
+  }
+  return filled < 2 ? null : same ? 'same' : 'other';
+}
+
 /** The records of a file, and which of them are the heading and the units. */
 export interface Records {
   readonly records: readonly (readonly string[])[];
@@ -90,12 +118,14 @@ export interface Records {
  * @param headings the heading's cells
  * @param columns those understood
  * @param identity fields of which one stands in every row
+ * @param meaning of a cell as a heading
  */
 export function bodyOf(
   file: Records,
   headings: readonly string[],
   columns: readonly Column<string>[],
   identity: readonly string[],
+  meaning: HeadingMeaning,
 ): Body {
   const { records, lines, heading, unitsRow } = file;
   const rows: (readonly string[])[] = [];
@@ -110,6 +140,7 @@ export function bodyOf(
   const namedAt = columns
     .filter((c) => c.dimension === null && !identityAt.includes(c.index))
     .map((c) => c.index);
+  let otherHeading: LeftOut | null = null;
   let last: number | null = null;
   const lastRow = (): number =>
     (last ??= records.findLastIndex(
@@ -133,6 +164,12 @@ export function bodyOf(
         continue;
       }
     }
+    const again = headingAgain(record, headings, meaning);
+    if (again === 'same') continue;
+    if (again === 'other') {
+      otherHeading = { line: lines[i] ?? 0, text: shown(record.join(' ')) };
+      break;
+    }
     for (const column of headless) {
       if (!isBlank(record[column]) && !withoutHeading.has(column)) withoutHeading.set(column, lines[i] ?? 0);
     }
@@ -144,5 +181,5 @@ export function bodyOf(
     rows.push(record);
     rowLines.push(lines[i] ?? 0);
   }
-  return { rows, lines: rowLines, leftOut, asides, surplus, withoutHeading };
+  return { rows, lines: rowLines, leftOut, asides, otherHeading, surplus, withoutHeading };
 }

@@ -30,6 +30,9 @@ export interface HeadingReading<F extends string> {
 /** No heading that is understood is longer. */
 const LONGEST = 200;
 
+/** So many different cells are remembered. */
+const MOST_KNOWN = 10_000;
+
 const UNKNOWN = { field: null, how: 'unknown', unit: null, fault: null, faultText: '' } as const;
 
 const IGNORED = /[\s\-_.()[\]]+/g;
@@ -169,4 +172,20 @@ export function readHeading<F extends string>(
   const found = occurrence > 1 && index.map.has(numbered) ? numbered : key;
   const to = index.map.get(found);
   return to === undefined ? own : mapped(index, to, text, own);
+}
+
+/**
+ * What cells mean as headings: the field and its unit as one text, or null; each different cell is looked at once.
+ * @param index the vocabulary and the column map
+ */
+export function headingMeaning<F extends string>(index: HeadingIndex<F>): (cell: string) => string | null {
+  const known = new Map<string, string | null>();
+  return (cell) => {
+    const before = known.get(cell);
+    if (before !== undefined) return before;
+    const { field, unit } = readHeading(index, cell.replace(/\s*\n\s*/g, ' '));
+    const means = field === null ? null : `${field} ${unit?.symbol ?? ''}`;
+    if (known.size < MOST_KNOWN) known.set(cell, means);
+    return means;
+  };
 }

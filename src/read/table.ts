@@ -11,7 +11,7 @@ import {
   ROWS_LEFT_OUT,
   UNSEEN_REMOVED,
 } from '../text/messages/list-file.js';
-import { COLUMN_WITHOUT_HEADING, NO_HEADING } from '../text/messages/list-heading.js';
+import { COLUMN_WITHOUT_HEADING, HEADING_AGAIN, NO_HEADING } from '../text/messages/list-heading.js';
 import { CELLS_SURPLUS } from '../text/messages/list.js';
 import type { DecimalMark } from '../text/numbers.js';
 import { shown } from '../text/shown.js';
@@ -20,7 +20,7 @@ import { chooseColumns, type Column, type ColumnReading } from './columns.js';
 import { decimalMark } from './decimal-mark.js';
 import { decode, lineEnds, type Decoded, type Encoding } from './decode.js';
 import { DELIMITERS, findHeading, separatorLine, type Delimiter, type HeadingPlace } from './find-heading.js';
-import type { HeadingIndex } from './headings.js';
+import { headingMeaning, type HeadingIndex } from './headings.js';
 import { checkQuotes, type QuoteFaults } from './quotes.js';
 import { readRecords } from './records.js';
 import { seenText, type SeenText } from './unseen.js';
@@ -152,6 +152,7 @@ export function readTable<F extends string>(
     place.cells,
     chosen.columns,
     index.vocabulary.identity,
+    headingMeaning(index),
   );
   const guessed = decoded.guessedAt > 0;
   const faults = { grave: [...chosen.grave], slight: [...chosen.slight] };
@@ -233,6 +234,8 @@ function sayLines(file: string, quotes: QuoteFaults, body: Body, { grave, slight
   }
   const stray = quotes.stray[0];
   if (stray !== undefined) slight.push(at(QUOTE_STRAY, { count: quotes.stray.length }, file, stray));
+  const again = body.otherHeading;
+  if (again !== null) grave.push(at(HEADING_AGAIN, { found: again.text }, file, again.line));
   const out = body.leftOut[0];
   if (out !== undefined)
     slight.push(

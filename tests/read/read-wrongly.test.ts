@@ -158,3 +158,37 @@ describe('letters that look the same', () => {
     expect(firstFacts(result)['tag']).toBe('K\u00fcche');
   });
 });
+
+describe('a heading among the rows', () => {
+  const tags = (result: ReadResult): unknown[] =>
+    result.jobs.flatMap((j) => j.rows.map((r) => r.facts.tag?.value));
+  test.each([
+    'tag,kind,voc_stc,run_length (m)',
+    'tag,kind,run_length (ft),voc_stc',
+    'kind,tag,run_length (m),voc_stc',
+    'Tag,Type,Voc,Cable length',
+  ])('of other columns or units is told, and nothing under it is read: %s', (heading) => {
+    const result = read(
+      ['tag,kind,run_length (m),voc_stc', 'A,array,10,49', heading, 'B,array,30,40', 'C,array,5,6', ''].join(
+        '\n',
+      ),
+    );
+    expect(codes(result)).toEqual(['heading/again:3']);
+    expect(tags(result)).toEqual(['A']);
+  });
+  test.each(['TAG,KIND,RUN LENGTH (m),Voc', 'tag,kind,run_length (m),voc_stc', 'Tag,Type,,'])(
+    'of the same columns is passed over: %s',
+    (heading) => {
+      const result = read(
+        ['tag,kind,run_length (m),voc_stc', 'A,array,10,49', heading, 'B,array,30,40', ''].join('\n'),
+      );
+      expect(codes(result)).toEqual([]);
+      expect(tags(result)).toEqual(['A', 'B']);
+    },
+  );
+  it('is none where one of its cells is none', () => {
+    const result = read('tag,kind,maker,model\nMark,panel,Make,Model\n');
+    expect(codes(result)).toEqual([]);
+    expect(tags(result)).toEqual(['Mark']);
+  });
+});

@@ -33,7 +33,19 @@ export const HEADING_UNKNOWN: MessageEntry<{ heading: string; near: string }> = 
   hint: ({ near }) =>
     near === ''
       ? 'Say in a column map which field it is, or null to leave it out.'
-      : `The nearest field is ${near}; say in a column map if that is meant.`,
+      : `The nearest field is ${near}; write ${near} if that is meant, or say so in a column map.`,
+  who: 'office',
+};
+
+export const HEADING_AGAIN: MessageEntry<{ found: string }> = {
+  code: 'heading/again',
+  severity: 'conflict',
+  title: 'Another heading stands among the rows',
+  message: () =>
+    'Another heading stands among the rows, for other columns or units; neither it nor what is under it is read.',
+  found: ({ found }) => found,
+  expected: 'one heading for the whole file',
+  hint: 'Put what is under it into a file of its own.',
   who: 'office',
 };
 
