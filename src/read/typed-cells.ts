@@ -155,6 +155,8 @@ function count(field: Field, text: string, context: CellContext): Wrong | Typed 
 const FAHRENHEIT_STEP = 5 / 9;
 /** C; by the definition of the scale (SI brochure). */
 const ABSOLUTE_ZERO = -273.15;
+/** C; the highest temperature of the air on record (WMO archive of extremes, value from memory). */
+const HOTTEST_AIR = 56.7;
 
 function temperature(text: string, context: CellContext): Wrong | Typed {
   const reading = readQuantity(text, context.mark);
@@ -164,6 +166,8 @@ function temperature(text: string, context: CellContext): Wrong | Typed {
     return wrong(`${unit.symbol} is the unit of ${NAMES[unit.dimension]}, not of a temperature`);
   const fahrenheit = unit === null ? context.temperature === 'F' : unit.symbol === 'F';
   const value = fahrenheit ? (reading.figure - 32) * FAHRENHEIT_STEP : reading.figure;
+  if (value > HOTTEST_AIR)
+    return wrong('the air is nowhere so hot', 'Write its unit: C, or F if that is meant.');
   return value < ABSOLUTE_ZERO
     ? wrong('it is below absolute zero')
     : { value: Number(value.toPrecision(12)) };

@@ -192,3 +192,16 @@ describe('a heading among the rows', () => {
     expect(tags(result)).toEqual(['Mark']);
   });
 });
+
+describe('a lowest temperature above every temperature of the air', () => {
+  test.each(['60', '140 F', '600 C'])('%s is no figure', (text) => {
+    const result = read(`tag,kind,lowest_temp\nA,panel,${text}\n`);
+    expect(codes(result)).toEqual(['cell/wrong:2']);
+    expect(result.jobs[0]?.facts.lowest_temp).toBeUndefined();
+  });
+  it('is one where it is in degrees Fahrenheit', () => {
+    const result = read('tag,kind,lowest_temp\nA,panel,60 F\n');
+    expect(codes(result)).toEqual([]);
+    expect(result.jobs[0]?.facts.lowest_temp?.value).toBeCloseTo(15.5556, 3);
+  });
+});
