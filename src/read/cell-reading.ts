@@ -3,7 +3,7 @@ import type { Field } from '../model/list.js';
 import type { Note } from '../model/message.js';
 import type { Settings } from '../model/settings.js';
 import { note } from '../text/message-kit.js';
-import { CELL_WRONG } from '../text/messages/list.js';
+import { CELL_WRONG, UNIT_UNSURE } from '../text/messages/list.js';
 import type { DecimalMark } from '../text/numbers.js';
 import { shown } from '../text/shown.js';
 import type { Unit } from '../text/units.js';
@@ -50,4 +50,10 @@ export function wrongCell(field: Field, text: string, wrong: Wrong): Note {
     because: wrong.because,
     hint: wrong.hint ?? 'Correct the cell; leave it blank if it is not known.',
   });
+}
+
+/** The note of a bare figure that is read in the field's unit, and is more likely in another. */
+export function unsureUnit(field: Field, text: string, units: string): Note {
+  const { expected, who } = FIELDS[field];
+  return note(UNIT_UNSURE, { field, text: shown(text), expected, who, units });
 }

@@ -1,7 +1,7 @@
 import { FIELDS } from '../model/fields.js';
 import type { Field } from '../model/list.js';
 import { saysNothing, wordKey } from '../text/words.js';
-import { wrongCell, type CellContext, type CellReading } from './cell-reading.js';
+import { unsureUnit, wrongCell, type CellContext, type CellReading } from './cell-reading.js';
 import { formulaError, SPREADSHEET } from './damage.js';
 import { readTextCell, MOST_TEXT } from './text-cells.js';
 import { readTyped } from './typed-cells.js';
@@ -44,7 +44,7 @@ export function readCell(field: Field, text: string, context: CellContext): Cell
     return { is: 'wrong', note: wrongCell(field, text, { because: `it has ${trimmed.length} characters` }) };
   }
   const reading = readTyped(field, context.words.get(wordKey(trimmed)) ?? trimmed, context);
-  return 'because' in reading
-    ? { is: 'wrong', note: wrongCell(field, text, reading) }
-    : { is: 'value', value: reading.value, feet: reading.feet ?? null, note: null };
+  if ('because' in reading) return { is: 'wrong', note: wrongCell(field, text, reading) };
+  const { value, feet, unsure } = reading;
+  return { is: 'value', value, feet: feet ?? null, note: unsure ? unsureUnit(field, text, unsure) : null };
 }

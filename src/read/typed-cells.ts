@@ -19,6 +19,8 @@ export interface Typed {
   readonly value: unknown;
   /** A bare length's value in m where it is feet. */
   readonly feet?: number;
+  /** What the unit of a bare figure may be beside the field's own. */
+  readonly unsure?: string;
 }
 
 const wrong = (because: string, hint?: string): Wrong =>
@@ -120,19 +122,14 @@ function positive(
   const read = quantity(field, text, dimension, context, 1);
   if ('because' in read) return read;
   const least = LEAST_BARE.get(field);
-  if (least !== undefined && read.unit === null && read.value > 0 && read.value < least.value)
-    return wrong(
-      `it is a bare ${text}, and whether that is ${least.units} is not stated`,
-      `Write the unit in the cell or in the heading: ${least.units}.`,
-    );
   if (read.value < 0 || (read.value === 0 && !zero))
     return wrong(zero ? 'it is less than zero' : 'it is not more than zero');
   if (read.unit?.current === 'ac' && DC_ONLY.has(field))
     return wrong('it is stated as AC, and the field is a DC voltage');
-  const bare = dimension === 'length' && read.unit === null;
-  return bare
-    ? { value: read.value, feet: Number((read.value * FOOT).toPrecision(12)) }
-    : { value: read.value };
+  const { value, unit } = read;
+  if (unit !== null) return { value };
+  if (dimension === 'length') return { value, feet: Number((value * FOOT).toPrecision(12)) };
+  return least !== undefined && value < least.value ? { value, unsure: least.units } : { value };
 }
 
 /** The most that one row may stand for: more is a slip of the hand, and a plan of it could be read by nobody. */

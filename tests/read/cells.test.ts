@@ -89,7 +89,7 @@ describe('figures', () => {
     ['voc_stc', '49,5 V', 49.5],
     ['max_dc_voltage', '0.6 kV', 600],
     ['fault_current', '10 kA', 10_000],
-    ['fault_current', '10000', 10_000],
+    ['fault_current', '10', 10],
     ['run_length', '100 ft', 30.48],
     ['lv_overhead_km', '0.4', 0.4],
     ['lv_overhead_km', '400 m', 0.4],

@@ -105,13 +105,15 @@ describe('a unit without a number', () => {
 
 describe('a bare figure far too small for its field', () => {
   test.each([
-    ['fault_current', '10', 'A or kA'],
-    ['fault_current', '22,5', 'A or kA'],
-    ['impulse_withstand', '2.5', 'V or kV'],
-  ])('%s %s', (field, text, units) => {
+    ['fault_current', '10', 'A or kA', 10],
+    ['fault_current', '22,5', 'A or kA', 22.5],
+    ['impulse_withstand', '2.5', 'V or kV', 2.5],
+  ])('%s %s is in the unit of the field, and that is asked', (field, text, units, value) => {
     const result = read(`tag,kind,${field}\nA,panel,"${text}"\n`);
-    expect(codes(result)).toEqual(['cell/wrong:2']);
-    expect(result.jobs[0]?.items[0]?.message).toContain(units);
+    expect(codes(result)).toEqual(['cell/unit-unsure:2']);
+    expect(result.jobs[0]?.items[0]).toMatchObject({ severity: 'confirm', found: text });
+    expect(result.jobs[0]?.items[0]?.message).toContain(`the first of ${units}:`);
+    expect(firstFacts(result)[field]).toBe(value);
   });
   test.each([
     ['fault_current', '10 A', 10],

@@ -125,6 +125,18 @@ export const LANGUAGE_UNKNOWN: MessageEntry<CellAt & { readonly languages: strin
   who: ({ who }) => who,
 };
 
+export const UNIT_UNSURE: MessageEntry<CellAt & { readonly units: string }> = {
+  code: 'cell/unit-unsure',
+  severity: 'confirm',
+  title: 'A figure without a unit that is far too small for its field',
+  message: ({ field, text, units }) =>
+    `The ${field} is ${text} without a unit, and is read in the first of ${units}: is that so?`,
+  found: ({ text }) => text,
+  expected: ({ expected }) => expected,
+  hint: ({ units }) => `Write the unit in the cell or in the heading: ${units}.`,
+  who: ({ who }) => who,
+};
+
 export const CELL_CUT: MessageEntry<CellAt> = {
   code: 'cell/cut',
   severity: 'confirm',
