@@ -1,27 +1,14 @@
-import { FIELD_NAMES, FIELDS } from '../model/fields.js';
 import type { AskedModel, JobList, MissingModel, RowField } from '../model/list.js';
+import { LIBRARY_VOCABULARY } from '../read/list-vocabulary.js';
 import type { JobItem } from '../text/tell.js';
 import { KIND_MISSING } from '../text/messages/list.js';
 import { RATE_MESSAGES } from '../text/messages/rate.js';
 import { modelKey } from '../text/model-key.js';
 import { byNaturalOrder } from '../text/natural-order.js';
 
-/** What is asked for of a row and no data sheet says: where it stands, how it is wired, how its array is laid out. */
-const OF_THE_SITE: ReadonlySet<RowField> = new Set<RowField>([
-  'tag',
-  'quantity',
-  'connects_to',
-  'run_length',
-  'place',
-  'building',
-  'modules_in_series',
-  'strings_in_parallel',
-  'serial',
-]);
-
-/** The facts that a library could state of a model, in the order of the contract. */
-const OF_A_MODEL = FIELD_NAMES.filter((field): field is RowField => FIELDS[field].of === 'row').filter(
-  (field) => !OF_THE_SITE.has(field),
+/** The facts that a library could state of a model, in the order of the contract; how an array is laid out isn't the maker's. */
+const OF_A_MODEL = LIBRARY_VOCABULARY.fields.filter(
+  (field) => field !== 'modules_in_series' && field !== 'strings_in_parallel',
 );
 
 /** Those facts by the code of the item that asks for them. */

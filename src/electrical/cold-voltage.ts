@@ -135,10 +135,9 @@ function inputSteps(input: Pick<ColdVoltageInput, 'vocStc' | 'modulesInSeries'>)
 }
 
 function productStep(
-  input: Pick<ColdVoltageInput, 'vocStc' | 'modulesInSeries'>,
+  input: Pick<ColdVoltageInput, 'vocStc' | 'modulesInSeries' | 'basis'>,
   factor: number,
   sure: Step['sure'],
-  source: string,
 ): Step {
   return {
     symbol: 'Voc,max',
@@ -148,20 +147,19 @@ function productStep(
     value: withoutDust(input.vocStc * input.modulesInSeries * factor),
     unit: 'V',
     sure,
-    source,
+    source: input.basis === 'iec' ? ANNEX_B_SOURCE : PRODUCT_SOURCE,
   };
 }
 
 function byCoefficient(input: ColdVoltageInput, coefficient: VoltageCoefficient): ColdVoltage {
-  const nec = input.basis !== 'iec';
-  const coefficientSource = nec ? COEFFICIENT_SOURCE : ANNEX_B_COEFFICIENT_SOURCE;
+  const coefficientSource = input.basis === 'iec' ? ANNEX_B_COEFFICIENT_SOURCE : COEFFICIENT_SOURCE;
   const { vocStc, lowestTemp, cells } = input;
   if (!(coefficient.value < 0)) return { ok: false, reason: 'coefficient-not-negative' };
   const slope = voltsForEachDegree(coefficient, vocStc, cells);
   if (slope === undefined) return { ok: false, reason: 'cells-missing' };
   // Above 25 °C the voltage falls, but a module in the morning still reaches its STC voltage: never below 1.
   const factor = Math.max(1, 1 + (slope * (lowestTemp - STC_TEMPERATURE)) / vocStc);
-  const result = productStep(input, factor, 'computed', nec ? PRODUCT_SOURCE : ANNEX_B_SOURCE);
+  const result = productStep(input, factor, 'computed');
   const steps = inputSteps(input);
   steps.push(
     taken('T', 'Lowest expected ambient temperature', lowestTemp, '°C'),
@@ -203,12 +201,7 @@ export function coldOpenCircuitVoltage(input: ColdVoltageInput): ColdVoltage {
   if (input.coefficient !== undefined) return byCoefficient(input, input.coefficient);
   const factor = tableFactor(input.lowestTemp);
   if (factor === undefined) return { ok: false, reason: 'no-table-row' };
-  const result = productStep(
-    input,
-    factor,
-    'computed',
-    input.basis !== 'iec' ? PRODUCT_SOURCE : ANNEX_B_SOURCE,
-  );
+  const result = productStep(input, factor, 'computed');
   const steps = inputSteps(input);
   steps.push(
     taken('T', 'Lowest expected ambient temperature', input.lowestTemp, '°C'),
@@ -260,12 +253,7 @@ export function coldVoltageWithoutTemperature(
         )
       : taken('F', 'Factor where the lowest temperature is not stated', factor, '', 'memory', ANNEX_B_SOURCE),
   );
-  const result = productStep(
-    input,
-    factor,
-    nec ? 'assumption' : 'computed',
-    nec ? PRODUCT_SOURCE : ANNEX_B_SOURCE,
-  );
+  const result = productStep(input, factor, nec ? 'assumption' : 'computed');
   return {
     value: result.value,
     factor,

@@ -22,10 +22,11 @@ const NAMED = 12;
 export function defaultsUsed(job: JobContext, selected: readonly Selected[]): readonly PlacedNote[] {
   const { site } = job;
   const notes: PlacedNote[] = [];
-  const say = (field: RowField, value: string, rows: readonly SiteEquipment[], why: string): void => {
+  const say = (field: RowField, value: string, of: readonly SiteEquipment[], why: string): void => {
+    const rows = unique(job, of);
     const first = rows[0];
     if (!first) return;
-    const tags = [...new Set(rows.map((r) => r.tag))];
+    const tags = rows.map((r) => r.tag);
     const more = tags.length > NAMED ? ` and ${tags.length - NAMED} more` : '';
     const p = { field, value, rows: tags.slice(0, NAMED).join(', ') + more, why };
     notes.push(about(PLACE_MESSAGES.defaultsUsed, p, first.tag, field));
@@ -67,58 +68,39 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
   say(
     'quantity',
     '1',
-    unique(
-      job,
-      site.equipments.filter((e) => !e.facts.quantity && !e.row.unreadable.has('quantity')),
-    ),
+    site.equipments.filter((e) => !e.facts.quantity && !e.row.unreadable.has('quantity')),
     '',
   );
-  say('worth_protecting', 'yes', worthByDefault(job, selected), 'keeps protection there');
+  say('worth_protecting', 'yes', worthByDefault(selected), 'keeps protection there');
   say(
     'ahead_of_disconnect',
     'no',
-    unique(
-      job,
-      power
-        .filter(
-          (p) => nec && FIRST_DISCONNECTS.has(p.equipment.kind) && !p.equipment.facts.ahead_of_disconnect,
-        )
-        .map((p) => p.equipment),
-    ),
+    power
+      .filter((p) => nec && FIRST_DISCONNECTS.has(p.equipment.kind) && !p.equipment.facts.ahead_of_disconnect)
+      .map((p) => p.equipment),
     'decides the type',
   );
   for (const isOut of [true, false]) {
     say(
       'outdoors',
       isOut ? 'yes' : 'no',
-      unique(
-        job,
-        [...placed.map((p) => p.equipment), ...(isOut ? [] : indoorsByDefault(job))].filter(
-          (e) => e.outdoors.byDefault && e.outdoors.value === isOut,
-        ),
+      [...placed.map((p) => p.equipment), ...(isOut ? [] : indoorsByDefault(job))].filter(
+        (e) => e.outdoors.byDefault && e.outdoors.value === isOut,
       ),
       'decides the enclosure and where a long run counts',
     );
   }
   sayOccupancies(job, say);
   if (site.list.facts.lowest_temp)
-    say(
-      'module_technology',
-      'crystalline',
-      tableUsed(job, selected),
-      'decides the table of the cold voltage',
-    );
+    say('module_technology', 'crystalline', tableUsed(selected), 'decides the table of the cold voltage');
   sayGroundings(job, selected, power, say);
-  sayBonds(job, selected, nec, say);
+  sayBonds(selected, nec, say);
   say(
     'impulse_withstand',
     'that of its overvoltage category',
-    unique(
-      job,
-      selected
-        .filter((s) => s.requirement.withstand?.assumed)
-        .flatMap((s) => s.placement.ports.map((p) => p.equipment)),
-    ),
+    selected
+      .filter((s) => s.requirement.withstand?.assumed)
+      .flatMap((s) => s.placement.ports.map((p) => p.equipment)),
     'is an assumption',
   );
   return notes;
@@ -138,7 +120,7 @@ function sayGroundings(
   const byDefault = power.filter((p) => p.system && job.groundingAt(p).byDefault);
   for (const value of ['solid', 'none'] as const) {
     const rows = byDefault.filter((p) => job.groundingAt(p).grounding === value).map((p) => p.equipment);
-    say('system_grounding', value, unique(job, rows), 'decides the voltage to ground and the lights');
+    say('system_grounding', value, rows, 'decides the voltage to ground and the lights');
   }
   const dc = selected.filter((s) => s.requirement.circuit === 'array' || s.requirement.circuit === 'battery');
   const poles = new Map<string, SiteEquipment[]>();
@@ -151,24 +133,20 @@ function sayGroundings(
       }
     }
   }
-  for (const [value, rows] of poles)
-    say('dc_grounding', value, unique(job, rows), 'decides which light is dark');
+  for (const [value, rows] of poles) say('dc_grounding', value, rows, 'decides which light is dark');
   const control = selected.filter(
     (s) => s.requirement.circuit === 'control' && !s.placement.subject.facts.dc_grounding,
   );
   say(
     'dc_grounding',
     'not known',
-    unique(
-      job,
-      control.map((s) => s.placement.subject),
-    ),
+    control.map((s) => s.placement.subject),
     'leaves its lights to be recorded at commissioning',
   );
 }
 
 /** Whether N is linked to ground decides whether it has a channel: by default at a service, nowhere else. */
-function sayBonds(job: JobContext, selected: readonly Selected[], nec: boolean, say: Say): void {
+function sayBonds(selected: readonly Selected[], nec: boolean, say: Say): void {
   const silent = selected
     .flatMap((s) => s.wirings)
     .filter((w) => w.neutral.neutral !== 'none' && !w.port.equipment.facts.n_pe_link);
@@ -176,10 +154,7 @@ function sayBonds(job: JobContext, selected: readonly Selected[], nec: boolean, 
   say(
     'n_pe_link',
     'yes',
-    unique(
-      job,
-      bonded.map((w) => w.port.equipment),
-    ),
+    bonded.map((w) => w.port.equipment),
     'decides what a spare channel takes',
   );
   // With iec N has a channel everywhere else, linked or not.
@@ -187,10 +162,7 @@ function sayBonds(job: JobContext, selected: readonly Selected[], nec: boolean, 
   say(
     'n_pe_link',
     'no',
-    unique(
-      job,
-      others.map((w) => w.port.equipment),
-    ),
+    others.map((w) => w.port.equipment),
     'decides what a spare channel takes',
   );
 }
@@ -206,10 +178,7 @@ function sayOccupancies(job: JobContext, say: Say): void {
   say(
     'building_occupancy',
     'other',
-    unique(
-      job,
-      others.map((p) => p.equipment),
-    ),
+    others.map((p) => p.equipment),
     why,
   );
   const asJob = panels.filter(({ unit }) => unit.occupancyOfJob);
@@ -218,10 +187,7 @@ function sayOccupancies(job: JobContext, say: Say): void {
   say(
     'building_occupancy',
     value,
-    unique(
-      job,
-      asJob.map((p) => p.equipment),
-    ),
+    asJob.map((p) => p.equipment),
     decides,
   );
 }
@@ -257,30 +223,24 @@ function unique(job: JobContext, rows: readonly SiteEquipment[]): readonly SiteE
 }
 
 /** Rows whose protectors rest on common practice alone, and that don't say whether they are worth it. */
-function worthByDefault(job: JobContext, selected: readonly Selected[]): readonly SiteEquipment[] {
+function worthByDefault(selected: readonly Selected[]): readonly SiteEquipment[] {
   const rows = selected
     .filter((s) => s.placement.strength !== 'required')
     .flatMap((s) => s.placement.ports.map((p) => p.equipment));
-  return unique(
-    job,
-    rows.filter((e) => e.kind !== 'service' && e.worthProtecting.byDefault),
-  );
+  return rows.filter((e) => e.kind !== 'service' && e.worthProtecting.byDefault);
 }
 
 /** Arrays whose cold voltage rests on the table for crystalline modules, and that state no technology. */
-function tableUsed(job: JobContext, selected: readonly Selected[]): readonly SiteEquipment[] {
+function tableUsed(selected: readonly Selected[]): readonly SiteEquipment[] {
   const arrays = selected.flatMap((s) =>
     s.placement.ports.flatMap((p) => (s.requirement.circuit === 'array' ? ultimateSources(p) : [])),
   );
-  return unique(
-    job,
-    arrays.filter(
-      (a) =>
-        a.kind === 'array' &&
-        !a.facts.module_technology &&
-        !a.facts.voc_coefficient &&
-        !a.facts.open_circuit_voltage &&
-        a.facts.voc_stc !== undefined,
-    ),
+  return arrays.filter(
+    (a) =>
+      a.kind === 'array' &&
+      !a.facts.module_technology &&
+      !a.facts.voc_coefficient &&
+      !a.facts.open_circuit_voltage &&
+      a.facts.voc_stc !== undefined,
   );
 }

@@ -21,8 +21,6 @@ export interface Indicated {
 }
 
 const indicated = keeper<Indicated>();
-/** What is kept goes with the rules, which never change. */
-const OF_RULES = INDICATOR_RULES;
 
 export function indicate(
   job: JobContext,
@@ -32,7 +30,7 @@ export function indicate(
   part: Part | undefined,
 ): Indicated {
   const facts = indicatorFacts(job, placement, wiring, channel, part);
-  return indicated(OF_RULES, keyOf(facts), () => decide(facts));
+  return indicated(INDICATOR_RULES, keyOf(facts), () => decide(facts));
 }
 
 /** Every fact, in one order: channels of which all of them are alike show the same. */

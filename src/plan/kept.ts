@@ -1,4 +1,4 @@
-/** The most results that are kept for one part or catalogue: a batch repeats few of them, a hostile list many. */
+/** The most results that are kept for one object: a batch repeats few of them, a hostile list many. */
 const MOST = 500;
 
 /** Hands out the kept result of an object and a key, or makes it. */

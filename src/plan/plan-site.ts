@@ -40,25 +40,10 @@ function plannedFact(field: keyof typeof FIELDS, fact: Fact<unknown>): PlannedFa
   };
 }
 
-/** The stated fields by name: a few, so that putting each where it belongs beats a general sort. */
-function sortedFields(facts: object): readonly string[] {
-  const fields = Object.keys(facts);
-  for (let i = 1; i < fields.length; i += 1) {
-    const field = fields[i] ?? '';
-    let at = i;
-    for (let before = fields[at - 1]; before !== undefined && field < before; before = fields[at - 1]) {
-      fields[at] = before;
-      at -= 1;
-    }
-    fields[at] = field;
-  }
-  return fields;
-}
-
 function factsOf(facts: Stated<RowFacts> | Stated<JobFacts>, but: ReadonlySet<string>): PlannedFact[] {
   const stated: { readonly [F in string]?: Fact<unknown> } = facts;
   const found: PlannedFact[] = [];
-  for (const field of sortedFields(facts)) {
+  for (const field of Object.keys(facts).sort()) {
     const fact = stated[field];
     if (fact && !but.has(field)) found.push(plannedFact(field as RowField, fact));
   }

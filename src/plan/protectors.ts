@@ -1,10 +1,7 @@
 import type { Part } from '../model/catalogue.js';
 import type { Calculation, PlannedChannel, PlannedProtector } from '../model/plan.js';
-import type { Source } from '../model/fact.js';
-import type { RuleCard } from '../model/rule.js';
-import { isNec, type Basis } from '../model/words.js';
+import { isNec } from '../model/words.js';
 import { byNaturalOrder } from '../text/natural-order.js';
-import { standardName } from '../text/standard.js';
 import { calculationsOf } from './calculations.js';
 import { enclosuresAsked, plannedLeads } from './choose.js';
 import {
@@ -17,9 +14,9 @@ import {
   systemOf,
 } from './describe.js';
 import { indicate } from './indicate.js';
-import { keeper } from './kept.js';
 import { portOrder } from './order.js';
 import { longestRun, partFigures, reachOf, type PartFigures, type Selected } from './select.js';
+import { sourceLines } from './source-lines.js';
 import { sourcesToOpen } from './supplies.js';
 import type { JobContext } from './survey-facts.js';
 import { eachConductorOnce, wireHousings, type WiredChannel } from './wire.js';
@@ -31,20 +28,6 @@ export function rounded(value: number): number {
 
 function roundedOr(value: number | null | undefined): number | null {
   return value === null || value === undefined ? null : rounded(value);
-}
-
-/** A source as one line: `NEC (NFPA 70) 2023, 230.67`; what wasn't at hand is only "see". */
-function sourceLine(source: Source): string {
-  if ('commonPractice' in source) return `common practice: ${source.says}`;
-  const name = `${standardName(source)}, ${source.clause}`;
-  return source.sure === 'memory' ? `see ${name}` : name;
-}
-
-const lines = keeper<readonly string[]>();
-
-/** The sources of a rule under one basis, a line each. */
-function sourceLines(rule: RuleCard, basis: Basis): readonly string[] {
-  return lines(rule, basis, () => (rule.sources[basis] ?? []).map(sourceLine));
 }
 
 /**

@@ -6,6 +6,7 @@ import type { AnyPlacementRule, PlacementFacts } from '../rules/placement-facts.
 import { EXEMPTION_RULE, PLACEMENT_RULES } from '../rules/rulebook.js';
 import { about } from '../text/message-kit.js';
 import { PLACE_MESSAGES } from '../text/messages/place.js';
+import { keeper } from './kept.js';
 import { placementFacts, type JobContext } from './survey-facts.js';
 
 /** One rule's reason for a placement. */
@@ -50,17 +51,13 @@ export function looksAt(
   );
 }
 
-const looking = new Map<string, readonly AnyPlacementRule[]>();
+const looking = keeper<readonly AnyPlacementRule[]>();
 
 /** The placement rules that look at such a port: found once for each basis, class of port and kind. */
 function rulesLookingAt(facts: PlacementFacts): readonly AnyPlacementRule[] {
-  const key = `${facts.basis}|${facts.port}|${facts.kind}`;
-  let found = looking.get(key);
-  if (!found) {
-    found = PLACEMENT_RULES.filter((rule) => looksAt(rule, facts));
-    looking.set(key, found);
-  }
-  return found;
+  return looking(PLACEMENT_RULES, `${facts.basis}|${facts.port}|${facts.kind}`, () =>
+    PLACEMENT_RULES.filter((rule) => looksAt(rule, facts)),
+  );
 }
 
 export function strongest(reasons: readonly Reason[]): Strength {

@@ -5,7 +5,7 @@ import { saysNothing, wordKey } from '../text/words.js';
 import { PART_FIELDS, type PartField, type PartFieldType } from './catalogue-fields.js';
 import { formulaError } from './damage.js';
 import type { Wrong } from './cell-reading.js';
-import { quantityProblem } from './typed-cells.js';
+import { quantityProblem } from './quantity-problem.js';
 
 /** Columns of one kind of current; a cell that states the other contradicts its column. */
 const CURRENT_OF = new Map<PartField, 'ac' | 'dc'>([

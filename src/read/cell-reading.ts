@@ -39,6 +39,11 @@ export interface Wrong {
   readonly hint?: string;
 }
 
+/** Says why a cell can't be understood, and what to do where that isn't obvious. */
+export function wrong(because: string, hint?: string): Wrong {
+  return hint === undefined ? { because } : { because, hint };
+}
+
 /** The note of a wrong cell. */
 export function wrongCell(field: Field, text: string, wrong: Wrong): Note {
   const { expected, who } = FIELDS[field];

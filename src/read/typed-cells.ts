@@ -1,18 +1,12 @@
 import { FIELDS } from '../model/fields.js';
 import type { Connection, Field, VoltageCoefficient } from '../model/list.js';
-import {
-  inOurUnit,
-  readQuantity,
-  unitOf,
-  type Dimension,
-  type QuantityReading,
-  type Unit,
-} from '../text/units.js';
+import { inOurUnit, readQuantity, unitOf, type Dimension, type Unit } from '../text/units.js';
 import { readYesNo, wordKey } from '../text/words.js';
 import { nearest } from '../text/closeness.js';
 import { damagedName, SPREADSHEET } from './damage.js';
-import type { CellContext, Wrong } from './cell-reading.js';
+import { wrong, type CellContext, type Wrong } from './cell-reading.js';
 import { dimensionOf } from './field-dimension.js';
+import { quantityProblem } from './quantity-problem.js';
 import { sameVoltages } from './same-voltages.js';
 
 export interface Typed {
@@ -22,9 +16,6 @@ export interface Typed {
   /** What the unit of a bare figure may be beside the field's own. */
   readonly unsure?: string;
 }
-
-const wrong = (because: string, hint?: string): Wrong =>
-  hint === undefined ? { because } : { because, hint };
 
 /** No figure of a small power system is larger, in whatever unit. */
 const LARGEST = 1e9;
@@ -48,28 +39,6 @@ const NAMES: { readonly [D in Dimension]: string } = {
 
 /** Fields whose voltage is DC whatever the cell says; a cell that says AC contradicts its field. */
 const DC_ONLY = new Set<Field>(['max_dc_voltage', 'voc_stc', 'battery_voltage']);
-
-/** What is wrong with a figure, in words. */
-export function quantityProblem(reading: Extract<QuantityReading, { ok: false }>): Wrong {
-  switch (reading.problem) {
-    case 'two-ways':
-      return wrong(
-        'it can be read two ways, with a decimal mark or with a mark between thousands',
-        'Write it without marks between thousands; of a list, --decimal or the column map may state its decimal mark.',
-      );
-    case 'shortened':
-      return wrong(
-        'a spreadsheet has shortened it to powers of ten',
-        'Show the whole number in the spreadsheet and export it again.',
-      );
-    case 'grouping':
-      return wrong('its marks do not stand where a decimal mark or marks between thousands stand');
-    case 'no-number':
-      return wrong('it is not a number');
-    case 'unknown-unit':
-      return wrong('what follows the number is not a unit that is known here');
-  }
-}
 
 /** A cell that holds a unit and no number, as in a line of units under the heading that isn't taken for one. */
 function unitAlone(field: Field, text: string): Wrong | null {

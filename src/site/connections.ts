@@ -104,43 +104,30 @@ function lookUp(
   return undefined;
 }
 
-/** True where some walk from target to target comes back to itself; most jobs have none, and this makes no lists. */
-function hasCircle(targets: ReadonlyMap<string, Target>): boolean {
+/** Each member has at most one target, so a walk from target to target that meets itself has found a circle. */
+function dropCircles(targets: Map<string, Target>, notes: PlacedNote[], inDoubt: Set<string>): void {
   const walkOf = new Map<string, string>();
-  for (const start of targets.keys()) {
+  for (const start of [...targets.keys()]) {
     let tag: string | undefined = start;
-    while (tag !== undefined) {
-      const walk = walkOf.get(tag);
-      if (walk === start) return true;
-      if (walk !== undefined) break;
+    while (tag !== undefined && !walkOf.has(tag)) {
       walkOf.set(tag, start);
       tag = targets.get(tag)?.member.tag;
     }
+    if (tag === undefined || walkOf.get(tag) !== start) continue;
+    const circle = circleFrom(tag, targets);
+    reportCircle(circle, targets, notes);
+    for (const one of circle) inDoubt.add(one);
   }
-  return false;
 }
 
-/** Each member has at most one target, so a circle is found by walking until a member comes again. */
-function dropCircles(targets: Map<string, Target>, notes: PlacedNote[], inDoubt: Set<string>): void {
-  if (!hasCircle(targets)) return;
-  const done = new Set<string>();
-  for (const start of [...targets.keys()].sort(byNaturalOrder)) {
-    const path: string[] = [];
-    const at = new Map<string, number>();
-    let tag: string | undefined = start;
-    while (tag !== undefined && !done.has(tag) && !at.has(tag)) {
-      at.set(tag, path.length);
-      path.push(tag);
-      tag = targets.get(tag)?.member.tag;
-    }
-    const from = tag === undefined ? undefined : at.get(tag);
-    if (from !== undefined) {
-      const circle = path.slice(from);
-      reportCircle(circle, targets, notes);
-      for (const one of circle) inDoubt.add(one);
-    }
-    for (const passed of path) done.add(passed);
+function circleFrom(first: string, targets: ReadonlyMap<string, Target>): readonly string[] {
+  const circle: string[] = [];
+  let tag: string | undefined = first;
+  while (tag !== undefined && (circle.length === 0 || tag !== first)) {
+    circle.push(tag);
+    tag = targets.get(tag)?.member.tag;
   }
+  return circle;
 }
 
 function reportCircle(circle: readonly string[], targets: Map<string, Target>, notes: PlacedNote[]): void {

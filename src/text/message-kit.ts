@@ -62,15 +62,6 @@ export function itemAt(n: Note, place: Place, equipment = ''): OpenItem {
  * @param field field of the contract; `` for the row as a whole
  */
 export function about<P>(entry: MessageEntry<P>, p: P, tag: string, field: Field | ''): PlacedNote {
-  return {
-    code: entry.code,
-    severity: entry.severity,
-    message: entry.message(p),
-    found: entry.found?.(p) ?? '',
-    expected: text(entry.expected, p),
-    hint: text(entry.hint, p),
-    who: typeof entry.who === 'string' ? entry.who : entry.who(p),
-    tag,
-    field,
-  };
+  // Put onto the fresh note: a copy of it would cost as much again.
+  return Object.assign(note(entry, p), { tag, field });
 }

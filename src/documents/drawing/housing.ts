@@ -41,21 +41,23 @@ function channelRows(protector: PlannedProtector, top: number): ChannelRow[] {
   });
 }
 
-/** Lines of text whose middle is at `y`. */
-function block(x: number, y: number, lines: readonly string[]): string {
+/** Lines of text whose middle is at `y`; `styleOf` a line's number. */
+function block(
+  x: number,
+  y: number,
+  lines: readonly string[],
+  styleOf: (index: number) => Parameters<typeof textAt>[3] = () => ({}),
+): string {
   const first = y - ((lines.length - 1) * LINE) / 2 + 3.2;
-  return lines.map((text, index) => textAt(x, first + index * LINE, text)).join('');
+  return lines.map((text, index) => textAt(x, first + index * LINE, text, styleOf(index))).join('');
 }
 
 /** The name of a conductor and its colour, close to where it begins. */
 function conductorWords({ conductor, y }: ChannelRow): string {
-  const first = y - ((conductor.length - 1) * LINE) / 2 + 3.2;
-  return conductor
-    .map((text, index) => {
-      const weight = index < conductor.length - 1 ? { 'font-weight': 700 } : {};
-      return textAt(X.wire - 6, first + index * LINE, text, { 'text-anchor': 'end', ...weight });
-    })
-    .join('');
+  return block(X.wire - 6, y, conductor, (index) => {
+    const weight = index < conductor.length - 1 ? { 'font-weight': 700 } : {};
+    return { 'text-anchor': 'end', ...weight };
+  });
 }
 
 /** The place of a channel's light (a lamp) or flag on the housing. */
