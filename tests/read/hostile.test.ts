@@ -1,12 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { FIELD_NAMES } from '../../src/model/fields.js';
-import { defaultSettings } from '../../src/model/settings.js';
-import { readListText, type ReadResult } from '../../src/read/lists.js';
-import { itemsOf } from './plain.js';
+import type { ReadResult } from '../../src/read/lists.js';
+import { itemsOf, read } from './plain.js';
 
-const settings = defaultSettings();
-const read = (content: string | Uint8Array): ReadResult => readListText('list.csv', content, { settings });
 const said = (result: ReadResult): string[] => itemsOf(result).map((i) => `${i.code}:${i.line}:${i.column}`);
 const rows = (count: number, row: (i: number) => string): string =>
   Array.from({ length: count }, (_, i) => row(i)).join('\n');

@@ -3,19 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, test } from 'vitest';
 import { SettingsSchema, defaultSettings } from '../../src/model/settings.js';
-import {
-  readListContents,
-  readLists,
-  readListText,
-  type ListOptions,
-  type ReadResult,
-} from '../../src/read/lists.js';
-import { itemsOf, plainJob } from './plain.js';
+import { readListContents, readLists, readListText, type ReadResult } from '../../src/read/lists.js';
+import { codes, plainJob, read } from './plain.js';
 
 const settings = defaultSettings();
-const read = (text: string, options: Partial<ListOptions> = {}): ReadResult =>
-  readListText('list.csv', text, { settings, ...options });
-const codes = (result: ReadResult): string[] => itemsOf(result).map((i) => `${i.code}:${i.line}`);
 
 describe("the language of the owner's sheet", () => {
   it('is to be confirmed, once, where the sheet is written in no such language', () => {

@@ -1,6 +1,7 @@
 import type { Fact } from '../../src/model/fact.js';
 import type { JobList } from '../../src/model/list.js';
-import type { ReadResult } from '../../src/read/lists.js';
+import { defaultSettings } from '../../src/model/settings.js';
+import { readListText, type ListOptions, type ReadResult } from '../../src/read/lists.js';
 
 /** What a list says, without where and how it says it. Lengths and other figures to nine digits. */
 export interface PlainJob {
@@ -37,4 +38,14 @@ export function itemsOf(
   return [...result.unreadable, ...result.items, ...result.jobs.flatMap((j) => j.items)].sort(
     (a, b) => a.line - b.line,
   );
+}
+
+/** Reads one list with the default settings. */
+export function read(content: string | Uint8Array, options: Partial<ListOptions> = {}): ReadResult {
+  return readListText('list.csv', content, { settings: defaultSettings(), ...options });
+}
+
+/** `cell/wrong:2` of every item, in the order of lines. */
+export function codes(result: ReadResult): string[] {
+  return itemsOf(result).map((i) => `${i.code}:${i.line}`);
 }

@@ -1,21 +1,12 @@
 import { describe, expect, it, test } from 'vitest';
 import { defaultSettings } from '../../src/model/settings.js';
 import { readLibraryText } from '../../src/read/library.js';
-import {
-  readListContents,
-  readListText,
-  type ListOptions,
-  type NamedContent,
-  type ReadResult,
-} from '../../src/read/lists.js';
-import { itemsOf } from './plain.js';
+import { readListContents, type NamedContent, type ReadResult } from '../../src/read/lists.js';
+import { codes, itemsOf, read } from './plain.js';
 
 /** Lists that a person would read one way and a program might read another: the value is right, or one message says why there is none. */
 
 const settings = defaultSettings();
-const read = (text: string, options: Partial<ListOptions> = {}): ReadResult =>
-  readListText('list.csv', text, { settings, ...options });
-const codes = (result: ReadResult): string[] => itemsOf(result).map((i) => `${i.code}:${i.line}`);
 const firstFacts = (result: ReadResult): Record<string, unknown> =>
   Object.fromEntries(
     Object.entries(result.jobs[0]?.rows[0]?.facts ?? {}).map(([field, fact]) => [field, fact.value]),
