@@ -15,6 +15,7 @@ export class Failure extends Error {
     readonly exitStatus: ExitStatus,
     options?: ErrorOptions,
   ) {
-    super(`${note.code}: ${note.message}`, options);
+    // Whoever calls the package sees no report: what was found is told here.
+    super([`${note.code}: ${note.message}`, note.found].filter(Boolean).join(' '), options);
   }
 }

@@ -54,6 +54,16 @@ const ARGUMENTS = [
   '--no-proxy-server',
 ];
 
+/** Times that a browser is started before it counts as one that can't be. */
+const STARTS = 2;
+
+/**
+ * What the browser would else put into its own environment while it starts, in one thread while others read there:
+ * the list of variables then moves under the reader, and now and then a start ends in a fault of memory (two of some thousands).
+ * A variable that is there already moves nothing.
+ */
+const SETTLED = { FC_FONTATIONS: '1', DBUS_SESSION_BUS_ADDRESS: 'disabled:' };
+
 /**
  * Starts the browser: the one that is named, else the shipped one (Linux on x64), else an installed or downloaded one.
  * It is bound to this process by a pipe, so it ends with it, and has a profile of its own that goes with it.
@@ -103,23 +113,20 @@ async function tryToStart(
   options: BrowserOptions,
 ): Promise<RunningBrowser | undefined> {
   const root = process.getuid?.() === 0;
-  try {
-    const browser = await launch(program, cache, !root);
-    if (root) options.onNotice?.(note(PRINT_MESSAGES.sandboxOff, { root }));
-    return browser;
-  } catch (error) {
-    if (root || !/sandbox/i.test(String(error))) {
+  let sandbox = !root;
+  for (let falls = 0; ;) {
+    try {
+      const browser = await launch(program, cache, sandbox);
+      if (!sandbox) options.onNotice?.(note(PRINT_MESSAGES.sandboxOff, { root }));
+      return browser;
+    } catch (error) {
+      // A browser that falls while it starts may well stand the next time; one that has no sandbox never will with it.
+      if (sandbox && /sandbox/i.test(String(error))) sandbox = false;
+      else falls += 1;
+      if (falls < STARTS) continue;
       tried.push(`${program.executable}: ${reason(error)}`);
       return undefined;
     }
-  }
-  try {
-    const browser = await launch(program, cache, false);
-    options.onNotice?.(note(PRINT_MESSAGES.sandboxOff, { root }));
-    return browser;
-  } catch (error) {
-    tried.push(`${program.executable}: ${reason(error)}`);
-    return undefined;
   }
 }
 
@@ -138,7 +145,9 @@ async function launch(program: BrowserProgram, cache: string, sandbox: boolean):
       // root can't have the sandbox; else it stays on, and its refusal is told.
       args: sandbox ? ARGUMENTS : [...ARGUMENTS, '--no-sandbox'],
       env:
-        program.libraries === undefined ? process.env : await shippedEnvironment(program.libraries, profile),
+        program.libraries === undefined
+          ? { ...process.env, ...SETTLED }
+          : await shippedEnvironment(program.libraries, profile),
       // Ending is ours: a signal finishes or drops the page in hand.
       handleSIGINT: false,
       handleSIGTERM: false,
@@ -193,6 +202,7 @@ async function shippedEnvironment(libraries: string, profile: string): Promise<R
       `<cachedir>${escaped(join(profile, 'fonts'))}</cachedir></fontconfig>`,
   );
   return {
+    ...SETTLED,
     PATH: process.env['PATH'] ?? '/usr/bin:/bin',
     // A key store or settings folder of the user's is never touched.
     HOME: profile,

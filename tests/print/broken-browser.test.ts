@@ -3,6 +3,7 @@ import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { withPrinter, type Printer, type PrintOrder } from '../../src/print/printer.js';
+import { shippedBrowser } from '../../src/print/shipped-browser.js';
 import { browserProcesses, runs, until } from './browser-processes.js';
 
 const order = (rows: number, title = 'table'): PrintOrder => ({
@@ -90,6 +91,18 @@ describe('a browser that fails', () => {
         hint: expect.stringContaining('apt-get install') as string,
       },
     });
+    await rm(folder, { recursive: true });
+  });
+
+  it('that falls while it starts is started again', async () => {
+    const shipped = await shippedBrowser(join(homedir(), '.cache', 'shuntbook'));
+    const folder = await mkdtemp(join(tmpdir(), 'shuntbook-browser-'));
+    const browser = join(folder, 'falls-once');
+    const script = `#!/bin/sh\n[ -e '${folder}/fallen' ] || { touch '${folder}/fallen'; kill -SEGV $$; }\nexport LD_LIBRARY_PATH='${shipped.libraries}'\nexec '${shipped.executable}' "$@"\n`;
+    await writeFile(browser, script, { mode: 0o755 });
+    const bytes = await withPrinter({ browser }, (printer) => printer.print(order(1)));
+    expect(starts(bytes)).toBe('%PDF-1.7');
+    expect(await readdir(folder)).toContain('fallen');
     await rm(folder, { recursive: true });
   });
 
