@@ -1,13 +1,12 @@
 import { leadFigures } from '../electrical/leads.js';
-import { awgDiameter } from '../electrical/wire-gauge.js';
 import type { Catalogue, Part } from '../model/catalogue.js';
 import type { Settings } from '../model/settings.js';
-import { isNec, type Basis } from '../model/words.js';
 import type { FitFacts } from '../rules/fit-facts.js';
 import { NEC_2023_TABLE_110_28_OUTDOORS, nemaTypes } from '../rules/rate/enclosure.js';
 import { FIT_RULES } from '../rules/rulebook.js';
 import { byNaturalOrder } from '../text/natural-order.js';
 import { keeper, type Keeper } from './kept.js';
+import { plannedLeads } from './planned-lead.js';
 
 /** What is asked of a part, without the part: everything that a fit rule may know. */
 export type Demand = Omit<FitFacts, 'part' | 'leadVoltage' | 'thresholds'> & {
@@ -37,24 +36,7 @@ export interface Choice {
   readonly nearest: string;
 }
 
-/** 10 AWG, the lead of a part that states none. */
-const USUAL_LEAD_DIAMETER = awgDiameter(10);
 const OUTDOORS: ReadonlySet<string> = new Set(NEC_2023_TABLE_110_28_OUTDOORS);
-
-/** The leads of a part as planned: length, diameter and the current that its level is measured at; m, m, A. */
-export function plannedLeads(
-  part: Part,
-  stated: number | undefined,
-  basis: Basis,
-  settings: Settings,
-): { readonly length: number; readonly diameter: number; readonly peak: number } {
-  const t = settings.thresholds;
-  return {
-    length: stated ?? part.leadLength ?? t.leadLength,
-    diameter: part.leadDiameter ?? USUAL_LEAD_DIAMETER,
-    peak: isNec(basis) ? t.leadPeakNec : t.leadPeakIec,
-  };
-}
 
 /** Holds one part against a demand by every fit rule. */
 export function assess(part: Part, demand: Demand, settings: Settings): Candidate {

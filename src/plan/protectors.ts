@@ -3,7 +3,7 @@ import type { Calculation, PlannedChannel, PlannedProtector } from '../model/pla
 import { isNec } from '../model/words.js';
 import { byNaturalOrder } from '../text/natural-order.js';
 import { calculationsOf } from './calculations.js';
-import { enclosuresAsked, plannedLeads } from './choose.js';
+import { enclosuresAsked } from './choose.js';
 import {
   colourOf,
   conductorName,
@@ -15,10 +15,12 @@ import {
 } from './describe.js';
 import { indicate } from './indicate.js';
 import { portOrder } from './order.js';
+import { leadGaugeOf, plannedLeads } from './planned-lead.js';
 import { longestRun, partFigures, reachOf, type PartFigures, type Selected } from './select.js';
 import { sourceLines } from './source-lines.js';
 import { sourcesToOpen } from './supplies.js';
 import type { JobContext } from './survey-facts.js';
+import { thinLead } from './thin-lead.js';
 import { eachConductorOnce, wireHousings, type WiredChannel } from './wire.js';
 
 /** Rounds to 0.01, as every figure of a plan. */
@@ -247,13 +249,22 @@ function wiringOf(
     leadLengthPlanned: rounded(planned),
     voltsPerTenCentimetres: roundedOr(figures?.perTenCentimetres),
     smallestLead: leads?.smallest ?? '',
-    leadGauge: part ? (part.leadGauge === '' ? '10 AWG' : part.leadGauge) : '',
+    leadGauge: part ? leadGaugeOf(part) : '',
     overcurrent: part && part.overcurrent !== '' ? part.overcurrent : byInstructions,
     torque: part && part.torque !== '' ? part.torque : byInstructions,
     wireRange: part && part.wireRange !== '' ? part.wireRange : byInstructions,
-    notes: [...(leads?.notes ?? []), ...doublingNotes(channels, placement.ports.length > 1)],
+    notes: [
+      ...(leads?.notes ?? []),
+      ...thinLeadNotes(job, one),
+      ...doublingNotes(channels, placement.ports.length > 1),
+    ],
     unprotected: unprotected(one, channels, housing.housings),
   };
+}
+
+function thinLeadNotes(job: JobContext, { part, wirings }: Selected): readonly string[] {
+  const thin = part && thinLead(part, job.site.basis.value, wirings);
+  return thin ? [`Earth lead of at least ${thin.least}, not the ${thin.planned} that is planned.`] : [];
 }
 
 function doublingNotes(channels: readonly WiredChannel[], shared: boolean): readonly string[] {

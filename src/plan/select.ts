@@ -8,10 +8,12 @@ import { figure } from '../text/figures.js';
 import { about } from '../text/message-kit.js';
 import { CHOOSE_MESSAGES } from '../text/messages/choose.js';
 import { calculation, type Calculated } from './calculation.js';
-import { assess, choosePart, plannedLeads, type Candidate, type Demand, type Rejection } from './choose.js';
+import { assess, choosePart, type Candidate, type Demand, type Rejection } from './choose.js';
 import { keeper } from './kept.js';
+import { plannedLeads } from './planned-lead.js';
 import type { Requirement } from './rate.js';
 import type { JobContext } from './survey-facts.js';
+import { thinLead } from './thin-lead.js';
 import { unsettledOf, type Unsettled } from './unsettled.js';
 import type { Placement } from './verdict.js';
 import { spareRoom, type PortWiring } from './wire.js';
@@ -155,7 +157,7 @@ export function selectPart(
         about(message, { at, part: part.part, fails }, tag, existing !== '' ? 'existing' : 'protector'),
       );
     }
-    sayOf(job, requirement, placement, held, notes);
+    sayOf(job, { requirement, placement, wirings }, held, notes);
     return done(part, [], held);
   }
   if (!catalogue || !demand) return done(undefined, []);
@@ -166,7 +168,7 @@ export function selectPart(
     notes.push(about(message, { at, asks: asksFor(demand), nearest: choice.nearest }, tag, ''));
     return done(undefined, choice.rejected);
   }
-  sayOf(job, requirement, placement, choice.best, notes);
+  sayOf(job, { requirement, placement, wirings }, choice.best, notes);
   return done(choice.best.part, choice.rejected, choice.best);
 }
 
@@ -182,8 +184,7 @@ function partNamed(catalogue: Catalogue | undefined, named: string): Part | unde
 /** What a person has to confirm about a chosen part. */
 function sayOf(
   job: JobContext,
-  requirement: Requirement,
-  placement: Placement,
+  { requirement, placement, wirings }: Pick<Selected, 'requirement' | 'placement' | 'wirings'>,
   candidate: Candidate,
   notes: PlacedNote[],
 ): void {
@@ -201,6 +202,8 @@ function sayOf(
   if (!isNec(job.site.basis.value) && part.iecClass === null) {
     notes.push(about(CHOOSE_MESSAGES.listedToUlOnly, { at, part: part.part }, tag, ''));
   }
+  const thin = thinLead(part, job.site.basis.value, wirings);
+  if (thin) notes.push(about(CHOOSE_MESSAGES.leadThin, { at, part: part.part, ...thin }, tag, ''));
   if (requirement.sccrState === 'unknown') {
     const has = requirement.current === 'ac' ? part.sccr : part.sccrDc;
     const holds =

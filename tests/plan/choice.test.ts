@@ -185,3 +185,38 @@ describe('housings and orders', () => {
     expect(plan.orders.map((o) => o.part)).toEqual(['P-9', 'P-10']);
   });
 });
+
+describe('the lead as planned against the smallest earth lead', () => {
+  const IEC = 'basis=iec; earthing=TN; lightning_protection=none';
+  const load = (basis: string): string => (basis === 'iec' ? LOAD.replace('ac_in=120', 'ac_in=230') : LOAD);
+  // IEC 60364-5-53:2019 cl. 534.4.10 (value from memory); NEC 242.28; 10 AWG is 5.26 mm2 (ASTM B258-18).
+  it.each([
+    ['iec', '', 'T2', '10 AWG (5.26 mm2)', '6 mm2'],
+    ['iec', '10 AWG', 'T2', '10 AWG (5.26 mm2)', '6 mm2'],
+    ['iec', '4 mm2', 'T2', '4 mm2', '6 mm2'],
+    ['iec', '6 mm2', 'T2', undefined, ''],
+    ['iec', '8 AWG', 'T2', undefined, ''],
+    ['iec', '10 mm2', 'T1', '10 mm2', '16 mm2'],
+    ['iec', '16 mm2', 'T1', undefined, ''],
+    ['nec-2023', '', '', undefined, ''],
+    ['nec-2023', '14 AWG', '', undefined, ''],
+    ['nec-2023', '16 AWG', '', '16 AWG (1.31 mm2)', '14 AWG'],
+  ])('%s, lead %s, class %s', (basis, gauge, iecClass, planned, least) => {
+    const facts = basis === 'iec' ? IEC : `basis=${basis}`;
+    const line = partLine('P', `channels=2; mcov_ac=320; up=900; lead_gauge=${gauge}; iec_class=${iecClass}`);
+    const plan = planOf(facts, load(basis), { catalogue: catalogueOf(line) });
+    const thin = items(plan, 'choose/lead-thin');
+    const notes = one(plan, 'L:feeder').wiring.notes.filter((n) => n.startsWith('Earth lead of at least'));
+    expect(one(plan, 'L:feeder').part).toBe('P');
+    expect(thin.map((i) => i.found)).toEqual(planned === undefined ? [] : [planned]);
+    expect(notes).toEqual(
+      planned === undefined ? [] : [`Earth lead of at least ${least}, not the ${planned} that is planned.`],
+    );
+  });
+
+  it('asks for the lead of class T1 where lightning protection asks it of every part', () => {
+    const line = partLine('P', 'channels=2; mcov_ac=320; up=900; lead_gauge=6 mm2; iec_class=T2');
+    const plan = planOf(IEC.replace('=none', '=attached'), load('iec'), { catalogue: catalogueOf(line) });
+    expect(items(plan, 'choose/lead-thin').map((i) => i.expected)).toEqual(['16 mm2 or more']);
+  });
+});

@@ -192,7 +192,7 @@ export function lightsOf(plan: Plan, where: string, conductor: string): readonly
 }
 
 const HEADINGS =
-  'part,channels,mcov_ac,mcov_dc,up,up_basis,in_ka,iimp_ka,sccr_ka,sccr_dc_ka,type,iec_class,connection,enclosure,listed_for,listing,indicator,indicator_min_v,lead_length,price';
+  'part,channels,mcov_ac,mcov_dc,up,up_basis,in_ka,iimp_ka,sccr_ka,sccr_dc_ka,type,iec_class,connection,enclosure,listed_for,listing,indicator,indicator_min_v,lead_length,lead_gauge,price';
 
 /** One line of a catalogue of tests. */
 export function partLine(part: string, facts: string): string {

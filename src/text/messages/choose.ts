@@ -118,6 +118,17 @@ export const CHOOSE_MESSAGES = {
     hint: 'Ask the maker of the part.',
     who: 'maker',
   } satisfies MessageEntry<{ at: string; part: string }>,
+  leadThin: {
+    code: 'choose/lead-thin',
+    severity: 'confirm',
+    title: 'The lead of a part as planned is thinner than the smallest earth lead',
+    message: (p: { at: string; part: string; planned: string; least: string; source: string }) =>
+      `The leads of ${p.part} at ${p.at} are planned with ${p.planned}; its earth lead takes at least ${p.least} (${p.source}).`,
+    found: (p) => p.planned,
+    expected: (p) => `${p.least} or more`,
+    hint: 'Wire the earth lead that thick; state lead_gauge in the catalogue, if the part comes with it.',
+    who: 'office',
+  } satisfies MessageEntry<{ at: string; part: string; planned: string; least: string; source: string }>,
   faultCurrentUnknown: {
     code: 'choose/fault-current-unknown',
     severity: 'confirm',
