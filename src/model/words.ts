@@ -121,6 +121,7 @@ export const INDICATOR_CAUSES = [
   'battery-connected',
   'turning-alternator',
   'turning-dc',
+  'output-unknown',
   'standing-still',
   'below-indicator-voltage',
   'flag',

@@ -1,8 +1,6 @@
-import type { Conductor } from '../model/words.js';
 import { isNec } from '../model/words.js';
 import type { SitePort } from '../model/site.js';
-import { AC_SYSTEM_DATA, nominalToGround } from '../electrical/ac-systems.js';
-import { figure, list } from '../text/figures.js';
+import { list } from '../text/figures.js';
 import { poleGrounding } from './indicate.js';
 import type { Selected } from './select.js';
 import type { JobContext } from './survey-facts.js';
@@ -114,44 +112,4 @@ export function colourOf(job: JobContext, channel: WiredChannel): string {
   if (nec && channel.port.system === '240/120 high-leg' && channel.conductor === 'L2')
     return conductorColours.necHighLeg;
   return (nec ? conductorColours.nec : conductorColours.iec)[channel.conductor];
-}
-
-/** What a sound system shows from a conductor to ground before the protector is connected. */
-export function expectedVoltage(job: JobContext, selected: Selected, channel: WiredChannel): string {
-  const { port, conductor } = channel;
-  const { circuit } = selected.requirement;
-  const worst = selected.requirement.mcov;
-  const most = worst
-    ? `at most ${figure(worst.value, 'V')}`
-    : 'at most what the maker states, which isn’t known here';
-  switch (circuit) {
-    case 'power':
-      return port.system
-        ? expectedAc(job, port, conductor, selected)
-        : 'not known: the AC system isn’t stated';
-    case 'array':
-      return `by which pole is grounded from near 0 V to the voltage of the string, ${most}`;
-    case 'turbine':
-      return `from near 0 V to the voltage of the turbine, which changes with its speed, ${most}`;
-    case 'battery':
-      return `by which pole is grounded near 0 V or the voltage of the battery, ${most}`;
-    case 'control':
-      return `near 0 V or the control voltage, ${most}`;
-  }
-}
-
-function expectedAc(job: JobContext, port: SitePort, conductor: Conductor, selected: Selected): string {
-  const { system } = port;
-  const wiring = selected.wirings.find((w) => w.port === port);
-  if (!system || !wiring) return 'not known';
-  const { basis, earthing } = job.site;
-  const nominal = nominalToGround({
-    system,
-    grounding: wiring.facts.grounding,
-    conductor,
-    basis: basis.value,
-    earthing: earthing.value,
-  });
-  if (nominal !== null) return nominal === 0 ? 'near 0 V' : `about ${figure(nominal, 'V')}`;
-  return `not fixed, since the system isn’t solidly grounded; ${figure(AC_SYSTEM_DATA[system].betweenConductors, 'V')} between conductors`;
 }

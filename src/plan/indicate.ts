@@ -35,7 +35,7 @@ export function indicate(
 
 /** Every fact, in one order: channels of which all of them are alike show the same. */
 function keyOf(f: IndicatorFacts): string {
-  return `${f.circuit}|${f.current}|${f.conductor}|${f.grounded}|${f.floating}|${f.fedByUtility}|${f.fedBySource}|${f.turbineDriven}|${f.sunAndWind}|${f.frequency}|${f.groundingUnknown}|${f.indicator}|${f.indicatorMinVoltage}|${f.usualVoltage}`;
+  return `${f.circuit}|${f.current}|${f.conductor}|${f.grounded}|${f.floating}|${f.fedByUtility}|${f.fedBySource}|${f.turbineDriven}|${f.sunAndWind}|${f.turbineOutputKnown}|${f.frequency}|${f.groundingUnknown}|${f.indicator}|${f.indicatorMinVoltage}|${f.usualVoltage}`;
 }
 
 function decide(facts: IndicatorFacts): Indicated {
@@ -72,6 +72,8 @@ function indicatorFacts(
     fedBySource: supply.source,
     turbineDriven: isDc && sources.length > 0 && sources.every((s) => s.kind !== 'array'),
     sunAndWind: isDc && sources.some((s) => s.kind === 'array') && sources.some((s) => s.kind !== 'array'),
+    turbineOutputKnown:
+      circuit !== 'turbine' || ultimateSources(port).every((s) => s.facts.output !== undefined),
     frequency: circuit === 'turbine' ? frequencyOf(port) : undefined,
     groundingUnknown: circuit === 'control' && subject.facts.dc_grounding === undefined,
     indicator: part?.indicator ?? undefined,

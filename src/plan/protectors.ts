@@ -4,33 +4,16 @@ import { isNec } from '../model/words.js';
 import { byNaturalOrder } from '../text/natural-order.js';
 import { calculationsOf } from './calculations.js';
 import { enclosuresAsked } from './choose.js';
-import {
-  colourOf,
-  conductorName,
-  expectedVoltage,
-  groundingOf,
-  positionOf,
-  protectsWhat,
-  systemOf,
-} from './describe.js';
+import { colourOf, conductorName, groundingOf, positionOf, protectsWhat, systemOf } from './describe.js';
 import { indicate } from './indicate.js';
 import { portOrder } from './order.js';
-import { leadGaugeOf, plannedLeads } from './planned-lead.js';
+import { wiringOf, type Housing } from './planned-wiring.js';
+import { rounded, roundedOr } from './rounded.js';
 import { longestRun, partFigures, reachOf, type PartFigures, type Selected } from './select.js';
 import { sourceLines } from './source-lines.js';
 import { sourcesToOpen } from './supplies.js';
 import type { JobContext } from './survey-facts.js';
-import { thinLead } from './thin-lead.js';
-import { eachConductorOnce, wireHousings, type WiredChannel } from './wire.js';
-
-/** Rounds to 0.01, as every figure of a plan. */
-export function rounded(value: number): number {
-  return Math.round((value + Number.EPSILON) * 100) / 100;
-}
-
-function roundedOr(value: number | null | undefined): number | null {
-  return value === null || value === undefined ? null : rounded(value);
-}
+import { wireHousings, type WiredChannel } from './wire.js';
 
 /**
  * Makes the protectors of the plan: one a housing, numbered by equipment tag, port, housing.
@@ -69,15 +52,6 @@ function compare(a: Selected, b: Selected): number {
     portOrder(x) - portOrder(y) ||
     byNaturalOrder(a.placement.subject.tag, b.placement.subject.tag)
   );
-}
-
-/** Which housing of a placement it is, and what all of them share. */
-interface Housing {
-  readonly number: number;
-  readonly of: number;
-  readonly housings: readonly (readonly WiredChannel[])[];
-  /** The sources to open before someone works at the place. */
-  readonly sources: readonly string[];
 }
 
 function protector(
@@ -218,80 +192,4 @@ function plannedChannel(
     colour: colourOf(job, channel),
     indicator: [...indicated.indicator],
   };
-}
-
-function wiringOf(
-  job: JobContext,
-  one: Selected,
-  channels: readonly WiredChannel[],
-  housing: Housing,
-  figures: PartFigures | undefined,
-): PlannedProtector['wiring'] {
-  const { part, placement, requirement } = one;
-  const leads = one.wirings[0]?.leads;
-  const planned = part
-    ? plannedLeads(part, placement.subject.facts.lead_length?.value, job.site.basis.value, job.settings)
-        .length
-    : (placement.subject.facts.lead_length?.value ?? job.settings.thresholds.leadLength);
-  const byInstructions = 'by the part’s instructions';
-  const stopAt = part ? (requirement.current === 'ac' ? part.mcovAc : part.mcovDc) : requirement.mcov?.value;
-  return {
-    groundTo: leads?.groundTo ?? '',
-    sourcesToOpen: [...housing.sources],
-    fedFromTwoSupplies: placement.ports.length > 1,
-    measurements: eachConductorOnce(channels).map((channel) => ({
-      conductor: conductorName(channel, placement.ports.length > 1),
-      current: requirement.current ?? 'ac',
-      expected: expectedVoltage(job, one, channel),
-      stopAt: roundedOr(stopAt),
-    })),
-    leadLengthLimit: job.settings.thresholds.leadLength,
-    leadLengthPlanned: rounded(planned),
-    voltsPerTenCentimetres: roundedOr(figures?.perTenCentimetres),
-    smallestLead: leads?.smallest ?? '',
-    leadGauge: part ? leadGaugeOf(part) : '',
-    overcurrent: part && part.overcurrent !== '' ? part.overcurrent : byInstructions,
-    torque: part && part.torque !== '' ? part.torque : byInstructions,
-    wireRange: part && part.wireRange !== '' ? part.wireRange : byInstructions,
-    notes: [
-      ...(leads?.notes ?? []),
-      ...thinLeadNotes(job, one),
-      ...doublingNotes(channels, placement.ports.length > 1),
-    ],
-    unprotected: unprotected(one, channels, housing.housings),
-  };
-}
-
-function thinLeadNotes(job: JobContext, { part, wirings }: Selected): readonly string[] {
-  const thin = part && thinLead(part, job.site.basis.value, wirings);
-  return thin ? [`Earth lead of at least ${thin.least}, not the ${thin.planned} that is planned.`] : [];
-}
-
-function doublingNotes(channels: readonly WiredChannel[], shared: boolean): readonly string[] {
-  return channels
-    .filter((c) => c.doubled)
-    .map(
-      (c) =>
-        `Channel ${c.channel} is a second channel of ${shared ? `${c.port.name} ` : ''}${c.conductor}, since this place has more channels than conductors.`,
-    );
-}
-
-/** N where no channel takes it: the note says so. */
-function unprotected(
-  one: Selected,
-  channels: readonly WiredChannel[],
-  housings: readonly (readonly WiredChannel[])[],
-): PlannedProtector['wiring']['unprotected'] {
-  const found: PlannedProtector['wiring']['unprotected'] = [];
-  for (const wiring of one.wirings) {
-    if (wiring.neutral.neutral !== 'optional' && wiring.neutral.neutral !== 'bonded') continue;
-    if (housings.some((h) => h.some((c) => c.port === wiring.port && c.conductor === 'N'))) continue;
-    if (!channels.some((c) => c.port === wiring.port)) continue;
-    const because =
-      wiring.neutral.neutral === 'bonded'
-        ? wiring.neutral.because
-        : 'N to ground isn’t protected here: no channel is left for it, and none is asked for';
-    found.push({ conductor: one.wirings.length > 1 ? `${wiring.port.name} N` : 'N', because });
-  }
-  return found;
 }

@@ -1,5 +1,5 @@
 import type { SiteEquipment, SitePort } from '../model/site.js';
-import { batteriesOn } from '../site/battery-bus.js';
+import { portsOnBus } from '../site/battery-bus.js';
 import { ultimateSources } from '../site/inputs.js';
 import { byNaturalOrder } from '../text/natural-order.js';
 
@@ -10,9 +10,11 @@ import { byNaturalOrder } from '../text/natural-order.js';
  */
 export function sourcesToOpen(ports: readonly SitePort[], subject: SiteEquipment): readonly string[] {
   const found = new Set<SiteEquipment>();
-  for (const port of ports) gather(port, found, new Set());
+  const crossed = new Set<SiteEquipment>();
+  for (const port of ports) gather(port, { found, crossed, seen: new Set() });
   const ahead = ports.filter(isAheadOfService).map((p) => p.equipment);
   const lines = [...found]
+    .filter((e) => e.kind !== 'inverter-charger' || !crossed.has(e))
     .sort((a, b) => byNaturalOrder(a.tag, b.tag))
     .map((e) => (ahead.includes(e) ? aheadLine(e) : lineOf(e)));
   const isControl = ports.some((p) => p.cls === 'terminals');
@@ -28,68 +30,89 @@ function aheadLine({ tag }: SiteEquipment): string {
   return `Utility service ${tag}: this place is ahead of its main disconnect and stays live when that is open; only the utility can open it.`;
 }
 
-function gather(port: SitePort, found: Set<SiteEquipment>, seen: Set<SitePort>): void {
-  if (seen.has(port)) return;
-  seen.add(port);
+/** What one walk has met. */
+interface Walk {
+  readonly found: Set<SiteEquipment>;
+  /** Converters that were walked through: what stands behind them is named, so they aren't. */
+  readonly crossed: Set<SiteEquipment>;
+  readonly seen: Set<SitePort>;
+}
+
+function gather(port: SitePort, walk: Walk): void {
+  if (walk.seen.has(port)) return;
+  walk.seen.add(port);
   const { equipment } = port;
   switch (port.cls) {
     case 'terminals':
       return;
     case 'service':
-      found.add(equipment);
+      walk.found.add(equipment);
       break;
     case 'battery':
-      for (const battery of batteriesOn(port)) found.add(battery);
-      for (const run of port.runs) crossConverter(run.from === port ? run.to : run.from, found, seen);
-      crossConverter(port, found, seen);
+      for (const at of portsOnBus(port)) {
+        walk.seen.add(at);
+        if (at.equipment.kind === 'battery') walk.found.add(at.equipment);
+        else crossConverter(at, walk);
+      }
       return;
     case 'output':
-      gatherOutput(port, found, seen);
+      gatherOutput(port, walk);
       break;
     case 'dc-in':
-      for (const source of ultimateSources(port)) found.add(source);
-      crossConverter(port, found, seen);
+      for (const source of ultimateSources(port)) walk.found.add(source);
+      crossConverter(port, walk);
       return;
     case 'ac-in':
     case 'ac-in-2':
     case 'ac-out':
-      crossConverter(port, found, seen);
+      crossConverter(port, walk);
       break;
     case 'feeder':
       break;
   }
-  for (const feeder of port.feeders) gather(feeder, found, seen);
-  gatherDownstream(port, found, new Set());
+  for (const feeder of port.feeders) gather(feeder, walk);
+  gatherDownstream(port, walk.found, new Set());
 }
 
-/** What feeds into the same bus from downstream: grid-tie inverters and AC modules, panels passed through. */
+/**
+ * What can feed into the same bus from downstream: grid-tie inverters and AC modules, and inverter-chargers, whose transfer
+ * relay may fail; panels passed through.
+ */
 function gatherDownstream(port: SitePort, found: Set<SiteEquipment>, seen: Set<SitePort>): void {
   if (seen.has(port)) return;
   seen.add(port);
   for (const run of port.runs) {
     if (run.from !== port || run.carries !== 'ac') continue;
     const { kind } = run.to.equipment;
-    if (kind === 'grid-tie-inverter' || kind === 'ac-module-branch') found.add(run.to.equipment);
-    else if (kind === 'panel') gatherDownstream(run.to, found, seen);
+    if (kind === 'panel') gatherDownstream(run.to, found, seen);
+    else if (FEEDS_BACK.has(kind)) found.add(run.to.equipment);
   }
 }
 
-function gatherOutput(port: SitePort, found: Set<SiteEquipment>, seen: Set<SitePort>): void {
+const FEEDS_BACK: ReadonlySet<string> = new Set([
+  'grid-tie-inverter',
+  'ac-module-branch',
+  'inverter-charger',
+]);
+
+function gatherOutput(port: SitePort, walk: Walk): void {
   const { kind } = port.equipment;
   if (kind === 'generator' || kind === 'ac-module-branch') {
-    found.add(port.equipment);
+    walk.found.add(port.equipment);
     return;
   }
-  for (const source of ultimateSources(port)) found.add(source);
+  for (const source of ultimateSources(port)) walk.found.add(source);
   // A converter can feed back from its battery or from the grid.
-  for (const run of port.runs) if (run.from === port) crossConverter(run.to, found, seen);
+  for (const run of port.runs) if (run.from === port) crossConverter(run.to, walk);
 }
 
 /** What stands behind the other ports of a converter. */
-function crossConverter(port: SitePort, found: Set<SiteEquipment>, seen: Set<SitePort>): void {
-  const { kind, ports } = port.equipment;
+function crossConverter(port: SitePort, walk: Walk): void {
+  const { equipment } = port;
+  const { kind, ports } = equipment;
   if (kind !== 'charge-controller' && kind !== 'grid-tie-inverter' && kind !== 'inverter-charger') return;
-  for (const other of ports) if (other !== port) gather(other, found, seen);
+  walk.crossed.add(equipment);
+  for (const other of ports) if (other !== port) gather(other, walk);
 }
 
 function lineOf(e: SiteEquipment): string {
@@ -108,6 +131,8 @@ function lineOf(e: SiteEquipment): string {
     case 'grid-tie-inverter':
     case 'ac-module-branch':
       return `Inverter ${e.tag}: open its AC disconnect.`;
+    case 'inverter-charger':
+      return `Inverter ${e.tag}: open its AC input disconnect.`;
     default:
       return `${e.tag}: open its disconnect.`;
   }

@@ -11,13 +11,16 @@ export interface IndicatorFacts {
   readonly grounded: boolean;
   /** True where nothing of this circuit is grounded, or only through an impedance. */
   readonly floating: boolean;
-  /** True for a floating system whose neutral is grounded through nothing, or a pair without a grounded pole. */
+  /** True where the utility gives this AC conductor its voltage. */
   readonly fedByUtility: boolean;
+  /** True where an inverter or a generator does. */
   readonly fedBySource: boolean;
   /** True where a turbine, not an array, drives this DC circuit. */
   readonly turbineDriven: boolean;
   /** True where an array and a turbine drive it together: neither night nor still air says that it is dead. */
   readonly sunAndWind: boolean;
+  /** False where the output of a turbine isn't stated: what stands here as phases may be direct current. */
+  readonly turbineOutputKnown: boolean;
   /** Hz of the turbine; undefined: poles or speed not stated. */
   readonly frequency: number | undefined;
   /** True where the dc_grounding of a control circuit isn't stated. */

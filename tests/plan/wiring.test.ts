@@ -140,7 +140,7 @@ describe('the neutral', () => {
     const plan = planOf('', load('120/240'));
     expect(conductorsAt(plan, 'L:feeder')).toEqual(['L1', 'L2']);
     expect(one(plan, 'L:feeder').wiring.unprotected).toEqual([
-      { conductor: 'N', because: expect.stringMatching(/isn’t protected here/) as string },
+      { conductor: 'N', because: expect.stringMatching(/no channel is left/) as string },
     ]);
     expect(one(planOf('', 'S service; ac_in=120/240'), 'S:service').wiring.unprotected).toEqual([
       { conductor: 'N', because: 'N is bonded to ground here' },
@@ -352,6 +352,33 @@ describe('the sources to open', () => {
         'MP:feeder',
       ).wiring.sourcesToOpen,
     ).toEqual(['Utility service SVC: open its main disconnect; ahead of it only the utility can open.']);
+  });
+
+  it('an inverter-charger below may feed back into what feeds it: at the service, a panel, a generator', () => {
+    const line = 'Inverter INV: open its AC input disconnect.';
+    for (const where of ['SVC:service', 'MP:feeder', 'GEN:output']) expect(open(where)).toContain(line);
+    // Its own ports name what stands behind it instead.
+    for (const where of ['INV:ac-in', 'INV:ac-out']) expect(open(where)).not.toContain(line);
+    const switched = `SVC service; ac_in=120/240; place=House
+       GEN generator; connects_to=TS; run_length=40 m; ac_out=120/240; place=Shed
+       TS transfer-switch; connects_to=SVC; place=House
+       MP panel; connects_to=TS; run_length=9 m; ac_in=120/240; place=House
+       INV inverter-charger; connects_to=MP; run_length=4 m; ac_in=120/240; ac_out=120/240; place=House
+       BAT battery; connects_to=INV; run_length=1 m; battery_voltage=48; battery_chemistry=lfp; place=House`;
+    expect(
+      one(planOf('lowest_temp=25 C; occupancy=other', switched), 'GEN:output').wiring.sourcesToOpen,
+    ).toEqual(['Generator GEN: lock it out, it may start by itself.', line]);
+  });
+
+  it('of a controller on a battery that others are on too: what they can put on the bus', () => {
+    const bus = `SVC service; ac_in=120/240; place=House
+       INV inverter-charger; connects_to=SVC; run_length=4 m; ac_in=120/240; ac_out=120/240; place=House
+       BAT battery; connects_to=INV; run_length=1 m; battery_voltage=48; battery_chemistry=lfp; place=House
+       CC charge-controller; connects_to=BAT; run_length=2 m; dc_inputs=1; max_dc_voltage=250; place=House
+       D array; connects_to=CC; run_length=40 m; voc_stc=40; modules_in_series=3`;
+    const { sourcesToOpen } = one(planOf('lowest_temp=25 C; occupancy=other', bus), 'CC:dc-in-1').wiring;
+    for (const source of [/^Array D/, /^Battery BAT/, /^Utility service SVC/])
+      expect(sourcesToOpen.filter((line) => source.test(line))).toHaveLength(1);
   });
 
   it('of a battery: the battery, and what charges it', () => {

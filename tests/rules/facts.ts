@@ -286,6 +286,7 @@ export function indicatorFacts(some: Partial<IndicatorFacts> = {}): IndicatorFac
     turbineDriven: false,
     sunAndWind: false,
     frequency: undefined,
+    turbineOutputKnown: true,
     groundingUnknown: false,
     indicator: 'light',
     indicatorMinVoltage: undefined,

@@ -25,7 +25,7 @@ const IS_ABOUT: { readonly [rule: string]: (protector: PlannedProtector) => bool
   'indicate/grounded-conductor': (p) => lightsTell(p, ['grounded-conductor']),
   'indicate/grounded-system-line': (p) => !isControl(p) && lightsTell(p, ['energised']),
   'indicate/part-limit': (p) => lightsTell(p, ['below-indicator-voltage', 'flag', 'no-indicator']),
-  'indicate/turbine-phase': (p) => lightsTell(p, ['turning-alternator']),
+  'indicate/turbine-phase': (p) => lightsTell(p, ['turning-alternator', 'output-unknown']),
   'indicate/ungrounded-system-line': (p) => lightsTell(p, ['ungrounded-system']),
   'rate/enclosure': (p) => p.outdoors,
   'wire/neutral': (p) => p.required.current === 'ac' && p.system !== 'three-phase' && !isControl(p),

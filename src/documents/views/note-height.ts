@@ -77,7 +77,7 @@ export function noteHeight(note: Parts, sheet: Sheet): number {
   const drawing = Number(/ height="([\d.]+)/.exec(note.housingDrawing)?.[1] ?? 0);
   const texts = [
     ...note.notes,
-    ...note.unprotected.map((u) => `Not protected here: ${u.conductor} ${u.because}`),
+    ...note.unprotected.map((u) => `Not protected here: ${u.conductor} to ground: ${u.because}`),
   ];
   const heading = (note.first ? 28 : 0) + lines(`${note.tag}: ${note.protects}`, width * 0.75) * 14 + BLOCK;
   return (

@@ -3,7 +3,7 @@ import { figure } from '../../text/figures.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
-const FACTS = ['circuit', 'frequency'] as const;
+const FACTS = ['circuit', 'frequency', 'turbineOutputKnown'] as const;
 
 export const turbinePhase = {
   id: 'indicate/turbine-phase',
@@ -23,12 +23,19 @@ export const turbinePhase = {
     return {
       outcome: 'shows',
       indications: [
-        {
-          state: 'turning',
-          shows: 'flickers',
-          because: `it flickers ${at}: normal`,
-          cause: 'turning-alternator',
-        },
+        f.turbineOutputKnown
+          ? {
+              state: 'turning',
+              shows: 'flickers',
+              because: `it flickers ${at}: normal`,
+              cause: 'turning-alternator',
+            }
+          : {
+              state: 'turning',
+              shows: 'either',
+              because: 'whether the turbine gives alternating or direct current isn’t stated',
+              cause: 'output-unknown',
+            },
         {
           state: 'still',
           shows: 'dark',

@@ -97,6 +97,7 @@ export const en: OwnerStrings = {
     'battery-connected': 'This light is on as long as the batteries are hooked up.',
     'turning-alternator': 'This light blinks fast when the blades turn slowly. That is fine.',
     'turning-dc': 'This light is on while the blades turn.',
+    'output-unknown': 'We do not know yet how this light should look. Ask us.',
     'standing-still': 'This light is off when nothing turns. That is fine.',
     'below-indicator-voltage':
       'This light stays off. There is too little power here to light it. That is fine. But this light can not tell you if its part is used up. Ask us to test it.',

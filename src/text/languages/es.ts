@@ -98,6 +98,7 @@ export const es: OwnerStrings = {
     'battery-connected': 'Esta luz está encendida mientras las baterías están conectadas.',
     'turning-alternator': 'Esta luz parpadea rápido cuando las aspas giran despacio. Es normal.',
     'turning-dc': 'Esta luz está encendida mientras las aspas giran.',
+    'output-unknown': 'Aún no sabemos cómo debe verse esta luz. Pregúntenos.',
     'standing-still': 'Esta luz está apagada cuando nada gira. Es normal.',
     'below-indicator-voltage':
       'Esta luz queda apagada. Aquí hay muy poca corriente para encenderla. Es normal. Pero esta luz no puede decirle si su parte está gastada. Pídanos que la probemos.',

@@ -20,6 +20,14 @@ export const table = indicatorTable(import.meta.url, turbinePhase, [
       still,
     ],
   },
+  {
+    name: 'output not stated: alternating or direct current, so nothing is claimed of a turning one',
+    given: { circuit: 'turbine', frequency: 30, turbineOutputKnown: false },
+    shows: [
+      'turning: either (output-unknown): whether the turbine gives alternating or direct current isn’t stated',
+      still,
+    ],
+  },
   ...(['power', 'array'] as const).map((circuit) => ({
     name: `a conductor of a circuit of kind ${circuit}`,
     given: { circuit, turbineDriven: true, frequency: 30 },

@@ -1,0 +1,65 @@
+import { AC_SYSTEM_DATA, nominalToGround } from '../electrical/ac-systems.js';
+import type { SitePort } from '../model/site.js';
+import type { Conductor } from '../model/words.js';
+import { figure } from '../text/figures.js';
+import { ultimateSources } from '../site/inputs.js';
+import { poleGrounding } from './indicate.js';
+import type { Selected } from './select.js';
+import type { JobContext } from './survey-facts.js';
+import type { WiredChannel } from './wire.js';
+
+/** What a sound system shows from a conductor to ground before the protector is connected. */
+export function expectedVoltage(job: JobContext, selected: Selected, channel: WiredChannel): string {
+  const { port } = channel;
+  const { circuit } = selected.requirement;
+  const worst = selected.requirement.mcov;
+  const most = worst
+    ? `at most ${figure(worst.value, 'V')}`
+    : 'at most what the maker states, which isn’t known here';
+  switch (circuit) {
+    case 'power':
+      return port.system
+        ? expectedAc(job, port, channel.conductor, selected)
+        : 'not known: the AC system isn’t stated';
+    case 'array':
+      return expectedDc(selected, channel, `${driving(port)}, ${most}`);
+    case 'turbine':
+      return `from near 0 V to the voltage of the turbine, which changes with its speed, ${most}`;
+    case 'battery':
+      return expectedDc(selected, channel, `the voltage of the battery, ${most}`);
+    case 'control':
+      return `near 0 V or the control voltage, ${most}`;
+  }
+}
+
+/** What drives a DC circuit and changes its voltage. */
+function driving(port: SitePort): string {
+  const kinds = ultimateSources(port).map((s) => s.kind);
+  if (kinds.every((kind) => kind === 'array')) return 'the voltage of the string, which changes with the sun';
+  return kinds.includes('array')
+    ? 'the voltage of the array and the turbine, which changes with sun and wind'
+    : 'the voltage of the turbine, which changes with its speed';
+}
+
+/** Of a pair with a grounded pole the one reads nothing and the other all of it; of a floating pair either may read any part. */
+function expectedDc({ placement }: Selected, { port, conductor }: WiredChannel, whole: string): string {
+  const pole = poleGrounding(port, placement.subject);
+  if (pole === 'floating') return `not fixed, since no pole is grounded: from near 0 V to ${whole}`;
+  return conductor === pole ? 'near 0 V: this pole is grounded' : whole;
+}
+
+function expectedAc(job: JobContext, port: SitePort, conductor: Conductor, selected: Selected): string {
+  const { system } = port;
+  const wiring = selected.wirings.find((w) => w.port === port);
+  if (!system || !wiring) return 'not known';
+  const { basis, earthing } = job.site;
+  const nominal = nominalToGround({
+    system,
+    grounding: wiring.facts.grounding,
+    conductor,
+    basis: basis.value,
+    earthing: earthing.value,
+  });
+  if (nominal !== null) return nominal === 0 ? 'near 0 V' : `about ${figure(nominal, 'V')}`;
+  return `not fixed, since the system isn’t solidly grounded; ${figure(AC_SYSTEM_DATA[system].betweenConductors, 'V')} between conductors`;
+}

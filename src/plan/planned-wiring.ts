@@ -1,0 +1,107 @@
+import type { PlannedProtector } from '../model/plan.js';
+import { isNec } from '../model/words.js';
+import { conductorName, groundingOf } from './describe.js';
+import { expectedVoltage } from './expected-voltage.js';
+import { leadGaugeOf, plannedLeads } from './planned-lead.js';
+import { rounded, roundedOr } from './rounded.js';
+import type { PartFigures, Selected } from './select.js';
+import type { JobContext } from './survey-facts.js';
+import { thinLead } from './thin-lead.js';
+import { eachConductorOnce, type WiredChannel } from './wire.js';
+
+/** Which housing of a placement it is, and what all of them share. */
+export interface Housing {
+  readonly number: number;
+  readonly of: number;
+  readonly housings: readonly (readonly WiredChannel[])[];
+  /** The sources to open before someone works at the place. */
+  readonly sources: readonly string[];
+}
+
+/** How one housing is wired, what is measured before, and what its wiring note warns of. */
+export function wiringOf(
+  job: JobContext,
+  one: Selected,
+  channels: readonly WiredChannel[],
+  housing: Housing,
+  figures: PartFigures | undefined,
+): PlannedProtector['wiring'] {
+  const { part, placement, requirement } = one;
+  const leads = one.wirings[0]?.leads;
+  const planned = part
+    ? plannedLeads(part, placement.subject.facts.lead_length?.value, job.site.basis.value, job.settings)
+        .length
+    : (placement.subject.facts.lead_length?.value ?? job.settings.thresholds.leadLength);
+  const byInstructions = 'by the part’s instructions';
+  const stopAt = part ? (requirement.current === 'ac' ? part.mcovAc : part.mcovDc) : requirement.mcov?.value;
+  return {
+    groundTo: leads?.groundTo ?? '',
+    sourcesToOpen: [...housing.sources],
+    fedFromTwoSupplies: placement.ports.length > 1,
+    measurements: eachConductorOnce(channels).map((channel) => ({
+      conductor: conductorName(channel, placement.ports.length > 1),
+      current: requirement.current ?? 'ac',
+      expected: expectedVoltage(job, one, channel),
+      stopAt: roundedOr(stopAt),
+    })),
+    leadLengthLimit: job.settings.thresholds.leadLength,
+    leadLengthPlanned: rounded(planned),
+    voltsPerTenCentimetres: roundedOr(figures?.perTenCentimetres),
+    smallestLead: leads?.smallest ?? '',
+    leadGauge: part ? leadGaugeOf(part) : '',
+    overcurrent: part && part.overcurrent !== '' ? part.overcurrent : byInstructions,
+    torque: part && part.torque !== '' ? part.torque : byInstructions,
+    wireRange: part && part.wireRange !== '' ? part.wireRange : byInstructions,
+    notes: [
+      ...(leads?.notes ?? []),
+      ...thinLeadNotes(job, one),
+      ...groundedNotes(job, one),
+      ...doublingNotes(channels, placement.ports.length > 1),
+    ],
+    unprotected: unprotected(one, channels, housing.housings),
+  };
+}
+
+function thinLeadNotes(job: JobContext, { part, wirings }: Selected): readonly string[] {
+  const thin = part && thinLead(part, job.site.basis.value, wirings);
+  return thin ? [`Earth lead of at least ${thin.least}, not the ${thin.planned} that is planned.`] : [];
+}
+
+/** The settings name a colour a conductor; of one that is grounded the NEC has its own. */
+function groundedNotes(job: JobContext, one: Selected): readonly string[] {
+  const grounding = groundingOf(one);
+  const conductor = grounding === 'corner' ? 'L2' : /^(positive|negative) grounded$/.exec(grounding)?.[1];
+  if (conductor === undefined || !isNec(job.site.basis.value)) return [];
+  return [
+    `Conductor ${conductor} is grounded: where solidly, it is white or gray (see NEC 200.6), whatever colour stands above.`,
+  ];
+}
+
+function doublingNotes(channels: readonly WiredChannel[], shared: boolean): readonly string[] {
+  return channels
+    .filter((c) => c.doubled)
+    .map(
+      (c) =>
+        `Channel ${c.channel} is a second channel of ${shared ? `${c.port.name} ` : ''}${c.conductor}, since this place has more channels than conductors.`,
+    );
+}
+
+/** N where no channel takes it: the note says so. */
+function unprotected(
+  one: Selected,
+  channels: readonly WiredChannel[],
+  housings: readonly (readonly WiredChannel[])[],
+): PlannedProtector['wiring']['unprotected'] {
+  const found: PlannedProtector['wiring']['unprotected'] = [];
+  for (const wiring of one.wirings) {
+    if (wiring.neutral.neutral !== 'optional' && wiring.neutral.neutral !== 'bonded') continue;
+    if (housings.some((h) => h.some((c) => c.port === wiring.port && c.conductor === 'N'))) continue;
+    if (!channels.some((c) => c.port === wiring.port)) continue;
+    const because =
+      wiring.neutral.neutral === 'bonded'
+        ? wiring.neutral.because
+        : 'no channel is left for it, and none is asked for';
+    found.push({ conductor: one.wirings.length > 1 ? `${wiring.port.name} N` : 'N', because });
+  }
+  return found;
+}
