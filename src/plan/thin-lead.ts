@@ -25,12 +25,20 @@ export interface ThinLead {
 export function thinLead(part: Part, basis: Basis, wirings: readonly PortWiring[]): ThinLead | undefined {
   const classOne = part.iecClass === 'T1' || wirings.some((w) => w.facts.classOneAsked);
   const { earth, source } = smallestLeads(basis, classOne ? 'T1' : 'T2');
-  const least = parseWireGauge(earth);
-  if (!least) throw new Error(`not a gauge: ${earth}`);
   const area = leadAreaOf(part);
   // A cross-section that was computed from a gauge number may differ in the last digit.
-  if (area >= least.area * (1 - 1e-9)) return undefined;
+  if (area >= areaOf(earth) * (1 - 1e-9)) return undefined;
   const gauge = leadGaugeOf(part);
   const inMm2 = figure(area, 'mm2');
   return { planned: gauge === inMm2 ? gauge : `${gauge} (${inMm2})`, least: earth, source };
+}
+
+const areas = new Map<string, number>();
+
+/** mm2 (trade unit) of a gauge of the tables, which are few and asked for of every protector. */
+function areaOf(gauge: string): number {
+  const area = areas.get(gauge) ?? parseWireGauge(gauge)?.area;
+  if (area === undefined) throw new Error(`not a gauge: ${gauge}`);
+  areas.set(gauge, area);
+  return area;
 }
