@@ -17,7 +17,7 @@ function named(codePoint: number): string {
 
 /**
  * Text in which nothing hides: a character that no embedded font covers, a control character or a bidirectional
- * override is written out as `[U+XXXX]`.
+ * override is written out by its code point, such as `[U+202E]`.
  * @param text any text of a list, a catalogue or the settings
  * @param covers true for a code point that an embedded font holds
  */

@@ -1,9 +1,10 @@
-import { isNec } from '../model/words.js';
+import { isNec, type Conductor, type DcGrounding } from '../model/words.js';
 import type { SitePort } from '../model/site.js';
 import { list } from '../text/figures.js';
 import { poleGrounding } from './indicate.js';
 import type { Selected } from './select.js';
 import type { JobContext } from './survey-facts.js';
+import type { Placement } from './verdict.js';
 import type { WiredChannel } from './wire.js';
 
 /** One line: what a placement guards. */
@@ -56,7 +57,6 @@ export function systemOf({ requirement, placement }: Selected): string {
 
 /** How it is grounded: of a DC pair its pole, whatever the indicator of the part; the phases of a turbine float. */
 export function groundingOf({ requirement, placement, wirings }: Selected): string {
-  const port = placement.ports[0];
   switch (requirement.circuit) {
     case 'power':
       return wirings[0]?.facts.grounding ?? '';
@@ -66,10 +66,30 @@ export function groundingOf({ requirement, placement, wirings }: Selected): stri
       return '';
     case 'array':
     case 'battery': {
-      const pole = port ? poleGrounding(port, placement.subject) : 'floating';
+      const pole = poleOf(placement);
       return pole === 'floating' ? pole : `${pole} grounded`;
     }
   }
+}
+
+/** The grounded pole of a DC pair, or the grounded phase, which is L2; undefined where neither is. N isn't meant. */
+export function groundedConductor({ requirement, placement, wirings }: Selected): Conductor | undefined {
+  switch (requirement.circuit) {
+    case 'power':
+      return wirings[0]?.facts.grounding === 'corner' ? 'L2' : undefined;
+    case 'array':
+    case 'battery': {
+      const pole = poleOf(placement);
+      return pole === 'floating' ? undefined : pole;
+    }
+    case 'turbine':
+    case 'control':
+      return undefined;
+  }
+}
+
+function poleOf({ ports: [port], subject }: Placement): DcGrounding {
+  return port ? poleGrounding(port, subject) : 'floating';
 }
 
 /** Where it sits in or at the equipment. */

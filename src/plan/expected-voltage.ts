@@ -2,11 +2,18 @@ import { AC_SYSTEM_DATA, nominalToGround } from '../electrical/ac-systems.js';
 import type { SitePort } from '../model/site.js';
 import type { Conductor } from '../model/words.js';
 import { figure } from '../text/figures.js';
-import { ultimateSources } from '../site/inputs.js';
+import { drivenBy, ultimateSources } from '../site/inputs.js';
 import { poleGrounding } from './indicate.js';
 import type { Selected } from './select.js';
 import type { JobContext } from './survey-facts.js';
 import type { WiredChannel } from './wire.js';
+
+/** The whole voltage of a DC circuit, by what drives it. */
+const DRIVEN = {
+  sun: 'the voltage of the string, which changes with the sun',
+  turbine: 'the voltage of the turbine, which changes with its speed',
+  both: 'the voltage of the array and the turbine, which changes with sun and wind',
+};
 
 /** What a sound system shows from a conductor to ground before the protector is connected. */
 export function expectedVoltage(job: JobContext, selected: Selected, channel: WiredChannel): string {
@@ -22,23 +29,14 @@ export function expectedVoltage(job: JobContext, selected: Selected, channel: Wi
         ? expectedAc(job, port, channel.conductor, selected)
         : 'not known: the AC system isn’t stated';
     case 'array':
-      return expectedDc(selected, channel, `${driving(port)}, ${most}`);
+      return expectedDc(selected, channel, `${DRIVEN[drivenBy(ultimateSources(port))]}, ${most}`);
     case 'turbine':
-      return `from near 0 V to the voltage of the turbine, which changes with its speed, ${most}`;
+      return `from near 0 V to ${DRIVEN.turbine}, ${most}`;
     case 'battery':
       return expectedDc(selected, channel, `the voltage of the battery, ${most}`);
     case 'control':
       return `near 0 V or the control voltage, ${most}`;
   }
-}
-
-/** What drives a DC circuit and changes its voltage. */
-function driving(port: SitePort): string {
-  const kinds = ultimateSources(port).map((s) => s.kind);
-  if (kinds.every((kind) => kind === 'array')) return 'the voltage of the string, which changes with the sun';
-  return kinds.includes('array')
-    ? 'the voltage of the array and the turbine, which changes with sun and wind'
-    : 'the voltage of the turbine, which changes with its speed';
 }
 
 /** Of a pair with a grounded pole the one reads nothing and the other all of it; of a floating pair either may read any part. */

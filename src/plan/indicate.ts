@@ -7,7 +7,7 @@ import type { DcGrounding } from '../model/words.js';
 import type { IndicatorFacts } from '../rules/indicator-facts.js';
 import { INDICATOR_RULES } from '../rules/rulebook.js';
 import { batteriesOn } from '../site/battery-bus.js';
-import { ultimateSources } from '../site/inputs.js';
+import { drivenBy, ultimateSources } from '../site/inputs.js';
 import type { Placement } from './verdict.js';
 import { keeper } from './kept.js';
 import { carriedBy, convertersOf } from './rating-facts.js';
@@ -59,7 +59,7 @@ function indicatorFacts(
   const poles = circuit === 'power' || circuit === 'turbine' ? undefined : poleGrounding(port, subject);
   const supply = suppliesOf(port);
   const isDc = circuit === 'array';
-  const sources = isDc ? ultimateSources(port) : [];
+  const driven = isDc ? drivenBy(ultimateSources(port)) : undefined;
   const grounded =
     poles === undefined ? isGroundedAc(wiring, channel) : isGroundedPole(poles, conductor, circuit);
   return {
@@ -70,8 +70,8 @@ function indicatorFacts(
     floating: poles === undefined ? isFloatingAc(wiring) : poles === 'floating',
     fedByUtility: supply.utility,
     fedBySource: supply.source,
-    turbineDriven: isDc && sources.length > 0 && sources.every((s) => s.kind !== 'array'),
-    sunAndWind: isDc && sources.some((s) => s.kind === 'array') && sources.some((s) => s.kind !== 'array'),
+    turbineDriven: driven === 'turbine',
+    sunAndWind: driven === 'both',
     turbineOutputKnown:
       circuit !== 'turbine' || ultimateSources(port).every((s) => s.facts.output !== undefined),
     frequency: circuit === 'turbine' ? frequencyOf(port) : undefined,

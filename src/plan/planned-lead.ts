@@ -17,11 +17,6 @@ export function leadAreaOf(part: Part): number {
   return part.leadArea ?? areaOfDiameter(USUAL_DIAMETER);
 }
 
-/** The diameter of a part's leads as planned; m. */
-function leadDiameterOf(part: Part): number {
-  return part.leadDiameter ?? USUAL_DIAMETER;
-}
-
 /** The leads of a part as planned: length, diameter and the current that its level is measured at; m, m, A. */
 export function plannedLeads(
   part: Part,
@@ -32,7 +27,7 @@ export function plannedLeads(
   const t = settings.thresholds;
   return {
     length: stated ?? part.leadLength ?? t.leadLength,
-    diameter: leadDiameterOf(part),
+    diameter: part.leadDiameter ?? USUAL_DIAMETER,
     peak: isNec(basis) ? t.leadPeakNec : t.leadPeakIec,
   };
 }

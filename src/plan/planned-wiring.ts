@@ -1,6 +1,6 @@
 import type { PlannedProtector } from '../model/plan.js';
 import { isNec } from '../model/words.js';
-import { conductorName, groundingOf } from './describe.js';
+import { conductorName, groundedConductor } from './describe.js';
 import { expectedVoltage } from './expected-voltage.js';
 import { leadGaugeOf, plannedLeads } from './planned-lead.js';
 import { rounded, roundedOr } from './rounded.js';
@@ -28,6 +28,7 @@ export function wiringOf(
 ): PlannedProtector['wiring'] {
   const { part, placement, requirement } = one;
   const leads = one.wirings[0]?.leads;
+  const shared = placement.ports.length > 1;
   const planned = part
     ? plannedLeads(part, placement.subject.facts.lead_length?.value, job.site.basis.value, job.settings)
         .length
@@ -37,9 +38,9 @@ export function wiringOf(
   return {
     groundTo: leads?.groundTo ?? '',
     sourcesToOpen: [...housing.sources],
-    fedFromTwoSupplies: placement.ports.length > 1,
+    fedFromTwoSupplies: shared,
     measurements: eachConductorOnce(channels).map((channel) => ({
-      conductor: conductorName(channel, placement.ports.length > 1),
+      conductor: conductorName(channel, shared),
       current: requirement.current ?? 'ac',
       expected: expectedVoltage(job, one, channel),
       stopAt: roundedOr(stopAt),
@@ -56,7 +57,7 @@ export function wiringOf(
       ...(leads?.notes ?? []),
       ...thinLeadNotes(job, one),
       ...groundedNotes(job, one),
-      ...doublingNotes(channels, placement.ports.length > 1),
+      ...doublingNotes(channels, shared),
     ],
     unprotected: unprotected(one, channels, housing.housings),
   };
@@ -69,8 +70,7 @@ function thinLeadNotes(job: JobContext, { part, wirings }: Selected): readonly s
 
 /** The settings name a colour a conductor; of one that is grounded the NEC has its own. */
 function groundedNotes(job: JobContext, one: Selected): readonly string[] {
-  const grounding = groundingOf(one);
-  const conductor = grounding === 'corner' ? 'L2' : /^(positive|negative) grounded$/.exec(grounding)?.[1];
+  const conductor = groundedConductor(one);
   if (conductor === undefined || !isNec(job.site.basis.value)) return [];
   return [
     `Conductor ${conductor} is grounded: where solidly, it is white or gray (see NEC 200.6), whatever colour stands above.`,

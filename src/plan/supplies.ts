@@ -1,4 +1,5 @@
 import type { SiteEquipment, SitePort } from '../model/site.js';
+import type { Kind } from '../model/words.js';
 import { portsOnBus } from '../site/battery-bus.js';
 import { ultimateSources } from '../site/inputs.js';
 import { byNaturalOrder } from '../text/natural-order.js';
@@ -9,12 +10,11 @@ import { byNaturalOrder } from '../text/natural-order.js';
  * @returns one line a source, in natural order of tags
  */
 export function sourcesToOpen(ports: readonly SitePort[], subject: SiteEquipment): readonly string[] {
-  const found = new Set<SiteEquipment>();
-  const crossed = new Set<SiteEquipment>();
-  for (const port of ports) gather(port, { found, crossed, seen: new Set() });
+  const walk: Walk = { found: new Set(), crossed: new Set(), seen: new Set() };
+  for (const port of ports) gather(port, walk);
   const ahead = ports.filter(isAheadOfService).map((p) => p.equipment);
-  const lines = [...found]
-    .filter((e) => e.kind !== 'inverter-charger' || !crossed.has(e))
+  const lines = [...walk.found]
+    .filter((e) => e.kind !== 'inverter-charger' || !walk.crossed.has(e))
     .sort((a, b) => byNaturalOrder(a.tag, b.tag))
     .map((e) => (ahead.includes(e) ? aheadLine(e) : lineOf(e)));
   const isControl = ports.some((p) => p.cls === 'terminals');
@@ -74,6 +74,13 @@ function gather(port: SitePort, walk: Walk): void {
   gatherDownstream(port, walk.found, new Set());
 }
 
+/** Kinds that can feed into the bus that feeds them. */
+const FEEDS_BACK: ReadonlySet<Kind> = new Set<Kind>([
+  'grid-tie-inverter',
+  'ac-module-branch',
+  'inverter-charger',
+]);
+
 /**
  * What can feed into the same bus from downstream: grid-tie inverters and AC modules, and inverter-chargers, whose transfer
  * relay may fail; panels passed through.
@@ -88,12 +95,6 @@ function gatherDownstream(port: SitePort, found: Set<SiteEquipment>, seen: Set<S
     else if (FEEDS_BACK.has(kind)) found.add(run.to.equipment);
   }
 }
-
-const FEEDS_BACK: ReadonlySet<string> = new Set([
-  'grid-tie-inverter',
-  'ac-module-branch',
-  'inverter-charger',
-]);
 
 function gatherOutput(port: SitePort, walk: Walk): void {
   const { kind } = port.equipment;

@@ -161,3 +161,10 @@ export function ultimateSources(port: SitePort): readonly SiteEquipment[] {
     .filter((e) => e.kind !== 'combiner')
     .sort((a, b) => byNaturalOrder(a.tag, b.tag));
 }
+
+/** What drives a DC circuit: arrays, turbines or both; `sun` where nothing is known to. */
+export function drivenBy(sources: readonly SiteEquipment[]): 'sun' | 'turbine' | 'both' {
+  const arrays = sources.filter((s) => s.kind === 'array').length;
+  if (arrays === sources.length) return 'sun';
+  return arrays === 0 ? 'turbine' : 'both';
+}

@@ -156,19 +156,15 @@ describe('a figure that would be read wrongly', () => {
     return items(reading);
   };
   test.each([
-    ['part,channels,mcov_ac', 'P,2,150 V dc', 'mcov_ac'],
-    ['part,channels,mcov_ac (V dc)', 'P,2,150', 'mcov_ac (V dc)'],
-    ['part,channels,mcov_dc', 'P,2,150 Vac', 'mcov_dc'],
-    ['part,channels,mcov_dc,sccr_ka', 'P,2,150,20 kA dc', 'sccr_ka'],
-    ['part,channels,mcov_dc,sccr_dc_ka', 'P,2,150,20 kA ac', 'sccr_dc_ka'],
-  ])('AC is not DC: %s / %s', (headings, row, column) => {
-    expect(leftOut(headings, row)).toEqual([['catalogue/part-left-out', 'confirm', 2, column]]);
-  });
-  test.each([
-    ['part,channels,mcov_ac,In', 'P,2,150,20000', 'In'],
-    ['part,channels,mcov_ac,SCCR', 'P,2,150,200000', 'SCCR'],
-    ['part,channels,mcov_ac', 'P,2,99999999999999999999', 'mcov_ac'],
-  ])('no protector has so large a figure: %s / %s', (headings, row, column) => {
+    ['AC is not DC', 'part,channels,mcov_ac', 'P,2,150 V dc', 'mcov_ac'],
+    ['AC is not DC', 'part,channels,mcov_ac (V dc)', 'P,2,150', 'mcov_ac (V dc)'],
+    ['AC is not DC', 'part,channels,mcov_dc', 'P,2,150 Vac', 'mcov_dc'],
+    ['AC is not DC', 'part,channels,mcov_dc,sccr_ka', 'P,2,150,20 kA dc', 'sccr_ka'],
+    ['AC is not DC', 'part,channels,mcov_dc,sccr_dc_ka', 'P,2,150,20 kA ac', 'sccr_dc_ka'],
+    ['no protector has so large a figure', 'part,channels,mcov_ac,In', 'P,2,150,20000', 'In'],
+    ['no protector has so large a figure', 'part,channels,mcov_ac,SCCR', 'P,2,150,200000', 'SCCR'],
+    ['no protector has so large a figure', 'part,channels,mcov_ac', 'P,2,99999999999999999999', 'mcov_ac'],
+  ])('%s: %s / %s', (_why, headings, row, column) => {
     expect(leftOut(headings, row)).toEqual([['catalogue/part-left-out', 'confirm', 2, column]]);
   });
   test.each([
