@@ -8,6 +8,7 @@ import {
   OCCUPANCIES,
   SEVERITIES,
   SHOWS,
+  STANDINGS,
   STATES,
   STRENGTHS,
   WHOS,
@@ -204,14 +205,23 @@ const protectorSchema = z.object({
   wiring: wiringSchema,
   calculations: z.array(calculationSchema),
   rejected: z.array(z.object({ part: z.string(), rule: z.string(), because: z.string() })),
-  /** Rules about parts that its part fails, or that a person has to confirm; plans of before had none. */
-  unsettled: z.array(z.object({ rule: z.string(), because: z.string(), fails: z.boolean() })).default([]),
 });
 
 const notPlacedSchema = z.object({
   equipment: z.string(),
   port: z.string(),
   rule: z.string(),
+  because: z.string(),
+  /** True where a fact that decides isn't known; plans of before don't say. */
+  open: z.boolean().default(false),
+});
+
+const standingSchema = z.object({
+  rule: z.string(),
+  standing: z.enum(STANDINGS),
+  /** Tags of protectors, or `EQUIPMENT port`; empty: the whole site. */
+  at: z.array(z.string()),
+  /** `` where it is met. */
   because: z.string(),
 });
 
@@ -284,6 +294,10 @@ export const PlanSchema = z.object({
   openItems: z.array(openItemSchema),
   orders: z.array(z.object({ part: z.string(), quantity: z.number().int() })),
   clauses: z.array(clauseSchema),
+  /** Those of the other rules that `standings` names; plans of before had none. */
+  otherClauses: z.array(clauseSchema).default([]),
+  /** How the job stands to the rules of its basis, in the rulebook's order; plans of before had none. */
+  standings: z.array(standingSchema).default([]),
   /** Calculations about the site as a whole (exposure); empty where its facts aren't known. */
   siteCalculations: z.array(calculationSchema),
 });
@@ -295,6 +309,7 @@ export type PlannedIndicator = PlannedChannel['indicator'][number];
 export type PlannedEquipment = Plan['site']['equipments'][number];
 export type PlannedRun = Plan['site']['runs'][number];
 export type NotPlaced = Plan['notPlaced'][number];
+export type PlannedStanding = Plan['standings'][number];
 export type PlanItem = Plan['openItems'][number];
 export type Calculation = PlannedProtector['calculations'][number];
 export type Clause = Plan['clauses'][number];

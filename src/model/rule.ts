@@ -47,7 +47,13 @@ export type PlacementDecision =
       readonly because: string;
       readonly notes?: readonly PlacedNote[];
     }
-  | { readonly outcome: 'not-placed'; readonly because: string; readonly notes?: readonly PlacedNote[] }
+  | {
+      readonly outcome: 'not-placed';
+      readonly because: string;
+      /** True where a fact that decides isn't known: nothing is placed, and it isn't said that nothing is needed. */
+      readonly open?: boolean;
+      readonly notes?: readonly PlacedNote[];
+    }
   /** Takes away what isn't required at this port; `spares` keeps a placement that the list itself asked for. */
   | { readonly outcome: 'waived'; readonly because: string; readonly notes?: readonly PlacedNote[] };
 
@@ -94,8 +100,11 @@ export type Fit =
   /** `gap`: how far it misses, as a share; 1 where it can't be measured. */
   | { readonly fits: false; readonly because: string; readonly gap: number };
 
-/** A rule that holds one part against what the place asks. */
-export interface FitRule<F> extends RuleCard {
+/** A rule that holds one part against what the place asks; `P`: what it may know of the place without a part. */
+export interface FitRule<F extends P, P> extends RuleCard {
   readonly facts: readonly (keyof F)[];
+  /** Why it asks nothing at such a place; undefined: it asks. A rule without it asks everywhere. */
+  outside?(place: P): string | undefined;
+  /** Called only where it asks. */
   accepts(facts: F): Fit;
 }

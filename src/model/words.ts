@@ -67,6 +67,10 @@ export type LightningProtection = (typeof LIGHTNING_PROTECTIONS)[number];
 export const STRENGTHS = ['required', 'recommended', 'optional'] as const;
 export type Strength = (typeof STRENGTHS)[number];
 
+/** How a job stands to a rule, at a protector or at a port. */
+export const STANDINGS = ['met', 'not met', 'to confirm', 'open', 'does not apply'] as const;
+export type Standing = (typeof STANDINGS)[number];
+
 export const SEVERITIES = ['missing', 'conflict', 'confirm'] as const;
 export type Severity = (typeof SEVERITIES)[number];
 

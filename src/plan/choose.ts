@@ -46,6 +46,7 @@ export function assess(part: Part, demand: Demand, settings: Settings): Candidat
   const shortfalls: { rule: string; says: string }[] = [];
   const failures: { rule: string; because: string; gap: number }[] = [];
   for (const rule of FIT_RULES) {
+    if (rule.outside?.(facts) !== undefined) continue;
     const fit = rule.accepts(facts);
     if (!fit.fits) failures.push({ rule: rule.id, because: fit.because, gap: fit.gap });
     else if (fit.shortfall !== undefined) shortfalls.push({ rule: rule.id, says: fit.shortfall });

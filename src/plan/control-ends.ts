@@ -25,7 +25,8 @@ export function otherEnds(
       if (port.equipment.kind === 'control-circuit') continue;
       const facts = placementFacts(job, port);
       if (decided.outcome !== 'placed') {
-        refusals.push({ port, rule: 'place/control', because: `${circuit.tag}: ${decided.because}` });
+        const { because, open } = decided;
+        refusals.push({ port, rule: 'place/control', because: `${circuit.tag}: ${because}`, open });
         continue;
       }
       const there: Verdict = { port, reasons: [], refusals: [] };
@@ -56,11 +57,15 @@ function placementDecisionOf(
   port: SitePort,
 ):
   | { outcome: 'placed'; rule: AnyPlacementRule; strength: Strength; because: string }
-  | { outcome: 'not-placed'; because: string } {
+  | { outcome: 'not-placed'; because: string; open: boolean } {
   const rule = PLACEMENT_RULES.find((r) => r.id === 'place/control');
-  if (!rule) return { outcome: 'not-placed', because: 'no rule for control circuits' };
+  if (!rule) throw new Error('no rule for control circuits');
   const decision = rule.decide(placementFacts(job, port));
   return decision.outcome === 'placed'
     ? { outcome: 'placed', rule, strength: decision.strength, because: decision.because }
-    : { outcome: 'not-placed', because: decision.because };
+    : {
+        outcome: 'not-placed',
+        because: decision.because,
+        open: decision.outcome === 'not-placed' && decision.open === true,
+      };
 }

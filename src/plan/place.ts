@@ -13,6 +13,8 @@ import { judge, names, strongest, type Placement, type Refusal, type Verdict } f
 export interface Placing {
   readonly placements: readonly Placement[];
   readonly refusals: readonly Refusal[];
+  /** What was said at the ports of the placements. */
+  readonly placed: readonly Verdict[];
   readonly notes: readonly PlacedNote[];
 }
 
@@ -43,6 +45,7 @@ export function placeOnSite(job: JobContext): Placing {
   waiveServices(job, verdicts, notes);
   const placements: Placement[] = [];
   const refusals: Refusal[] = [];
+  const placed: Verdict[] = [];
   for (const equipment of job.site.equipments) {
     for (const port of equipment.ports) {
       const verdict = verdicts.get(port);
@@ -50,6 +53,7 @@ export function placeOnSite(job: JobContext): Placing {
       if (verdict.reasons.length === 0) refusals.push(...verdict.refusals);
       else {
         const { reasons } = verdict;
+        placed.push(verdict);
         placements.push({ ports: [port], subject: equipment, reasons, strength: strongest(reasons) });
       }
     }
@@ -58,6 +62,7 @@ export function placeOnSite(job: JobContext): Placing {
   return {
     placements: [...placements, ...others.placements],
     refusals: [...refusals, ...others.refusals, ...silentPorts(job, verdicts)],
+    placed,
     notes,
   };
 }

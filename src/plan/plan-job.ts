@@ -23,6 +23,7 @@ import { makeProtectors } from './protectors.js';
 import { placeByReach } from './reach-places.js';
 import type { Selected } from './select.js';
 import { rateAndChoose } from './share.js';
+import { standingsOf } from './standings.js';
 import { jobContext, type JobContext } from './survey-facts.js';
 
 /** What a plan is made with beside the list. */
@@ -54,8 +55,12 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     ...rateAndChoose(job, context.catalogue, byReach.placements),
   ];
   // 5, 6 and 9: housings, wiring and indicators of each, numbered; every bare port with its reason; the orders.
-  const used = new Set<string>();
-  const protectors = [...makeProtectors(job, selected, used)];
+  const made = makeProtectors(job, selected);
+  const protectors = made.map((one) => one.protector);
+  const notPlaced = bareFirst(job, selected, [...placing.refusals, ...byReach.refusals]);
+  const overruled = { verdicts: placing.placed, refusals: byReach.refusals };
+  const { standings, fired } = standingsOf(job, made, notPlaced, overruled);
+  const named = new Set(standings.map((s) => s.rule));
   const notes: PlacedNote[] = [
     ...site.notes,
     ...placing.notes,
@@ -80,10 +85,12 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     facts: plannedJobFacts(site),
     site: plannedSite(job),
     protectors,
-    notPlaced: bareFirst(job, selected, [...placing.refusals, ...byReach.refusals]),
+    notPlaced,
     openItems,
     orders: ordersOf(protectors),
-    clauses: clausesOf(site.basis.value, used),
+    clauses: clausesOf(site.basis.value, (rule) => fired.has(rule)),
+    otherClauses: clausesOf(site.basis.value, (rule) => named.has(rule) && !fired.has(rule)),
+    standings: [...standings],
     siteCalculations: siteCalculationsOf(job),
   };
 }
@@ -118,8 +125,8 @@ function bareFirst(
       const mine = byPort.get(port) ?? [];
       const telling = mine.filter((r) => !QUIET.has(r.rule) || r.because.startsWith('the list says'));
       for (const refusal of telling.length > 0 ? telling : mine) {
-        const { rule, because } = refusal;
-        found.push({ equipment: equipment.tag, port: port.name, rule, because });
+        const { rule, because, open = false } = refusal;
+        found.push({ equipment: equipment.tag, port: port.name, rule, because, open });
       }
     }
   }
@@ -135,10 +142,10 @@ function ordersOf(protectors: readonly PlannedProtector[]): Plan['orders'] {
   return [...counts].sort(([a], [b]) => byNaturalOrder(a, b)).map(([part, quantity]) => ({ part, quantity }));
 }
 
-function clausesOf(basis: Basis, used: ReadonlySet<string>): Clause[] {
+function clausesOf(basis: Basis, isOf: (rule: string) => boolean): Clause[] {
   const found: Clause[] = [];
   for (const rule of ALL_RULES) {
-    if (!used.has(rule.id)) continue;
+    if (!isOf(rule.id)) continue;
     for (const source of rule.sources[basis] ?? []) {
       const isPractice = 'commonPractice' in source;
       found.push({

@@ -11,35 +11,26 @@ import { wiringOf, type Housing } from './planned-wiring.js';
 import { rounded, roundedOr } from './rounded.js';
 import { longestRun, partFigures, reachOf, type PartFigures, type Selected } from './select.js';
 import { sourceLines } from './source-lines.js';
+import type { Made } from './standings.js';
 import { sourcesToOpen } from './supplies.js';
 import type { JobContext } from './survey-facts.js';
 import { wireHousings, type WiredChannel } from './wire.js';
 
-/**
- * Makes the protectors of the plan: one a housing, numbered by equipment tag, port, housing.
- * @param used collects the ids of the rules that decided something
- */
-export function makeProtectors(
-  job: JobContext,
-  selected: readonly Selected[],
-  used: Set<string>,
-): readonly PlannedProtector[] {
+/** Makes the protectors of the plan: one a housing, numbered by equipment tag, port, housing. */
+export function makeProtectors(job: JobContext, selected: readonly Selected[]): readonly Made[] {
   const ordered = [...selected].sort((a, b) => compare(a, b));
-  const protectors: PlannedProtector[] = [];
-  for (const rejected of new Set(selected.map((one) => one.rejected)))
-    for (const { rule } of rejected) if (rule !== 'choice') used.add(rule);
-  for (const one of ordered) {
-    note(one, used);
-    const housings = wireHousings(one.wirings, one.part?.channels);
-    const sources = sourcesToOpen(one.placement.ports, one.placement.subject);
+  const made: Made[] = [];
+  for (const from of ordered) {
+    const housings = wireHousings(from.wirings, from.part?.channels);
+    const sources = sourcesToOpen(from.placement.ports, from.placement.subject);
     housings.forEach((_, i) => {
-      const tag = `P-${protectors.length + 1}`;
-      protectors.push(
-        protector(job, one, tag, { number: i + 1, of: housings.length, housings, sources }, used),
-      );
+      const channelRules = new Set<string>();
+      const housing = { number: i + 1, of: housings.length, housings, sources };
+      const protector = makeProtector(job, from, `P-${made.length + 1}`, housing, channelRules);
+      made.push({ protector, from, channelRules });
     });
   }
-  return protectors;
+  return made;
 }
 
 /** By equipment tag in natural order, then port; circuits that end at one port by the circuit's tag. */
@@ -54,12 +45,12 @@ function compare(a: Selected, b: Selected): number {
   );
 }
 
-function protector(
+function makeProtector(
   job: JobContext,
   one: Selected,
   tag: string,
   housing: Housing,
-  used: Set<string>,
+  channelRules: Set<string>,
 ): PlannedProtector {
   const channels = housing.housings[housing.number - 1] ?? [];
   const { placement, requirement, part, demand } = one;
@@ -106,25 +97,11 @@ function protector(
     },
     figures: part && figures ? figuresOf(job, one, part, figures) : null,
     partDetails: part ? detailsOf(part) : null,
-    channels: channels.map((channel) => plannedChannel(job, one, channel, shared, used)),
+    channels: channels.map((channel) => plannedChannel(job, one, channel, shared, channelRules)),
     wiring: wiringOf(job, one, channels, housing, figures),
     calculations: calculationsOf(job, one, figures) as Calculation[],
     rejected: [...one.rejected],
-    unsettled: [...one.unsettled],
   };
-}
-
-function note(one: Selected, used: Set<string>): void {
-  for (const reason of one.placement.reasons) used.add(reason.rule.id);
-  const { mcov, nominalCurrent, sccr, withstand } = one.requirement;
-  for (const asked of [mcov, nominalCurrent, sccr, withstand]) if (asked) used.add(asked.rule.id);
-  for (const voltage of one.requirement.voltages) used.add(voltage.rule.id);
-  if (one.part)
-    for (const id of ['rate/mcov', 'rate/clamping', 'rate/discharge', 'rate/listing']) used.add(id);
-  for (const { rule } of one.unsettled) used.add(rule);
-  if (one.part && sccr) used.add('rate/short-circuit');
-  for (const id of ['wire/conductors', 'wire/leads']) used.add(id);
-  if (one.wirings.some((w) => w.neutral.neutral !== 'none')) used.add('wire/neutral');
 }
 
 function figuresOf(
@@ -177,14 +154,14 @@ function plannedChannel(
   one: Selected,
   channel: WiredChannel,
   shared: boolean,
-  used: Set<string>,
+  channelRules: Set<string>,
 ): PlannedChannel {
   const wiring = one.wirings.find((w) => w.port === channel.port);
   if (!wiring) throw new Error('a channel of a port that is not wired');
   const indicated = indicate(job, one.placement, wiring, channel, one.part);
-  used.add(indicated.rule);
+  channelRules.add(indicated.rule);
   if (channel.doubled || (channel.conductor === 'N' && wiring.neutral.neutral === 'optional'))
-    used.add('wire/spare-channel');
+    channelRules.add('wire/spare-channel');
   return {
     channel: channel.channel,
     conductor: conductorName(channel, shared),

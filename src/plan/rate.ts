@@ -16,6 +16,12 @@ export interface Asked {
   readonly working: Working;
 }
 
+/** What a rule says where it names no figure. */
+export interface Unasked {
+  readonly rule: string;
+  readonly because: string;
+}
+
 /** What a placement asks of a part. */
 export interface Requirement {
   readonly current: 'ac' | 'dc' | undefined;
@@ -33,6 +39,10 @@ export interface Requirement {
   readonly withstand: (Asked & { readonly assumed: boolean }) | undefined;
   /** Every voltage rule that applied, the deciding one first. */
   readonly voltages: readonly Asked[];
+  /** Rules that would ask, but whose facts aren't known. */
+  readonly unknown: readonly Unasked[];
+  /** Rules that ask nothing of such a place. */
+  readonly outside: readonly Unasked[];
   readonly notes: readonly PlacedNote[];
 }
 
@@ -52,21 +62,23 @@ function ratePort(job: JobContext, placement: Placement, port: SitePort): Requir
   const { current, circuit } = carriedBy(port, placement.subject);
   const notes: PlacedNote[] = [];
   const voltages: Asked[] = [];
-  let unknown = false;
+  const unknown: Unasked[] = [];
+  const outside: Unasked[] = [];
   const decisions = new Map<AnyRatingRule, RatingDecision>();
   for (const rule of VOLTAGE_RULES) {
     const decision = rule.decide(facts);
     decisions.set(rule, decision);
+    sort(rule, decision, unknown, outside);
     if (decision.outcome === 'outside') continue;
     notes.push(...decision.notes);
-    if (decision.outcome === 'unknown') unknown = true;
-    else voltages.push({ rule, value: decision.value, working: decision.working });
+    if (decision.outcome === 'asks')
+      voltages.push({ rule, value: decision.value, working: decision.working });
   }
   voltages.sort((a, b) => b.value - a.value);
   const deciding = voltages[0];
   const said = deciding ? decisions.get(deciding.rule) : undefined;
   if (said?.outcome === 'asks') notes.push(...(said.whereItDecides ?? []));
-  const mcov = unknown || current === undefined ? undefined : deciding;
+  const mcov = unknown.length > 0 || current === undefined ? undefined : deciding;
   const nominal = NOMINAL_CURRENT_RULE.decide(facts);
   if (nominal.outcome !== 'asks') throw new Error('every place asks for a nominal discharge current');
   const own = voltages.find((v) => v.rule.id !== 'rate/inverter-link') ?? deciding;
@@ -75,29 +87,45 @@ function ratePort(job: JobContext, placement: Placement, port: SitePort): Requir
     circuit,
     mcov,
     nominalCurrent: { rule: NOMINAL_CURRENT_RULE, value: nominal.value, working: nominal.working },
-    ...faultCurrentOf(facts),
-    withstand: withstandOf({ ...facts, withstandVoltage: facts.withstandVoltage ?? own?.value }),
+    ...faultCurrentOf(facts, unknown, outside),
+    withstand: withstandOf({ ...facts, withstandVoltage: facts.withstandVoltage ?? own?.value }, unknown),
     voltages,
+    unknown,
+    outside,
     notes,
   };
 }
 
-function faultCurrentOf(facts: RatingFacts): Pick<Requirement, 'sccr' | 'sccrState' | 'sccrBecause'> {
-  for (const rule of CURRENT_RULES) {
-    const decision = rule.decide(facts);
-    if (decision.outcome === 'outside') continue;
-    if (decision.outcome === 'asks') {
-      const sccr = { rule, value: decision.value, working: decision.working };
-      return { sccr, sccrState: 'known', sccrBecause: '' };
-    }
-    const sccr = decision.atLeast && { rule, value: decision.atLeast.value, working: decision.atLeast };
-    return { sccr, sccrState: 'unknown', sccrBecause: decision.because };
-  }
-  return { sccr: undefined, sccrState: 'not-asked', sccrBecause: '' };
+function sort(rule: AnyRatingRule, decision: RatingDecision, unknown: Unasked[], outside: Unasked[]): void {
+  if (decision.outcome === 'asks') return;
+  const { because } = decision;
+  (decision.outcome === 'unknown' ? unknown : outside).push({ rule: rule.id, because });
 }
 
-function withstandOf(facts: RatingFacts): Requirement['withstand'] {
+function faultCurrentOf(
+  facts: RatingFacts,
+  unknown: Unasked[],
+  outside: Unasked[],
+): Pick<Requirement, 'sccr' | 'sccrState' | 'sccrBecause'> {
+  let found: Pick<Requirement, 'sccr' | 'sccrState' | 'sccrBecause'> | undefined;
+  for (const rule of CURRENT_RULES) {
+    const decision = rule.decide(facts);
+    if (decision.outcome !== 'outside' && found) continue;
+    sort(rule, decision, unknown, outside);
+    if (decision.outcome === 'asks') {
+      const sccr = { rule, value: decision.value, working: decision.working };
+      found = { sccr, sccrState: 'known', sccrBecause: '' };
+    } else if (decision.outcome === 'unknown') {
+      const sccr = decision.atLeast && { rule, value: decision.atLeast.value, working: decision.atLeast };
+      found = { sccr, sccrState: 'unknown', sccrBecause: decision.because };
+    }
+  }
+  return found ?? { sccr: undefined, sccrState: 'not-asked', sccrBecause: '' };
+}
+
+function withstandOf(facts: RatingFacts, unknown: Unasked[]): Requirement['withstand'] {
   const decision = WITHSTAND_RULE.decide(facts);
+  sort(WITHSTAND_RULE, decision, unknown, []);
   if (decision.outcome !== 'asks') return undefined;
   return {
     rule: WITHSTAND_RULE,
@@ -113,17 +141,19 @@ function join(a: Requirement, b: Requirement): Requirement {
     x && y ? (x.value >= y.value ? x : y) : undefined;
   const either = (x: Asked | undefined, y: Asked | undefined): Asked | undefined =>
     x && y ? (x.value >= y.value ? x : y) : (x ?? y);
-  const unknown = [a, b].find((r) => r.sccrState === 'unknown');
+  const unstated = [a, b].find((r) => r.sccrState === 'unknown');
   return {
     current: a.current,
     circuit: a.circuit,
     mcov: most(a.mcov, b.mcov),
     nominalCurrent: a.nominalCurrent.value >= b.nominalCurrent.value ? a.nominalCurrent : b.nominalCurrent,
     sccr: either(a.sccr, b.sccr),
-    sccrState: unknown ? 'unknown' : a.sccrState,
-    sccrBecause: unknown?.sccrBecause ?? '',
+    sccrState: unstated ? 'unknown' : a.sccrState,
+    sccrBecause: unstated?.sccrBecause ?? '',
     withstand: least(a.withstand, b.withstand),
     voltages: [...a.voltages, ...b.voltages].sort((x, y) => y.value - x.value),
+    unknown: [...a.unknown, ...b.unknown],
+    outside: [...a.outside, ...b.outside],
     notes: [...a.notes, ...b.notes],
   };
 }
@@ -135,5 +165,5 @@ function least(a: Requirement['withstand'], b: Requirement['withstand']): Requir
 
 /** Withstand that place/grid-tie-ac holds a neighbour's protector against: that of the inverter. */
 export function withstandOfPort(job: JobContext, placement: Placement, port: SitePort): number | undefined {
-  return withstandOf(ratingFacts(job, placement, port))?.value;
+  return withstandOf(ratingFacts(job, placement, port), [])?.value;
 }

@@ -2,21 +2,20 @@ import { leadFigures, leadVoltage } from '../electrical/leads.js';
 import { reachFigures } from '../electrical/reach.js';
 import type { Catalogue, Part } from '../model/catalogue.js';
 import type { PlacedNote } from '../model/message.js';
-import type { SitePort } from '../model/site.js';
 import { isNec } from '../model/words.js';
 import { figure } from '../text/figures.js';
 import { about } from '../text/message-kit.js';
 import { CHOOSE_MESSAGES } from '../text/messages/choose.js';
 import { calculation, type Calculated } from './calculation.js';
 import { assess, choosePart, type Candidate, type Demand, type Rejection } from './choose.js';
+import { asksFor, demandOf } from './demand.js';
 import { keeper } from './kept.js';
 import { plannedLeads } from './planned-lead.js';
 import type { Requirement } from './rate.js';
 import type { JobContext } from './survey-facts.js';
 import { thinLead } from './thin-lead.js';
-import { unsettledOf, type Unsettled } from './unsettled.js';
 import type { Placement } from './verdict.js';
-import { spareRoom, type PortWiring } from './wire.js';
+import type { PortWiring } from './wire.js';
 
 /** A placement with what it asks, how it is wired, and the part that was chosen. */
 export interface Selected {
@@ -29,8 +28,8 @@ export interface Selected {
   /** What the list says is there already; `` new. */
   readonly existing: string;
   readonly rejected: readonly Rejection[];
-  /** Rules that the part can't be said to meet. */
-  readonly unsettled: readonly Unsettled[];
+  /** How the part holds against the rules; undefined: no part, or what the place asks isn't known. */
+  readonly held: Candidate | undefined;
   readonly notes: readonly PlacedNote[];
 }
 
@@ -38,64 +37,6 @@ export interface Selected {
 export function whereIs(placement: Placement): string {
   const tag = placement.ports[0]?.equipment.tag ?? '';
   return `${tag} ${placement.ports.map((p) => p.name).join(' and ')}`;
-}
-
-/** What a placement asks for, in words, for messages. */
-export function asksFor(demand: Demand): string {
-  const asks = [
-    `MCOV ${figure(demand.mcov, `V ${demand.current}`)}`,
-    `In ${figure(demand.nominalCurrent / 1000, 'kA')}`,
-  ];
-  if (demand.sccr !== undefined) {
-    asks.push(`${demand.current === 'ac' ? 'SCCR' : 'DC SCCR'} ${figure(demand.sccr / 1000, 'kA')}`);
-  }
-  if (demand.listedFor) asks.push(`a listing for ${demand.listedFor} systems`);
-  if (demand.outdoors) asks.push('an enclosure for outdoors');
-  if (demand.aheadOfDisconnect) asks.push('type 1');
-  return asks.join(', ');
-}
-
-/** What a fit rule may know of a placement; undefined where its voltage isn't known. */
-export function demandOf(
-  job: JobContext,
-  placement: Placement,
-  requirement: Requirement,
-  wirings: readonly PortWiring[],
-): Demand | undefined {
-  const { site } = job;
-  const first = placement.ports[0];
-  const wiring = wirings[0];
-  if (!first || !wiring || !requirement.mcov || requirement.current === undefined) return undefined;
-  const { grounding, circuit } = wiring.facts;
-  const asked = circuit === 'power' && grounding !== 'solid';
-  const stated = placement.ports.some((p) => p.equipment.facts.system_grounding) || isDelta(first);
-  const byEarthing = site.basis.value === 'iec' && site.earthing.value === 'IT' && !stated;
-  const listedFor = !asked || byEarthing ? undefined : grounding === 'none' ? 'ungrounded' : grounding;
-  return {
-    basis: site.basis.value,
-    earthing: site.earthing.value,
-    current: requirement.current,
-    circuit: requirement.circuit,
-    atService: first.cls === 'service',
-    mcov: requirement.mcov.value,
-    nominalCurrent: requirement.nominalCurrent.value,
-    sccr: requirement.sccr?.value,
-    withstand: requirement.withstand?.value,
-    withstandAssumed: requirement.withstand?.assumed ?? false,
-    aheadOfDisconnect: placement.ports.some((p) => p.equipment.facts.ahead_of_disconnect?.value === true),
-    outdoors: first.equipment.outdoors.value,
-    listedFor,
-    lightning: site.list.facts.lightning_protection?.value ?? 'none',
-    conductors: wirings.reduce((sum, w) => sum + w.conductors.length, 0),
-    spareRoom: spareRoom(wirings),
-    // A 3+1 part leads its lines to the N channel of the same housing.
-    oneHousing: placement.ports.length > 1 || wiring.facts.threePlusOne,
-    leadLength: placement.subject.facts.lead_length?.value,
-  };
-}
-
-function isDelta(port: SitePort): boolean {
-  return port.system === '240 delta' || port.system === '480 delta';
 }
 
 /**
@@ -123,7 +64,7 @@ export function selectPart(
     byHand: byHand !== '' && part !== undefined,
     existing,
     rejected,
-    unsettled: unsettledOf(job.site.basis.value, requirement, held),
+    held,
     notes,
   });
   const { tag } = placement.subject;

@@ -30,6 +30,8 @@ export interface Refusal {
   readonly port: SitePort;
   readonly rule: string;
   readonly because: string;
+  /** True where a fact that decides isn't known. */
+  readonly open?: boolean;
 }
 
 /** What the rules said about one port. */
@@ -89,7 +91,10 @@ function take(
   if (decision.outcome !== 'waived') notes.push(...(decision.notes ?? []));
   if (decision.outcome === 'placed') {
     verdict.reasons.push({ rule, strength: decision.strength, because: decision.because });
-  } else verdict.refusals.push({ port: verdict.port, rule: rule.id, because: decision.because });
+  } else {
+    const open = decision.outcome === 'not-placed' && decision.open === true;
+    verdict.refusals.push({ port: verdict.port, rule: rule.id, because: decision.because, open });
+  }
 }
 
 /** The rules behind reasons, as a sentence names them. */

@@ -35,4 +35,9 @@ export interface FitFacts {
   readonly thresholds: Thresholds;
 }
 
-export type AnyFitRule = FitRule<FitFacts>;
+/** What is known of a place before anything is rated. */
+export type FitPlace = Pick<FitFacts, 'basis' | 'circuit' | 'atService' | 'outdoors' | 'lightning'> & {
+  readonly current: 'ac' | 'dc' | undefined;
+};
+
+export type AnyFitRule = FitRule<FitFacts, FitPlace>;

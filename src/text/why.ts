@@ -124,7 +124,10 @@ function stepValue(value: number, unit: string): string {
 function notPlacedText(ports: readonly NotPlaced[]): string {
   return lines([
     'Without a protector',
-    ...ports.map((p) => `  ${portName(p)}: ${printable(p.because)}${p.rule === '' ? '' : ` (${p.rule})`}`),
+    ...ports.map(
+      (p) =>
+        `  ${portName(p)}: ${p.open ? 'open: ' : ''}${printable(p.because)}${p.rule === '' ? '' : ` (${p.rule})`}`,
+    ),
   ]);
 }
 

@@ -43,6 +43,8 @@ export function smallPlan(job: JobList): Plan {
     },
     protectors: [],
     notPlaced: [],
+    otherClauses: [],
+    standings: [],
     openItems: missing.map((row) => ({
       code: 'test/no-kind',
       severity: 'missing',

@@ -5,10 +5,10 @@ import { statedText } from '../../src/documents/views/site.js';
 import { wiringNotes } from '../../src/documents/views/wiring-note.js';
 import type { PlannedProtector } from '../../src/model/plan.js';
 import { defaultSettings } from '../../src/model/settings.js';
-import { channel, equipment, plan, protector, sourceLamps, sunLamps } from './fixtures/builder.js';
+import { PLACEMENT_RULES } from '../../src/rules/rulebook.js';
+import { channel, equipment, plan, protector, sourceLamps } from './fixtures/builder.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { housePlan, hutPlan } from './fixtures/plans.js';
-import { catalogueOf, partLine, planOf } from '../plan/plan-of.js';
 
 const origin = { from: 'list', file: 'list.csv', line: 2, column: 'x' } as const;
 
@@ -99,74 +99,78 @@ describe('the setting of a wiring note', () => {
 });
 
 describe('the strip of clauses', () => {
-  it('names for a rule of lights the protectors alone that have such lights', () => {
-    const clause = {
-      standard: '',
-      edition: '',
-      clause: '',
-      says: 'Look in daylight.',
-      commonPractice: true,
-      memory: false,
-    };
+  const clause = {
+    standard: 'NEC (NFPA 70)',
+    edition: '2023',
+    says: 'In our words.',
+    commonPractice: false,
+    memory: false,
+  };
+
+  it('has title, clauses and standing of each rule, whether it fired or not, in the order of the plan', () => {
     const of = plan({
-      protectors: [
-        protector({ tag: 'P-1', ports: [], channels: [channel(1, 'positive', 'red', sunLamps)] }),
-        protector({ tag: 'P-2', ports: [], channels: [channel(1, 'L1', 'black', sourceLamps)] }),
-      ],
       clauses: [
-        { ...clause, rule: 'indicate/array-pole', title: 'The light of a pole' },
-        { ...clause, rule: 'indicate/grounded-system-line', title: 'The light of a line' },
-        { ...clause, rule: 'indicate/turbine-phase', title: 'The light of a phase' },
+        { ...clause, rule: 'rate/mcov', title: 'The voltage of a channel', clause: '242.12' },
+        {
+          ...clause,
+          rule: 'place/long-run',
+          title: 'A long run',
+          standard: '',
+          edition: '',
+          clause: '',
+          commonPractice: true,
+        },
+      ],
+      otherClauses: [
+        { ...clause, rule: 'place/feeder', title: 'At a panel', clause: '215.18' },
+        { ...clause, rule: 'place/feeder', title: 'At a panel', clause: '225.42' },
+      ],
+      standings: [
+        { rule: 'place/feeder', standing: 'does not apply', at: [], because: 'no panel is on the list' },
+        { rule: 'place/long-run', standing: 'met', at: ['P-1', 'P-2'], because: '' },
+        { rule: 'place/long-run', standing: 'open', at: ['ARR output'], because: 'its length isn’t stated' },
+        { rule: 'rate/mcov', standing: 'not met', at: ['P-1'], because: 'MCOV 120 V < 138 V' },
       ],
     });
-    expect(clauseStrip(of).map((row) => row.standing)).toEqual([
-      ['met at P-1'],
-      ['met at P-2'],
-      ['no protector rests on it here'],
+    expect(clauseStrip(of)).toEqual([
+      {
+        rule: 'place/feeder',
+        title: 'At a panel',
+        clauses: ['NEC (NFPA 70) 2023: 215.18, 225.42'],
+        standing: ['does not apply: no panel is on the list'],
+      },
+      {
+        rule: 'place/long-run',
+        title: 'A long run',
+        clauses: ['common practice, no source'],
+        standing: ['met at P-1, P-2', 'open at ARR output: its length isn’t stated'],
+      },
+      {
+        rule: 'rate/mcov',
+        title: 'The voltage of a channel',
+        clauses: ['NEC (NFPA 70) 2023: 242.12'],
+        standing: ['not met at P-1: MCOV 120 V < 138 V'],
+      },
     ]);
   });
 
-  const AC = 'SVC service; ac_in=120/240; place=House';
-  const CATALOGUE = catalogueOf(
-    partLine('FIT', 'channels=2; mcov_ac=150; up=600'),
-    partLine('LOW', 'channels=2; mcov_ac=120; up=600'),
-  );
-  const standings = (row: string): Record<string, string[]> =>
-    Object.fromEntries(
-      clauseStrip(planOf('occupancy=other', row, { catalogue: CATALOGUE })).map((c) => [c.rule, c.standing]),
-    );
-
-  it('calls no short-circuit rating met where the fault current isn’t known', () => {
-    expect(standings(`${AC}; fault_current=10 kA`)['rate/short-circuit']).toEqual(['met at P-1']);
-    expect(standings(AC)['rate/short-circuit']).toEqual([
-      'to confirm at P-1: the available fault current isn’t stated',
-    ]);
-    expect(standings(AC)['rate/mcov']).toEqual(['met at P-1']);
-  });
-
-  it('with iec calls the listing of a part that states no IEC class to be confirmed', () => {
-    const listing = (iecClass: string): string[] | undefined =>
-      clauseStrip(
-        planOf('basis=iec; earthing=TN; occupancy=other', 'S service; ac_in=230; fault_current=6 kA', {
-          catalogue: catalogueOf(partLine('X', `channels=1; mcov_ac=275; up=900; iec_class=${iecClass}`)),
-        }),
-      ).find((c) => c.rule === 'rate/listing')?.standing;
-    expect(listing('T2')).toEqual(['met at P-1']);
-    expect(listing('')).toEqual(['to confirm at P-1: its part states no IEC class']);
-  });
-
-  it('calls no rule met that a part chosen by hand or there already fails, nor one that an unknown part may fail', () => {
-    const failing = 'MCOV 120 V < 138 V';
-    for (const how of ['protector', 'existing']) {
-      const found = standings(`${AC}; fault_current=10 kA; ${how}=LOW`);
-      expect(found['rate/mcov']).toEqual([`not met at P-1: ${failing}`]);
-      expect(found['rate/ac-voltage']).toEqual([`not met at P-1: ${failing}`]);
-      expect(found['rate/discharge']).toEqual(['met at P-1']);
+  it('of every demo job names title and clause for every rule, and every placement clause of its basis', () => {
+    for (const of of demoPlans()) {
+      const rows = clauseStrip(of);
+      for (const row of rows) {
+        expect(row.title, `${of.job} ${row.rule}`).not.toBe(row.rule);
+        expect(row.clauses, `${of.job} ${row.rule}`).not.toEqual([]);
+        expect(row.standing, `${of.job} ${row.rule}`).not.toEqual([]);
+      }
+      const placing = PLACEMENT_RULES.filter((rule) =>
+        rule.sources[of.basis]?.some((source) => !('commonPractice' in source)),
+      );
+      expect(placing.length).toBeGreaterThan(1);
+      for (const { id } of placing)
+        expect(
+          rows.map((row) => row.rule),
+          of.job,
+        ).toContain(id);
     }
-    const unknown = ['to confirm at P-1: the ratings of what is there aren’t known'];
-    const found = standings(`${AC}; fault_current=10 kA; existing=old box`);
-    expect(found['rate/ac-voltage']).toEqual(unknown);
-    expect(found['rate/nominal-current']).toEqual(unknown);
-    expect(found['place/service']).toEqual(['met at P-1']);
   });
 });

@@ -101,22 +101,30 @@ export interface PlacementCase {
   /** A strength: placed with it. `not-looked-at`: the basis, the kind or the port isn't the rule's. */
   readonly then: 'required' | 'recommended' | 'not-placed' | 'waived' | 'not-looked-at';
   readonly because?: string;
+  /** Of what isn't placed: a fact that decides isn't known. */
+  readonly open?: true;
   readonly notes?: readonly string[];
 }
 
 /** The table of a placement rule. */
 export function placementTable(url: string, rule: AnyPlacementRule, cases: readonly PlacementCase[]): Table {
   return table(url, rule, cases, (one, reads) => {
-    const expected = { then: one.then, because: one.because ?? '', notes: one.notes ?? [] };
+    const expected = {
+      then: one.then,
+      because: one.because ?? '',
+      open: one.open ?? false,
+      notes: one.notes ?? [],
+    };
     const facts = placementFacts(one.given);
     if (!looksAt(rule, facts)) {
-      const actual = { then: 'not-looked-at', because: '', notes: [] };
+      const actual = { then: 'not-looked-at', because: '', open: false, notes: [] };
       return { name: one.name, fires: false, why: 'the rule doesn’t look here', actual, expected };
     }
     const decision: PlacementDecision = rule.decide(watched(rule, facts, reads));
     const placed = decision.outcome === 'placed';
     const notes = lines(decision.notes ?? [], one.notes);
     const then = placed ? decision.strength : decision.outcome;
+    const open = decision.outcome === 'not-placed' && decision.open === true;
     // A rule that can place nothing fires where it waives, or where it has something to say.
     const speaks = Object.values(rule.strength).every((s) => s.length === 0) && notes.length > 0;
     return {
@@ -124,7 +132,7 @@ export function placementTable(url: string, rule: AnyPlacementRule, cases: reado
       basis: facts.basis,
       fires: placed || decision.outcome === 'waived' || speaks,
       why: decision.because,
-      actual: { then, because: decision.because, notes },
+      actual: { then, because: decision.because, open, notes },
       expected,
     };
   });
@@ -204,7 +212,8 @@ export interface FitCase {
   readonly name: string;
   readonly given?: Partial<Omit<FitFacts, 'part'>>;
   readonly part?: Partial<Part>;
-  /** Nothing of the three: the part fits. */
+  /** Why nothing is asked of a part at such a place; nothing of the four: the part fits. */
+  readonly outside?: string;
   readonly shortfall?: string;
   readonly rejects?: string;
   /** Of a rejected part, to 0.0001: how far it misses; 1 where it can't be measured (the default). */
@@ -215,16 +224,18 @@ export interface FitCase {
 export function fitTable(url: string, rule: AnyFitRule, cases: readonly FitCase[]): Table {
   return table(url, rule, cases, (one, reads) => {
     const facts = fitFacts({ ...one.given, part: part(one.part) });
-    const fit: Fit = rule.accepts(watched(rule, facts, reads));
+    const given = watched(rule, facts, reads);
+    const outside = rule.outside?.(given);
+    const fit: Fit = outside === undefined ? rule.accepts(given) : { fits: true };
     const actual = fit.fits
-      ? { fits: true, says: fit.shortfall ?? '', gap: 0 }
-      : { fits: false, says: fit.because, gap: Math.round(fit.gap * 10_000) / 10_000 };
+      ? { outside, fits: true, says: fit.shortfall ?? '', gap: 0 }
+      : { outside, fits: false, says: fit.because, gap: Math.round(fit.gap * 10_000) / 10_000 };
     const expected =
       one.rejects === undefined
-        ? { fits: true, says: one.shortfall ?? '', gap: 0 }
-        : { fits: false, says: one.rejects, gap: one.gap ?? 1 };
+        ? { outside: one.outside, fits: true, says: one.shortfall ?? '', gap: 0 }
+        : { outside: undefined, fits: false, says: one.rejects, gap: one.gap ?? 1 };
     const fires = actual.says !== '';
-    const why = fires ? actual.says : one.name;
+    const why = fires ? actual.says : (outside ?? one.name);
     return { name: one.name, basis: facts.basis, fires, why, actual, expected };
   });
 }

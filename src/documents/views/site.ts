@@ -29,6 +29,8 @@ export const NotPlacedViewSchema = z.object({
   port: z.string(),
   rule: z.string(),
   because: z.string(),
+  /** True where a fact that decides isn't known. */
+  open: z.boolean(),
 });
 
 export const SiteViewSchema = z.object({

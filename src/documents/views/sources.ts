@@ -35,10 +35,10 @@ export function clauseSummary(clauses: readonly Clause[]): string[] {
   return [...editions].map(([name, of]) => (of.length === 0 ? name : `${name}: ${of.join(', ')}`));
 }
 
-/** The clauses of each rule that fired, under the job's own basis, in the plan's order. */
-export function clausesByRule(plan: Plan): { rule: string; title: string; clauses: Clause[] }[] {
+/** The clauses of each rule, in the order of the first of each. */
+export function clausesByRule(of: readonly Clause[]): { rule: string; title: string; clauses: Clause[] }[] {
   const rules = new Map<string, { rule: string; title: string; clauses: Clause[] }>();
-  for (const clause of plan.clauses) {
+  for (const clause of of) {
     const entry = rules.get(clause.rule) ?? { rule: clause.rule, title: clause.title, clauses: [] };
     entry.clauses.push(clause);
     rules.set(clause.rule, entry);
@@ -48,7 +48,7 @@ export function clausesByRule(plan: Plan): { rule: string; title: string; clause
 
 /** The sources behind the rules that fired. */
 export function sourceViews(plan: Plan): SourceView[] {
-  return clausesByRule(plan).map(({ rule, title, clauses }) => ({
+  return clausesByRule(plan.clauses).map(({ rule, title, clauses }) => ({
     rule,
     title,
     sources: clauses.map((clause) => ({

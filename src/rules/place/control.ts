@@ -52,10 +52,13 @@ export const control = {
     const between = f.runs.find((r) => r.betweenBuildings);
     const outdoors = f.outdoors || f.runs.some((r) => r.outdoors);
     if (!outdoors && !between && !long) {
-      return {
-        outcome: 'not-placed',
-        because: 'it is neither outdoors nor between buildings nor known to be on a long run',
-      };
+      const place = 'it is neither outdoors nor between buildings';
+      if (f.runs.length === 0) {
+        return { outcome: 'not-placed', because: `${place}; where it leads isn’t on the list`, open: true };
+      }
+      return f.runs.some((r) => r.length === undefined)
+        ? { outcome: 'not-placed', because: `${place}; the length of its run isn’t stated`, open: true }
+        : { outcome: 'not-placed', because: `${place} nor on a long run` };
     }
     const notes: PlacedNote[] = [];
     if (!f.connected) notes.push(about(PLACE_MESSAGES.controlOtherEnd, { tag: f.tag }, f.tag, 'connects_to'));

@@ -33,6 +33,7 @@ export const feeder = {
       return {
         outcome: 'not-placed',
         because: 'the list doesn’t say what feeds it',
+        open: true,
         notes: [about(PLACE_MESSAGES.feedUnknown, { tag: f.tag }, f.tag, 'connects_to')],
       };
     }

@@ -29,12 +29,16 @@ export const generator = {
       };
     }
     const long = f.runs.find((r) => r.length !== undefined && r.length > f.longRunLimit);
-    return long?.length !== undefined
-      ? {
-          outcome: 'placed',
-          strength: 'recommended',
-          because: `it stands ${f.outdoors ? 'outdoors' : 'in another building'}, ${length(long.length)} from ${long.otherTag}`,
-        }
-      : { outcome: 'not-placed', because: `its run isn’t known to be longer than ${length(f.longRunLimit)}` };
+    if (long?.length !== undefined) {
+      return {
+        outcome: 'placed',
+        strength: 'recommended',
+        because: `it stands ${f.outdoors ? 'outdoors' : 'in another building'}, ${length(long.length)} from ${long.otherTag}`,
+      };
+    }
+    if (f.runs.length === 0) return { outcome: 'not-placed', because: 'no run of it is on the list' };
+    return f.runs.some((r) => r.length === undefined)
+      ? { outcome: 'not-placed', because: 'the length of its run isn’t stated', open: true }
+      : { outcome: 'not-placed', because: `its run isn’t longer than ${length(f.longRunLimit)}` };
   },
 } satisfies AnyPlacementRule;

@@ -65,8 +65,10 @@ export const longRun = {
     }
     const long = leaving.filter((r) => r.length !== undefined && r.length > f.longRunLimit);
     const first = long[0];
-    if (first?.length === undefined)
-      return { outcome: 'not-placed', because: whyNot(f, runs, leaving), notes };
+    if (first?.length === undefined) {
+      const open = leaving.some((r) => r.length === undefined);
+      return { outcome: 'not-placed', because: open ? UNSTATED : whyNot(f, runs, leaving), open, notes };
+    }
     for (const run of long) {
       if (!run.outdoors && run.betweenByDefault) {
         const { from, to } = ends(f.tag, run);
@@ -87,10 +89,11 @@ function ends(tag: string, run: RunFacts): { from: string; to: string } {
   return run.upstream ? { from: tag, to: run.otherTag } : { from: run.otherTag, to: tag };
 }
 
+const UNSTATED = 'the length of a run that ends here isn’t stated';
+
 function whyNot(f: Facts, runs: readonly RunFacts[], leaving: readonly RunFacts[]): string {
   if (runs.length === 0) return 'no run on the list ends here';
   if (leaving.length === 0) return 'no run that ends here is outdoors or between buildings';
-  if (leaving.some((r) => r.length === undefined)) return 'the length of a run that ends here isn’t stated';
   return `no run outdoors or between buildings that ends here is longer than ${length(f.longRunLimit)}`;
 }
 

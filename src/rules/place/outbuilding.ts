@@ -32,10 +32,17 @@ export const outbuilding = {
     const fires =
       f.basis === 'iec' ? first : entering.find((r) => r.length !== undefined && r.length > f.longRunLimit);
     if (!fires) {
-      return {
-        outcome: 'not-placed',
-        because: `the feeder from ${first.otherTag} in another building isn’t known to be longer than ${length(f.longRunLimit)}`,
-      };
+      const unknown = entering.find((r) => r.length === undefined);
+      return unknown
+        ? {
+            outcome: 'not-placed',
+            because: `the length of the feeder from ${unknown.otherTag} in another building isn’t stated`,
+            open: true,
+          }
+        : {
+            outcome: 'not-placed',
+            because: `the feeder from ${first.otherTag} in another building isn’t longer than ${length(f.longRunLimit)}`,
+          };
     }
     if (fires.betweenByDefault) {
       notes.push(

@@ -1,5 +1,5 @@
 import type { Fit, Given } from '../../model/rule.js';
-import type { AnyFitRule, FitFacts } from '../fit-facts.js';
+import type { AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 
 const FACTS = ['outdoors', 'part'] as const;
@@ -25,8 +25,10 @@ export const enclosure = {
     },
   ),
   facts: FACTS,
+  outside(f: Pick<FitPlace, 'outdoors'>): string | undefined {
+    return f.outdoors ? undefined : 'no place outdoors';
+  },
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
-    if (!f.outdoors) return { fits: true };
     const stated = f.part.enclosure.trim();
     if (stated === '')
       return { fits: false, because: 'its enclosure isn’t stated, and it would stand outdoors', gap: 1 };

@@ -1,5 +1,6 @@
 import { taken, workingOf } from '../../electrical/working.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
+import type { PortClass } from '../../model/words.js';
 import { about } from '../../text/message-kit.js';
 import { FACT_MESSAGES } from '../../text/messages/rate.js';
 import { cited } from '../../text/origin.js';
@@ -22,7 +23,7 @@ export const inputLimit = {
     const isBare = f.arrays.length === 0 && f.turbines.length === 0;
     const isInput = f.port === 'dc-in' && (f.inputUse !== 'fed' || isBare);
     const isUnfed = f.port === 'output' && isBare && f.converters.length > 0;
-    if (!isInput && !isUnfed) return { outcome: 'outside', because: 'a source on the list feeds this port' };
+    if (!isInput && !isUnfed) return { outcome: 'outside', because: whyOutside(f.port, isBare) };
     const limit = highest(f.converters);
     if (limit?.maxDcVoltage) {
       const fact = limit.maxDcVoltage;
@@ -43,6 +44,11 @@ export const inputLimit = {
     };
   },
 } satisfies AnyRatingRule;
+
+function whyOutside(port: PortClass, isBare: boolean): string {
+  if (port !== 'dc-in' && port !== 'output') return 'this port is no DC input, and feeds none';
+  return isBare ? 'it leads to no converter on the list' : 'a source on the list feeds this port';
+}
 
 /** Of several converters behind one source the one that bears most: so much may stand there. */
 function highest(converters: readonly ConverterFacts[]): ConverterFacts | undefined {

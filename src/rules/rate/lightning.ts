@@ -1,7 +1,7 @@
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/words.js';
 import { figure } from '../../text/figures.js';
-import type { AnyFitRule, FitFacts } from '../fit-facts.js';
+import type { AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
 import { sources } from '../sources.js';
 
 const FACTS = ['basis', 'atService', 'current', 'circuit', 'lightning', 'part', 'thresholds'] as const;
@@ -12,10 +12,16 @@ export const lightning = {
   why: 'A lightning rod brings part of the strike itself to the wires, and that is more than a common surge.',
   sources: sources({ of: ['iec'], cite: ['origin-of-installation', 'discharge-currents'] }),
   facts: FACTS,
-  accepts(f: Given<FitFacts, typeof FACTS>): Fit {
-    if (isNec(f.basis) || f.lightning === 'none' || f.circuit === 'control') return { fits: true };
+  outside(f: Omit<FitPlace, 'outdoors'>): string | undefined {
+    if (isNec(f.basis)) return 'only IEC 60364 asks it of the part itself';
+    if (f.lightning === 'none') return 'the list states no lightning protection system';
+    if (f.circuit === 'control') return 'a control circuit has parts of another kind';
     const dc = f.current === 'dc' && f.lightning === 'attached';
-    if (!f.atService && !dc) return { fits: true };
+    return f.atService || dc
+      ? undefined
+      : 'neither the service, nor DC of a system that is attached to lightning protection';
+  },
+  accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     if (f.part.iecClass !== 'T1') {
       return {
         fits: false,

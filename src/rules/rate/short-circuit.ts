@@ -1,7 +1,7 @@
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/words.js';
 import { figure } from '../../text/figures.js';
-import type { AnyFitRule, FitFacts } from '../fit-facts.js';
+import type { AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
 import { ALL, sources } from '../sources.js';
 
 const FACTS = ['basis', 'current', 'circuit', 'sccr', 'part'] as const;
@@ -15,8 +15,10 @@ export const shortCircuit = {
     cite: ['short-circuit-current-rating', 'array-current', 'discharge-currents'],
   }),
   facts: FACTS,
+  outside(f: Pick<FitPlace, 'circuit'>): string | undefined {
+    return f.circuit === 'control' ? 'no fault current is counted on a control circuit' : undefined;
+  },
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
-    if (f.circuit === 'control') return { fits: true };
     const has = f.current === 'ac' ? f.part.sccr : f.part.sccrDc;
     const name = f.current === 'ac' ? 'SCCR' : 'DC SCCR';
     if (has === null) {

@@ -1,6 +1,6 @@
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/words.js';
-import type { AnyFitRule, FitFacts } from '../fit-facts.js';
+import type { AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
 import { NEC, sources } from '../sources.js';
 
 const FACTS = ['basis', 'current', 'circuit', 'aheadOfDisconnect', 'part'] as const;
@@ -14,13 +14,15 @@ export const type = {
     { of: ['iec'], cite: ['origin-of-installation'] },
   ),
   facts: FACTS,
+  outside(f: Pick<FitPlace, 'basis' | 'circuit'>): string | undefined {
+    return isNec(f.basis) && f.circuit === 'control' ? 'no type is asked on a control circuit' : undefined;
+  },
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     if (!isNec(f.basis)) {
       return f.part.iecClass === 'T3'
         ? { fits: false, because: 'class T3 where T1 or T2 is asked', gap: 1 }
         : { fits: true };
     }
-    if (f.circuit === 'control') return { fits: true };
     const has = f.part.type;
     if (f.aheadOfDisconnect && f.current === 'ac') {
       return has === 1

@@ -10,7 +10,8 @@ const at = {
   connected: true,
 } as const;
 const wire = run({ otherTag: 'PUMP', otherKind: 'load', carries: 'control', length: 20 });
-const nowhere = 'it is neither outdoors nor between buildings nor known to be on a long run';
+const inside = 'it is neither outdoors nor between buildings';
+const nowhere = `${inside} nor on a long run`;
 
 export const table = placementTable(import.meta.url, control, [
   ...(['nec-2017', 'nec-2020', 'nec-2023', 'iec'] as const).map((basis) => ({
@@ -59,7 +60,8 @@ export const table = placementTable(import.meta.url, control, [
     name: 'indoors, a length that isn’t stated',
     given: { ...at, runs: [{ ...wire, length: undefined }] },
     then: 'not-placed',
-    because: nowhere,
+    because: `${inside}; the length of its run isn’t stated`,
+    open: true,
   },
   {
     name: '60 V itself is low voltage (common practice, no source)',
@@ -95,7 +97,8 @@ export const table = placementTable(import.meta.url, control, [
     name: 'the other end isn’t named, and nothing is placed: nothing to confirm',
     given: { ...at, connected: false },
     then: 'not-placed',
-    because: nowhere,
+    because: `${inside}; where it leads isn’t on the list`,
+    open: true,
   },
   {
     name: 'a building by default decides: a person confirms',

@@ -67,6 +67,7 @@ export const table = placementTable(import.meta.url, feeder, [
     given: { tag: 'MP' },
     then: 'not-placed',
     because: 'the list doesn’t say what feeds it',
+    open: true,
     notes: [
       "place/feed-unknown MP.connects_to: What feeds MP isn't on the list, so place/feeder couldn't ask for a protector there.",
     ],

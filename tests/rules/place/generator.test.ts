@@ -22,7 +22,7 @@ export const table = placementTable(import.meta.url, generator, [
     name: 'outdoors, 100 ft itself isn’t longer',
     given: { ...at, outdoors: true, runs: [{ ...cable, length: LONG_NEC }] },
     then: 'not-placed',
-    because: 'its run isn’t known to be longer than 30.48 m (100 ft)',
+    because: 'its run isn’t longer than 30.48 m (100 ft)',
   },
   {
     name: 'iec, outdoors, just longer than 10 m',
@@ -34,13 +34,27 @@ export const table = placementTable(import.meta.url, generator, [
     name: 'iec, outdoors, 10 m itself isn’t longer',
     given: { ...at, basis: 'iec', outdoors: true, runs: [{ ...cable, length: LONG_IEC }] },
     then: 'not-placed',
-    because: 'its run isn’t known to be longer than 10 m (32.8 ft)',
+    because: 'its run isn’t longer than 10 m (32.8 ft)',
   },
   {
     name: 'outdoors, its length not stated: place/long-run asks for it',
     given: { ...at, outdoors: true, runs: [{ ...cable, length: undefined }] },
     then: 'not-placed',
-    because: 'its run isn’t known to be longer than 30.48 m (100 ft)',
+    because: 'the length of its run isn’t stated',
+    open: true,
+  },
+  {
+    name: 'outdoors, one run short and the length of another not stated',
+    given: { ...at, outdoors: true, runs: [cable, { ...cable, length: undefined }] },
+    then: 'not-placed',
+    because: 'the length of its run isn’t stated',
+    open: true,
+  },
+  {
+    name: 'outdoors, and nothing on the list connects to it',
+    given: { ...at, outdoors: true, runs: [] },
+    then: 'not-placed',
+    because: 'no run of it is on the list',
   },
   {
     name: 'in the house, however long',

@@ -19,13 +19,14 @@ export const table = placementTable(import.meta.url, outbuilding, [
     name: 'nec: 100 ft itself isn’t longer',
     given: { ...barn, runs: [{ ...feeder, length: LONG_NEC }] },
     then: 'not-placed',
-    because: 'the feeder from MP in another building isn’t known to be longer than 30.48 m (100 ft)',
+    because: 'the feeder from MP in another building isn’t longer than 30.48 m (100 ft)',
   },
   {
     name: 'nec: a length that isn’t stated',
     given: { ...barn, runs: [{ ...feeder, length: undefined }] },
     then: 'not-placed',
-    because: 'the feeder from MP in another building isn’t known to be longer than 30.48 m (100 ft)',
+    because: 'the length of the feeder from MP in another building isn’t stated',
+    open: true,
   },
   {
     name: 'nec: of two feeders the long one asks',

@@ -53,10 +53,12 @@ export const table = fitTable(import.meta.url, enclosure, [
   {
     name: 'indoors anything will do',
     part: { enclosure: '1' },
+    outside: 'no place outdoors',
   },
   {
     name: 'indoors, not stated',
     part: { enclosure: '' },
+    outside: 'no place outdoors',
   },
 ]);
 

@@ -15,5 +15,6 @@ export const table = fitTable(import.meta.url, indication, [
     name: `${basis} knows no such clause: a part without an indicator fits`,
     given: { basis },
     part: { indicator: 'none' as const },
+    outside: 'NEC 2023 alone asks for it',
   })),
 ]);

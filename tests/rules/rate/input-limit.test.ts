@@ -5,6 +5,7 @@ import { ratingTable } from '../table.js';
 const input = { port: 'dc-in', kind: 'charge-controller' } as const;
 const output = { port: 'output', kind: 'combiner' } as const;
 const bears = converter({ maxDcVoltage: stated(600, 'max_dc_voltage') });
+const elsewhere = 'this port is no DC input, and feeds none';
 const fed = 'a source on the list feeds this port';
 const umax = ['Umax: Highest DC voltage that CC-1 bears = 600 V [stated; jobs.csv, line 3, max_dc_voltage]'];
 
@@ -17,7 +18,7 @@ export const table = ratingTable(import.meta.url, inputLimit, [
   {
     name: 'an AC port of a converter',
     given: { port: 'ac-out', inputUse: 'assumed', converters: [bears] },
-    outside: fed,
+    outside: elsewhere,
   },
   {
     name: 'no source names the converter: what its input bears (section 0)',
@@ -76,12 +77,12 @@ export const table = ratingTable(import.meta.url, inputLimit, [
   {
     name: 'a combiner that leads nowhere',
     given: { ...output },
-    outside: fed,
+    outside: 'it leads to no converter on the list',
   },
   {
     name: 'an AC port without a source of DC',
     given: { port: 'feeder', converters: [bears] },
-    outside: fed,
+    outside: elsewhere,
   },
   {
     name: 'the converter doesn’t say: missing',

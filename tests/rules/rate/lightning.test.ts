@@ -6,6 +6,7 @@ const origin = { basis: 'iec', atService: true, lightning: 'isolated' } as const
 const dc = { basis: 'iec', current: 'dc', circuit: 'array', lightning: 'attached' } as const;
 const t1 = { iecClass: 'T1', impulseCurrent: 12_500 } as const;
 const notT1 = (has: string): string => `class ${has} where T1 is asked beside a lightning protection system`;
+const elsewhere = 'neither the service, nor DC of a system that is attached to lightning protection';
 
 // T1 and 12.5 kA: IEC 60364-5-53 cl. 534.4.4.4, value from memory.
 export const table = fitTable(import.meta.url, lightning, [
@@ -51,10 +52,12 @@ export const table = fitTable(import.meta.url, lightning, [
   {
     name: 'iec, no lightning protection system',
     given: { ...origin, lightning: 'none' },
+    outside: 'the list states no lightning protection system',
   },
   {
     name: 'iec, AC away from the origin',
     given: { ...origin, atService: false, lightning: 'attached' },
+    outside: elsewhere,
   },
   {
     name: 'iec, DC of a system attached to the rods: T1, of any Iimp',
@@ -75,13 +78,16 @@ export const table = fitTable(import.meta.url, lightning, [
   {
     name: 'iec, DC kept apart from the rods',
     given: { ...dc, lightning: 'isolated' },
+    outside: elsewhere,
   },
   {
     name: 'iec, a control circuit',
     given: { ...dc, circuit: 'control' },
+    outside: 'a control circuit has parts of another kind',
   },
   ...(['nec-2017', 'nec-2020', 'nec-2023'] as const).map((basis) => ({
     name: `${basis}: rate/nominal-current asks for more instead (NFPA 780, value from memory)`,
     given: { ...origin, basis, lightning: 'attached' as const },
+    outside: 'only IEC 60364 asks it of the part itself',
   })),
 ]);

@@ -70,5 +70,6 @@ export const table = fitTable(import.meta.url, shortCircuit, [
     name: 'a control circuit asks for none',
     given: { circuit: 'control', sccr: 10_000 },
     part: { sccr: null, sccrDc: null },
+    outside: 'no fault current is counted on a control circuit',
   },
 ]);

@@ -69,11 +69,18 @@ export const table = fitTable(import.meta.url, type, [
     name: 'a control circuit asks for no type',
     given: { ...ahead, circuit: 'control' },
     part: { type: 3 },
+    outside: 'no type is asked on a control circuit',
   },
   {
     name: 'iec, class T3',
     given: { basis: 'iec' },
     part: { iecClass: 'T3', type: 2 },
+    rejects: 'class T3 where T1 or T2 is asked',
+  },
+  {
+    name: 'iec, class T3 on a control circuit',
+    given: { basis: 'iec', circuit: 'control' },
+    part: { iecClass: 'T3' },
     rejects: 'class T3 where T1 or T2 is asked',
   },
   ...(['T1', 'T2'] as const).map((iecClass) => ({
