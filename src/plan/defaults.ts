@@ -133,7 +133,8 @@ function sayGroundings(
       }
     }
   }
-  for (const [value, rows] of poles) say('dc_grounding', value, rows, 'decides which light is dark');
+  for (const [value, rows] of poles)
+    say('dc_grounding', value === 'unknown' ? 'not known' : value, rows, 'decides which light is dark');
   const control = selected.filter(
     (s) => s.requirement.circuit === 'control' && !s.placement.subject.facts.dc_grounding,
   );

@@ -1,7 +1,7 @@
-import { isNec, type Conductor, type DcGrounding } from '../model/words.js';
+import { isNec, type Conductor } from '../model/words.js';
 import type { SitePort } from '../model/site.js';
 import { list } from '../text/figures.js';
-import { poleGrounding } from './indicate.js';
+import { poleGrounding, type PoleGrounding } from './indicate.js';
 import type { Selected } from './select.js';
 import type { JobContext } from './survey-facts.js';
 import type { Placement } from './verdict.js';
@@ -67,6 +67,7 @@ export function groundingOf({ requirement, placement, wirings }: Selected): stri
     case 'array':
     case 'battery': {
       const pole = poleOf(placement);
+      if (pole === 'unknown') return 'grounding not known';
       return pole === 'floating' ? pole : `${pole} grounded`;
     }
   }
@@ -80,7 +81,7 @@ export function groundedConductor({ requirement, placement, wirings }: Selected)
     case 'array':
     case 'battery': {
       const pole = poleOf(placement);
-      return pole === 'floating' ? undefined : pole;
+      return pole === 'floating' || pole === 'unknown' ? undefined : pole;
     }
     case 'turbine':
     case 'control':
@@ -88,7 +89,7 @@ export function groundedConductor({ requirement, placement, wirings }: Selected)
   }
 }
 
-function poleOf({ ports: [port], subject }: Placement): DcGrounding {
+function poleOf({ ports: [port], subject }: Placement): PoleGrounding {
   return port ? poleGrounding(port, subject) : 'floating';
 }
 

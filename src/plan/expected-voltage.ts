@@ -12,7 +12,7 @@ import type { WiredChannel } from './wire.js';
 const DRIVEN = {
   sun: 'the voltage of the string, which changes with the sun',
   turbine: 'the voltage of the turbine, which changes with its speed',
-  both: 'the voltage of the array and the turbine, which changes with sun and wind',
+  both: 'the voltage of the array and the turbine, which changes with the sun and the turbine’s speed',
 };
 
 /** What a sound system shows from a conductor to ground before the protector is connected. */
@@ -42,6 +42,8 @@ export function expectedVoltage(job: JobContext, selected: Selected, channel: Wi
 /** Of a pair with a grounded pole the one reads nothing and the other all of it; of a floating pair either may read any part. */
 function expectedDc({ placement }: Selected, { port, conductor }: WiredChannel, whole: string): string {
   const pole = poleGrounding(port, placement.subject);
+  if (pole === 'unknown')
+    return `not known, since the list grounds its sources differently: from near 0 V to ${whole}`;
   if (pole === 'floating') return `not fixed, since no pole is grounded: from near 0 V to ${whole}`;
   return conductor === pole ? 'near 0 V: this pole is grounded' : whole;
 }

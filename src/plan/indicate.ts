@@ -67,7 +67,7 @@ function indicatorFacts(
     current: wiring.facts.current,
     conductor,
     grounded,
-    floating: poles === undefined ? isFloatingAc(wiring) : poles === 'floating',
+    floating: poles === undefined ? isFloatingAc(wiring) : poles === 'floating' || poles === 'unknown',
     fedByUtility: supply.utility,
     fedBySource: supply.source,
     turbineDriven: driven === 'turbine',
@@ -75,40 +75,52 @@ function indicatorFacts(
     turbineOutputKnown:
       circuit !== 'turbine' || ultimateSources(port).every((s) => s.facts.output !== undefined),
     frequency: circuit === 'turbine' ? frequencyOf(port) : undefined,
-    groundingUnknown: circuit === 'control' && subject.facts.dc_grounding === undefined,
+    groundingUnknown:
+      poles === 'unknown' || (circuit === 'control' && subject.facts.dc_grounding === undefined),
     indicator: part?.indicator ?? undefined,
     indicatorMinVoltage: part?.indicatorMinVoltage ?? undefined,
     usualVoltage: usualVoltage(job, wiring, channel, subject),
   };
 }
 
+/** `unknown`: what shares the conductors is stated to be grounded differently. */
+export type PoleGrounding = DcGrounding | 'unknown';
+
 /**
- * Which pole of a DC circuit is grounded: as the row states, else negative on a charge controller, floating on an inverter,
- * negative on a battery; a control circuit's isn't known by default.
+ * Which pole of a DC circuit is grounded: as its rows state, else negative on a charge controller, floating on an inverter,
+ * negative on a battery; a control circuit's isn't known by default. What shares the conductors shares their grounding.
  */
-export function poleGrounding(port: SitePort, subject: SiteEquipment): DcGrounding {
+export function poleGrounding(port: SitePort, subject: SiteEquipment): PoleGrounding {
   if (port.cls === 'terminals') return subject.facts.dc_grounding?.value ?? 'floating';
-  if (port.cls === 'battery') {
-    const stated = batteriesOn(port).map((b) => b.facts.dc_grounding?.value ?? 'negative');
-    return sameOr(stated, 'negative');
+  if (port.cls === 'battery') return statedAlike(batteriesOn(port)) ?? 'negative';
+  const converters = convertersOf(port);
+  const onController = converters.length > 0 && converters.every((c) => c.kind === 'charge-controller');
+  const byDefault = onController ? 'negative' : 'floating';
+  const input = inputFed(port);
+  // Where it isn't stated which of several feeds this input, each may, by its own grounding.
+  return statedAlike(ultimateSources(input), input.oneOfSources ? byDefault : undefined) ?? byDefault;
+}
+
+/** The input that a source's conductors lead to, through combiners: what else feeds it is in parallel. */
+function inputFed(port: SitePort): SitePort {
+  const run =
+    port.cls === 'output' ? port.runs.find((r) => r.from === port && r.carries === 'dc') : undefined;
+  return run ? inputFed(run.to) : port;
+}
+
+/** What the rows that state a grounding say alike, the others counted as `unstated`; undefined: nothing is said. */
+function statedAlike(rows: readonly SiteEquipment[], unstated?: DcGrounding): PoleGrounding | undefined {
+  let said: PoleGrounding | undefined;
+  for (const { facts } of rows) {
+    const stated = facts.dc_grounding?.value ?? unstated;
+    if (stated === undefined || stated === said) continue;
+    if (said !== undefined) return 'unknown';
+    said = stated;
   }
-  const onController =
-    convertersOf(port).every((c) => c.kind === 'charge-controller') && convertersOf(port).length > 0;
-  const byDefault: DcGrounding = onController ? 'negative' : 'floating';
-  return sameOr(
-    ultimateSources(port).map((s) => s.facts.dc_grounding?.value ?? byDefault),
-    byDefault,
-  );
+  return said;
 }
 
-/** Sources on one conductor that disagree leave it unknown which pole is grounded: recorded, not claimed. */
-function sameOr(found: readonly DcGrounding[], none: DcGrounding): DcGrounding {
-  const first = found[0];
-  if (first === undefined) return none;
-  return found.every((f) => f === first) ? first : 'floating';
-}
-
-function isGroundedPole(poles: DcGrounding, conductor: string, circuit: string): boolean {
+function isGroundedPole(poles: PoleGrounding, conductor: string, circuit: string): boolean {
   if (circuit === 'control' && conductor === 'N') return poles === 'negative';
   return poles === conductor;
 }

@@ -9,6 +9,7 @@ import { CHOOSE_MESSAGES } from '../text/messages/choose.js';
 import { calculation, type Calculated } from './calculation.js';
 import { assess, choosePart, type Candidate, type Demand, type Rejection } from './choose.js';
 import { asksFor, demandOf } from './demand.js';
+import { suppliesOf } from './indicate.js';
 import { keeper } from './kept.js';
 import { plannedLeads } from './planned-lead.js';
 import type { Requirement } from './rate.js';
@@ -150,7 +151,13 @@ function sayOf(
     const holds =
       has === null ? 'states no rating to compare it with' : `holds up to ${figure(has / 1000, 'kA')}`;
     const field = requirement.circuit === 'array' ? 'isc_stc' : 'fault_current';
-    const p = { at, because: requirement.sccrBecause, part: part.part, holds };
+    // The utility knows what it can drive into a fault; of a turbine, a battery or a module its maker does.
+    const fromUtility =
+      requirement.circuit === 'power' &&
+      placement.ports.some((port) => suppliesOf(port).utility) &&
+      job.site.equipments.some((e) => e.kind === 'service' && !e.facts.fault_current);
+    const who = fromUtility ? 'utility' : 'maker';
+    const p = { at, because: requirement.sccrBecause, part: part.part, holds, who } as const;
     notes.push(about(CHOOSE_MESSAGES.faultCurrentUnknown, p, tag, field));
   }
 }

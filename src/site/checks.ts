@@ -4,6 +4,7 @@ import type { AcSystem, PortClass } from '../model/words.js';
 import { about } from '../text/message-kit.js';
 import { SITE_MESSAGES } from '../text/messages/site.js';
 import { byNaturalOrder } from '../text/natural-order.js';
+import { batteriesOn } from './battery-bus.js';
 import { ultimateSources } from './inputs.js';
 import type { Link } from './links.js';
 
@@ -14,6 +15,7 @@ import type { Link } from './links.js';
 export function checkSite(equipments: readonly SiteEquipment[]): readonly PlacedNote[] {
   return [
     ...mixedSources(equipments),
+    ...groundedDifferently(equipments),
     ...unusedInUse(equipments),
     ...doubleServices(equipments),
     ...outOfScope(equipments),
@@ -47,6 +49,27 @@ function mixedSources(equipments: readonly SiteEquipment[]): PlacedNote[] {
         const p = { tag: equipment.tag, port: port.name, sources: sources.map((s) => s.tag).join(', ') };
         notes.push(about(SITE_MESSAGES.mixedSources, p, equipment.tag, ''));
       }
+    }
+  }
+  return notes;
+}
+
+/** Arrays and turbines on one input, or batteries on one bus, whose stated groundings contradict each other. */
+function groundedDifferently(equipments: readonly SiteEquipment[]): PlacedNote[] {
+  const notes: PlacedNote[] = [];
+  const told = new Set<string>();
+  if (new Set(equipments.map((e) => e.facts.dc_grounding?.value ?? '')).size < 2) return notes;
+  for (const { tag, ports } of equipments) {
+    for (const port of ports) {
+      if (port.oneOfSources || (port.cls !== 'dc-in' && port.cls !== 'battery')) continue;
+      const sharing = port.cls === 'battery' ? batteriesOn(port) : ultimateSources(port);
+      const stated = sharing.filter((e) => e.facts.dc_grounding !== undefined);
+      if (new Set(stated.map((e) => e.facts.dc_grounding?.value)).size < 2) continue;
+      const rows = stated.map((e) => `${e.tag} (${e.facts.dc_grounding?.value ?? ''})`).join(' and ');
+      if (told.has(rows)) continue;
+      told.add(rows);
+      const last = stated.at(-1)?.tag ?? tag;
+      notes.push(about(SITE_MESSAGES.groundingDiffers, { tag, port: port.name, rows }, last, 'dc_grounding'));
     }
   }
   return notes;

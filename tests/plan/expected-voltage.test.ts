@@ -52,6 +52,18 @@ it('a direct-current turbine is no string', () => {
   );
 });
 
+it('a hydro turbine beside an array changes with its own speed, not with the wind', () => {
+  const rows = [
+    `A array; ${ARRAY.replace('connects_to=X', 'connects_to=X/1')}`,
+    'H hydro-turbine; output=dc; open_circuit_voltage=90 V; connects_to=X/1',
+    CONTROLLER,
+    BATTERY,
+  ];
+  expect(readings(rows, 'X:dc-in-1')['positive']).toMatch(
+    /^the voltage of the array and the turbine, which changes with the sun and the turbine’s speed, at most \d/,
+  );
+});
+
 it.each([
   ['nec-2023', 'dc_grounding=negative', ['negative']],
   ['nec-2023', 'dc_grounding=positive', ['positive']],

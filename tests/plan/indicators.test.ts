@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { catalogueOf, lightsOf, one, partLine, planOf } from './plan-of.js';
+import { catalogueOf, defaultsOf, faults, items, lightsOf, one, partLine, planOf } from './plan-of.js';
 
 // rules.md section 4 and its table, and the lights of section 5, from the text of a list to its plan.
 
@@ -164,11 +164,47 @@ describe('an array or a DC input', () => {
     }
   });
 
-  it('sources on one input that disagree leave it floating: recorded, not claimed', () => {
-    const rows = `X charge-controller; dc_inputs=1; place=Hut
-       A array; connects_to=X/1; run_length=4 m; open_circuit_voltage=120; dc_grounding=negative
-       B array; connects_to=X/1; run_length=4 m; open_circuit_voltage=120; dc_grounding=positive`;
-    expect(lights('', rows, 'X:dc-in-1', 'negative')).toEqual(['sun: either', 'night: dark']);
+  const pair = (a: string, b: string): string =>
+    `X charge-controller; dc_inputs=1; place=Hut
+     A array; connects_to=X/1; run_length=40 m; open_circuit_voltage=120${a}
+     B array; connects_to=X/1; run_length=40 m; open_circuit_voltage=120${b}`;
+
+  it('sources on one input that are stated to disagree: a conflict, and recorded, not claimed', () => {
+    const rows = pair('; dc_grounding=negative', '; dc_grounding=positive');
+    const plan = planOf('', rows, { catalogue: CATALOGUE });
+    expect(faults(plan)).toContain('site/grounding-differs');
+    expect(items(plan, 'site/grounding-differs')[0]).toMatchObject({
+      message:
+        'A (negative) and B (positive) share the conductors of dc-in-1 of X, and the list grounds them differently.',
+      equipment: 'B',
+      column: 'dc_grounding',
+    });
+    for (const where of ['X:dc-in-1', 'A:output', 'B:output']) {
+      expect(lights('', rows, where, 'negative')).toEqual(['sun: either', 'night: dark']);
+      const { channels, grounding, wiring } = one(plan, where);
+      expect(channels[0]?.indicator[0]?.because).toMatch(/^its grounding isn’t known: recorded/);
+      expect(grounding).toBe('grounding not known');
+      expect(wiring.measurements[0]?.expected).toMatch(/^not known, since the list grounds its sources diff/);
+      expect(wiring.notes.some((n) => n.includes('is grounded'))).toBe(false);
+    }
+  });
+
+  it('a source that states no grounding has that of what it is in parallel with', () => {
+    const rows = pair('; dc_grounding=positive', '');
+    for (const where of ['X:dc-in-1', 'A:output', 'B:output']) {
+      expect(lights('', rows, where, 'negative')).toEqual(['sun: lit', 'night: dark']);
+      expect(lights('', rows, where, 'positive')[0]).toBe('always: dark');
+    }
+    expect(defaultsOf(planOf('', rows, { catalogue: CATALOGUE }), 'dc_grounding')).toEqual([
+      "dc_grounding isn't stated for B: taken as positive, which decides which light is dark.",
+    ]);
+  });
+
+  it('where it isn’t stated which of two sources feeds an input, each may, by its own grounding', () => {
+    const rows = `X charge-controller; dc_inputs=2; place=Hut
+       A array; connects_to=X; run_length=4 m; open_circuit_voltage=120; dc_grounding=positive
+       B array; connects_to=X; run_length=4 m; open_circuit_voltage=120`;
+    expect(lights('', rows, 'X:dc-in-1', 'negative')[0]).toBe('sun: either');
   });
 });
 
@@ -181,6 +217,18 @@ describe('a battery bus', () => {
     expect(lights('', battery(''), 'B:battery', 'negative')).toEqual(['always: dark']);
     expect(lights('', battery('; dc_grounding=positive'), 'B:battery', 'positive')).toEqual(['always: dark']);
     expect(lights('', battery('; dc_grounding=positive'), 'B:battery', 'negative')).toEqual(['always: lit']);
+  });
+
+  it('batteries of one bus that disagree are a conflict; one that says nothing has the other’s', () => {
+    const bus = (a: string, b: string): string =>
+      `X charge-controller; max_dc_voltage=250; place=Hut; connects_to=B1
+       B1 battery; battery_voltage=48; battery_chemistry=lfp; protect=yes; place=Hut${a}
+       B2 battery; battery_voltage=48; battery_chemistry=lfp; connects_to=X; place=Hut${b}`;
+    const differ = bus('; dc_grounding=negative', '; dc_grounding=floating');
+    expect(items(planOf('', differ, { catalogue: CATALOGUE }), 'site/grounding-differs')).toHaveLength(1);
+    expect(lights('', differ, 'B1:battery', 'positive')).toEqual(['always: either']);
+    expect(lights('', bus('; dc_grounding=positive', ''), 'B1:battery', 'negative')).toEqual(['always: lit']);
+    expect(lights('', bus('', '; dc_grounding=positive'), 'B1:battery', 'negative')).toEqual(['always: lit']);
   });
 
   it('floating: either, recorded at commissioning', () => {

@@ -570,16 +570,18 @@ describe('2.4 currents', () => {
     expect(required('', rows('fault_current=12 kA'), 'P:feeder').sccr).toBe(12_000);
     const plan = planOf('', rows(''));
     expect(one(plan, 'P:feeder').required.sccr).toBe(10_000);
-    expect(items(plan, 'choose/fault-current-unknown').find((i) => i.equipment === 'P')?.message).toMatch(
-      /fault current of GEN isn’t stated/,
-    );
+    const asked = items(plan, 'choose/fault-current-unknown').find((i) => i.equipment === 'P');
+    expect(asked?.message).toMatch(/fault current of GEN isn’t stated/);
+    expect([asked?.who, asked?.hint]).toEqual(['maker', 'Ask the maker of the source, and compare.']);
   });
 
   it('current unknown: chosen, and a confirm says up to what current it holds', () => {
     const plan = planOf('', SERVICE);
     expect(one(plan, 'SVC:service').part).toBe('A150x2');
     expect(one(plan, 'SVC:service').required.sccr).toBeNull();
-    expect(items(plan, 'choose/fault-current-unknown')[0]?.message).toMatch(/holds up to 50 kA/);
+    const asked = items(plan, 'choose/fault-current-unknown')[0];
+    expect(asked?.message).toMatch(/holds up to 50 kA/);
+    expect([asked?.who, asked?.hint]).toEqual(['utility', 'Ask the utility, and compare.']);
   });
 
   it('current known and SCCR too low or empty: rejected', () => {
@@ -614,9 +616,9 @@ describe('2.4 currents', () => {
     expect(required('', rows('fault_current=5 kA'), 'B1:battery').sccr).toBe(9_000);
     const plan = planOf('', rows(''));
     expect(one(plan, 'B1:battery').required.sccr).toBe(4_000);
-    expect(items(plan, 'choose/fault-current-unknown').find((i) => i.equipment === 'B1')?.message).toMatch(
-      /B2 isn’t stated/,
-    );
+    const asked = items(plan, 'choose/fault-current-unknown').find((i) => i.equipment === 'B1');
+    expect(asked?.message).toMatch(/B2 isn’t stated/);
+    expect(asked?.who).toBe('maker');
   });
 
   it('an array without Isc or strings: chosen, to be confirmed', () => {

@@ -2,9 +2,10 @@ import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
-const FACTS = ['circuit', 'floating', 'turbineDriven', 'sunAndWind'] as const;
+const FACTS = ['circuit', 'floating', 'groundingUnknown', 'turbineDriven', 'sunAndWind'] as const;
 
-const RECORDED = 'neither pole is tied to ground: recorded at commissioning; a change from the record: call';
+const recorded = (unknown: boolean): string =>
+  `${unknown ? 'its grounding isn’t known' : 'neither pole is tied to ground'}: recorded at commissioning; a change from the record: call`;
 
 export const floatingPair = {
   id: 'indicate/floating-pair',
@@ -19,18 +20,19 @@ export const floatingPair = {
     if (!f.floating || (f.circuit !== 'array' && f.circuit !== 'battery')) {
       return { outcome: 'outside', because: 'no floating DC pair' };
     }
+    const because = recorded(f.groundingUnknown);
     if (f.circuit === 'battery') {
       return {
         outcome: 'shows',
-        indications: [{ state: 'always', shows: 'either', because: RECORDED, cause: 'floating' }],
+        indications: [{ state: 'always', shows: 'either', because, cause: 'floating' }],
       };
     }
     if (f.sunAndWind) {
       return {
         outcome: 'shows',
         indications: [
-          { state: 'sun', shows: 'either', because: RECORDED, cause: 'floating' },
-          { state: 'turning', shows: 'either', because: RECORDED, cause: 'floating' },
+          { state: 'sun', shows: 'either', because, cause: 'floating' },
+          { state: 'turning', shows: 'either', because, cause: 'floating' },
         ],
       };
     }
@@ -38,7 +40,7 @@ export const floatingPair = {
       return {
         outcome: 'shows',
         indications: [
-          { state: 'turning', shows: 'either', because: RECORDED, cause: 'floating' },
+          { state: 'turning', shows: 'either', because, cause: 'floating' },
           {
             state: 'still',
             shows: 'dark',
@@ -51,7 +53,7 @@ export const floatingPair = {
     return {
       outcome: 'shows',
       indications: [
-        { state: 'sun', shows: 'either', because: RECORDED, cause: 'floating' },
+        { state: 'sun', shows: 'either', because, cause: 'floating' },
         {
           state: 'night',
           shows: 'dark',

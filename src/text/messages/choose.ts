@@ -1,3 +1,4 @@
+import type { Who } from '../../model/words.js';
 import type { MessageEntry } from '../message-kit.js';
 
 /** Messages about the choice of parts. */
@@ -133,10 +134,10 @@ export const CHOOSE_MESSAGES = {
     code: 'choose/fault-current-unknown',
     severity: 'confirm',
     title: 'The fault current at a place is not stated',
-    message: (p: { at: string; because: string; part: string; holds: string }) =>
+    message: (p: { at: string; because: string; part: string; holds: string; who: Who }) =>
       `At ${p.at} ${p.because}: ${p.part} ${p.holds}.`,
     expected: 'the available fault current',
-    hint: 'Ask the utility or the maker of the source, and compare.',
-    who: 'utility',
-  } satisfies MessageEntry<{ at: string; because: string; part: string; holds: string }>,
+    hint: (p) => `Ask the ${p.who === 'utility' ? 'utility' : 'maker of the source'}, and compare.`,
+    who: (p) => p.who,
+  } satisfies MessageEntry<{ at: string; because: string; part: string; holds: string; who: Who }>,
 } as const;

@@ -231,6 +231,17 @@ export const SITE_MESSAGES = {
     hint: 'Correct connects_to, or the output of the turbine.',
     who: 'designer',
   } satisfies MessageEntry<{ tag: string; port: string; sources: string }>,
+  groundingDiffers: {
+    code: 'site/grounding-differs',
+    severity: 'conflict',
+    title: 'What shares its conductors is grounded differently',
+    message: (p: { tag: string; port: string; rows: string }) =>
+      `${p.rows} share the conductors of ${p.port} of ${p.tag}, and the list grounds them differently.`,
+    found: (p) => p.rows,
+    expected: 'one dc_grounding for all that shares its conductors',
+    hint: 'Correct dc_grounding, or connects_to.',
+    who: 'designer',
+  } satisfies MessageEntry<{ tag: string; port: string; rows: string }>,
   kindMissing: {
     code: 'fact/kind',
     severity: 'missing',

@@ -29,6 +29,14 @@ export const table = indicatorTable(import.meta.url, floatingPair, [
     shows: [`sun: ${recorded}`, `turning: ${recorded}`],
   },
   {
+    name: 'an array whose grounding isn’t known',
+    given: { circuit: 'array', floating: true, groundingUnknown: true },
+    shows: [
+      `sun: ${recorded.replace('neither pole is tied to ground', 'its grounding isn’t known')}`,
+      'night: dark (no-sunlight): modules give no voltage at night: look in daylight',
+    ],
+  },
+  {
     name: 'a battery never sleeps',
     given: { circuit: 'battery', floating: true },
     shows: [`always: ${recorded}`],
