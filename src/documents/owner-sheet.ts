@@ -11,7 +11,7 @@ export function ownerSheet(given: Shown): Promise<RenderedDocument> {
     [pageRule('', paper, context.settings.company.name)],
     marginsOf(given, strings.title, strings),
   );
-  const style = styleOf(given, ['base', 'owner-sheet'], rules);
+  const style = styleOf(given, ['base', 'safety', 'owner-sheet'], rules);
   const view = checkedView('owner-sheet', OwnerSheetSchema, ownerSheetView(plan, context, strings, style));
   return Promise.resolve({
     fileName: 'owner-sheet.pdf',

@@ -37,7 +37,11 @@ async function sheetWith(
         .join(' · '),
     ),
   ];
-  const style = styleOf(given, ['base', 'permit-sheet'], pageRules(pages, marginsOf(given, 'Permit sheet')));
+  const style = styleOf(
+    given,
+    ['base', 'safety', 'drawing', 'permit-sheet'],
+    pageRules(pages, marginsOf(given, 'Permit sheet')),
+  );
   const view = checkedView(
     'permit-sheet',
     PermitSheetSchema,
