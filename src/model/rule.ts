@@ -78,6 +78,8 @@ export type RatingDecision =
       readonly whereItDecides?: readonly PlacedNote[];
       /** True where the figure is an assumption. */
       readonly assumed?: boolean;
+      /** Why the figure bounds what isn't known; a draft stands on it until that is stated. */
+      readonly bound?: string;
     }
   | {
       readonly outcome: 'unknown';

@@ -14,6 +14,8 @@ export interface Asked {
   readonly rule: AnyRatingRule;
   readonly value: number;
   readonly working: Working;
+  /** Why it is only a bound; undefined: it is known. */
+  readonly bound?: string | undefined;
 }
 
 /** What a rule says where it names no figure. */
@@ -72,7 +74,7 @@ function ratePort(job: JobContext, placement: Placement, port: SitePort): Requir
     if (decision.outcome === 'outside') continue;
     notes.push(...decision.notes);
     if (decision.outcome === 'asks')
-      voltages.push({ rule, value: decision.value, working: decision.working });
+      voltages.push({ rule, value: decision.value, working: decision.working, bound: decision.bound });
   }
   voltages.sort((a, b) => b.value - a.value);
   const deciding = voltages[0];

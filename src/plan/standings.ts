@@ -1,5 +1,5 @@
 import type { NotPlaced, PlannedProtector, PlannedStanding } from '../model/plan.js';
-import { BASES, STANDINGS, type Basis, type Standing } from '../model/words.js';
+import { BASES, STANDINGS, type Basis, type Standing, type Strength } from '../model/words.js';
 import { ALL_RULES, FIT_RULES, PLACEMENT_RULES, REACH_RULE } from '../rules/rulebook.js';
 import type { PrintedRule } from '../text/rulebook.js';
 import { placeOf } from './demand.js';
@@ -81,13 +81,13 @@ export function standingsOf(
   }
   const fired = new Set(book.rules());
   for (const { rule, because, open, equipment, port } of bare) {
-    book.add(rule, open ? { standing: 'open', because } : not(because), `${equipment} ${port}`);
+    book.add(rule, refused(rule, because, open), `${equipment} ${port}`);
   }
   const known = new Set(book.rules());
   for (const { id } of CITING.get(basis) ?? []) {
-    if (known.has(id)) continue;
-    if (PLACING.has(id)) notPlacedBy(id, job, overruled, book);
-    else notAskedBy(id, job, made, book);
+    if (fired.has(id)) continue;
+    if (PLACING.has(id)) notPlacedBy(id, job, overruled, book, known.has(id));
+    else if (!known.has(id)) notAskedBy(id, job, made, book);
   }
   return { standings: book.sorted(basis), fired };
 }
@@ -137,6 +137,12 @@ function openBook(): Book {
 const place = ({ standing }: PlannedStanding): number => STANDINGS.indexOf(standing);
 const not = (because: string): Stands => ({ standing: 'does not apply', because });
 const MET: Stands = { standing: 'met', because: '' };
+/** A rule that places is met as it asks: what is recommended here no code requires. */
+const AS_PLACED: { readonly [S in Strength]: Stands } = {
+  required: { standing: 'met', because: 'required' },
+  recommended: { standing: 'met', because: 'recommended, not required' },
+  optional: { standing: 'met', because: 'optional' },
+};
 const OPEN: Stands = { standing: 'open', because: 'no part is chosen' };
 const NOT_RATED: Stands = { standing: 'to confirm', because: 'what this place asks for isn’t known' };
 const NOT_KNOWN: Stands = {
@@ -155,14 +161,14 @@ function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
     if (!asked) continue;
     const answers = ANSWERED_BY[asked.rule.id];
     const stands = answers === undefined ? undefined : byPart.get(answers);
-    if (stands) found.set(asked.rule.id, stands);
+    if (stands) found.set(asked.rule.id, doubtful(stands, asked));
   }
   const isSettled = from.part !== undefined || from.existing !== '';
   for (const { rule, because } of requirement.unknown) {
     found.set(rule, { standing: isSettled ? 'to confirm' : 'open', because });
   }
-  const placed = isSettled ? MET : OPEN;
-  for (const reason of from.placement.reasons) found.set(reason.rule.id, placed);
+  for (const { rule, strength } of from.placement.reasons)
+    found.set(rule.id, isSettled ? AS_PLACED[strength] : OPEN);
   // What is there already was wired by somebody else: the plan says how it should be.
   const wired = from.part ? MET : from.existing === '' ? OPEN : NOT_KNOWN;
   for (const rule of ['wire/conductors', 'wire/leads', ...channelRules]) found.set(rule, wired);
@@ -171,6 +177,11 @@ function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
 }
 
 const ofParts = keeper<ReadonlyMap<string, Stands>>();
+
+/** Nothing is met by a part that is held against a bound alone: what the place really asks isn't known. */
+function doubtful(stands: Stands, { bound }: { readonly bound?: string | undefined }): Stands {
+  return stands === MET && bound !== undefined ? { standing: 'to confirm', because: bound } : stands;
+}
 
 /** The rules about parts that ask something here. */
 function standingsOfPart(job: JobContext, from: Selected): ReadonlyMap<string, Stands> {
@@ -200,15 +211,23 @@ function assessed(job: JobContext, from: Selected): ReadonlyMap<string, Stands> 
 }
 
 /** A placement rule that put nothing anywhere: what it said where another rule put something, else what isn't there. */
-function notPlacedBy(rule: string, job: JobContext, overruled: Overruled, book: Book): void {
+function notPlacedBy(rule: string, job: JobContext, overruled: Overruled, book: Book, isSaid: boolean): void {
   const said = [...overruled.verdicts.flatMap((v) => v.refusals), ...overruled.refusals].filter(
     (refusal) => refusal.rule === rule,
   );
   for (const { port, because, open } of said) {
-    const at = `${port.equipment.tag} ${port.name}`;
-    book.add(rule, open === true ? { standing: 'open', because } : not(because), at);
+    book.add(rule, refused(rule, because, open === true), `${port.equipment.tag} ${port.name}`);
   }
-  if (said.length === 0) book.add(rule, not(nothingThere(job, PLACING.get(rule)?.looksAt.kinds ?? [])), '');
+  if (said.length === 0 && !isSaid)
+    book.add(rule, not(nothingThere(job, PLACING.get(rule)?.looksAt.kinds ?? [])), '');
+}
+
+/** Rules that are met where nothing is placed because the list says so. */
+const WAIVING: ReadonlySet<string> = new Set(['place/asked', 'place/far-end-exempt']);
+
+function refused(rule: string, because: string, open: boolean): Stands {
+  if (open) return { standing: 'open', because };
+  return WAIVING.has(rule) && because.startsWith('the list ') ? { standing: 'met', because } : not(because);
 }
 
 /** Another rule that no protector rests on: why it asks for nothing at each. */

@@ -27,6 +27,11 @@ export function unsettledOf(basis: Basis, requirement: Requirement, held: Candid
   };
   if (requirement.sccrState === 'unknown') confirm('rate/short-circuit', requirement.sccrBecause);
   if (requirement.withstand === undefined) confirm('rate/clamping', 'the withstand behind it isn’t known');
+  if (requirement.circuit === 'turbine' && requirement.current === 'ac')
+    confirm(
+      'rate/listing',
+      'the phases of a turbine float: whether it must be listed for that isn’t settled',
+    );
   if (isNec(basis)) {
     if (part.indicator === null) confirm('rate/indication', 'its indicator isn’t stated');
     if (part.type === null) confirm('rate/type', 'its type isn’t stated');

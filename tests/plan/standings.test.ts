@@ -27,7 +27,13 @@ const settled = `${SVC}; fault_current=10 kA`;
 
 describe('placement rules', () => {
   it.each([
-    ['one on which a protector rests', 'occupancy=dwelling', settled, 'place/service', ['met at P-1']],
+    [
+      'one on which a protector rests',
+      'occupancy=dwelling',
+      settled,
+      'place/service',
+      ['met at P-1: required'],
+    ],
     [
       'one that finds nothing that it looks at',
       'basis=nec-2023',
@@ -78,6 +84,19 @@ describe('placement rules', () => {
     expect(said(under(facts, rows), rule)).toEqual(expected);
   });
 
+  it.each([
+    ['protect=no', 'place/asked', 'met at CC dc-in-1: the list says protect "no"'],
+    [
+      'worth_protecting=no',
+      'place/far-end-exempt',
+      'met at CC dc-in-1: the list says that nothing here is worth protecting',
+    ],
+  ])('%s: the rule that waives is met where nothing is placed', (cell, rule, expected) => {
+    const rows = `CC charge-controller; dc_inputs=1; max_dc_voltage=250; place=Hut; ${cell}
+       A array; connects_to=CC; run_length=4 m; open_circuit_voltage=120`;
+    expect(said(under('', rows), rule)).toContain(expected);
+  });
+
   it('a rule that asked is open until a part is chosen', () => {
     const plan = under('', settled, { catalogue: null });
     expect(said(plan, 'place/service')).toEqual(['open at P-1: no part is chosen']);
@@ -115,7 +134,7 @@ describe('rules about ratings and parts', () => {
     const row = `${settled}; existing=old box`;
     for (const rule of ['rate/ac-voltage', 'rate/nominal-current', 'rate/type', 'wire/leads'])
       expect(standing(row, rule), rule).toEqual(unknown);
-    expect(standing(row, 'place/service')).toEqual(['met at P-1']);
+    expect(standing(row, 'place/service')).toEqual(['met at P-1: recommended, not required']);
   });
 
   it('calls nothing met of a part chosen by hand where what the place asks for isn’t known', () => {
@@ -190,6 +209,26 @@ describe('rules about ratings and parts', () => {
     expect(said(plan, 'rate/array-voltage')).toEqual([
       `does not apply at ${plan.protectors.map((p) => p.tag).join(', ')}: no array on the list is behind this port`,
     ]);
+  });
+
+  it('asks to confirm what rests on a bound: the real voltage of the array isn’t known', () => {
+    const rows = `I grid-tie-inverter; dc_inputs=1; max_dc_voltage=600; isolated=yes; ac_out=240; place=House
+       A array; connects_to=I; run_length=4 m; voc_stc=40; modules_in_series=5; isc_stc=9; strings_in_parallel=1`;
+    const parts = catalogueOf(partLine('PAIR', 'channels=2; mcov_dc=1000; up=2000'));
+    const standing = said(under('', rows, { catalogue: parts }), 'rate/array-voltage');
+    expect(standing).toEqual([
+      'to confirm at P-1: a safe figure stands in for facts of A that aren’t stated',
+    ]);
+    const known = said(under('lowest_temp=-10 C', rows, { catalogue: parts }), 'rate/array-voltage');
+    expect(known).toEqual(['met at P-1']);
+  });
+
+  it('asks to confirm whether a part of a turbine’s floating phases must be listed for them', () => {
+    const rows = `WT wind-turbine; place=Hut; output=three-phase; open_circuit_voltage=60; connects_to=I; run_length=4 m
+       I charge-controller; place=Hut; dc_inputs=1; max_dc_voltage=150`;
+    const parts = catalogueOf(partLine('A', 'channels=3; mcov_ac=320; up=900'));
+    const [standing] = said(under('', rows, { catalogue: parts }), 'rate/listing');
+    expect(standing).toMatch(/^to confirm at P-1(, P-2)?: the phases of a turbine float/);
   });
 
   it('names rules about lights that no channel rests on, and a plan without a protector', () => {

@@ -162,6 +162,7 @@ export interface RatingCase {
   readonly notes?: readonly string[];
   readonly whereItDecides?: readonly string[];
   readonly assumed?: true;
+  readonly bound?: string;
 }
 
 /** The table of a rating rule. */
@@ -189,6 +190,7 @@ export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly Ra
       notes: decision.outcome === 'outside' ? [] : lines(decision.notes, one.notes),
       decides: lines(decision.outcome === 'asks' ? (decision.whereItDecides ?? []) : [], one.whereItDecides),
       assumed: decision.outcome === 'asks' ? decision.assumed : undefined,
+      bound: decision.outcome === 'asks' ? decision.bound : undefined,
       ...(one.steps === undefined ? {} : { steps: working?.steps.map(stepLine) }),
       ...(one.places === undefined ? {} : { places: at }),
     };
@@ -200,6 +202,7 @@ export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly Ra
       notes: one.notes ?? [],
       decides: one.whereItDecides ?? [],
       assumed: one.assumed,
+      bound: one.bound,
       ...(one.steps === undefined ? {} : { steps: one.steps }),
       ...(one.places === undefined ? {} : { places: one.places }),
     };

@@ -5,7 +5,7 @@ import type { Fact, Working } from '../../model/fact.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { isNec } from '../../model/words.js';
-import { figure } from '../../text/figures.js';
+import { figure, list } from '../../text/figures.js';
 import { about } from '../../text/message-kit.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../text/messages/rate.js';
 import { cited } from '../../text/origin.js';
@@ -36,8 +36,12 @@ export const arrayVoltage = {
     const notes: PlacedNote[] = [];
     let best: Working | undefined;
     let unknown = false;
+    const bounded: string[] = [];
     for (const array of f.arrays) {
+      const before = notes.length;
       const { rated, reached } = voltageOf(f, array, notes);
+      // Whatever is asked for here leaves a figure on the safe side, not a known one.
+      if (rated && notes.length > before) bounded.push(array.tag);
       if (reached !== undefined) checkLimits(f, array, reached, notes);
       if (!rated) unknown = true;
       else if (!best || rated.value > best.value) best = rated;
@@ -45,7 +49,11 @@ export const arrayVoltage = {
     if (!best || unknown) {
       return { outcome: 'unknown', because: 'the open-circuit voltage of an array isn’t known', notes };
     }
-    return { outcome: 'asks', value: best.value, working: best, notes };
+    const bound =
+      bounded.length > 0
+        ? { bound: `a safe figure stands in for facts of ${list(bounded)} that aren’t stated` }
+        : {};
+    return { outcome: 'asks', value: best.value, working: best, notes, ...bound };
   },
 } satisfies AnyRatingRule;
 

@@ -18,6 +18,8 @@ const lowestTempMissing =
 const umax = (volts: number, tag = 'CC-1'): string =>
   `Umax: Highest DC voltage that ${tag} bears: the bound for what isn’t stated = ${volts} V [stated; jobs.csv, line 3, max_dc_voltage]`;
 
+const BOUND = 'a safe figure stands in for facts of ARR-1 that aren’t stated';
+
 export const table = ratingTable(import.meta.url, arrayVoltage, [
   {
     name: 'no array behind the port',
@@ -112,6 +114,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     name: 'optimizers without it: missing, and the draft rates by the converter',
     given: { arrays: [optimizers], lowestTemp: cold, converters: [bears(450)] },
     asks: 450,
+    bound: BOUND,
     steps: [umax(450)],
     notes: [
       "fact/open-circuit-voltage ARR-1.open_circuit_voltage: open_circuit_voltage of ARR-1 isn't stated: the voltage of a string behind DC optimizers is set by them.",
@@ -138,6 +141,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     name: 'Voc not stated: bounded by the converter, a person confirms',
     given: { arrays: [string({ vocStc: undefined })], lowestTemp: cold, converters: [bears(550)] },
     asks: 550,
+    bound: BOUND,
     steps: [umax(550)],
     notes: [
       "rate/bound-by-converter ARR-1.voc_stc: voc_stc of ARR-1 isn't stated: rated by the 550 V that CC-1 bears.",
@@ -147,6 +151,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     name: 'the modules in series not stated',
     given: { arrays: [string({ modulesInSeries: undefined })], converters: [bears(550)] },
     asks: 550,
+    bound: BOUND,
     notes: [
       "rate/bound-by-converter ARR-1.modules_in_series: modules_in_series of ARR-1 isn't stated: rated by the 550 V that CC-1 bears.",
     ],
@@ -158,6 +163,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
       converters: [bears(550)],
     },
     asks: 550,
+    bound: BOUND,
     notes: [
       "rate/bound-by-converter ARR-1.voc_stc: voc_stc and modules_in_series of ARR-1 isn't stated: rated by the 550 V that CC-1 bears.",
     ],
@@ -166,6 +172,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     name: 'a converter that bears 1000 V says nothing about the string: no conflict with the 600 V of a dwelling',
     given: { arrays: [string({ vocStc: undefined })], converters: [bears(1000)] },
     asks: 1000,
+    bound: BOUND,
     notes: ['rate/bound-by-converter ARR-1.voc_stc'],
   },
   {
@@ -175,6 +182,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
       converters: [converter(), bears(450), bears(550, 'CC-2'), bears(500, 'CC-3')],
     },
     asks: 550,
+    bound: BOUND,
     steps: [umax(550, 'CC-2')],
     notes: [
       "rate/bound-by-converter ARR-1.voc_stc: voc_stc of ARR-1 isn't stated: rated by the 550 V that CC-2 bears.",
@@ -184,6 +192,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     name: 'of converters that bear the same the first bounds',
     given: { arrays: [optimizers], converters: [bears(550), bears(550, 'CC-2')] },
     asks: 550,
+    bound: BOUND,
     steps: [umax(550)],
     notes: ['fact/open-circuit-voltage ARR-1.open_circuit_voltage'],
   },
@@ -212,6 +221,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
       converters: [bears(1000)],
     },
     asks: 831.6,
+    bound: BOUND,
     notes: [
       "rate/cold-factor-assumed job.lowest_temp: The lowest temperature isn't stated: the open-circuit voltage at STC is taken 1.2 times.",
     ],
@@ -221,18 +231,21 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     name: 'iec without a temperature: 1.2 x Voc above what the converter bears is a conflict',
     given: { basis: 'iec', arrays: [string()], converters: [bears(500)] },
     asks: 532.8,
+    bound: BOUND,
     notes: ['rate/cold-factor-assumed job.lowest_temp', 'rate/above-converter ARR-1.modules_in_series'],
   },
   {
     name: 'iec without a temperature takes the factor for another technology too',
     given: { basis: 'iec', arrays: [thinFilm] },
     asks: 532.8,
+    bound: BOUND,
     notes: ['rate/cold-factor-assumed job.lowest_temp'],
   },
   ...(['nec-2017', 'nec-2020', 'nec-2023'] as const).map((basis) => ({
     name: `${basis} without a temperature: missing, and the draft takes 1.25 x Voc(STC)`,
     given: { basis, arrays: [string()] },
     asks: 555,
+    bound: BOUND,
     notes: [lowestTempMissing],
     places: { Voc: 'jobs.csv, line 3, Voc', n: 'jobs.csv, line 3, Modules' },
   })),
@@ -240,6 +253,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     name: 'nec without a temperature: the converter bears more, so the draft takes that',
     given: { arrays: [string()], converters: [bears(555.5)] },
     asks: 555.5,
+    bound: BOUND,
     steps: [umax(555.5)],
     notes: ['fact/lowest-temp job.lowest_temp'],
   },
@@ -247,6 +261,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     name: 'nec without a temperature: the converter bears as much: the working of the modules is shown',
     given: { arrays: [string()], converters: [bears(555)] },
     asks: 555,
+    bound: BOUND,
     notes: ['fact/lowest-temp job.lowest_temp'],
     places: { Voc: 'jobs.csv, line 3, Voc', n: 'jobs.csv, line 3, Modules' },
   },
@@ -254,12 +269,14 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     name: 'nec without a temperature: the converter bears less than 1.25 x, and 444 V at 25 C: no conflict is known',
     given: { arrays: [string()], converters: [bears(500)] },
     asks: 555,
+    bound: BOUND,
     notes: ['fact/lowest-temp job.lowest_temp'],
   },
   {
     name: 'nec without a temperature: 444 V at 25 C alone are above what the converter bears',
     given: { arrays: [string()], converters: [bears(440)] },
     asks: 555,
+    bound: BOUND,
     notes: [
       'fact/lowest-temp job.lowest_temp',
       'rate/above-converter ARR-1.modules_in_series: The open-circuit voltage of ARR-1 reaches 444 V, above the 440 V that CC-1 bears.',
@@ -274,6 +291,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     name: 'another technology without a coefficient: missing, the draft rates by the converter',
     given: { arrays: [thinFilm], lowestTemp: cold, converters: [bears(600)] },
     asks: 600,
+    bound: BOUND,
     steps: [umax(600)],
     notes: [
       "fact/voc-coefficient ARR-1.voc_coefficient: voc_coefficient of ARR-1 isn't stated: no table covers cdte thin film modules.",
@@ -289,12 +307,14 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     name: 'the same, though its 444 V at 25 C alone are above what the converter bears',
     given: { arrays: [thinFilm], lowestTemp: cold, converters: [bears(440)] },
     asks: 440,
+    bound: BOUND,
     notes: ['fact/voc-coefficient ARR-1.voc_coefficient', 'rate/above-converter ARR-1.modules_in_series'],
   },
   {
     name: 'another technology, nec, no temperature either: both are asked for at once',
     given: { arrays: [thinFilm], converters: [bears(600)] },
     asks: 600,
+    bound: BOUND,
     notes: ['fact/voc-coefficient ARR-1.voc_coefficient', 'fact/lowest-temp job.lowest_temp'],
   },
   {
@@ -338,6 +358,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     name: 'colder than the table: a coefficient is missing, and the string reaches at least the last row',
     given: { arrays: [string()], lowestTemp: stated(-40.5), converters: [bears(550)] },
     asks: 555,
+    bound: BOUND,
     notes: [
       "fact/voc-coefficient ARR-1.voc_coefficient: voc_coefficient of ARR-1 isn't stated: the table ends at -40 C, and the site is colder.",
       'rate/above-converter ARR-1.modules_in_series',
@@ -348,6 +369,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     name: 'colder than the table, a converter that bears more: the draft takes that',
     given: { basis: 'iec', arrays: [string()], lowestTemp: stated(-45), converters: [bears(600)] },
     asks: 600,
+    bound: BOUND,
     notes: ['fact/voc-coefficient ARR-1.voc_coefficient'],
   },
   {
@@ -362,12 +384,14 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     name: 'a coefficient of one cell without the cells: missing',
     given: { arrays: [perCell], lowestTemp: cold, converters: [bears(500)] },
     asks: 555,
+    bound: BOUND,
     notes: ["fact/cells ARR-1.cells: cells of ARR-1 isn't stated: the coefficient is given for one cell."],
   },
   {
     name: 'the same: without the cells, what it reaches at 25 C is above what the converter bears',
     given: { arrays: [perCell], lowestTemp: cold, converters: [bears(440)] },
     asks: 555,
+    bound: BOUND,
     notes: ['fact/cells ARR-1.cells', 'rate/above-converter ARR-1.modules_in_series'],
   },
   {
@@ -383,6 +407,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
       converters: [bears(500)],
     },
     asks: 555,
+    bound: BOUND,
     notes: [
       "rate/coefficient-sign ARR-1.voc_coefficient: The temperature coefficient of ARR-1 isn't negative: 0.3 %/C.",
     ],
@@ -395,6 +420,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
       converters: [bears(440)],
     },
     asks: 555,
+    bound: BOUND,
     notes: ['rate/coefficient-sign ARR-1.voc_coefficient', 'rate/above-converter ARR-1.modules_in_series'],
   },
   {
