@@ -91,14 +91,22 @@ const channelSchema = z.object({
   indicator: z.array(indicatorSchema),
 });
 
-/** What to measure from a conductor to ground before connecting: the range to expect, and the figure at which to stop. */
+/** What to measure at a conductor with the sources on, before connecting: the range to expect, and the figure at which to stop. */
 const measurementSchema = z.object({
   conductor: z.string(),
-  current: z.enum(['ac', 'dc']),
+  /** Null: whether it is alternating or direct isn't known. */
+  current: z.enum(['ac', 'dc']).nullable(),
+  /** Where to measure to: `ground`, or `N` in a 3+1 part. */
+  to: z.string().default('ground'),
   /** V; what a sound system shows in the stated condition. */
   expected: z.string(),
-  /** V; at or above this figure: stop, don't connect (the MCOV of the channel; without a part the MCOV required). Null: unknown. */
+  /**
+   * V; at or above this figure: stop, don't connect. The MCOV of the channel (without a part the MCOV required), or what the
+   * converter on it bears, where that is less. Null: unknown, or in words.
+   */
   stopAt: figure,
+  /** What else to stop at, in words: of a grounded conductor any steady voltage; `` nothing. */
+  stopWords: z.string().default(''),
 });
 
 const wiringSchema = z.object({
@@ -106,7 +114,7 @@ const wiringSchema = z.object({
   sourcesToOpen: z.array(z.string()),
   fedFromTwoSupplies: z.boolean(),
   measurements: z.array(measurementSchema),
-  /** m; longest total lead length (IEC 60364-5-53 cl. 534.4.8), and what each further 0.1 m adds in V. */
+  /** m; longest total lead length (IEC 60364-5-53 cl. 534.4.8), and what a further 0.1 m adds at most, as far as 1 m, in V. */
   leadLengthLimit: z.number(),
   leadLengthPlanned: z.number(),
   voltsPerTenCentimetres: figure,

@@ -104,6 +104,7 @@ export function positionOf(selected: Selected): string {
         ? 'Ahead of the main breaker, nearest to the incoming feed: type 1; at the meter only with the utility’s consent.'
         : 'In or immediately beside the service equipment, behind the main breaker, on the position nearest to the incoming feed.';
     case 'feeder':
+      if (first.equipment.kind === 'load') return 'At the equipment, where its feeder comes in.';
       return 'On the load side of the feeder, on the position nearest to where it comes in.';
     case 'output':
       return first.equipment.kind === 'wind-turbine'
@@ -111,8 +112,11 @@ export function positionOf(selected: Selected): string {
         : 'At the equipment, where its cable leaves, where its lights can be seen.';
     case 'terminals':
       return 'At the equipment, where the control cable comes in.';
-    case 'dc-in':
     case 'battery':
+      return first.equipment.kind === 'battery'
+        ? 'At the battery bus, behind the battery’s disconnect where there is one, so that it can be made dead.'
+        : 'At the terminals of this port, where its lights can be seen.';
+    case 'dc-in':
     case 'ac-in':
     case 'ac-in-2':
     case 'ac-out':

@@ -15,7 +15,16 @@ const DRIVEN = {
   both: 'the voltage of the array and the turbine, which changes with the sun and the turbine’s speed',
 };
 
-/** What a sound system shows from a conductor to ground before the protector is connected. */
+/** True where a sound system shows next to no voltage from a conductor to ground: a grounded pole, or N of a grounded system. */
+export function isNearZero(job: JobContext, selected: Selected, channel: WiredChannel): boolean {
+  const { port, conductor } = channel;
+  const { circuit } = selected.requirement;
+  if (circuit === 'power') return nominalOf(job, port, conductor, selected) === 0;
+  if (circuit !== 'array' && circuit !== 'battery') return false;
+  return poleGrounding(port, selected.placement.subject) === conductor;
+}
+
+/** What a sound system shows at a conductor, with its sources on, before the protector is connected. */
 export function expectedVoltage(job: JobContext, selected: Selected, channel: WiredChannel): string {
   const { port } = channel;
   const { circuit } = selected.requirement;
@@ -48,18 +57,29 @@ function expectedDc({ placement }: Selected, { port, conductor }: WiredChannel, 
   return conductor === pole ? 'near 0 V: this pole is grounded' : whole;
 }
 
-function expectedAc(job: JobContext, port: SitePort, conductor: Conductor, selected: Selected): string {
+/** V to ground (line to neutral in a 3+1 part); null: not fixed; undefined: not known. */
+function nominalOf(
+  job: JobContext,
+  port: SitePort,
+  conductor: Conductor,
+  selected: Selected,
+): number | null | undefined {
   const { system } = port;
   const wiring = selected.wirings.find((w) => w.port === port);
-  if (!system || !wiring) return 'not known';
+  if (!system || !wiring) return undefined;
   const { basis, earthing } = job.site;
-  const nominal = nominalToGround({
+  return nominalToGround({
     system,
     grounding: wiring.facts.grounding,
     conductor,
     basis: basis.value,
     earthing: earthing.value,
   });
+}
+
+function expectedAc(job: JobContext, port: SitePort, conductor: Conductor, selected: Selected): string {
+  const nominal = nominalOf(job, port, conductor, selected);
+  if (nominal === undefined || !port.system) return 'not known';
   if (nominal !== null) return nominal === 0 ? 'near 0 V' : `about ${figure(nominal, 'V')}`;
-  return `not fixed, since the system isn’t solidly grounded; ${figure(AC_SYSTEM_DATA[system].betweenConductors, 'V')} between conductors`;
+  return `not fixed, since the system isn’t solidly grounded; ${figure(AC_SYSTEM_DATA[port.system].betweenConductors, 'V')} between conductors`;
 }

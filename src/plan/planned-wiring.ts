@@ -1,8 +1,12 @@
 import type { PlannedProtector } from '../model/plan.js';
 import { isNec } from '../model/words.js';
+import { portsOnBus } from '../site/battery-bus.js';
+import { list } from '../text/figures.js';
+import { byNaturalOrder } from '../text/natural-order.js';
 import { conductorName, groundedConductor } from './describe.js';
-import { expectedVoltage } from './expected-voltage.js';
+import { expectedVoltage, isNearZero } from './expected-voltage.js';
 import { leadGaugeOf, plannedLeads } from './planned-lead.js';
+import { convertersOf } from './rating-facts.js';
 import { rounded, roundedOr } from './rounded.js';
 import type { PartFigures, Selected } from './select.js';
 import type { JobContext } from './survey-facts.js';
@@ -34,16 +38,16 @@ export function wiringOf(
         .length
     : (placement.subject.facts.lead_length?.value ?? job.settings.thresholds.leadLength);
   const byInstructions = 'by the part’s instructions';
-  const stopAt = part ? (requirement.current === 'ac' ? part.mcovAc : part.mcovDc) : requirement.mcov?.value;
   return {
     groundTo: leads?.groundTo ?? '',
     sourcesToOpen: [...housing.sources],
     fedFromTwoSupplies: shared,
     measurements: eachConductorOnce(channels).map((channel) => ({
       conductor: conductorName(channel, shared),
-      current: requirement.current ?? 'ac',
+      current: requirement.current ?? null,
+      to: channel.to,
       expected: expectedVoltage(job, one, channel),
-      stopAt: roundedOr(stopAt),
+      ...stopOf(job, one, channel),
     })),
     leadLengthLimit: job.settings.thresholds.leadLength,
     leadLengthPlanned: rounded(planned),
@@ -55,12 +59,50 @@ export function wiringOf(
     wireRange: part && part.wireRange !== '' ? part.wireRange : byInstructions,
     notes: [
       ...(leads?.notes ?? []),
+      ...chargeNotes(one),
       ...thinLeadNotes(job, one),
       ...groundedNotes(job, one),
       ...doublingNotes(channels, shared),
     ],
     unprotected: unprotected(one, channels, housing.housings),
   };
+}
+
+/** At what to stop: beyond it the protector, or the converter on the same conductors, can't bear what stands there. */
+function stopOf(
+  job: JobContext,
+  one: Selected,
+  channel: WiredChannel,
+): { stopAt: number | null; stopWords: string } {
+  const { part, requirement } = one;
+  if (isNearZero(job, one, channel))
+    return { stopAt: null, stopWords: 'any steady voltage: its ground is lost, or conductors are swapped' };
+  const ofPart = part ? (requirement.current === 'ac' ? part.mcovAc : part.mcovDc) : requirement.mcov?.value;
+  let stopAt = ofPart ?? undefined;
+  let stopWords = '';
+  for (const { tag, facts } of requirement.circuit === 'array' ? convertersOf(channel.port) : []) {
+    const bears = facts.max_dc_voltage?.value;
+    if (bears === undefined || (stopAt !== undefined && bears >= stopAt)) continue;
+    stopAt = bears;
+    stopWords = `${tag} bears no more`;
+  }
+  return { stopAt: roundedOr(stopAt), stopWords };
+}
+
+/** Capacitors of a converter hold its DC terminals charged for minutes after all is open. */
+function chargeNotes({ placement, requirement }: Selected): readonly string[] {
+  const found = new Set<string>();
+  for (const port of placement.ports) {
+    if (requirement.circuit === 'array') for (const { tag } of convertersOf(port)) found.add(tag);
+    if (requirement.circuit !== 'battery') continue;
+    for (const { equipment } of portsOnBus(port)) if (equipment.kind !== 'battery') found.add(equipment.tag);
+  }
+  const tags = list([...found].sort(byNaturalOrder));
+  return tags === ''
+    ? []
+    : [
+        `The DC terminals of ${tags} can stay charged after every source is open: wait as the instructions say, then measure.`,
+      ];
 }
 
 function thinLeadNotes(job: JobContext, { part, wirings }: Selected): readonly string[] {

@@ -168,7 +168,7 @@ interface LeadVoltages {
   readonly leadCalculation: Calculated;
   readonly leadAtHalfMetre: number;
   readonly leadAtOneMetre: number;
-  /** V that each further 0.1 m adds, at the planned length. */
+  /** V that a further 0.1 m adds at most, as far as 1 m: the step grows with the length. */
   readonly perTenCentimetres: number;
 }
 
@@ -192,7 +192,7 @@ function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): Lea
       leadCalculation: calculation('rate/clamping', `Voltage of the leads as planned (${compared})`, working),
       leadAtHalfMetre,
       leadAtOneMetre,
-      perTenCentimetres: at(leads.length + 0.1) - lead,
+      perTenCentimetres: Math.max(at(leads.length + 0.1) - lead, leadAtOneMetre - at(0.9)),
     };
   });
 }

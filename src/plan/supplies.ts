@@ -1,7 +1,8 @@
 import type { SiteEquipment, SitePort } from '../model/site.js';
-import type { Kind } from '../model/words.js';
+import type { Kind, PortClass } from '../model/words.js';
 import { portsOnBus } from '../site/battery-bus.js';
 import { ultimateSources } from '../site/inputs.js';
+import { list } from '../text/figures.js';
 import { byNaturalOrder } from '../text/natural-order.js';
 
 /**
@@ -10,13 +11,13 @@ import { byNaturalOrder } from '../text/natural-order.js';
  * @returns one line a source, in natural order of tags
  */
 export function sourcesToOpen(ports: readonly SitePort[], subject: SiteEquipment): readonly string[] {
-  const walk: Walk = { found: new Set(), crossed: new Set(), seen: new Set() };
+  const walk: Walk = { found: new Set(), inputs: new Map(), crossed: new Set(), seen: new Set() };
   for (const port of ports) gather(port, walk);
   const ahead = ports.filter(isAheadOfService).map((p) => p.equipment);
   const lines = [...walk.found]
     .filter((e) => e.kind !== 'inverter-charger' || !walk.crossed.has(e))
     .sort((a, b) => byNaturalOrder(a.tag, b.tag))
-    .map((e) => (ahead.includes(e) ? aheadLine(e) : lineOf(e)));
+    .map((e) => (ahead.includes(e) ? aheadLine(e) : lineOf(e, walk.inputs.get(e))));
   const isControl = ports.some((p) => p.cls === 'terminals');
   return isControl ? [`Supply of the control circuit ${subject.tag}: switch it off.`, ...lines] : lines;
 }
@@ -33,6 +34,8 @@ function aheadLine({ tag }: SiteEquipment): string {
 /** What one walk has met. */
 interface Walk {
   readonly found: Set<SiteEquipment>;
+  /** The ports at which what feeds back is connected. */
+  readonly inputs: Map<SiteEquipment, Set<PortClass>>;
   /** Converters that were walked through: what stands behind them is named, so they aren't. */
   readonly crossed: Set<SiteEquipment>;
   readonly seen: Set<SitePort>;
@@ -71,7 +74,7 @@ function gather(port: SitePort, walk: Walk): void {
       break;
   }
   for (const feeder of port.feeders) gather(feeder, walk);
-  gatherDownstream(port, walk.found, new Set());
+  gatherDownstream(port, walk, new Set());
 }
 
 /** Kinds that can feed into the bus that feeds them. */
@@ -85,14 +88,17 @@ const FEEDS_BACK: ReadonlySet<Kind> = new Set<Kind>([
  * What can feed into the same bus from downstream: grid-tie inverters and AC modules, and inverter-chargers, whose transfer
  * relay may fail; panels passed through.
  */
-function gatherDownstream(port: SitePort, found: Set<SiteEquipment>, seen: Set<SitePort>): void {
+function gatherDownstream(port: SitePort, walk: Walk, seen: Set<SitePort>): void {
   if (seen.has(port)) return;
   seen.add(port);
   for (const run of port.runs) {
     if (run.from !== port || run.carries !== 'ac') continue;
-    const { kind } = run.to.equipment;
-    if (kind === 'panel') gatherDownstream(run.to, found, seen);
-    else if (FEEDS_BACK.has(kind)) found.add(run.to.equipment);
+    const { equipment, cls } = run.to;
+    if (equipment.kind === 'panel') gatherDownstream(run.to, walk, seen);
+    else if (FEEDS_BACK.has(equipment.kind)) {
+      walk.found.add(equipment);
+      walk.inputs.set(equipment, (walk.inputs.get(equipment) ?? new Set()).add(cls));
+    }
   }
 }
 
@@ -116,7 +122,13 @@ function crossConverter(port: SitePort, walk: Walk): void {
   for (const other of ports) if (other !== port) gather(other, walk);
 }
 
-function lineOf(e: SiteEquipment): string {
+const AC_PORT_NAMES: { readonly [C in PortClass]?: string } = {
+  'ac-in': 'AC input',
+  'ac-in-2': 'second AC input',
+  'ac-out': 'AC output',
+};
+
+function lineOf(e: SiteEquipment, inputs: ReadonlySet<PortClass> = new Set()): string {
   switch (e.kind) {
     case 'service':
       return `Utility service ${e.tag}: open its main disconnect; ahead of it only the utility can open.`;
@@ -133,7 +145,7 @@ function lineOf(e: SiteEquipment): string {
     case 'ac-module-branch':
       return `Inverter ${e.tag}: open its AC disconnect.`;
     case 'inverter-charger':
-      return `Inverter ${e.tag}: open its AC input disconnect.`;
+      return `Inverter ${e.tag}: open the disconnect of its ${list([...inputs].map((cls) => AC_PORT_NAMES[cls] ?? cls))}.`;
     default:
       return `${e.tag}: open its disconnect.`;
   }

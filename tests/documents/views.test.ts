@@ -56,6 +56,8 @@ describe('a channel that doubles a conductor', () => {
       current: 'ac',
       expected: `about 80 V at ${conductor}`,
       stopAt: 150,
+      stopWords: '',
+      to: 'ground',
     })),
   });
 

@@ -250,9 +250,64 @@ describe('colours, leads and instructions', () => {
   it('volts to measure from each conductor to ground, and the figure at which to stop: the MCOV of the channel', () => {
     const p = one(planOf('', 'S service; ac_in=120/240'), 'S:service');
     expect(p.wiring.measurements).toEqual([
-      { conductor: 'L1', current: 'ac', expected: 'about 120 V', stopAt: 150 },
-      { conductor: 'L2', current: 'ac', expected: 'about 120 V', stopAt: 150 },
+      { conductor: 'L1', current: 'ac', to: 'ground', expected: 'about 120 V', stopAt: 150, stopWords: '' },
+      { conductor: 'L2', current: 'ac', to: 'ground', expected: 'about 120 V', stopAt: 150, stopWords: '' },
     ]);
+  });
+
+  it('to N where the channel leads to N, and N itself to ground', () => {
+    const plan = planOf('basis=iec; earthing=TT', 'S service; ac_in=230; place=House; fault_current=6 kA');
+    expect(
+      one(plan, 'S:service').wiring.measurements.map((m) => [m.conductor, m.to, m.expected, m.stopAt]),
+    ).toEqual([
+      ['L1', 'N', 'about 230 V', 275],
+      ['N', 'ground', 'near 0 V', null],
+    ]);
+  });
+
+  const STRING = `X charge-controller; dc_inputs=1; max_dc_voltage=250; place=Hut
+    A array; connects_to=X; run_length=4 m; open_circuit_voltage=200`;
+
+  it('stops at what the converter bears, where that is less than the MCOV, and at any voltage of a grounded pole', () => {
+    const plan = planOf('', STRING, {
+      catalogue: catalogueOf(partLine('D', 'channels=2; mcov_dc=350; up=1000')),
+    });
+    expect(one(plan, 'X:dc-in-1').wiring.measurements.map((m) => [m.stopAt, m.stopWords])).toEqual([
+      [250, 'X bears no more'],
+      [null, 'any steady voltage: its ground is lost, or conductors are swapped'],
+    ]);
+  });
+
+  it('warns of the charge that a converter keeps, at its DC input and on its battery bus', () => {
+    const warned = (rows: string, where: string): readonly string[] =>
+      one(planOf('', rows), where).wiring.notes.filter((n) => n.includes('stay charged'));
+    const note =
+      'The DC terminals of X can stay charged after every source is open: wait as the instructions say, then measure.';
+    expect(warned(STRING, 'X:dc-in-1')).toEqual([note]);
+    const bus = `${STRING}\nB battery; battery_voltage=48; battery_chemistry=lfp; protect=yes; place=Hut; connects_to=X`;
+    expect(warned(bus, 'B:battery')).toEqual([note]);
+    expect(warned('S service; ac_in=120/240', 'S:service')).toEqual([]);
+  });
+
+  it('doesn’t say alternating or direct where that isn’t known', () => {
+    const rows = `WT wind-turbine; place=Hill; connects_to=X; run_length=4 m
+      X charge-controller; dc_inputs=1; max_dc_voltage=250; place=Hut`;
+    expect(new Set(one(planOf('', rows), 'WT:output').wiring.measurements.map((m) => m.current))).toEqual(
+      new Set([null]),
+    );
+  });
+
+  it('names the AC input of an inverter that may feed back', () => {
+    const rows = `SVC service; ac_in=120/240; place=House
+      GEN generator; ac_out=120/240; place=House; protect=yes; connects_to=INV
+      INV inverter-charger; ac_in=120/240; ac_in_2=120/240; ac_out=120/240; place=House; connects_to=SVC`;
+    const plan = planOf('', rows);
+    expect(one(plan, 'SVC:service').wiring.sourcesToOpen).toContain(
+      'Inverter INV: open the disconnect of its AC input.',
+    );
+    expect(one(plan, 'GEN:output').wiring.sourcesToOpen).toContain(
+      'Inverter INV: open the disconnect of its second AC input.',
+    );
   });
 });
 
@@ -355,7 +410,7 @@ describe('the sources to open', () => {
   });
 
   it('an inverter-charger below may feed back into what feeds it: at the service, a panel, a generator', () => {
-    const line = 'Inverter INV: open its AC input disconnect.';
+    const line = 'Inverter INV: open the disconnect of its AC input.';
     for (const where of ['SVC:service', 'MP:feeder', 'GEN:output']) expect(open(where)).toContain(line);
     // Its own ports name what stands behind it instead.
     for (const where of ['INV:ac-in', 'INV:ac-out']) expect(open(where)).not.toContain(line);

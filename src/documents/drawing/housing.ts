@@ -28,17 +28,27 @@ interface ChannelRow {
 
 function channelRows(protector: PlannedProtector, top: number): ChannelRow[] {
   let y = top;
+  const lines = protector.channels.filter((c) => !isNeutral(c));
+  // The words of the overcurrent protection stand across the rows that it breaks: one row alone has to hold them.
+  const words = wrapped(overcurrentOf(protector), X.breakerEnd - X.breaker - 8, FONT).length * LINE + 12;
+  const least = Math.max(30, words / Math.max(1, lines.length));
   return protector.channels.map((channel) => {
     const colour = channel.colour === '' ? 'no colour set' : channel.colour;
     const conductor = [
       ...wrapped(channel.conductor, X.wire - 8, FONT, true),
       ...wrapped(`(${colour})`, X.wire - 8, FONT),
     ];
-    const height = Math.max(30, conductor.length * LINE + 6);
+    const height = Math.max(isNeutral(channel) ? 30 : least, conductor.length * LINE + 6);
     const row = { channel, conductor, y: y + height / 2, height };
     y += height;
     return row;
   });
+}
+
+const isNeutral = ({ conductor }: PlannedChannel): boolean => /(^| )N( \(doubled\))?$/.test(conductor);
+
+function overcurrentOf({ wiring }: PlannedProtector): string {
+  return wiring.overcurrent === '' ? "overcurrent protection by the part's instructions" : wiring.overcurrent;
 }
 
 /** Lines of text whose middle is at `y`; `styleOf` a line's number. */
@@ -82,21 +92,35 @@ function rowSvg(protector: PlannedProtector, row: ChannelRow): string {
   ].join('');
 }
 
+/** Conductors that the overcurrent protection breaks: N goes past it. */
+function brokenRuns(rows: readonly ChannelRow[]): ChannelRow[][] {
+  const runs: ChannelRow[][] = [[]];
+  for (const row of rows) {
+    if (isNeutral(row.channel)) runs.push([]);
+    else runs.at(-1)?.push(row);
+  }
+  return runs.filter((run) => run.length > 0);
+}
+
 function breakerSvg(protector: PlannedProtector, rows: readonly ChannelRow[]): string {
+  return brokenRuns(rows)
+    .map((run) => breakerFrame(run, overcurrentOf(protector)))
+    .join('');
+}
+
+function breakerFrame(rows: readonly ChannelRow[], words: string): string {
   const [first, last] = [rows[0], rows.at(-1)];
   if (first === undefined || last === undefined) return '';
-  const stated = protector.wiring.overcurrent;
-  const words = stated === '' ? "overcurrent protection by the part's instructions" : stated;
   const lines = wrapped(words, X.breakerEnd - X.breaker - 8, FONT);
-  const middle = (first.y + last.y) / 2;
-  const height = Math.max(last.y - first.y + 24, lines.length * LINE + 8);
-  const frame = rect(X.breaker, middle - height / 2, X.breakerEnd - X.breaker, height, {
+  const top = first.y - first.height / 2 + 2;
+  const height = last.y + last.height / 2 - 2 - top;
+  const frame = rect(X.breaker, top, X.breakerEnd - X.breaker, height, {
     fill: '#fff',
     stroke: '#000',
     'stroke-width': 0.9,
     'stroke-dasharray': '5 2',
   });
-  return frame + block(X.breaker + 5, middle, lines);
+  return frame + block(X.breaker + 5, top + height / 2, lines);
 }
 
 /** What stands beside the housing: the limit of the leads, what more costs, and where the ground lead goes. */
@@ -107,7 +131,7 @@ function words(protector: PlannedProtector, basis: Basis, groundColour: string):
   const toNeutral = protector.channels.some((c) => c.to === 'N');
   return [
     `Line lead plus ground lead: at most ${shortLength(wiring.leadLengthLimit, basis)}.`,
-    `Each further 10 cm (4 in) adds ${more}.`,
+    `Planned: ${shortLength(wiring.leadLengthPlanned, basis)}. Each further 10 cm (4 in) adds up to ${more}.`,
     ...(toNeutral ? ['Inside: lines to N, N to earth.'] : []),
     `Ground lead (${groundColour}): to ${wiring.groundTo === '' ? notKnown('see the open items') : wiring.groundTo}.`,
   ].flatMap((text) => wrapped(text, X.end - X.words, FONT));

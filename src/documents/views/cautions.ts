@@ -33,7 +33,7 @@ const SUN = caution(
 );
 const BATTERY = caution(
   'WARNING',
-  'A battery can not be switched off.',
+  'A battery stays live at its terminals, whatever is open.',
   'A short circuit could burn, throw molten metal or start a fire.',
   'Open the battery disconnect, cover the bare terminals, use insulated tools, and take off rings and watches.',
 );

@@ -81,9 +81,9 @@ export function checkLists(plan: Plan): z.infer<typeof CheckListSchema>[] {
     {
       heading: 'At each box, before connecting',
       checks: [
-        'All sources that the wiring note names are open, locked out and tagged.',
+        'With the sources on, a qualified person measured the voltages as the wiring note says, and none reaches what it says to stop at.',
+        'Then all sources that the wiring note names were opened, locked out and tagged.',
         ...(twoSupplies.length === 0 ? [] : [`Both supplies are open at ${twoSupplies.join(', ')}.`]),
-        'The voltages were measured as the wiring note says, and none reaches the figure at which to stop.',
         'Each conductor was proved dead before it was touched.',
       ],
     },

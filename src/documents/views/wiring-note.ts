@@ -103,15 +103,15 @@ function channelViews(protector: PlannedProtector): WiringNote['channels'] {
       expected:
         measured === undefined || measured.expected === ''
           ? notKnown('see the open items; measure and ask before connecting')
-          : `${measured.expected} (${measured.current.toUpperCase()})`,
-      stopAt:
-        measured === undefined ? notKnown('see the open items; do not connect') : stopText(measured.stopAt),
+          : `${measured.to === 'N' ? 'to N: ' : ''}${measured.expected} (${measured.current?.toUpperCase() ?? 'AC or DC, not known'})`,
+      stopAt: measured === undefined ? notKnown('see the open items; do not connect') : stopText(measured),
     };
   });
 }
 
-function stopText(stopAt: number | null): string {
-  return stopAt === null ? notKnown('see the open items; do not connect') : volts(stopAt, '');
+function stopText({ stopAt, stopWords }: PlannedProtector['wiring']['measurements'][number]): string {
+  if (stopAt === null) return stopWords || notKnown('see the open items; do not connect');
+  return stopWords === '' ? volts(stopAt, '') : `${volts(stopAt, '')}: ${stopWords}`;
 }
 
 interface Lead {
@@ -136,7 +136,7 @@ function leadRows(protector: PlannedProtector, basis: Basis): WiringNote['leads'
       what: 'Lead as planned',
       value: `${shortLength(wiring.leadLengthPlanned, basis)}, ${or(wiring.leadGauge)}`,
     },
-    { what: 'Smallest lead', value: or(wiring.smallestLead) },
+    { what: 'Smallest lead', value: `${or(wiring.smallestLead)}; and of the wire range of the part` },
     { what: 'Overcurrent protection', value: or(wiring.overcurrent) },
     { what: 'Wire range', value: or(wiring.wireRange) },
     { what: 'Torque', value: or(wiring.torque) },

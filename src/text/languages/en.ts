@@ -26,7 +26,7 @@ export const en: OwnerStrings = {
   ],
   introNone: ['This plan puts no surge protector at your place. Ask us why.'],
   lightsHeading: 'How the lights should look',
-  lightsHow: ['Look from the outside. Leave each box shut. If you can not see a light, ask us to check it.'],
+  lightsHow: ['Look from the outside. Leave each box shut. If you cannot see a light, ask us to check it.'],
   whichColumn: 'Which one',
   whereColumn: 'Where it is and what it guards',
   picturesColumn: 'How its lights should look',
@@ -87,7 +87,7 @@ export const en: OwnerStrings = {
     energised: 'This light is on while there is power.',
     'de-energised': 'This light is off while the power is off. That is fine.',
     'grounded-conductor':
-      'This light stays off. Its wire is tied to the ground, so there is no power to light it. That is fine. But this light can not tell you if its part is used up. Look at the light next to it. Ask us to test this part.',
+      'This light stays off. Its wire is tied to the ground, so there is no power to light it. That is fine. But this light cannot tell you if its part is used up. Look at the light next to it. Ask us to test this part.',
     'ground-fault-device-open': 'If this light ever comes on, call us. Touch nothing.',
     floating:
       'This light can be on or off. We write down how it looks when we are done. If it looks different later, call us.',
@@ -100,7 +100,7 @@ export const en: OwnerStrings = {
     'output-unknown': 'We do not know yet how this light should look. Ask us.',
     'standing-still': 'This light is off when nothing turns. That is fine.',
     'below-indicator-voltage':
-      'This light stays off. There is too little power here to light it. That is fine. But this light can not tell you if its part is used up. Ask us to test it.',
+      'This light stays off. There is too little power here to light it. That is fine. But this light cannot tell you if its part is used up. Ask us to test it.',
     flag: 'This one has a flag in place of a light. We will show you how a good flag looks.',
     'no-indicator':
       'This one has no light. Only a test can tell if it still works. Ask us to test it each year.',

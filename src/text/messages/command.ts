@@ -47,7 +47,7 @@ export const COMMAND_MESSAGES = {
   noSuchWorkers: {
     code: 'command/no-such-workers',
     severity: 'conflict',
-    title: 'A number of workers that can not be',
+    title: 'A number of workers that cannot be',
     message: () => 'The number of workers must be a whole number from 1 to 64.',
     found: (p: { found: string }) => p.found,
     expected: 'a whole number from 1 to 64',

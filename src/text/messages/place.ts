@@ -182,7 +182,7 @@ export const PLACE_MESSAGES = {
   riskUnknown: {
     code: 'place/risk-level-unknown',
     severity: 'confirm',
-    title: 'The calculated risk level can not be computed',
+    title: 'The calculated risk level cannot be computed',
     message: (p: { tag: string }) =>
       `The flash density isn't stated, or every line has a length of 0: the calculated risk level of the supply at ${p.tag} isn't known.`,
     expected: 'flash_density or thunderstorm_days',

@@ -162,7 +162,7 @@ export const RATE_MESSAGES = {
   batteryUnknown: {
     code: 'rate/battery-voltage-unknown',
     severity: 'missing',
-    title: 'The highest charge voltage of a battery can not be worked out',
+    title: 'The highest charge voltage of a battery cannot be worked out',
     message: (p: { tag: string; chemistry: string; volts: string }) =>
       `The highest charge voltage of ${p.tag} (${p.chemistry}, ${p.volts}) isn't known from its chemistry and nominal voltage.`,
     found: (p) => `${p.chemistry}, ${p.volts}`,
