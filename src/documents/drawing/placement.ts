@@ -4,6 +4,7 @@ import { runLength } from '../figures.js';
 import { FONT, LINE } from './cell.js';
 import { cellSvg } from './cell-svg.js';
 import type { Layout } from './layout.js';
+import { joints } from './joints.js';
 import type { DrawnSheet, Room } from './sheets.js';
 import { fits, layoutSheets, scaleFor, STRIP_GAP } from './sheets.js';
 import { siteGraph } from './site-graph.js';
@@ -75,13 +76,22 @@ function routesSvg(strip: Layout): string {
     .join('');
 }
 
+/** A dot where runs of one port part: without it a branch reads as two lines that cross. */
+function jointsSvg({ routes }: Layout): string {
+  return joints(routes)
+    .map(({ x, y }) =>
+      element('circle', { cx: x.toFixed(2), cy: y.toFixed(2), r: 2.2, fill: '#000', 'data-joint': '' }),
+    )
+    .join('');
+}
+
 type SheetOf = (key: string) => number | null;
 
 function stripSvg(strip: Layout, sheetOf: SheetOf): string {
   const cells = strip.cells.map((c) =>
     element('g', { transform: `translate(${c.x.toFixed(2)} ${c.y.toFixed(2)})` }, cellSvg(c.cell, sheetOf)),
   );
-  return framesSvg(strip) + routesSvg(strip) + cells.join('');
+  return framesSvg(strip) + routesSvg(strip) + jointsSvg(strip) + cells.join('');
 }
 
 function sheetSvg(sheet: DrawnSheet, sheetOf: SheetOf): string {

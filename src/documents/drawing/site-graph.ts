@@ -118,13 +118,21 @@ function restingSide(port: string): Side {
   return port === 'output' || port === 'ac-out' ? 'east' : 'west';
 }
 
-function placeProtector(protector: PlannedProtector, rows: Rows): void {
+/** A service's protector stands behind its main breaker, on the side of what it feeds, unless it is ahead of it. */
+function standsBehindMain(plan: Plan, { equipment, port }: End): boolean {
+  if (port !== 'service') return false;
+  const facts = plan.site.equipments.find((e) => e.tag === equipment)?.facts ?? [];
+  return !facts.some((f) => f.field === 'ahead_of_disconnect' && f.value === true);
+}
+
+function placeProtector(plan: Plan, protector: PlannedProtector, rows: Rows): void {
   const [first, second] = protector.ports;
   if (first === undefined) return;
-  const found =
-    findRow(rows, first, 'west') ??
-    findRow(rows, first, 'east') ??
-    rowAt(rows, first, restingSide(first.port));
+  const found = standsBehindMain(plan, first)
+    ? rowAt(rows, first, 'east')
+    : (findRow(rows, first, 'west') ??
+      findRow(rows, first, 'east') ??
+      rowAt(rows, first, restingSide(first.port)));
   if (second === undefined || second.equipment !== first.equipment) {
     found.taps.push(protector);
     return;
@@ -166,7 +174,7 @@ export function siteGraph(plan: Plan): SiteGraph {
     });
   }
   labelRuns(plan, runs, rows);
-  for (const protector of plan.protectors) placeProtector(protector, rows);
+  for (const protector of plan.protectors) placeProtector(plan, protector, rows);
 
   const rowsOf = new Map<string, PortRow[]>();
   for (const row of rows.values()) rowsOf.set(row.tag, [...(rowsOf.get(row.tag) ?? []), row]);

@@ -83,11 +83,11 @@ function temperatureText(plan: Plan): string {
 
 /** The strip has room for six lines beside the stamp. */
 function stripLines(job: JobView): string[] {
-  const company = [job.company.name, job.company.licence].filter((t) => t !== '').join(', ');
   return [
     shortened(`${job.id}: ${job.name}`, 84),
     shortened(`${job.basis}; revision ${job.revision}; ${job.date}`, 84),
-    ...(company === '' ? [] : [shortened(company, 84)]),
+    // One line each: whoever seals the sheet is named whole.
+    ...[job.company.name, job.company.licence].filter((t) => t !== '').map((t) => shortened(t, 64)),
   ];
 }
 
