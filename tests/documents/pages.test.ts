@@ -41,7 +41,12 @@ beforeAll(async () => {
       const together = await renderDocuments(plan, context);
       const apart = await renderDocuments(plan, { ...context, separate: true });
       const names = new Set(together.map((d) => d.fileName));
-      for (const document of [...together, ...apart.filter((d) => !names.has(d.fileName))]) {
+      const ownerLanguage = plan.ownerLanguage === 'es' ? 'en' : 'es';
+      const translated = (await renderDocuments({ ...plan, ownerLanguage }, context))
+        .filter((d) => /^(owner-sheet|labels)\./.test(d.fileName))
+        .map((d) => ({ ...d, fileName: `${ownerLanguage}-${d.fileName}` }));
+      expect(translated).toHaveLength(2);
+      for (const document of [...together, ...apart.filter((d) => !names.has(d.fileName)), ...translated]) {
         const metadata = { ...document.metadata, created };
         sources.set(document.fileName, document.html);
         files.set(

@@ -56,11 +56,17 @@ export function records(plan: Plan): CommissioningRecord[] {
           channel: c.channel,
           conductor: c.conductor,
           state: i.state,
-          expected: i.shows,
+          expected: i.cause === 'flag' ? `${i.shows} (${flagText(p)})` : i.shows,
         })),
       ),
     };
   });
+}
+
+/** A flag is read by the words of its part, not as on or off. */
+function flagText({ partDetails }: PlannedProtector): string {
+  const words = partDetails?.indicatorColor ?? '';
+  return words === '' ? 'a good flag, by the instructions of the part' : words;
 }
 
 /** The installer's checks, in the order of the work. */

@@ -40,7 +40,7 @@ function factsHeight(note: Parts, width: number): number {
     ...note.reasons.map((r) => `${r.because} (${r.rule}, ${r.strength}; ${r.sources})`),
     ...note.sourcesToOpen,
   ];
-  return facts.reduce((sum, text) => sum + lines(text, width - 60) * TEXT.line + 1, 0);
+  return facts.reduce((sum, text) => sum + lines(text, width - 100) * TEXT.line + 1, 0);
 }
 
 function cautionsHeight(note: Parts, width: number): number {

@@ -57,12 +57,14 @@ function stateWord(state: SystemState, words: StateWords, { own, feeders }: Arou
   const sources = feeders.filter((kind) => kind !== 'service');
   const generator = sources.length > 0 && sources.every((kind) => kind === 'generator');
   const generatorAlone = generator && sources.length === feeders.length;
+  // With batteries the house may have power while the grid has none.
+  const utilityAlone = own === 'service' || (feeders.length > 0 && sources.length === 0);
   const water = own === 'hydro-turbine' || feeders.includes('hydro-turbine');
   const names: { readonly [S in SystemState]: string } = {
     always: words.always,
     'utility on': words.utilityOn,
-    'source on': generator ? words.generatorOn : words.powerOn,
-    'source off': generatorAlone ? words.generatorOff : words.powerOff,
+    'source on': generator ? words.generatorOn : utilityAlone ? words.utilityOn : words.powerOn,
+    'source off': generatorAlone ? words.generatorOff : utilityAlone ? words.utilityOff : words.powerOff,
     sun: words.sun,
     night: words.night,
     turning: water ? words.waterTurning : words.windTurning,

@@ -28,7 +28,7 @@ export const OwnerSheetSchema = z.object({
   lightsUnknown: z.string(),
   notesHeading: z.string(),
   notes: z
-    .array(z.object({ mark: z.string(), text: z.string() }))
+    .array(z.object({ mark: z.string(), text: z.string(), firstDay: z.string() }))
     .describe('Why a light can be off, and other notes'),
   actHeading: z.string(),
   actColumns: z.object({ see: z.string(), do: z.string(), soon: z.string() }),
@@ -120,10 +120,11 @@ export function ownerSheetView(
     notes: [...causes].map(([cause, mark]) => ({
       mark: filled(strings.noteMark, { letter: mark }),
       text: strings.causes[cause],
+      firstDay: cause === 'floating' ? strings.firstDay : '',
     })),
     actHeading: strings.actHeading,
     actColumns: { see: strings.seeColumn, do: strings.doColumn, soon: strings.soonColumn },
-    acts: strings.acts.map((a) => ({ ...a })),
+    acts: [...(causes.has('flag') ? [strings.actFlag] : []), ...strings.acts].map((a) => ({ ...a })),
     neverHeading: strings.neverHeading,
     warningWord: strings.warningWord,
     never: [...strings.never],

@@ -71,11 +71,18 @@ export type WiringNote = z.infer<typeof WiringNoteSchema>;
 
 const NO_INSTRUCTION = "by the part's instructions";
 
-/** What each light shows in each state, and why; channels that show the same for the same reason share a line. */
-export function lightRows(channels: readonly PlannedChannel[]): z.infer<typeof LightRowSchema>[] {
+/**
+ * What each light shows in each state, and why; channels that show the same for the same reason share a line.
+ * @param flagWords how the catalogue says that a flag is read
+ */
+export function lightRows(
+  channels: readonly PlannedChannel[],
+  flagWords = '',
+): z.infer<typeof LightRowSchema>[] {
   const rows = new Map<string, z.infer<typeof LightRowSchema>>();
   for (const { channel, conductor, indicator } of channels) {
-    for (const { state, shows, because } of indicator) {
+    for (const { state, shows, because: why, cause } of indicator) {
+      const because = cause === 'flag' && flagWords !== '' ? `${why}: ${flagWords}` : why;
       const key = [state, shows, because].join('\n');
       const row = rows.get(key);
       rows.set(key, {
@@ -188,7 +195,7 @@ function wiringNote(
     leads: leadRows(protector, basis),
     notes: [...wiring.notes],
     unprotected: wiring.unprotected.map((u) => ({ ...u })),
-    lights: lightRows(protector.channels),
+    lights: lightRows(protector.channels, protector.partDetails?.indicatorColor),
     indicator: indicatorText(protector),
   };
   return { ...note, density: noteDensity(note, paper) };

@@ -3,7 +3,7 @@ import { figure } from '../../text/figures.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
-const FACTS = ['circuit', 'frequency', 'turbineOutputKnown'] as const;
+const FACTS = ['circuit', 'frequency', 'turbineOutputKnown', 'indicatorMinVoltage'] as const;
 
 export const turbinePhase = {
   id: 'indicate/turbine-phase',
@@ -20,6 +20,11 @@ export const turbinePhase = {
       f.frequency === undefined
         ? 'at the frequency of its generator'
         : `at the frequency of its generator, up to ${figure(f.frequency, 'Hz')}`;
+    const least = f.indicatorMinVoltage;
+    const slow =
+      least === undefined
+        ? ''
+        : `; dark while it turns too slowly for the ${figure(least, 'V')} that it needs`;
     return {
       outcome: 'shows',
       indications: [
@@ -27,7 +32,7 @@ export const turbinePhase = {
           ? {
               state: 'turning',
               shows: 'flickers',
-              because: `it flickers ${at}: normal`,
+              because: `it flickers ${at}: normal${slow}`,
               cause: 'turning-alternator',
             }
           : {

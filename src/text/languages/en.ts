@@ -48,6 +48,7 @@ export const en: OwnerStrings = {
   states: {
     always: 'At all times',
     utilityOn: 'Grid power on',
+    utilityOff: 'Grid power off',
     powerOn: 'Power on',
     powerOff: 'Power off',
     generatorOn: 'Generator on',
@@ -91,11 +92,13 @@ export const en: OwnerStrings = {
     'ground-fault-device-open': 'If this light ever comes on, call us. Touch nothing.',
     floating:
       'This light can be on or off. We write down how it looks when we are done. If it looks different later, call us.',
-    'ungrounded-system': 'These lights can be on or off. If one is off and the rest are brighter, call us.',
+    'ungrounded-system':
+      'These lights can be on or off, so they cannot tell you all. If one is off and the rest are brighter, call us the same day. Touch nothing.',
     sunlight: 'This light is on while the sun shines.',
     'no-sunlight': 'This light is off at night. No sun, no power. That is fine. Check it by day.',
     'battery-connected': 'This light is on as long as the batteries are hooked up.',
-    'turning-alternator': 'This light blinks fast when the blades turn slowly. That is fine.',
+    'turning-alternator':
+      'This light blinks fast when the blades turn slowly. In a very light wind it can stay off. Both are fine.',
     'turning-dc': 'This light is on while the blades turn.',
     'output-unknown': 'We do not know yet how this light should look. Ask us.',
     'standing-still': 'This light is off when nothing turns. That is fine.',
@@ -113,16 +116,26 @@ export const en: OwnerStrings = {
   acts: [
     {
       see: 'A light is off, but it should be on.',
-      do: 'Call us. Your power still works, but it has no guard there.',
-      soon: 'In a few days.',
+      do: 'Call us. Your power may still work, but it may have no guard there.',
+      soon: 'Within a few days.',
     },
-    { see: 'A light is on, but it should be off.', do: 'Call us. Touch nothing.', soon: 'In a few days.' },
+    {
+      see: 'A light is on, but it should be off.',
+      do: 'Call us. Touch nothing.',
+      soon: 'Within a few days.',
+    },
     {
       see: 'Heat, a burnt smell, a hum, or burn marks.',
       do: 'Keep away. Keep others away. Call us. If you see smoke or fire, get out and call the fire service.',
       soon: 'Now.',
     },
   ],
+  actFlag: {
+    see: 'A flag does not look as we showed you.',
+    do: 'Call us. There may be no guard there.',
+    soon: 'Within a few days.',
+  },
+  firstDay: 'On the first day:',
   neverHeading: 'What never to do',
   warningWord: 'WARNING',
   never: [
@@ -138,16 +151,16 @@ export const en: OwnerStrings = {
     'They do not help when the power goes out.',
   ],
   bare: 'These have no protector of their own: {list}.',
-  deference:
-    'Your local code and its office have the last word. Only a licensed person may work on these boxes.',
+  deference: 'Local rules come first. Only a licensed person may work on these boxes.',
   callHeading: 'Who to call',
   callUnknown: 'not known: the office has not filled it in. Write it here:',
   nameField: 'Name',
   phoneField: 'Phone',
-  emailField: 'Mail',
+  emailField: 'Email',
   addressField: 'Place',
   logHeading: 'Your check list for one year',
-  logHow: 'Once a month, look at each light by day and at night. Write down what you see.',
+  logHow:
+    'Once a month, look at each light as this sheet shows it: by day, at night, and with wind or your generator, if you have one. Write down what you see.',
   logColumns: ['Month', 'Day', 'All as shown? If not, which one?', 'Your name'],
   months: ['1', '2', '3', '4', '5', '6', '7', '8', '9', '10', '11', '12'],
   label: {

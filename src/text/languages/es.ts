@@ -48,6 +48,7 @@ export const es: OwnerStrings = {
   states: {
     always: 'Siempre',
     utilityOn: 'Con red',
+    utilityOff: 'Sin red',
     powerOn: 'Con corriente',
     powerOff: 'Sin corriente',
     generatorOn: 'Con generador',
@@ -67,9 +68,9 @@ export const es: OwnerStrings = {
     array: 'los paneles solares',
     combiner: 'la caja donde se juntan los cables solares',
     'charge-controller': 'la caja que carga las baterías',
-    'grid-tie-inverter': 'la caja que hace la corriente de casa',
+    'grid-tie-inverter': 'la caja que produce la corriente de casa',
     'ac-module-branch': 'los cables de los paneles solares',
-    'inverter-charger': 'la caja que hace la corriente de casa',
+    'inverter-charger': 'la caja que produce la corriente de casa',
     battery: 'las baterías',
     'wind-turbine': 'la turbina de viento',
     'hydro-turbine': 'la turbina de agua',
@@ -87,21 +88,22 @@ export const es: OwnerStrings = {
     energised: 'Esta luz está encendida mientras hay corriente.',
     'de-energised': 'Esta luz está apagada mientras no hay corriente. Es normal.',
     'grounded-conductor':
-      'Esta luz queda apagada. Su cable está unido a la tierra, así que nada la enciende. Es normal. Pero esta luz no puede decirle si su parte está gastada. Mire la luz de al lado. Pídanos que probemos esta parte.',
+      'Esta luz queda apagada. Su cable está unido a la tierra, así que nada la enciende. Es normal. Pero esta luz no puede decirle si su pieza está gastada. Mire la luz de al lado. Pídanos que probemos esta pieza.',
     'ground-fault-device-open': 'Si esta luz se enciende alguna vez, llámenos. No toque nada.',
     floating:
       'Esta luz puede estar encendida o apagada. Anotamos cómo se ve al terminar la obra. Si después se ve distinta, llámenos.',
     'ungrounded-system':
-      'Estas luces pueden estar encendidas o apagadas. Si una está apagada y las otras brillan más, llámenos.',
+      'Estas luces pueden estar encendidas o apagadas, así que no lo dicen todo. Si una está apagada y las otras brillan más, llámenos el mismo día. No toque nada.',
     sunlight: 'Esta luz está encendida mientras hay sol.',
     'no-sunlight': 'Esta luz está apagada de noche. Sin sol no hay corriente. Es normal. Mírela de día.',
     'battery-connected': 'Esta luz está encendida mientras las baterías están conectadas.',
-    'turning-alternator': 'Esta luz parpadea rápido cuando las aspas giran despacio. Es normal.',
+    'turning-alternator':
+      'Esta luz parpadea rápido cuando las aspas giran despacio. Con muy poco viento puede quedar apagada. Las dos cosas son normales.',
     'turning-dc': 'Esta luz está encendida mientras las aspas giran.',
     'output-unknown': 'Aún no sabemos cómo debe verse esta luz. Pregúntenos.',
     'standing-still': 'Esta luz está apagada cuando nada gira. Es normal.',
     'below-indicator-voltage':
-      'Esta luz queda apagada. Aquí hay muy poca corriente para encenderla. Es normal. Pero esta luz no puede decirle si su parte está gastada. Pídanos que la probemos.',
+      'Esta luz queda apagada. Aquí hay muy poca corriente para encenderla. Es normal. Pero esta luz no puede decirle si su pieza está gastada. Pídanos que la probemos.',
     flag: 'Este tiene una bandera en lugar de una luz. Le mostraremos cómo se ve una bandera buena.',
     'no-indicator': 'Este no tiene luz. Solo una prueba dice si aún sirve. Pídanos que lo probemos cada año.',
   },
@@ -112,14 +114,14 @@ export const es: OwnerStrings = {
   soonColumn: 'Cuándo',
   acts: [
     {
-      see: 'Una luz está apagada y debe estar encendida.',
-      do: 'Llámenos. La corriente sigue, pero allí no hay protección.',
-      soon: 'En pocos días.',
+      see: 'Una luz está apagada, pero debería estar encendida.',
+      do: 'Llámenos. Puede haber corriente, pero quizás sin protección.',
+      soon: 'A más tardar en unos días.',
     },
     {
-      see: 'Una luz está encendida y debe estar apagada.',
+      see: 'Una luz está encendida, pero debería estar apagada.',
       do: 'Llámenos. No toque nada.',
-      soon: 'En pocos días.',
+      soon: 'A más tardar en unos días.',
     },
     {
       see: 'Calor, olor a quemado, un zumbido o marcas de quemado.',
@@ -127,23 +129,28 @@ export const es: OwnerStrings = {
       soon: 'Ahora.',
     },
   ],
+  actFlag: {
+    see: 'Una bandera no se ve como se la mostramos.',
+    do: 'Llámenos. Quizás no hay protección allí.',
+    soon: 'A más tardar en unos días.',
+  },
+  firstDay: 'El primer día:',
   neverHeading: 'Lo que nunca debe hacer',
   warningWord: 'ADVERTENCIA',
   never: [
     'La corriente de estas cajas puede matarle.',
     'Nunca abra una caja. Nunca toque un cable.',
-    'Nunca intente arreglar o cambiar una parte. Llámenos.',
+    'Nunca intente arreglar o cambiar una pieza. Llámenos.',
     'En una tormenta, aléjese de las cajas y los cables.',
   ],
   limitsHeading: 'Lo que los protectores no hacen',
   limits: [
-    'Ninguna parte puede evitar todo el daño de un rayo que cae en su lugar.',
+    'Ninguna pieza puede evitar todo el daño de un rayo que cae en su propiedad.',
     'No protegen las líneas de teléfono, televisión o internet.',
     'No ayudan cuando se va la luz.',
   ],
   bare: 'No tienen protector propio: {list}.',
-  deference:
-    'El código local y su oficina tienen la última palabra. Solo una persona con licencia puede trabajar en estas cajas.',
+  deference: 'Las normas locales van primero. Solo una persona con licencia puede trabajar en estas cajas.',
   callHeading: 'A quién llamar',
   callUnknown: 'sin dato: la oficina no lo ha puesto. Escríbalo aquí:',
   nameField: 'Nombre',
@@ -151,7 +158,8 @@ export const es: OwnerStrings = {
   emailField: 'Correo',
   addressField: 'Dirección',
   logHeading: 'Su lista de control para un año',
-  logHow: 'Una vez al mes, mire cada luz de día y de noche. Escriba lo que ve.',
+  logHow:
+    'Una vez al mes, mire cada luz como la muestra esta hoja: de día, de noche, y con viento o con su generador, si los tiene. Escriba lo que ve.',
   logColumns: ['Mes', 'Día', '¿Todo como se muestra? Si no, ¿cuál?', 'Su nombre'],
   months: ['1', '2', '3', '4', '5', '6', '7', '8', '9', '10', '11', '12'],
   label: {

@@ -7,6 +7,7 @@ export type PlainLook = 'lit' | 'dark' | 'flickers' | 'either' | 'flag' | 'none'
 export interface StateWords {
   readonly always: string;
   readonly utilityOn: string;
+  readonly utilityOff: string;
   readonly powerOn: string;
   readonly powerOff: string;
   readonly generatorOn: string;
@@ -71,6 +72,10 @@ export interface OwnerStrings {
   readonly doColumn: string;
   readonly soonColumn: string;
   readonly acts: readonly { readonly see: string; readonly do: string; readonly soon: string }[];
+  /** Stands with `acts` where a protector has flags. */
+  readonly actFlag: { readonly see: string; readonly do: string; readonly soon: string };
+  /** Before a blank in which the look of the first day is written. */
+  readonly firstDay: string;
   readonly neverHeading: string;
   readonly warningWord: string;
   readonly never: readonly string[];
