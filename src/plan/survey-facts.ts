@@ -96,6 +96,7 @@ export function placementFacts(
     protect: facts.protect?.value,
     mainPort: isMainPort(port),
     runs: port.runs.map((run) => runFacts(job, port, run)),
+    runInDoubt: site.inDoubt.has(equipment.tag),
     feeders: port.feeders.map((f) => {
       const run = port.runs.find((r) => r.from === f && r.to === port);
       return {

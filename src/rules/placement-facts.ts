@@ -18,6 +18,8 @@ export interface PlacementFacts {
   /** True for the main port of its kind. */
   readonly mainPort: boolean;
   readonly runs: readonly RunFacts[];
+  /** True where a connection of it can't be used as it stands on the list: a run may be missing here. */
+  readonly runInDoubt: boolean;
   /** What feeds this AC port, transfer switches passed through. */
   readonly feeders: readonly { readonly tag: string; readonly kind: Kind; readonly outside: boolean }[];
   /** Tag of the service whose place this panel is; ``: it has its own. */
@@ -64,3 +66,6 @@ export interface NearestProtector {
 }
 
 export type AnyPlacementRule = PlacementRule<PlacementFacts>;
+
+/** Why a rule about runs can't tell where one may be missing. */
+export const RUN_IN_DOUBT = 'a connection of it can’t be used as it stands on the list';

@@ -97,6 +97,16 @@ describe('placement rules', () => {
     expect(said(under('', rows), rule)).toContain(expected);
   });
 
+  it('is open where a row that a connection names can’t be planned: a run may be missing', () => {
+    const rows = `${settled}
+       MP -; connects_to=SVC; run_length=3 m; ac_in=120/240; place=House
+       P2 panel; connects_to=MP; run_length=60 m; ac_in=120/240; place=Shed`;
+    const plan = under('occupancy=other', rows);
+    const open = 'open at P2 feeder: a connection of it can’t be used as it stands on the list';
+    expect(said(plan, 'place/long-run')).toContain(open);
+    expect(said(plan, 'place/outbuilding')).toContain(open);
+  });
+
   it('a rule that asked is open until a part is chosen', () => {
     const plan = under('', settled, { catalogue: null });
     expect(said(plan, 'place/service')).toEqual(['open at P-1: no part is chosen']);

@@ -68,6 +68,7 @@ export function placementFacts(some: Partial<PlacementFacts> = {}): PlacementFac
     protect: undefined,
     mainPort: true,
     runs: [],
+    runInDoubt: false,
     feeders: [],
     servicePlaceOf: '',
     servicePlaceUnknown: false,

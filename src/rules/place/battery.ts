@@ -1,9 +1,9 @@
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { length } from '../../text/figures.js';
-import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
+import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
-const FACTS = ['runs', 'longRunLimit'] as const;
+const FACTS = ['runs', 'runInDoubt', 'longRunLimit'] as const;
 
 export const battery = {
   id: 'place/battery',
@@ -38,6 +38,7 @@ export const battery = {
         because: `its cable to ${long.otherTag} is ${length(long.length)}, longer than ${length(f.longRunLimit)}`,
       };
     }
+    if (f.runInDoubt) return { outcome: 'not-placed', because: RUN_IN_DOUBT, open: true };
     return {
       outcome: 'not-placed',
       because:

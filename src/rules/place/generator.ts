@@ -1,9 +1,9 @@
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { length } from '../../text/figures.js';
-import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
+import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
-const FACTS = ['outdoors', 'runs', 'longRunLimit'] as const;
+const FACTS = ['outdoors', 'runs', 'runInDoubt', 'longRunLimit'] as const;
 
 export const generator = {
   id: 'place/generator',
@@ -22,7 +22,7 @@ export const generator = {
   looksAt: { kinds: ['generator'], ports: ['output'] },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-    if (!f.outdoors && !f.runs.some((r) => r.betweenBuildings)) {
+    if (!f.outdoors && !f.runInDoubt && !f.runs.some((r) => r.betweenBuildings)) {
       return {
         outcome: 'not-placed',
         because: 'it is neither outdoors nor in another building than what it feeds',
@@ -36,6 +36,7 @@ export const generator = {
         because: `it stands ${f.outdoors ? 'outdoors' : 'in another building'}, ${length(long.length)} from ${long.otherTag}`,
       };
     }
+    if (f.runInDoubt) return { outcome: 'not-placed', because: RUN_IN_DOUBT, open: true };
     if (f.runs.length === 0) return { outcome: 'not-placed', because: 'no run of it is on the list' };
     return f.runs.some((r) => r.length === undefined)
       ? { outcome: 'not-placed', because: 'the length of its run isn’t stated', open: true }

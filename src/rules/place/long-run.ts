@@ -4,10 +4,19 @@ import type { Strength } from '../../model/words.js';
 import { about } from '../../text/message-kit.js';
 import { PLACE_MESSAGES } from '../../text/messages/place.js';
 import { length } from '../../text/figures.js';
-import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
+import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 
-const FACTS = ['basis', 'tag', 'kind', 'runs', 'longRunLimit', 'criticalLength', 'serviceRequired'] as const;
+const FACTS = [
+  'basis',
+  'tag',
+  'kind',
+  'runs',
+  'runInDoubt',
+  'longRunLimit',
+  'criticalLength',
+  'serviceRequired',
+] as const;
 type Facts = Given<PlacementFacts, typeof FACTS>;
 
 export const longRun = {
@@ -66,8 +75,10 @@ export const longRun = {
     const long = leaving.filter((r) => r.length !== undefined && r.length > f.longRunLimit);
     const first = long[0];
     if (first?.length === undefined) {
-      const open = leaving.some((r) => r.length === undefined);
-      return { outcome: 'not-placed', because: open ? UNSTATED : whyNot(f, runs, leaving), open, notes };
+      const isUnstated = leaving.some((r) => r.length === undefined);
+      const open = isUnstated || f.runInDoubt;
+      const because = isUnstated ? UNSTATED : open ? RUN_IN_DOUBT : whyNot(f, runs, leaving);
+      return { outcome: 'not-placed', because, open, notes };
     }
     for (const run of long) {
       if (!run.outdoors && run.betweenByDefault) {

@@ -3,10 +3,10 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../text/message-kit.js';
 import { PLACE_MESSAGES } from '../../text/messages/place.js';
 import { length } from '../../text/figures.js';
-import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
+import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 
-const FACTS = ['basis', 'tag', 'runs', 'longRunLimit'] as const;
+const FACTS = ['basis', 'tag', 'runs', 'runInDoubt', 'longRunLimit'] as const;
 
 export const outbuilding = {
   id: 'place/outbuilding',
@@ -28,7 +28,11 @@ export const outbuilding = {
     const entering = f.runs.filter((r) => !r.upstream && r.carries === 'ac' && r.betweenBuildings);
     const notes: PlacedNote[] = [];
     const first = entering[0];
-    if (!first) return { outcome: 'not-placed', because: 'no feeder from another building enters here' };
+    if (!first) {
+      return f.runInDoubt
+        ? { outcome: 'not-placed', because: RUN_IN_DOUBT, open: true }
+        : { outcome: 'not-placed', because: 'no feeder from another building enters here' };
+    }
     const fires =
       f.basis === 'iec' ? first : entering.find((r) => r.length !== undefined && r.length > f.longRunLimit);
     if (!fires) {

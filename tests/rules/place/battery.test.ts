@@ -59,4 +59,11 @@ export const table = placementTable(import.meta.url, battery, [
     given: { kind: 'inverter-charger', port: 'battery', runs: [{ ...cable, placesDiffer: true }] },
     then: 'not-looked-at',
   },
+  {
+    name: 'a connection of it in doubt: where its cable leads isn’t known',
+    given: { kind: 'battery', port: 'battery', runs: [], runInDoubt: true },
+    then: 'not-placed',
+    because: 'a connection of it can’t be used as it stands on the list',
+    open: true,
+  },
 ]);

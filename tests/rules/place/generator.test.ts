@@ -57,6 +57,13 @@ export const table = placementTable(import.meta.url, generator, [
     because: 'no run of it is on the list',
   },
   {
+    name: 'in the house, a connection of it in doubt: where it leads isn’t known',
+    given: { ...at, runs: [], runInDoubt: true },
+    then: 'not-placed',
+    because: 'a connection of it can’t be used as it stands on the list',
+    open: true,
+  },
+  {
     name: 'in the house, however long',
     given: { ...at, runs: [{ ...cable, length: 100 }] },
     then: 'not-placed',

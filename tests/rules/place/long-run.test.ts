@@ -107,6 +107,13 @@ export const table = placementTable(import.meta.url, longRun, [
     notes: ['fact/run-length SP.run_length'],
   },
   {
+    name: 'a connection of it in doubt: a run may be missing',
+    given: { tag: 'MP', runs: [], runInDoubt: true },
+    then: 'not-placed',
+    because: 'a connection of it can’t be used as it stands on the list',
+    open: true,
+  },
+  {
     name: 'a short run beside one whose length isn’t stated: that one may be long',
     given: { tag: 'MP', runs: [run({ outdoors: true }), unknownRun] },
     then: 'not-placed',

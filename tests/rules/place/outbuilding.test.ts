@@ -53,6 +53,13 @@ export const table = placementTable(import.meta.url, outbuilding, [
     because: enters,
   },
   {
+    name: 'a connection of it in doubt: its feeder may come from another building',
+    given: { ...barn, runs: [], runInDoubt: true },
+    then: 'not-placed',
+    because: 'a connection of it can’t be used as it stands on the list',
+    open: true,
+  },
+  {
     name: 'a feeder within the building',
     given: { ...barn, basis: 'iec', runs: [{ ...feeder, betweenBuildings: false }] },
     then: 'not-placed',
