@@ -134,6 +134,9 @@ function inputSteps(input: Pick<ColdVoltageInput, 'vocStc' | 'modulesInSeries'>)
   ];
 }
 
+/** With fewer, whoever multiplies by hand gets another result in the second decimal. */
+const fiveDecimals = (factor: number): string => String(Math.round(factor * 1e5) / 1e5);
+
 function productStep(
   input: Pick<ColdVoltageInput, 'vocStc' | 'modulesInSeries' | 'basis'>,
   factor: number,
@@ -143,7 +146,7 @@ function productStep(
     symbol: 'Voc,max',
     says: 'Highest open-circuit voltage of the string',
     formula: 'Voc × n × F',
-    substituted: `${shown(input.vocStc)} V × ${shown(input.modulesInSeries)} × ${shown(factor)}`,
+    substituted: `${shown(input.vocStc)} V × ${shown(input.modulesInSeries)} × ${fiveDecimals(factor)}`,
     value: withoutDust(input.vocStc * input.modulesInSeries * factor),
     unit: 'V',
     sure,

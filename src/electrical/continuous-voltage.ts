@@ -73,6 +73,13 @@ function necSteps(nominal: number, highest: number, share: number, continuousSha
   ];
 }
 
+/** The clause on uses that aren't permitted, by cycle. */
+const NEC_CLAUSE: { readonly [basis: string]: string } = {
+  'nec-2017': '285.3',
+  'nec-2020': '242.6',
+  'nec-2023': '242.12',
+};
+
 /**
  * Highest continuous voltage to ground of an AC system, and the least MCOV (Uc) of a channel on its worst conductor.
  *
@@ -81,7 +88,7 @@ function necSteps(nominal: number, highest: number, share: number, continuousSha
  * under any basis: line to line. Systems up to 1000 V AC.
  * @param input system, grounding, basis, earthing, share
  * @returns V with the intermediates and the working
- * Source: NEC 242 (285 before 2020), uses not permitted: not below the highest continuous phase-to-ground voltage; ANSI
+ * Source: NEC 2023 242.12 (2020: 242.6; 2017: 285.3), uses not permitted: not below the highest continuous phase-to-ground voltage; ANSI
  * C84.1-2020 range B (value from memory); 1.15: common practice, no source; IEC 60364-5-53:2019 Table 534.2 (value from memory).
  */
 export function highestContinuousToGround(input: ContinuousVoltageInput): ContinuousVoltage {
@@ -105,7 +112,7 @@ export function highestContinuousToGround(input: ContinuousVoltageInput): Contin
       value: required,
       unit: 'V',
       sure: 'computed',
-      source: 'NEC 242 (285 before 2020): not below the highest continuous voltage to ground',
+      source: `NEC ${basis.slice('nec-'.length)} ${NEC_CLAUSE[basis]}: not below the highest continuous voltage to ground`,
     };
     const [rangeB, shareStep] = necSteps(nominal, highest, share, continuousShare);
     const working = workingOf([u, rangeB, shareStep], result);

@@ -44,7 +44,21 @@ describe('nec', () => {
       'max(Umax, Us)',
     ]);
     expect(found.working.steps[1]?.source).toContain('range B');
-    expect(found.working.steps[3]?.source).toContain('NEC 242');
+    expect(found.working.steps[3]?.source).toContain('NEC 2023 242.12');
+  });
+  test.each([
+    ['nec-2017', 'NEC 2017 285.3:'],
+    ['nec-2020', 'NEC 2020 242.6:'],
+    ['nec-2023', 'NEC 2023 242.12:'],
+  ] as const)('%s: the working names the clause of its own cycle', (basis, clause) => {
+    const found = highestContinuousToGround({
+      system: '120/240',
+      grounding: 'solid',
+      basis,
+      earthing: 'TN',
+      continuousShare: 1.15,
+    });
+    expect(found.working.steps.at(-1)?.source.startsWith(clause)).toBe(true);
   });
   test('a share below range B: range B is the floor', () => {
     expect(highestContinuousToGround({ ...usual, continuousShare: 1.02 }).required).toBe(127);

@@ -7,7 +7,7 @@ export const CalculationViewSchema = z.object({
   tags: z.string(),
   title: z.string(),
   rule: z.string(),
-  /** The last step in one line. */
+  /** The last step in one line, with the steps that it rests on. */
   short: z.object({ how: z.string(), result: z.string(), source: z.string() }),
   steps: z.array(
     z.object({
@@ -49,6 +49,22 @@ function sourceText(sure: string, source: string): string {
   return source.includes(word) ? source : `${word}: ${source}`;
 }
 
+type CalculationStep = Calculation['steps'][number];
+
+const working = ({ formula, substituted }: CalculationStep): string =>
+  [formula, substituted].filter((t) => t !== '').join(' = ');
+
+/** `Voc × n × F = 41.2 V × 10 × 1.12; F = max(...) = 1.12`: whoever checks it needs what isn't on the list. */
+function howText(steps: readonly CalculationStep[], result: CalculationStep): string {
+  if (working(result) === '') return 'as stated';
+  const symbols = new Set(result.formula.match(/[\p{L}/][\p{L}\d/,']*/gu) ?? []);
+  const under = steps.filter((s) => s !== result && symbols.has(s.symbol) && working(s) !== '');
+  return [
+    working(result),
+    ...under.map((s) => `${s.symbol} = ${s.substituted || s.formula} = ${quantity(s.value, s.unit)}`),
+  ].join('; ');
+}
+
 /** A calculation as its table prints it. */
 export function calculationView(calculation: Calculation, tags: readonly string[] = []): CalculationView {
   const result = calculation.steps.at(-1);
@@ -57,7 +73,7 @@ export function calculationView(calculation: Calculation, tags: readonly string[
     title: calculation.title,
     rule: calculation.rule,
     short: {
-      how: [result?.formula ?? '', result?.substituted ?? ''].filter((t) => t !== '').join(' = ') || 'taken',
+      how: result === undefined ? '' : howText(calculation.steps, result),
       result: result === undefined ? notKnown('see the open items') : quantity(result.value, result.unit),
       source: result === undefined ? '' : sourceText(result.sure, result.source),
     },

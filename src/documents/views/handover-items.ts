@@ -34,7 +34,10 @@ export function groundingItems(plan: Plan): Item[] {
   const groups = new Map<string, { value: string; tags: string[] }>();
   for (const p of plan.protectors) {
     const grounding = groundingText(p);
-    const value = `${p.system}: ${grounding}, ${isStated(plan, p) ? 'as stated on the list' : 'assumed, to be confirmed'}`;
+    const earthing = plan.basis === 'iec' && p.required.current === 'ac' ? ` (${plan.earthing})` : '';
+    const how = isStated(plan, p) ? ', as stated on the list' : ', assumed, to be confirmed';
+    const isKnown = !grounding.includes('not known');
+    const value = `${p.system}${earthing}: ${grounding}${isKnown ? how : ''}`;
     const group = groups.get(value) ?? { value, tags: [] };
     group.tags.push(p.tag);
     groups.set(value, group);
@@ -45,11 +48,11 @@ export function groundingItems(plan: Plan): Item[] {
 /** What IEC 62446-1 cl. 4.3.5 (value from memory) asks a handover to name besides the schedule. */
 export function handoverItems(plan: Plan): Item[] {
   const lightning = plan.facts.find((f) => f.field === 'lightning_protection');
-  const ground = [
-    ...new Set(
-      plan.protectors.map((p) => `${p.wiring.groundTo}; lead ${p.wiring.leadGauge || 'by the part'}`),
-    ),
-  ];
+  const ground = new Map<string, string[]>();
+  for (const p of plan.protectors) {
+    const value = `${p.wiring.groundTo}; lead ${p.wiring.leadGauge || 'by the part'}`;
+    ground.set(value, [...(ground.get(value) ?? []), p.tag]);
+  }
   return [
     {
       what: 'Protectors on the AC and the DC side: place, type and rating',
@@ -58,7 +61,10 @@ export function handoverItems(plan: Plan): Item[] {
     },
     {
       what: 'Ground leads of the protectors: where to, and size',
-      value: ground.length === 0 ? 'none' : ground.join('. '),
+      value:
+        ground.size === 0
+          ? 'none'
+          : [...ground].map(([value, tags]) => `${tags.join(', ')}: ${value}`).join('. '),
       toFillIn: false,
     },
     {

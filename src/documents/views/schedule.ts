@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Plan, PlannedProtector } from '../../model/plan.js';
+import type { Plan, PlannedChannel, PlannedProtector } from '../../model/plan.js';
 import type { Basis } from '../../model/words.js';
 import { amperes, notKnown, plainNumber, runLength, volts } from '../figures.js';
 
@@ -15,8 +15,10 @@ export const ScheduleRowSchema = z.object({
   ports: z.string(),
   system: z.string(),
   strength: z.string(),
-  /** Ids of the rules that asked. */
+  /** The rules that asked, each with its strength where they differ. */
   rules: z.string(),
+  /** What the MCOV stands between, where it isn't line to ground; else ``. */
+  mcovBetween: z.string(),
   requiredMcov: z.string(),
   mcov: z.string(),
   requiredSccr: z.string(),
@@ -56,26 +58,28 @@ export function placeText(protector: PlannedProtector): string {
   return protector.outdoors ? `${place}, outdoors` : place;
 }
 
-/** Sources that disagree leave it unknown too. */
-const FLOATING_PAIR = 'floating, or not stated which pole is grounded';
+const FLOATING = 'floating, no pole grounded';
+const GROUNDING_UNKNOWN = 'the list does not state it';
 
 /** The grounding of a system; of the wires of a control circuit as its lights tell it. */
 export function groundingText(protector: PlannedProtector): string {
-  const floatingPair = protector.grounding === 'floating' && protector.required.current === 'dc';
-  if (floatingPair) return FLOATING_PAIR;
+  if (protector.grounding === 'floating' && protector.required.current === 'dc') return FLOATING;
   if (protector.grounding !== '') return protector.grounding;
-  const because = (cause: string): string[] =>
-    protector.channels.filter((c) => c.indicator.some((i) => i.cause === cause)).map((c) => c.conductor);
-  const grounded = because('grounded-conductor');
+  const because = (cause: string): PlannedChannel[] =>
+    protector.channels.filter((c) => c.indicator.some((i) => i.cause === cause));
+  const grounded = because('grounded-conductor').map((c) => c.conductor);
   if (grounded.length > 0) return `${grounded.join(', ')} grounded`;
-  return because('floating').length > 0 ? FLOATING_PAIR : notKnown('the list does not state it');
+  const floating = because('floating').flatMap((c) => c.indicator.map((i) => i.because));
+  if (floating.length === 0 || floating.some((text) => text.startsWith('its grounding isn’t known')))
+    return notKnown(GROUNDING_UNKNOWN);
+  return FLOATING;
 }
 
 function typeText(protector: PlannedProtector): string {
   const details = protector.partDetails;
   if (details === null) {
     const types = protector.required.types;
-    return types.length === 0 ? notKnown(NO_PART) : `type ${types.join(' or ')} needed`;
+    return types.length === 0 ? `type ${notKnown(NO_PART)}` : `type ${types.join(' or ')} needed`;
   }
   const names = [
     ...(details.type === null ? [] : [`type ${details.type}`]),
@@ -89,7 +93,7 @@ function enclosureText(protector: PlannedProtector): string {
   const own = protector.partDetails?.enclosure ?? '';
   if (own !== '') return own;
   if (needed.length > 0) return `one of ${needed.join(', ')} needed`;
-  return notKnown(protector.partDetails === null ? NO_PART : UNSTATED);
+  return `enclosure ${notKnown(protector.partDetails === null ? NO_PART : UNSTATED)}`;
 }
 
 /** How far along its cable it covers. */
@@ -106,9 +110,16 @@ export function reachText(protector: PlannedProtector, basis: Basis): string {
 
 function withstandText(protector: PlannedProtector): string {
   const figures = protector.figures;
-  if (figures === null) return notKnown(NO_PART);
+  if (figures === null) return notKnown(OPEN);
   if (figures.impulseWithstand === null) return notKnown(OPEN);
   return `${plainNumber(figures.impulseWithstand)} V${figures.withstandAssumed ? ' (assumed)' : ''}`;
+}
+
+/** `required: place/service`; with several strengths `place/service (recommended), place/wind-premises (required)`. */
+function rulesText({ reasons, strength }: PlannedProtector): string {
+  return reasons.every((r) => r.strength === strength)
+    ? `${strength}: ${reasons.map((r) => r.rule).join(', ')}`
+    : reasons.map((r) => `${r.rule} (${r.strength})`).join(', ');
 }
 
 /** The line of one housing in the schedule; every unknown figure says why. */
@@ -127,7 +138,8 @@ export function scheduleRow(protector: PlannedProtector, basis: Basis): Schedule
     ports: portsText(protector.ports),
     system: protector.system,
     strength: protector.strength,
-    rules: protector.reasons.map((r) => r.rule).join(', '),
+    rules: rulesText(protector),
+    mcovBetween: protector.channels.some((c) => c.to === 'N') ? 'each line to N, N to ground (3+1)' : '',
     requiredMcov: volts(required.mcov, OPEN),
     mcov: volts(figures?.mcov ?? null, missing),
     requiredSccr: sccrAsked ? 'not asked' : amperes(required.sccr, 'not on the list'),
