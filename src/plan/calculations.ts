@@ -1,8 +1,15 @@
+import { pvVoltageLimit } from '../electrical/pv-limits.js';
 import { protectiveDistance } from '../electrical/reach.js';
+import { taken, workingOf } from '../electrical/working.js';
 import type { Part } from '../model/catalogue.js';
+import type { SiteEquipment } from '../model/site.js';
+import { isNec } from '../model/words.js';
+import { ultimateSources } from '../site/inputs.js';
 import { figure } from '../text/figures.js';
+import { cited } from '../text/origin.js';
 import { calculation, type Calculated } from './calculation.js';
 import { keeper } from './kept.js';
+import { convertersOf } from './rating-facts.js';
 import type { Selected, PartFigures } from './select.js';
 import type { JobContext } from './survey-facts.js';
 
@@ -21,6 +28,7 @@ export function calculationsOf(
       working,
     ),
   );
+  found.push(...limitsOf(job, one));
   for (const asked of [nominalCurrent, sccr, withstand]) {
     if (asked) found.push(calculation(asked.rule.id, asked.rule.title, asked.working));
   }
@@ -29,6 +37,33 @@ export function calculationsOf(
   if (part.up !== null && withstand)
     found.push(reachCalculation(job, part, part.up, figures.lead, withstand));
   return found;
+}
+
+/** What bounds the voltage of an array: that of its converters, and with the NEC that of 690.7. */
+function limitsOf(job: JobContext, { requirement, placement }: Selected): readonly Calculated[] {
+  const array = requirement.voltages.find((v) => v.rule.id === 'rate/array-voltage');
+  if (!array || array.bound !== undefined) return [];
+  const against = `the array reaches ${figure(array.value, 'V')}`;
+  const { basis, occupancy } = job.site;
+  const found: Calculated[] = [];
+  const arrays = new Set<SiteEquipment>();
+  for (const port of placement.ports) {
+    for (const source of ultimateSources(port)) if (source.kind === 'array') arrays.add(source);
+    for (const { tag, facts } of convertersOf(port)) {
+      const bears = facts.max_dc_voltage;
+      if (!bears) continue;
+      const says = `Highest DC voltage that ${tag} bears`;
+      const step = taken('Umax', says, bears.value, 'V', 'stated', cited(bears.origin));
+      found.push(calculation(array.rule.id, `${says}; ${against}`, workingOf([], step)));
+    }
+  }
+  if (!isNec(basis.value)) return found;
+  const groundMounted = [...arrays].every((a) => a.facts.mounting?.value === 'ground');
+  const most = pvVoltageLimit({ occupancy: occupancy.value, groundMounted });
+  const says = 'Highest DC voltage that 690.7 allows here';
+  const source = `NEC ${basis.value.slice('nec-'.length)} 690.7`;
+  const step = taken('Ulimit', says, most, 'V', 'published', source);
+  return [...found, calculation(array.rule.id, `${says}; ${against}`, workingOf([], step))];
 }
 
 const reaches = keeper<Calculated>();

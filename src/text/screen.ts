@@ -19,7 +19,8 @@ export function printable(text: string, longest = LONGEST): string {
     UNSEEN,
     (c) => CONTROL_NAMES[c] ?? `\\u${(c.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`,
   );
-  return cut === text ? safe : `${safe}… (${String(text.length - longest)} more characters)`;
+  const left = text.length - longest;
+  return cut === text ? safe : `${safe}… (${String(left)} more character${left === 1 ? '' : 's'})`;
 }
 
 /** A column of a table on the screen. */

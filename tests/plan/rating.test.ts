@@ -621,6 +621,21 @@ describe('2.4 currents', () => {
     expect(asked?.who).toBe('maker');
   });
 
+  it('shows what bounds the voltage of an array beside it: its converter, and NEC 690.7', () => {
+    const rows = `CC charge-controller; dc_inputs=1; max_dc_voltage=250; place=Hut
+      A array; connects_to=CC; run_length=4 m; open_circuit_voltage=200`;
+    const limits = (facts: string, more = ''): readonly (readonly [string, number | undefined])[] =>
+      one(planOf(facts, `${rows}${more}`), 'CC:dc-in-1')
+        .calculations.filter((c) => c.title.includes('the array reaches'))
+        .map((c) => [c.title, c.steps.at(-1)?.value]);
+    const bears = ['Highest DC voltage that CC bears; the array reaches 200 V', 250];
+    const allowed = 'Highest DC voltage that 690.7 allows here; the array reaches 200 V';
+    expect(limits('occupancy=dwelling')).toEqual([bears, [allowed, 600]]);
+    expect(limits('occupancy=other')).toEqual([bears, [allowed, 1000]]);
+    expect(limits('occupancy=dwelling', '; mounting=ground')).toEqual([bears, [allowed, 1500]]);
+    expect(limits('basis=iec; earthing=TN')).toEqual([bears]);
+  });
+
   it('an array without Isc or strings: chosen, to be confirmed', () => {
     const plan = planOf(
       'lowest_temp=25 C',
