@@ -59,6 +59,11 @@ export function wiringOf(
     wireRange: part && part.wireRange !== '' ? part.wireRange : byInstructions,
     notes: [
       ...(leads?.notes ?? []),
+      ...(requirement.current === undefined
+        ? [
+            'Whether alternating or direct current comes here isn’t known: the conductors stand for the most that there may be.',
+          ]
+        : []),
       ...chargeNotes(one),
       ...thinLeadNotes(job, one),
       ...groundedNotes(job, one),

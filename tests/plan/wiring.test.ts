@@ -292,9 +292,11 @@ describe('colours, leads and instructions', () => {
   it('doesn’t say alternating or direct where that isn’t known', () => {
     const rows = `WT wind-turbine; place=Hill; connects_to=X; run_length=4 m
       X charge-controller; dc_inputs=1; max_dc_voltage=250; place=Hut`;
-    expect(new Set(one(planOf('', rows), 'WT:output').wiring.measurements.map((m) => m.current))).toEqual(
-      new Set([null]),
-    );
+    const { measurements, notes } = one(planOf('', rows), 'WT:output').wiring;
+    expect(new Set(measurements.map((m) => m.current))).toEqual(new Set([null]));
+    expect(
+      notes.some((n) => n.startsWith('Whether alternating or direct current comes here isn’t known')),
+    ).toBe(true);
   });
 
   it('names the AC input of an inverter that may feed back', () => {
