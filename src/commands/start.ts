@@ -17,7 +17,10 @@ export function addStart(parser: Argv, act: Act): Argv {
     (p) =>
       withCommonOptions(p)
         .positional('folder', { type: 'string', demandOption: true, describe: 'A folder without such files' })
-        .example('$0 start out/begin', 'five files, one invented row each'),
+        .example(
+          '$0 start out/begin',
+          'settings, column map, and catalogue, library and list of one invented row each',
+        ),
     (given) => act((context) => start(given, context)),
   );
 }

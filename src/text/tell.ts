@@ -19,7 +19,7 @@ export interface JobLine {
   readonly confirm: number;
 }
 
-/** Items of one kind that a screen shows for one file before it counts the rest. */
+/** Items of one kind that a screen shows for one column of a file before it counts the rest. */
 const MOST_OF_A_KIND = 5;
 
 const SEVERITY_ORDER: readonly Severity[] = ['conflict', 'missing', 'confirm'];
@@ -70,7 +70,7 @@ interface Group {
 
 /**
  * Open items as a screen shows them: the same gap through a batch once, with its number of jobs; at most five of one
- * kind a file, the rest counted; what is only to confirm is counted unless it belongs to no job or `all` is set.
+ * kind a column, the rest counted, so that a column full of faults hides none of another; what is only to confirm is counted unless it belongs to no job or `all` is set.
  * @param items all items of the run, in their order
  * @param all true: confirmations of jobs are shown as well
  * @param rest where all of them can be seen
@@ -86,18 +86,18 @@ export function itemsText(
   for (const severity of SEVERITY_ORDER) {
     const groups = grouped(shown.filter((i) => i.item.severity === severity));
     const used = new Map<string, number>();
-    const uncounted = new Map<string, { code: string; file: string; count: number }>();
+    const uncounted = new Map<string, { code: string; file: string; column: string; count: number }>();
     for (const group of groups) {
       const { item } = group.first;
-      const key = JSON.stringify([item.code, item.file]);
+      const { code, file, column } = item;
+      const key = JSON.stringify([code, file, column]);
       const already = used.get(key) ?? 0;
       used.set(key, already + 1);
       if (already < MOST_OF_A_KIND) out.push(itemText(item, jobsText(group.jobs)));
-      else
-        uncounted.set(key, { code: item.code, file: item.file, count: (uncounted.get(key)?.count ?? 0) + 1 });
+      else uncounted.set(key, { code, file, column, count: (uncounted.get(key)?.count ?? 0) + 1 });
     }
-    for (const { code, file, count } of uncounted.values()) {
-      const where = file === '' ? '' : ` in ${placeText({ file, line: 0, column: '' })}`;
+    for (const { code, file, column, count } of uncounted.values()) {
+      const where = file === '' ? '' : ` in ${placeText({ file, line: 0, column })}`;
       out.push(`${severity}  and ${String(count)} more of ${code}${where}: ${rest}\n`);
     }
   }

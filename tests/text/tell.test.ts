@@ -61,13 +61,22 @@ describe('placeText', () => {
 });
 
 describe('itemsText', () => {
-  it('shows at most five of one kind a file and counts the rest', () => {
+  it('shows at most five of one kind a column and counts the rest', () => {
     const items = Array.from({ length: 9 }, (_, i) =>
       of('A', { line: i + 2, message: `Row ${String(i)} has no length.` }),
     );
     const text = itemsText(items, false);
     expect(text.match(/has no length/g)).toHaveLength(5);
     expect(text).toContain('and 4 more of fact/run-length in a.csv');
+  });
+  it('hides no fault of one column behind those of another', () => {
+    const filled = Array.from({ length: 9 }, (_, i) =>
+      of('A', { line: i + 2, column: 'run_length', message: `Row ${String(i)} has no length.` }),
+    );
+    const kind = of('A', { line: 20, column: 'kind', message: 'The kind can’t be understood.' });
+    const text = itemsText([...filled, kind], false);
+    expect(text).toContain('The kind can’t be understood.');
+    expect(text).toContain('and 4 more of fact/run-length in a.csv:run_length');
   });
   it('says the same gap of several jobs once, with their number', () => {
     const message = 'No part in your catalogue is listed for ungrounded systems.';
