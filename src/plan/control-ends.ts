@@ -1,10 +1,8 @@
 import type { PlacedNote } from '../model/message.js';
 import type { SitePort } from '../model/site.js';
-import type { Strength } from '../model/words.js';
-import type { AnyPlacementRule } from '../rules/placement-facts.js';
-import { EXEMPTION_RULE, PLACEMENT_RULES } from '../rules/rulebook.js';
+import { CONTROL_RULE, EXEMPTION_RULE } from '../rules/rulebook.js';
 import { placementFacts, type JobContext } from './survey-facts.js';
-import { strongest, waive, type Placement, type Refusal, type Verdict } from './verdict.js';
+import { isOpen, strongest, waive, type Placement, type Refusal, type Verdict } from './verdict.js';
 
 /** The other end of a control circuit that has a protector: a place of its own for each circuit. */
 export function otherEnds(
@@ -19,19 +17,19 @@ export function otherEnds(
     const own = circuit.ports[0];
     const verdict = own && verdicts.get(own);
     if (!own || !verdict) continue;
-    const decided = placementDecisionOf(job, own);
+    const decided = CONTROL_RULE.decide(placementFacts(job, own));
     for (const run of own.runs) {
       const port = run.from === own ? run.to : run.from;
       if (port.equipment.kind === 'control-circuit') continue;
       const facts = placementFacts(job, port);
       if (decided.outcome !== 'placed') {
-        const { because, open } = decided;
-        refusals.push({ port, rule: 'place/control', because: `${circuit.tag}: ${because}`, open });
+        const because = `${circuit.tag}: ${decided.because}`;
+        refusals.push({ port, rule: CONTROL_RULE.id, because, open: isOpen(decided) });
         continue;
       }
       const there: Verdict = { port, reasons: [], refusals: [] };
       const because = `the other end of the control circuit ${circuit.tag}: ${decided.because}`;
-      there.reasons.push({ rule: decided.rule, strength: decided.strength, because });
+      there.reasons.push({ rule: CONTROL_RULE, strength: decided.strength, because });
       waive(there, facts, notes);
       if (circuit.facts.protect?.value === false || there.reasons.length === 0) {
         refusals.push({
@@ -50,22 +48,4 @@ export function otherEnds(
     }
   }
   return { placements, refusals };
-}
-
-function placementDecisionOf(
-  job: JobContext,
-  port: SitePort,
-):
-  | { outcome: 'placed'; rule: AnyPlacementRule; strength: Strength; because: string }
-  | { outcome: 'not-placed'; because: string; open: boolean } {
-  const rule = PLACEMENT_RULES.find((r) => r.id === 'place/control');
-  if (!rule) throw new Error('no rule for control circuits');
-  const decision = rule.decide(placementFacts(job, port));
-  return decision.outcome === 'placed'
-    ? { outcome: 'placed', rule, strength: decision.strength, because: decision.because }
-    : {
-        outcome: 'not-placed',
-        because: decision.because,
-        open: decision.outcome === 'not-placed' && decision.open === true,
-      };
 }

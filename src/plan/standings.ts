@@ -125,7 +125,7 @@ function openBook(): Book {
         const entries = byRule.get(id);
         if (!entries) continue;
         if (entries.size === 1) found.push(...entries.values());
-        else found.push(...[...entries.values()].sort((a, b) => place(a) - place(b)));
+        else found.push(...[...entries.values()].sort((a, b) => rank(a) - rank(b)));
       }
       // A rule may say the same twice of one port: a control circuit's other end is asked once a circuit.
       for (const one of found) if (one.because !== '') one.at = [...new Set(one.at)];
@@ -134,7 +134,7 @@ function openBook(): Book {
   };
 }
 
-const place = ({ standing }: PlannedStanding): number => STANDINGS.indexOf(standing);
+const rank = ({ standing }: PlannedStanding): number => STANDINGS.indexOf(standing);
 const not = (because: string): Stands => ({ standing: 'does not apply', because });
 const MET: Stands = { standing: 'met', because: '' };
 /** A rule that places is met as it asks: what is recommended here no code requires. */

@@ -82,6 +82,11 @@ export function judge(job: JobContext, port: SitePort, notes: PlacedNote[]): Ver
   return verdict;
 }
 
+/** True where a fact that decides isn't known. */
+export function isOpen(decision: PlacementDecision): boolean {
+  return decision.outcome === 'not-placed' && decision.open === true;
+}
+
 function take(
   verdict: Verdict,
   rule: AnyPlacementRule,
@@ -92,8 +97,8 @@ function take(
   if (decision.outcome === 'placed') {
     verdict.reasons.push({ rule, strength: decision.strength, because: decision.because });
   } else {
-    const open = decision.outcome === 'not-placed' && decision.open === true;
-    verdict.refusals.push({ port: verdict.port, rule: rule.id, because: decision.because, open });
+    const { because } = decision;
+    verdict.refusals.push({ port: verdict.port, rule: rule.id, because, open: isOpen(decision) });
   }
 }
 

@@ -74,6 +74,9 @@ export const PLACEMENT_RULES: readonly AnyPlacementRule[] = [
 /** The placement rule that needs the reach of what was chosen. */
 export const REACH_RULE: AnyPlacementRule = gridTieAc;
 
+/** The placement rule that also asks at the other end of what it looks at. */
+export const CONTROL_RULE: AnyPlacementRule = control;
+
 /** The placement rule that takes away. */
 export const EXEMPTION_RULE: AnyPlacementRule = farEndExempt;
 
