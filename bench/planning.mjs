@@ -11,7 +11,7 @@ import {
   scheduleCsv,
   defaultSettings,
 } from '../dist/index.js';
-import { parserOptions } from '../dist/read/records.js';
+import { parserOptions } from '../dist/read/file/records.js';
 import { writeWhole } from '../dist/output/whole-file.js';
 import { bigList } from './generate.mjs';
 import { median } from './processes.mjs';

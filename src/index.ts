@@ -6,35 +6,34 @@
  */
 
 // Read: what stands in a file never throws; it comes back as items.
-export { readCatalogue, readCatalogueText, type CatalogueReading } from './read/catalogue.js';
+export { readCatalogue, readCatalogueText, type CatalogueReading } from './read/company/catalogue.js';
 export {
   draftColumnMap,
   readColumnMap,
   ColumnMapSchema,
   type ColumnMap,
   type ColumnMapReading,
-} from './read/column-map.js';
-export { findCompanyFiles, type CompanyFiles } from './read/find.js';
-export { readLibrary, readLibraryText, type Library, type LibraryReading } from './read/library.js';
+} from './read/table/column-map.js';
+export { findCompanyFiles, type CompanyFiles } from './read/file/find.js';
+export { readLibrary, readLibraryText, type Library, type LibraryReading } from './read/company/library.js';
 export {
   readLists,
   readListContents,
   readListText,
-  type ListOptions,
-  type NamedContent,
   type ReadOptions,
   type ReadResult,
-} from './read/lists.js';
-export { jsonSchemas, type PublishedSchema } from './read/schemas.js';
-export { readSettings, type SettingsReading } from './read/settings.js';
-export type { Dialect, Understood } from './read/table.js';
+} from './read/list/lists.js';
+export type { ListOptions, NamedContent } from './read/list/list-options.js';
+export { jsonSchemas, type PublishedSchema } from './read/company/schemas.js';
+export { readSettings, type SettingsReading } from './read/company/settings.js';
+export type { Dialect, Understood } from './read/table/table.js';
 
 // Survey and plan: one job, in memory.
 export { surveySite } from './site/survey.js';
-export { placeItems } from './plan/items.js';
+export { placeItems } from './plan/items/items.js';
 export { planJob } from './plan/plan-job.js';
-export { libraryLacks } from './plan/library-lacks.js';
-export { rangeOf, type PartUse, type Range, type RangeCover, type RangeLine } from './plan/range.js';
+export { libraryLacks } from './range/library-lacks.js';
+export { rangeOf, type PartUse, type Range, type RangeCover, type RangeLine } from './range/range.js';
 export { ALL_RULES } from './rules/rulebook.js';
 
 // Render: a plan as self-contained HTML with the metadata of its PDF.
@@ -44,7 +43,7 @@ export {
   type DocumentContext,
   type DocumentKind,
   type JobPhoto,
-} from './documents/context.js';
+} from './documents/parts/context.js';
 
 // Print: HTML as bytes; the browser starts with the first document.
 export { embeddedFonts, type EmbeddedFonts } from './print/fonts.js';

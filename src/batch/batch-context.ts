@@ -1,6 +1,6 @@
 import { stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
-import type { DocumentContext } from '../documents/context.js';
+import type { DocumentContext } from '../documents/parts/context.js';
 import type { Catalogue } from '../model/catalogue.js';
 import type { Failure } from '../model/failure.js';
 import type { JobList } from '../model/list.js';

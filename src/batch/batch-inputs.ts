@@ -2,12 +2,12 @@ import type { Catalogue } from '../model/catalogue.js';
 import type { JobList, LibraryHeading, MissingModel } from '../model/list.js';
 import type { OpenItem } from '../model/message.js';
 import type { Settings } from '../model/settings.js';
-import { readCatalogue } from '../read/catalogue.js';
-import { readColumnMap } from '../read/column-map.js';
-import { findCompanyFiles } from '../read/find.js';
-import { readLibrary } from '../read/library.js';
-import { readLists } from '../read/lists.js';
-import { readSettings } from '../read/settings.js';
+import { readCatalogue } from '../read/company/catalogue.js';
+import { readColumnMap } from '../read/table/column-map.js';
+import { findCompanyFiles } from '../read/file/find.js';
+import { readLibrary } from '../read/company/library.js';
+import { readLists } from '../read/list/lists.js';
+import { readSettings } from '../read/company/settings.js';
 import type { BatchOptions } from './batch-options.js';
 import { readLogo } from './pictures.js';
 

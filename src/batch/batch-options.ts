@@ -1,9 +1,8 @@
 import type { ExitStatus } from '../model/exit-status.js';
 import type { AskedModel } from '../model/list.js';
-import type { Note, OpenItem } from '../model/message.js';
+import type { Note, OpenItem, JobItem } from '../model/message.js';
 import type { ReportLine } from '../output/tables.js';
-import type { Dialect } from '../read/table.js';
-import type { JobItem } from '../text/tell.js';
+import type { Dialect } from '../read/table/table.js';
 
 /** What a batch is to do; paths as they were given. */
 export interface BatchOptions {

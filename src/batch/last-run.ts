@@ -1,9 +1,9 @@
+import type { JobItem } from '../model/message.js';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
 import type { ReportLine } from '../output/tables.js';
 import { writeWholeFile } from '../output/whole-file.js';
-import type { JobItem } from '../text/tell.js';
 
 const lastRunSchema = z.object({
   date: z.string(),

@@ -1,10 +1,10 @@
+import type { JobItem } from '../model/message.js';
 import type { AskedModel, JobList, MissingModel, RowField } from '../model/list.js';
-import { LIBRARY_VOCABULARY } from '../read/list-vocabulary.js';
-import type { JobItem } from '../text/tell.js';
-import { KIND_MISSING } from '../text/messages/list.js';
-import { RATE_MESSAGES } from '../text/messages/rate.js';
-import { modelKey } from '../text/model-key.js';
-import { byNaturalOrder } from '../text/natural-order.js';
+import { LIBRARY_VOCABULARY } from '../read/table/list-vocabulary.js';
+import { KIND_MISSING } from '../words/messages/list.js';
+import { RATE_MESSAGES } from '../words/messages/rate.js';
+import { modelKey } from '../words/model-key.js';
+import { byNaturalOrder } from '../model/natural-order.js';
 
 /** The facts that a library could state of a model, in the order of the contract; how an array is laid out isn't the maker's. */
 const OF_A_MODEL = LIBRARY_VOCABULARY.fields.filter(

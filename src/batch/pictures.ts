@@ -1,11 +1,11 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { dirname, extname, join, resolve } from 'node:path';
-import type { JobPhoto } from '../documents/context.js';
+import type { JobPhoto } from '../documents/parts/context.js';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import type { OpenItem } from '../model/message.js';
-import { itemAt, note } from '../text/message-kit.js';
-import { BATCH_MESSAGES } from '../text/messages/batch.js';
+import { itemAt, note } from '../words/message-kit.js';
+import { BATCH_MESSAGES } from '../words/messages/batch.js';
 import { dataFingerprint, type Fingerprint } from './fingerprint.js';
 
 // Bytes; larger pictures would make a pack that no mail takes.

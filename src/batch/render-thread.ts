@@ -1,5 +1,5 @@
 import { parentPort } from 'node:worker_threads';
-import type { DocumentContext } from '../documents/context.js';
+import type { DocumentContext } from '../documents/parts/context.js';
 import { renderDocuments } from '../documents/render.js';
 import type { ExitStatus } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';

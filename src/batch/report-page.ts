@@ -1,11 +1,12 @@
+import type { JobItem } from '../model/message.js';
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { z } from 'zod';
-import { loadTemplates } from '../documents/templates.js';
+import { loadTemplates } from '../documents/parts/templates.js';
 import type { ReportLine } from '../output/tables.js';
-import { gapsOf, gapText } from '../text/gaps.js';
-import { counted } from '../text/screen.js';
-import { placeText, type JobItem } from '../text/tell.js';
+import { gapsOf, gapText } from '../screen/gaps.js';
+import { counted } from '../screen/text-table.js';
+import { placeText } from '../screen/tell.js';
 import { WHOS } from '../model/words.js';
 
 const count = z.object({ value: z.string(), count: z.number() });

@@ -7,8 +7,8 @@ import { lockOutput } from '../output/lock.js';
 import { sweepTemporaryFiles } from '../output/whole-file.js';
 import { embeddedFonts } from '../print/fonts.js';
 import { withPrinter } from '../print/printer.js';
-import { BATCH_MESSAGES } from '../text/messages/batch.js';
-import { note } from '../text/message-kit.js';
+import { BATCH_MESSAGES } from '../words/messages/batch.js';
+import { note } from '../words/message-kit.js';
 import {
   sharedFingerprints,
   type BatchContext,

@@ -1,10 +1,10 @@
 import type { Argv } from 'yargs';
 import type { ExitStatus, OpenItem, Range, Settings } from '../index.js';
-import { note } from '../text/message-kit.js';
-import { COMMAND_MESSAGES } from '../text/messages/command.js';
-import { coverTable, gapsText, libraryTable, partsText, type ModelTold } from '../text/range.js';
-import { counted, printable } from '../text/screen.js';
-import { itemsText, itemText } from '../text/tell.js';
+import { note } from '../words/message-kit.js';
+import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { coverTable, gapsText, libraryTable, partsText, type ModelTold } from '../screen/range.js';
+import { counted, printable } from '../screen/text-table.js';
+import { itemsText, itemText } from '../screen/tell.js';
 import type { Act, CommonOptions, Context } from './context.js';
 import { withCommonOptions } from './options.js';
 import { listsOf, textOption, WrongCommandLine } from './usage.js';

@@ -1,11 +1,11 @@
 import { access } from 'node:fs/promises';
 import type { Argv } from 'yargs';
 import type { ExitStatus } from '../index.js';
-import { note } from '../text/message-kit.js';
-import { COMMAND_MESSAGES } from '../text/messages/command.js';
-import { counted } from '../text/screen.js';
-import { itemsText, itemText } from '../text/tell.js';
-import { dialectText, headingsTable } from '../text/understood.js';
+import { note } from '../words/message-kit.js';
+import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { counted } from '../screen/text-table.js';
+import { itemsText, itemText } from '../screen/tell.js';
+import { dialectText, headingsTable } from '../screen/understood.js';
 import type { Act, Context } from './context.js';
 import { withInputOptions } from './options.js';
 import { readAll, type ReadingArguments } from './reading.js';

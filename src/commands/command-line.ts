@@ -1,9 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import yargs, { type Argv } from 'yargs';
 import type { ExitStatus } from '../index.js';
-import { note } from '../text/message-kit.js';
-import { COMMAND_MESSAGES } from '../text/messages/command.js';
-import { noteText } from '../text/tell.js';
+import { note } from '../words/message-kit.js';
+import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { noteText } from '../screen/tell.js';
 import { addCatalogue } from './catalogue.js';
 import { addColumns } from './columns.js';
 import type { Act, Context } from './context.js';

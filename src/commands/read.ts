@@ -1,8 +1,9 @@
+import type { JobItem } from '../index.js';
 import type { Argv } from 'yargs';
 import type { ExitStatus } from '../index.js';
-import { surveyText } from '../text/survey.js';
-import { itemsText, itemText, type JobItem } from '../text/tell.js';
-import { dialectText } from '../text/understood.js';
+import { surveyText } from '../screen/survey.js';
+import { itemsText, itemText } from '../screen/tell.js';
+import { dialectText } from '../screen/understood.js';
 import type { Act, Context } from './context.js';
 import { withInputOptions } from './options.js';
 import { readAll, type ReadingArguments } from './reading.js';

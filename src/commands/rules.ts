@@ -1,8 +1,8 @@
 import type { Argv } from 'yargs';
-import { note } from '../text/message-kit.js';
-import { nearest } from '../text/closeness.js';
-import { COMMAND_MESSAGES } from '../text/messages/command.js';
-import { rulebookTable, ruleText } from '../text/rulebook.js';
+import { note } from '../words/message-kit.js';
+import { nearest } from '../words/closeness.js';
+import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { rulebookTable, ruleText } from '../screen/rulebook-page.js';
 import type { Act, CommonOptions, Context } from './context.js';
 import { withCommonOptions } from './options.js';
 import { unmarkPlain, WrongCommandLine } from './usage.js';

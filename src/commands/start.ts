@@ -1,10 +1,10 @@
 import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Argv } from 'yargs';
-import { note } from '../text/message-kit.js';
-import { COMMAND_MESSAGES } from '../text/messages/command.js';
-import { printable } from '../text/screen.js';
-import { startFiles } from '../text/start-files.js';
+import { note } from '../words/message-kit.js';
+import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { printable } from '../screen/text-table.js';
+import { startFiles } from '../screen/start-files.js';
 import type { Act, CommonOptions, Context } from './context.js';
 import { withCommonOptions } from './options.js';
 import { listsOf } from './usage.js';

@@ -1,13 +1,13 @@
 import type { Plan } from '../model/plan.js';
 import type { RenderedDocument } from '../model/print.js';
-import { closeoutPack } from './closeout-pack.js';
-import type { DocumentContext, DocumentKind } from './context.js';
-import { DOCUMENT_KINDS } from './context.js';
-import { labelSheets } from './labels.js';
-import { ownerSheet } from './owner-sheet.js';
-import { permitSheet, separatePermitSheets } from './permit-sheet.js';
-import type { Shown } from './shown.js';
-import { shown } from './shown.js';
+import { closeoutPack } from './closeout-pack/pages.js';
+import type { DocumentContext, DocumentKind } from './parts/context.js';
+import { DOCUMENT_KINDS } from './parts/context.js';
+import { labelSheets } from './labels/pages.js';
+import { ownerSheet } from './owner-sheet/pages.js';
+import { permitSheet, separatePermitSheets } from './permit-sheet/pages.js';
+import type { Shown } from './parts/shell.js';
+import { shown } from './parts/shell.js';
 
 const RENDERERS: { readonly [K in DocumentKind]: (given: Shown) => Promise<RenderedDocument> } = {
   'closeout-pack': closeoutPack,

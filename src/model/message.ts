@@ -33,3 +33,9 @@ export interface OpenItem extends Note, Place {
 export interface Unreadable extends OpenItem {
   readonly unreadable: true;
 }
+
+/** An open item with the job that it belongs to; `` where it belongs to none. */
+export interface JobItem {
+  readonly job: string;
+  readonly item: OpenItem;
+}

@@ -15,6 +15,13 @@ export interface RuleCard {
   readonly sources: SourcesByBasis;
 }
 
+/** What the rulebook prints of a rule; a placement rule has its strengths and the ports that it looks at. */
+export interface PrintedRule extends RuleCard {
+  readonly facts: readonly string[];
+  readonly strength?: { readonly [B in Basis]?: readonly Strength[] };
+  readonly looksAt?: { readonly kinds: readonly string[]; readonly ports: readonly string[] };
+}
+
 /** One run at a port, as a rule sees it. */
 export interface RunFacts {
   /** Tag of the row whose `run_length` is asked for where it is missing; `` where every length is stated. */

@@ -1,5 +1,5 @@
 import { PlanSchema, type Plan } from '../model/plan.js';
-import { kept } from '../text/figures.js';
+import { kept } from '../words/figures.js';
 import { roundFigure } from './csv.js';
 
 /**

@@ -1,8 +1,8 @@
+import type { JobItem } from '../model/message.js';
 import type { Catalogue } from '../model/catalogue.js';
 import { FIELD_NAMES } from '../model/fields.js';
 import type { AskedModel, LibraryHeading } from '../model/list.js';
 import type { Plan, PlannedChannel, PlannedProtector } from '../model/plan.js';
-import type { JobItem } from '../text/tell.js';
 import { csvText, type Cell } from './csv.js';
 
 const joined = (values: readonly string[]): string => values.join('; ');

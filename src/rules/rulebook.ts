@@ -1,4 +1,4 @@
-import type { PrintedRule } from '../text/rulebook.js';
+import type { PrintedRule } from '../model/rule.js';
 import type { AnyFitRule } from './fit-facts.js';
 import { arrayPole } from './indicate/array-pole.js';
 import { batteryPole } from './indicate/battery-pole.js';

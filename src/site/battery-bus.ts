@@ -1,5 +1,5 @@
 import type { SiteEquipment, SitePort } from '../model/site.js';
-import { byNaturalOrder } from '../text/natural-order.js';
+import { byNaturalOrder } from '../model/natural-order.js';
 
 /**
  * The ports on a battery bus, through controllers and inverters that share it.

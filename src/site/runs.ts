@@ -1,5 +1,5 @@
 import type { SiteEquipment, SitePort, SiteRun } from '../model/site.js';
-import { byNaturalOrder } from '../text/natural-order.js';
+import { byNaturalOrder } from '../model/natural-order.js';
 import { samePlaceName } from './equipment.js';
 import type { Link } from './links.js';
 

@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { ALL_RULES, ColumnMapSchema } from '../../src/index.js';
-import { PART_FIELDS } from '../../src/read/catalogue-fields.js';
+import { PART_FIELDS } from '../../src/read/company/catalogue-fields.js';
 import { freshFolder, projectPath, shuntbook } from './command.js';
 
 const LIST = 'fixtures/demo/grid.csv';

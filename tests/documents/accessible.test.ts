@@ -1,7 +1,7 @@
 import axe from 'axe-core';
 import type { Page } from 'puppeteer';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { DocumentContext } from '../../src/documents/context.js';
+import type { DocumentContext } from '../../src/documents/parts/context.js';
 import { renderDocuments } from '../../src/documents/render.js';
 import type { Plan } from '../../src/model/plan.js';
 import { defaultSettings } from '../../src/model/settings.js';

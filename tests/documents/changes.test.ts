@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { changeTexts } from '../../src/documents/views/changes.js';
+import { changeTexts } from '../../src/documents/closeout-pack/changes.js';
 import type { Plan } from '../../src/model/plan.js';
 import { item } from './fixtures/builder.js';
 import { hutPlan } from './fixtures/plans.js';

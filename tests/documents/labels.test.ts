@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { DocumentContext } from '../../src/documents/context.js';
-import { labelSize } from '../../src/documents/label-grid.js';
+import type { DocumentContext } from '../../src/documents/parts/context.js';
+import { labelSize } from '../../src/documents/labels/label-grid.js';
 import { renderDocument } from '../../src/documents/render.js';
 import type { Settings } from '../../src/model/settings.js';
 import { SettingsSchema } from '../../src/model/settings.js';

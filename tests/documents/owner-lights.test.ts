@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { Plan } from '../../src/model/plan.js';
-import { lightGroups } from '../../src/documents/views/owner-lights.js';
-import { ownerStrings } from '../../src/text/languages.js';
+import { lightGroups } from '../../src/documents/parts/owner-lights.js';
+import { ownerStrings } from '../../src/words/languages.js';
 import { planOf } from '../plan/plan-of.js';
 
 /** Every picture of a protector, a line each: the word of the state, and each light as it looks then. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { DocumentContext } from '../../src/documents/context.js';
+import type { DocumentContext } from '../../src/documents/parts/context.js';
 import { renderDocument } from '../../src/documents/render.js';
 import type { Plan, PlannedProtector } from '../../src/model/plan.js';
 import { defaultSettings } from '../../src/model/settings.js';

@@ -1,10 +1,10 @@
 import { syllable } from 'syllable';
 import { describe, expect, it } from 'vitest';
-import type { DocumentContext } from '../../src/documents/context.js';
+import type { DocumentContext } from '../../src/documents/parts/context.js';
 import { renderDocument } from '../../src/documents/render.js';
 import { INDICATOR_CAUSES, KINDS } from '../../src/model/words.js';
 import { defaultSettings } from '../../src/model/settings.js';
-import { filled, OWNER_LANGUAGE_CODES, ownerStrings } from '../../src/text/languages.js';
+import { filled, OWNER_LANGUAGE_CODES, ownerStrings } from '../../src/words/languages.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan, hutPlan } from './fixtures/plans.js';
 

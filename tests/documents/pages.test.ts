@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { DocumentContext } from '../../src/documents/context.js';
+import type { DocumentContext } from '../../src/documents/parts/context.js';
 import { renderDocuments } from '../../src/documents/render.js';
 import type { Note } from '../../src/model/message.js';
 import type { Plan } from '../../src/model/plan.js';

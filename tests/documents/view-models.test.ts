@@ -2,10 +2,10 @@ import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { CloseoutPackSchema } from '../../src/documents/views/closeout-pack.js';
-import { LabelsSchema } from '../../src/documents/views/labels.js';
-import { OwnerSheetSchema } from '../../src/documents/views/owner-sheet.js';
-import { PermitSheetSchema } from '../../src/documents/views/permit-sheet.js';
+import { CloseoutPackSchema } from '../../src/documents/closeout-pack/view.js';
+import { LabelsSchema } from '../../src/documents/labels/view.js';
+import { OwnerSheetSchema } from '../../src/documents/owner-sheet/view.js';
+import { PermitSheetSchema } from '../../src/documents/permit-sheet/view.js';
 
 const FOLDER = fileURLToPath(new URL('../../docs/view-models', import.meta.url));
 const SCHEMAS = {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { clauseStrip } from '../../src/documents/views/clause-strip.js';
-import { records } from '../../src/documents/views/checks.js';
-import { statedText } from '../../src/documents/views/site.js';
-import { wiringNotes } from '../../src/documents/views/wiring-note.js';
+import { clauseStrip } from '../../src/documents/permit-sheet/clause-strip.js';
+import { records } from '../../src/documents/closeout-pack/checks.js';
+import { statedText } from '../../src/documents/parts/site.js';
+import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
 import type { PlannedProtector } from '../../src/model/plan.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { PLACEMENT_RULES } from '../../src/rules/rulebook.js';

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { visibleData, visibleText } from '../../src/documents/visible-text.js';
+import { visibleData, visibleText } from '../../src/documents/parts/visible-text.js';
 
 const latin = (codePoint: number): boolean => codePoint < 0x250;
 const all = (): boolean => true;

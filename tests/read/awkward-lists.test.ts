@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it, test } from 'vitest';
 import { defaultSettings } from '../../src/model/settings.js';
 import { planJob } from '../../src/plan/plan-job.js';
-import { readCatalogue } from '../../src/read/catalogue.js';
-import { readColumnMap } from '../../src/read/column-map.js';
-import { readLibrary } from '../../src/read/library.js';
-import { readLists, type ReadResult } from '../../src/read/lists.js';
+import { readCatalogue } from '../../src/read/company/catalogue.js';
+import { readColumnMap } from '../../src/read/table/column-map.js';
+import { readLibrary } from '../../src/read/company/library.js';
+import { readLists, type ReadResult } from '../../src/read/list/lists.js';
 import { difference, plainPlan } from './plain-plan.js';
 import { itemsOf, plainJob } from './plain.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
-import { readCatalogue, readCatalogueText, type CatalogueReading } from '../../src/read/catalogue.js';
+import { readCatalogue, readCatalogueText, type CatalogueReading } from '../../src/read/company/catalogue.js';
 
 const read = (headings: string, ...rows: string[]): CatalogueReading =>
   readCatalogueText('catalogue.csv', [headings, ...rows, ''].join('\n'));

@@ -3,9 +3,9 @@ import { describe, expect, it, test } from 'vitest';
 import { FIELD_NAMES, FIELDS } from '../../src/model/fields.js';
 import type { Field } from '../../src/model/list.js';
 import { AC_SYSTEMS, BASES, KINDS } from '../../src/model/words.js';
-import type { CellContext, CellReading } from '../../src/read/cell-reading.js';
-import { readCell } from '../../src/read/cells.js';
-import { unitOf } from '../../src/text/units.js';
+import type { CellContext, CellReading } from '../../src/read/cell/cell-reading.js';
+import { readCell } from '../../src/read/cell/cells.js';
+import { unitOf } from '../../src/read/cell/units.js';
 
 const context: CellContext = { mark: 'auto', unit: null, temperature: 'C', words: new Map() };
 const read = (field: Field, text: string, more: Partial<CellContext> = {}): CellReading =>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { decode, type Decoded } from '../../src/read/decode.js';
+import { decode, type Decoded } from '../../src/read/file/decode.js';
 
 const text = (bytes: Uint8Array): Decoded => {
   const decoded = decode(bytes);

@@ -4,10 +4,10 @@ import { FIELD_NAMES } from '../../src/model/fields.js';
 import type { Field } from '../../src/model/list.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { planJob } from '../../src/plan/plan-job.js';
-import { ALIASES } from '../../src/read/aliases.js';
-import { dimensionOf } from '../../src/read/field-dimension.js';
-import { readCatalogue } from '../../src/read/catalogue.js';
-import { readListText, type ReadResult } from '../../src/read/lists.js';
+import { ALIASES } from '../../src/read/table/aliases.js';
+import { dimensionOf } from '../../src/read/cell/field-dimension.js';
+import { readCatalogue } from '../../src/read/company/catalogue.js';
+import { readListText, type ReadResult } from '../../src/read/list/lists.js';
 import { difference, plainPlan } from './plain-plan.js';
 import { plainJob } from './plain.js';
 

@@ -1,9 +1,9 @@
 import { describe, expect, it, test } from 'vitest';
 import { FIELD_NAMES } from '../../src/model/fields.js';
-import { ALIASES } from '../../src/read/aliases.js';
-import { CATALOGUE_VOCABULARY } from '../../src/read/catalogue-fields.js';
-import { headingIndex, headingKey, readHeading, type MappedHeading } from '../../src/read/headings.js';
-import { LIST_VOCABULARY } from '../../src/read/list-vocabulary.js';
+import { ALIASES } from '../../src/read/table/aliases.js';
+import { CATALOGUE_VOCABULARY } from '../../src/read/company/catalogue-fields.js';
+import { headingIndex, headingKey, readHeading, type MappedHeading } from '../../src/read/table/headings.js';
+import { LIST_VOCABULARY } from '../../src/read/table/list-vocabulary.js';
 
 const index = headingIndex(LIST_VOCABULARY, new Map());
 const withMap = (map: Record<string, MappedHeading>): typeof index =>

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { FIELD_NAMES } from '../../src/model/fields.js';
-import type { ReadResult } from '../../src/read/lists.js';
+import type { ReadResult } from '../../src/read/list/lists.js';
 import { itemsOf, read } from './plain.js';
 
 const said = (result: ReadResult): string[] => itemsOf(result).map((i) => `${i.code}:${i.line}:${i.column}`);

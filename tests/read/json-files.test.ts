@@ -3,10 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { defaultSettings } from '../../src/model/settings.js';
-import { ColumnMapSchema, draftColumnMap, readColumnMap } from '../../src/read/column-map.js';
-import { findCompanyFiles } from '../../src/read/find.js';
-import { readListText } from '../../src/read/lists.js';
-import { readSettings } from '../../src/read/settings.js';
+import { ColumnMapSchema, draftColumnMap, readColumnMap } from '../../src/read/table/column-map.js';
+import { findCompanyFiles } from '../../src/read/file/find.js';
+import { readListText } from '../../src/read/list/lists.js';
+import { readSettings } from '../../src/read/company/settings.js';
 import { plainJob } from './plain.js';
 
 const at = mkdtempSync(join(tmpdir(), 'shuntbook-json-'));

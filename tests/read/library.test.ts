@@ -1,7 +1,7 @@
 import { describe, expect, it, test } from 'vitest';
 import { defaultSettings, SettingsSchema } from '../../src/model/settings.js';
-import { readLibrary, readLibraryText, type Library } from '../../src/read/library.js';
-import { readListText, type ReadResult } from '../../src/read/lists.js';
+import { readLibrary, readLibraryText, type Library } from '../../src/read/company/library.js';
+import { readListText, type ReadResult } from '../../src/read/list/lists.js';
 
 const settings = defaultSettings();
 const LIBRARY = [

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, test } from 'vitest';
 import { SettingsSchema, defaultSettings } from '../../src/model/settings.js';
-import { readListContents, readLists, readListText, type ReadResult } from '../../src/read/lists.js';
+import { readListContents, readLists, readListText, type ReadResult } from '../../src/read/list/lists.js';
 import { codes, plainJob, read } from './plain.js';
 
 const settings = defaultSettings();

@@ -1,7 +1,8 @@
 import type { Fact } from '../../src/model/fact.js';
 import type { JobList } from '../../src/model/list.js';
 import { defaultSettings } from '../../src/model/settings.js';
-import { readListText, type ListOptions, type ReadResult } from '../../src/read/lists.js';
+import type { ListOptions } from '../../src/read/list/list-options.js';
+import { readListText, type ReadResult } from '../../src/read/list/lists.js';
 
 /** What a list says, without where and how it says it. Lengths and other figures to nine digits. */
 export interface PlainJob {

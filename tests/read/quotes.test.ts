@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
-import { checkQuotes } from '../../src/read/quotes.js';
-import { parserOptions, readRecords } from '../../src/read/records.js';
+import { checkQuotes } from '../../src/read/file/quotes.js';
+import { parserOptions, readRecords } from '../../src/read/file/records.js';
 
 const quoted = (cell: string): string => `"${cell.replaceAll('"', '""')}"`;
 

@@ -1,7 +1,8 @@
 import { describe, expect, it, test } from 'vitest';
 import { defaultSettings } from '../../src/model/settings.js';
-import { readLibraryText } from '../../src/read/library.js';
-import { readListContents, type NamedContent, type ReadResult } from '../../src/read/lists.js';
+import { readLibraryText } from '../../src/read/company/library.js';
+import type { NamedContent } from '../../src/read/list/list-options.js';
+import { readListContents, type ReadResult } from '../../src/read/list/lists.js';
 import { codes, itemsOf, read } from './plain.js';
 
 /** Lists that a person would read one way and a program might read another: the value is right, or one message says why there is none. */

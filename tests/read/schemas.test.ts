@@ -1,8 +1,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { defaultSettings } from '../../src/model/settings.js';
-import { ColumnMapSchema } from '../../src/read/column-map.js';
-import { jsonSchemas } from '../../src/read/schemas.js';
+import { ColumnMapSchema } from '../../src/read/table/column-map.js';
+import { jsonSchemas } from '../../src/read/company/schemas.js';
 
 test.each(jsonSchemas().map((s) => [s.path, s.text] as const))(
   '%s is what the code says (UPDATE_GOLDEN=1 writes it)',

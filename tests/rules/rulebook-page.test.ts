@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { ALL_RULES } from '../../src/rules/rulebook.js';
-import { rulebookPage } from '../../src/text/rulebook.js';
+import { rulebookPage } from '../../src/screen/rulebook-page.js';
 
 const PATH = 'docs/rulebook.md';
 

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { BASES } from '../../src/model/words.js';
 import { ALL_RULES } from '../../src/rules/rulebook.js';
-import { ruleText } from '../../src/text/rulebook.js';
+import { ruleText } from '../../src/screen/rulebook-page.js';
 import type { Table } from './table.js';
 
 const ROOMS = ['place', 'rate', 'wire', 'indicate'] as const;

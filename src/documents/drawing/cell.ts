@@ -1,4 +1,4 @@
-import { shortened } from '../css.js';
+import { shortened } from '../parts/css.js';
 import type { PlannedProtector } from '../../model/plan.js';
 import type { PortRow, Side, Unit } from './site-graph.js';
 import { SYMBOL_HEIGHT } from './symbols.js';

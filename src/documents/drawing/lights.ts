@@ -1,6 +1,6 @@
-import type { OwnerStrings, PlainLook } from '../../text/languages/owner-strings.js';
-import type { LightGroup } from '../views/owner-lights.js';
-import { plainNumber } from '../figures.js';
+import type { OwnerStrings, PlainLook } from '../../words/languages/owner-strings.js';
+import type { LightGroup } from '../parts/owner-lights.js';
+import { plainNumber } from '../parts/figures.js';
 import { drawing, element, line, rect, textAt } from './svg.js';
 import { textWidth } from './text-width.js';
 

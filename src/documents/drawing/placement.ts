@@ -1,6 +1,6 @@
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { isNec } from '../../model/words.js';
-import { runLength } from '../figures.js';
+import { runLength } from '../parts/figures.js';
 import { FONT, LINE } from './cell.js';
 import { cellSvg } from './cell-svg.js';
 import type { Layout } from './layout.js';

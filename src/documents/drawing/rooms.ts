@@ -1,5 +1,5 @@
-import { MARGIN, SHEETS } from '../css.js';
-import type { Sheet } from '../css.js';
+import { MARGIN, SHEETS } from '../parts/css.js';
+import type { Sheet } from '../parts/css.js';
 import type { Room } from './sheets.js';
 
 /** Heading above a drawing. */

@@ -1,6 +1,6 @@
 import type { Plan, PlannedEquipment, PlannedProtector, PlannedRun } from '../../model/plan.js';
 import { isNec } from '../../model/words.js';
-import { runLength } from '../figures.js';
+import { runLength } from '../parts/figures.js';
 
 /** The west side takes what feeds the equipment, the east side what it feeds. */
 export type Side = 'west' | 'east';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { plainNumber } from '../figures.js';
+import { plainNumber } from '../parts/figures.js';
 
 /** The markup of a drawing without its texts and attribute values: what a name of a list can't have written. */
 function bareMarkup(svg: string): string {

@@ -1,5 +1,5 @@
 import type { Given } from '../../model/rule.js';
-import { figure } from '../../text/figures.js';
+import { figure } from '../../words/figures.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 

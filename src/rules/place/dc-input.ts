@@ -1,8 +1,8 @@
 import type { PlacedNote } from '../../model/message.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
-import { about } from '../../text/message-kit.js';
-import { PLACE_MESSAGES } from '../../text/messages/place.js';
-import { figure, list } from '../../text/figures.js';
+import { about } from '../../words/message-kit.js';
+import { PLACE_MESSAGES } from '../../words/messages/place.js';
+import { figure, list } from '../../words/figures.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 

@@ -1,5 +1,5 @@
 import type { Given, PlacementDecision } from '../../model/rule.js';
-import { length } from '../../text/figures.js';
+import { length } from '../../words/figures.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 

@@ -1,5 +1,5 @@
 import type { Given, PlacementDecision } from '../../model/rule.js';
-import { figure } from '../../text/figures.js';
+import { figure } from '../../words/figures.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 

@@ -1,8 +1,8 @@
 import type { PlacedNote } from '../../model/message.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
-import { about } from '../../text/message-kit.js';
-import { PLACE_MESSAGES } from '../../text/messages/place.js';
-import { length } from '../../text/figures.js';
+import { about } from '../../words/message-kit.js';
+import { PLACE_MESSAGES } from '../../words/messages/place.js';
+import { length } from '../../words/figures.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 

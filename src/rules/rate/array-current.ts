@@ -2,8 +2,8 @@ import { arrayShortCircuitCurrent } from '../../electrical/short-circuit.js';
 import { statedAt, taken, workingOf } from '../../electrical/working.js';
 import type { Step } from '../../model/fact.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
-import { list } from '../../text/figures.js';
-import { cited } from '../../text/origin.js';
+import { list } from '../../words/figures.js';
+import { cited } from '../../words/origin.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
 import { ALL, sources } from '../sources.js';
 

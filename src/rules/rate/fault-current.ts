@@ -1,8 +1,8 @@
 import { taken, workingOf } from '../../electrical/working.js';
 import type { Working } from '../../model/fact.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
-import { list } from '../../text/figures.js';
-import { cited } from '../../text/origin.js';
+import { list } from '../../words/figures.js';
+import { cited } from '../../words/origin.js';
 import type { AnyRatingRule, FaultCurrentFacts, RatingFacts } from '../rating-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 

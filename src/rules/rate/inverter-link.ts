@@ -1,9 +1,9 @@
 import { arrayFloorFromInverter } from '../../electrical/continuous-voltage.js';
 import type { Working } from '../../model/fact.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
-import { figure } from '../../text/figures.js';
-import { about } from '../../text/message-kit.js';
-import { FACT_MESSAGES, RATE_MESSAGES } from '../../text/messages/rate.js';
+import { figure } from '../../words/figures.js';
+import { about } from '../../words/message-kit.js';
+import { FACT_MESSAGES, RATE_MESSAGES } from '../../words/messages/rate.js';
 import type { AnyRatingRule, ConverterFacts, RatingFacts } from '../rating-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 

@@ -1,6 +1,6 @@
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/words.js';
-import { figure } from '../../text/figures.js';
+import { figure } from '../../words/figures.js';
 import type { AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
 import { sources } from '../sources.js';
 

@@ -1,5 +1,5 @@
 import type { Fit, Given } from '../../model/rule.js';
-import { figure } from '../../text/figures.js';
+import { figure } from '../../words/figures.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
 import { ALL, sources } from '../sources.js';
 

@@ -4,10 +4,10 @@ import type { Working } from '../../model/fact.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { isNec } from '../../model/words.js';
-import { figure } from '../../text/figures.js';
-import { about } from '../../text/message-kit.js';
-import { FACT_MESSAGES, RATE_MESSAGES } from '../../text/messages/rate.js';
-import { cited } from '../../text/origin.js';
+import { figure } from '../../words/figures.js';
+import { about } from '../../words/message-kit.js';
+import { FACT_MESSAGES, RATE_MESSAGES } from '../../words/messages/rate.js';
+import { cited } from '../../words/origin.js';
 import type { AnyRatingRule, RatingFacts, TurbineFacts } from '../rating-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 

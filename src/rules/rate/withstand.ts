@@ -2,7 +2,7 @@ import { assumedWithstand } from '../../electrical/withstand.js';
 import { taken, workingOf } from '../../electrical/working.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import type { OvervoltageCategory } from '../../model/words.js';
-import { cited } from '../../text/origin.js';
+import { cited } from '../../words/origin.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
 import { ALL, sources } from '../sources.js';
 

@@ -1,0 +1,59 @@
+import type { RenderedDocument } from '../../model/print.js';
+import { pageRules } from '../parts/css.js';
+import type { PageRule } from '../parts/css.js';
+import { drawPlacement, fitsOn } from '../drawing/placement.js';
+import { largeRoom, largeSheet, smallRoom } from '../drawing/rooms.js';
+import type { Shown } from '../parts/shell.js';
+import { checkedView, marginsOf, metadataOf, pageRule, styleOf } from '../parts/shell.js';
+import { CloseoutPackSchema, closeoutPackView } from './view.js';
+
+/**
+ * The pages of the pack. Each section has a name of its own in the margin, since a browser can't number the pages of a
+ * table of contents; each wiring note has the tag of its protector.
+ */
+function pagesOf(given: Shown, onPaper: boolean): PageRule[] {
+  const { plan, paper } = given;
+  const section = (name: string, text: string, landscape = false): PageRule =>
+    pageRule(name, paper, text, landscape);
+  return [
+    section('', 'Cover'),
+    section('cautions', '1 Cautions'),
+    section('schedule', '2 Protection schedule', true),
+    pageRule('drawing', onPaper ? paper : largeSheet(paper), '3 Placement drawing', true),
+    ...plan.protectors.map((p, index) => section(`note-${index + 1}`, `4 Wiring notes · ${p.tag}`)),
+    section('calculations', '5 Calculations'),
+    section('checks', '6 Checks · 7 Commissioning record'),
+    section('open', '8 Open items · 9 Bare ports'),
+    section('site', '10 Site · 11 Sources · 12 Limits'),
+    section('photos', '13 Photos'),
+  ];
+}
+
+/** The closeout pack: everything that the crew and the office need of a job. */
+export async function closeoutPack(given: Shown): Promise<RenderedDocument> {
+  const { plan, context, paper, templates } = given;
+  const placement = await given.placement();
+  const onPaper = fitsOn(placement, smallRoom(paper));
+  const sheets = drawPlacement(plan, placement, onPaper ? smallRoom(paper) : largeRoom(paper));
+  const notePages = plan.protectors.map((_, index) => `#note-${index + 1} { page: note-${index + 1}; }`);
+  const rules = [pageRules(pagesOf(given, onPaper), marginsOf(given, 'Closeout pack')), ...notePages].join(
+    '\n',
+  );
+  const style = styleOf(given, ['base', 'safety', 'drawing', 'closeout-pack'], rules);
+  const view = checkedView(
+    'closeout-pack',
+    CloseoutPackSchema,
+    closeoutPackView(plan, context, paper, sheets, style),
+  );
+  return {
+    fileName: 'closeout-pack.pdf',
+    html: templates.render('closeout-pack', view),
+    metadata: metadataOf(
+      given,
+      view.title,
+      'Surge protection: schedule, placement drawing, wiring notes, calculations, checks',
+      ['surge protection', 'closeout'],
+      'en',
+    ),
+  };
+}

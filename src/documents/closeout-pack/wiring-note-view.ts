@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import { SvgSchema } from '../drawing/svg.js';
+import { CautionSchema } from '../parts/cautions.js';
+
+/** How closely a wiring note is set, so that it keeps to a page of its own: a class of its style. */
+export const NoteDensitySchema = z.enum(['usual', 'dense', 'densest']);
+export type NoteDensity = z.infer<typeof NoteDensitySchema>;
+
+export const LightRowSchema = z.object({
+  /** `1`, or `1, 2, 3` where several channels show the same for the same reason. */
+  channel: z.string(),
+  conductor: z.string(),
+  state: z.string(),
+  shows: z.string(),
+  because: z.string(),
+});
+
+export const WiringNoteSchema = z.object({
+  id: z.string(),
+  /** True for the first note, which carries the heading of the section. */
+  first: z.boolean(),
+  density: NoteDensitySchema,
+  tag: z.string(),
+  housingDrawing: SvgSchema,
+  part: z.string(),
+  description: z.string(),
+  housing: z.string(),
+  place: z.string(),
+  position: z.string(),
+  protects: z.string(),
+  ports: z.string(),
+  system: z.string(),
+  grounding: z.string(),
+  strength: z.string(),
+  reasons: z.array(
+    z.object({ rule: z.string(), strength: z.string(), because: z.string(), sources: z.string() }),
+  ),
+  twoSupplies: z.boolean(),
+  cautions: z.array(CautionSchema),
+  sourcesToOpen: z.array(z.string()),
+  channels: z.array(
+    z.object({
+      channel: z.number().int(),
+      conductor: z.string(),
+      colour: z.string(),
+      to: z.string(),
+      expected: z.string(),
+      stopAt: z.string(),
+    }),
+  ),
+  groundTo: z.string(),
+  /** Two facts a row; the second is null in an odd last row. */
+  leads: z.array(
+    z.object({
+      what: z.string(),
+      value: z.string(),
+      second: z.object({ what: z.string(), value: z.string() }).nullable(),
+    }),
+  ),
+  notes: z.array(z.string()),
+  unprotected: z.array(z.object({ conductor: z.string(), because: z.string() })),
+  lights: z.array(LightRowSchema),
+  indicator: z.string(),
+});
+export type WiringNote = z.infer<typeof WiringNoteSchema>;

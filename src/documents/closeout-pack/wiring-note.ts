@@ -1,0 +1,150 @@
+import type { z } from 'zod';
+import type { Plan, PlannedChannel, PlannedProtector } from '../../model/plan.js';
+import type { Settings } from '../../model/settings.js';
+import { isNec } from '../../model/words.js';
+import type { Basis } from '../../model/words.js';
+import type { Sheet } from '../parts/css.js';
+import { housingDrawing } from '../drawing/housing.js';
+import { notKnown, plainNumber, shortLength, volts } from '../parts/figures.js';
+import { boxCautions } from '../parts/cautions.js';
+import { noteDensity } from './note-height.js';
+import type { LightRowSchema, WiringNote } from './wiring-note-view.js';
+import { groundingText, partText, placeText, portsText } from '../parts/schedule.js';
+
+const NO_INSTRUCTION = "by the part's instructions";
+
+/**
+ * What each light shows in each state, and why; channels that show the same for the same reason share a line.
+ * @param flagWords how the catalogue says that a flag is read
+ */
+export function lightRows(
+  channels: readonly PlannedChannel[],
+  flagWords = '',
+): z.infer<typeof LightRowSchema>[] {
+  const rows = new Map<string, z.infer<typeof LightRowSchema>>();
+  for (const { channel, conductor, indicator } of channels) {
+    for (const { state, shows, because: why, cause } of indicator) {
+      const because = cause === 'flag' && flagWords !== '' ? `${why}: ${flagWords}` : why;
+      const key = [state, shows, because].join('\n');
+      const row = rows.get(key);
+      rows.set(key, {
+        channel: row === undefined ? String(channel) : `${row.channel}, ${channel}`,
+        conductor: row === undefined ? conductor : `${row.conductor}, ${conductor}`,
+        state,
+        shows,
+        because,
+      });
+    }
+  }
+  return [...rows.values()];
+}
+
+function channelViews(protector: PlannedProtector): WiringNote['channels'] {
+  const { measurements } = protector.wiring;
+  return protector.channels.map((c) => {
+    const bare = c.conductor.replace(/ \(doubled\)$/, '');
+    const measured = measurements.find((m) => m.conductor === c.conductor || m.conductor === bare);
+    return {
+      channel: c.channel,
+      conductor: c.conductor,
+      colour: c.colour === '' ? 'no colour set' : c.colour,
+      to: c.to,
+      expected:
+        measured === undefined || measured.expected === ''
+          ? notKnown('see the open items; measure and ask before connecting')
+          : `${measured.to === 'N' ? 'to N: ' : ''}${measured.expected} (${measured.current?.toUpperCase() ?? 'AC or DC, not known'})`,
+      stopAt: measured === undefined ? notKnown('see the open items; do not connect') : stopText(measured),
+    };
+  });
+}
+
+function stopText({ stopAt, stopWords }: PlannedProtector['wiring']['measurements'][number]): string {
+  if (stopAt === null) return stopWords || notKnown('see the open items; do not connect');
+  return stopWords === '' ? volts(stopAt, '') : `${volts(stopAt, '')}: ${stopWords}`;
+}
+
+interface Lead {
+  readonly what: string;
+  readonly value: string;
+}
+
+function inPairs(facts: readonly Lead[]): WiringNote['leads'] {
+  const rows: WiringNote['leads'] = [];
+  for (let index = 0; index < facts.length; index += 2) {
+    const [first, second] = facts.slice(index, index + 2);
+    if (first !== undefined) rows.push({ ...first, second: second ?? null });
+  }
+  return rows;
+}
+
+function leadRows(protector: PlannedProtector, basis: Basis): WiringNote['leads'] {
+  const { wiring } = protector;
+  const or = (text: string): string => (text === '' ? NO_INSTRUCTION : text);
+  return inPairs([
+    {
+      what: 'Lead as planned',
+      value: `${shortLength(wiring.leadLengthPlanned, basis)}, ${or(wiring.leadGauge)}`,
+    },
+    { what: 'Smallest lead', value: `${or(wiring.smallestLead)}; and of the wire range of the part` },
+    { what: 'Overcurrent protection', value: or(wiring.overcurrent) },
+    { what: 'Wire range', value: or(wiring.wireRange) },
+    { what: 'Torque', value: or(wiring.torque) },
+    { what: 'Indicator', value: indicatorText(protector) },
+  ]);
+}
+
+function indicatorText(protector: PlannedProtector): string {
+  const details = protector.partDetails;
+  if (details === null) return notKnown('no part chosen');
+  if (details.indicator === null) return notKnown('the catalogue does not state it');
+  const colour = details.indicatorColor === '' ? '' : `, ${details.indicatorColor}`;
+  const least =
+    details.indicatorMinVoltage === null ? '' : `, works from ${plainNumber(details.indicatorMinVoltage)} V`;
+  return `${details.indicator}${colour}${least}`;
+}
+
+/** The wiring note of one housing. */
+function wiringNote(
+  protector: PlannedProtector,
+  index: number,
+  plan: Plan,
+  groundColour: string,
+  paper: Sheet,
+): WiringNote {
+  const { housing, wiring } = protector;
+  const { basis } = plan;
+  const note = {
+    id: `note-${index + 1}`,
+    first: index === 0,
+    housingDrawing: housingDrawing(protector, basis, groundColour),
+    tag: protector.tag,
+    part: partText(protector),
+    description: protector.partDetails?.description ?? '',
+    housing: housing.of > 1 ? `Housing ${housing.number} of ${housing.of} at this port` : '',
+    place: placeText(protector),
+    position: protector.position,
+    protects: protector.protects,
+    ports: portsText(protector.ports),
+    system: protector.system === '' ? notKnown('see the open items') : protector.system,
+    grounding: groundingText(protector),
+    strength: protector.strength,
+    reasons: protector.reasons.map((r) => ({ ...r, sources: r.sources.join('; ') })),
+    twoSupplies: wiring.fedFromTwoSupplies,
+    cautions: boxCautions(protector),
+    sourcesToOpen: [...wiring.sourcesToOpen],
+    channels: channelViews(protector),
+    groundTo: wiring.groundTo === '' ? notKnown('see the open items') : wiring.groundTo,
+    leads: leadRows(protector, basis),
+    notes: [...wiring.notes],
+    unprotected: wiring.unprotected.map((u) => ({ ...u })),
+    lights: lightRows(protector.channels, protector.partDetails?.indicatorColor),
+    indicator: indicatorText(protector),
+  };
+  return { ...note, density: noteDensity(note, paper) };
+}
+
+/** One wiring note a housing, in the plan's order, each for a page of its own. */
+export function wiringNotes(plan: Plan, settings: Settings, paper: Sheet): WiringNote[] {
+  const ground = settings.conductorColours[isNec(plan.basis) ? 'nec' : 'iec'].ground;
+  return plan.protectors.map((p, index) => wiringNote(p, index, plan, ground, paper));
+}

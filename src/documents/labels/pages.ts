@@ -1,0 +1,23 @@
+import type { RenderedDocument } from '../../model/print.js';
+import { labelGridRules } from './label-grid.js';
+import type { Shown } from '../parts/shell.js';
+import { checkedView, metadataOf, styleOf } from '../parts/shell.js';
+import { LabelsSchema, labelsView } from './view.js';
+
+/** The sheets of labels, on the grid of the settings. */
+export function labelSheets(given: Shown): Promise<RenderedDocument> {
+  const { plan, context, paper, templates, strings } = given;
+  const style = styleOf(given, ['base', 'labels'], labelGridRules(context.settings.labels, paper));
+  const view = checkedView('labels', LabelsSchema, labelsView(plan, context, paper, strings, style));
+  return Promise.resolve({
+    fileName: 'labels.pdf',
+    html: templates.render('labels', view),
+    metadata: metadataOf(
+      given,
+      view.title,
+      'Labels to fix beside each protector',
+      ['surge protection', 'labels'],
+      strings.language,
+    ),
+  });
+}

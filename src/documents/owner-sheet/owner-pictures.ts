@@ -1,0 +1,136 @@
+import { z } from 'zod';
+import type { Plan, PlannedProtector } from '../../model/plan.js';
+import type { IndicatorCause } from '../../model/words.js';
+import { filled } from '../../words/languages.js';
+import type { OwnerStrings } from '../../words/languages/owner-strings.js';
+import { lightsPicture, PICTURE_ROOM } from '../drawing/lights.js';
+import { SvgSchema } from '../drawing/svg.js';
+import type { LightGroup } from '../parts/owner-lights.js';
+import { causesOfLights, lightGroups, lightsAlt } from '../parts/owner-lights.js';
+
+export const OwnerProtectorSchema = z.object({
+  tag: z.string(),
+  place: z.string(),
+  guards: z.array(z.string()),
+  /** `Picture 3`; `` where each protector has its picture beside it. */
+  look: z.string(),
+  /** `` where the plan knows no lights, and where the pictures stand together. */
+  picture: SvgSchema.or(z.literal('')),
+  /** `Light 2: note a`. */
+  notes: z.array(z.string()),
+});
+export type OwnerProtector = z.infer<typeof OwnerProtectorSchema>;
+
+/** A picture that several protectors share. */
+export const OwnerLookSchema = z.object({
+  /** `Picture 3`. */
+  name: z.string(),
+  /** `P-1, P-4`. */
+  tags: z.string(),
+  picture: SvgSchema.or(z.literal('')),
+  notes: z.array(z.string()),
+});
+export type OwnerLook = z.infer<typeof OwnerLookSchema>;
+
+/** Up to here each protector has its picture beside it: that is easiest to follow, and two pages hold it. */
+const PICTURE_EACH = 8;
+/** A shared picture saves room where there are no more pictures than this share of the protectors. */
+const WORTH_SHARING = 0.6;
+
+/** `a`, `b`... `z`, `aa`... */
+function letter(index: number): string {
+  const last = String.fromCharCode(97 + (index % 26));
+  return index < 26 ? last : `${letter(Math.floor(index / 26) - 1)}${last}`;
+}
+
+function guardsText(plan: Plan, protector: PlannedProtector, strings: OwnerStrings): string[] {
+  const kindOf = new Map(plan.site.equipments.map((e) => [e.tag, e.kind]));
+  const tags = [...new Set(protector.ports.map((p) => p.equipment))];
+  const lines = tags.map((tag) =>
+    filled(strings.guards, { thing: strings.things[kindOf.get(tag) ?? 'other'], tag }),
+  );
+  if (lines.length === 0) lines.push(strings.guardsFirst);
+  return protector.wiring.fedFromTwoSupplies ? [...lines, strings.twoSupplies] : lines;
+}
+
+/** Where a protector is, in the owner's words. */
+export function ownerPlace(protector: PlannedProtector, strings: OwnerStrings): string {
+  const place = protector.place === '' ? strings.notStated : protector.place;
+  return protector.outdoors ? `${place} (${strings.outdoors})` : place;
+}
+
+/** What an owner sees of a protector. */
+interface Look {
+  readonly groups: readonly LightGroup[];
+  readonly notes: readonly string[];
+}
+
+/**
+ * How the lights of a protector look, and the notes about them.
+ * @param causes letters of the notes so far; a cause that is new gets the next
+ */
+function lookOf(
+  plan: Plan,
+  protector: PlannedProtector,
+  strings: OwnerStrings,
+  causes: Map<IndicatorCause, string>,
+): Look {
+  const lettersOf = new Map<string, string[]>();
+  for (const { cause, numbers } of causesOfLights(protector)) {
+    const mark = causes.get(cause) ?? letter(causes.size);
+    causes.set(cause, mark);
+    const lights = numbers.join(', ');
+    lettersOf.set(lights, [...(lettersOf.get(lights) ?? []), mark]);
+  }
+  const notes = [...lettersOf].map(([number, marks]) => {
+    const mark = filled(strings.noteMark, { letter: marks.join(', ') });
+    // A line may end between two notes, not between the word and its first letter.
+    return `${filled(strings.light, { number })}: ${mark.toLowerCase().replace(' ', '\u00a0')}`;
+  });
+  const flag = protector.partDetails?.indicator === 'flag' ? protector.partDetails.indicatorColor : '';
+  if (flag !== '') notes.push(flag);
+  return { groups: lightGroups(plan, protector, strings.states), notes };
+}
+
+function pictureOf({ groups }: Look, tags: string, strings: OwnerStrings, room: number): string {
+  return groups.length === 0 ? '' : lightsPicture(groups, strings, lightsAlt(tags, groups, strings), room);
+}
+
+/**
+ * The protectors as the owner's sheet shows them: each with its own picture, or, where there are many and their lights
+ * look alike, with the name of a picture that they share.
+ * @param causes takes the notes that the pictures need, with the letter of each
+ */
+export function ownerPictures(
+  plan: Plan,
+  strings: OwnerStrings,
+  causes: Map<IndicatorCause, string>,
+): { protectors: OwnerProtector[]; looks: OwnerLook[] } {
+  const shown = plan.protectors.map((protector) => {
+    const look = lookOf(plan, protector, strings, causes);
+    const { tag } = protector;
+    const place = ownerPlace(protector, strings);
+    return { look, key: JSON.stringify(look), tag, place, guards: guardsText(plan, protector, strings) };
+  });
+  const keys = [...new Set(shown.map((s) => s.key))];
+  if (shown.length <= PICTURE_EACH || keys.length > WORTH_SHARING * shown.length) {
+    const protectors = shown.map(({ look, tag, place, guards }) => {
+      const picture = pictureOf(look, tag, strings, PICTURE_ROOM.beside);
+      return { tag, place, guards, look: '', picture, notes: [...look.notes] };
+    });
+    return { protectors, looks: [] };
+  }
+  const nameOf = (key: string): string => filled(strings.look, { number: keys.indexOf(key) + 1 });
+  const looks = keys.flatMap((key) => {
+    const sharing = shown.filter((s) => s.key === key);
+    const look = sharing[0]?.look;
+    if (look === undefined) return [];
+    const tags = sharing.map((s) => s.tag).join(', ');
+    const picture = pictureOf(look, tags, strings, PICTURE_ROOM.alone);
+    return [{ name: nameOf(key), tags, picture, notes: [...look.notes] }];
+  });
+  const protectors = shown.map(({ key, tag, place, guards }) => {
+    return { tag, place, guards, look: nameOf(key), picture: '', notes: [] };
+  });
+  return { protectors, looks };
+}

@@ -1,0 +1,33 @@
+import type { Plan } from '../../model/plan.js';
+import type { FontKit } from '../../model/print.js';
+import type { Settings } from '../../model/settings.js';
+
+export const DOCUMENT_KINDS = ['closeout-pack', 'permit-sheet', 'owner-sheet', 'labels'] as const;
+/** The four documents of a pack; the file of each is its kind with `.pdf`. */
+export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
+
+/** A photo of an equipment, found by its tag, as a `data:` URL. */
+export interface JobPhoto {
+  readonly tag: string;
+  readonly caption: string;
+  readonly dataUrl: string;
+}
+
+/** What a document needs besides the plan. */
+export interface DocumentContext {
+  readonly settings: Settings;
+  /** `YYYY-MM-DD`, printed on every page. */
+  readonly date: string;
+  readonly fonts: FontKit;
+  /** Goes before the job's own `owner_language`. */
+  readonly ownerLanguage?: string;
+  /** A folder that overrides templates, partials and styles by relative path. */
+  readonly templatesFolder?: string;
+  /** The company's logo as a `data:` URL. */
+  readonly logo?: string;
+  readonly photos?: readonly JobPhoto[];
+  /** True: one file a sheet of the permit sheet, in place of one combined file. */
+  readonly separate?: boolean;
+  /** The plan of the last pack in the same folder: the cover says what changed. */
+  readonly previous?: Plan;
+}

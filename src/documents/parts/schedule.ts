@@ -1,0 +1,166 @@
+import { z } from 'zod';
+import type { Plan, PlannedChannel, PlannedProtector } from '../../model/plan.js';
+import type { Basis } from '../../model/words.js';
+import { amperes, notKnown, plainNumber, runLength, volts } from './figures.js';
+
+/** One line of the protection schedule: one housing. */
+export const ScheduleRowSchema = z.object({
+  tag: z.string(),
+  part: z.string(),
+  existing: z.boolean(),
+  housing: z.string(),
+  place: z.string(),
+  position: z.string(),
+  protects: z.string(),
+  ports: z.string(),
+  system: z.string(),
+  strength: z.string(),
+  /** The rules that asked, each with its strength where they differ. */
+  rules: z.string(),
+  /** What the MCOV stands between, where it isn't line to ground; else ``. */
+  mcovBetween: z.string(),
+  requiredMcov: z.string(),
+  mcov: z.string(),
+  requiredSccr: z.string(),
+  sccr: z.string(),
+  requiredIn: z.string(),
+  in: z.string(),
+  levelName: z.string(),
+  level: z.string(),
+  leadVoltage: z.string(),
+  withstand: z.string(),
+  margin: z.string(),
+  reach: z.string(),
+  type: z.string(),
+  enclosure: z.string(),
+  listing: z.string(),
+});
+export type ScheduleRow = z.infer<typeof ScheduleRowSchema>;
+
+const OPEN = 'see the open items';
+const NO_PART = 'no part';
+const UNSTATED = 'not in the catalogue';
+
+/** `part`, or why there is none. */
+export function partText(protector: PlannedProtector): string {
+  if (protector.existing !== null) return `existing: ${protector.existing}`;
+  return protector.part ?? 'no part chosen: see the open items';
+}
+
+/** `CC-1 dc-in-1; INV-1 ac-in`. */
+export function portsText(ports: readonly { equipment: string; port: string }[]): string {
+  return ports.map((p) => `${p.equipment} ${p.port}`).join('; ');
+}
+
+/** Where the protector is: its place, or that the list doesn't say. */
+export function placeText(protector: PlannedProtector): string {
+  const place = protector.place === '' ? notKnown('the list states no place') : protector.place;
+  return protector.outdoors ? `${place}, outdoors` : place;
+}
+
+const FLOATING = 'floating, no pole grounded';
+const GROUNDING_UNKNOWN = 'the list does not state it';
+
+/** The grounding of a system; of the wires of a control circuit as its lights tell it. */
+export function groundingText(protector: PlannedProtector): string {
+  if (protector.grounding === 'floating' && protector.required.current === 'dc') return FLOATING;
+  if (protector.grounding !== '') return protector.grounding;
+  const because = (cause: string): PlannedChannel[] =>
+    protector.channels.filter((c) => c.indicator.some((i) => i.cause === cause));
+  const grounded = because('grounded-conductor').map((c) => c.conductor);
+  if (grounded.length > 0) return `${grounded.join(', ')} grounded`;
+  const floating = because('floating').flatMap((c) => c.indicator.map((i) => i.because));
+  if (floating.length === 0 || floating.some((text) => text.startsWith('its grounding isn’t known')))
+    return notKnown(GROUNDING_UNKNOWN);
+  return FLOATING;
+}
+
+function typeText(protector: PlannedProtector): string {
+  const details = protector.partDetails;
+  if (details === null) {
+    const types = protector.required.types;
+    return types.length === 0 ? `type ${notKnown(NO_PART)}` : `type ${types.join(' or ')} needed`;
+  }
+  const names = [
+    ...(details.type === null ? [] : [`type ${details.type}`]),
+    ...(details.iecClass === null ? [] : [`class ${details.iecClass}`]),
+  ];
+  return names.length === 0 ? notKnown(UNSTATED) : names.join(', ');
+}
+
+function enclosureText(protector: PlannedProtector): string {
+  const needed = protector.required.enclosures;
+  const own = protector.partDetails?.enclosure ?? '';
+  if (own !== '') return own;
+  if (needed.length > 0) return `one of ${needed.join(', ')} needed`;
+  return `enclosure ${notKnown(protector.partDetails === null ? NO_PART : UNSTATED)}`;
+}
+
+/** How far along its cable it covers. */
+export function reachText(protector: PlannedProtector, basis: Basis): string {
+  if (protector.figures === null) return notKnown(NO_PART);
+  const { reach, up } = protector.figures;
+  if (reach === null)
+    return up === null ? notKnown('the protection level is not known') : 'not limited within its run';
+  if (reach !== 0) return runLength(reach, basis);
+  return protector.figures.impulseWithstand === null
+    ? 'none counted: the withstand of the equipment is not known'
+    : 'none: level and leads are above the withstand';
+}
+
+function withstandText(protector: PlannedProtector): string {
+  const figures = protector.figures;
+  if (figures === null) return notKnown(OPEN);
+  if (figures.impulseWithstand === null) return notKnown(OPEN);
+  return `${plainNumber(figures.impulseWithstand)} V${figures.withstandAssumed ? ' (assumed)' : ''}`;
+}
+
+/** `required: place/service`; with several strengths `place/service (recommended), place/wind-premises (required)`. */
+function rulesText({ reasons, strength }: PlannedProtector): string {
+  return reasons.every((r) => r.strength === strength)
+    ? `${strength}: ${reasons.map((r) => r.rule).join(', ')}`
+    : reasons.map((r) => `${r.rule} (${r.strength})`).join(', ');
+}
+
+/** The line of one housing in the schedule; every unknown figure says why. */
+export function scheduleRow(protector: PlannedProtector, basis: Basis): ScheduleRow {
+  const { figures, required, housing } = protector;
+  const missing = figures === null ? NO_PART : UNSTATED;
+  const sccrAsked = required.current === 'dc' && required.sccr === null;
+  return {
+    tag: protector.tag,
+    part: partText(protector),
+    existing: protector.existing !== null,
+    housing: housing.of > 1 ? `housing ${housing.number} of ${housing.of}` : '',
+    place: placeText(protector),
+    position: protector.position,
+    protects: protector.protects,
+    ports: portsText(protector.ports),
+    system: protector.system,
+    strength: protector.strength,
+    rules: rulesText(protector),
+    mcovBetween: protector.channels.some((c) => c.to === 'N') ? 'each line to N, N to ground (3+1)' : '',
+    requiredMcov: volts(required.mcov, OPEN),
+    mcov: volts(figures?.mcov ?? null, missing),
+    requiredSccr: sccrAsked ? 'not asked' : amperes(required.sccr, 'not on the list'),
+    sccr: amperes(figures?.sccr ?? null, missing),
+    requiredIn: amperes(required.in, OPEN),
+    in: amperes(figures?.in ?? null, missing),
+    levelName: figures?.upBasis ?? 'VPR or Up',
+    level: volts(figures?.up ?? null, missing),
+    leadVoltage: volts(figures?.leadVoltage ?? null, missing),
+    withstand: withstandText(protector),
+    margin: volts(figures?.margin ?? null, missing),
+    reach: reachText(protector, basis),
+    type: typeText(protector),
+    enclosure: enclosureText(protector),
+    listing: [protector.partDetails?.listing ?? '', protector.partDetails?.listingFile ?? '']
+      .filter((t) => t !== '')
+      .join(', '),
+  };
+}
+
+/** All lines of the schedule, in the plan's order. */
+export function scheduleRows(plan: Plan): ScheduleRow[] {
+  return plan.protectors.map((p) => scheduleRow(p, plan.basis));
+}

@@ -1,0 +1,108 @@
+import type { z } from 'zod';
+import type { Plan } from '../../model/plan.js';
+import type { DocumentMetadata } from '../../model/print.js';
+import { isNec } from '../../model/words.js';
+import { ownerStrings } from '../../words/languages.js';
+import type { OwnerStrings } from '../../words/languages/owner-strings.js';
+import type { DocumentContext, DocumentKind } from './context.js';
+import { shortened } from './css.js';
+import type { MarginTexts, PageRule, Sheet } from './css.js';
+import type { Placement } from '../drawing/placement.js';
+import { layoutPlacement } from '../drawing/placement.js';
+import { largeRoom } from '../drawing/rooms.js';
+import { viewFailure } from './template-failure.js';
+import { loadTemplates } from './templates.js';
+import type { Templates } from './templates.js';
+import { DRAFT_MARK, jobMargin } from './job.js';
+import { visibleData } from './visible-text.js';
+
+/** The plan and the company's texts with nothing hidden in them, and what all documents of a job share. */
+export interface Shown {
+  readonly plan: Plan;
+  readonly context: DocumentContext;
+  readonly strings: OwnerStrings;
+  readonly paper: Sheet;
+  readonly templates: Templates;
+  /** The placement drawing, laid out at the first call. */
+  placement(): Promise<Placement>;
+}
+
+/** Makes a plan ready to be shown. */
+export async function shown(plan: Plan, context: DocumentContext): Promise<Shown> {
+  const covers = (codePoint: number): boolean => context.fonts.covers(codePoint);
+  const { settings, previous, photos } = context;
+  const byBasis = isNec(plan.basis) ? 'letter' : 'A4';
+  const visible = visibleData(plan, covers);
+  const paper = settings.paper === 'by-basis' ? byBasis : settings.paper;
+  let placement: Promise<Placement> | undefined;
+  return {
+    plan: visible,
+    context: {
+      ...context,
+      settings: visibleData(settings, covers),
+      ...(previous === undefined ? {} : { previous: visibleData(previous, covers) }),
+      ...(photos === undefined ? {} : { photos: visibleData(photos, covers) }),
+    },
+    strings: ownerStrings(context.ownerLanguage ?? '', plan.ownerLanguage, settings.ownerLanguage),
+    paper,
+    templates: await loadTemplates(context.templatesFolder),
+    placement() {
+      placement ??= layoutPlacement(visible, largeRoom(paper));
+      return placement;
+    },
+  };
+}
+
+/** All CSS of a document: fonts, accent colour, the named style files, page rules. */
+export function styleOf(given: Shown, sheets: readonly string[], rules: string): string {
+  const own = sheets.map((name) => given.templates.style(name));
+  // The accent draws rules and borders only, so that its contrast never carries text.
+  const accent = `:root { --accent: ${given.context.settings.company.accent}; }`;
+  return [given.context.fonts.css, accent, ...own, rules].join('\n');
+}
+
+/** What the margins of a document say; a draft says so on every page. */
+export function marginsOf(given: Shown, document: string, language?: OwnerStrings): MarginTexts {
+  const draft = language === undefined ? DRAFT_MARK : language.draftMark;
+  return {
+    document,
+    draft: given.plan.submittable ? '' : draft,
+    job: shortened(jobMargin(given.plan), 46),
+    date: given.context.date,
+    page: language?.page ?? 'Page',
+    of: language?.of ?? 'of',
+  };
+}
+
+/** A named page of the running paper. */
+export function pageRule(name: string, sheet: Sheet, section: string, landscape = false): PageRule {
+  return { name, sheet, section: shortened(section, 40), landscape };
+}
+
+/**
+ * A view that satisfies its schema.
+ * @throws Failure where it doesn't: nothing is printed from a view with a hole in it
+ */
+export function checkedView<S extends z.ZodType>(
+  document: DocumentKind,
+  schema: S,
+  view: z.infer<S>,
+): z.infer<S> {
+  const result = schema.safeParse(view);
+  if (!result.success) throw viewFailure(document, result.error);
+  return result.data;
+}
+
+/** What the PDF says of itself. */
+export function metadataOf(
+  given: Shown,
+  title: string,
+  subject: string,
+  keywords: readonly string[],
+  language: string,
+): DocumentMetadata {
+  const { plan, context } = given;
+  const own = [plan.job, plan.basis, ...(plan.submittable ? [] : ['draft'])];
+  const author = context.settings.company.name === '' ? 'shuntbook' : context.settings.company.name;
+  return { title, author, subject, keywords: [...keywords, ...own], language };
+}

@@ -1,0 +1,22 @@
+import { EXIT } from '../../model/exit-status.js';
+import { Failure } from '../../model/failure.js';
+import { note } from '../../words/message-kit.js';
+import { documentMessages } from '../../words/messages/documents.js';
+
+function reasonOf(cause: unknown): string {
+  return cause instanceof Error ? cause.message : String(cause);
+}
+
+/** A template that can't be read, compiled or filled in. `file` is relative to the templates folder. */
+export function templateFailure(file: string, cause: unknown): Failure {
+  return new Failure(note(documentMessages.template, { file, reason: reasonOf(cause) }), EXIT.failed, {
+    cause,
+  });
+}
+
+/** A view model that breaks its own schema: a fault of the program, found before anything is printed. */
+export function viewFailure(document: string, cause: unknown): Failure {
+  return new Failure(note(documentMessages.view, { document, reason: reasonOf(cause) }), EXIT.failed, {
+    cause,
+  });
+}

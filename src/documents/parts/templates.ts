@@ -1,0 +1,85 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { TemplateDelegate } from 'handlebars';
+import { templateFailure } from './template-failure.js';
+
+/** The templates of one folder, compiled once. */
+export interface Templates {
+  /** Renders `templates/<name>/document.hbs`. */
+  render(name: string, view: unknown): string;
+  /** The text of `templates/styles/<name>.css`. */
+  style(name: string): string;
+}
+
+const SHIPPED = fileURLToPath(new URL('../../../templates', import.meta.url));
+const loaded = new Map<string, Promise<Templates>>();
+
+/**
+ * Reads a file of the templates: from the overriding folder where it has one of that relative path, else the shipped one.
+ */
+function source(folder: string | undefined, relative: string): string {
+  const own = folder === undefined ? undefined : path.join(folder, relative);
+  const file = own !== undefined && existsSync(own) ? own : path.join(SHIPPED, relative);
+  try {
+    return readFileSync(file, 'utf8');
+  } catch (error) {
+    throw templateFailure(relative, error);
+  }
+}
+
+function partialNames(folder: string | undefined): string[] {
+  const folders = [SHIPPED, ...(folder === undefined ? [] : [folder])].map((f) => path.join(f, 'partials'));
+  const names = folders.filter((f) => existsSync(f)).flatMap((f) => readdirSync(f));
+  return [...new Set(names.filter((n) => n.endsWith('.hbs')))].sort();
+}
+
+async function load(folder: string | undefined): Promise<Templates> {
+  const { default: Handlebars } = await import('handlebars');
+  const engine = Handlebars.create();
+  // Every value is HTML-escaped; only `if`, `each`, `unless` and `with` exist, so that no name of a list can call a helper.
+  const options = { strict: true, knownHelpersOnly: true, preventIndent: true };
+  const compile = (relative: string): TemplateDelegate => {
+    const text = source(folder, relative);
+    try {
+      // Parsed here, so that a fault of syntax names its own file; compiled at its first use.
+      return engine.compile(engine.parse(text), options);
+    } catch (error) {
+      throw templateFailure(relative, error);
+    }
+  };
+  for (const name of partialNames(folder)) {
+    engine.registerPartial(name.replace(/\.hbs$/, ''), compile(`partials/${name}`));
+  }
+  const compiled = new Map<string, TemplateDelegate>();
+  const styles = new Map<string, string>();
+  return {
+    render(name, view) {
+      const relative = `${name}/document.hbs`;
+      const template = compiled.get(name) ?? compile(relative);
+      compiled.set(name, template);
+      try {
+        return template(view);
+      } catch (error) {
+        throw templateFailure(relative, error);
+      }
+    },
+    style(name) {
+      const text = styles.get(name) ?? source(folder, `styles/${name}.css`);
+      styles.set(name, text);
+      return text;
+    },
+  };
+}
+
+/**
+ * The templates, read and compiled at the first call and kept for the process.
+ * @param folder overrides any template, partial or style by its relative path
+ * @throws Failure where a file can't be read or compiled
+ */
+export async function loadTemplates(folder?: string): Promise<Templates> {
+  const key = folder === undefined ? '' : path.resolve(folder);
+  const known = loaded.get(key) ?? load(folder);
+  loaded.set(key, known);
+  return known;
+}

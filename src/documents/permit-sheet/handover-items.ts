@@ -1,0 +1,84 @@
+import { z } from 'zod';
+import type { Plan, PlannedEquipment, PlannedProtector } from '../../model/plan.js';
+import { notKnown } from '../parts/figures.js';
+import { groundingText } from '../parts/schedule.js';
+
+export const ItemSchema = z.object({ what: z.string(), value: z.string(), toFillIn: z.boolean() });
+type Item = z.infer<typeof ItemSchema>;
+
+/** The equipments that feed a port's equipment, nearest first, the equipment itself included. */
+function upstream(plan: Plan, tag: string): PlannedEquipment[] {
+  const seen = new Set([tag]);
+  const queue = [tag];
+  for (let next = queue.shift(); next !== undefined; next = queue.shift()) {
+    for (const run of plan.site.runs) {
+      if (run.to.equipment !== next || seen.has(run.from.equipment)) continue;
+      seen.add(run.from.equipment);
+      queue.push(run.from.equipment);
+    }
+  }
+  return [...seen].flatMap((t) => plan.site.equipments.filter((e) => e.tag === t));
+}
+
+function isStated(plan: Plan, protector: PlannedProtector): boolean {
+  const field = protector.required.current === 'dc' ? 'dc_grounding' : 'system_grounding';
+  return protector.ports.some((port) =>
+    upstream(plan, port.equipment).some((e) =>
+      e.facts.some((f) => f.field === field && f.origin.from !== 'default'),
+    ),
+  );
+}
+
+/** The grounding of each system as stated or assumed, with the protectors that stand on it. */
+export function groundingItems(plan: Plan): Item[] {
+  const groups = new Map<string, { value: string; tags: string[] }>();
+  for (const p of plan.protectors) {
+    const grounding = groundingText(p);
+    const earthing = plan.basis === 'iec' && p.required.current === 'ac' ? ` (${plan.earthing})` : '';
+    const how = isStated(plan, p) ? ', as stated on the list' : ', assumed, to be confirmed';
+    const isKnown = !grounding.includes('not known');
+    const value = `${p.system}${earthing}: ${grounding}${isKnown ? how : ''}`;
+    const group = groups.get(value) ?? { value, tags: [] };
+    group.tags.push(p.tag);
+    groups.set(value, group);
+  }
+  return [...groups.values()].map(({ value, tags }) => ({ what: tags.join(', '), value, toFillIn: false }));
+}
+
+/** What IEC 62446-1 cl. 4.3.5 (value from memory) asks a handover to name besides the schedule. */
+export function handoverItems(plan: Plan): Item[] {
+  const lightning = plan.facts.find((f) => f.field === 'lightning_protection');
+  const ground = new Map<string, string[]>();
+  for (const p of plan.protectors) {
+    const value = `${p.wiring.groundTo}; lead ${p.wiring.leadGauge || 'by the part'}`;
+    ground.set(value, [...(ground.get(value) ?? []), p.tag]);
+  }
+  return [
+    {
+      what: 'Protectors on the AC and the DC side: place, type and rating',
+      value: plan.protectors.length === 0 ? 'none' : 'the protection schedule of this sheet',
+      toFillIn: false,
+    },
+    {
+      what: 'Ground leads of the protectors: where to, and size',
+      value:
+        ground.size === 0
+          ? 'none'
+          : [...ground].map(([value, tags]) => `${tags.join(', ')}: ${value}`).join('. '),
+      toFillIn: false,
+    },
+    {
+      what: 'Equipment grounding and bonding conductors of the site: size and type',
+      value: notKnown('the equipment list has no such fact; written in on site:'),
+      toFillIn: true,
+    },
+    {
+      what: 'Connection to a lightning protection system',
+      value:
+        lightning === undefined
+          ? notKnown('the list does not state it; taken as none, to be confirmed')
+          : lightning.text,
+      toFillIn: false,
+    },
+  ];
+}

@@ -1,0 +1,175 @@
+import { leadFigures } from '../../electrical/leads.js';
+import type { Catalogue, Part } from '../../model/catalogue.js';
+import type { Settings } from '../../model/settings.js';
+import type { FitFacts } from '../../rules/fit-facts.js';
+import { NEC_2023_TABLE_110_28_OUTDOORS, nemaTypes } from '../../rules/rate/enclosure.js';
+import { FIT_RULES } from '../../rules/rulebook.js';
+import { byNaturalOrder } from '../../model/natural-order.js';
+import { keeper, type Keeper } from '../context/memo.js';
+import { plannedLeads } from './planned-lead.js';
+
+/** What is asked of a part, without the part: everything that a fit rule may know. */
+export type Demand = Omit<FitFacts, 'part' | 'leadVoltage' | 'thresholds'> & {
+  /** m; as the list states it for this place; undefined: as the catalogue or the settings say. */
+  readonly leadLength: number | undefined;
+};
+
+/** Why a part was left. */
+export interface Rejection {
+  readonly part: string;
+  readonly rule: string;
+  readonly because: string;
+}
+
+/** How one part stands against a demand. */
+export interface Candidate {
+  readonly part: Part;
+  readonly shortfalls: readonly { readonly rule: string; readonly says: string }[];
+  readonly failures: readonly { readonly rule: string; readonly because: string; readonly gap: number }[];
+}
+
+/** The choice from a catalogue. */
+export interface Choice {
+  readonly best: Candidate | undefined;
+  readonly rejected: readonly Rejection[];
+  /** The part that misses least, where none fits: `PART: reason`. */
+  readonly nearest: string;
+}
+
+const OUTDOORS: ReadonlySet<string> = new Set(NEC_2023_TABLE_110_28_OUTDOORS);
+
+/** Holds one part against a demand by every fit rule. */
+export function assess(part: Part, demand: Demand, settings: Settings): Candidate {
+  const leads = plannedLeads(part, demand.leadLength, demand.basis, settings);
+  const { value: leadVoltage } = leadFigures({ ...leads, upBasis: part.upBasis });
+  const facts: FitFacts = { ...demand, part, leadVoltage, thresholds: settings.thresholds };
+  const shortfalls: { rule: string; says: string }[] = [];
+  const failures: { rule: string; because: string; gap: number }[] = [];
+  for (const rule of FIT_RULES) {
+    if (rule.outside?.(facts) !== undefined) continue;
+    const fit = rule.accepts(facts);
+    if (!fit.fits) failures.push({ rule: rule.id, because: fit.because, gap: fit.gap });
+    else if (fit.shortfall !== undefined) shortfalls.push({ rule: rule.id, says: fit.shortfall });
+  }
+  return { part, shortfalls, failures };
+}
+
+const chosen = new WeakMap<Settings, Keeper<Choice>>();
+
+function choices(settings: Settings): Keeper<Choice> {
+  let ofSettings = chosen.get(settings);
+  if (!ofSettings) {
+    ofSettings = keeper<Choice>();
+    chosen.set(settings, ofSettings);
+  }
+  return ofSettings;
+}
+
+/** Every field of a demand, in one order: what two places ask alike is chosen once. */
+function keyOf(d: Demand): string {
+  return `${d.basis}|${d.earthing}|${d.current}|${d.circuit}|${d.atService}|${d.mcov}|${d.nominalCurrent}|${d.sccr}|${d.withstand}|${d.withstandAssumed}|${d.aheadOfDisconnect}|${d.outdoors}|${d.listedFor}|${d.lightning}|${d.conductors}|${d.spareRoom}|${d.oneHousing}|${d.leadLength}`;
+}
+
+/**
+ * Chooses from the catalogue: of the parts that fail no rule, first those without a shortfall, then lowest MCOV, outdoors 4X,
+ * lowest Up, highest In, fewest housings, lowest price, part number.
+ * @param demand what the place asks
+ * @returns the best candidate, and every other part with its reason
+ */
+export function choosePart(catalogue: Catalogue, demand: Demand, settings: Settings): Choice {
+  return choices(settings)(catalogue, keyOf(demand), () => chooseAnew(catalogue, demand, settings));
+}
+
+function chooseAnew(catalogue: Catalogue, demand: Demand, settings: Settings): Choice {
+  const candidates = catalogue.parts.map((part) => assess(part, demand, settings));
+  const fitting = candidates.filter((c) => c.failures.length === 0).sort((a, b) => rank(a, b, demand));
+  const best = fitting[0];
+  const rejected: Rejection[] = [];
+  for (const candidate of candidates) {
+    if (candidate === best) continue;
+    const part = candidate.part.part;
+    for (const failure of candidate.failures) {
+      rejected.push({ part, rule: failure.rule, because: failure.because });
+    }
+    if (candidate.failures.length === 0 && best) {
+      rejected.push({
+        part,
+        rule: 'choice',
+        because: `${best.part.part} goes before it: ${why(best, candidate, demand)}`,
+      });
+    }
+  }
+  return { best, rejected, nearest: best ? '' : nearestMiss(candidates) };
+}
+
+const mcovOf = (part: Part, demand: Demand): number =>
+  (demand.current === 'ac' ? part.mcovAc : part.mcovDc) ?? 0;
+
+/** The order of choice; each step with what it says where it decides. */
+const STEPS: readonly {
+  readonly says: string;
+  readonly compare: (a: Candidate, b: Candidate, demand: Demand) => number;
+}[] = [
+  {
+    says: 'it has no shortfall',
+    compare: (a, b) => Number(a.shortfalls.length > 0) - Number(b.shortfalls.length > 0),
+  },
+  {
+    says: 'its MCOV is lower, so it clamps sooner',
+    compare: (a, b, d) => mcovOf(a.part, d) - mcovOf(b.part, d),
+  },
+  {
+    says: 'its enclosure is 4X',
+    compare: (a, b, d) => (d.outdoors ? Number(!is4x(a.part)) - Number(!is4x(b.part)) : 0),
+  },
+  { says: 'its protection level is lower', compare: (a, b) => (a.part.up ?? 0) - (b.part.up ?? 0) },
+  {
+    says: 'its In is higher',
+    compare: (a, b) => (b.part.nominalCurrent ?? 0) - (a.part.nominalCurrent ?? 0),
+  },
+  { says: 'it needs fewer housings', compare: (a, b, d) => housings(a.part, d) - housings(b.part, d) },
+  { says: 'its price is lower', compare: (a, b) => price(a.part) - price(b.part) },
+  { says: 'its part number comes first', compare: (a, b) => byNaturalOrder(a.part.part, b.part.part) },
+];
+
+function rank(a: Candidate, b: Candidate, demand: Demand): number {
+  for (const step of STEPS) {
+    const order = step.compare(a, b, demand);
+    if (order !== 0) return order;
+  }
+  return 0;
+}
+
+function why(best: Candidate, other: Candidate, demand: Demand): string {
+  return STEPS.find((step) => step.compare(best, other, demand) !== 0)?.says ?? 'it comes first';
+}
+
+function is4x(part: Part): boolean {
+  return nemaTypes(part.enclosure).includes('4X');
+}
+
+/** Without a price last; the difference of two such is 0. */
+function price(part: Part): number {
+  return part.price ?? Number.MAX_VALUE;
+}
+
+/** How many housings of a part a demand takes. */
+export function housings(part: Part, demand: Pick<Demand, 'conductors'>): number {
+  return Math.ceil(demand.conductors / part.channels);
+}
+
+/** Fewest failures, then the smallest gap. */
+function nearestMiss(candidates: readonly Candidate[]): string {
+  const gap = (c: Candidate): number => c.failures.reduce((sum, f) => sum + f.gap, 0);
+  const sorted = [...candidates].sort(
+    (a, b) =>
+      a.failures.length - b.failures.length || gap(a) - gap(b) || byNaturalOrder(a.part.part, b.part.part),
+  );
+  const first = sorted[0];
+  return first ? `${first.part.part} (${first.failures.map((f) => f.because).join('; ')})` : '';
+}
+
+/** Enclosures that may stand at a place, for the schedule; empty: indoors. */
+export function enclosuresAsked(outdoors: boolean): readonly string[] {
+  return outdoors ? [...OUTDOORS] : [];
+}

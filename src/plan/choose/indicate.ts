@@ -1,0 +1,185 @@
+import { nominalToGround } from '../../electrical/ac-systems.js';
+import { generatorFrequency } from '../../electrical/wind.js';
+import type { Part } from '../../model/catalogue.js';
+import type { PlannedIndicator } from '../../model/plan.js';
+import type { SiteEquipment, SitePort } from '../../model/site.js';
+import type { DcGrounding } from '../../model/words.js';
+import type { IndicatorFacts } from '../../rules/indicator-facts.js';
+import { INDICATOR_RULES } from '../../rules/rulebook.js';
+import { batteriesOn } from '../../site/battery-bus.js';
+import { drivenBy, ultimateSources } from '../../site/inputs.js';
+import type { Placement } from '../context/verdict.js';
+import { keeper } from '../context/memo.js';
+import { carriedBy, convertersOf } from '../rate/rating-facts.js';
+import type { JobContext } from '../context/job-context.js';
+import type { PortWiring, WiredChannel } from '../rate/wire.js';
+
+/** What the indicator of one channel shows in each state, and the rule that says so. */
+export interface Indicated {
+  readonly rule: string;
+  readonly indicator: readonly PlannedIndicator[];
+}
+
+const indicated = keeper<Indicated>();
+
+export function indicate(
+  job: JobContext,
+  placement: Placement,
+  wiring: PortWiring,
+  channel: WiredChannel,
+  part: Part | undefined,
+): Indicated {
+  const facts = indicatorFacts(job, placement, wiring, channel, part);
+  return indicated(INDICATOR_RULES, keyOf(facts), () => decide(facts));
+}
+
+/** Every fact, in one order: channels of which all of them are alike show the same. */
+function keyOf(f: IndicatorFacts): string {
+  return `${f.circuit}|${f.current}|${f.conductor}|${f.grounded}|${f.floating}|${f.fedByUtility}|${f.fedBySource}|${f.turbineDriven}|${f.sunAndWind}|${f.turbineOutputKnown}|${f.frequency}|${f.groundingUnknown}|${f.indicator}|${f.indicatorMinVoltage}|${f.usualVoltage}`;
+}
+
+function decide(facts: IndicatorFacts): Indicated {
+  for (const rule of INDICATOR_RULES) {
+    const decision = rule.decide(facts);
+    if (decision.outcome === 'shows') return { rule: rule.id, indicator: decision.indications };
+  }
+  throw new Error(`no indicator rule knows ${facts.conductor} of a ${facts.circuit} circuit`);
+}
+
+function indicatorFacts(
+  job: JobContext,
+  placement: Placement,
+  wiring: PortWiring,
+  channel: WiredChannel,
+  part: Part | undefined,
+): IndicatorFacts {
+  const { port, conductor } = channel;
+  const { subject } = placement;
+  const { circuit } = carriedBy(port, subject);
+  const poles = circuit === 'power' || circuit === 'turbine' ? undefined : poleGrounding(port, subject);
+  const supply = suppliesOf(port);
+  const isDc = circuit === 'array';
+  const driven = isDc ? drivenBy(ultimateSources(port)) : undefined;
+  const grounded =
+    poles === undefined ? isGroundedAc(wiring, channel) : isGroundedPole(poles, conductor, circuit);
+  return {
+    circuit,
+    current: wiring.facts.current,
+    conductor,
+    grounded,
+    floating: poles === undefined ? isFloatingAc(wiring) : poles === 'floating' || poles === 'unknown',
+    fedByUtility: supply.utility,
+    fedBySource: supply.source,
+    turbineDriven: driven === 'turbine',
+    sunAndWind: driven === 'both',
+    turbineOutputKnown:
+      circuit !== 'turbine' || ultimateSources(port).every((s) => s.facts.output !== undefined),
+    frequency: circuit === 'turbine' ? frequencyOf(port) : undefined,
+    groundingUnknown:
+      poles === 'unknown' || (circuit === 'control' && subject.facts.dc_grounding === undefined),
+    indicator: part?.indicator ?? undefined,
+    indicatorMinVoltage: part?.indicatorMinVoltage ?? undefined,
+    usualVoltage: usualVoltage(job, wiring, channel, subject),
+  };
+}
+
+/** `unknown`: what shares the conductors is stated to be grounded differently. */
+export type PoleGrounding = DcGrounding | 'unknown';
+
+/**
+ * Which pole of a DC circuit is grounded: as its rows state, else negative on a charge controller, floating on an inverter,
+ * negative on a battery; a control circuit's isn't known by default. What shares the conductors shares their grounding.
+ */
+export function poleGrounding(port: SitePort, subject: SiteEquipment): PoleGrounding {
+  if (port.cls === 'terminals') return subject.facts.dc_grounding?.value ?? 'floating';
+  if (port.cls === 'battery') return statedAlike(batteriesOn(port)) ?? 'negative';
+  const converters = convertersOf(port);
+  const onController = converters.length > 0 && converters.every((c) => c.kind === 'charge-controller');
+  const byDefault = onController ? 'negative' : 'floating';
+  const input = inputFed(port);
+  // Where it isn't stated which of several feeds this input, each may, by its own grounding.
+  return statedAlike(ultimateSources(input), input.oneOfSources ? byDefault : undefined) ?? byDefault;
+}
+
+/** The input that a source's conductors lead to, through combiners: what else feeds it is in parallel. */
+function inputFed(port: SitePort): SitePort {
+  const run =
+    port.cls === 'output' ? port.runs.find((r) => r.from === port && r.carries === 'dc') : undefined;
+  return run ? inputFed(run.to) : port;
+}
+
+/** What the rows that state a grounding say alike, the others counted as `unstated`; undefined: nothing is said. */
+function statedAlike(rows: readonly SiteEquipment[], unstated?: DcGrounding): PoleGrounding | undefined {
+  let said: PoleGrounding | undefined;
+  for (const { facts } of rows) {
+    const stated = facts.dc_grounding?.value ?? unstated;
+    if (stated === undefined || stated === said) continue;
+    if (said !== undefined) return 'unknown';
+    said = stated;
+  }
+  return said;
+}
+
+function isGroundedPole(poles: PoleGrounding, conductor: string, circuit: string): boolean {
+  if (circuit === 'control' && conductor === 'N') return poles === 'negative';
+  return poles === conductor;
+}
+
+/** N of a solid system, or at its bond; the corner-grounded phase, which is L2. */
+function isGroundedAc(wiring: PortWiring, channel: WiredChannel): boolean {
+  const { grounding, bondedHere, circuit } = wiring.facts;
+  if (circuit !== 'power') return false;
+  if (channel.conductor === 'N') return bondedHere || grounding === 'solid' || grounding === 'corner';
+  return grounding === 'corner' && channel.conductor === 'L2';
+}
+
+function isFloatingAc(wiring: PortWiring): boolean {
+  return wiring.facts.grounding === 'none' || wiring.facts.grounding === 'impedance';
+}
+
+function frequencyOf(port: SitePort): number | undefined {
+  let highest: number | undefined;
+  for (const { facts } of ultimateSources(port)) {
+    if (!facts.poles || !facts.rpm) continue;
+    const { value } = generatorFrequency({ poles: facts.poles.value, rpm: facts.rpm.value });
+    highest = Math.max(highest ?? 0, value);
+  }
+  return highest;
+}
+
+/** Whether the utility, and whether an inverter or a generator, gives an AC port its voltage. */
+export function suppliesOf(port: SitePort): { readonly utility: boolean; readonly source: boolean } {
+  let utility = false;
+  let source = false;
+  const seen = new Set<SitePort>();
+  const walk = (at: SitePort): void => {
+    if (seen.has(at)) return;
+    seen.add(at);
+    const { kind } = at.equipment;
+    if (kind === 'service') utility = true;
+    else if (kind === 'generator' || (kind === 'inverter-charger' && at.cls === 'ac-out')) source = true;
+    else for (const feeder of at.feeders) walk(feeder);
+  };
+  walk(port);
+  return { utility, source };
+}
+
+/** V to ground, nominal, where the conductor is energised; undefined where no figure is known. */
+function usualVoltage(
+  job: JobContext,
+  wiring: PortWiring,
+  channel: WiredChannel,
+  subject: SiteEquipment,
+): number | undefined {
+  const { circuit, system, grounding } = wiring.facts;
+  const { site } = job;
+  if (circuit === 'power' && system) {
+    const { conductor } = channel;
+    const basis = site.basis.value;
+    const earthing = site.earthing.value;
+    return nominalToGround({ system, grounding, conductor, basis, earthing }) ?? undefined;
+  }
+  if (circuit === 'control') return subject.facts.control_voltage?.value.volts;
+  if (circuit === 'battery') return batteriesOn(channel.port)[0]?.facts.battery_voltage?.value;
+  return undefined;
+}

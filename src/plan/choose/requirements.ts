@@ -1,0 +1,81 @@
+import type { SitePort } from '../../model/site.js';
+import type { FitPlace } from '../../rules/fit-facts.js';
+import { figure } from '../../words/figures.js';
+import type { Demand } from './choose.js';
+import type { Requirement } from '../rate/rate.js';
+import type { JobContext } from '../context/job-context.js';
+import type { Placement } from '../context/verdict.js';
+import { spareRoom, type PortWiring } from '../rate/wire.js';
+
+/** What a placement asks for, in words, for messages. */
+export function asksFor(demand: Demand): string {
+  const asks = [
+    `MCOV ${figure(demand.mcov, `V ${demand.current}`)}`,
+    `In ${figure(demand.nominalCurrent / 1000, 'kA')}`,
+  ];
+  if (demand.sccr !== undefined) {
+    asks.push(`${demand.current === 'ac' ? 'SCCR' : 'DC SCCR'} ${figure(demand.sccr / 1000, 'kA')}`);
+  }
+  if (demand.listedFor) asks.push(`a listing for ${demand.listedFor} systems`);
+  if (demand.outdoors) asks.push('an enclosure for outdoors');
+  if (demand.aheadOfDisconnect) asks.push('type 1');
+  return asks.join(', ');
+}
+
+/** What is known of a placement before anything is rated. */
+export function placeOf(job: JobContext, placement: Placement, requirement: Requirement): FitPlace {
+  const { site } = job;
+  const first = placement.ports[0];
+  return {
+    basis: site.basis.value,
+    circuit: requirement.circuit,
+    current: requirement.current,
+    atService: first?.cls === 'service',
+    outdoors: first?.equipment.outdoors.value ?? false,
+    lightning: site.list.facts.lightning_protection?.value ?? 'none',
+  };
+}
+
+/** What a fit rule may know of a placement; undefined where its voltage isn't known. */
+export function demandOf(
+  job: JobContext,
+  placement: Placement,
+  requirement: Requirement,
+  wirings: readonly PortWiring[],
+): Demand | undefined {
+  const { site } = job;
+  const first = placement.ports[0];
+  const wiring = wirings[0];
+  if (!first || !wiring || !requirement.mcov || requirement.current === undefined) return undefined;
+  const { grounding, circuit } = wiring.facts;
+  const asked = circuit === 'power' && grounding !== 'solid';
+  const stated = placement.ports.some((p) => p.equipment.facts.system_grounding) || isDelta(first);
+  const byEarthing = site.basis.value === 'iec' && site.earthing.value === 'IT' && !stated;
+  const listedFor = !asked || byEarthing ? undefined : grounding === 'none' ? 'ungrounded' : grounding;
+  const place = placeOf(job, placement, requirement);
+  return {
+    basis: site.basis.value,
+    earthing: site.earthing.value,
+    current: requirement.current,
+    circuit: requirement.circuit,
+    atService: place.atService,
+    mcov: requirement.mcov.value,
+    nominalCurrent: requirement.nominalCurrent.value,
+    sccr: requirement.sccr?.value,
+    withstand: requirement.withstand?.value,
+    withstandAssumed: requirement.withstand?.assumed ?? false,
+    aheadOfDisconnect: placement.ports.some((p) => p.equipment.facts.ahead_of_disconnect?.value === true),
+    outdoors: place.outdoors,
+    listedFor,
+    lightning: place.lightning,
+    conductors: wirings.reduce((sum, w) => sum + w.conductors.length, 0),
+    spareRoom: spareRoom(wirings),
+    // A 3+1 part leads its lines to the N channel of the same housing.
+    oneHousing: placement.ports.length > 1 || wiring.facts.threePlusOne,
+    leadLength: placement.subject.facts.lead_length?.value,
+  };
+}
+
+function isDelta(port: SitePort): boolean {
+  return port.system === '240 delta' || port.system === '480 delta';
+}

@@ -1,0 +1,245 @@
+import { leadFigures, leadVoltage } from '../../electrical/leads.js';
+import { reachFigures } from '../../electrical/reach.js';
+import type { Catalogue, Part } from '../../model/catalogue.js';
+import type { PlacedNote } from '../../model/message.js';
+import { isNec } from '../../model/words.js';
+import { figure } from '../../words/figures.js';
+import { about } from '../../words/message-kit.js';
+import { CHOOSE_MESSAGES } from '../../words/messages/choose.js';
+import { calculation, type Calculated } from '../context/rounded-working.js';
+import { assess, choosePart, type Candidate, type Demand, type Rejection } from './choose.js';
+import { asksFor, demandOf } from './requirements.js';
+import { suppliesOf } from './indicate.js';
+import { keeper } from '../context/memo.js';
+import { plannedLeads } from './planned-lead.js';
+import type { Requirement } from '../rate/rate.js';
+import type { JobContext } from '../context/job-context.js';
+import { thinLead } from './thin-lead.js';
+import type { Placement } from '../context/verdict.js';
+import type { PortWiring } from '../rate/wire.js';
+
+/** A placement with what it asks, how it is wired, and the part that was chosen. */
+export interface Selected {
+  readonly placement: Placement;
+  readonly requirement: Requirement;
+  readonly wirings: readonly PortWiring[];
+  readonly demand: Demand | undefined;
+  readonly part: Part | undefined;
+  readonly byHand: boolean;
+  /** What the list says is there already; `` new. */
+  readonly existing: string;
+  readonly rejected: readonly Rejection[];
+  /** How the part holds against the rules; undefined: no part, or what the place asks isn't known. */
+  readonly held: Candidate | undefined;
+  readonly notes: readonly PlacedNote[];
+}
+
+/** Where a placement is, for messages: `CC-1 dc-in-1`. */
+export function whereIs(placement: Placement): string {
+  const tag = placement.ports[0]?.equipment.tag ?? '';
+  return `${tag} ${placement.ports.map((p) => p.name).join(' and ')}`;
+}
+
+/**
+ * Chooses the part of one placement: what is there already, what the list chose by hand, else the best of the catalogue.
+ * @param catalogue undefined: there is none, so everything is placed and rated without parts
+ */
+export function selectPart(
+  job: JobContext,
+  catalogue: Catalogue | undefined,
+  placement: Placement,
+  requirement: Requirement,
+  wirings: readonly PortWiring[],
+): Selected {
+  const demand = demandOf(job, placement, requirement, wirings);
+  const { facts } = placement.subject;
+  const existing = facts.existing?.value ?? '';
+  const byHand = existing === '' ? (facts.protector?.value ?? '') : '';
+  const notes: PlacedNote[] = [];
+  const done = (part: Part | undefined, rejected: readonly Rejection[], held?: Candidate): Selected => ({
+    placement,
+    requirement,
+    wirings,
+    demand,
+    part,
+    byHand: byHand !== '' && part !== undefined,
+    existing,
+    rejected,
+    held,
+    notes,
+  });
+  const { tag } = placement.subject;
+  const at = whereIs(placement);
+  if (existing !== '' || byHand !== '') {
+    const named = existing !== '' ? existing : byHand;
+    const part = partNamed(catalogue, named);
+    if (existing !== '' && !part) {
+      const asks = demand ? asksFor(demand) : 'what this place asks for, which isn’t known';
+      notes.push(
+        about(
+          CHOOSE_MESSAGES.existingUnknown,
+          { at, existing: existing.slice(0, 80), asks },
+          tag,
+          'existing',
+        ),
+      );
+      return done(undefined, []);
+    }
+    if (!part) {
+      if (catalogue)
+        notes.push(about(CHOOSE_MESSAGES.byHandUnknown, { at, part: byHand.slice(0, 80) }, tag, 'protector'));
+      return done(undefined, []);
+    }
+    if (!demand) return done(part, []);
+    const held = assess(part, demand, job.settings);
+    const fails = held.failures.map((f) => f.because).join('; ');
+    if (fails !== '') {
+      const message = existing !== '' ? CHOOSE_MESSAGES.existingFails : CHOOSE_MESSAGES.byHandFails;
+      notes.push(
+        about(message, { at, part: part.part, fails }, tag, existing !== '' ? 'existing' : 'protector'),
+      );
+    }
+    sayOf(job, { requirement, placement, wirings }, held, notes);
+    return done(part, [], held);
+  }
+  if (!catalogue || !demand) return done(undefined, []);
+  const choice = choosePart(catalogue, demand, job.settings);
+  if (!choice.best) {
+    const tt = demand.earthing === 'TT' && demand.basis === 'iec' && demand.circuit === 'power';
+    const message = tt ? CHOOSE_MESSAGES.noneThreePlusOne : CHOOSE_MESSAGES.noneFits;
+    notes.push(about(message, { at, asks: asksFor(demand), nearest: choice.nearest }, tag, ''));
+    return done(undefined, choice.rejected);
+  }
+  sayOf(job, { requirement, placement, wirings }, choice.best, notes);
+  return done(choice.best.part, choice.rejected, choice.best);
+}
+
+/** The part as typed; else one that differs in case and outer blanks only. */
+function partNamed(catalogue: Catalogue | undefined, named: string): Part | undefined {
+  const fold = (name: string): string => name.trim().toLowerCase();
+  return (
+    catalogue?.parts.find((p) => p.part === named) ??
+    catalogue?.parts.find((p) => fold(p.part) === fold(named))
+  );
+}
+
+/** What a person has to confirm about a chosen part. */
+function sayOf(
+  job: JobContext,
+  { requirement, placement, wirings }: Pick<Selected, 'requirement' | 'placement' | 'wirings'>,
+  candidate: Candidate,
+  notes: PlacedNote[],
+): void {
+  const { part } = candidate;
+  const { tag } = placement.subject;
+  const at = whereIs(placement);
+  for (const { rule, says } of candidate.shortfalls) {
+    const p = { at, part: part.part, shortfall: says };
+    notes.push(
+      rule === 'rate/enclosure'
+        ? about(CHOOSE_MESSAGES.enclosureScale, p, tag, 'outdoors')
+        : about(CHOOSE_MESSAGES.shortfall, p, tag, 'impulse_withstand'),
+    );
+  }
+  if (!isNec(job.site.basis.value) && part.iecClass === null) {
+    notes.push(about(CHOOSE_MESSAGES.listedToUlOnly, { at, part: part.part }, tag, ''));
+  }
+  const thin = thinLead(part, job.site.basis.value, wirings);
+  if (thin) notes.push(about(CHOOSE_MESSAGES.leadThin, { at, part: part.part, ...thin }, tag, ''));
+  if (requirement.sccrState === 'unknown') {
+    const has = requirement.current === 'ac' ? part.sccr : part.sccrDc;
+    const holds =
+      has === null ? 'states no rating to compare it with' : `holds up to ${figure(has / 1000, 'kA')}`;
+    const field = requirement.circuit === 'array' ? 'isc_stc' : 'fault_current';
+    // The utility knows what it can drive into a fault; of a turbine, a battery or a module its maker does.
+    const fromUtility =
+      requirement.circuit === 'power' &&
+      placement.ports.some((port) => suppliesOf(port).utility) &&
+      job.site.equipments.some((e) => e.kind === 'service' && !e.facts.fault_current);
+    const who = fromUtility ? 'utility' : 'maker';
+    const p = { at, because: requirement.sccrBecause, part: part.part, holds, who } as const;
+    notes.push(about(CHOOSE_MESSAGES.faultCurrentUnknown, p, tag, field));
+  }
+}
+
+/** Voltages of a chosen part's leads; V. */
+interface LeadVoltages {
+  readonly lead: number;
+  readonly leadCalculation: Calculated;
+  readonly leadAtHalfMetre: number;
+  readonly leadAtOneMetre: number;
+  /** V that a further 0.1 m adds at most, as far as 1 m: the step grows with the length. */
+  readonly perTenCentimetres: number;
+}
+
+/** Voltages of a chosen part's leads, and what is left of the withstand; V. */
+export interface PartFigures extends LeadVoltages {
+  readonly margin: number | null;
+}
+
+const leadVoltages = keeper<LeadVoltages>();
+
+function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): LeadVoltages {
+  return leadVoltages(part, `${leads.length}|${leads.diameter}|${leads.peak}`, () => {
+    const { upBasis } = part;
+    const { value: lead, working } = leadVoltage({ ...leads, upBasis });
+    const at = (length: number): number => leadFigures({ ...leads, length, upBasis }).value;
+    const leadAtHalfMetre = at(0.5);
+    const leadAtOneMetre = at(1);
+    const compared = `at 0.5 m ${figure(leadAtHalfMetre, 'V')}, at 1 m ${figure(leadAtOneMetre, 'V')}`;
+    return {
+      lead,
+      leadCalculation: calculation('rate/clamping', `Voltage of the leads as planned (${compared})`, working),
+      leadAtHalfMetre,
+      leadAtOneMetre,
+      perTenCentimetres: Math.max(at(leads.length + 0.1) - lead, leadAtOneMetre - at(0.9)),
+    };
+  });
+}
+
+/** The figures of a chosen part at its place. */
+export function partFigures(job: JobContext, selected: Selected, part: Part): PartFigures {
+  const stated = selected.placement.subject.facts.lead_length?.value;
+  const voltages = leadVoltagesOf(part, plannedLeads(part, stated, job.site.basis.value, job.settings));
+  const withstand = selected.requirement.withstand?.value;
+  const margin = withstand === undefined || part.up === null ? null : withstand - part.up - voltages.lead;
+  return { ...voltages, margin };
+}
+
+/**
+ * How far along the cable a chosen part covers.
+ * @param withstand V, of the equipment that is to be covered
+ * @param run m, of the run that it is asked for; undefined: none, or not stated
+ * @returns m; null: not limited within its run; undefined: not known
+ */
+export function reachOf(
+  job: JobContext,
+  selected: Selected,
+  withstand: number | undefined,
+  run: number | undefined,
+): number | null | undefined {
+  const { part } = selected;
+  if (!part || part.up === null || withstand === undefined) return undefined;
+  const t = job.settings.thresholds;
+  const reach = reachFigures({
+    up: part.up,
+    leads: partFigures(job, selected, part).lead,
+    withstand,
+    slope: t.reachSlope,
+    leastReach: t.leastReach,
+    limit: job.longRunLimit,
+  });
+  if (reach.kind !== 'unlimited') return reach.distance;
+  return run !== undefined && run > job.longRunLimit ? job.longRunLimit : null;
+}
+
+/** The longest run at a placement's ports, m; undefined where none is stated. */
+export function longestRun(placement: Placement): number | undefined {
+  let longest: number | undefined;
+  for (const port of placement.ports) {
+    for (const run of port.runs) {
+      if (run.length !== undefined) longest = Math.max(longest ?? 0, run.length);
+    }
+  }
+  return longest;
+}

@@ -1,0 +1,44 @@
+import { smallestLeads } from '../../electrical/lead-size.js';
+import { parseWireGauge } from '../../electrical/wire-gauge.js';
+import type { Part } from '../../model/catalogue.js';
+import type { Basis } from '../../model/words.js';
+import { figure } from '../../words/figures.js';
+import { leadAreaOf, leadGaugeOf } from './planned-lead.js';
+import type { PortWiring } from '../rate/wire.js';
+
+/** A lead as planned that is thinner than the basis allows. */
+export interface ThinLead {
+  /** As the catalogue has it, with its cross-section: `10 AWG (5.26 mm2)`. */
+  readonly planned: string;
+  /** The smallest that is allowed: `6 mm2`. */
+  readonly least: string;
+  readonly source: string;
+}
+
+/**
+ * Holds the lead of a part as planned against the smallest earth lead of the basis, which is never thinner than the live one.
+ * @param part the chosen part; a part without a gauge is planned with 10 AWG
+ * @param wirings how the ports of its place are wired: some ask for the lead of a class T1 part whatever the part is
+ * @returns undefined where the lead is thick enough
+ * Source: NEC 242.28 (285.26 in 2017); IEC 60364-5-53:2019 cl. 534.4.10 (value from memory).
+ */
+export function thinLead(part: Part, basis: Basis, wirings: readonly PortWiring[]): ThinLead | undefined {
+  const classOne = part.iecClass === 'T1' || wirings.some((w) => w.facts.classOneAsked);
+  const { earth, source } = smallestLeads(basis, classOne ? 'T1' : 'T2');
+  const area = leadAreaOf(part);
+  // A cross-section that was computed from a gauge number may differ in the last digit.
+  if (area >= areaOf(earth) * (1 - 1e-9)) return undefined;
+  const gauge = leadGaugeOf(part);
+  const inMm2 = figure(area, 'mm2');
+  return { planned: gauge === inMm2 ? gauge : `${gauge} (${inMm2})`, least: earth, source };
+}
+
+const areas = new Map<string, number>();
+
+/** mm2 (trade unit) of a gauge of the tables, which are few and asked for of every protector. */
+function areaOf(gauge: string): number {
+  const area = areas.get(gauge) ?? parseWireGauge(gauge)?.area;
+  if (area === undefined) throw new Error(`not a gauge: ${gauge}`);
+  areas.set(gauge, area);
+  return area;
+}

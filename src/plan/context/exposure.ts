@@ -1,0 +1,186 @@
+import { calculatedRiskLevel, criticalLength, type ExposedSite } from '../../electrical/exposure.js';
+import { flashDensityFromThunderDays, lineEvents, type LineInput } from '../../electrical/lightning.js';
+import { statedAt, taken, workingOf } from '../../electrical/working.js';
+import type { Working } from '../../model/fact.js';
+import type { Site, SiteEquipment } from '../../model/site.js';
+import type { Kind } from '../../model/words.js';
+import { ultimateSources } from '../../site/inputs.js';
+import { cited } from '../../words/origin.js';
+
+/** Flashes a year to one line that feeds the site, and near it. */
+export interface LineStrikes {
+  /** `low-voltage cable`. */
+  readonly line: string;
+  readonly to: Working;
+  readonly near: Working;
+}
+
+/** What the job's facts say of its exposure to lightning. */
+export interface Exposure {
+  /** Flashes per km2 and year. */
+  readonly flashDensity: Working | undefined;
+  readonly riskLevel: Working | undefined;
+  /** Flashes a year to and near each line whose length is stated; none where the flash density isn't known. */
+  readonly lineStrikes: readonly LineStrikes[];
+  /** km of overhead line that stand in for lines of which nobody states the length. */
+  readonly kmAssumed: number;
+  /** True where the calculated risk level decides a strength: `iec`, a dwelling with a service. */
+  readonly riskDecides: boolean;
+  /** True where place/service is required under `iec` at this site. */
+  readonly serviceRequired: boolean;
+  /** m; undefined: flash density unknown. */
+  criticalLengthFor(equipment: SiteEquipment): Working | undefined;
+  /** m; summed runs of all arrays upstream of a converter (or of the converter that an array feeds); undefined: not known. */
+  arraysLength(equipment: SiteEquipment): number | undefined;
+}
+
+/** @param site the survey of one job */
+export function exposureOf(site: Site): Exposure {
+  const { facts } = site.list;
+  const flashDensity = flashDensityOf(site);
+  const lines = {
+    lvOverhead: facts.lv_overhead_km?.value,
+    lvUnderground: facts.lv_underground_km?.value,
+    hvOverhead: facts.hv_overhead_km?.value,
+    hvUnderground: facts.hv_underground_km?.value,
+  };
+  const risk = flashDensity
+    ? calculatedRiskLevel({
+        surroundings: facts.surroundings?.value ?? 'rural',
+        flashDensity: flashDensity.value,
+        lines,
+      })
+    : undefined;
+  const riskLevel = risk?.ok ? risk.working : undefined;
+  const isIec = site.basis.value === 'iec';
+  const hasService = site.equipments.some((e) => e.kind === 'service');
+  const lengths = new Map<SiteEquipment, number | undefined>();
+  const critical = new Map<ExposedSite, Working | undefined>();
+  return {
+    flashDensity,
+    riskLevel,
+    lineStrikes: lineStrikesOf(site, flashDensity),
+    kmAssumed: risk?.ok ? risk.lines.assumed : 0,
+    riskDecides: isIec && hasService && site.occupancy.value === 'dwelling' && risk?.ok === true,
+    serviceRequired:
+      isIec && hasService && (site.occupancy.value !== 'dwelling' || (risk?.ok === true && risk.belowLimit)),
+    criticalLengthFor(equipment) {
+      if (!flashDensity) return undefined;
+      const exposed = exposedSite(site, equipment);
+      if (!critical.has(exposed)) {
+        const found = criticalLength({ site: exposed, flashDensity: flashDensity.value });
+        critical.set(exposed, found.ok ? found.working : undefined);
+      }
+      return critical.get(exposed);
+    },
+    arraysLength(equipment) {
+      const converter = CONVERTERS.has(equipment.kind) ? equipment : converterFed(equipment);
+      if (!converter) return undefined;
+      if (!lengths.has(converter)) lengths.set(converter, sumOfArrayRuns(converter));
+      return lengths.get(converter);
+    },
+  };
+}
+
+const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
+  'charge-controller',
+  'grid-tie-inverter',
+  'inverter-charger',
+]);
+
+function flashDensityOf(site: Site): Working | undefined {
+  const { flash_density: stated, thunderstorm_days: days } = site.list.facts;
+  if (stated) {
+    return workingOf(
+      [],
+      taken('Ng', 'Ground flash density', stated.value, '1/(km² a)', 'stated', cited(stated.origin)),
+    );
+  }
+  if (!days) return undefined;
+  return statedAt(flashDensityFromThunderDays({ days: days.value }).working, { Td: cited(days.origin) });
+}
+
+const LINES = [
+  { field: 'lv_overhead_km', line: 'low-voltage overhead line', laid: 'overhead', voltage: 'lv' },
+  { field: 'lv_underground_km', line: 'low-voltage cable', laid: 'buried', voltage: 'lv' },
+  { field: 'hv_overhead_km', line: 'high-voltage overhead line', laid: 'overhead', voltage: 'hv' },
+  { field: 'hv_underground_km', line: 'high-voltage cable', laid: 'buried', voltage: 'hv' },
+] as const satisfies readonly ({ readonly field: string; readonly line: string } & Pick<
+  LineInput,
+  'laid' | 'voltage'
+>)[];
+
+/** Only lines of a stated length: what is assumed of the others is for the calculated risk level alone. */
+function lineStrikesOf(site: Site, flashDensity: Working | undefined): readonly LineStrikes[] {
+  if (!flashDensity) return [];
+  const { facts } = site.list;
+  return LINES.flatMap(({ field, line, laid, voltage }) => {
+    const km = facts[field];
+    if (!km || km.value <= 0) return [];
+    const events = lineEvents({
+      length: km.value * 1000,
+      flashDensity: flashDensity.value,
+      laid,
+      voltage,
+      surroundings: facts.surroundings?.value ?? 'rural',
+    });
+    const places = { LL: cited(km.origin) };
+    return [{ line, to: statedAt(events.workingTo, places), near: statedAt(events.workingNear, places) }];
+  });
+}
+
+/** A ground-mounted array whose converter isn't in a building is a plant; else it is the job's occupancy. */
+function exposedSite(site: Site, equipment: SiteEquipment): ExposedSite {
+  const converter = CONVERTERS.has(equipment.kind) ? equipment : converterFed(equipment);
+  const arrays = equipment.kind === 'array' ? [equipment] : converter ? arraysOf(converter) : [];
+  const onGround = arrays.length > 0 && arrays.every((a) => a.facts.mounting?.value === 'ground');
+  if (onGround && converter && converter.outdoors.value) return 'ground-mounted';
+  return site.occupancy.value === 'dwelling' ? 'dwelling' : 'other';
+}
+
+function arraysOf(converter: SiteEquipment): readonly SiteEquipment[] {
+  return converter.ports
+    .flatMap((p) => (p.cls === 'dc-in' ? ultimateSources(p) : []))
+    .filter((s) => s.kind === 'array');
+}
+
+/** The converter at the end of a source's runs, combiners passed through. */
+export function converterFed(source: SiteEquipment): SiteEquipment | undefined {
+  let at: SiteEquipment | undefined = source;
+  for (let step = 0; at && step < 100; step += 1) {
+    const current: SiteEquipment = at;
+    const run = current.ports
+      .flatMap((p) => p.runs)
+      .find((r) => r.from.equipment === current && r.carries === 'dc');
+    at = run?.to.equipment;
+    if (at && CONVERTERS.has(at.kind)) return at;
+  }
+  return undefined;
+}
+
+/** Each array run and combiner run on the way counts once; undefined where one isn't stated. */
+function sumOfArrayRuns(converter: SiteEquipment): number | undefined {
+  const rows = new Set<SiteEquipment>();
+  const walk = (equipment: SiteEquipment): boolean => {
+    let holdsArray = false;
+    for (const port of equipment.ports) {
+      for (const run of port.runs) {
+        if (run.to.equipment !== equipment || run.carries !== 'dc') continue;
+        const source = run.from.equipment;
+        const counts = source.kind === 'array' || (source.kind === 'combiner' && walk(source));
+        if (!counts) continue;
+        holdsArray = true;
+        for (const row of run.rows) rows.add(row);
+      }
+    }
+    return holdsArray;
+  };
+  if (!walk(converter)) return undefined;
+  let sum = 0;
+  for (const row of rows) {
+    const own = row.facts.run_length?.value;
+    if (own === undefined) return undefined;
+    sum += own;
+  }
+  return sum;
+}

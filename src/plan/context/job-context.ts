@@ -1,0 +1,172 @@
+import type { RunFacts } from '../../model/rule.js';
+import type { Settings } from '../../model/settings.js';
+import type { PortGrounding, Site, SiteEquipment, SitePort, SiteRun } from '../../model/site.js';
+import { isNec, type Kind, type PortClass } from '../../model/words.js';
+import type { PlacementFacts } from '../../rules/placement-facts.js';
+import { groundingOf } from '../../site/grounding.js';
+import { ultimateSources } from '../../site/inputs.js';
+import { servicePlaceRun, unitOf, windCarrier } from '../../site/premises.js';
+import { converterFed, type Exposure } from './exposure.js';
+
+/** What is the same for every port of a job, worked out once. */
+export interface JobContext {
+  readonly site: Site;
+  readonly settings: Settings;
+  readonly exposure: Exposure;
+  readonly carrier: SitePort | 'none' | undefined;
+  /** m; limit of place/long-run under the job's basis. */
+  readonly longRunLimit: number;
+  /** How the AC system of a port is grounded; asked a dozen times a port, so found once. */
+  groundingAt(port: SitePort): PortGrounding;
+}
+
+/** @param exposure what the job's facts say of its exposure to lightning */
+export function jobContext(site: Site, settings: Settings, exposure: Exposure): JobContext {
+  const nec = isNec(site.basis.value);
+  const groundings = new Map<SitePort, PortGrounding>();
+  return {
+    site,
+    settings,
+    exposure,
+    carrier: nec ? windCarrier(site) : undefined,
+    longRunLimit: nec ? settings.thresholds.longRunNec : settings.thresholds.longRunIec,
+    groundingAt(port) {
+      let found = groundings.get(port);
+      if (!found) {
+        found = groundingOf(site, port);
+        groundings.set(port, found);
+      }
+      return found;
+    },
+  };
+}
+
+const MAIN_PORTS: { readonly [K in Kind]?: readonly PortClass[] } = {
+  service: ['service'],
+  panel: ['feeder'],
+  load: ['feeder'],
+  array: ['output'],
+  combiner: ['output'],
+  'wind-turbine': ['output'],
+  'hydro-turbine': ['output'],
+  generator: ['output'],
+  'ac-module-branch': ['output'],
+  'charge-controller': ['dc-in'],
+  'grid-tie-inverter': ['ac-out'],
+  'inverter-charger': ['ac-in', 'ac-in-2', 'ac-out'],
+  battery: ['battery'],
+  'control-circuit': ['terminals'],
+};
+
+/** True where a kind has a main port at which the list may ask for a protector. */
+export function hasMainPort(kind: Kind): boolean {
+  return MAIN_PORTS[kind] !== undefined;
+}
+
+/** True for a port in use that is the main port of its kind. */
+export function isMainPort({ equipment, cls, unused }: SitePort): boolean {
+  return unused === '' && (MAIN_PORTS[equipment.kind]?.includes(cls) ?? false);
+}
+
+/** What a placement rule may know of one port; `nearest` is there only once parts are chosen. */
+export function placementFacts(
+  job: JobContext,
+  port: SitePort,
+  nearest?: PlacementFacts['nearest'],
+): PlacementFacts {
+  const { site, settings, exposure } = job;
+  const { equipment } = port;
+  const { facts } = equipment;
+  // Exposure decides with iec only, what a building holds with nec-2023 only.
+  const isIec = site.basis.value === 'iec';
+  const unit = port.cls === 'feeder' && site.basis.value === 'nec-2023' ? unitOf(site, equipment) : undefined;
+  const limit = settings.thresholds.servicePlaceRun;
+  const atService = port.cls === 'feeder' ? servicePlaceRun(port, limit) : undefined;
+  const turbines =
+    job.carrier === 'none' ? site.equipments.find((e) => e.kind === 'wind-turbine') : undefined;
+  return {
+    basis: site.basis.value,
+    tag: equipment.tag,
+    kind: equipment.kind,
+    port: port.cls,
+    occupancy: site.occupancy.value,
+    unitOccupancy: unit?.occupancy.value ?? site.occupancy.value,
+    outdoors: equipment.outdoors.value,
+    worthProtecting: equipment.worthProtecting.value,
+    protect: facts.protect?.value,
+    mainPort: isMainPort(port),
+    runs: port.runs.map((run) => runFacts(job, port, run)),
+    runInDoubt: site.inDoubt.has(equipment.tag),
+    feeders: port.feeders.map((f) => {
+      const run = port.runs.find((r) => r.from === f && r.to === port);
+      return {
+        tag: f.equipment.tag,
+        kind: f.equipment.kind,
+        outside: run ? run.outdoors || run.betweenBuildings : false,
+      };
+    }),
+    servicePlaceOf: atService?.from.equipment.tag ?? '',
+    servicePlaceUnknown: equipment.kind === 'panel' && servicePlaceUnknown(port),
+    inputUse: port.use,
+    sourceKinds: port.cls === 'dc-in' ? ultimateSources(port).map((s) => s.kind) : [],
+    unused: port.unused,
+    hasWind: job.carrier !== undefined,
+    windCarrier: job.carrier === port,
+    windWithoutAc: turbines === equipment,
+    controlVolts: facts.control_voltage?.value.volts,
+    connected: equipment.kind === 'control-circuit' && port.runs.length > 0,
+    longRunLimit: job.longRunLimit,
+    controlVoltageLimit: settings.thresholds.controlVoltage,
+    riskLevel: exposure.riskLevel?.value,
+    criticalLength: isIec ? exposure.criticalLengthFor(equipment)?.value : undefined,
+    arraysLength:
+      isIec && (port.cls === 'dc-in' || equipment.kind === 'array')
+        ? exposure.arraysLength(equipment)
+        : undefined,
+    serviceRequired: exposure.serviceRequired,
+    nearest,
+  };
+}
+
+function servicePlaceUnknown(port: SitePort): boolean {
+  return port.runs.some(
+    (r) =>
+      r.to === port && r.from.equipment.kind === 'service' && !r.betweenBuildings && r.length === undefined,
+  );
+}
+
+/** A run as the rules see it from one of its ends. */
+export function runFacts(job: JobContext, port: SitePort, run: SiteRun): RunFacts {
+  const upstream = run.from === port;
+  const other = upstream ? run.to : run.from;
+  const asked = run.unknown.find((row) => isAskable(row));
+  const isIec = job.site.basis.value === 'iec';
+  const converter = isIec && run.carries === 'dc' ? converterOf(run) : undefined;
+  return {
+    unknownRow: (asked ?? run.unknown[0])?.tag ?? '',
+    lengthNotAsked: run.length === undefined && asked === undefined,
+    otherTag: other.equipment.tag,
+    otherKind: other.equipment.kind,
+    length: run.length,
+    outdoors: run.outdoors,
+    outdoorsByDefault: run.outdoorsByDefault,
+    betweenBuildings: run.betweenBuildings,
+    betweenByDefault: run.betweenByDefault,
+    placesDiffer: run.placesDiffer,
+    carries: run.carries,
+    upstream,
+    fromArray: isIec && run.carries === 'dc' && ultimateSources(run.from).some((s) => s.kind === 'array'),
+    arraysLength: converter ? job.exposure.arraysLength(converter) : undefined,
+  };
+}
+
+/** A length is asked for only where the row holds something worth protecting and its cell isn't an item already. */
+function isAskable(row: SiteEquipment): boolean {
+  const holds = row.worthProtecting.value || row.kind === 'service';
+  return holds && !row.row.unreadable.has('run_length');
+}
+
+/** The converter that a DC run leads to, combiners passed through. */
+function converterOf(run: SiteRun): SiteEquipment | undefined {
+  return run.to.cls === 'dc-in' ? run.to.equipment : converterFed(run.to.equipment);
+}

@@ -1,0 +1,19 @@
+import type { Step, Working } from '../../model/fact.js';
+import { kept } from '../../words/figures.js';
+
+/** One calculation as the plan keeps it. */
+export interface Calculated {
+  readonly rule: string;
+  readonly title: string;
+  readonly steps: readonly Step[];
+}
+
+/** A calculation of a working, its figures rounded as the plan keeps them. */
+export function calculation(rule: string, title: string, working: Working): Calculated {
+  return { rule, title, steps: working.steps.map(roundedStep) };
+}
+
+function roundedStep(step: Step): Step {
+  const value = kept(step.value);
+  return value === step.value ? step : { ...step, value };
+}

@@ -1,0 +1,247 @@
+import type { PlacedNote } from '../../model/message.js';
+import type { RowField } from '../../model/list.js';
+import type { SiteEquipment, SitePort } from '../../model/site.js';
+import { isNec, type Kind } from '../../model/words.js';
+import { batteriesOn } from '../../site/battery-bus.js';
+import { ultimateSources } from '../../site/inputs.js';
+import { servicePlaceRun, unitOf } from '../../site/premises.js';
+import { figure } from '../../words/figures.js';
+import { about } from '../../words/message-kit.js';
+import { PLACE_MESSAGES } from '../../words/messages/place.js';
+import type { Selected } from '../choose/select.js';
+import { poleGrounding } from '../choose/indicate.js';
+import type { JobContext } from '../context/job-context.js';
+
+/** Rows by name, the most that one line names. */
+const NAMED = 12;
+
+/**
+ * Every default that decides something, to be confirmed: one line for each field and value, with the rows that it stands in for.
+ * @param selected the placements with their parts
+ */
+export function defaultsUsed(job: JobContext, selected: readonly Selected[]): readonly PlacedNote[] {
+  const { site } = job;
+  const notes: PlacedNote[] = [];
+  const say = (field: RowField, value: string, of: readonly SiteEquipment[], why: string): void => {
+    const rows = unique(job, of);
+    const first = rows[0];
+    if (!first) return;
+    const tags = rows.map((r) => r.tag);
+    const more = tags.length > NAMED ? ` and ${tags.length - NAMED} more` : '';
+    const p = { field, value, rows: tags.slice(0, NAMED).join(', ') + more, why };
+    notes.push(about(PLACE_MESSAGES.defaultsUsed, p, first.tag, field));
+  };
+  const sayJob = (
+    field:
+      'occupancy' | 'earthing' | 'lightning_protection' | 'flash_density' | 'surroundings' | 'lv_overhead_km',
+    value: string,
+    why: string,
+  ): void => {
+    notes.push(about(PLACE_MESSAGES.defaultsUsed, { field, value, rows: '', why }, '', field));
+  };
+  if (site.basis.byDefault)
+    notes.push(about(PLACE_MESSAGES.basisDefault, { basis: site.basis.value }, '', 'basis'));
+  const nec = isNec(site.basis.value);
+  const placed = selected.flatMap((s) => s.placement.ports);
+  const power = selected.filter((s) => s.requirement.circuit === 'power').flatMap((s) => s.placement.ports);
+  const has = (kinds: readonly string[]): boolean => site.equipments.some((e) => kinds.includes(e.kind));
+  if (site.occupancy.byDefault && has(['service', 'panel', 'array'])) {
+    sayJob('occupancy', site.occupancy.value, 'decides what the code requires and the limit of DC voltage');
+  }
+  if (site.earthing.byDefault && !nec && power.length > 0)
+    sayJob('earthing', site.earthing.value, 'decides the voltage to ground');
+  if (!site.list.facts.lightning_protection && placed.length > 0) {
+    sayJob('lightning_protection', 'none', 'decides how much current a protector must bear');
+  }
+  // With iec the rules that compare it say so themselves.
+  if (!job.exposure.flashDensity && nec && has(['service', 'array'])) {
+    sayJob('flash_density', 'not known', 'leaves the exposure of the site uncompared');
+  }
+  if (job.exposure.riskDecides) {
+    if (!site.list.facts.surroundings) sayJob('surroundings', 'rural', 'decides the calculated risk level');
+    const km = job.exposure.kmAssumed;
+    if (km > 0) {
+      const value = `${figure(km, 'km')} of overhead line where the lines aren't stated`;
+      sayJob('lv_overhead_km', value, 'decides the calculated risk level');
+    }
+  }
+  say(
+    'quantity',
+    '1',
+    site.equipments.filter((e) => !e.facts.quantity && !e.row.unreadable.has('quantity')),
+    '',
+  );
+  say('worth_protecting', 'yes', worthByDefault(selected), 'keeps protection there');
+  say(
+    'ahead_of_disconnect',
+    'no',
+    power
+      .filter((p) => nec && FIRST_DISCONNECTS.has(p.equipment.kind) && !p.equipment.facts.ahead_of_disconnect)
+      .map((p) => p.equipment),
+    'decides the type',
+  );
+  for (const isOut of [true, false]) {
+    say(
+      'outdoors',
+      isOut ? 'yes' : 'no',
+      [...placed.map((p) => p.equipment), ...(isOut ? [] : indoorsByDefault(job))].filter(
+        (e) => e.outdoors.byDefault && e.outdoors.value === isOut,
+      ),
+      'decides the enclosure and where a long run counts',
+    );
+  }
+  sayOccupancies(job, say);
+  if (site.list.facts.lowest_temp)
+    say('module_technology', 'crystalline', tableUsed(selected), 'decides the table of the cold voltage');
+  sayGroundings(job, selected, power, say);
+  sayBonds(selected, nec, say);
+  say(
+    'impulse_withstand',
+    'that of its overvoltage category',
+    selected
+      .filter((s) => s.requirement.withstand?.assumed)
+      .flatMap((s) => s.placement.ports.map((p) => p.equipment)),
+    'is an assumption',
+  );
+  return notes;
+}
+
+/** Where the first overcurrent device of a service, a building or a separately derived system may stand. */
+const FIRST_DISCONNECTS: ReadonlySet<Kind> = new Set<Kind>(['service', 'panel', 'generator']);
+
+type Say = (field: RowField, value: string, rows: readonly SiteEquipment[], why: string) => void;
+
+function sayGroundings(
+  job: JobContext,
+  selected: readonly Selected[],
+  power: readonly SitePort[],
+  say: Say,
+): void {
+  const byDefault = power.filter((p) => p.system && job.groundingAt(p).byDefault);
+  for (const value of ['solid', 'none'] as const) {
+    const rows = byDefault.filter((p) => job.groundingAt(p).grounding === value).map((p) => p.equipment);
+    say('system_grounding', value, rows, 'decides the voltage to ground and the lights');
+  }
+  const dc = selected.filter((s) => s.requirement.circuit === 'array' || s.requirement.circuit === 'battery');
+  const poles = new Map<string, SiteEquipment[]>();
+  for (const one of dc) {
+    for (const wiring of one.wirings) {
+      for (const { equipment, value } of dcGroundingByDefault(wiring.port)) {
+        const rows = poles.get(value) ?? [];
+        rows.push(equipment);
+        poles.set(value, rows);
+      }
+    }
+  }
+  for (const [value, rows] of poles)
+    say('dc_grounding', value === 'unknown' ? 'not known' : value, rows, 'decides which light is dark');
+  const control = selected.filter(
+    (s) => s.requirement.circuit === 'control' && !s.placement.subject.facts.dc_grounding,
+  );
+  say(
+    'dc_grounding',
+    'not known',
+    control.map((s) => s.placement.subject),
+    'leaves its lights to be recorded at commissioning',
+  );
+}
+
+/** Whether N is linked to ground decides whether it has a channel: by default at a service, nowhere else. */
+function sayBonds(selected: readonly Selected[], nec: boolean, say: Say): void {
+  const silent = selected
+    .flatMap((s) => s.wirings)
+    .filter((w) => w.neutral.neutral !== 'none' && !w.port.equipment.facts.n_pe_link);
+  const bonded = silent.filter((w) => w.facts.bondedHere);
+  say(
+    'n_pe_link',
+    'yes',
+    bonded.map((w) => w.port.equipment),
+    'decides what a spare channel takes',
+  );
+  // With iec N has a channel everywhere else, linked or not.
+  const others = silent.filter((w) => nec && !w.facts.bondedHere);
+  say(
+    'n_pe_link',
+    'no',
+    others.map((w) => w.port.equipment),
+    'decides what a spare channel takes',
+  );
+}
+
+/** What the building of a panel holds decides whether 215.18 and 225.42 ask. */
+function sayOccupancies(job: JobContext, say: Say): void {
+  if (job.site.basis.value !== 'nec-2023') return;
+  const panels = job.site.equipments
+    .filter((e) => e.kind === 'panel' && !standsAtService(job, e))
+    .map((equipment) => ({ equipment, unit: unitOf(job.site, equipment) }));
+  const others = panels.filter(({ unit }) => unit.otherBuilding && unit.occupancy.byDefault);
+  const why = 'keeps 215.18 and 225.42 out';
+  say(
+    'building_occupancy',
+    'other',
+    others.map((p) => p.equipment),
+    why,
+  );
+  const asJob = panels.filter(({ unit }) => unit.occupancyOfJob);
+  const value = job.site.occupancy.value;
+  const decides = 'decides whether 215.18 and 225.42 ask, since its supply comes from where no building is';
+  say(
+    'building_occupancy',
+    value,
+    asJob.map((p) => p.equipment),
+    decides,
+  );
+}
+
+/** A panel at the service has the service's protector, whatever its building holds. */
+function standsAtService(job: JobContext, panel: SiteEquipment): boolean {
+  const limit = job.settings.thresholds.servicePlaceRun;
+  return panel.ports.some((port) => servicePlaceRun(port, limit) !== undefined);
+}
+
+/** Ends of runs that would be long ones if they were out of doors. */
+function indoorsByDefault(job: JobContext): readonly SiteEquipment[] {
+  return job.site.runs
+    .filter(
+      (r) => !r.outdoors && !r.betweenBuildings && r.length !== undefined && r.length > job.longRunLimit,
+    )
+    .flatMap((r) => [r.from.equipment, r.to.equipment]);
+}
+
+/** The sources and batteries behind a DC port that state no grounding, each with the default that stands in. */
+function dcGroundingByDefault(port: SitePort): readonly { equipment: SiteEquipment; value: string }[] {
+  const rows = port.cls === 'battery' ? batteriesOn(port) : ultimateSources(port);
+  return rows
+    .filter((e) => !e.facts.dc_grounding)
+    .map((equipment) => ({ equipment, value: poleGrounding(port, equipment) }));
+}
+
+/** Each row once, in natural order of tags, which is that of the site. */
+function unique(job: JobContext, rows: readonly SiteEquipment[]): readonly SiteEquipment[] {
+  if (rows.length < 2) return rows;
+  const named = new Set(rows);
+  return job.site.equipments.filter((e) => named.has(e));
+}
+
+/** Rows whose protectors rest on common practice alone, and that don't say whether they are worth it. */
+function worthByDefault(selected: readonly Selected[]): readonly SiteEquipment[] {
+  const rows = selected
+    .filter((s) => s.placement.strength !== 'required')
+    .flatMap((s) => s.placement.ports.map((p) => p.equipment));
+  return rows.filter((e) => e.kind !== 'service' && e.worthProtecting.byDefault);
+}
+
+/** Arrays whose cold voltage rests on the table for crystalline modules, and that state no technology. */
+function tableUsed(selected: readonly Selected[]): readonly SiteEquipment[] {
+  const arrays = selected.flatMap((s) =>
+    s.placement.ports.flatMap((p) => (s.requirement.circuit === 'array' ? ultimateSources(p) : [])),
+  );
+  return arrays.filter(
+    (a) =>
+      a.kind === 'array' &&
+      !a.facts.module_technology &&
+      !a.facts.voc_coefficient &&
+      !a.facts.open_circuit_voltage &&
+      a.facts.voc_stc !== undefined,
+  );
+}

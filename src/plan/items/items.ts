@@ -1,0 +1,88 @@
+import type { OpenItem, PlacedNote } from '../../model/message.js';
+import type { ListRow, Sheet } from '../../model/list.js';
+import type { Site } from '../../model/site.js';
+import { SEVERITIES, type Severity } from '../../model/words.js';
+import { itemAt } from '../../words/message-kit.js';
+import { byNaturalOrder } from '../../model/natural-order.js';
+
+/**
+ * Puts file, line and column to notes: those of the fact where it is stated, else of the row and its heading.
+ *
+ * One fault is one item: a cell that couldn't be read has its item already; a missing fact is asked for once, whoever asks;
+ * and where a cell is missing or contradictory, what would have to be confirmed about it can wait.
+ * @param notes in any order; the same one twice counts once
+ * @returns by severity, then equipment, code and field
+ */
+export function placeItems(site: Site, notes: readonly PlacedNote[]): OpenItem[] {
+  const rows = rowsByTag(site);
+  const grave = new Set<string>();
+  for (const { severity, tag, field } of notes) {
+    if (severity !== 'confirm' && field !== '') grave.add(cellOf(rows.get(tag), field));
+  }
+  const seen = new Set<string>();
+  const items: OpenItem[] = [...site.list.items];
+  for (const note of notes) {
+    const { code, tag, field } = note;
+    const row = rows.get(tag);
+    const isFact = code.startsWith('fact/');
+    const isMild = note.severity === 'confirm' && code !== 'default/used';
+    if (field !== '') {
+      const unreadable: ReadonlySet<string> = row?.unreadable ?? site.list.unreadable;
+      if ((isFact || isMild) && unreadable.has(field)) continue;
+      if (isMild && grave.size > 0 && grave.has(cellOf(row, field))) continue;
+      if (isMild && field === 'connects_to' && site.inDoubt.has(tag)) continue;
+    }
+    const key = `${code}|${tag}|${field}|${isFact ? '' : note.message}`;
+    if (seen.has(key)) continue;
+    seen.add(key);
+    items.push(itemAt(note, placeOf(site, row, field), tag));
+  }
+  return inOrder(items);
+}
+
+function rowsByTag(site: Site): ReadonlyMap<string, ListRow> {
+  const rows = new Map<string, ListRow>();
+  for (const row of site.list.rows) {
+    const tag = row.facts.tag?.value ?? `row-${row.line}`;
+    if (!rows.has(tag)) rows.set(tag, row);
+  }
+  for (const equipment of site.equipments) rows.set(equipment.tag, equipment.row);
+  return rows;
+}
+
+/** The cell that a note is about; rows of one quantity share it. */
+function cellOf(row: ListRow | undefined, field: string): string {
+  return row ? `${row.sheet.file}|${row.line}|${field}` : `|${field}`;
+}
+
+const RANKS = Object.fromEntries(SEVERITIES.map((s, i) => [s, i])) as Readonly<Record<Severity, number>>;
+
+function inOrder(items: OpenItem[]): OpenItem[] {
+  return items.sort(
+    (a, b) =>
+      RANKS[a.severity] - RANKS[b.severity] ||
+      byNaturalOrder(a.equipment, b.equipment) ||
+      byNaturalOrder(a.code, b.code) ||
+      (a.message < b.message ? -1 : a.message > b.message ? 1 : 0) ||
+      a.line - b.line,
+  );
+}
+
+function placeOf(
+  site: Site,
+  row: ListRow | undefined,
+  field: string,
+): { file: string; line: number; column: string } {
+  const facts: Readonly<Record<string, { origin: object } | undefined>> = row ? row.facts : site.list.facts;
+  const origin = Object.hasOwn(facts, field) ? facts[field]?.origin : undefined;
+  if (origin && 'line' in origin && 'file' in origin && 'column' in origin) {
+    return { file: String(origin.file), line: Number(origin.line), column: String(origin.column) };
+  }
+  const sheet = row?.sheet ?? site.list.sheet;
+  return { file: sheet.file, line: row?.line ?? site.list.line, column: headingOf(sheet, field) };
+}
+
+function headingOf(sheet: Sheet, field: string): string {
+  const headings: Readonly<Record<string, string | undefined>> = sheet.headings;
+  return Object.hasOwn(headings, field) ? (headings[field] ?? '') : '';
+}

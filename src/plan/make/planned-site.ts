@@ -1,0 +1,104 @@
+import { FIELDS, type FieldType } from '../../model/fields.js';
+import type { Fact, Stated } from '../../model/fact.js';
+import type { JobFacts, RowFacts, RowField } from '../../model/list.js';
+import type { Plan, PlannedEquipment, PlannedRun } from '../../model/plan.js';
+import type { Site, SiteEquipment, SiteRun } from '../../model/site.js';
+import type { JobContext } from '../context/job-context.js';
+
+type PlannedFact = Plan['facts'][number];
+
+const UNITS: { readonly [T in Exclude<FieldType, object>]?: string } = {
+  voltage: 'V',
+  current: 'A',
+  length: 'm',
+  temperature: '°C',
+  kilometres: 'km',
+};
+
+const UNIT_OF: ReadonlyMap<string, string> = new Map(
+  Object.entries(FIELDS).map(([field, { type }]) => [
+    field,
+    typeof type === 'string' ? (UNITS[type] ?? '') : '',
+  ]),
+);
+
+/** V, A, m and degrees are rounded to 0.01, as the contract has it; a count, a density or km isn't. */
+function inUnit<T extends string | number | boolean>(value: T, unit: string): T | number {
+  return typeof value === 'number' && unit !== '' && unit !== 'km' ? Math.round(value * 100) / 100 : value;
+}
+
+function plannedFact(field: keyof typeof FIELDS, fact: Fact<unknown>): PlannedFact {
+  const { value } = fact;
+  const plain = typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean';
+  const unit = UNIT_OF.get(field) ?? '';
+  return {
+    field,
+    text: fact.text,
+    value: plain ? inUnit(value, unit) : fact.text.trim(),
+    unit,
+    origin: fact.origin.from === 'rule' ? { from: 'rule', id: fact.origin.id } : fact.origin,
+  };
+}
+
+function factsOf(facts: Stated<RowFacts> | Stated<JobFacts>, but: ReadonlySet<string>): PlannedFact[] {
+  const stated: { readonly [F in string]?: Fact<unknown> } = facts;
+  const found: PlannedFact[] = [];
+  for (const field of Object.keys(facts).sort()) {
+    const fact = stated[field];
+    if (fact && !but.has(field)) found.push(plannedFact(field as RowField, fact));
+  }
+  return found;
+}
+
+const SHOWN_APART: ReadonlySet<string> = new Set([
+  'tag',
+  'kind',
+  'maker',
+  'model',
+  'description',
+  'quantity',
+]);
+
+/** Facts of the job as the plan keeps them. */
+export function plannedJobFacts(site: Site): PlannedFact[] {
+  return factsOf(site.list.facts, new Set());
+}
+
+function plannedEquipment(e: SiteEquipment): PlannedEquipment {
+  return {
+    tag: e.tag,
+    kind: e.kind,
+    maker: e.facts.maker?.value ?? '',
+    model: e.facts.model?.value ?? '',
+    description: e.facts.description?.value ?? '',
+    place: e.place,
+    building: e.building,
+    outdoors: e.outdoors.value,
+    worthProtecting: e.worthProtecting.value,
+    file: e.row.sheet.file,
+    line: e.row.line,
+    ports: e.ports.map((p) => p.name),
+    facts: factsOf(e.facts, SHOWN_APART),
+  };
+}
+
+function plannedRun(job: JobContext, run: SiteRun): PlannedRun {
+  return {
+    from: { equipment: run.from.equipment.tag, port: run.from.name },
+    to: { equipment: run.to.equipment.tag, port: run.to.name },
+    row: run.rows[run.rows.length - 1]?.tag ?? '',
+    through: [...run.through],
+    length: run.length === undefined ? null : Math.round(run.length * 100) / 100,
+    outdoors: run.outdoors,
+    betweenBuildings: run.betweenBuildings,
+    long: (run.outdoors || run.betweenBuildings) && run.length !== undefined && run.length > job.longRunLimit,
+  };
+}
+
+/** The site as the plan keeps it, so that documents and `why` need nothing else. */
+export function plannedSite(job: JobContext): Plan['site'] {
+  return {
+    equipments: job.site.equipments.map(plannedEquipment),
+    runs: job.site.runs.map((run) => plannedRun(job, run)),
+  };
+}

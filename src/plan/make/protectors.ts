@@ -1,0 +1,172 @@
+import type { Part } from '../../model/catalogue.js';
+import type { Calculation, PlannedChannel, PlannedProtector } from '../../model/plan.js';
+import { isNec } from '../../model/words.js';
+import { byNaturalOrder } from '../../model/natural-order.js';
+import { calculationsOf } from './calculations.js';
+import { enclosuresAsked } from '../choose/choose.js';
+import { colourOf, conductorName, groundingOf, positionOf, protectsWhat, systemOf } from './describe.js';
+import { indicate } from '../choose/indicate.js';
+import { portOrder } from '../context/order.js';
+import { wiringOf, type Housing } from './planned-wiring.js';
+import { rounded, roundedOr } from '../context/rounded.js';
+import { longestRun, partFigures, reachOf, type PartFigures, type Selected } from '../choose/select.js';
+import { sourceLines } from './source-lines.js';
+import type { Made } from './made.js';
+import { sourcesToOpen } from './supplies.js';
+import type { JobContext } from '../context/job-context.js';
+import { wireHousings, type WiredChannel } from '../rate/wire.js';
+
+/** Makes the protectors of the plan: one a housing, numbered by equipment tag, port, housing. */
+export function makeProtectors(job: JobContext, selected: readonly Selected[]): readonly Made[] {
+  const ordered = [...selected].sort((a, b) => compare(a, b));
+  const made: Made[] = [];
+  for (const from of ordered) {
+    const housings = wireHousings(from.wirings, from.part?.channels);
+    const sources = sourcesToOpen(from.placement.ports, from.placement.subject);
+    housings.forEach((_, i) => {
+      const channelRules = new Set<string>();
+      const housing = { number: i + 1, of: housings.length, housings, sources };
+      const protector = makeProtector(job, from, `P-${made.length + 1}`, housing, channelRules);
+      made.push({ protector, from, channelRules });
+    });
+  }
+  return made;
+}
+
+/** By equipment tag in natural order, then port; circuits that end at one port by the circuit's tag. */
+function compare(a: Selected, b: Selected): number {
+  const x = a.placement.ports[0];
+  const y = b.placement.ports[0];
+  if (!x || !y) return 0;
+  return (
+    byNaturalOrder(x.equipment.tag, y.equipment.tag) ||
+    portOrder(x) - portOrder(y) ||
+    byNaturalOrder(a.placement.subject.tag, b.placement.subject.tag)
+  );
+}
+
+function makeProtector(
+  job: JobContext,
+  one: Selected,
+  tag: string,
+  housing: Housing,
+  channelRules: Set<string>,
+): PlannedProtector {
+  const channels = housing.housings[housing.number - 1] ?? [];
+  const { placement, requirement, part, demand } = one;
+  const first = placement.ports[0];
+  const equipment = first?.equipment ?? placement.subject;
+  const shared = placement.ports.length > 1;
+  const figures = part ? partFigures(job, one, part) : undefined;
+  return {
+    tag,
+    part: part?.part ?? null,
+    existing: one.existing === '' ? null : one.existing,
+    byHand: one.byHand,
+    serial: placement.subject.facts.serial?.value ?? '',
+    housing: { number: housing.number, of: housing.of },
+    place: equipment.place,
+    building: equipment.building,
+    outdoors: equipment.outdoors.value,
+    protects: protectsWhat(one),
+    position: positionOf(one),
+    ports: placement.ports.map((p) => ({ equipment: p.equipment.tag, port: p.name })),
+    strength: placement.strength,
+    reasons: placement.reasons.map((r) => ({
+      rule: r.rule.id,
+      strength: r.strength,
+      because: r.because,
+      sources: [...sourceLines(r.rule, job.site.basis.value)],
+    })),
+    system: systemOf(one),
+    grounding: groundingOf(one),
+    required: {
+      current: requirement.current ?? null,
+      mcov: roundedOr(requirement.mcov?.value),
+      in: rounded(requirement.nominalCurrent.value),
+      sccr: roundedOr(requirement.sccr?.value),
+      types:
+        isNec(job.site.basis.value) && requirement.circuit === 'power'
+          ? demand?.aheadOfDisconnect
+            ? [1]
+            : [1, 2]
+          : [],
+      enclosures: [...enclosuresAsked(equipment.outdoors.value)],
+      conductors: one.wirings.reduce((sum, w) => sum + w.conductors.length, 0),
+      listedFor: demand?.listedFor ?? null,
+    },
+    figures: part && figures ? figuresOf(job, one, part, figures) : null,
+    partDetails: part ? detailsOf(part) : null,
+    channels: channels.map((channel) => plannedChannel(job, one, channel, shared, channelRules)),
+    wiring: wiringOf(job, one, channels, housing, figures),
+    calculations: calculationsOf(job, one, figures) as Calculation[],
+    rejected: [...one.rejected],
+  };
+}
+
+function figuresOf(
+  job: JobContext,
+  one: Selected,
+  part: Part,
+  figures: PartFigures,
+): NonNullable<PlannedProtector['figures']> {
+  const { requirement } = one;
+  const isAc = requirement.current === 'ac';
+  const reach = reachOf(job, one, requirement.withstand?.value, longestRun(one.placement));
+  return {
+    mcov: roundedOr(isAc ? part.mcovAc : part.mcovDc),
+    up: roundedOr(part.up),
+    upBasis: part.upBasis,
+    leadVoltage: rounded(figures.lead),
+    leadVoltageAtHalfMetre: rounded(figures.leadAtHalfMetre),
+    leadVoltageAtOneMetre: rounded(figures.leadAtOneMetre),
+    impulseWithstand: roundedOr(requirement.withstand?.value),
+    withstandAssumed: requirement.withstand?.assumed ?? false,
+    margin: roundedOr(figures.margin),
+    in: roundedOr(part.nominalCurrent),
+    imax: roundedOr(part.maximumCurrent),
+    sccr: roundedOr(isAc ? part.sccr : part.sccrDc),
+    // Where the withstand isn't known no reach can be claimed: null would say that nothing limits it.
+    reach: reach === undefined ? 0 : roundedOr(reach),
+  };
+}
+
+function detailsOf(part: Part): NonNullable<PlannedProtector['partDetails']> {
+  return {
+    maker: part.maker,
+    description: part.description,
+    channels: part.channels,
+    type: part.type,
+    iecClass: part.iecClass,
+    connection: part.connection,
+    enclosure: part.enclosure,
+    listing: part.listing,
+    listingFile: part.listingFile,
+    indicator: part.indicator,
+    indicatorColor: part.indicatorColor,
+    indicatorMinVoltage: part.indicatorMinVoltage,
+    leakage: part.leakage,
+  };
+}
+
+function plannedChannel(
+  job: JobContext,
+  one: Selected,
+  channel: WiredChannel,
+  shared: boolean,
+  channelRules: Set<string>,
+): PlannedChannel {
+  const wiring = one.wirings.find((w) => w.port === channel.port);
+  if (!wiring) throw new Error('a channel of a port that is not wired');
+  const indicated = indicate(job, one.placement, wiring, channel, one.part);
+  channelRules.add(indicated.rule);
+  if (channel.doubled || (channel.conductor === 'N' && wiring.neutral.neutral === 'optional'))
+    channelRules.add('wire/spare-channel');
+  return {
+    channel: channel.channel,
+    conductor: conductorName(channel, shared),
+    to: channel.to,
+    colour: colourOf(job, channel),
+    indicator: [...indicated.indicator],
+  };
+}

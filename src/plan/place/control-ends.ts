@@ -1,0 +1,51 @@
+import type { PlacedNote } from '../../model/message.js';
+import type { SitePort } from '../../model/site.js';
+import { CONTROL_RULE, EXEMPTION_RULE } from '../../rules/rulebook.js';
+import { placementFacts, type JobContext } from '../context/job-context.js';
+import { isOpen, strongest, waive, type Placement, type Refusal, type Verdict } from '../context/verdict.js';
+
+/** The other end of a control circuit that has a protector: a place of its own for each circuit. */
+export function otherEnds(
+  job: JobContext,
+  verdicts: ReadonlyMap<SitePort, Verdict>,
+  notes: PlacedNote[],
+): { placements: Placement[]; refusals: Refusal[] } {
+  const placements: Placement[] = [];
+  const refusals: Refusal[] = [];
+  for (const circuit of job.site.equipments) {
+    if (circuit.kind !== 'control-circuit') continue;
+    const own = circuit.ports[0];
+    const verdict = own && verdicts.get(own);
+    if (!own || !verdict) continue;
+    const decided = CONTROL_RULE.decide(placementFacts(job, own));
+    for (const run of own.runs) {
+      const port = run.from === own ? run.to : run.from;
+      if (port.equipment.kind === 'control-circuit') continue;
+      const facts = placementFacts(job, port);
+      if (decided.outcome !== 'placed') {
+        const because = `${circuit.tag}: ${decided.because}`;
+        refusals.push({ port, rule: CONTROL_RULE.id, because, open: isOpen(decided) });
+        continue;
+      }
+      const there: Verdict = { port, reasons: [], refusals: [] };
+      const because = `the other end of the control circuit ${circuit.tag}: ${decided.because}`;
+      there.reasons.push({ rule: CONTROL_RULE, strength: decided.strength, because });
+      waive(there, facts, notes);
+      if (circuit.facts.protect?.value === false || there.reasons.length === 0) {
+        refusals.push({
+          port,
+          rule: EXEMPTION_RULE.id,
+          because: 'the list waives this end of the control circuit',
+        });
+      } else {
+        placements.push({
+          ports: [port],
+          subject: circuit,
+          reasons: there.reasons,
+          strength: strongest(there.reasons),
+        });
+      }
+    }
+  }
+  return { placements, refusals };
+}

@@ -1,0 +1,213 @@
+import { withstandEntryVoltage } from '../../electrical/withstand.js';
+import type { Fact } from '../../model/fact.js';
+import type { SiteEquipment, SitePort } from '../../model/site.js';
+import type { Kind } from '../../model/words.js';
+import type {
+  ArrayFacts,
+  BatteryFacts,
+  ConverterFacts,
+  FaultCurrentFacts,
+  RatingFacts,
+  TurbineFacts,
+} from '../../rules/rating-facts.js';
+import type { Circuit } from '../../rules/wiring-facts.js';
+import { batteriesOn } from '../../site/battery-bus.js';
+import { faultCurrentAt } from '../../site/fault-current.js';
+import { ultimateSources } from '../../site/inputs.js';
+import { converterFed } from '../context/exposure.js';
+import type { Placement } from '../context/verdict.js';
+import type { JobContext } from '../context/job-context.js';
+
+const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
+  'charge-controller',
+  'grid-tie-inverter',
+  'inverter-charger',
+]);
+
+/** What a port carries: what feeds it decides. */
+export interface Carried {
+  readonly current: 'ac' | 'dc' | undefined;
+  readonly circuit: Circuit;
+}
+
+/**
+ * The current and the circuit of a placement's port.
+ * @param subject of a control circuit's other end: the control circuit
+ */
+export function carriedBy(port: SitePort, subject: SiteEquipment): Carried {
+  switch (port.cls) {
+    case 'terminals':
+      return { current: subject.facts.control_voltage?.value.current, circuit: 'control' };
+    case 'battery':
+      return { current: 'dc', circuit: 'battery' };
+    case 'service':
+    case 'feeder':
+    case 'ac-in':
+    case 'ac-in-2':
+    case 'ac-out':
+      return { current: 'ac', circuit: 'power' };
+    case 'dc-in':
+    case 'output':
+      return carriedByOutput(port);
+  }
+}
+
+function carriedByOutput(port: SitePort): Carried {
+  const kind = port.equipment.kind;
+  if (kind === 'generator' || kind === 'ac-module-branch') return { current: 'ac', circuit: 'power' };
+  const sources = ultimateSources(port);
+  const turbines = sources.filter((s) => s.kind !== 'array');
+  const isAc = (s: SiteEquipment): boolean => s.facts.output?.value === 'three-phase';
+  if (turbines.some(isAc)) {
+    // Alternating and direct current on one conductor: an item asks; no part is right for both.
+    return { current: sources.every(isAc) ? 'ac' : undefined, circuit: 'turbine' };
+  }
+  if (turbines.some((t) => t.facts.output === undefined)) return { current: undefined, circuit: 'turbine' };
+  return { current: 'dc', circuit: 'array' };
+}
+
+/** The facts of one port of a placement, as the rating rules may know them. */
+export function ratingFacts(job: JobContext, placement: Placement, port: SitePort): RatingFacts {
+  const { site, settings } = job;
+  const { subject } = placement;
+  const { facts } = subject;
+  const { current, circuit } = carriedBy(port, subject);
+  const sources = port.cls === 'dc-in' || port.cls === 'output' ? ultimateSources(port) : [];
+  const isDcSource = circuit === 'array' || circuit === 'turbine';
+  const arrays = isDcSource ? sources.filter((s) => s.kind === 'array').map(arrayFacts) : [];
+  const batteries = port.cls === 'battery' ? batteriesOn(port).map(batteryFacts) : [];
+  const grounding = current === 'ac' && circuit === 'power' ? job.groundingAt(port).grounding : 'solid';
+  return {
+    basis: site.basis.value,
+    earthing: site.earthing.value,
+    occupancy: site.occupancy.value,
+    tag: subject.tag,
+    kind: port.equipment.kind,
+    port: port.cls,
+    current,
+    inputUse: port.use,
+    arrays,
+    arrayGroups: isDcSource ? arrayGroupsOf(port, arrays) : [],
+    turbines: isDcSource ? sources.filter((s) => s.kind !== 'array').map(turbineFacts) : [],
+    converters: isDcSource ? convertersOf(port).map(converterFacts) : [],
+    batteries,
+    lowestTemp: site.list.facts.lowest_temp,
+    lowestTempUnreadable: site.list.unreadable.has('lowest_temp'),
+    system: port.system,
+    systemField: systemField(port),
+    grounding,
+    controlVoltage: facts.control_voltage,
+    regulated: facts.supply?.value.trim().toLowerCase() === 'regulated',
+    impulseWithstand:
+      port.cls === 'terminals' && port.equipment !== subject
+        ? undefined
+        : port.equipment.facts.impulse_withstand,
+    overvoltageCategory: port.equipment.facts.overvoltage_category?.value,
+    faultCurrent: faultCurrent(port),
+    feederPlace: placement.reasons.some((r) => r.rule.id === 'place/feeder'),
+    lightning: site.list.facts.lightning_protection?.value ?? 'none',
+    inverterDcLink: settings.inverterDcLink,
+    unreadable: subject.row.unreadable,
+    thresholds: settings.thresholds,
+    withstandVoltage:
+      current === 'ac' && circuit === 'power' && port.system
+        ? withstandEntryVoltage({
+            system: port.system,
+            grounding,
+            basis: site.basis.value,
+            earthing: site.earthing.value,
+          })
+        : undefined,
+  };
+}
+
+function systemField(port: SitePort): 'ac_in' | 'ac_in_2' | 'ac_out' {
+  if (port.cls === 'ac-in-2') return 'ac_in_2';
+  return port.cls === 'ac-out' || port.cls === 'output' ? 'ac_out' : 'ac_in';
+}
+
+function faultCurrent(port: SitePort): FaultCurrentFacts | undefined {
+  if (port.cls !== 'output' && port.cls !== 'dc-in') return faultCurrentAt(port);
+  // Of a DC source only its own row can state one; a generator and a trunk of AC modules are AC ports.
+  const own: Fact<number> | undefined =
+    port.cls === 'output' ? port.equipment.facts.fault_current : undefined;
+  if (own)
+    return { value: own.value, own: true, from: [{ tag: port.equipment.tag, fact: own }], unknown: [] };
+  return port.equipment.kind === 'ac-module-branch' ? faultCurrentAt(port) : undefined;
+}
+
+/** The converters that a DC port leads to. */
+export function convertersOf(port: SitePort): readonly SiteEquipment[] {
+  if (CONVERTERS.has(port.equipment.kind)) return [port.equipment];
+  const found = new Set<SiteEquipment>();
+  for (const run of port.runs) {
+    if (run.from !== port) continue;
+    const other = run.to.equipment;
+    if (CONVERTERS.has(other.kind)) found.add(other);
+    else {
+      const behind = converterFed(other);
+      if (behind) found.add(behind);
+    }
+  }
+  return [...found];
+}
+
+/** Sources of which one feeds the port stand in a group each; else all of its arrays are on it at once. */
+function arrayGroupsOf(port: SitePort, arrays: readonly ArrayFacts[]): readonly (readonly string[])[] {
+  if (!port.oneOfSources) return [arrays.map((a) => a.tag)];
+  return port.sources
+    .map((s) => (s.ports[0] ? ultimateSources(s.ports[0]) : []))
+    .map((group) => group.filter((e) => e.kind === 'array').map((e) => e.tag));
+}
+
+function arrayFacts(e: SiteEquipment): ArrayFacts {
+  const { facts } = e;
+  return {
+    tag: e.tag,
+    vocStc: facts.voc_stc,
+    iscStc: facts.isc_stc,
+    modulesInSeries: facts.modules_in_series,
+    stringsInParallel: facts.strings_in_parallel,
+    coefficient: facts.voc_coefficient,
+    cells: facts.cells,
+    technology: facts.module_technology,
+    optimizers: facts.optimizers?.value === true,
+    openCircuitVoltage: facts.open_circuit_voltage,
+    groundMounted: facts.mounting?.value === 'ground',
+    unreadable: e.row.unreadable,
+  };
+}
+
+function turbineFacts(e: SiteEquipment): TurbineFacts {
+  return {
+    tag: e.tag,
+    kind: e.kind,
+    output: e.facts.output?.value,
+    openCircuitVoltage: e.facts.open_circuit_voltage,
+    unreadable: e.row.unreadable,
+  };
+}
+
+function converterFacts(e: SiteEquipment): ConverterFacts {
+  const acOut = e.facts.ac_out?.value;
+  return {
+    tag: e.tag,
+    kind: e.kind,
+    maxDcVoltage: e.facts.max_dc_voltage,
+    isolated: e.facts.isolated?.value,
+    acOut: acOut === 'unused' ? undefined : acOut,
+    unreadable: e.row.unreadable,
+  };
+}
+
+function batteryFacts(e: SiteEquipment): BatteryFacts {
+  const { facts } = e;
+  return {
+    tag: e.tag,
+    voltage: facts.battery_voltage,
+    chemistry: facts.battery_chemistry,
+    cells: facts.cells,
+    highest: facts.open_circuit_voltage ?? facts.max_dc_voltage,
+    unreadable: e.row.unreadable,
+  };
+}

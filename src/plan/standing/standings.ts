@@ -1,0 +1,252 @@
+import type { NotPlaced, PlannedStanding } from '../../model/plan.js';
+import { BASES, STANDINGS, type Basis, type Standing, type Strength } from '../../model/words.js';
+import { ALL_RULES, FIT_RULES, PLACEMENT_RULES, REACH_RULE } from '../../rules/rulebook.js';
+import type { PrintedRule } from '../../model/rule.js';
+import type { Made } from '../make/made.js';
+import { placeOf } from '../choose/requirements.js';
+import { keeper } from '../context/memo.js';
+import type { Selected } from '../choose/select.js';
+import type { JobContext } from '../context/job-context.js';
+import { unsettledOf } from './unsettled.js';
+import type { Refusal, Verdict } from '../context/verdict.js';
+
+/** What placement rules said where another rule put a protector. */
+interface Overruled {
+  readonly verdicts: readonly Verdict[];
+  readonly refusals: readonly Refusal[];
+}
+
+/** How a job stands to the rules of its basis. */
+export interface Standings {
+  /** In the rulebook's order; of one rule in the order of the words. */
+  readonly standings: readonly PlannedStanding[];
+  /** Rules that decided something at a protector. */
+  readonly fired: ReadonlySet<string>;
+}
+
+/** The rule about parts that answers what another rule asks for. */
+const ANSWERED_BY: { readonly [rule: string]: string } = {
+  'rate/ac-voltage': 'rate/mcov',
+  'rate/array-voltage': 'rate/mcov',
+  'rate/battery-voltage': 'rate/mcov',
+  'rate/control-voltage': 'rate/mcov',
+  'rate/input-limit': 'rate/mcov',
+  'rate/inverter-link': 'rate/mcov',
+  'rate/turbine-voltage': 'rate/mcov',
+  'rate/nominal-current': 'rate/discharge',
+  'rate/array-current': 'rate/short-circuit',
+  'rate/fault-current': 'rate/short-circuit',
+  'rate/withstand': 'rate/clamping',
+};
+
+/** Rules of a basis, in the rulebook's order. */
+const RULES_OF: ReadonlyMap<Basis, readonly PrintedRule[]> = new Map(
+  BASES.map((basis) => [basis, ALL_RULES.filter((rule) => rule.sources[basis] !== undefined)]),
+);
+/** Rules that cite a clause of a standard under a basis, not common practice alone. */
+const CITING: ReadonlyMap<Basis, readonly PrintedRule[]> = new Map(
+  BASES.map((basis) => [
+    basis,
+    ALL_RULES.filter((rule) => rule.sources[basis]?.some((source) => !('commonPractice' in source))),
+  ]),
+);
+const PLACING = new Map([...PLACEMENT_RULES, REACH_RULE].map((rule) => [rule.id, rule]));
+const FITTING = new Map(FIT_RULES.map((rule) => [rule.id, rule]));
+
+/**
+ * How a job stands to every rule that fired, to every placement rule that put nothing at a port without a protector, and to
+ * every other rule of its basis that cites a clause of a standard.
+ * @param made the protectors of the plan
+ * @param bare its ports without a protector
+ * @param overruled what placement rules said where they put nothing and another put something; those of reach everywhere
+ */
+export function standingsOf(
+  job: JobContext,
+  made: readonly Made[],
+  bare: readonly NotPlaced[],
+  overruled: Overruled,
+): Standings {
+  const basis = job.site.basis.value;
+  const book = openBook();
+  for (const one of made) {
+    const { tag } = one.protector;
+    for (const [rule, stands] of standingsAt(job, one)) book.add(rule, stands, tag);
+  }
+  const fired = new Set(book.rules());
+  for (const { rule, because, open, equipment, port } of bare) {
+    book.add(rule, refused(rule, because, open), `${equipment} ${port}`);
+  }
+  const known = new Set(book.rules());
+  for (const { id } of CITING.get(basis) ?? []) {
+    if (fired.has(id)) continue;
+    if (PLACING.has(id)) notPlacedBy(id, job, overruled, book, known.has(id));
+    else if (!known.has(id)) notAskedBy(id, job, made, book);
+  }
+  return { standings: book.sorted(basis), fired };
+}
+
+interface Stands {
+  readonly standing: Standing;
+  readonly because: string;
+}
+
+interface Book {
+  readonly add: (rule: string, stands: Stands, at: string) => void;
+  readonly rules: () => Iterable<string>;
+  readonly sorted: (basis: Basis) => PlannedStanding[];
+}
+
+/** One entry for what is alike but for where it is. */
+function openBook(): Book {
+  const byRule = new Map<string, Map<string, PlannedStanding>>();
+  return {
+    add: (rule, { standing, because }, at) => {
+      let entries = byRule.get(rule);
+      if (!entries) {
+        entries = new Map();
+        byRule.set(rule, entries);
+      }
+      const key = because === '' ? standing : `${standing}|${because}`;
+      const there = entries.get(key);
+      if (!there) entries.set(key, { rule, standing, at: at === '' ? [] : [at], because });
+      else if (at !== '') there.at.push(at);
+    },
+    rules: () => byRule.keys(),
+    sorted: (basis) => {
+      const found: PlannedStanding[] = [];
+      for (const { id } of RULES_OF.get(basis) ?? []) {
+        const entries = byRule.get(id);
+        if (!entries) continue;
+        if (entries.size === 1) found.push(...entries.values());
+        else found.push(...[...entries.values()].sort((a, b) => rank(a) - rank(b)));
+      }
+      // A rule may say the same twice of one port: a control circuit's other end is asked once a circuit.
+      for (const one of found) if (one.because !== '') one.at = [...new Set(one.at)];
+      return found;
+    },
+  };
+}
+
+const rank = ({ standing }: PlannedStanding): number => STANDINGS.indexOf(standing);
+const not = (because: string): Stands => ({ standing: 'does not apply', because });
+const MET: Stands = { standing: 'met', because: '' };
+/** A rule that places is met as it asks: what is recommended here no code requires. */
+const AS_PLACED: { readonly [S in Strength]: Stands } = {
+  required: { standing: 'met', because: 'required' },
+  recommended: { standing: 'met', because: 'recommended, not required' },
+  optional: { standing: 'met', because: 'optional' },
+};
+const OPEN: Stands = { standing: 'open', because: 'no part is chosen' };
+const NOT_RATED: Stands = { standing: 'to confirm', because: 'what this place asks for isn’t known' };
+const NOT_KNOWN: Stands = {
+  standing: 'to confirm',
+  because: 'the ratings of what is there aren’t known',
+};
+
+/** How one protector stands to each rule that decided something there. */
+function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
+  const { from, channelRules } = made;
+  const { requirement } = from;
+  const byPart = standingsOfPart(job, from);
+  const found = new Map(byPart);
+  const { nominalCurrent, sccr, withstand, voltages } = requirement;
+  for (const asked of [nominalCurrent, sccr, withstand, ...voltages]) {
+    if (!asked) continue;
+    const answers = ANSWERED_BY[asked.rule.id];
+    const stands = answers === undefined ? undefined : byPart.get(answers);
+    if (stands) found.set(asked.rule.id, doubtful(stands, asked));
+  }
+  const isSettled = from.part !== undefined || from.existing !== '';
+  for (const { rule, because } of requirement.unknown) {
+    found.set(rule, { standing: isSettled ? 'to confirm' : 'open', because });
+  }
+  for (const { rule, strength } of from.placement.reasons)
+    found.set(rule.id, isSettled ? AS_PLACED[strength] : OPEN);
+  // What is there already was wired by somebody else: the plan says how it should be.
+  const wired = from.part ? MET : from.existing === '' ? OPEN : NOT_KNOWN;
+  for (const rule of ['wire/conductors', 'wire/leads', ...channelRules]) found.set(rule, wired);
+  if (from.wirings.some((w) => w.neutral.neutral !== 'none')) found.set('wire/neutral', wired);
+  return found;
+}
+
+const ofParts = keeper<ReadonlyMap<string, Stands>>();
+
+/** Nothing is met by a part that is held against a bound alone: what the place really asks isn't known. */
+function doubtful(stands: Stands, { bound }: { readonly bound?: string | undefined }): Stands {
+  return stands === MET && bound !== undefined ? { standing: 'to confirm', because: bound } : stands;
+}
+
+/** The rules about parts that ask something here. */
+function standingsOfPart(job: JobContext, from: Selected): ReadonlyMap<string, Stands> {
+  const { held, requirement } = from;
+  if (!held) return assessed(job, from);
+  // A part is held against one demand, which has every other fact that decides here.
+  const { sccrState, sccrBecause, withstand } = requirement;
+  const key = `${sccrState}|${withstand === undefined}|${sccrBecause}`;
+  return ofParts(held, key, () => assessed(job, from));
+}
+
+function assessed(job: JobContext, from: Selected): ReadonlyMap<string, Stands> {
+  const { part, held, existing, placement, requirement } = from;
+  const place = placeOf(job, placement, requirement);
+  const unsettled = held ? unsettledOf(place.basis, requirement, held) : [];
+  const found = new Map<string, Stands>();
+  for (const rule of FIT_RULES) {
+    if (rule.outside?.(place) !== undefined) continue;
+    const doubts = unsettled.filter((u) => u.rule === rule.id);
+    const because = [...new Set(doubts.map((u) => u.because))].join('; ');
+    if (!part) found.set(rule.id, existing === '' ? OPEN : NOT_KNOWN);
+    else if (!held) found.set(rule.id, NOT_RATED);
+    else if (doubts.length === 0) found.set(rule.id, MET);
+    else found.set(rule.id, { standing: doubts.some((u) => u.fails) ? 'not met' : 'to confirm', because });
+  }
+  return found;
+}
+
+/** A placement rule that put nothing anywhere: what it said where another rule put something, else what isn't there. */
+function notPlacedBy(rule: string, job: JobContext, overruled: Overruled, book: Book, isSaid: boolean): void {
+  const said = [...overruled.verdicts.flatMap((v) => v.refusals), ...overruled.refusals].filter(
+    (refusal) => refusal.rule === rule,
+  );
+  for (const { port, because, open } of said) {
+    book.add(rule, refused(rule, because, open === true), `${port.equipment.tag} ${port.name}`);
+  }
+  if (said.length === 0 && !isSaid)
+    book.add(rule, not(nothingThere(job, PLACING.get(rule)?.looksAt.kinds ?? [])), '');
+}
+
+/** Rules that are met where nothing is placed because the list says so. */
+const WAIVING: ReadonlySet<string> = new Set(['place/asked', 'place/far-end-exempt']);
+
+function refused(rule: string, because: string, open: boolean): Stands {
+  if (open) return { standing: 'open', because };
+  return WAIVING.has(rule) && because.startsWith('the list ') ? { standing: 'met', because } : not(because);
+}
+
+/** Another rule that no protector rests on: why it asks for nothing at each. */
+function notAskedBy(rule: string, job: JobContext, made: readonly Made[], book: Book): void {
+  if (made.length === 0) {
+    book.add(rule, not('no protector is planned'), '');
+    return;
+  }
+  const fit = FITTING.get(rule);
+  let isSilent = true;
+  for (const { from, protector } of made) {
+    const because = fit
+      ? fit.outside?.(placeOf(job, from.placement, from.requirement))
+      : from.requirement.outside.find((u) => u.rule === rule)?.because;
+    if (because === undefined) continue;
+    isSilent = false;
+    book.add(rule, not(because), protector.tag);
+  }
+  if (isSilent) book.add(rule, not('no channel of this plan is of that kind'), '');
+}
+
+function nothingThere(job: JobContext, kinds: readonly string[]): string {
+  const names = kinds.map((kind) => kind.replaceAll('-', ' '));
+  const last = names.at(-1) ?? '';
+  const any = names.length < 2 ? last : `${names.slice(0, -1).join(', ')} or ${last}`;
+  return job.site.equipments.some((e) => kinds.includes(e.kind))
+    ? `no ${any} on the list has a port that it looks at`
+    : `no ${any} is on the list`;
+}

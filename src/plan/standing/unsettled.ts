@@ -1,0 +1,42 @@
+import { isNec, type Basis } from '../../model/words.js';
+import type { Candidate } from '../choose/choose.js';
+import type { Requirement } from '../rate/rate.js';
+
+/** A rule that the part at a place fails, or that can't be said to be met there, and why. */
+interface Unsettled {
+  readonly rule: string;
+  readonly because: string;
+  /** True where the part is known to fail; false where a person has to confirm. */
+  readonly fails: boolean;
+}
+
+/**
+ * What of the rules about parts can't be called met at a place: failures of a part that stays all the same (chosen by hand, or
+ * there already), its shortfalls, and what nobody states: the fault current, the withstand behind it, its own indicator or type,
+ * and with `iec` the class of a part that is listed to UL 1449 alone.
+ * @param held how the part holds against the rules
+ */
+export function unsettledOf(basis: Basis, requirement: Requirement, held: Candidate): readonly Unsettled[] {
+  const { part } = held;
+  const found: Unsettled[] = [
+    ...held.failures.map(({ rule, because }) => ({ rule, because, fails: true })),
+    ...held.shortfalls.map(({ rule, says }) => ({ rule, because: says, fails: false })),
+  ];
+  const confirm = (rule: string, because: string): void => {
+    found.push({ rule, because, fails: false });
+  };
+  if (requirement.sccrState === 'unknown') confirm('rate/short-circuit', requirement.sccrBecause);
+  if (requirement.withstand === undefined) confirm('rate/clamping', 'the withstand behind it isn’t known');
+  if (requirement.circuit === 'turbine' && requirement.current === 'ac')
+    confirm(
+      'rate/listing',
+      'the phases of a turbine float: whether it must be listed for that isn’t settled',
+    );
+  if (isNec(basis)) {
+    if (part.indicator === null) confirm('rate/indication', 'its indicator isn’t stated');
+    if (part.type === null) confirm('rate/type', 'its type isn’t stated');
+  } else if (part.iecClass === null) {
+    for (const rule of ['rate/listing', 'rate/type']) confirm(rule, 'its part states no IEC class');
+  }
+  return found;
+}

@@ -1,0 +1,64 @@
+import { FIELDS } from '../../model/fields.js';
+import type { Field } from '../../model/list.js';
+import type { Note } from '../../model/message.js';
+import type { Settings } from '../../model/settings.js';
+import { note } from '../../words/message-kit.js';
+import { CELL_WRONG, UNIT_UNSURE } from '../../words/messages/list.js';
+import type { DecimalMark } from './numbers.js';
+import { shown } from '../../words/shown.js';
+import type { Unit } from './units.js';
+
+/** What a column's cells are read with. */
+export interface CellContext {
+  readonly mark: DecimalMark;
+  /** The unit in the heading, or in the line of units under it. */
+  readonly unit: Unit | null;
+  /** Degrees of a bare temperature. */
+  readonly temperature: Settings['units']['temperature'];
+  /** The company's words for the field, by word key. */
+  readonly words: ReadonlyMap<string, string>;
+}
+
+/** A cell as read: nothing said, a value, or a message. */
+export type CellReading =
+  | { readonly is: 'blank' }
+  | {
+      readonly is: 'value';
+      readonly value: unknown;
+      /** A bare length waits for its job's unit: this is its value where that is feet (`value`: metres); null for all else. */
+      readonly feet: number | null;
+      /** Something to confirm about the cell. */
+      readonly note: Note | null;
+    }
+  /** `note` null: an item of the file says it already. */
+  | { readonly is: 'wrong'; readonly note: Note | null };
+
+/** A cell that can't be understood: why, and what to do where that isn't obvious. */
+export interface Wrong {
+  readonly because: string;
+  readonly hint?: string;
+}
+
+/** Says why a cell can't be understood, and what to do where that isn't obvious. */
+export function wrong(because: string, hint?: string): Wrong {
+  return hint === undefined ? { because } : { because, hint };
+}
+
+/** The note of a wrong cell. */
+export function wrongCell(field: Field, text: string, wrong: Wrong): Note {
+  const { expected, who } = FIELDS[field];
+  return note(CELL_WRONG, {
+    field,
+    text: shown(text),
+    expected,
+    who,
+    because: wrong.because,
+    hint: wrong.hint ?? 'Correct the cell; leave it blank if it is not known.',
+  });
+}
+
+/** The note of a bare figure that is read in the field's unit, and is more likely in another. */
+export function unsureUnit(field: Field, text: string, units: string): Note {
+  const { expected, who } = FIELDS[field];
+  return note(UNIT_UNSURE, { field, text: shown(text), expected, who, units });
+}

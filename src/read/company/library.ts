@@ -1,0 +1,108 @@
+import type { Fact, Stated } from '../../model/fact.js';
+import type { Field, LibraryHeading, RowFacts, RowField } from '../../model/list.js';
+import type { OpenItem } from '../../model/message.js';
+import { defaultSettings, type Settings } from '../../model/settings.js';
+import { itemAt, note } from '../../words/message-kit.js';
+import { LIBRARY_MODEL_MISSING, LIBRARY_MODEL_TWICE } from '../../words/messages/company-files.js';
+import { modelKey } from '../../words/model-key.js';
+import { bareLengthIsFeet } from '../cell/bare-length.js';
+import { factColumns } from '../table/fact-columns.js';
+import { headingIndex } from '../table/headings.js';
+import { LIBRARY_VOCABULARY } from '../table/list-vocabulary.js';
+import { readBytes } from '../file/sources.js';
+import { readTable } from '../table/table.js';
+
+/** What the library knows of one model. */
+export interface LibraryEntry {
+  readonly maker: string;
+  readonly model: string;
+  readonly line: number;
+  readonly facts: Stated<RowFacts>;
+}
+
+/** The company's equipment library. */
+export interface Library {
+  readonly file: string;
+  /** By `modelKey` of maker and model. */
+  readonly entries: ReadonlyMap<string, LibraryEntry>;
+  /** In the order of the file. */
+  readonly headings: readonly LibraryHeading[];
+}
+
+export interface LibraryReading {
+  readonly library: Library;
+  readonly items: readonly OpenItem[];
+  readonly unreadable: readonly OpenItem[];
+}
+
+/**
+ * Reads an equipment library.
+ * @param path as it was given
+ * @param settings for bare numbers; by default those of a company without a settings file
+ * @returns the library (empty where it can't be read) and its items; never throws
+ */
+export async function readLibrary(
+  path: string,
+  settings: Settings = defaultSettings(),
+): Promise<LibraryReading> {
+  const file = await readBytes(path);
+  if (!file.ok)
+    return { library: { file: path, entries: new Map(), headings: [] }, items: [], unreadable: [file.item] };
+  return readLibraryText(path, file.bytes, settings);
+}
+
+/** As `readLibrary`, from a file's content. */
+export function readLibraryText(
+  path: string,
+  content: Uint8Array | string,
+  settings: Settings = defaultSettings(),
+): LibraryReading {
+  const reading = readTable(path, content, headingIndex<RowField>(LIBRARY_VOCABULARY, new Map()));
+  if (!reading.ok)
+    return {
+      library: { file: path, entries: new Map(), headings: [] },
+      items: [],
+      unreadable: [reading.item],
+    };
+  const { table } = reading;
+  const items: OpenItem[] = [...table.grave, ...table.slight, ...table.shifted.values()];
+  const entries = new Map<string, LibraryEntry>();
+  const columns = factColumns<RowField>(table.columns, table.mark, settings, undefined);
+  const feet = bareLengthIsFeet(settings, settings.basis);
+  for (const [r, row] of table.rows.entries()) {
+    if (table.shifted.has(r)) continue;
+    const line = table.lines[r] ?? 0;
+    const facts: { [F in Field]?: Fact<unknown> } = {};
+    for (const { field, heading, index, read } of columns) {
+      const text = row[index] ?? '';
+      const cell = read(text);
+      if (cell.is === 'blank') continue;
+      if (cell.note !== null) items.push(itemAt(cell.note, { file: path, line, column: heading }));
+      if (cell.is === 'wrong') continue;
+      const value = feet && cell.feet !== null ? cell.feet : cell.value;
+      facts[field] = { value, text, origin: { from: 'library', file: path, line, column: heading } };
+    }
+    const stated = facts as Stated<RowFacts>;
+    const maker = stated.maker?.value ?? '';
+    const model = stated.model?.value ?? '';
+    if (model === '' || maker === '') {
+      items.push(itemAt(note(LIBRARY_MODEL_MISSING, {}), { file: path, line, column: '' }));
+      continue;
+    }
+    const key = modelKey(maker, model);
+    const before = entries.get(key);
+    if (before !== undefined) {
+      items.push(
+        itemAt(note(LIBRARY_MODEL_TWICE, { maker, model, line: before.line }), {
+          file: path,
+          line,
+          column: '',
+        }),
+      );
+      continue;
+    }
+    entries.set(key, { maker, model, line, facts: stated });
+  }
+  const headings = table.understood.columns.map(({ heading, field }) => ({ heading, field }));
+  return { library: { file: path, entries, headings }, items, unreadable: [] };
+}

@@ -1,0 +1,28 @@
+import type { OpenItem } from '../../model/message.js';
+import { defaultSettings, SettingsSchema, type Settings } from '../../model/settings.js';
+import { isOwnerLanguage, OWNER_LANGUAGE_CODES } from '../../words/languages.js';
+import { readJson } from '../file/json-file.js';
+
+/** Settings as read; where the file can't be used they are the defaults, with items that say why. */
+export interface SettingsReading {
+  readonly settings: Settings;
+  readonly items: readonly OpenItem[];
+  readonly unreadable: readonly OpenItem[];
+}
+
+/**
+ * Reads the company's settings.
+ * @param path of the JSON file; undefined: the defaults
+ * @returns never throws; a file with any fault isn't used at all, since half of the settings would decide in silence
+ */
+export async function readSettings(path: string | undefined): Promise<SettingsReading> {
+  if (path === undefined) return { settings: defaultSettings(), items: [], unreadable: [] };
+  const schema = SettingsSchema.refine(({ ownerLanguage }) => isOwnerLanguage(ownerLanguage), {
+    path: ['ownerLanguage'],
+    message: `the owner's sheet can be written in ${OWNER_LANGUAGE_CODES.join(' or ')}`,
+  });
+  const reading = await readJson(path, schema);
+  return reading.ok
+    ? { settings: reading.value, items: [], unreadable: [] }
+    : { settings: defaultSettings(), items: [], unreadable: reading.items };
+}

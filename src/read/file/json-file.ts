@@ -1,0 +1,87 @@
+import type { z } from 'zod';
+import type { OpenItem } from '../../model/message.js';
+import { JSON_KEY_TWICE, JSON_KEY_WRONG, JSON_NOT_VALID } from '../../words/messages/list-file.js';
+import { itemAt, note } from '../../words/message-kit.js';
+import { shown } from '../../words/shown.js';
+import { keysTwice } from './json-keys.js';
+import { readBytes } from './sources.js';
+
+export type JsonReading<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly items: readonly OpenItem[] };
+
+/** Line of the place that the parser names; JSON.parse says `position 12` or, in later versions, `line 2 column 5`. */
+function lineOf(message: string, text: string): number {
+  const line = /line (\d+)/.exec(message)?.[1];
+  if (line !== undefined) return Number(line);
+  const position = /position (\d+)/.exec(message)?.[1];
+  if (position === undefined) return text.trimEnd().split('\n').length;
+  return text.slice(0, Number(position)).split('\n').length;
+}
+
+/** The line on which the last key of a path stands, as well as can be told without a second parser; 0: not found. */
+function lineOfKey(text: string, path: readonly PropertyKey[]): number {
+  let from = 0;
+  for (const key of path) {
+    if (typeof key !== 'string') continue;
+    const at = text.indexOf(JSON.stringify(key), from);
+    if (at < 0) return from === 0 ? 0 : text.slice(0, from).split('\n').length;
+    from = at;
+  }
+  return from === 0 ? 1 : text.slice(0, from).split('\n').length;
+}
+
+/** The value at a path, as JSON writes it. */
+function foundAt(value: unknown, path: readonly PropertyKey[]): string {
+  let found = value;
+  for (const key of path) {
+    if (typeof found !== 'object' || found === null || !Object.hasOwn(found, key)) return String(key);
+    found = (found as Record<PropertyKey, unknown>)[key];
+  }
+  return typeof found === 'number' ? String(found) : JSON.stringify(found);
+}
+
+/**
+ * Reads and validates a JSON file.
+ * @param path as it was given
+ * @param schema of its content
+ * @returns the value, or one item for each fault; never throws
+ */
+export async function readJson<S extends z.ZodType>(
+  path: string,
+  schema: S,
+): Promise<JsonReading<z.output<S>>> {
+  const file = await readBytes(path);
+  if (!file.ok) return { ok: false, items: [file.item] };
+  const text = new TextDecoder().decode(file.bytes);
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch (error) {
+    const message = error instanceof Error ? error.message : '';
+    const line = lineOf(message, text);
+    const item = itemAt(note(JSON_NOT_VALID, { path, found: shown(text.split('\n')[line - 1] ?? '') }), {
+      file: path,
+      line,
+      column: '',
+    });
+    return { ok: false, items: [item] };
+  }
+  const twice = keysTwice(text).map(({ path: keys, line }) => {
+    const key = keys.filter((k) => k !== '').join('.');
+    return itemAt(note(JSON_KEY_TWICE, { path, key: shown(key) }), { file: path, line, column: key });
+  });
+  if (twice.length > 0) return { ok: false, items: twice };
+  const parsed = schema.safeParse(value);
+  if (parsed.success) return { ok: true, value: parsed.data };
+  const items = parsed.error.issues.flatMap((issue) => {
+    const wrong = (keys: readonly PropertyKey[], found: string, because: string): OpenItem => {
+      const key = keys.map(String).join('.');
+      const p = { path, key: shown(key), found: shown(found), because: shown(because) };
+      return itemAt(note(JSON_KEY_WRONG, p), { file: path, line: lineOfKey(text, keys), column: key });
+    };
+    return issue.code === 'unrecognized_keys'
+      ? issue.keys.map((key) => wrong([...issue.path, key], key, 'there is no such key'))
+      : [wrong(issue.path, foundAt(value, issue.path), issue.message)];
+  });
+  return { ok: false, items };
+}

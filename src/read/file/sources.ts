@@ -1,0 +1,122 @@
+import { readdir, readFile, stat } from 'node:fs/promises';
+import { basename, extname, join, resolve } from 'node:path';
+import type { OpenItem } from '../../model/message.js';
+import { FILE_NOT_READABLE, FILE_NOT_THERE, FOLDER_WITHOUT_LISTS } from '../../words/messages/list-file.js';
+import { itemAt, note, type MessageEntry } from '../../words/message-kit.js';
+import { byNaturalOrder } from '../../model/natural-order.js';
+
+/** The name of standard input on the command line and in messages. */
+export const STANDARD_INPUT = '-';
+const LIST_ENDINGS = new Set(['.csv', '.tsv', '.txt']);
+
+/** A file's bytes, or why there are none. */
+export type FileReading =
+  { readonly ok: true; readonly bytes: Uint8Array } | { readonly ok: false; readonly item: OpenItem };
+
+function at<P>(entry: MessageEntry<P>, p: P, file: string): OpenItem {
+  return itemAt(note(entry, p), { file, line: 0, column: '' });
+}
+
+function failure(error: unknown): { readonly code: string; readonly message: string } {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+  const words = new Map([
+    ['EACCES', 'it may not be read'],
+    ['EISDIR', 'it is a folder'],
+    ['EPERM', 'it may not be read'],
+  ]);
+  return {
+    code,
+    message: words.get(code) ?? (code === '' ? 'it cannot be read' : `the system says ${code}`),
+  };
+}
+
+/**
+ * Reads a file.
+ * @param path as it was given; messages name it so
+ * @returns its bytes, or the item that says why not; never throws
+ */
+export async function readBytes(path: string): Promise<FileReading> {
+  try {
+    return { ok: true, bytes: await readFile(path) };
+  } catch (error) {
+    const { code, message } = failure(error);
+    const item =
+      code === 'ENOENT' || code === 'ENOTDIR'
+        ? at(FILE_NOT_THERE, { path }, path)
+        : at(FILE_NOT_READABLE, { path, because: message }, path);
+    return { ok: false, item };
+  }
+}
+
+/** The files that LIST arguments name, in order, each once. */
+export interface ListFiles {
+  readonly files: readonly string[];
+  readonly unreadable: readonly OpenItem[];
+}
+
+/**
+ * Turns LIST arguments into files: a folder gives its lists in natural order, not those below it.
+ * @param lists files, folders or `-`, as given
+ * @param exclude files that a folder must not give: catalogue, library, job facts
+ */
+export async function listFiles(lists: readonly string[], exclude: readonly string[]): Promise<ListFiles> {
+  const files: string[] = [];
+  const unreadable: OpenItem[] = [];
+  const seen = new Set<string>();
+  const left = new Set(exclude.map((path) => resolve(path)));
+  const add = (path: string): void => {
+    const key = path === STANDARD_INPUT ? path : resolve(path);
+    if (!seen.has(key)) files.push(path);
+    seen.add(key);
+  };
+  for (const path of lists) {
+    if (path === STANDARD_INPUT) {
+      add(path);
+      continue;
+    }
+    const names = await namesIn(path);
+    if (names === null) {
+      add(path);
+      continue;
+    }
+    if ('code' in names) {
+      unreadable.push(names);
+      continue;
+    }
+    const inside = names
+      .filter((name) => LIST_ENDINGS.has(extname(name).toLowerCase()))
+      .map((name) => join(path, name))
+      .filter((file) => !left.has(resolve(file)));
+    if (inside.length === 0) unreadable.push(at(FOLDER_WITHOUT_LISTS, { path }, path));
+    for (const file of inside) add(file);
+  }
+  return { files, unreadable };
+}
+
+/** The names in a folder in natural order; null: it is no folder. */
+async function namesIn(path: string): Promise<string[] | OpenItem | null> {
+  try {
+    if (!(await stat(path)).isDirectory()) return null;
+    const entries = await readdir(path, { withFileTypes: true });
+    return entries
+      .filter((e) => !e.isDirectory())
+      .map((e) => e.name)
+      .sort(byNaturalOrder);
+  } catch (error) {
+    const { code, message } = failure(error);
+    return code === 'ENOENT' || code === 'ENOTDIR'
+      ? at(FILE_NOT_THERE, { path }, path)
+      : at(FILE_NOT_READABLE, { path, because: message }, path);
+  }
+}
+
+/**
+ * The job of a list without a job column: the file's name without its ending.
+ * @param file as given; `-` is standard input
+ * @param stdinJob the job given for standard input
+ */
+export function jobOfFile(file: string, stdinJob?: string): string {
+  if (file === STANDARD_INPUT) return stdinJob ?? 'stdin';
+  const name = basename(file);
+  return LIST_ENDINGS.has(extname(name).toLowerCase()) ? name.slice(0, -extname(name).length) : name;
+}

@@ -1,0 +1,86 @@
+import type { Field, Sheet } from '../../model/list.js';
+import { itemAt, note } from '../../words/message-kit.js';
+import { JOB_FROM_ABOVE, JOB_MISSING, JOB_OR_NOTE } from '../../words/messages/list.js';
+import { shown } from '../../words/shown.js';
+import type { FactColumn } from '../table/fact-columns.js';
+import { draftOf, type JobDraft, type JobDrafts } from './job-drafts.js';
+import type { Table } from '../table/table.js';
+
+/** A row that doesn't state its job, and the one that it was taken for. */
+interface Blank {
+  readonly draft: JobDraft;
+  readonly line: number;
+  /** There is no job above it either. */
+  readonly orphan: boolean;
+}
+
+/**
+ * The job of every row. A blank job cell belongs to the job above it: where the list writes each job once that is its manner (one item to
+ * confirm), where it repeats ids it is a fact that is missing.
+ * @param table the list
+ * @param column of the job; null: the whole list is one job
+ * @param fallback the job of a list without a job column, and of rows above the first job
+ * @param sheet of the list
+ * @param drafts all jobs; those of the list are added
+ */
+export function jobsOfRows(
+  table: Table<Field>,
+  column: FactColumn<Field> | null,
+  fallback: string,
+  sheet: Sheet,
+  drafts: JobDrafts,
+): readonly JobDraft[] {
+  const { rows, lines, file } = table;
+  if (column === null) {
+    const draft = draftOf(drafts, fallback, sheet, lines[0] ?? table.headingLine);
+    return rows.map(() => draft);
+  }
+  const jobs: JobDraft[] = [];
+  const blanks: Blank[] = [];
+  let above: JobDraft | null = null;
+  let repeats = false;
+  for (const [r, row] of rows.entries()) {
+    const text = row[column.index] ?? '';
+    if (above !== null && text === above.job) {
+      repeats = true;
+      jobs.push(above);
+      continue;
+    }
+    const line = lines[r] ?? 0;
+    const cell = column.read(text);
+    if (cell.is === 'value' && typeof cell.value === 'string') {
+      const draft: JobDraft = draftOf(drafts, cell.value, sheet, line);
+      repeats ||= draft === above;
+      above = draft;
+      jobs.push(draft);
+      continue;
+    }
+    const draft: JobDraft = above ?? draftOf(drafts, fallback, sheet, line);
+    if (cell.is !== 'wrong') blanks.push({ draft, line, orphan: above === null });
+    else if (cell.note !== null) draft.items.push(itemAt(cell.note, { file, line, column: column.heading }));
+    jobs.push(draft);
+  }
+  sayBlanks(blanks, repeats, file, column.heading);
+  for (const { line, text, column: at, row } of table.asides) {
+    if (at !== column.index || column.read(rows[row]?.[at] ?? '').is !== 'blank') continue;
+    jobs[row]?.items.push(itemAt(note(JOB_OR_NOTE, { text }), { file, line, column: column.heading }));
+  }
+  return jobs;
+}
+
+/** Rows above the first job are said once; rows under a job once where that is the list's manner, else each. */
+function sayBlanks(blanks: readonly Blank[], repeats: boolean, file: string, column: string): void {
+  const missing = ({ draft, line }: Blank): void => {
+    draft.items.push(itemAt(note(JOB_MISSING, { job: shown(draft.job) }), { file, line, column }));
+  };
+  const orphan = blanks.find((b) => b.orphan);
+  if (orphan !== undefined) missing(orphan);
+  const under = blanks.filter((b) => !b.orphan);
+  const [first] = under;
+  if (repeats) under.forEach(missing);
+  else if (first !== undefined) {
+    first.draft.items.push(
+      itemAt(note(JOB_FROM_ABOVE, { count: under.length }), { file, line: first.line, column }),
+    );
+  }
+}

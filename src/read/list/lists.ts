@@ -1,0 +1,203 @@
+import type { Field, JobField, JobList, MissingModel, RowField, Sheet } from '../../model/list.js';
+import type { OpenItem } from '../../model/message.js';
+import type { Settings } from '../../model/settings.js';
+import { BASES } from '../../model/words.js';
+import { itemAt, note } from '../../words/message-kit.js';
+import { NO_ROWS } from '../../words/messages/list-file.js';
+import { TAG_HEADING_MISSING } from '../../words/messages/list-heading.js';
+import { bareLengthIsFeet } from '../cell/bare-length.js';
+import type { Column } from '../table/columns.js';
+import { factColumns, type FactColumn } from '../table/fact-columns.js';
+import { headingIndex, type HeadingIndex } from '../table/headings.js';
+import { finishJobs, takeJobFacts, type JobDraft, type JobDrafts } from './job-drafts.js';
+import { takeJobFactsFile } from './job-facts.js';
+import { jobsOfRows } from './jobs-of-rows.js';
+import type { ListOptions, NamedContent } from './list-options.js';
+import { libraryJoin, type LibraryJoin } from './library-join.js';
+import { takeRow, takeShiftedRow, type RowColumns } from './list-rows.js';
+import { isJobField, isRowField, LIST_VOCABULARY } from '../table/list-vocabulary.js';
+import { jobOfFile, listFiles, readBytes, STANDARD_INPUT } from '../file/sources.js';
+import { readTable, type Table, type Understood } from '../table/table.js';
+
+/** Lists to read, and what to read them with. */
+export interface ReadOptions extends ListOptions {
+  /** Files, folders or `-`. */
+  readonly lists: readonly string[];
+  /** Path of the CSV of job facts. */
+  readonly jobFacts?: string | undefined;
+  /** Files that a folder must not give as lists: catalogue, library, job facts. */
+  readonly exclude?: readonly string[] | undefined;
+  readonly stdin?: (() => Promise<Uint8Array>) | undefined;
+}
+
+/** Everything that was read. */
+export interface ReadResult {
+  /** In natural order of their ids. */
+  readonly jobs: readonly JobList[];
+  /** Items of no job. */
+  readonly items: readonly OpenItem[];
+  /** Lists that couldn't be read at all. */
+  readonly unreadable: readonly OpenItem[];
+  readonly missingModels: readonly MissingModel[];
+  readonly understood: readonly Understood[];
+}
+
+/**
+ * Reads equipment lists and job facts into jobs. A list that can't be read doesn't keep the others from being read.
+ * @param options what to read, and with what
+ * @returns jobs and items; never throws for what stands in a file
+ */
+export async function readLists(options: ReadOptions): Promise<ReadResult> {
+  const { files, unreadable } = await listFiles(options.lists, [
+    ...(options.exclude ?? []),
+    ...(options.jobFacts === undefined ? [] : [options.jobFacts]),
+  ]);
+  const failed: OpenItem[] = [...unreadable];
+  const contents: NamedContent[] = [];
+  for (const name of files) {
+    if (name === STANDARD_INPUT && options.stdin !== undefined) {
+      contents.push({ name, content: await options.stdin() });
+      continue;
+    }
+    const reading = await readBytes(name);
+    if (reading.ok) contents.push({ name, content: reading.bytes });
+    else failed.push(reading.item);
+  }
+  let jobFacts: NamedContent | undefined;
+  if (options.jobFacts !== undefined) {
+    const reading = await readBytes(options.jobFacts);
+    if (reading.ok) jobFacts = { name: options.jobFacts, content: reading.bytes };
+    else failed.push(reading.item);
+  }
+  const result = readListContents(contents, options, jobFacts);
+  return { ...result, unreadable: [...failed, ...result.unreadable] };
+}
+
+/**
+ * Reads one list from memory.
+ * @param name as messages shall call it; without a job column the job is this name without its ending
+ * @param content the list
+ * @param options what to read it with
+ */
+export function readListText(name: string, content: Uint8Array | string, options: ListOptions): ReadResult {
+  return readListContents([{ name, content }], options);
+}
+
+/** A list as a table, with its rows' jobs. */
+interface OpenList {
+  readonly table: Table<Field>;
+  readonly columns: RowColumns;
+  readonly jobs: readonly JobDraft[];
+}
+
+/**
+ * Reads lists and job facts from memory: first the jobs and their facts, since a job's basis says what a bare length means, then the rows.
+ */
+export function readListContents(
+  contents: readonly NamedContent[],
+  options: ListOptions,
+  jobFacts?: NamedContent,
+): ReadResult {
+  const index = headingIndex(LIST_VOCABULARY, new Map(Object.entries(options.columns?.columns ?? {})));
+  const drafts: JobDrafts = new Map();
+  const items: OpenItem[] = [];
+  const unreadable: OpenItem[] = [];
+  const lists: OpenList[] = [];
+  const understood: Understood[] = [];
+  for (const { name, content } of contents) {
+    const list = openList(name, content, index, options, drafts, understood);
+    if ('code' in list) {
+      unreadable.push(list);
+      continue;
+    }
+    items.push(...list.table.slight);
+    lists.push(list);
+  }
+  if (jobFacts !== undefined) {
+    const taken = takeJobFactsFile(jobFacts, drafts, options);
+    items.push(...taken.items);
+    unreadable.push(...taken.unreadable);
+  }
+  const library = libraryJoin(options.library);
+  for (const list of lists) takeRows(list, options.settings, library.join);
+  return { jobs: finishJobs(drafts), items, unreadable, missingModels: library.missing(), understood };
+}
+
+function sheetOf(file: string, columns: readonly Column<Field>[]): Sheet {
+  const headings: { [F in Field]?: string } = {};
+  for (const { field, heading } of columns) headings[field] = heading;
+  return { file, headings };
+}
+
+/** Reads a list's table, its jobs and their facts. */
+function openList(
+  name: string,
+  content: Uint8Array | string,
+  index: HeadingIndex<Field>,
+  options: ListOptions,
+  drafts: JobDrafts,
+  understood: Understood[],
+): OpenList | OpenItem {
+  const reading = readTable(name, content, index, options.columns?.dialect, options.dialect);
+  if (!reading.ok) return reading.item;
+  const { table } = reading;
+  // Also of a list that can't be used: its headings are what a column map is made from.
+  understood.push(table.understood);
+  if (table.rows.length === 0) {
+    return (
+      table.grave[0] ??
+      itemAt(note(NO_ROWS, { path: name }), { file: name, line: table.headingLine, column: '' })
+    );
+  }
+  const jobRefused = table.refused.get('job');
+  if (jobRefused !== undefined) return jobRefused;
+  const readers = factColumns(table.columns, table.mark, options.settings, options.columns);
+  const sheet = sheetOf(name, table.columns);
+  const jobs = jobsOfRows(
+    table,
+    readers.find((c) => c.field === 'job') ?? null,
+    jobOfFile(name, options.stdinJob),
+    sheet,
+    drafts,
+  );
+  const tag = readers.find((c): c is FactColumn<RowField> => c.field === 'tag') ?? null;
+  const grave = [...table.grave];
+  if (tag === null && !table.refused.has('tag'))
+    grave.push(itemAt(note(TAG_HEADING_MISSING, {}), { file: name, line: table.headingLine, column: '' }));
+  for (const draft of new Set(jobs)) {
+    draft.items.push(...grave);
+    draft.lost.push(...table.lostCells);
+    for (const field of table.refused.keys()) if (isJobField(field)) draft.unreadable.add(field);
+  }
+  const jobColumns = readers.filter((c): c is FactColumn<JobField> => isJobField(c.field));
+  for (const [r, draft] of jobs.entries()) {
+    const shifted = table.shifted.get(r);
+    if (shifted !== undefined) draft.items.push(shifted);
+    else takeJobFacts(draft, jobColumns, table.rows[r] ?? [], 'list', name, table.lines[r] ?? 0);
+  }
+  const others = readers.filter((c): c is FactColumn<RowField> => isRowField(c.field) && c.field !== 'tag');
+  const refused = new Set<Field>([...table.refused.keys()].filter(isRowField));
+  return { table, jobs, columns: { sheet, file: name, tag, others, refused, tagSaid: tag === null } };
+}
+
+/** True where a row states nothing but facts of its job. */
+function isJobOnly(row: readonly string[], columns: RowColumns): boolean {
+  const says = (index: number): boolean => (row[index] ?? '') !== '' && row[index]?.trim() !== '';
+  return !(columns.tag !== null && says(columns.tag.index)) && !columns.others.some((c) => says(c.index));
+}
+
+function takeRows({ table, columns, jobs }: OpenList, settings: Settings, library: LibraryJoin): void {
+  let last: JobDraft | null = null;
+  let feet = false;
+  for (const [r, draft] of jobs.entries()) {
+    if (draft !== last) {
+      last = draft;
+      const basis = BASES.find((b) => b === draft.facts.basis?.value);
+      feet = bareLengthIsFeet(settings, basis ?? settings.basis);
+    }
+    const row = table.rows[r] ?? [];
+    const line = table.lines[r] ?? 0;
+    if (table.shifted.has(r)) takeShiftedRow(columns, row, line, draft);
+    else if (!isJobOnly(row, columns)) takeRow(columns, row, line, draft, feet, library);
+  }
+}

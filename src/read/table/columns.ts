@@ -1,0 +1,244 @@
+import type { Place } from '../../model/fact.js';
+import type { Note, OpenItem } from '../../model/message.js';
+import { itemAt, note } from '../../words/message-kit.js';
+import {
+  HEADING_NEAR,
+  HEADING_UNIT,
+  HEADING_UNKNOWN,
+  HEADINGS_MANY_UNKNOWN,
+  HEADINGS_SAME_FIELD,
+  HEADING_TWO_FIELDS,
+} from '../../words/messages/list-heading.js';
+import { editDistance, nearest } from '../../words/closeness.js';
+import { shown } from '../../words/shown.js';
+import { unitOf, type Dimension, type Unit } from '../cell/units.js';
+import { saysNothing } from '../cell/yes-no.js';
+import type { HeadingPlace } from './find-heading.js';
+import { headingKey, readHeading, type HeadingIndex, type HeadingReading } from './headings.js';
+
+/** A column whose heading was understood. */
+export interface Column<F extends string> {
+  readonly field: F;
+  /** As the file has it. */
+  readonly heading: string;
+  readonly index: number;
+  readonly unit: Unit | null;
+  readonly dimension: Dimension | null;
+}
+
+/** How one heading was understood, with three of its cells. */
+export interface ColumnReading {
+  readonly heading: string;
+  readonly index: number;
+  readonly field: string | null;
+  readonly how: HeadingReading<string>['how'] | 'refused';
+  readonly unit: string | null;
+  /** The field that a heading that wasn't understood comes nearest to. */
+  readonly nearest: string | null;
+  readonly samples: readonly string[];
+}
+
+/** More unknown headings than this are one item: the file isn't one of headings and rows as we know them. */
+const MOST_UNKNOWN = 30;
+/** So many unknown headings are compared with the fields. */
+const MOST_COMPARED = 200;
+
+export interface ChosenColumns<F extends string> {
+  readonly columns: readonly Column<F>[];
+  /** Fields whose headings can't be used, each with the item that says why. */
+  readonly refused: ReadonlyMap<F, OpenItem>;
+  readonly readings: readonly Omit<ColumnReading, 'samples'>[];
+  /** Index of the record of units under the heading; -1: none. */
+  readonly unitsRow: number;
+  readonly grave: readonly OpenItem[];
+  readonly slight: readonly OpenItem[];
+}
+
+interface Found<F extends string> {
+  readonly heading: string;
+  readonly index: number;
+  readonly reading: HeadingReading<F>;
+}
+
+/** The column of a field, or why no heading can be it. */
+function columnFor<F extends string>(
+  field: F,
+  claimants: readonly Found<F>[],
+  dimension: Dimension | null,
+  units: readonly (Unit | null)[] | null,
+): Column<F> | Note {
+  const [one] = claimants;
+  if (one === undefined || claimants.length > 1) {
+    const headings = claimants.map((c) => `${shown(c.heading)} (column ${c.index + 1})`);
+    return note(HEADINGS_SAME_FIELD, { field, headings });
+  }
+  const { heading, index, reading } = one;
+  const under = dimension === null ? null : (units?.[index] ?? null);
+  if (reading.fault !== null)
+    return note(HEADING_UNIT, { field, heading: shown(heading), unit: shown(reading.faultText) });
+  const differs =
+    under !== null &&
+    (under.dimension !== dimension || (reading.unit !== null && reading.unit.symbol !== under.symbol));
+  if (differs) return note(HEADING_UNIT, { field, heading: shown(heading), unit: under.symbol });
+  return { field, heading, index, unit: reading.unit ?? under, dimension };
+}
+
+/**
+ * The units of a line under the heading, by column: every understood column that takes a unit has one or is blank, one at least has one,
+ * and every other holds nothing that could be a tag or a figure. Null where it is no such line.
+ */
+function unitsLine<F extends string>(
+  record: readonly string[] | undefined,
+  found: readonly Found<F>[],
+  index: HeadingIndex<F>,
+): (Unit | null)[] | null {
+  if (record === undefined) return null;
+  const fieldAt = new Map(found.map((f) => [f.index, f.reading.field]));
+  let units = 0;
+  const line: (Unit | null)[] = [];
+  for (const [i, cell] of record.entries()) {
+    const text = cell.trim();
+    const field = fieldAt.get(i) ?? null;
+    const unit = unitOf(text);
+    line.push(unit);
+    if (saysNothing(text.replace(/^[([](.*)[)\]]$/, '$1'))) continue;
+    if (field === null ? /\d/.test(text) : unit === null || index.vocabulary.dimension(field) === null)
+      return null;
+    if (field !== null) units += 1;
+  }
+  return units > 0 ? line : null;
+}
+
+/**
+ * Decides which column is which field.
+ * @param file as messages name it
+ * @param place the heading
+ * @param index what headings may mean
+ * @param records all records of the file
+ * @param firstRow index of the first record under the heading that says something; -1: none
+ */
+export function chooseColumns<F extends string>(
+  file: string,
+  place: HeadingPlace,
+  index: HeadingIndex<F>,
+  records: readonly (readonly string[])[],
+  firstRow: number,
+): ChosenColumns<F> {
+  const grave: OpenItem[] = [];
+  const slight: OpenItem[] = [];
+  const where = (column: string): Place => ({
+    file,
+    line: place.line,
+    column: shown(column),
+  });
+  const found = findAll(place.cells, index);
+  const byField = new Map<F, Found<F>[]>();
+  for (const f of found) {
+    if (f.reading.field !== null) byField.set(f.reading.field, [...(byField.get(f.reading.field) ?? []), f]);
+  }
+  const refused = new Map<F, OpenItem>();
+  const columns: Column<F>[] = [];
+  const units = firstRow < 0 ? null : unitsLine(records[firstRow], found, index);
+  for (const [field, claimants] of byField) {
+    const column = columnFor(field, claimants, index.vocabulary.dimension(field), units);
+    if ('code' in column) {
+      const item = itemAt(column, where(claimants[0]?.heading ?? ''));
+      refused.set(field, item);
+      grave.push(item);
+    } else columns.push(column);
+  }
+  const near = unknownHeadings(found, index, byField);
+  sayUnknown(found, near, where, grave, slight);
+  columns.sort((a, b) => a.index - b.index);
+  return {
+    columns,
+    refused,
+    unitsRow: units === null ? -1 : firstRow,
+    grave,
+    slight,
+    readings: found.map((f) => ({
+      heading: f.heading,
+      index: f.index,
+      field: f.reading.field,
+      how: f.reading.field !== null && refused.has(f.reading.field) ? 'refused' : f.reading.how,
+      unit: columns.find((c) => c.index === f.index)?.unit?.symbol ?? null,
+      nearest: near.get(f.index)?.field ?? null,
+    })),
+  };
+}
+
+type Near<F extends string> = ReadonlyMap<number, { readonly field: F; readonly misspelt: boolean }>;
+
+/** Says of every heading that wasn't understood that it wasn't, once: a misspelt one is a question that must be settled. */
+function sayUnknown<F extends string>(
+  found: readonly Found<F>[],
+  near: Near<F>,
+  where: (column: string) => Place,
+  grave: OpenItem[],
+  slight: OpenItem[],
+): void {
+  for (const { heading, reading } of found) {
+    const p = { heading: shown(heading), fields: shown(reading.faultText) };
+    if (reading.fault === 'two-fields') grave.push(itemAt(note(HEADING_TWO_FIELDS, p), where(heading)));
+  }
+  const unknown = found.filter((f) => f.reading.how === 'unknown' && f.reading.fault === null);
+  const misspelt = unknown.filter((f) => near.get(f.index)?.misspelt === true);
+  for (const f of misspelt) {
+    grave.push(
+      itemAt(
+        note(HEADING_NEAR, { heading: shown(f.heading), field: near.get(f.index)?.field ?? '' }),
+        where(f.heading),
+      ),
+    );
+  }
+  const rest = unknown.filter((f) => !misspelt.includes(f));
+  const [first] = rest;
+  if (rest.length > MOST_UNKNOWN && first !== undefined) {
+    const p = { count: rest.length, first: shown(first.heading) };
+    slight.push(itemAt(note(HEADINGS_MANY_UNKNOWN, p), where(first.heading)));
+    return;
+  }
+  for (const f of rest) {
+    const p = { heading: shown(f.heading), near: near.get(f.index)?.field ?? '' };
+    slight.push(itemAt(note(HEADING_UNKNOWN, p), where(f.heading)));
+  }
+}
+
+function findAll<F extends string>(cells: readonly string[], index: HeadingIndex<F>): Found<F>[] {
+  const seen = new Map<string, number>();
+  const found: Found<F>[] = [];
+  for (const [i, cell] of cells.entries()) {
+    // A heading of several lines is one name; messages and CSVs show it on one line.
+    const heading = cell.trim().replace(/\s*\n\s*/g, ' ');
+    const occurrence = (seen.get(heading) ?? 0) + 1;
+    seen.set(heading, occurrence);
+    const reading = readHeading(index, heading, occurrence);
+    if (reading.how !== 'blank') found.push({ heading, index: i, reading });
+  }
+  return found;
+}
+
+/** One slip of the hand, or two in a long word: such a heading may well be that field. */
+function isSlip(heading: string, key: string): boolean {
+  const most = heading.length < 4 ? 0 : heading.length < 9 ? 1 : 2;
+  return most > 0 && editDistance(heading, key, most) <= most;
+}
+
+/** The nearest field of each heading that wasn't understood; `misspelt` where nothing else on the list is that field. */
+function unknownHeadings<F extends string>(
+  found: readonly Found<F>[],
+  index: HeadingIndex<F>,
+  taken: ReadonlyMap<F, unknown>,
+): Near<F> {
+  const near = new Map<number, { field: F; misspelt: boolean }>();
+  const unknown = found.filter((f) => f.reading.how === 'unknown').slice(0, MOST_COMPARED);
+  for (const f of unknown) {
+    const bare = headingKey(f.heading.replace(/[([][^()[\]]*[)\]]\s*$/, ''));
+    const doubtful = index.doubtful.get(bare);
+    const key = doubtful === undefined && bare.length > 2 ? nearest(bare, index.byKey.keys()) : null;
+    const field = doubtful ?? (key === null ? undefined : index.byKey.get(key)?.field);
+    if (field === undefined) continue;
+    near.set(f.index, { field, misspelt: key !== null && !taken.has(field) && isSlip(bare, key) });
+  }
+  return near;
+}

@@ -1,0 +1,54 @@
+import type { Field } from '../../model/list.js';
+import type { Settings } from '../../model/settings.js';
+import type { ColumnMap } from './column-map.js';
+import type { CellReading } from '../cell/cell-reading.js';
+import { readCell } from '../cell/cells.js';
+import { wordKey } from '../cell/yes-no.js';
+import type { Column } from './columns.js';
+import type { DecimalMark } from '../cell/numbers.js';
+
+/** A column that reads its cells, each different text once. */
+export interface FactColumn<F extends Field> {
+  readonly field: F;
+  readonly heading: string;
+  readonly index: number;
+  readonly read: (text: string) => CellReading;
+}
+
+/** Beyond so many different texts a column's cells are hardly ever the same. */
+const MOST_REMEMBERED = 20_000;
+const LONGEST_REMEMBERED = 80;
+
+/** The company's words for a field, by word key. */
+function wordsOf(map: ColumnMap | undefined, field: Field): ReadonlyMap<string, string> {
+  const words = map?.words?.[field];
+  return new Map(words === undefined ? [] : Object.entries(words).map(([from, to]) => [wordKey(from), to]));
+}
+
+/**
+ * Makes the readers of a table's columns.
+ * @param columns those understood
+ * @param mark the decimal mark of the file
+ * @param settings for bare temperatures
+ * @param map for the company's words
+ */
+export function factColumns<F extends Field>(
+  columns: readonly Column<F>[],
+  mark: DecimalMark,
+  settings: Settings,
+  map: ColumnMap | undefined,
+): FactColumn<F>[] {
+  return columns.map(({ field, heading, index, unit }) => {
+    const context = { mark, unit, temperature: settings.units.temperature, words: wordsOf(map, field) };
+    const remembered = new Map<string, CellReading>();
+    const read = (text: string): CellReading => {
+      const known = remembered.get(text);
+      if (known !== undefined) return known;
+      const reading = readCell(field, text, context);
+      if (text.length <= LONGEST_REMEMBERED && remembered.size < MOST_REMEMBERED)
+        remembered.set(text, reading);
+      return reading;
+    };
+    return { field, heading, index, read };
+  });
+}

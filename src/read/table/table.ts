@@ -1,0 +1,271 @@
+import type { OpenItem } from '../../model/message.js';
+import { itemAt, note, type MessageEntry } from '../../words/message-kit.js';
+import {
+  CONTROL_CHARACTERS,
+  ENCODING_GUESSED,
+  FILE_EMPTY,
+  FILE_NOT_TEXT,
+  FILE_TOO_LARGE,
+  QUOTE_OPEN,
+  QUOTE_STRAY,
+  ROWS_LEFT_OUT,
+  UNSEEN_REMOVED,
+} from '../../words/messages/list-file.js';
+import { COLUMN_WITHOUT_HEADING, HEADING_AGAIN, NO_HEADING } from '../../words/messages/list-heading.js';
+import { CELLS_SURPLUS } from '../../words/messages/list.js';
+import type { DecimalMark } from '../cell/numbers.js';
+import { shown } from '../../words/shown.js';
+import { bodyOf, type Aside, type Body, type LeftOut } from './body.js';
+import { chooseColumns, type Column, type ColumnReading } from './columns.js';
+import { decimalMark } from './decimal-mark.js';
+import { decode, lineEnds, type Decoded, type Encoding } from '../file/decode.js';
+import { DELIMITERS, findHeading, separatorLine, type Delimiter, type HeadingPlace } from './find-heading.js';
+import { headingMeaning, type HeadingIndex } from './headings.js';
+import { checkQuotes, type QuoteFaults } from '../file/quotes.js';
+import { readRecords } from '../file/records.js';
+import { seenText, type SeenText } from '../file/unseen.js';
+
+/** What a flag or the column map states about a file; what isn't stated is found out. */
+export interface Dialect {
+  readonly encoding?: Encoding | undefined;
+  readonly delimiter?: Delimiter | undefined;
+  readonly decimal?: '.' | ',' | undefined;
+  /** Line of the heading, first line 1. */
+  readonly headingLine?: number | undefined;
+}
+
+/** How something about a file was decided: a flag or the column map states it, the file itself does, or its text shows it. */
+export type DecidedBy = 'flag' | 'column map' | 'its first bytes' | 'its sep= line' | 'its text' | 'a guess';
+
+/** What decided each of the four that a flag can state. */
+export interface Decided {
+  readonly encoding: DecidedBy;
+  readonly delimiter: DecidedBy;
+  readonly decimal: DecidedBy;
+  readonly headingLine: DecidedBy;
+}
+
+/** How a file was understood; `read` and `columns` show it. */
+export interface Understood {
+  readonly file: string;
+  readonly encoding: Encoding;
+  readonly delimiter: Delimiter;
+  readonly decimal: DecimalMark;
+  readonly headingLine: number;
+  readonly decidedBy: Decided;
+  /** Line of units under the heading; 0: none. */
+  readonly unitsLine: number;
+  readonly columns: readonly ColumnReading[];
+  readonly rows: number;
+  readonly leftOut: readonly LeftOut[];
+}
+
+/** A file as a table: understood columns, and the records that are rows. */
+export interface Table<F extends string> {
+  readonly file: string;
+  readonly columns: readonly Column<F>[];
+  /** Fields whose headings can't be used, each with the item that says why (it is one of the grave). */
+  readonly refused: ReadonlyMap<F, OpenItem>;
+  readonly rows: readonly (readonly string[])[];
+  readonly lines: readonly number[];
+  readonly mark: DecimalMark;
+  readonly headingLine: number;
+  /** Items of single rows, by index of the row; such a row is kept with its tag only. */
+  readonly shifted: ReadonlyMap<number, OpenItem>;
+  /** Notes among the rows that stand alone in one column. */
+  readonly asides: readonly Aside[];
+  /** Cells of lines that a quote made unreadable. */
+  readonly lostCells: readonly string[];
+  /** Faults through which facts may be lost: they are every job's business. */
+  readonly grave: readonly OpenItem[];
+  /** What a person may want to look at. */
+  readonly slight: readonly OpenItem[];
+  readonly understood: Understood;
+}
+
+export type TableReading<F extends string> =
+  { readonly ok: true; readonly table: Table<F> } | { readonly ok: false; readonly item: OpenItem };
+
+/** Faults of a file: those through which facts may be lost, and those to look at. */
+interface Faults {
+  readonly grave: OpenItem[];
+  readonly slight: OpenItem[];
+}
+
+/** A list beyond this is none: bytes of a file, characters of a text. A string of the platform ends at about twice that. */
+const LARGEST_FILE = 200e6;
+
+/** Puts a note of a file to its line. */
+function at<P>(entry: MessageEntry<P>, p: P, file: string, line: number): OpenItem {
+  return itemAt(note(entry, p), { file, line, column: '' });
+}
+
+/**
+ * Reads a file as a table: decodes, finds delimiter and heading, checks quotes, parses, and leaves out what is no row.
+ * @param file as messages name it
+ * @param content the file's bytes, or its text
+ * @param index what its headings may mean
+ * @param map what the column map states about it
+ * @param flags what flags state about it; goes before the column map
+ * @returns the table, or the one item that says why there is none; never throws
+ */
+export function readTable<F extends string>(
+  file: string,
+  content: Uint8Array | string,
+  index: HeadingIndex<F>,
+  map: Dialect = {},
+  flags: Dialect = {},
+): TableReading<F> {
+  const dialect: Dialect = {
+    encoding: flags.encoding ?? map.encoding,
+    delimiter: flags.delimiter ?? map.delimiter,
+    decimal: flags.decimal ?? map.decimal,
+    headingLine: flags.headingLine ?? map.headingLine,
+  };
+  const decidedBy = (what: keyof Dialect, otherwise: DecidedBy): DecidedBy =>
+    flags[what] !== undefined ? 'flag' : map[what] !== undefined ? 'column map' : otherwise;
+  if (content.length > LARGEST_FILE)
+    return { ok: false, item: at(FILE_TOO_LARGE, { path: file, megabytes: LARGEST_FILE / 1e6 }, file, 1) };
+  const decoded = typeof content === 'string' ? textOf(content) : decode(content, dialect.encoding);
+  if ('kind' in decoded)
+    return { ok: false, item: at(FILE_NOT_TEXT, { path: file, kind: decoded.kind }, file, 1) };
+  const seen = seenText(decoded.text);
+  if (seen.text.trim() === '') return { ok: false, item: at(FILE_EMPTY, { path: file }, file, 1) };
+  const separator = separatorLine(seen.text);
+  const stated = dialect.delimiter ?? separator;
+  const place = findHeading(seen.text, index, stated === null ? DELIMITERS : [stated], dialect.headingLine);
+  if (place === null) {
+    const first =
+      seen.text
+        .slice(0, 10_000)
+        .split('\n')
+        .find((line) => line.trim() !== '') ?? '';
+    return { ok: false, item: at(NO_HEADING, { path: file, first: shown(first) }, file, 1) };
+  }
+  const quotes = checkQuotes(seen.text, place.delimiter, place.cells.length);
+  const { cells, lines } = readRecords(quotes.text, place.delimiter);
+  const heading = lines.indexOf(place.line);
+  const first = cells.findIndex((record, i) => i > heading && record.some((cell) => cell.trim() !== ''));
+  const chosen = chooseColumns(file, place, index, cells, first);
+  const body = bodyOf(
+    { records: cells, lines, heading, unitsRow: chosen.unitsRow },
+    place.cells,
+    chosen.columns,
+    index.vocabulary.identity,
+    headingMeaning(index),
+  );
+  const guessed = decoded.guessedAt > 0;
+  const faults = { grave: [...chosen.grave], slight: [...chosen.slight] };
+  sayText(file, decoded, seen, faults);
+  sayLines(file, quotes, body, faults);
+  const mark = dialect.decimal ?? decimalMark(body.rows, chosen.columns, place.delimiter);
+  return {
+    ok: true,
+    table: {
+      file,
+      columns: chosen.columns,
+      refused: chosen.refused,
+      rows: body.rows,
+      lines: body.lines,
+      mark,
+      headingLine: place.line,
+      shifted: shiftedRows(file, body, place),
+      asides: body.asides,
+      lostCells: lostCells(quotes, place.delimiter),
+      ...faults,
+      understood: {
+        file,
+        encoding: decoded.encoding,
+        delimiter: place.delimiter,
+        decimal: mark,
+        headingLine: place.line,
+        decidedBy: {
+          // Stated as UTF-8 and none: what was taken instead is a guess all the same.
+          encoding: guessed
+            ? 'a guess'
+            : decidedBy('encoding', decoded.marked ? 'its first bytes' : 'its text'),
+          delimiter: decidedBy('delimiter', separator === null ? 'its text' : 'its sep= line'),
+          decimal: decidedBy('decimal', 'its text'),
+          headingLine: decidedBy('headingLine', 'its text'),
+        },
+        unitsLine: chosen.unitsRow < 0 ? 0 : (lines[chosen.unitsRow] ?? 0),
+        columns: chosen.readings.map((reading) => ({
+          ...reading,
+          samples: samplesOf(body.rows.length > 0 ? body.rows : cells.slice(heading + 1), reading.index),
+        })),
+        rows: body.rows.length,
+        leftOut: body.leftOut,
+      },
+    },
+  };
+}
+
+function textOf(content: string): Decoded {
+  return {
+    text: lineEnds(content.startsWith('\ufeff') ? content.slice(1) : content),
+    encoding: 'utf-8',
+    marked: false,
+    guessedAt: 0,
+  };
+}
+
+/** What is to be said of the text as a whole. */
+function sayText(
+  file: string,
+  { guessedAt }: Decoded,
+  { control, turning }: SeenText,
+  { grave, slight }: Faults,
+): void {
+  if (guessedAt > 0) slight.push(at(ENCODING_GUESSED, {}, file, guessedAt));
+  if (turning !== null)
+    slight.push(
+      at(UNSEEN_REMOVED, { count: turning.count, found: shown(turning.shown) }, file, turning.line),
+    );
+  if (control !== null)
+    grave.push(
+      at(CONTROL_CHARACTERS, { count: control.count, found: shown(control.shown) }, file, control.line),
+    );
+}
+
+/** What is to be said of lines that aren't read, or not as they stand. */
+function sayLines(file: string, quotes: QuoteFaults, body: Body, { grave, slight }: Faults): void {
+  for (const { line, shown: start, lines } of quotes.leftOut) {
+    grave.push(at(QUOTE_OPEN, { found: shown(start), lines }, file, line));
+  }
+  const stray = quotes.stray[0];
+  if (stray !== undefined) slight.push(at(QUOTE_STRAY, { count: quotes.stray.length }, file, stray));
+  const again = body.otherHeading;
+  if (again !== null) grave.push(at(HEADING_AGAIN, { found: again.text }, file, again.line));
+  const out = body.leftOut[0];
+  if (out !== undefined)
+    slight.push(
+      at(ROWS_LEFT_OUT, { lines: body.leftOut.map((l) => l.line), found: out.text }, file, out.line),
+    );
+  for (const [column, line] of body.withoutHeading)
+    slight.push(at(COLUMN_WITHOUT_HEADING, { column: column + 1 }, file, line));
+}
+
+/** What stood between the delimiters of lines left out for their quotes, as far as those lines are kept. */
+function lostCells({ leftOut }: QuoteFaults, delimiter: Delimiter): string[] {
+  const cells = leftOut.flatMap(({ shown: start }) => start.split('\n', 1)[0]?.split(delimiter) ?? []);
+  return [...new Set(cells.map((cell) => cell.replaceAll('"', '').trim()))].filter((cell) => cell !== '');
+}
+
+/** The item of every row with more cells than headings, by index of the row. */
+function shiftedRows(file: string, body: Body, place: HeadingPlace): Map<number, OpenItem> {
+  const shifted = new Map<number, OpenItem>();
+  for (const { row, cells } of body.surplus) {
+    shifted.set(row, at(CELLS_SURPLUS, { cells, headings: place.cells.length }, file, body.lines[row] ?? 0));
+  }
+  return shifted;
+}
+
+/** Three different cells of a column that say something, from its first thousand rows. */
+function samplesOf(rows: readonly (readonly string[])[], index: number): string[] {
+  const samples = new Set<string>();
+  for (let i = 0; i < rows.length && i < 1000 && samples.size < 3; i += 1) {
+    const cell = rows[i]?.[index]?.trim() ?? '';
+    if (cell !== '') samples.add(shown(cell));
+  }
+  return [...samples];
+}

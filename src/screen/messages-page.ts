@@ -1,0 +1,72 @@
+import type { MessageEntry } from '../words/message-kit.js';
+
+/** Stands where a sentence takes its figures and names from the case at hand. */
+const STAND_IN = '…';
+
+const WORD: object = new String(STAND_IN);
+
+/** A parameter of any type, a word, a figure or a list: whatever is done with it, the stand-in comes out. */
+const parameter: object = new Proxy([STAND_IN], {
+  get(target, key): unknown {
+    if (key === Symbol.toPrimitive || key === 'toString' || key === 'toFixed') return () => STAND_IN;
+    const of = key in target ? target : WORD;
+    const member: unknown = Reflect.get(of, key);
+    return typeof member === 'function' ? (member.bind(of) as unknown) : member;
+  },
+});
+const parameters: object = new Proxy({}, { get: () => parameter });
+
+/** A part of an entry as the page shows it; `varies` where it depends on more than a name or a figure. */
+function textOf(part: string | ((p: never) => string)): string {
+  if (typeof part === 'string') return part;
+  try {
+    return String((part as (p: object) => unknown)(parameters));
+  } catch {
+    return 'varies with the case';
+  }
+}
+
+const cell = (text: string): string =>
+  text.replaceAll('|', '\\|').replaceAll('<', '&lt;').replace(/\s+/g, ' ').trim();
+
+function rowOf(entry: MessageEntry<never>): string {
+  const who = typeof entry.who === 'string' ? entry.who : 'varies with the case';
+  const cells = [
+    `\`${entry.code}\``,
+    entry.severity,
+    entry.title,
+    textOf(entry.expected),
+    textOf(entry.hint),
+    who,
+  ];
+  return `| ${cells.map(cell).join(' | ')} |`;
+}
+
+/**
+ * The message catalogue as a page of Markdown, docs/messages.md: every message by its code.
+ * @param entries of all rooms, in any order
+ * @returns the page; a figure or name that a message takes from the case stands as `…`
+ */
+export function messagesPage(entries: readonly MessageEntry<never>[]): string {
+  const sorted = [...entries].sort((a, b) => (a.code < b.code ? -1 : 1));
+  const rooms = new Map<string, MessageEntry<never>[]>();
+  for (const entry of sorted) {
+    const room = entry.code.split('/')[0] ?? '';
+    rooms.set(room, [...(rooms.get(room) ?? []), entry]);
+  }
+  const lines = [
+    '# The messages',
+    '',
+    'Written by `npm run docs:messages` from `src/text/messages/`; a change here is lost. A code is permanent. `missing` and',
+    '`conflict` make a pack a draft; `confirm` is printed for a person to confirm. What a message takes from the case stands as `…`.',
+  ];
+  for (const [room, of] of rooms) {
+    lines.push('', `## ${room}`, '');
+    lines.push(
+      '| code | severity | title | expected | hint | who can supply it |',
+      '| --- | --- | --- | --- | --- | --- |',
+    );
+    lines.push(...of.map(rowOf));
+  }
+  return lines.map((line) => `${line}\n`).join('');
+}

@@ -1,0 +1,182 @@
+import type { JobItem, Note, OpenItem } from '../model/message.js';
+import type { Severity } from '../model/words.js';
+import { counted, printable, textTable } from './text-table.js';
+
+/** What the table of a batch shows of one job. */
+export interface JobLine {
+  readonly job: string;
+  readonly folder: string;
+  readonly status: 'complete' | 'draft' | 'failed';
+  readonly protectors: number;
+  readonly missing: number;
+  readonly conflict: number;
+  readonly confirm: number;
+}
+
+/** Items of one kind that a screen shows for one column of a file before it counts the rest. */
+const MOST_OF_A_KIND = 5;
+
+const SEVERITY_ORDER: readonly Severity[] = ['conflict', 'missing', 'confirm'];
+
+/** `file:line:column`, as far as it is known; standard input by name. */
+export function placeText(place: {
+  readonly file: string;
+  readonly line: number;
+  readonly column: string;
+}): string {
+  const parts = [place.file === '-' ? 'standard input' : printable(place.file)];
+  if (place.line > 0) parts.push(String(place.line));
+  if (place.column !== '') parts.push(printable(place.column, 60));
+  return parts[0] === '' ? '' : parts.join(':');
+}
+
+/**
+ * A message without a place, for people: the problem, what was found and expected, what to do, its code.
+ * @returns lines, each ended by a line feed
+ */
+export function noteText(note: Note): string {
+  return `${printable(note.message)} [${note.code}]\n${detail(note)}`;
+}
+
+/**
+ * A message with its place, for people.
+ * @param more said after the place, e.g. the jobs that it runs through
+ * @returns lines, each ended by a line feed
+ */
+export function itemText(item: OpenItem, more = ''): string {
+  const place = placeText(item);
+  const lead = [item.severity, place, more].filter((s) => s !== '').join('  ');
+  return `${lead}\n  ${printable(item.message)} [${item.code}]\n${detail(item)}`;
+}
+
+function detail(note: Note): string {
+  const found = note.found === '' ? '' : `found ${JSON.stringify(printable(note.found, 80))}`;
+  const expected = note.expected === '' ? '' : `expected ${printable(note.expected)}`;
+  const both = [found, expected].filter((s) => s !== '').join(', ');
+  const facts = both === '' ? '' : `  ${both}\n`;
+  return `${facts}  ${printable(note.hint)} (${note.who})\n`;
+}
+
+interface Group {
+  readonly first: JobItem;
+  readonly jobs: Set<string>;
+}
+
+/**
+ * Open items as a screen shows them: the same gap through a batch once, with its number of jobs; at most five of one
+ * kind a column, the rest counted, so that a column full of faults hides none of another; what is only to confirm is counted unless it belongs to no job or `all` is set.
+ * @param items all items of the run, in their order
+ * @param all true: confirmations of jobs are shown as well
+ * @param rest where all of them can be seen
+ * @returns lines, each ended by a line feed; `` where there is nothing to say
+ */
+export function itemsText(
+  items: readonly JobItem[],
+  all: boolean,
+  rest = 'all of them stand in open-items.csv',
+): string {
+  const shown = items.filter((i) => all || i.job === '' || i.item.severity !== 'confirm');
+  const out: string[] = [];
+  for (const severity of SEVERITY_ORDER) {
+    const groups = grouped(shown.filter((i) => i.item.severity === severity));
+    const used = new Map<string, number>();
+    const uncounted = new Map<string, { code: string; file: string; column: string; count: number }>();
+    for (const group of groups) {
+      const { item } = group.first;
+      const { code, file, column } = item;
+      const key = JSON.stringify([code, file, column]);
+      const already = used.get(key) ?? 0;
+      used.set(key, already + 1);
+      if (already < MOST_OF_A_KIND) out.push(itemText(item, jobsText(group.jobs)));
+      else uncounted.set(key, { code, file, column, count: (uncounted.get(key)?.count ?? 0) + 1 });
+    }
+    for (const { code, file, column, count } of uncounted.values()) {
+      const where = file === '' ? '' : ` in ${placeText({ file, line: 0, column })}`;
+      out.push(`${severity}  and ${String(count)} more of ${code}${where}: ${rest}\n`);
+    }
+  }
+  const hidden = items.length - shown.length;
+  if (hidden > 0) {
+    const jobs = new Set(items.filter((i) => i.job !== '' && i.item.severity === 'confirm').map((i) => i.job))
+      .size;
+    out.push(
+      `confirm  ${counted(hidden, 'default or assumption', 'defaults and assumptions')} to confirm in ${counted(jobs, 'job')}: see open-items.csv\n`,
+    );
+  }
+  return out.join('');
+}
+
+/** One gap that several jobs share is one group; anything else is a group of its own. */
+function grouped(items: readonly JobItem[]): readonly Group[] {
+  const groups = new Map<string, { first: JobItem; jobs: Set<string> }>();
+  for (const one of items) {
+    const key = JSON.stringify([one.item.code, one.item.message]);
+    const known = groups.get(key);
+    if (known && one.job !== '' && !known.jobs.has(one.job)) known.jobs.add(one.job);
+    else
+      groups.set(known ? `${key} ${String(groups.size)}` : key, {
+        first: one,
+        jobs: new Set(one.job === '' ? [] : [one.job]),
+      });
+  }
+  return [...groups.values()];
+}
+
+function jobsText(jobs: ReadonlySet<string>): string {
+  const [one] = jobs;
+  if (one === undefined) return '';
+  return jobs.size === 1 ? `job ${printable(one, 60)}` : counted(jobs.size, 'job');
+}
+
+/**
+ * The table of a batch.
+ * @param lines one a job, in the order of the lists
+ * @returns lines, each ended by a line feed
+ */
+export function batchTable(lines: readonly JobLine[]): string {
+  return textTable(
+    [
+      { heading: 'job' },
+      { heading: 'status' },
+      { heading: 'protectors', align: 'right' },
+      { heading: 'missing', align: 'right' },
+      { heading: 'conflict', align: 'right' },
+      { heading: 'confirm', align: 'right' },
+      { heading: 'folder' },
+    ],
+    lines.map((l) => [
+      l.job,
+      l.status,
+      String(l.protectors),
+      String(l.missing),
+      String(l.conflict),
+      String(l.confirm),
+      l.folder,
+    ]),
+  );
+}
+
+/**
+ * For each draft one line that says why.
+ * @param lines the jobs of the batch
+ * @param items the open items of the batch
+ * @returns lines, each ended by a line feed; `` where no pack is a draft
+ */
+export function draftsText(lines: readonly JobLine[], items: readonly JobItem[]): string {
+  return lines
+    .filter((l) => l.status === 'draft')
+    .map((l) => `${draftReason(l, items)}\n`)
+    .join('');
+}
+
+function draftReason(line: JobLine, items: readonly JobItem[]): string {
+  const counts = [
+    line.missing > 0 ? counted(line.missing, 'fact is missing', 'facts are missing') : '',
+    line.conflict > 0 ? counted(line.conflict, 'conflict') : '',
+  ].filter((s) => s !== '');
+  const mine = items.filter((i) => i.job === line.job && i.item.severity !== 'confirm');
+  const messages = mine.map((i) => printable(i.item.message, 160));
+  const first = messages.slice(0, 2).join(' ');
+  const more = messages.length > 2 ? ` And ${counted(messages.length - 2, 'more', 'more')}.` : '';
+  return `${printable(line.job, 60)} is a draft: ${counts.join(', ')}. ${first}${more}`.trimEnd();
+}

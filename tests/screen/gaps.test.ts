@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import type { OpenItem } from '../../src/model/message.js';
+import { about, itemAt } from '../../src/words/message-kit.js';
+import { CHOOSE_MESSAGES } from '../../src/words/messages/choose.js';
+import { factMissing } from '../../src/words/messages/rate.js';
+import { gapsOf, gapsText } from '../../src/screen/gaps.js';
+
+const at = (line: number) => ({ file: 'a.csv', line, column: '' });
+const noneFits = (tag: string, nearest: string): OpenItem =>
+  itemAt(about(CHOOSE_MESSAGES.noneFits, { at: `${tag} service`, asks: 'x', nearest }, tag, ''), at(2), tag);
+const missing = (tag: string, line: number): OpenItem =>
+  itemAt(about(factMissing('voc_stc'), { tag, why: 'it is needed' }, tag, 'voc_stc'), at(line), tag);
+
+describe('gaps that run through a batch', () => {
+  it('are one line each with their number of jobs, whatever the tag and the nearest part', () => {
+    const items = ['A', 'B', 'C'].flatMap((job, i) => [
+      { job, item: noneFits(`SVC-${i}`, `P-${i} (isn’t listed for ungrounded systems)`) },
+      { job, item: noneFits(`ARR-${i}`, `P-${i} (MCOV ${350 + i} V < ${500 + i} V)`) },
+    ]);
+    expect(gapsText(items)).toBe(
+      'conflict  No part in your catalogue that fits otherwise is listed for ungrounded systems: 3 jobs\n' +
+        'conflict  No part in your catalogue that fits otherwise has enough MCOV: 3 jobs\n',
+    );
+  });
+
+  it('are those of facts too, the widest first', () => {
+    const items = [
+      { job: 'A', item: noneFits('S', 'P (no listing is stated)') },
+      { job: 'B', item: noneFits('S', 'P (no listing is stated)') },
+      ...['A', 'B', 'C'].map((job, i) => ({ job, item: missing(`ARR-${i}`, i + 2) })),
+    ];
+    expect(gapsOf(items)).toEqual([
+      { severity: 'missing', says: "voc_stc isn't stated", jobs: 3 },
+      {
+        severity: 'conflict',
+        says: 'No part in your catalogue fits everything asked for: no listing is stated',
+        jobs: 2,
+      },
+    ]);
+  });
+
+  it('are not what stands in one job only, what fails in several ways, or what is only to confirm', () => {
+    expect(
+      gapsOf([
+        { job: 'A', item: missing('X', 2) },
+        { job: 'A', item: missing('Y', 3) },
+        ...['A', 'B'].map((job) => ({
+          job,
+          item: noneFits('S', 'P (MCOV 1 V < 2 V; isn’t listed for ungrounded systems)'),
+        })),
+        ...['A', 'B'].map((job) => ({ job, item: { ...missing('X', 2), code: 'default/used' } })),
+        ...['C', 'D'].map((job) => ({ job, item: { ...missing('X', 2), severity: 'confirm' as const } })),
+      ]),
+    ).toEqual([]);
+  });
+});

@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { SEVERITIES, WHOS } from '../../src/model/words.js';
+import { note, type MessageEntry } from '../../src/words/message-kit.js';
+import { allEntries, MESSAGE_FILES } from './message-entries.js';
+
+/** Stands in for whatever a sentence needs: a word, a number or a list. */
+class Anything extends Array<string> {
+  override toString(): string {
+    return 'thing';
+  }
+  toFixed(): string {
+    return '1';
+  }
+  replace(): string {
+    return 'thing';
+  }
+  startsWith(): boolean {
+    return false;
+  }
+  toUpperCase(): string {
+    return 'THING';
+  }
+}
+const parameters = new Proxy({}, { get: () => Anything.of('thing') });
+
+/** A parameter that is handed through whole is the stand-in itself. */
+const asText = (value: unknown): string => String(value);
+
+const catalogue = await allEntries();
+
+describe('the message catalogue', () => {
+  it('has entries in every file', () => {
+    for (const file of MESSAGE_FILES)
+      expect(
+        catalogue.filter((e) => e.file === file),
+        file,
+      ).not.toHaveLength(0);
+  });
+
+  it('gives each code once', () => {
+    const codes = catalogue.map((e) => e.entry.code);
+    expect(codes.filter((code, i) => codes.indexOf(code) !== i)).toEqual([]);
+  });
+
+  it.each(catalogue.map((e) => [`${e.file} ${e.name}`, e.entry] as const))('%s is whole', (_, entry) => {
+    expect(entry.code).toMatch(/^[a-z][a-z0-9-]*\/[a-z0-9-]+(\/[a-z0-9-]+)?$/);
+    expect(SEVERITIES).toContain(entry.severity);
+    expect(entry.title).toMatch(/^[A-Za-z0-9].*[^.]$/);
+    const made = note(entry as MessageEntry<object>, parameters);
+    expect(made.message.trim()).toMatch(/([.?!)]|thing)$/);
+    expect(made.message).not.toMatch(/undefined|NaN|\[object/);
+    expect(asText(made.hint).trim()).not.toBe('');
+    expect(asText(made.expected).trim()).not.toBe('');
+    expect(WHOS.includes(made.who) || typeof entry.who === 'function').toBe(true);
+  });
+});
