@@ -50,7 +50,8 @@ export { embeddedFonts, type EmbeddedFonts } from './print/fonts.js';
 export { withPrinter, type Printer, type PrinterOptions, type PrintOrder } from './print/printer.js';
 
 // Write: the texts of the files beside the PDFs.
-export { jsonText, planJson } from './output/json.js';
+export { jsonText } from './output/json.js';
+export { planJson, readPlan, type ReadPlan } from './output/plan-file.js';
 export { writeWhole, writeWholeFile, type FileToWrite } from './output/whole-file.js';
 export {
   openItemsCsv,

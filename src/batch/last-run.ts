@@ -1,3 +1,4 @@
+import { told } from '../words/messages/told.js';
 import type { JobItem } from '../model/message.js';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -41,7 +42,7 @@ export function writeLastRun(own: string, run: LastRun): Promise<void> {
 export function runToKeep(date: string, lines: readonly ReportLine[], items: readonly JobItem[]): LastRun {
   const blocking = new Map<string, string[]>();
   for (const { job, item } of items) {
-    if (item.severity !== 'confirm') blocking.set(job, [...(blocking.get(job) ?? []), item.message]);
+    if (item.severity !== 'confirm') blocking.set(job, [...(blocking.get(job) ?? []), told(item).message]);
   }
   return { date, jobs: lines.map(({ job, status }) => ({ job, status, blocking: blocking.get(job) ?? [] })) };
 }

@@ -5,12 +5,12 @@ import { Failure } from '../model/failure.js';
 import type { JobList } from '../model/list.js';
 import type { OpenItem } from '../model/message.js';
 import type { Plan } from '../model/plan.js';
-import { planJson } from '../output/json.js';
+import { planJson } from '../output/plan-file.js';
 import { scheduleCsv, type JobOrder, type ReportLine } from '../output/tables.js';
 import type { FileToWrite } from '../output/whole-file.js';
-import { PRINT_MESSAGES } from '../words/messages/print.js';
-import { BATCH_MESSAGES, PACK_NOT_MADE } from '../words/messages/batch.js';
-import { itemAt, note } from '../words/message-kit.js';
+import { PRINT_MESSAGES } from '../model/messages/print.js';
+import { BATCH_MESSAGES } from '../model/messages/batch.js';
+import { itemAt, note } from '../model/message.js';
 import type { BatchContext } from './batch-context.js';
 import { fingerprint, type Fingerprint } from './fingerprint.js';
 import { areIntact, writePack } from './pack-files.js';
@@ -215,7 +215,7 @@ function failed(
   const place = { file: job.sheet.file, line: job.line, column: '' };
   const items = [
     ...(plan?.openItems ?? []),
-    itemAt({ ...why, message: `${why.message} ${PACK_NOT_MADE}` }, place),
+    itemAt({ ...why, values: { ...why.values, packNotMade: true } }, place),
   ];
   const count = (severity: string): number => items.filter((item) => item.severity === severity).length;
   return {

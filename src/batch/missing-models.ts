@@ -1,8 +1,8 @@
 import type { JobItem } from '../model/message.js';
 import type { AskedModel, JobList, MissingModel, RowField } from '../model/list.js';
 import { LIBRARY_VOCABULARY } from '../read/table/list-vocabulary.js';
-import { KIND_MISSING } from '../words/messages/list.js';
-import { RATE_MESSAGES } from '../words/messages/rate.js';
+import { KIND_MISSING } from '../model/messages/list.js';
+import { RATE_MESSAGES } from '../model/messages/rate.js';
 import { modelKey } from '../words/model-key.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 

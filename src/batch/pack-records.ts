@@ -1,7 +1,8 @@
 import { appendFile, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
-import { BASES, SEVERITIES, WHOS } from '../model/words.js';
+import { openItemSchema } from '../model/plan.js';
+import { BASES } from '../model/words.js';
 import { notWritten, writeWholeFile } from '../output/whole-file.js';
 
 const fileSchema = z.object({
@@ -10,20 +11,6 @@ const fileSchema = z.object({
   /** ms; as the disk had it when the file was written. */
   modified: z.number(),
   content: z.string(),
-});
-
-const itemSchema = z.object({
-  code: z.string(),
-  severity: z.enum(SEVERITIES),
-  message: z.string(),
-  equipment: z.string(),
-  file: z.string(),
-  line: z.number(),
-  column: z.string(),
-  found: z.string(),
-  expected: z.string(),
-  hint: z.string(),
-  who: z.enum(WHOS),
 });
 
 const recordSchema = z.object({
@@ -46,7 +33,7 @@ const recordSchema = z.object({
   basis: z.enum(BASES),
   submittable: z.boolean(),
   protectors: z.number(),
-  items: z.array(itemSchema),
+  items: z.array(openItemSchema),
   orders: z.array(z.object({ part: z.string(), quantity: z.number() })),
 });
 

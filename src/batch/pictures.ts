@@ -4,8 +4,8 @@ import type { JobPhoto } from '../documents/parts/context.js';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import type { OpenItem } from '../model/message.js';
-import { itemAt, note } from '../words/message-kit.js';
-import { BATCH_MESSAGES } from '../words/messages/batch.js';
+import { itemAt, note } from '../model/message.js';
+import { BATCH_MESSAGES } from '../model/messages/batch.js';
 import { dataFingerprint, type Fingerprint } from './fingerprint.js';
 
 // Bytes; larger pictures would make a pack that no mail takes.

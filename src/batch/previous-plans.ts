@@ -1,6 +1,7 @@
 import { readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import { PlanSchema, type Plan } from '../model/plan.js';
+import type { Plan } from '../model/plan.js';
+import { readPlan } from '../output/plan-file.js';
 import { writeWholeFile } from '../output/whole-file.js';
 import { fingerprint, type Fingerprint } from './fingerprint.js';
 import type { PackRecord } from './pack-records.js';
@@ -46,7 +47,7 @@ export function openPreviousPlans(own: string, out: string): PreviousPlans {
     read: async (folder, plan) => {
       if (plan === '') return undefined;
       const text = await textOf(folder, plan);
-      return text === undefined ? undefined : PlanSchema.safeParse(JSON.parse(text)).data;
+      return text === undefined ? undefined : readPlan(JSON.parse(text))?.plan;
     },
     keep: async (record) => {
       if (!record || record.printedPlan === '') return;

@@ -1,3 +1,4 @@
+import { told } from '../words/messages/told.js';
 import type { JobItem } from '../model/message.js';
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
@@ -124,7 +125,7 @@ function pageView(
   const statuses = tally(['complete', 'draft', 'failed'], (line) => line.status);
   const blocking = new Map<string, string[]>();
   for (const { job, item } of items) {
-    if (item.severity !== 'confirm') blocking.set(job, [...(blocking.get(job) ?? []), item.message]);
+    if (item.severity !== 'confirm') blocking.set(job, [...(blocking.get(job) ?? []), told(item).message]);
   }
   const said = statuses.map((s) => `${s.count} ${s.value}`).join(', ');
   return {
@@ -166,7 +167,7 @@ function groupsOf(items: readonly JobItem[]): ReportPage['groups'] {
     if (own.length === 0) return [];
     const shared = new Map<string, { first: JobItem; jobs: string[] }>();
     for (const one of own) {
-      const key = JSON.stringify([one.item.severity, one.item.code, one.item.message]);
+      const key = JSON.stringify([one.item.severity, one.item.code, one.item.values]);
       const known = shared.get(key);
       if (known) known.jobs.push(one.job);
       else shared.set(key, { first: one, jobs: [one.job] });
@@ -184,9 +185,9 @@ function groupsOf(items: readonly JobItem[]): ReportPage['groups'] {
           severity: item.severity,
           jobs: jobsText(jobs),
           place: jobs.length > 1 ? '' : placeText(item),
-          message: item.message,
+          message: told(item).message,
           code: item.code,
-          hint: item.hint,
+          hint: told(item).hint,
         })),
       },
     ];

@@ -7,8 +7,8 @@ import { lockOutput } from '../output/lock.js';
 import { sweepTemporaryFiles } from '../output/whole-file.js';
 import { embeddedFonts } from '../print/fonts.js';
 import { withPrinter } from '../print/printer.js';
-import { BATCH_MESSAGES } from '../words/messages/batch.js';
-import { note } from '../words/message-kit.js';
+import { BATCH_MESSAGES } from '../model/messages/batch.js';
+import { note } from '../model/message.js';
 import {
   sharedFingerprints,
   type BatchContext,

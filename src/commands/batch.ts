@@ -1,7 +1,8 @@
+import { itemInEnglish } from '../words/english-beside.js';
 import type { JobItem } from '../index.js';
 import type { BatchOptions, BatchResult, ExitStatus, OpenItem, Progress } from '../index.js';
-import { note } from '../words/message-kit.js';
-import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { note } from '../model/message.js';
+import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { gapsText } from '../screen/gaps.js';
 import { isOwnerLanguage, OWNER_LANGUAGE_CODES } from '../words/languages.js';
 import { progressBar, progressLine } from '../screen/progress.js';
@@ -173,7 +174,7 @@ function tell(
 
 function jsonOf(make: BatchOptions['make'], result: BatchResult): unknown {
   const { exitStatus, out, jobs, items, unreadable, missingModels, leftFolders, interrupted } = result;
-  const flat = ({ job, item }: JobItem): unknown => ({ job, ...item });
+  const flat = ({ job, item }: JobItem): unknown => ({ job, ...itemInEnglish(item) });
   return {
     version: 1,
     command: make,
@@ -181,7 +182,7 @@ function jsonOf(make: BatchOptions['make'], result: BatchResult): unknown {
     out,
     jobs,
     openItems: items.map(flat),
-    unreadable,
+    unreadable: unreadable.map(itemInEnglish),
     missingModels,
     leftFolders,
     interrupted,

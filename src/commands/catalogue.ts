@@ -1,7 +1,8 @@
+import { itemInEnglish } from '../words/english-beside.js';
 import type { Argv } from 'yargs';
 import type { ExitStatus, OpenItem, Range, Settings } from '../index.js';
-import { note } from '../words/message-kit.js';
-import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { note } from '../model/message.js';
+import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { coverTable, gapsText, libraryTable, partsText, type ModelTold } from '../screen/range.js';
 import { counted, printable } from '../screen/text-table.js';
 import { itemsText, itemText } from '../screen/tell.js';
@@ -65,8 +66,8 @@ async function checkFiles(given: CatalogueArguments, context: Context): Promise<
       exitStatus,
       range: parts?.range === undefined ? null : { lines: parts.range.lines, parts: parts.range.parts },
       library: models?.models ?? null,
-      openItems: items,
-      unreadable,
+      openItems: items.map(itemInEnglish),
+      unreadable: unreadable.map(itemInEnglish),
     };
     context.out(jsonText(result));
     return exitStatus;

@@ -1,8 +1,8 @@
 import { access } from 'node:fs/promises';
 import type { Argv } from 'yargs';
 import type { ExitStatus } from '../index.js';
-import { note } from '../words/message-kit.js';
-import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { note } from '../model/message.js';
+import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { counted } from '../screen/text-table.js';
 import { itemsText, itemText } from '../screen/tell.js';
 import { dialectText, headingsTable } from '../screen/understood.js';

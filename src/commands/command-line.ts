@@ -1,8 +1,9 @@
+import { told } from '../words/messages/told.js';
 import { readFile } from 'node:fs/promises';
 import yargs, { type Argv } from 'yargs';
 import type { ExitStatus } from '../index.js';
-import { note } from '../words/message-kit.js';
-import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { note } from '../model/message.js';
+import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { noteText } from '../screen/tell.js';
 import { addCatalogue } from './catalogue.js';
 import { addColumns } from './columns.js';
@@ -86,11 +87,12 @@ async function version(): Promise<string> {
 }
 
 async function tellFault(error: unknown, args: readonly string[], context: Context): Promise<ExitStatus> {
-  const { told, exitStatus } = await faultOf(error);
-  context.err(noteText(told));
+  const { told: fault, exitStatus } = await faultOf(error);
+  context.err(noteText(fault));
   if (args.includes('--verbose') && error instanceof Error) context.err(`${error.stack ?? ''}\n`);
   if (args.includes('--json')) {
-    const { code, message, found, expected, hint } = told;
+    const { code } = fault;
+    const { message, found, expected, hint } = told(fault);
     context.out(
       `${JSON.stringify({ version: 1, exitStatus, error: { code, message, found, expected, hint } }, null, 2)}\n`,
     );

@@ -1,5 +1,5 @@
-import { note } from '../words/message-kit.js';
-import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { note } from '../model/message.js';
+import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { WrongCommandLine } from './usage.js';
 
 /**

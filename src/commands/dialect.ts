@@ -1,6 +1,6 @@
 import type { Dialect } from '../index.js';
-import { note } from '../words/message-kit.js';
-import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { note } from '../model/message.js';
+import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { textOption, WrongCommandLine } from './usage.js';
 
 /** What a command line states about how its lists are written. */

@@ -1,3 +1,4 @@
+import { itemInEnglish } from '../words/english-beside.js';
 import type { JobItem } from '../index.js';
 import type { Argv } from 'yargs';
 import type { ExitStatus } from '../index.js';
@@ -55,8 +56,8 @@ async function read(
         facts: list.facts,
         rows: list.rows.map((r) => ({ line: r.line, facts: r.facts })),
       })),
-      openItems: items.map(({ job: of, item }) => ({ job: of, ...item })),
-      unreadable: reading.unreadable,
+      openItems: items.map(({ job: of, item }) => ({ job: of, ...itemInEnglish(item) })),
+      unreadable: reading.unreadable.map(itemInEnglish),
     };
     context.out(`${JSON.stringify(result, null, 2)}\n`);
   } else {

@@ -1,7 +1,7 @@
 import type { Argv } from 'yargs';
-import { note } from '../words/message-kit.js';
+import { note } from '../model/message.js';
 import { nearest } from '../words/closeness.js';
-import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { rulebookTable, ruleText } from '../screen/rulebook-page.js';
 import type { Act, CommonOptions, Context } from './context.js';
 import { withCommonOptions } from './options.js';

@@ -1,8 +1,8 @@
 import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Argv } from 'yargs';
-import { note } from '../words/message-kit.js';
-import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { note } from '../model/message.js';
+import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { printable } from '../screen/text-table.js';
 import { startFiles } from '../screen/start-files.js';
 import type { Act, CommonOptions, Context } from './context.js';

@@ -1,5 +1,5 @@
-import { note } from '../words/message-kit.js';
-import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { note } from '../model/message.js';
+import { COMMAND_MESSAGES } from '../model/messages/command.js';
 
 type Told = ReturnType<typeof note>;
 
@@ -8,7 +8,7 @@ export class WrongCommandLine extends Error {
   override readonly name = 'WrongCommandLine';
 
   constructor(readonly note: Told) {
-    super(`${note.code}: ${note.message}`);
+    super(note.code);
   }
 }
 

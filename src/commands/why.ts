@@ -1,9 +1,10 @@
+import { withEnglish } from '../words/english-beside.js';
 import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Argv } from 'yargs';
 import type { Plan } from '../index.js';
-import { note } from '../words/message-kit.js';
-import { COMMAND_MESSAGES } from '../words/messages/command.js';
+import { note } from '../model/message.js';
+import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { askedOf, whyText } from '../screen/why.js';
 import { itemText } from '../screen/tell.js';
 import type { Act, CommonOptions, Context } from './context.js';
@@ -50,7 +51,9 @@ async function why(given: WhyArguments, context: Context): Promise<0> {
     throw new WrongCommandLine(note(COMMAND_MESSAGES.noSuchPort, p));
   }
   if (given.json)
-    context.out(`${JSON.stringify({ version: 1, command: 'why', job: plan.job, ...asked }, null, 2)}\n`);
+    context.out(
+      `${JSON.stringify(withEnglish({ version: 1, command: 'why', job: plan.job, ...asked }), null, 2)}\n`,
+    );
   else context.out(whyText(asked));
   return 0;
 }
@@ -63,16 +66,16 @@ async function planAt(given: WhyArguments, context: Context): Promise<Plan> {
 }
 
 async function savedPlan(file: string): Promise<Plan> {
-  const { PlanSchema } = await import('../index.js');
+  const { readPlan } = await import('../index.js');
   let data: unknown;
   try {
     data = JSON.parse(await readFile(file, 'utf8'));
   } catch (error) {
     throw await noPlan(file, error instanceof SyntaxError ? 'it is no JSON' : 'it cannot be read');
   }
-  const plan = PlanSchema.safeParse(data);
-  if (!plan.success) throw await noPlan(file, 'it is no plan of this version');
-  return plan.data;
+  const read = readPlan(data);
+  if (!read) throw await noPlan(file, 'it is no plan of this version');
+  return read.plan;
 }
 
 async function planOfList(path: string, given: WhyArguments, context: Context): Promise<Plan> {

@@ -16,6 +16,6 @@ export class Failure extends Error {
     options?: ErrorOptions,
   ) {
     // Whoever calls the package sees no report: what was found is told here.
-    super([`${note.code}: ${note.message}`, note.found].filter(Boolean).join(' '), options);
+    super(`${note.code} ${JSON.stringify(note.values)}`, options);
   }
 }

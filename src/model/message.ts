@@ -1,19 +1,38 @@
 import type { Place } from './fact.js';
+import type { Field } from './list.js';
 import type { Severity, Who } from './words.js';
+
+/**
+ * A kind of message: its permanent code, how grave it is and who can supply what is asked. Its sentences stand in words/messages/.
+ * `P`: what its sentences are made of: quantities, tags, words of the contract.
+ */
+export interface MessageKind<P extends object> {
+  /** Permanent, e.g. `fact/run-length`. */
+  readonly code: string;
+  readonly severity: Severity;
+  /** `given`: the values say who, in `who`. */
+  readonly who: Who | 'given';
+  /** Never there: holds the type of the values. */
+  readonly takes?: P;
+}
+
+/** Declares a kind of message. */
+export function message<P extends object>(
+  code: string,
+  severity: Severity,
+  who: Who | 'given',
+): MessageKind<P> {
+  return { code, severity, who };
+}
 
 /** A message without its place: what a rule or a check has to say. The place is put to it by whoever knows the row. */
 export interface Note {
   /** Permanent code, e.g. `fact/run-length`. */
   readonly code: string;
   readonly severity: Severity;
-  /** Leads with the problem. */
-  readonly message: string;
-  /** The cell as typed, or the figure found; `` where nothing was. */
-  readonly found: string;
-  readonly expected: string;
-  /** What to do. */
-  readonly hint: string;
   readonly who: Who;
+  /** What its sentences are made of. */
+  readonly values: object;
 }
 
 /** A note about one field of one row of the list; `tag` `` is the job itself. */
@@ -38,4 +57,45 @@ export interface Unreadable extends OpenItem {
 export interface JobItem {
   readonly job: string;
   readonly item: OpenItem;
+}
+
+/** Who can supply it; a kind that leaves it open has it among its values. */
+function whoOf<P extends object>(kind: MessageKind<P>, values: P): Who {
+  if (kind.who !== 'given') return kind.who;
+  if ('who' in values) return values.who as Who;
+  throw new Error(`the message ${kind.code} doesn't say who can supply it`);
+}
+
+/** A message of a kind, without its place. */
+export function note<P extends object>(kind: MessageKind<P>, values: P): Note {
+  return { code: kind.code, severity: kind.severity, who: whoOf(kind, values), values };
+}
+
+/**
+ * A message of a kind about one field of one equipment.
+ * @param tag the equipment; `` for the job itself
+ * @param field field of the contract; `` for the row as a whole
+ */
+export function about<P extends object>(
+  kind: MessageKind<P>,
+  values: P,
+  tag: string,
+  field: Field | '',
+): PlacedNote {
+  // Spelt out, as a spread costs several times more, and a batch makes a hundred thousand of these.
+  return { code: kind.code, severity: kind.severity, who: whoOf(kind, values), values, tag, field };
+}
+
+/** Puts a place to a note. `equipment` is `` where the note is about the job or a file. */
+export function itemAt(n: Note, place: Place, equipment = ''): OpenItem {
+  return {
+    code: n.code,
+    severity: n.severity,
+    who: n.who,
+    values: n.values,
+    file: place.file,
+    line: place.line,
+    column: place.column,
+    equipment,
+  };
 }

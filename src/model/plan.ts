@@ -1,5 +1,11 @@
 import { z } from 'zod';
-import { calculationSchema, figure, portRefSchema, protectorSchema } from './planned-protector.js';
+import {
+  calculationSchema,
+  figure,
+  portRefSchema,
+  protectorSchema,
+  saidSchema,
+} from './planned-protector.js';
 import { BASES, EARTHINGS, KINDS, OCCUPANCIES, SEVERITIES, STANDINGS, WHOS } from './words.js';
 
 const originSchema = z.union([
@@ -42,7 +48,7 @@ const notPlacedSchema = z.object({
   equipment: z.string(),
   port: z.string(),
   rule: z.string(),
-  because: z.string(),
+  because: saidSchema,
   /** True where a fact that decides isn't known; plans of before don't say. */
   open: z.boolean().default(false),
 });
@@ -53,20 +59,18 @@ const standingSchema = z.object({
   /** Tags of protectors, or `EQUIPMENT port`; empty: the whole site. */
   at: z.array(z.string()),
   /** `` where it is met. */
-  because: z.string(),
+  because: saidSchema,
 });
 
-const openItemSchema = z.object({
+export const openItemSchema = z.object({
   code: z.string(),
   severity: z.enum(SEVERITIES),
-  message: z.string(),
+  /** What its sentences are made of. */
+  values: z.custom<object>((value) => typeof value === 'object' && value !== null),
   equipment: z.string(),
   file: z.string(),
   line: z.number().int(),
   column: z.string(),
-  found: z.string(),
-  expected: z.string(),
-  hint: z.string(),
   who: z.enum(WHOS),
 });
 
@@ -107,7 +111,7 @@ const siteSchema = z.object({
 
 /** `plan.json`: everything that the documents, `why` and the orders need of one job. */
 export const PlanSchema = z.object({
-  version: z.literal(1),
+  version: z.literal(2),
   job: z.string(),
   jobName: z.string(),
   address: z.string(),

@@ -1,9 +1,17 @@
 import { z } from 'zod';
 import { SURENESSES } from './fact.js';
+import type { Said } from './reason.js';
 import { INDICATOR_CAUSES, SHOWS, STATES, STRENGTHS } from './words.js';
 
 /** Figures: V, A, m, C, rounded to 0.01 where nothing else is said; null is "unknown". */
 export const figure = z.number().nullable();
+
+/** A reason as data; its sentence is made where it is printed. */
+export const saidSchema = z.custom<Said>(
+  (value) =>
+    typeof value === 'string' ||
+    (typeof value === 'object' && value !== null && 'code' in value && 'values' in value),
+);
 
 const stepSchema = z.object({
   symbol: z.string(),
@@ -19,7 +27,7 @@ const stepSchema = z.object({
 /** One calculation of a protector: what it computes, by which rule, and its steps; the last step is the result. */
 export const calculationSchema = z.object({
   rule: z.string(),
-  title: z.string(),
+  title: saidSchema,
   steps: z.array(stepSchema),
 });
 
@@ -28,7 +36,7 @@ export const portRefSchema = z.object({ equipment: z.string(), port: z.string() 
 const indicatorSchema = z.object({
   state: z.enum(STATES),
   shows: z.enum(SHOWS),
-  because: z.string(),
+  because: saidSchema,
   cause: z.enum(INDICATOR_CAUSES),
 });
 
@@ -51,7 +59,7 @@ const measurementSchema = z.object({
   /** Where to measure to: `ground`, or `N` in a 3+1 part. */
   to: z.string().default('ground'),
   /** V; what a sound system shows in the stated condition. */
-  expected: z.string(),
+  expected: saidSchema,
   /**
    * V; at or above this figure: stop, don't connect. The MCOV of the channel (without a part the MCOV required), or what the
    * converter on it bears, where that is less. Null: unknown, or in words.
@@ -62,8 +70,8 @@ const measurementSchema = z.object({
 });
 
 const wiringSchema = z.object({
-  groundTo: z.string(),
-  sourcesToOpen: z.array(z.string()),
+  groundTo: saidSchema,
+  sourcesToOpen: z.array(saidSchema),
   fedFromTwoSupplies: z.boolean(),
   measurements: z.array(measurementSchema),
   /** m; longest total lead length (IEC 60364-5-53 cl. 534.4.8), and what a further 0.1 m adds at most, as far as 1 m, in V. */
@@ -75,9 +83,9 @@ const wiringSchema = z.object({
   overcurrent: z.string(),
   torque: z.string(),
   wireRange: z.string(),
-  notes: z.array(z.string()),
+  notes: z.array(saidSchema),
   /** Conductors that have no channel, and why. */
-  unprotected: z.array(z.object({ conductor: z.string(), because: z.string() })),
+  unprotected: z.array(z.object({ conductor: z.string(), because: saidSchema })),
 });
 
 /** One housing of the plan: what it is, why it is there, what it asks, how it is wired, and what its lights show. */
@@ -95,16 +103,16 @@ export const protectorSchema = z.object({
   building: z.string(),
   outdoors: z.boolean(),
   /** One line: what it guards. */
-  protects: z.string(),
+  protects: saidSchema,
   /** Where in or at the equipment it sits (nearest to the incoming feed, at the input terminals...). */
-  position: z.string(),
+  position: saidSchema,
   ports: z.array(portRefSchema),
   strength: z.enum(STRENGTHS),
   reasons: z.array(
     z.object({
       rule: z.string(),
       strength: z.enum(STRENGTHS),
-      because: z.string(),
+      because: saidSchema,
       sources: z.array(z.string()),
     }),
   ),
@@ -165,5 +173,5 @@ export const protectorSchema = z.object({
   channels: z.array(channelSchema),
   wiring: wiringSchema,
   calculations: z.array(calculationSchema),
-  rejected: z.array(z.object({ part: z.string(), rule: z.string(), because: z.string() })),
+  rejected: z.array(z.object({ part: z.string(), rule: z.string(), because: saidSchema })),
 });

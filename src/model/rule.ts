@@ -1,5 +1,6 @@
 import type { SourcesByBasis, Working } from './fact.js';
 import type { PlacedNote } from './message.js';
+import type { Said } from './reason.js';
 import type { Basis, Kind, PortClass, Strength } from './words.js';
 
 /** Facts of `T` that a rule declares: by its type it can read nothing else, and its tests throw where it does. */
@@ -51,18 +52,18 @@ export type PlacementDecision =
   | {
       readonly outcome: 'placed';
       readonly strength: Strength;
-      readonly because: string;
+      readonly because: Said;
       readonly notes?: readonly PlacedNote[];
     }
   | {
       readonly outcome: 'not-placed';
-      readonly because: string;
+      readonly because: Said;
       /** True where a fact that decides isn't known: nothing is placed, and it isn't said that nothing is needed. */
       readonly open?: boolean;
       readonly notes?: readonly PlacedNote[];
     }
   /** Takes away what isn't required at this port; `spares` keeps a placement that the list itself asked for. */
-  | { readonly outcome: 'waived'; readonly because: string; readonly notes?: readonly PlacedNote[] };
+  | { readonly outcome: 'waived'; readonly because: Said; readonly notes?: readonly PlacedNote[] };
 
 /** A rule that looks at one port and decides whether protection goes there. */
 export interface PlacementRule<F> extends RuleCard {
@@ -86,11 +87,11 @@ export type RatingDecision =
       /** True where the figure is an assumption. */
       readonly assumed?: boolean;
       /** Why the figure bounds what isn't known; a draft stands on it until that is stated. */
-      readonly bound?: string;
+      readonly bound?: Said;
     }
   | {
       readonly outcome: 'unknown';
-      readonly because: string;
+      readonly because: Said;
       readonly notes: readonly PlacedNote[];
       /** The part of the figure that is known: the least that a part must bear. */
       readonly atLeast?: Working;
@@ -105,15 +106,15 @@ export interface RatingRule<F> extends RuleCard {
 
 /** Whether a part meets one requirement. */
 export type Fit =
-  | { readonly fits: true; readonly shortfall?: string }
+  | { readonly fits: true; readonly shortfall?: Said }
   /** `gap`: how far it misses, as a share; 1 where it can't be measured. */
-  | { readonly fits: false; readonly because: string; readonly gap: number };
+  | { readonly fits: false; readonly because: Said; readonly gap: number };
 
 /** A rule that holds one part against what the place asks; `P`: what it may know of the place without a part. */
 export interface FitRule<F extends P, P> extends RuleCard {
   readonly facts: readonly (keyof F)[];
   /** Why it asks nothing at such a place; undefined: it asks. A rule without it asks everywhere. */
-  outside?(place: P): string | undefined;
+  outside?(place: P): Said | undefined;
   /** Called only where it asks. */
   accepts(facts: F): Fit;
 }

@@ -1,4 +1,3 @@
-import { PlanSchema, type Plan } from '../model/plan.js';
 import { kept } from '../words/figures.js';
 import { roundFigure } from './csv.js';
 
@@ -7,16 +6,6 @@ import { roundFigure } from './csv.js';
  * leakage current in A.
  */
 const FINE: ReadonlySet<string> = new Set(['value', 'leakage']);
-
-/**
- * The text of `plan.json`: keys in the order of the schema, figures rounded to 0.01, but for a step's and a
- * leakage's, which keep four significant digits; unknown figures null.
- * @param plan a plan
- * @throws Error where the plan isn't what the schema says: nothing wrong is ever written
- */
-export function planJson(plan: Plan): string {
-  return jsonText(PlanSchema.parse(plan));
-}
 
 /**
  * JSON for files and for `--json`: two blanks of indent, figures rounded as in a plan, a line break at the end.

@@ -5,8 +5,8 @@ import { dirname, join } from 'node:path';
 import { z } from 'zod';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
-import { OUTPUT_MESSAGES } from '../words/messages/output.js';
-import { note } from '../words/message-kit.js';
+import { OUTPUT_MESSAGES } from '../model/messages/output.js';
+import { note } from '../model/message.js';
 import { makeFolder, notWritten } from './whole-file.js';
 
 /** The lock on an output folder. */

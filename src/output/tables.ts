@@ -1,4 +1,6 @@
-import type { JobItem } from '../model/message.js';
+import { say } from '../words/reasons/say.js';
+import { told } from '../words/messages/told.js';
+import type { JobItem, OpenItem } from '../model/message.js';
 import type { Catalogue } from '../model/catalogue.js';
 import { FIELD_NAMES } from '../model/fields.js';
 import type { AskedModel, LibraryHeading } from '../model/list.js';
@@ -32,7 +34,7 @@ function scheduleRow(job: string, p: PlannedProtector): Cell[] {
     p.tag,
     p.part,
     p.place,
-    p.protects,
+    say(p.protects),
     joined(p.ports.map((port) => (equipments.size > 1 ? `${port.equipment}:${port.port}` : port.port))),
     joined(p.reasons.map((reason) => reason.rule)),
     p.strength,
@@ -96,15 +98,18 @@ const ITEM_COLUMNS = [
   'who',
 ] as const;
 
+/** Cells of an item, in the order of the columns. */
+function itemCells(item: OpenItem): Cell[] {
+  const all = { ...item, ...told(item) };
+  return ITEM_COLUMNS.map((column) => all[column]);
+}
+
 /**
  * `open-items.csv` of a batch: one line an item; the job is empty for an item of no job.
  * @param items of all jobs, in the order of the jobs, those of no job first
  */
 export function openItemsCsv(items: Iterable<JobItem>): string {
-  const rows = Array.from(items, ({ job, item }): Cell[] => [
-    job,
-    ...ITEM_COLUMNS.map((column) => item[column]),
-  ]);
+  const rows = Array.from(items, ({ job, item }): Cell[] => [job, ...itemCells(item)]);
   return csvText(['job', ...ITEM_COLUMNS], rows);
 }
 

@@ -3,8 +3,8 @@ import { mkdir, open, readdir, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
-import { OUTPUT_MESSAGES } from '../words/messages/output.js';
-import { note } from '../words/message-kit.js';
+import { OUTPUT_MESSAGES } from '../model/messages/output.js';
+import { note } from '../model/message.js';
 
 /** A file to write: its name in the folder, and its bytes or text (written as UTF-8). */
 export interface FileToWrite {

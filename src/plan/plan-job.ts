@@ -1,3 +1,4 @@
+import { stillText } from '../model/reason.js';
 import type { Catalogue } from '../model/catalogue.js';
 import type { JobList } from '../model/list.js';
 import type { PlacedNote } from '../model/message.js';
@@ -7,8 +8,8 @@ import type { SiteEquipment, SitePort } from '../model/site.js';
 import type { Basis } from '../model/words.js';
 import { ALL_RULES } from '../rules/rulebook.js';
 import { surveySite } from '../site/survey.js';
-import { about } from '../words/message-kit.js';
-import { CHOOSE_MESSAGES } from '../words/messages/choose.js';
+import { about } from '../model/message.js';
+import { CHOOSE_MESSAGES } from '../model/messages/choose.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import { calculation } from './context/rounded-working.js';
 import { defaultsUsed } from './items/defaults.js';
@@ -72,7 +73,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
   const openItems = placeItems(site, notes);
   const { facts } = list;
   return {
-    version: 1,
+    version: 2,
     job: list.job,
     jobName: facts.job_name?.value ?? '',
     address: facts.address?.value ?? '',
@@ -123,7 +124,9 @@ function bareFirst(
     for (const port of ports.length < 2 ? ports : [...ports].sort((a, b) => portOrder(a) - portOrder(b))) {
       if (guarded.has(port)) continue;
       const mine = byPort.get(port) ?? [];
-      const telling = mine.filter((r) => !QUIET.has(r.rule) || r.because.startsWith('the list says'));
+      const telling = mine.filter(
+        (r) => !QUIET.has(r.rule) || stillText(r.because).startsWith('the list says'),
+      );
       for (const refusal of telling.length > 0 ? telling : mine) {
         const { rule, because, open = false } = refusal;
         found.push({ equipment: equipment.tag, port: port.name, rule, because, open });

@@ -4,8 +4,8 @@ import type { Browser } from 'puppeteer';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import type { Note } from '../model/message.js';
-import { PRINT_MESSAGES } from '../words/messages/print.js';
-import { note } from '../words/message-kit.js';
+import { PRINT_MESSAGES } from '../model/messages/print.js';
+import { note } from '../model/message.js';
 import {
   nameOfThisProcess,
   privateCacheFolder,

@@ -2,8 +2,8 @@ import { availableParallelism } from 'node:os';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import type { Note } from '../model/message.js';
-import { PRINT_MESSAGES } from '../words/messages/print.js';
-import { note } from '../words/message-kit.js';
+import { PRINT_MESSAGES } from '../model/messages/print.js';
+import { note } from '../model/message.js';
 import { startBrowser, type BrowserOptions, type RunningBrowser } from './browser.js';
 import { embeddedFonts, type EmbeddedFonts } from './fonts.js';
 import { openPage, type PrintingPage } from './page.js';
@@ -85,8 +85,9 @@ class PagePool implements Printer {
     const told = new Set<string>();
     const onNotice = (notice: Note): void => {
       // A browser that replaces another has the same to say.
-      if (told.has(notice.message)) return;
-      told.add(notice.message);
+      const key = JSON.stringify([notice.code, notice.values]);
+      if (told.has(key)) return;
+      told.add(key);
       options.onNotice?.(notice);
     };
     this.options = { ...options, onNotice };

@@ -1,3 +1,4 @@
+import type { Said } from '../model/reason.js';
 import type { RuleCard } from '../model/rule.js';
 import type { Conductor, IndicatorCause, Shows, SystemState } from '../model/words.js';
 import type { Circuit } from './wiring-facts.js';
@@ -37,13 +38,13 @@ export interface IndicatorFacts {
 export interface Indication {
   readonly state: SystemState;
   readonly shows: Shows;
-  readonly because: string;
+  readonly because: Said;
   readonly cause: IndicatorCause;
 }
 
 export type IndicatorDecision =
   | { readonly outcome: 'shows'; readonly indications: readonly Indication[] }
-  | { readonly outcome: 'outside'; readonly because: string };
+  | { readonly outcome: 'outside'; readonly because: Said };
 
 /** A rule that says what the indicator of a channel shows. */
 export interface IndicatorRule<F> extends RuleCard {

@@ -1,3 +1,4 @@
+import type { Said } from '../model/reason.js';
 import type { RuleCard } from '../model/rule.js';
 import type { AcSystem, Basis, Conductor, Earthing, SystemGrounding } from '../model/words.js';
 
@@ -36,19 +37,19 @@ export interface WiringRule<F, D> extends RuleCard {
 /** The conductors that must have a channel. */
 export interface ConductorsDecision {
   readonly conductors: readonly Conductor[];
-  readonly because: string;
+  readonly because: Said;
 }
 
 /** Whether N must have a channel, may have one, or isn't there. */
 export interface NeutralDecision {
   readonly neutral: 'asked' | 'optional' | 'bonded' | 'none';
-  readonly because: string;
+  readonly because: Said;
 }
 
 /** In which order spare channels are used; empty: none may be spare. */
 export interface SpareDecision {
   readonly uses: readonly { readonly conductor: Conductor; readonly doubled: boolean }[];
-  readonly because: string;
+  readonly because: Said;
 }
 
 /** Where the ground lead goes, the least lead, and how leads are laid. */

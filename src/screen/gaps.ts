@@ -1,6 +1,7 @@
+import { told } from '../words/messages/told.js';
 import type { OpenItem, JobItem } from '../model/message.js';
 import type { Severity } from '../model/words.js';
-import { CHOOSE_MESSAGES } from '../words/messages/choose.js';
+import { CHOOSE_MESSAGES } from '../model/messages/choose.js';
 import { counted, printable } from './text-table.js';
 
 /** A gap that runs through several jobs, wherever in each of them it shows. */
@@ -19,7 +20,7 @@ const NONE_FITS: ReadonlySet<string> = new Set([
 
 /** What is the same about an item wherever it shows; null where it is a matter of its one place. */
 function gapOf(item: OpenItem): string | null {
-  if (NONE_FITS.has(item.code)) return catalogueGap(item.found);
+  if (NONE_FITS.has(item.code)) return catalogueGap(told(item).found);
   const field = /^fact\/(.+)$/.exec(item.code)?.[1];
   return field === undefined ? null : `${field.replaceAll('-', '_')} isn't stated`;
 }

@@ -29,14 +29,14 @@ function textOf(part: string | ((p: never) => string)): string {
 const cell = (text: string): string =>
   text.replaceAll('|', '\\|').replaceAll('<', '&lt;').replace(/\s+/g, ' ').trim();
 
-function rowOf(entry: MessageEntry<never>): string {
-  const who = typeof entry.who === 'string' ? entry.who : 'varies with the case';
+function rowOf({ kind, words }: MessageEntry): string {
+  const who = kind.who === 'given' ? 'varies with the case' : kind.who;
   const cells = [
-    `\`${entry.code}\``,
-    entry.severity,
-    entry.title,
-    textOf(entry.expected),
-    textOf(entry.hint),
+    `\`${kind.code}\``,
+    kind.severity,
+    words.title,
+    textOf(words.expected),
+    textOf(words.hint),
     who,
   ];
   return `| ${cells.map(cell).join(' | ')} |`;
@@ -47,17 +47,17 @@ function rowOf(entry: MessageEntry<never>): string {
  * @param entries of all rooms, in any order
  * @returns the page; a figure or name that a message takes from the case stands as `…`
  */
-export function messagesPage(entries: readonly MessageEntry<never>[]): string {
-  const sorted = [...entries].sort((a, b) => (a.code < b.code ? -1 : 1));
-  const rooms = new Map<string, MessageEntry<never>[]>();
+export function messagesPage(entries: readonly MessageEntry[]): string {
+  const sorted = [...entries].sort((a, b) => (a.kind.code < b.kind.code ? -1 : 1));
+  const rooms = new Map<string, MessageEntry[]>();
   for (const entry of sorted) {
-    const room = entry.code.split('/')[0] ?? '';
+    const room = entry.kind.code.split('/')[0] ?? '';
     rooms.set(room, [...(rooms.get(room) ?? []), entry]);
   }
   const lines = [
     '# The messages',
     '',
-    'Written by `npm run docs:messages` from `src/text/messages/`; a change here is lost. A code is permanent. `missing` and',
+    'Written by `npm run docs:messages` from `src/words/messages/`; a change here is lost. A code is permanent. `missing` and',
     '`conflict` make a pack a draft; `confirm` is printed for a person to confirm. What a message takes from the case stands as `…`.',
   ];
   for (const [room, of] of rooms) {

@@ -1,3 +1,4 @@
+import { told } from '../words/messages/told.js';
 import type { JobItem, Note, OpenItem } from '../model/message.js';
 import type { Severity } from '../model/words.js';
 import { counted, printable, textTable } from './text-table.js';
@@ -35,7 +36,7 @@ export function placeText(place: {
  * @returns lines, each ended by a line feed
  */
 export function noteText(note: Note): string {
-  return `${printable(note.message)} [${note.code}]\n${detail(note)}`;
+  return `${printable(told(note).message)} [${note.code}]\n${detail(note)}`;
 }
 
 /**
@@ -46,15 +47,16 @@ export function noteText(note: Note): string {
 export function itemText(item: OpenItem, more = ''): string {
   const place = placeText(item);
   const lead = [item.severity, place, more].filter((s) => s !== '').join('  ');
-  return `${lead}\n  ${printable(item.message)} [${item.code}]\n${detail(item)}`;
+  return `${lead}\n  ${printable(told(item).message)} [${item.code}]\n${detail(item)}`;
 }
 
 function detail(note: Note): string {
-  const found = note.found === '' ? '' : `found ${JSON.stringify(printable(note.found, 80))}`;
-  const expected = note.expected === '' ? '' : `expected ${printable(note.expected)}`;
+  const { found: was, expected: wanted, hint } = told(note);
+  const found = was === '' ? '' : `found ${JSON.stringify(printable(was, 80))}`;
+  const expected = wanted === '' ? '' : `expected ${printable(wanted)}`;
   const both = [found, expected].filter((s) => s !== '').join(', ');
   const facts = both === '' ? '' : `  ${both}\n`;
-  return `${facts}  ${printable(note.hint)} (${note.who})\n`;
+  return `${facts}  ${printable(hint)} (${note.who})\n`;
 }
 
 interface Group {
@@ -110,7 +112,7 @@ export function itemsText(
 function grouped(items: readonly JobItem[]): readonly Group[] {
   const groups = new Map<string, { first: JobItem; jobs: Set<string> }>();
   for (const one of items) {
-    const key = JSON.stringify([one.item.code, one.item.message]);
+    const key = JSON.stringify([one.item.code, one.item.values]);
     const known = groups.get(key);
     if (known && one.job !== '' && !known.jobs.has(one.job)) known.jobs.add(one.job);
     else
@@ -175,7 +177,7 @@ function draftReason(line: JobLine, items: readonly JobItem[]): string {
     line.conflict > 0 ? counted(line.conflict, 'conflict') : '',
   ].filter((s) => s !== '');
   const mine = items.filter((i) => i.job === line.job && i.item.severity !== 'confirm');
-  const messages = mine.map((i) => printable(i.item.message, 160));
+  const messages = mine.map((i) => printable(told(i.item).message, 160));
   const first = messages.slice(0, 2).join(' ');
   const more = messages.length > 2 ? ` And ${counted(messages.length - 2, 'more', 'more')}.` : '';
   return `${printable(line.job, 60)} is a draft: ${counts.join(', ')}. ${first}${more}`.trimEnd();

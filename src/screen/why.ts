@@ -1,3 +1,4 @@
+import { say } from '../words/reasons/say.js';
 import type { Calculation, NotPlaced, Plan, PlannedEquipment, PlannedProtector } from '../model/plan.js';
 import { figure } from '../words/figures.js';
 import { cited } from '../words/origin.js';
@@ -93,20 +94,20 @@ function protectorText(p: PlannedProtector): string {
   return lines([
     `${p.tag}  ${printable(part)} at ${p.ports.map(portName).join(' and ')}: ${p.strength}`,
     ...p.reasons.flatMap((r) => [
-      `  ${r.rule} (${r.strength}): ${printable(r.because)}`,
+      `  ${r.rule} (${r.strength}): ${printable(say(r.because))}`,
       ...r.sources.map((source) => `    ${printable(source)}`),
     ]),
     `  asks: ${asks.join(', ')}`,
     ...has,
     ...p.calculations.flatMap(calculationLines),
     ...p.channels.map((c) => `  channel ${String(c.channel)}: ${c.conductor} to ${c.to}`),
-    ...p.rejected.map((r) => `  not ${printable(r.part, 60)}: ${printable(r.because)} (${r.rule})`),
+    ...p.rejected.map((r) => `  not ${printable(r.part, 60)}: ${printable(say(r.because))} (${r.rule})`),
   ]);
 }
 
 function calculationLines(calculation: Calculation): string[] {
   return [
-    `  ${calculation.title} (${calculation.rule})`,
+    `  ${say(calculation.title)} (${calculation.rule})`,
     ...calculation.steps.map((s) => {
       const working = [s.formula, s.substituted].filter((t) => t !== '').map((t) => `${printable(t)} = `);
       const says = printable(s.says);
@@ -126,7 +127,7 @@ function notPlacedText(ports: readonly NotPlaced[]): string {
     'Without a protector',
     ...ports.map(
       (p) =>
-        `  ${portName(p)}: ${p.open ? 'open: ' : ''}${printable(p.because)}${p.rule === '' ? '' : ` (${p.rule})`}`,
+        `  ${portName(p)}: ${p.open ? 'open: ' : ''}${printable(say(p.because))}${p.rule === '' ? '' : ` (${p.rule})`}`,
     ),
   ]);
 }

@@ -1,8 +1,8 @@
 import type { PlacedNote } from '../model/message.js';
 import type { SiteEquipment, SitePort, SiteRun } from '../model/site.js';
 import type { AcSystem, PortClass } from '../model/words.js';
-import { about } from '../words/message-kit.js';
-import { SITE_MESSAGES } from '../words/messages/site.js';
+import { about } from '../model/message.js';
+import { SITE_MESSAGES } from '../model/messages/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import { batteriesOn } from './battery-bus.js';
 import { ultimateSources } from './inputs.js';

@@ -1,7 +1,7 @@
 import type { Connection } from '../model/list.js';
 import type { PlacedNote } from '../model/message.js';
-import { about } from '../words/message-kit.js';
-import { SITE_MESSAGES } from '../words/messages/site.js';
+import { about } from '../model/message.js';
+import { SITE_MESSAGES } from '../model/messages/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import { groupSize, type Member, type Roll } from './equipment.js';
 

@@ -1,8 +1,8 @@
 import type { PlacedNote } from '../model/message.js';
 import type { SiteEquipment, SitePort } from '../model/site.js';
 import type { Kind } from '../model/words.js';
-import { about } from '../words/message-kit.js';
-import { SITE_MESSAGES } from '../words/messages/site.js';
+import { about } from '../model/message.js';
+import { SITE_MESSAGES } from '../model/messages/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import type { Link } from './links.js';
 

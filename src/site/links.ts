@@ -1,8 +1,8 @@
 import type { PlacedNote } from '../model/message.js';
 import type { SiteEquipment } from '../model/site.js';
 import type { Kind, PortClass } from '../model/words.js';
-import { about } from '../words/message-kit.js';
-import { SITE_MESSAGES } from '../words/messages/site.js';
+import { about } from '../model/message.js';
+import { SITE_MESSAGES } from '../model/messages/site.js';
 import type { Connections } from './connections.js';
 
 /** A class of port, or the pass-through of a transfer switch. */

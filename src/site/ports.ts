@@ -2,8 +2,8 @@ import type { AcSystem, AcPortUse, PortClass, PortName } from '../model/words.js
 import type { Fact } from '../model/fact.js';
 import type { PlacedNote } from '../model/message.js';
 import type { SiteEquipment, SitePort } from '../model/site.js';
-import { about } from '../words/message-kit.js';
-import { SITE_MESSAGES } from '../words/messages/site.js';
+import { about } from '../model/message.js';
+import { SITE_MESSAGES } from '../model/messages/site.js';
 import type { Link } from './links.js';
 
 /** The link ends of one equipment, for asking which ports are in use. */

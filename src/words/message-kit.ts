@@ -1,67 +1,49 @@
-import type { Place } from '../model/fact.js';
-import type { Field } from '../model/list.js';
-import type { Note, OpenItem, PlacedNote } from '../model/message.js';
-import type { Severity, Who } from '../model/words.js';
+import type { MessageKind } from '../model/message.js';
+import type { Sentence } from '../model/sentence.js';
 
-/** One entry of the message catalogue: its permanent code and how its sentence is made. */
-export interface MessageEntry<P> {
-  readonly code: string;
-  readonly severity: Severity;
+/** The sentences of one kind of message, in English. */
+export interface MessageWords<P extends object> {
   /** At a glance, for docs/messages.md. */
   readonly title: string;
   /** Leads with the problem. */
   readonly message: (p: P) => string;
+  /** The cell as typed, or the figure found. */
   readonly found?: (p: P) => string;
   readonly expected: string | ((p: P) => string);
   /** What to do. */
   readonly hint: string | ((p: P) => string);
-  readonly who: Who | ((p: P) => Who);
 }
 
-const text = <P>(of: string | ((p: P) => string), p: P): string => (typeof of === 'string' ? of : of(p));
+/** A kind of message with its sentences. */
+export interface MessageEntry {
+  readonly kind: MessageKind<object>;
+  readonly words: MessageWords<object>;
+}
 
-/**
- * Makes the note of a message from its catalogue entry.
- * @param entry the catalogue's entry
- * @param p what its sentence needs
- * @returns the note, without its place
- */
-export function note<P>(entry: MessageEntry<P>, p: P): Note {
+/** Says a kind of message in words: what the catalogue of messages is made of. */
+export function says<P extends object>(kind: MessageKind<P>, words: MessageWords<P>): MessageEntry {
+  // Who reads an entry hands it the values of a note of its own code.
+  return { kind, words: words as MessageWords<object> };
+}
+
+/** What a message says to people. */
+export interface MessageTold {
+  readonly message: Sentence;
+  /** `` where nothing was found. */
+  readonly found: Sentence;
+  readonly expected: Sentence;
+  readonly hint: Sentence;
+}
+
+const text = (of: string | ((p: object) => string) | undefined, p: object): Sentence =>
+  (typeof of === 'function' ? of(p) : (of ?? '')) as Sentence;
+
+/** The sentences of an entry with the values of one message put in. */
+export function toldBy({ words }: MessageEntry, values: object): MessageTold {
   return {
-    code: entry.code,
-    severity: entry.severity,
-    message: entry.message(p),
-    found: entry.found?.(p) ?? '',
-    expected: text(entry.expected, p),
-    hint: text(entry.hint, p),
-    who: typeof entry.who === 'string' ? entry.who : entry.who(p),
+    message: text(words.message, values),
+    found: text(words.found, values),
+    expected: text(words.expected, values),
+    hint: text(words.hint, values),
   };
-}
-
-/** Puts a place to a note. `equipment` is `` where the note is about the job or a file. */
-export function itemAt(n: Note, place: Place, equipment = ''): OpenItem {
-  // Spelt out, as a spread costs several times more, and a batch makes a hundred thousand of these.
-  return {
-    code: n.code,
-    severity: n.severity,
-    message: n.message,
-    found: n.found,
-    expected: n.expected,
-    hint: n.hint,
-    who: n.who,
-    file: place.file,
-    line: place.line,
-    column: place.column,
-    equipment,
-  };
-}
-
-/**
- * Makes the note of a message about one field of one equipment.
- * @param tag the equipment; `` for the job itself
- * @param field field of the contract; `` for the row as a whole
- */
-export function about<P>(entry: MessageEntry<P>, p: P, tag: string, field: Field | ''): PlacedNote {
-  // Put onto the fresh note: a copy of it would cost as much again.
-  return Object.assign(note(entry, p), { tag, field });
 }

@@ -1,3 +1,4 @@
+import { saying } from '../in-english.js';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -36,14 +37,11 @@ const job = (
 const item = (message: string, more: Partial<OpenItem> = {}): OpenItem => ({
   code: 'fact/run-length',
   severity: 'missing',
-  message,
+  values: saying(message, { expected: 'a length', hint: 'Fill it in.' }),
   equipment: '',
   file: 'jobs.csv',
   line: 3,
   column: 'run_length',
-  found: '',
-  expected: 'a length',
-  hint: 'Fill it in.',
   who: 'designer',
   ...more,
 });

@@ -1,3 +1,4 @@
+import { saying } from '../in-english.js';
 import { mkdir, mkdtemp, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -12,7 +13,7 @@ export function smallPlan(job: JobList): Plan {
   const tags = job.rows.map((row) => row.facts.tag?.value ?? '');
   const missing = job.rows.filter((row) => row.facts.kind === undefined);
   return {
-    version: 1,
+    version: 2,
     job: job.job,
     jobName: job.facts.job_name?.value ?? '',
     address: '',
@@ -48,14 +49,11 @@ export function smallPlan(job: JobList): Plan {
     openItems: missing.map((row) => ({
       code: 'test/no-kind',
       severity: 'missing',
-      message: 'The row has no kind.',
+      values: saying('The row has no kind.', { expected: 'a kind', hint: 'Add it.' }),
       equipment: row.facts.tag?.value ?? '',
       file: row.sheet.file,
       line: row.line,
       column: 'kind',
-      found: '',
-      expected: 'a kind',
-      hint: 'Add it.',
       who: 'designer',
     })),
     orders: tags.includes('CC-1') ? [{ part: 'QP-150', quantity: 1 }] : [],

@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import type { Plan } from '../../src/model/plan.js';
 import { lightGroups } from '../../src/documents/parts/owner-lights.js';
 import { ownerStrings } from '../../src/words/languages.js';
-import { planOf } from '../plan/plan-of.js';
+import { dataOf } from '../plan/plan-of.js';
 
 /** Every picture of a protector, a line each: the word of the state, and each light as it looks then. */
 function pictures(plan: Plan, port: string): string[] {
@@ -14,7 +14,7 @@ function pictures(plan: Plan, port: string): string[] {
 }
 
 it('a housing that a generator’s input shares with the output: the output stays lit when the generator is off', () => {
-  const plan = planOf(
+  const plan = dataOf(
     '',
     `INV inverter-charger; ac_in=120; ac_out=120; place=Hut
      GEN generator; connects_to=INV; run_length=5 m; ac_out=120; place=Hut
@@ -29,7 +29,7 @@ it('a housing that a generator’s input shares with the output: the output stay
 });
 
 it('a panel behind a transfer switch: its lights are off when nothing feeds it, not when the generator is off', () => {
-  const plan = planOf(
+  const plan = dataOf(
     '',
     `SVC service; ac_in=120/240; place=House
      TS transfer-switch; connects_to=SVC; run_length=2 m; place=House
@@ -44,7 +44,7 @@ it('a panel behind a transfer switch: its lights are off when nothing feeds it, 
 });
 
 it('what a generator alone feeds goes by the generator; what an inverter feeds goes by the power', () => {
-  const plan = planOf(
+  const plan = dataOf(
     '',
     `GEN generator; ac_out=120/240; place=Shed; protect=yes
      P panel; connects_to=GEN; run_length=9 m; ac_in=120/240; place=Shed; protect=yes`,

@@ -1,3 +1,4 @@
+import { told } from '../../src/words/messages/told.js';
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -165,7 +166,7 @@ describe('a folder of templates', () => {
     expect(failure).toBeInstanceOf(Failure);
     expect((failure as Failure).exitStatus).toBe(EXIT.failed);
     expect((failure as Failure).note.code).toBe('documents/template');
-    expect((failure as Failure).note.found).toBe('labels/document.hbs');
+    expect(told((failure as Failure).note).found).toBe('labels/document.hbs');
   });
 });
 
@@ -179,7 +180,7 @@ describe('a template with a fault of syntax', () => {
       templatesFolder: folder,
     }).catch((error: unknown) => error);
     await rm(folder, { recursive: true });
-    expect((failure as Failure).note.found).toBe('partials/schedule.hbs');
+    expect(told((failure as Failure).note).found).toBe('partials/schedule.hbs');
   });
 });
 

@@ -1,9 +1,11 @@
+import { saying } from '../in-english.js';
+import { planJson } from '../../src/output/plan-file.js';
 import { readFile } from 'node:fs/promises';
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Catalogue, Part } from '../../src/model/catalogue.js';
 import { PlanSchema, type Plan } from '../../src/model/plan.js';
-import { jsonText, planJson } from '../../src/output/json.js';
+import { jsonText } from '../../src/output/json.js';
 import {
   missingModelsCsv,
   openItemsCsv,
@@ -150,14 +152,11 @@ describe('the tables of a batch have the headings of the contract', () => {
     const item = {
       code: 'fact/x',
       severity: 'missing',
-      message: 'm',
+      values: saying('m', { found: '-5', expected: 'e', hint: 'h' }),
       equipment: 'E',
       file: '-',
       line: 0,
       column: '',
-      found: '-5',
-      expected: 'e',
-      hint: 'h',
       who: 'office',
     } as const;
     const text = openItemsCsv([{ job: '', item }]);

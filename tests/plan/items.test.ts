@@ -1,5 +1,6 @@
+import { englishPlan, type EnglishPlan } from '../in-english.js';
 import { describe, expect, it } from 'vitest';
-import { defaultSettings, planJob, readListContents, type Plan } from '../../src/index.js';
+import { defaultSettings, planJob, readListContents } from '../../src/index.js';
 import {
   allPorts,
   at,
@@ -61,14 +62,15 @@ describe('one wrong cell', () => {
       ? []
       : line.flatMap((cell, c) => (cell === '' || FREE.has(headings[c] ?? '') ? [] : [[r, c] as const])),
   );
-  const planWith = (r: number, c: number, text: string): Plan =>
+  const planWith = (r: number, c: number, text: string): EnglishPlan =>
     planOfCsv(
       lines
         .map((line, i) => (i === r ? line.map((cell, j) => (j === c ? text : cell)) : line).join(','))
         .join('\n'),
       { unchecked: true },
     );
-  const grave = (plan: Plan): Plan['openItems'] => plan.openItems.filter((i) => i.severity !== 'confirm');
+  const grave = (plan: EnglishPlan): EnglishPlan['openItems'] =>
+    plan.openItems.filter((i) => i.severity !== 'confirm');
 
   it('the whole list has none', () => {
     expect(faults(planOfCsv(WHOLE))).toEqual([]);
@@ -153,7 +155,7 @@ describe('places of items', () => {
     );
     const [job] = read.jobs;
     if (!job) throw new Error('no job');
-    const plan = planJob(job, { catalogue: undefined, settings: defaultSettings() });
+    const plan = englishPlan(planJob(job, { catalogue: undefined, settings: defaultSettings() }));
     expect(items(plan, 'site/connection-to-nothing').map((i) => [i.file, i.line])).toEqual([['b.csv', 2]]);
     expect(items(plan, 'site/tag-twice').map((i) => i.message)).toEqual([
       'Two rows have the tag T: line 2 of a.csv and line 3 of b.csv; the second is left out.',

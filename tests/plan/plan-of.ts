@@ -9,11 +9,12 @@ import {
   SettingsSchema,
   type Catalogue,
   type Plan,
-  type PlannedProtector,
   type Settings,
 } from '../../src/index.js';
+import { englishPlan, type EnglishItem, type EnglishPlan } from '../in-english.js';
 
-export type PlanItem = Plan['openItems'][number];
+export type PlanItem = EnglishItem;
+type PlannedProtector = EnglishPlan['protectors'][number];
 
 /** What a plan is made with beside its list. */
 export interface PlanOptions {
@@ -96,7 +97,7 @@ function catalogueFrom(text: string): Catalogue {
  * Plans the only job of a list, as text in, plan out; the plan is held against its schema.
  * @param csv the list, as a file would hold it
  */
-export function planOfCsv(csv: string, options: PlanOptions = {}): Plan {
+export function dataOfCsv(csv: string, options: PlanOptions = {}): Plan {
   const settings = settingsOf(options.settings);
   const library =
     options.library === undefined ? undefined : readLibraryText('library.csv', options.library).library;
@@ -111,9 +112,19 @@ export function planOfCsv(csv: string, options: PlanOptions = {}): Plan {
   return plan;
 }
 
+/** As `dataOfCsv`, with its sentences in English. */
+export function planOfCsv(csv: string, options: PlanOptions = {}): EnglishPlan {
+  return englishPlan(dataOfCsv(csv, options));
+}
+
 /** As `planOfCsv`, from the shorthand of `listOf`. */
-export function planOf(facts: string, rows: string, options: PlanOptions = {}): Plan {
+export function planOf(facts: string, rows: string, options: PlanOptions = {}): EnglishPlan {
   return planOfCsv(listOf(facts, rows), options);
+}
+
+/** As `dataOfCsv`, from the shorthand of `listOf`. */
+export function dataOf(facts: string, rows: string, options: PlanOptions = {}): Plan {
+  return dataOfCsv(listOf(facts, rows), options);
 }
 
 /** `CC-1:dc-in-1` as its two parts. */
@@ -123,30 +134,30 @@ function portOf(at: string): { equipment: string; port: string } {
 }
 
 /** The housings at one port, named `TAG:port`. */
-export function at(plan: Plan, where: string): readonly PlannedProtector[] {
+export function at(plan: EnglishPlan, where: string): readonly PlannedProtector[] {
   const { equipment, port } = portOf(where);
   return plan.protectors.filter((p) => p.ports.some((o) => o.equipment === equipment && o.port === port));
 }
 
 /** The first housing at one port; the test fails where there is none. */
-export function one(plan: Plan, where: string): PlannedProtector {
+export function one(plan: EnglishPlan, where: string): PlannedProtector {
   const [first] = at(plan, where);
   if (!first) throw new Error(`no protector at ${where}: ${JSON.stringify(because(plan, where))}`);
   return first;
 }
 
 /** The rules behind the protector of a port, sorted; empty: none is there. */
-export function rulesAt(plan: Plan, where: string): readonly string[] {
+export function rulesAt(plan: EnglishPlan, where: string): readonly string[] {
   return (at(plan, where)[0]?.reasons ?? []).map((r) => r.rule).toSorted();
 }
 
 /** The strength of the protector of a port; undefined: none is there. */
-export function strengthAt(plan: Plan, where: string): string | undefined {
+export function strengthAt(plan: EnglishPlan, where: string): string | undefined {
   return at(plan, where)[0]?.strength;
 }
 
 /** What each rule said about a bare port. */
-export function because(plan: Plan, where: string): readonly { rule: string; because: string }[] {
+export function because(plan: EnglishPlan, where: string): readonly { rule: string; because: string }[] {
   const { equipment, port } = portOf(where);
   return plan.notPlaced
     .filter((n) => n.equipment === equipment && n.port === port)
@@ -154,19 +165,19 @@ export function because(plan: Plan, where: string): readonly { rule: string; bec
 }
 
 /** The open items of one code (or of a severity). */
-export function items(plan: Plan, code: string): readonly PlanItem[] {
+export function items(plan: EnglishPlan, code: string): readonly PlanItem[] {
   return plan.openItems.filter((i) => i.code === code || i.severity === code);
 }
 
 /** The items of a default that stands in for one field. */
-export function defaultsOf(plan: Plan, field: string): readonly string[] {
+export function defaultsOf(plan: EnglishPlan, field: string): readonly string[] {
   return items(plan, 'default/used')
     .map((i) => i.message)
     .filter((m) => m.startsWith(`${field} `));
 }
 
 /** Codes of the items that make the pack a draft, sorted. */
-export function faults(plan: Plan): readonly string[] {
+export function faults(plan: EnglishPlan): readonly string[] {
   return plan.openItems
     .filter((i) => i.severity !== 'confirm')
     .map((i) => i.code)
@@ -174,17 +185,17 @@ export function faults(plan: Plan): readonly string[] {
 }
 
 /** Every port on the list as `TAG:port`. */
-export function allPorts(plan: Plan): readonly string[] {
+export function allPorts(plan: EnglishPlan): readonly string[] {
   return plan.site.equipments.flatMap((e) => e.ports.map((p) => `${e.tag}:${p}`));
 }
 
 /** The conductors of all housings at a port, in order. */
-export function conductorsAt(plan: Plan, where: string): readonly string[] {
+export function conductorsAt(plan: EnglishPlan, where: string): readonly string[] {
   return at(plan, where).flatMap((p) => p.channels.map((c) => c.conductor));
 }
 
 /** What the light of a conductor shows, `state: shows`. */
-export function lightsOf(plan: Plan, where: string, conductor: string): readonly string[] {
+export function lightsOf(plan: EnglishPlan, where: string, conductor: string): readonly string[] {
   const channel = at(plan, where)
     .flatMap((p) => p.channels)
     .find((c) => c.conductor === conductor);

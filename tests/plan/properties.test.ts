@@ -1,19 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Plan, PlannedProtector } from '../../src/index.js';
+import type { EnglishPlan } from '../in-english.js';
+
+type PlannedProtector = EnglishPlan['protectors'][number];
 import { planOfCsv } from './plan-of.js';
 import { csvOfSite, rowOf, rowSeed, sites, type MadeSite, type SiteRow } from './sites.js';
 
 // What must hold for every site, over generated lists of every kind under every basis (seeded, so that a failure repeats).
 
 const RUNS = { numRuns: 100, seed: 20_260_101 };
-const plan = (site: MadeSite): Plan => planOfCsv(csvOfSite(site), { unchecked: true });
-const withoutLines = (one: Plan): string =>
+const plan = (site: MadeSite): EnglishPlan => planOfCsv(csvOfSite(site), { unchecked: true });
+const withoutLines = (one: EnglishPlan): string =>
   JSON.stringify(one)
     .replace(/"line":\d+/g, '"line":0')
     .replace(/\bline \d+/g, 'line 0');
 const keyOf = (p: PlannedProtector): string => p.ports.map((o) => `${o.equipment}:${o.port}`).join('+');
-const guarded = (one: Plan): ReadonlySet<string> =>
+const guarded = (one: EnglishPlan): ReadonlySet<string> =>
   new Set(one.protectors.flatMap((p) => p.ports.map((o) => `${o.equipment}:${o.port}`)));
 const rulesBehind = (one: Plan, port: string): readonly string[] =>
   one.protectors
@@ -229,7 +231,7 @@ describe('a quantity of N', () => {
             ? Array.from({ length: quantity }, (_, i) => ({ ...r, tag: `${tag}-${i + 1}` }))
             : [r],
         );
-        const plain = (p: Plan): string =>
+        const plain = (p: EnglishPlan): string =>
           withoutLines({ ...p, openItems: p.openItems.map((i) => ({ ...i, found: '' })) });
         expect(plain(plan({ ...site, rows: one }))).toBe(plain(plan({ ...site, rows: many })));
       }),

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import type { Plan } from '../../src/model/plan.js';
+import type { EnglishPlan } from '../in-english.js';
 import { catalogueOf, partLine, planOf, type PlanOptions } from './plan-of.js';
 
 // How a job stands to the rules of its basis, from the text of a list to the plan. Cases are our own.
 
 /** `standing at PLACES: because`, one line an entry, of one rule. */
-function said(plan: Plan, rule: string): readonly string[] {
+function said(plan: EnglishPlan, rule: string): readonly string[] {
   return plan.standings
     .filter((s) => s.rule === rule)
     .map(({ standing, at, because }) => {
@@ -21,7 +21,7 @@ const PARTS = catalogueOf(
   partLine('DIM', 'channels=2; mcov_ac=150; up=700; indicator='),
   partLine('PAIR', 'channels=2; mcov_dc=600; up=2000; sccr_dc_ka=20'),
 );
-const under = (facts: string, rows: string, options: PlanOptions = { catalogue: PARTS }): Plan =>
+const under = (facts: string, rows: string, options: PlanOptions = { catalogue: PARTS }): EnglishPlan =>
   planOf(facts, rows, options);
 const settled = `${SVC}; fault_current=10 kA`;
 

@@ -1,3 +1,4 @@
+import { saidOf } from '../told.js';
 import { describe, expect, it, test } from 'vitest';
 import { readCatalogue, readCatalogueText, type CatalogueReading } from '../../src/read/company/catalogue.js';
 
@@ -185,6 +186,6 @@ describe('a figure that would be read wrongly', () => {
       ['heading/unknown', 'confirm', 1, 'MCOV'],
       ['catalogue/part-left-out', 'confirm', 2, ''],
     ]);
-    expect(reading.catalogue.items[0]?.hint).toContain('mcov_ac');
+    expect(saidOf(reading.catalogue.items[0]).hint).toContain('mcov_ac');
   });
 });

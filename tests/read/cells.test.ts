@@ -1,3 +1,4 @@
+import { saidOf } from '../told.js';
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { FIELD_NAMES, FIELDS } from '../../src/model/fields.js';
@@ -15,7 +16,7 @@ const read = (field: Field, text: string, more: Partial<CellContext> = {}): Cell
 function value(field: Field, text: string, more: Partial<CellContext> = {}): unknown {
   const cell = read(field, text, more);
   if (cell.is === 'value') return cell.value;
-  return cell.is === 'blank' ? 'blank' : `wrong: ${cell.note?.message ?? ''}`;
+  return cell.is === 'blank' ? 'blank' : `wrong: ${saidOf(cell.note).message ?? ''}`;
 }
 
 describe('what says nothing is missing, not zero', () => {
@@ -72,7 +73,7 @@ describe('words are read without regard to case, with spaces for hyphens', () =>
   });
   it('says which word may have been meant', () => {
     const cell = read('kind', 'arrray');
-    expect(cell.is === 'wrong' ? cell.note?.hint : '').toContain('array');
+    expect(cell.is === 'wrong' ? saidOf(cell.note).hint : '').toContain('array');
   });
   it("knows the company's own words", () => {
     expect(value('kind', 'PV String', { words: new Map([['pv-string', 'array']]) })).toBe('array');
@@ -181,7 +182,7 @@ describe('text', () => {
   });
   it('of megabytes is not taken', () => {
     const cell = read('description', 'x'.repeat(5_000_000));
-    expect(cell.is === 'wrong' ? cell.note?.found.length : 0).toBe(80);
+    expect(cell.is === 'wrong' ? saidOf(cell.note).found?.length : 0).toBe(80);
   });
 });
 
@@ -195,9 +196,9 @@ it('never throws, and gives every wrong cell what was found and what was expecte
     fc.property(fc.constantFrom(...FIELD_NAMES), texts, (field, text) => {
       const cell = read(field, text);
       if (cell.is === 'wrong' && cell.note !== null) {
-        expect(cell.note.expected).not.toBe('');
-        expect(cell.note.hint).not.toBe('');
-        expect(cell.note.found.length).toBeLessThanOrEqual(80 * 8);
+        expect(saidOf(cell.note).expected).not.toBe('');
+        expect(saidOf(cell.note).hint).not.toBe('');
+        expect(saidOf(cell.note).found?.length).toBeLessThanOrEqual(80 * 8);
       }
       if (cell.is === 'value' && typeof cell.value === 'number')
         expect(Number.isFinite(cell.value)).toBe(true);

@@ -1,3 +1,4 @@
+import { saidOf } from '../told.js';
 import { mkdtempSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -67,7 +68,7 @@ describe('settings', () => {
   it('tell of every key that there is none of, and of the value of a wrong one', async () => {
     const text = '{\n "one": 1,\n "two": 2,\n "basis": 5\n}';
     const { unreadable } = await readSettings(file('keys.json', text));
-    expect(unreadable.map((i) => [i.line, i.column, i.found])).toEqual([
+    expect(unreadable.map((i) => [i.line, i.column, saidOf(i).found])).toEqual([
       [4, 'basis', '5'],
       [2, 'one', 'one'],
       [3, 'two', 'two'],
@@ -116,8 +117,8 @@ describe('a column map', () => {
     );
     expect(map).toBeNull();
     expect(unreadable.map((i) => [i.code, i.line, i.column])).toEqual([['json/key-wrong', 3, 'columns.Ref']]);
-    expect(unreadable[0]?.found).toBe('"tagg"');
-    expect(unreadable[0]?.message).toContain('neither a field');
+    expect(saidOf(unreadable[0]).found).toBe('"tagg"');
+    expect(saidOf(unreadable[0]).message).toContain('neither a field');
   });
   it('that names a heading twice is not used', async () => {
     const { map, unreadable } = await readColumnMap(

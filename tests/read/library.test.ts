@@ -1,3 +1,4 @@
+import { saidOf } from '../told.js';
 import { describe, expect, it, test } from 'vitest';
 import { defaultSettings, SettingsSchema } from '../../src/model/settings.js';
 import { readLibrary, readLibraryText, type Library } from '../../src/read/company/library.js';
@@ -69,7 +70,7 @@ describe('the list wins, and a contradiction is shown', () => {
       found: '250',
       expected: '150',
     });
-    expect(job?.items[0]?.message).toContain('library.csv line 2');
+    expect(saidOf(job?.items[0]).message).toContain('library.csv line 2');
   });
   it('the kind as a conflict', () => {
     const [job] = read('J,C,battery,Tallowby,CT-60/150,').jobs;
@@ -107,7 +108,7 @@ describe('models that the library lacks', () => {
     ['Gleamleaf Inc,GL-410', 'Glimmerleaf GL-410'],
   ])('%s is near %s, as a hint, once a job', (typed, near) => {
     const [job] = read(`J,A,array,${typed},\nJ,B,array,${typed},`).jobs;
-    expect(job?.items.map((i) => [i.code, i.severity, i.line, i.expected])).toEqual([
+    expect(job?.items.map((i) => [i.code, i.severity, i.line, saidOf(i).expected])).toEqual([
       ['library/near-miss', 'confirm', 2, near],
     ]);
   });

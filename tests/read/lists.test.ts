@@ -1,3 +1,4 @@
+import { saidOf } from '../told.js';
 import { mkdtempSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -179,7 +180,7 @@ describe('jobs', () => {
       found: '-15',
       expected: '-12',
     });
-    expect(result.jobs[0]?.items[0]?.message).toContain('list.csv line 2');
+    expect(saidOf(result.jobs[0]?.items[0]).message).toContain('list.csv line 2');
   });
   it('whose fact is wrong on each row say it once', () => {
     const result = read('job,tag,kind,lowest_temp\nJ,A,array,cold\nJ,B,array,cold\nJ,C,array,cold\n');
@@ -234,7 +235,7 @@ describe('job facts', () => {
     const result = withFacts('job,lowest_temp (C)\nJ,-20\n');
     expect(result.jobs[0]?.facts.lowest_temp?.value).toBe(-12);
     expect(result.jobs[0]?.items[0]).toMatchObject({ code: 'job/contradiction', file: 'facts.csv', line: 2 });
-    expect(result.jobs[0]?.items[0]?.message).toContain('list.csv line 2');
+    expect(saidOf(result.jobs[0]?.items[0]).message).toContain('list.csv line 2');
   });
   it('of a job that no list names are said', () => {
     expect(withFacts('job,basis\nX,iec\n').items.map((i) => [i.code, i.severity])).toEqual([
@@ -295,7 +296,7 @@ describe('what is no row is left out, and said', () => {
     );
     expect(leftOut(result)).toEqual([3, 5, 6]);
     expect(codes(result)).toEqual(['file/rows-left-out:3']);
-    expect(result.items[0]?.message).toContain('Lines 3, 5, 6');
+    expect(saidOf(result.items[0]).message).toContain('Lines 3, 5, 6');
     expect(result.jobs[0]?.rows).toHaveLength(2);
   });
   it('and a sentence under the tags, whatever letter it begins with', () => {
@@ -329,7 +330,7 @@ describe('headings of the list', () => {
       ['heading/unknown', 'confirm', 'Length (ft)'],
       ['heading/unknown', 'confirm', 'Colour'],
     ]);
-    expect(result.items[0]?.hint).toContain('run_length');
+    expect(saidOf(result.items[0]).hint).toContain('run_length');
     expect(result.jobs[0]?.rows[0]?.facts.run_length).toBeUndefined();
   });
   it('of several lines are shown on one', () => {

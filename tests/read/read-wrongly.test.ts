@@ -1,3 +1,4 @@
+import { saidOf } from '../told.js';
 import { describe, expect, it, test } from 'vitest';
 import { defaultSettings } from '../../src/model/settings.js';
 import { readLibraryText } from '../../src/read/company/library.js';
@@ -90,8 +91,8 @@ describe('a unit without a number', () => {
     const result = read('tag,kind,run_length,description\ntext,list,m,text\nA,panel,30,\n');
     expect(itemsOf(result).map((i) => i.line)).toEqual([2, 2]);
     const item = result.jobs[0]?.items.find((i) => i.column === 'run_length');
-    expect(item?.message).toContain('it is a unit without a number');
-    expect(item?.hint).toContain('run_length (m)');
+    expect(saidOf(item).message).toContain('it is a unit without a number');
+    expect(saidOf(item).hint).toContain('run_length (m)');
   });
 });
 
@@ -104,7 +105,7 @@ describe('a bare figure far too small for its field', () => {
     const result = read(`tag,kind,${field}\nA,panel,"${text}"\n`);
     expect(codes(result)).toEqual(['cell/unit-unsure:2']);
     expect(result.jobs[0]?.items[0]).toMatchObject({ severity: 'confirm', found: text });
-    expect(result.jobs[0]?.items[0]?.message).toContain(`the first of ${units}:`);
+    expect(saidOf(result.jobs[0]?.items[0]).message).toContain(`the first of ${units}:`);
     expect(firstFacts(result)[field]).toBe(value);
   });
   test.each([

@@ -1,3 +1,6 @@
+import { inEnglish, type InEnglish } from '../in-english.js';
+import { told } from '../../src/words/messages/told.js';
+import { say } from '../../src/words/reasons/say.js';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import type { Part } from '../../src/model/catalogue.js';
@@ -85,7 +88,7 @@ function watched<F extends object>(
 function lines(notes: readonly PlacedNote[], expected: readonly string[] = []): readonly string[] {
   return notes.map((n, i) => {
     const head = `${n.code} ${n.tag === '' ? 'job' : n.tag}${n.field === '' ? '' : `.${n.field}`}`;
-    return expected[i]?.includes(': ') === true ? `${head}: ${n.message}` : head;
+    return expected[i]?.includes(': ') === true ? `${head}: ${told(n).message}` : head;
   });
 }
 
@@ -131,8 +134,8 @@ export function placementTable(url: string, rule: AnyPlacementRule, cases: reado
       name: one.name,
       basis: facts.basis,
       fires: placed || decision.outcome === 'waived' || speaks,
-      why: decision.because,
-      actual: { then, because: decision.because, open, notes },
+      why: say(decision.because),
+      actual: { then, because: say(decision.because), open, notes },
       expected,
     };
   });
@@ -186,11 +189,11 @@ export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly Ra
       value: rounded(value),
       // The figure and the last line of its working are one.
       ends: rounded(working?.value),
-      because: decision.outcome === 'asks' ? '' : decision.because,
+      because: decision.outcome === 'asks' ? '' : say(decision.because),
       notes: decision.outcome === 'outside' ? [] : lines(decision.notes, one.notes),
       decides: lines(decision.outcome === 'asks' ? (decision.whereItDecides ?? []) : [], one.whereItDecides),
       assumed: decision.outcome === 'asks' ? decision.assumed : undefined,
-      bound: decision.outcome === 'asks' ? decision.bound : undefined,
+      bound: decision.outcome === 'asks' && decision.bound !== undefined ? say(decision.bound) : undefined,
       ...(one.steps === undefined ? {} : { steps: working?.steps.map(stepLine) }),
       ...(one.places === undefined ? {} : { places: at }),
     };
@@ -228,11 +231,12 @@ export function fitTable(url: string, rule: AnyFitRule, cases: readonly FitCase[
   return table(url, rule, cases, (one, reads) => {
     const facts = fitFacts({ ...one.given, part: part(one.part) });
     const given = watched(rule, facts, reads);
-    const outside = rule.outside?.(given);
+    const said = rule.outside?.(given);
+    const outside = said === undefined ? undefined : say(said);
     const fit: Fit = outside === undefined ? rule.accepts(given) : { fits: true };
     const actual = fit.fits
-      ? { outside, fits: true, says: fit.shortfall ?? '', gap: 0 }
-      : { outside, fits: false, says: fit.because, gap: Math.round(fit.gap * 10_000) / 10_000 };
+      ? { outside, fits: true, says: fit.shortfall === undefined ? '' : say(fit.shortfall), gap: 0 }
+      : { outside, fits: false, says: say(fit.because), gap: Math.round(fit.gap * 10_000) / 10_000 };
     const expected =
       one.rejects === undefined
         ? { outside: one.outside, fits: true, says: one.shortfall ?? '', gap: 0 }
@@ -256,9 +260,9 @@ export function indicatorTable(url: string, rule: AnyIndicatorRule, cases: reado
   return table(url, rule, cases, (one, reads) => {
     const decision = rule.decide(watched(rule, indicatorFacts(one.given), reads));
     const fires = decision.outcome === 'shows';
-    const why = fires ? '' : decision.because;
+    const why = fires ? '' : say(decision.because);
     const shows = fires
-      ? decision.indications.map((i) => `${i.state}: ${i.shows} (${i.cause}): ${i.because}`)
+      ? decision.indications.map((i) => `${i.state}: ${i.shows} (${i.cause}): ${say(i.because)}`)
       : [];
     return {
       name: one.name,
@@ -279,7 +283,7 @@ export interface WiringCase<D> {
   readonly given: Partial<WiringFacts>;
   /** False where the rule asks for nothing beyond what is there anyhow. */
   readonly fires: boolean;
-  readonly then: D;
+  readonly then: InEnglish<D>;
 }
 
 /** The table of a wiring rule. */
@@ -290,8 +294,9 @@ export function wiringTable<D extends object>(
 ): Table {
   return table(url, rule, cases, (one, reads) => {
     const facts = wiringFacts(one.given);
-    const actual = rule.decide(watched(rule, facts, reads));
-    const why = 'because' in actual && typeof actual.because === 'string' ? actual.because : one.name;
+    const actual = inEnglish(rule.decide(watched(rule, facts, reads)));
+    const { because } = actual as { readonly because?: string };
+    const why = because ?? one.name;
     return { name: one.name, basis: facts.basis, fires: one.fires, why, actual, expected: one.then };
   });
 }

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { OpenItem } from '../../src/model/message.js';
-import { about, itemAt } from '../../src/words/message-kit.js';
-import { CHOOSE_MESSAGES } from '../../src/words/messages/choose.js';
-import { factMissing } from '../../src/words/messages/rate.js';
+import { about, itemAt } from '../../src/model/message.js';
+import { CHOOSE_MESSAGES } from '../../src/model/messages/choose.js';
+import { factMissing } from '../../src/model/messages/rate.js';
 import { gapsOf, gapsText } from '../../src/screen/gaps.js';
 
 const at = (line: number) => ({ file: 'a.csv', line, column: '' });

@@ -14,6 +14,6 @@ test('docs/messages.md is what the catalogue says (npm run docs:messages writes 
 
 test('the page names every code once', () => {
   const codes = [...messagesPage(entries).matchAll(/^\| `([^`]+)` \|/gm)].map(([, code]) => code);
-  expect(codes).toEqual(entries.map((e) => e.code).toSorted());
+  expect(codes).toEqual(entries.map((e) => e.kind.code).toSorted());
   expect(new Set(codes).size).toBe(codes.length);
 });

@@ -1,16 +1,15 @@
+import { saying } from '../in-english.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { OpenItem, JobItem } from '../../src/model/message.js';
 import { printable, textTable } from '../../src/screen/text-table.js';
 import { batchTable, draftsText, itemsText, placeText } from '../../src/screen/tell.js';
 
-const item = (more: Partial<OpenItem> = {}): OpenItem => ({
+type Some = Partial<OpenItem> & { readonly message?: string };
+const item = ({ message = 'The run from ARR to INV has no length.', ...more }: Some = {}): OpenItem => ({
   code: 'fact/run-length',
   severity: 'missing',
-  message: 'The run from ARR to INV has no length.',
-  found: '',
-  expected: 'a length',
-  hint: 'Measure it.',
+  values: saying(message, { expected: 'a length', hint: 'Measure it.' }),
   who: 'installer',
   file: 'a.csv',
   line: 3,
@@ -18,7 +17,7 @@ const item = (more: Partial<OpenItem> = {}): OpenItem => ({
   equipment: 'ARR',
   ...more,
 });
-const of = (job: string, more: Partial<OpenItem> = {}): JobItem => ({ job, item: item(more) });
+const of = (job: string, more: Some = {}): JobItem => ({ job, item: item(more) });
 
 describe('printable', () => {
   it('leaves plain text as it is', () => {

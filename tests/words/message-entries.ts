@@ -10,11 +10,11 @@ export const MESSAGE_FILES: readonly string[] = readdirSync(folder).filter((name
 export interface NamedEntry {
   readonly file: string;
   readonly name: string;
-  readonly entry: MessageEntry<never>;
+  readonly entry: MessageEntry;
 }
 
-const isEntry = (value: unknown): value is MessageEntry<never> =>
-  typeof value === 'object' && value !== null && 'code' in value && 'message' in value && 'hint' in value;
+const isEntry = (value: unknown): value is MessageEntry =>
+  typeof value === 'object' && value !== null && 'kind' in value && 'words' in value;
 
 /** Every entry that a file exports, by itself or within a table of entries. */
 async function entriesOf(file: string): Promise<NamedEntry[]> {

@@ -27,7 +27,7 @@ function protectorChanges(before: PlannedProtector, now: PlannedProtector): stri
 }
 
 function itemKey(item: Plan['openItems'][number]): string {
-  return [item.code, item.equipment, item.message].join('\n');
+  return JSON.stringify([item.code, item.equipment, item.values]);
 }
 
 /**

@@ -1,3 +1,4 @@
+import { say } from '../../words/reasons/say.js';
 import type { z } from 'zod';
 import type { Plan, PlannedChannel, PlannedProtector } from '../../model/plan.js';
 import type { Settings } from '../../model/settings.js';
@@ -24,7 +25,7 @@ export function lightRows(
   const rows = new Map<string, z.infer<typeof LightRowSchema>>();
   for (const { channel, conductor, indicator } of channels) {
     for (const { state, shows, because: why, cause } of indicator) {
-      const because = cause === 'flag' && flagWords !== '' ? `${why}: ${flagWords}` : why;
+      const because = cause === 'flag' && flagWords !== '' ? `${say(why)}: ${flagWords}` : say(why);
       const key = [state, shows, because].join('\n');
       const row = rows.get(key);
       rows.set(key, {
@@ -52,7 +53,7 @@ function channelViews(protector: PlannedProtector): WiringNote['channels'] {
       expected:
         measured === undefined || measured.expected === ''
           ? notKnown('see the open items; measure and ask before connecting')
-          : `${measured.to === 'N' ? 'to N: ' : ''}${measured.expected} (${measured.current?.toUpperCase() ?? 'AC or DC, not known'})`,
+          : `${measured.to === 'N' ? 'to N: ' : ''}${say(measured.expected)} (${measured.current?.toUpperCase() ?? 'AC or DC, not known'})`,
       stopAt: measured === undefined ? notKnown('see the open items; do not connect') : stopText(measured),
     };
   });
@@ -122,21 +123,21 @@ function wiringNote(
     description: protector.partDetails?.description ?? '',
     housing: housing.of > 1 ? `Housing ${housing.number} of ${housing.of} at this port` : '',
     place: placeText(protector),
-    position: protector.position,
-    protects: protector.protects,
+    position: say(protector.position),
+    protects: say(protector.protects),
     ports: portsText(protector.ports),
     system: protector.system === '' ? notKnown('see the open items') : protector.system,
     grounding: groundingText(protector),
     strength: protector.strength,
-    reasons: protector.reasons.map((r) => ({ ...r, sources: r.sources.join('; ') })),
+    reasons: protector.reasons.map((r) => ({ ...r, because: say(r.because), sources: r.sources.join('; ') })),
     twoSupplies: wiring.fedFromTwoSupplies,
     cautions: boxCautions(protector),
-    sourcesToOpen: [...wiring.sourcesToOpen],
+    sourcesToOpen: wiring.sourcesToOpen.map((source) => say(source)),
     channels: channelViews(protector),
-    groundTo: wiring.groundTo === '' ? notKnown('see the open items') : wiring.groundTo,
+    groundTo: wiring.groundTo === '' ? notKnown('see the open items') : say(wiring.groundTo),
     leads: leadRows(protector, basis),
-    notes: [...wiring.notes],
-    unprotected: wiring.unprotected.map((u) => ({ ...u })),
+    notes: wiring.notes.map((text) => say(text)),
+    unprotected: wiring.unprotected.map((u) => ({ ...u, because: say(u.because) })),
     lights: lightRows(protector.channels, protector.partDetails?.indicatorColor),
     indicator: indicatorText(protector),
   };

@@ -1,3 +1,4 @@
+import { say } from '../../words/reasons/say.js';
 import type { PlannedChannel, PlannedProtector } from '../../model/plan.js';
 import type { Basis } from '../../model/words.js';
 import { notKnown, plainNumber, shortLength } from '../parts/figures.js';
@@ -133,7 +134,7 @@ function words(protector: PlannedProtector, basis: Basis, groundColour: string):
     `Line lead plus ground lead: at most ${shortLength(wiring.leadLengthLimit, basis)}.`,
     `Planned: ${shortLength(wiring.leadLengthPlanned, basis)}. Each further 10 cm (4 in) adds up to ${more}.`,
     ...(toNeutral ? ['Inside: lines to N, N to earth.'] : []),
-    `Ground lead (${groundColour}): to ${wiring.groundTo === '' ? notKnown('see the open items') : wiring.groundTo}.`,
+    `Ground lead (${groundColour}): to ${wiring.groundTo === '' ? notKnown('see the open items') : say(wiring.groundTo)}.`,
   ].flatMap((text) => wrapped(text, X.end - X.words, FONT));
 }
 
@@ -142,7 +143,7 @@ function altText(protector: PlannedProtector): string {
     (c) =>
       `channel ${c.channel}: ${c.conductor}, ${c.colour === '' ? 'no colour set' : c.colour}, to ${c.to}`,
   );
-  return `Housing of ${protector.tag} with ${protector.channels.length} channels. ${channels.join('; ')}. Ground lead to ${protector.wiring.groundTo}.`;
+  return `Housing of ${protector.tag} with ${protector.channels.length} channels. ${channels.join('; ')}. Ground lead to ${say(protector.wiring.groundTo)}.`;
 }
 
 /**

@@ -1,3 +1,4 @@
+import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Calculation, Plan } from '../../model/plan.js';
 import { notKnown, quantity } from './figures.js';
@@ -70,7 +71,7 @@ export function calculationView(calculation: Calculation, tags: readonly string[
   const result = calculation.steps.at(-1);
   return {
     tags: tags.join(', '),
-    title: calculation.title,
+    title: say(calculation.title),
     rule: calculation.rule,
     short: {
       how: result === undefined ? '' : howText(calculation.steps, result),
@@ -112,7 +113,8 @@ export function calculationViews(plan: Plan): CalculationView[] {
 export function leftOutParts(plan: Plan): LeftOut[] {
   const parts = new Map<string, Map<string, { because: string; rule: string; tags: string[] }>>();
   for (const protector of plan.protectors) {
-    for (const { part, rule, because } of protector.rejected) {
+    for (const { part, rule, because: why } of protector.rejected) {
+      const because = say(why);
       const reasons = parts.get(part) ?? new Map<string, { because: string; rule: string; tags: string[] }>();
       const key = `${rule}\n${because}`;
       const reason = reasons.get(key) ?? { because, rule, tags: [] };

@@ -1,3 +1,4 @@
+import { told } from '../../words/messages/told.js';
 import { z } from 'zod';
 import type { Plan, PlanItem } from '../../model/plan.js';
 import { WHOS } from '../../model/words.js';
@@ -51,14 +52,15 @@ export function whereText(item: { file: string; line: number; column: string }):
 
 /** One open item as its table prints it. */
 export function openItemView(item: PlanItem): z.infer<typeof OpenItemViewSchema> {
+  const { message, found, expected, hint } = told(item);
   return {
     severity: SEVERITY_TEXT[item.severity],
     open: item.severity !== 'confirm',
     code: item.code,
-    message: item.message,
-    found: item.found === '' ? 'nothing' : item.found,
-    expected: item.expected,
-    hint: item.hint,
+    message,
+    found: found || 'nothing',
+    expected,
+    hint,
     where: whereText(item),
   };
 }

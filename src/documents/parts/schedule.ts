@@ -1,3 +1,4 @@
+import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Plan, PlannedChannel, PlannedProtector } from '../../model/plan.js';
 import type { Basis } from '../../model/words.js';
@@ -70,7 +71,7 @@ export function groundingText(protector: PlannedProtector): string {
   const grounded = because('grounded-conductor').map((c) => c.conductor);
   if (grounded.length > 0) return `${grounded.join(', ')} grounded`;
   const floating = because('floating').flatMap((c) => c.indicator.map((i) => i.because));
-  if (floating.length === 0 || floating.some((text) => text.startsWith('its grounding isn’t known')))
+  if (floating.length === 0 || floating.some((text) => say(text).startsWith('its grounding isn’t known')))
     return notKnown(GROUNDING_UNKNOWN);
   return FLOATING;
 }
@@ -133,8 +134,8 @@ export function scheduleRow(protector: PlannedProtector, basis: Basis): Schedule
     existing: protector.existing !== null,
     housing: housing.of > 1 ? `housing ${housing.number} of ${housing.of}` : '',
     place: placeText(protector),
-    position: protector.position,
-    protects: protector.protects,
+    position: say(protector.position),
+    protects: say(protector.protects),
     ports: portsText(protector.ports),
     system: protector.system,
     strength: protector.strength,

@@ -1,3 +1,4 @@
+import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
 import { notKnown, quantity, runLength } from './figures.js';
@@ -115,5 +116,5 @@ export function siteView(plan: Plan): SiteView {
 
 /** Every port without a protector, with the reason. */
 export function notPlacedViews(plan: Plan): z.infer<typeof NotPlacedViewSchema>[] {
-  return plan.notPlaced.map((n) => ({ ...n }));
+  return plan.notPlaced.map((n) => ({ ...n, because: say(n.because) }));
 }

@@ -1,7 +1,7 @@
 import { EXIT } from '../../model/exit-status.js';
 import { Failure } from '../../model/failure.js';
-import { note } from '../../words/message-kit.js';
-import { documentMessages } from '../../words/messages/documents.js';
+import { note } from '../../model/message.js';
+import { documentMessages } from '../../model/messages/documents.js';
 
 function reasonOf(cause: unknown): string {
   return cause instanceof Error ? cause.message : String(cause);

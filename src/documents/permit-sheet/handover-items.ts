@@ -1,3 +1,4 @@
+import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Plan, PlannedEquipment, PlannedProtector } from '../../model/plan.js';
 import { notKnown } from '../parts/figures.js';
@@ -50,7 +51,7 @@ export function handoverItems(plan: Plan): Item[] {
   const lightning = plan.facts.find((f) => f.field === 'lightning_protection');
   const ground = new Map<string, string[]>();
   for (const p of plan.protectors) {
-    const value = `${p.wiring.groundTo}; lead ${p.wiring.leadGauge || 'by the part'}`;
+    const value = `${say(p.wiring.groundTo)}; lead ${p.wiring.leadGauge || 'by the part'}`;
     ground.set(value, [...(ground.get(value) ?? []), p.tag]);
   }
   return [

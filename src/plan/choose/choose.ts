@@ -1,3 +1,4 @@
+import { stillText, type Said } from '../../model/reason.js';
 import { leadFigures } from '../../electrical/leads.js';
 import type { Catalogue, Part } from '../../model/catalogue.js';
 import type { Settings } from '../../model/settings.js';
@@ -18,14 +19,14 @@ export type Demand = Omit<FitFacts, 'part' | 'leadVoltage' | 'thresholds'> & {
 export interface Rejection {
   readonly part: string;
   readonly rule: string;
-  readonly because: string;
+  readonly because: Said;
 }
 
 /** How one part stands against a demand. */
 export interface Candidate {
   readonly part: Part;
-  readonly shortfalls: readonly { readonly rule: string; readonly says: string }[];
-  readonly failures: readonly { readonly rule: string; readonly because: string; readonly gap: number }[];
+  readonly shortfalls: readonly { readonly rule: string; readonly says: Said }[];
+  readonly failures: readonly { readonly rule: string; readonly because: Said; readonly gap: number }[];
 }
 
 /** The choice from a catalogue. */
@@ -43,8 +44,8 @@ export function assess(part: Part, demand: Demand, settings: Settings): Candidat
   const leads = plannedLeads(part, demand.leadLength, demand.basis, settings);
   const { value: leadVoltage } = leadFigures({ ...leads, upBasis: part.upBasis });
   const facts: FitFacts = { ...demand, part, leadVoltage, thresholds: settings.thresholds };
-  const shortfalls: { rule: string; says: string }[] = [];
-  const failures: { rule: string; because: string; gap: number }[] = [];
+  const shortfalls: { rule: string; says: Said }[] = [];
+  const failures: { rule: string; because: Said; gap: number }[] = [];
   for (const rule of FIT_RULES) {
     if (rule.outside?.(facts) !== undefined) continue;
     const fit = rule.accepts(facts);
@@ -95,7 +96,7 @@ function chooseAnew(catalogue: Catalogue, demand: Demand, settings: Settings): C
       rejected.push({
         part,
         rule: 'choice',
-        because: `${best.part.part} goes before it: ${why(best, candidate, demand)}`,
+        because: `${best.part.part} goes before it: ${stillText(why(best, candidate, demand))}`,
       });
     }
   }
@@ -107,7 +108,7 @@ const mcovOf = (part: Part, demand: Demand): number =>
 
 /** The order of choice; each step with what it says where it decides. */
 const STEPS: readonly {
-  readonly says: string;
+  readonly says: Said;
   readonly compare: (a: Candidate, b: Candidate, demand: Demand) => number;
 }[] = [
   {
@@ -140,7 +141,7 @@ function rank(a: Candidate, b: Candidate, demand: Demand): number {
   return 0;
 }
 
-function why(best: Candidate, other: Candidate, demand: Demand): string {
+function why(best: Candidate, other: Candidate, demand: Demand): Said {
   return STEPS.find((step) => step.compare(best, other, demand) !== 0)?.says ?? 'it comes first';
 }
 
@@ -166,7 +167,7 @@ function nearestMiss(candidates: readonly Candidate[]): string {
       a.failures.length - b.failures.length || gap(a) - gap(b) || byNaturalOrder(a.part.part, b.part.part),
   );
   const first = sorted[0];
-  return first ? `${first.part.part} (${first.failures.map((f) => f.because).join('; ')})` : '';
+  return first ? `${first.part.part} (${first.failures.map((f) => stillText(f.because)).join('; ')})` : '';
 }
 
 /** Enclosures that may stand at a place, for the schedule; empty: indoors. */

@@ -1,8 +1,8 @@
 import type { PlacedNote } from '../../model/message.js';
 import type { SiteEquipment } from '../../model/site.js';
 import { list } from '../../words/figures.js';
-import { about } from '../../words/message-kit.js';
-import { CHOOSE_MESSAGES } from '../../words/messages/choose.js';
+import { about } from '../../model/message.js';
+import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';
 import { whereIs, type Selected } from './select.js';
 
 /** What has to be confirmed where one `existing` stands for several places: a protector that isn't there would be missed. */

@@ -1,11 +1,12 @@
+import { stillText } from '../../model/reason.js';
 import { leadFigures, leadVoltage } from '../../electrical/leads.js';
 import { reachFigures } from '../../electrical/reach.js';
 import type { Catalogue, Part } from '../../model/catalogue.js';
 import type { PlacedNote } from '../../model/message.js';
 import { isNec } from '../../model/words.js';
 import { figure } from '../../words/figures.js';
-import { about } from '../../words/message-kit.js';
-import { CHOOSE_MESSAGES } from '../../words/messages/choose.js';
+import { about } from '../../model/message.js';
+import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';
 import { calculation, type Calculated } from '../context/rounded-working.js';
 import { assess, choosePart, type Candidate, type Demand, type Rejection } from './choose.js';
 import { asksFor, demandOf } from './requirements.js';
@@ -92,7 +93,7 @@ export function selectPart(
     }
     if (!demand) return done(part, []);
     const held = assess(part, demand, job.settings);
-    const fails = held.failures.map((f) => f.because).join('; ');
+    const fails = held.failures.map((f) => stillText(f.because)).join('; ');
     if (fails !== '') {
       const message = existing !== '' ? CHOOSE_MESSAGES.existingFails : CHOOSE_MESSAGES.byHandFails;
       notes.push(

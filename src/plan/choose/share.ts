@@ -1,6 +1,7 @@
+import { reason } from '../../model/reason.js';
 import type { Catalogue } from '../../model/catalogue.js';
 import type { SitePort } from '../../model/site.js';
-import { strongest, type Placement, type Reason } from '../context/verdict.js';
+import { strongest, type Placement, type PlacementReason } from '../context/verdict.js';
 import { ratePlacement } from '../rate/rate.js';
 import { selectPart, type Selected } from './select.js';
 import type { JobContext } from '../context/job-context.js';
@@ -86,15 +87,19 @@ function fitsOneHousing(selected: Selected, catalogue: Catalogue | undefined): b
 }
 
 function merged(set: readonly Placement[]): Placement {
-  const reasons: Reason[] = [];
+  const reasons: PlacementReason[] = [];
   for (const placement of set) {
-    for (const reason of placement.reasons) {
-      const same = reasons.findIndex((r) => r.rule === reason.rule);
+    for (const one of placement.reasons) {
+      const same = reasons.findIndex((r) => r.rule === one.rule);
       const before = reasons[same];
-      if (!before) reasons.push(reason);
+      if (!before) reasons.push(one);
       else {
-        const strength = before.strength === 'required' ? before.strength : reason.strength;
-        reasons[same] = { ...before, strength, because: `${before.because}; ${reason.because}` };
+        const strength = before.strength === 'required' ? before.strength : one.strength;
+        reasons[same] = {
+          ...before,
+          strength,
+          because: reason('several', { reasons: [before.because, one.because] }),
+        };
       }
     }
   }

@@ -1,19 +1,20 @@
+import type { Said } from '../../model/reason.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { PlacementDecision } from '../../model/rule.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
 import type { Strength } from '../../model/words.js';
 import type { AnyPlacementRule, PlacementFacts } from '../../rules/placement-facts.js';
 import { EXEMPTION_RULE, PLACEMENT_RULES } from '../../rules/rulebook.js';
-import { about } from '../../words/message-kit.js';
-import { PLACE_MESSAGES } from '../../words/messages/place.js';
+import { about } from '../../model/message.js';
+import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import { keeper } from './memo.js';
 import { placementFacts, type JobContext } from './job-context.js';
 
 /** One rule's reason for a placement. */
-export interface Reason {
+export interface PlacementReason {
   readonly rule: AnyPlacementRule;
   readonly strength: Strength;
-  readonly because: string;
+  readonly because: Said;
 }
 
 /** A decided place: one port, or several that share a protector, with every reason. */
@@ -21,7 +22,7 @@ export interface Placement {
   readonly ports: readonly SitePort[];
   /** The row whose `existing`, `protector` and lead length count; of a control circuit's other end: the control circuit. */
   readonly subject: SiteEquipment;
-  readonly reasons: readonly Reason[];
+  readonly reasons: readonly PlacementReason[];
   readonly strength: Strength;
 }
 
@@ -29,7 +30,7 @@ export interface Placement {
 export interface Refusal {
   readonly port: SitePort;
   readonly rule: string;
-  readonly because: string;
+  readonly because: Said;
   /** True where a fact that decides isn't known. */
   readonly open?: boolean;
 }
@@ -37,7 +38,7 @@ export interface Refusal {
 /** What the rules said about one port. */
 export interface Verdict {
   readonly port: SitePort;
-  reasons: Reason[];
+  reasons: PlacementReason[];
   readonly refusals: Refusal[];
 }
 
@@ -62,7 +63,7 @@ function rulesLookingAt(facts: PlacementFacts): readonly AnyPlacementRule[] {
   );
 }
 
-export function strongest(reasons: readonly Reason[]): Strength {
+export function strongest(reasons: readonly PlacementReason[]): Strength {
   if (reasons.some((r) => r.strength === 'required')) return 'required';
   return reasons.some((r) => r.strength === 'recommended') ? 'recommended' : 'optional';
 }
@@ -103,7 +104,8 @@ function take(
 }
 
 /** The rules behind reasons, as a sentence names them. */
-export const names = (reasons: readonly Reason[]): string => reasons.map((r) => r.rule.id).join(' and ');
+export const names = (reasons: readonly PlacementReason[]): string =>
+  reasons.map((r) => r.rule.id).join(' and ');
 
 /** What the list waives, and what holds nothing worth protecting, goes unless a rule requires it. */
 export function waive(verdict: Verdict, facts: PlacementFacts, notes: PlacedNote[]): void {

@@ -2,7 +2,7 @@ import type { OpenItem, PlacedNote } from '../../model/message.js';
 import type { ListRow, Sheet } from '../../model/list.js';
 import type { Site } from '../../model/site.js';
 import { SEVERITIES, type Severity } from '../../model/words.js';
-import { itemAt } from '../../words/message-kit.js';
+import { itemAt } from '../../model/message.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 
 /**
@@ -32,7 +32,7 @@ export function placeItems(site: Site, notes: readonly PlacedNote[]): OpenItem[]
       if (isMild && grave.size > 0 && grave.has(cellOf(row, field))) continue;
       if (isMild && field === 'connects_to' && site.inDoubt.has(tag)) continue;
     }
-    const key = `${code}|${tag}|${field}|${isFact ? '' : note.message}`;
+    const key = `${code}|${tag}|${field}|${isFact ? '' : JSON.stringify(note.values)}`;
     if (seen.has(key)) continue;
     seen.add(key);
     items.push(itemAt(note, placeOf(site, row, field), tag));
@@ -57,13 +57,19 @@ function cellOf(row: ListRow | undefined, field: string): string {
 
 const RANKS = Object.fromEntries(SEVERITIES.map((s, i) => [s, i])) as Readonly<Record<Severity, number>>;
 
+/** Items alike in all else: by their values, so that the order is the same in every language. */
+function byValues(a: OpenItem, b: OpenItem): number {
+  const [x, y] = [JSON.stringify(a.values), JSON.stringify(b.values)];
+  return x < y ? -1 : x > y ? 1 : 0;
+}
+
 function inOrder(items: OpenItem[]): OpenItem[] {
   return items.sort(
     (a, b) =>
       RANKS[a.severity] - RANKS[b.severity] ||
       byNaturalOrder(a.equipment, b.equipment) ||
       byNaturalOrder(a.code, b.code) ||
-      (a.message < b.message ? -1 : a.message > b.message ? 1 : 0) ||
+      byValues(a, b) ||
       a.line - b.line,
   );
 }

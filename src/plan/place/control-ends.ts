@@ -1,3 +1,4 @@
+import { reason } from '../../model/reason.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { SitePort } from '../../model/site.js';
 import { CONTROL_RULE, EXEMPTION_RULE } from '../../rules/rulebook.js';
@@ -23,12 +24,12 @@ export function otherEnds(
       if (port.equipment.kind === 'control-circuit') continue;
       const facts = placementFacts(job, port);
       if (decided.outcome !== 'placed') {
-        const because = `${circuit.tag}: ${decided.because}`;
+        const because = reason('control-end/refused', { circuit: circuit.tag, reason: decided.because });
         refusals.push({ port, rule: CONTROL_RULE.id, because, open: isOpen(decided) });
         continue;
       }
       const there: Verdict = { port, reasons: [], refusals: [] };
-      const because = `the other end of the control circuit ${circuit.tag}: ${decided.because}`;
+      const because = reason('control-end/placed', { circuit: circuit.tag, reason: decided.because });
       there.reasons.push({ rule: CONTROL_RULE, strength: decided.strength, because });
       waive(there, facts, notes);
       if (circuit.facts.protect?.value === false || there.reasons.length === 0) {

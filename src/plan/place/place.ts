@@ -1,9 +1,10 @@
+import { reason } from '../../model/reason.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
 import { servicePlaceRun } from '../../site/premises.js';
 import { list } from '../../words/figures.js';
-import { about } from '../../words/message-kit.js';
-import { PLACE_MESSAGES } from '../../words/messages/place.js';
+import { about } from '../../model/message.js';
+import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 import { otherEnds } from './control-ends.js';
 import { hasMainPort, isMainPort, type JobContext } from '../context/job-context.js';
@@ -91,11 +92,11 @@ function moveToService(job: JobContext, verdicts: ReadonlyMap<SitePort, Verdict>
     const stay = verdict.reasons.filter(
       (r) => r.rule.id === 'place/asked' || r.rule.id === 'place/wind-premises',
     );
-    for (const reason of verdict.reasons) {
-      if (stay.includes(reason) || there.reasons.some((r) => r.rule.id === reason.rule.id)) continue;
+    for (const one of verdict.reasons) {
+      if (stay.includes(one) || there.reasons.some((r) => r.rule.id === one.rule.id)) continue;
       there.reasons.push({
-        ...reason,
-        because: `${reason.because} (at ${verdict.port.equipment.tag}, which stands at this service)`,
+        ...one,
+        because: reason('service-place/reason', { reason: one.because, panel: verdict.port.equipment.tag }),
       });
     }
     if (stay.length === 0 && verdict.reasons.length > 0) {
@@ -132,7 +133,7 @@ function waiveServices(job: JobContext, verdicts: ReadonlyMap<SitePort, Verdict>
       verdict.refusals.unshift({
         port: verdict.port,
         rule: 'place/asked',
-        because: `${because}, and each next panel has a protector (230.67(B) exception)`,
+        because: reason('asked/excepted', { reason: because }),
       });
       notes.push(about(PLACE_MESSAGES.waivedByException, { tag }, tag, 'protect'));
     } else notes.push(about(PLACE_MESSAGES.cannotWaive, { tag, rules: names(required) }, tag, 'protect'));

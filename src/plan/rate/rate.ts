@@ -1,3 +1,4 @@
+import type { Said } from '../../model/reason.js';
 import type { Working } from '../../model/fact.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { RatingDecision } from '../../model/rule.js';
@@ -15,13 +16,13 @@ export interface Asked {
   readonly value: number;
   readonly working: Working;
   /** Why it is only a bound; undefined: it is known. */
-  readonly bound?: string | undefined;
+  readonly bound?: Said | undefined;
 }
 
 /** What a rule says where it names no figure. */
 export interface Unasked {
   readonly rule: string;
-  readonly because: string;
+  readonly because: Said;
 }
 
 /** What a placement asks of a part. */
@@ -36,7 +37,7 @@ export interface Requirement {
   readonly sccr: Asked | undefined;
   /** `unknown`: asked for, and nobody states it (or only a part of it). */
   readonly sccrState: 'known' | 'unknown' | 'not-asked';
-  readonly sccrBecause: string;
+  readonly sccrBecause: Said;
   /** V; undefined: not known. */
   readonly withstand: (Asked & { readonly assumed: boolean }) | undefined;
   /** Every voltage rule that applied, the deciding one first. */

@@ -4,7 +4,13 @@ import type { NearestProtector } from '../../rules/placement-facts.js';
 import { REACH_RULE } from '../../rules/rulebook.js';
 import { samePlaceName } from '../../site/equipment.js';
 import { servicePlaceRun } from '../../site/premises.js';
-import { looksAt, strongest, type Placement, type Reason, type Refusal } from '../context/verdict.js';
+import {
+  looksAt,
+  strongest,
+  type Placement,
+  type PlacementReason,
+  type Refusal,
+} from '../context/verdict.js';
 import { withstandOfPort } from '../rate/rate.js';
 import { reachOf, type Selected } from '../choose/select.js';
 import { placementFacts, type JobContext } from '../context/job-context.js';
@@ -12,7 +18,7 @@ import { placementFacts, type JobContext } from '../context/job-context.js';
 /** What reach decides: new placements, reasons for places that are there already, and refusals. */
 export interface ReachPlacing {
   readonly placements: readonly Placement[];
-  readonly joined: ReadonlyMap<Selected, Reason>;
+  readonly joined: ReadonlyMap<Selected, PlacementReason>;
   readonly refusals: readonly Refusal[];
 }
 
@@ -25,7 +31,7 @@ export function placeByReach(job: JobContext, selected: readonly Selected[]): Re
   for (const one of selected)
     for (const port of one.placement.ports) if (port.cls !== 'terminals') at.set(port, one);
   const placements: Placement[] = [];
-  const joined = new Map<Selected, Reason>();
+  const joined = new Map<Selected, PlacementReason>();
   const refusals: Refusal[] = [];
   for (const equipment of job.site.equipments) {
     for (const port of equipment.ports) {
@@ -37,7 +43,11 @@ export function placeByReach(job: JobContext, selected: readonly Selected[]): Re
         refusals.push({ port, rule: REACH_RULE.id, because: decision.because });
         continue;
       }
-      const reason: Reason = { rule: REACH_RULE, strength: decision.strength, because: decision.because };
+      const reason: PlacementReason = {
+        rule: REACH_RULE,
+        strength: decision.strength,
+        because: decision.because,
+      };
       const there = at.get(port);
       if (there) joined.set(there, reason);
       else if (!facts.worthProtecting || facts.protect === false) {

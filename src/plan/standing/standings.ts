@@ -1,3 +1,4 @@
+import { reason, reasonKey, stillText, type Said } from '../../model/reason.js';
 import type { NotPlaced, PlannedStanding } from '../../model/plan.js';
 import { BASES, STANDINGS, type Basis, type Standing, type Strength } from '../../model/words.js';
 import { ALL_RULES, FIT_RULES, PLACEMENT_RULES, REACH_RULE } from '../../rules/rulebook.js';
@@ -87,7 +88,7 @@ export function standingsOf(
 
 interface Stands {
   readonly standing: Standing;
-  readonly because: string;
+  readonly because: Said;
 }
 
 interface Book {
@@ -106,7 +107,7 @@ function openBook(): Book {
         entries = new Map();
         byRule.set(rule, entries);
       }
-      const key = because === '' ? standing : `${standing}|${because}`;
+      const key = because === '' ? standing : `${standing}|${reasonKey(because)}`;
       const there = entries.get(key);
       if (!there) entries.set(key, { rule, standing, at: at === '' ? [] : [at], because });
       else if (at !== '') there.at.push(at);
@@ -128,7 +129,7 @@ function openBook(): Book {
 }
 
 const rank = ({ standing }: PlannedStanding): number => STANDINGS.indexOf(standing);
-const not = (because: string): Stands => ({ standing: 'does not apply', because });
+const not = (because: Said): Stands => ({ standing: 'does not apply', because });
 const MET: Stands = { standing: 'met', because: '' };
 /** A rule that places is met as it asks: what is recommended here no code requires. */
 const AS_PLACED: { readonly [S in Strength]: Stands } = {
@@ -172,8 +173,14 @@ function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
 const ofParts = keeper<ReadonlyMap<string, Stands>>();
 
 /** Nothing is met by a part that is held against a bound alone: what the place really asks isn't known. */
-function doubtful(stands: Stands, { bound }: { readonly bound?: string | undefined }): Stands {
+function doubtful(stands: Stands, { bound }: { readonly bound?: Said | undefined }): Stands {
   return stands === MET && bound !== undefined ? { standing: 'to confirm', because: bound } : stands;
+}
+
+/** Several reasons as one, each once. */
+function allOf(reasons: readonly Said[]): Said {
+  const each = [...new Map(reasons.map((one) => [reasonKey(one), one])).values()];
+  return each.length === 1 && each[0] !== undefined ? each[0] : reason('several', { reasons: each });
 }
 
 /** The rules about parts that ask something here. */
@@ -182,7 +189,7 @@ function standingsOfPart(job: JobContext, from: Selected): ReadonlyMap<string, S
   if (!held) return assessed(job, from);
   // A part is held against one demand, which has every other fact that decides here.
   const { sccrState, sccrBecause, withstand } = requirement;
-  const key = `${sccrState}|${withstand === undefined}|${sccrBecause}`;
+  const key = `${sccrState}|${withstand === undefined}|${reasonKey(sccrBecause)}`;
   return ofParts(held, key, () => assessed(job, from));
 }
 
@@ -194,7 +201,7 @@ function assessed(job: JobContext, from: Selected): ReadonlyMap<string, Stands> 
   for (const rule of FIT_RULES) {
     if (rule.outside?.(place) !== undefined) continue;
     const doubts = unsettled.filter((u) => u.rule === rule.id);
-    const because = [...new Set(doubts.map((u) => u.because))].join('; ');
+    const because = allOf(doubts.map((u) => u.because));
     if (!part) found.set(rule.id, existing === '' ? OPEN : NOT_KNOWN);
     else if (!held) found.set(rule.id, NOT_RATED);
     else if (doubts.length === 0) found.set(rule.id, MET);
@@ -218,9 +225,11 @@ function notPlacedBy(rule: string, job: JobContext, overruled: Overruled, book: 
 /** Rules that are met where nothing is placed because the list says so. */
 const WAIVING: ReadonlySet<string> = new Set(['place/asked', 'place/far-end-exempt']);
 
-function refused(rule: string, because: string, open: boolean): Stands {
+function refused(rule: string, because: Said, open: boolean): Stands {
   if (open) return { standing: 'open', because };
-  return WAIVING.has(rule) && because.startsWith('the list ') ? { standing: 'met', because } : not(because);
+  return WAIVING.has(rule) && stillText(because).startsWith('the list ')
+    ? { standing: 'met', because }
+    : not(because);
 }
 
 /** Another rule that no protector rests on: why it asks for nothing at each. */

@@ -1,3 +1,4 @@
+import type { Said } from '../../model/reason.js';
 import { isNec, type Basis } from '../../model/words.js';
 import type { Candidate } from '../choose/choose.js';
 import type { Requirement } from '../rate/rate.js';
@@ -5,7 +6,7 @@ import type { Requirement } from '../rate/rate.js';
 /** A rule that the part at a place fails, or that can't be said to be met there, and why. */
 interface Unsettled {
   readonly rule: string;
-  readonly because: string;
+  readonly because: Said;
   /** True where the part is known to fail; false where a person has to confirm. */
   readonly fails: boolean;
 }
@@ -22,7 +23,7 @@ export function unsettledOf(basis: Basis, requirement: Requirement, held: Candid
     ...held.failures.map(({ rule, because }) => ({ rule, because, fails: true })),
     ...held.shortfalls.map(({ rule, says }) => ({ rule, because: says, fails: false })),
   ];
-  const confirm = (rule: string, because: string): void => {
+  const confirm = (rule: string, because: Said): void => {
     found.push({ rule, because, fails: false });
   };
   if (requirement.sccrState === 'unknown') confirm('rate/short-circuit', requirement.sccrBecause);

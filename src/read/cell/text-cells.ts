@@ -1,8 +1,8 @@
 import { FIELDS } from '../../model/fields.js';
 import type { Field } from '../../model/list.js';
 import { isOwnerLanguage, OWNER_LANGUAGE_CODES } from '../../words/languages.js';
-import { CELL_CUT, LANGUAGE_UNKNOWN } from '../../words/messages/list.js';
-import { note } from '../../words/message-kit.js';
+import { CELL_CUT, LANGUAGE_UNKNOWN } from '../../model/messages/list.js';
+import { note } from '../../model/message.js';
 import { shown } from '../../words/shown.js';
 import { readYesNo, saysNothing, wordKey } from './yes-no.js';
 import { wrongCell, type CellContext, type CellReading } from './cell-reading.js';

@@ -1,13 +1,13 @@
 import type { Catalogue, Part } from '../../model/catalogue.js';
 import type { OpenItem } from '../../model/message.js';
 import { UL_1449_ED5_VPR } from '../../model/ratings.js';
-import { itemAt, note } from '../../words/message-kit.js';
+import { itemAt, note } from '../../model/message.js';
 import {
   PART_CELL_IGNORED,
   PART_LEFT_OUT,
   PART_TWICE,
   VPR_OFF_LIST,
-} from '../../words/messages/company-files.js';
+} from '../../model/messages/company-files.js';
 import { shown } from '../../words/shown.js';
 import { readWireSize } from '../cell/units.js';
 import { CATALOGUE_VOCABULARY, PART_FIELDS, type PartField } from './catalogue-fields.js';

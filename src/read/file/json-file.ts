@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { OpenItem } from '../../model/message.js';
-import { JSON_KEY_TWICE, JSON_KEY_WRONG, JSON_NOT_VALID } from '../../words/messages/list-file.js';
-import { itemAt, note } from '../../words/message-kit.js';
+import { JSON_KEY_TWICE, JSON_KEY_WRONG, JSON_NOT_VALID } from '../../model/messages/list-file.js';
+import { itemAt, note } from '../../model/message.js';
 import { shown } from '../../words/shown.js';
 import { keysTwice } from './json-keys.js';
 import { readBytes } from './sources.js';

@@ -1,8 +1,8 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, extname, join, resolve } from 'node:path';
 import type { OpenItem } from '../../model/message.js';
-import { FILE_NOT_READABLE, FILE_NOT_THERE, FOLDER_WITHOUT_LISTS } from '../../words/messages/list-file.js';
-import { itemAt, note, type MessageEntry } from '../../words/message-kit.js';
+import { FILE_NOT_READABLE, FILE_NOT_THERE, FOLDER_WITHOUT_LISTS } from '../../model/messages/list-file.js';
+import { itemAt, note, type MessageKind } from '../../model/message.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 
 /** The name of standard input on the command line and in messages. */
@@ -13,7 +13,7 @@ const LIST_ENDINGS = new Set(['.csv', '.tsv', '.txt']);
 export type FileReading =
   { readonly ok: true; readonly bytes: Uint8Array } | { readonly ok: false; readonly item: OpenItem };
 
-function at<P>(entry: MessageEntry<P>, p: P, file: string): OpenItem {
+function at<P extends object>(entry: MessageKind<P>, p: P, file: string): OpenItem {
   return itemAt(note(entry, p), { file, line: 0, column: '' });
 }
 

@@ -1,8 +1,8 @@
 import type { Fact, Stated } from '../../model/fact.js';
 import type { Field, JobFacts, JobField, JobList, ListRow, Sheet } from '../../model/list.js';
 import type { OpenItem } from '../../model/message.js';
-import { itemAt, note } from '../../words/message-kit.js';
-import { JOB_CONTRADICTS, JOB_WITHOUT_ROWS } from '../../words/messages/list.js';
+import { itemAt, note } from '../../model/message.js';
+import { JOB_CONTRADICTS, JOB_WITHOUT_ROWS } from '../../model/messages/list.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 import { shown } from '../../words/shown.js';
 import type { FactColumn } from '../table/fact-columns.js';

@@ -1,11 +1,11 @@
 import type { Field, JobField } from '../../model/list.js';
 import type { OpenItem } from '../../model/message.js';
-import { itemAt, note } from '../../words/message-kit.js';
+import { itemAt, note } from '../../model/message.js';
 import {
   JOB_FACTS_NO_JOB,
   JOB_FACTS_NO_JOB_COLUMN,
   JOB_FACTS_UNKNOWN_JOB,
-} from '../../words/messages/company-files.js';
+} from '../../model/messages/company-files.js';
 import { shown } from '../../words/shown.js';
 import { factColumns, type FactColumn } from '../table/fact-columns.js';
 import { headingIndex } from '../table/headings.js';

@@ -1,6 +1,6 @@
 import type { Field, Sheet } from '../../model/list.js';
-import { itemAt, note } from '../../words/message-kit.js';
-import { JOB_FROM_ABOVE, JOB_MISSING, JOB_OR_NOTE } from '../../words/messages/list.js';
+import { itemAt, note } from '../../model/message.js';
+import { JOB_FROM_ABOVE, JOB_MISSING, JOB_OR_NOTE } from '../../model/messages/list.js';
 import { shown } from '../../words/shown.js';
 import type { FactColumn } from '../table/fact-columns.js';
 import { draftOf, type JobDraft, type JobDrafts } from './job-drafts.js';

@@ -1,12 +1,12 @@
 import type { Fact } from '../../model/fact.js';
 import { FIELDS } from '../../model/fields.js';
 import type { Field, MissingModel, RowField, Sheet } from '../../model/list.js';
-import { itemAt, note } from '../../words/message-kit.js';
+import { itemAt, note } from '../../model/message.js';
 import {
   LIBRARY_KIND_CONTRADICTS,
   LIBRARY_NEAR,
   LIBRARY_OVERRIDDEN,
-} from '../../words/messages/company-files.js';
+} from '../../model/messages/company-files.js';
 import { modelKey } from '../../words/model-key.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 import { editDistance } from '../../words/closeness.js';

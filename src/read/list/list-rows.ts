@@ -1,8 +1,8 @@
 import type { Fact, Stated } from '../../model/fact.js';
 import { FIELD_NAMES } from '../../model/fields.js';
 import type { Field, ListRow, RowFacts, RowField, Sheet } from '../../model/list.js';
-import { itemAt, note } from '../../words/message-kit.js';
-import { KIND_MISSING, TAG_MISSING } from '../../words/messages/list.js';
+import { itemAt, note } from '../../model/message.js';
+import { KIND_MISSING, TAG_MISSING } from '../../model/messages/list.js';
 import { shown } from '../../words/shown.js';
 import type { FactColumn } from '../table/fact-columns.js';
 import type { JobDraft } from './job-drafts.js';

@@ -2,9 +2,9 @@ import type { Field, JobField, JobList, MissingModel, RowField, Sheet } from '..
 import type { OpenItem } from '../../model/message.js';
 import type { Settings } from '../../model/settings.js';
 import { BASES } from '../../model/words.js';
-import { itemAt, note } from '../../words/message-kit.js';
-import { NO_ROWS } from '../../words/messages/list-file.js';
-import { TAG_HEADING_MISSING } from '../../words/messages/list-heading.js';
+import { itemAt, note } from '../../model/message.js';
+import { NO_ROWS } from '../../model/messages/list-file.js';
+import { TAG_HEADING_MISSING } from '../../model/messages/list-heading.js';
 import { bareLengthIsFeet } from '../cell/bare-length.js';
 import type { Column } from '../table/columns.js';
 import { factColumns, type FactColumn } from '../table/fact-columns.js';

@@ -1,6 +1,6 @@
 import type { Place } from '../../model/fact.js';
 import type { Note, OpenItem } from '../../model/message.js';
-import { itemAt, note } from '../../words/message-kit.js';
+import { itemAt, note } from '../../model/message.js';
 import {
   HEADING_NEAR,
   HEADING_UNIT,
@@ -8,7 +8,7 @@ import {
   HEADINGS_MANY_UNKNOWN,
   HEADINGS_SAME_FIELD,
   HEADING_TWO_FIELDS,
-} from '../../words/messages/list-heading.js';
+} from '../../model/messages/list-heading.js';
 import { editDistance, nearest } from '../../words/closeness.js';
 import { shown } from '../../words/shown.js';
 import { unitOf, type Dimension, type Unit } from '../cell/units.js';

@@ -1,5 +1,5 @@
 import type { OpenItem } from '../../model/message.js';
-import { itemAt, note, type MessageEntry } from '../../words/message-kit.js';
+import { itemAt, note, type MessageKind } from '../../model/message.js';
 import {
   CONTROL_CHARACTERS,
   ENCODING_GUESSED,
@@ -10,9 +10,9 @@ import {
   QUOTE_STRAY,
   ROWS_LEFT_OUT,
   UNSEEN_REMOVED,
-} from '../../words/messages/list-file.js';
-import { COLUMN_WITHOUT_HEADING, HEADING_AGAIN, NO_HEADING } from '../../words/messages/list-heading.js';
-import { CELLS_SURPLUS } from '../../words/messages/list.js';
+} from '../../model/messages/list-file.js';
+import { COLUMN_WITHOUT_HEADING, HEADING_AGAIN, NO_HEADING } from '../../model/messages/list-heading.js';
+import { CELLS_SURPLUS } from '../../model/messages/list.js';
 import type { DecimalMark } from '../cell/numbers.js';
 import { shown } from '../../words/shown.js';
 import { bodyOf, type Aside, type Body, type LeftOut } from './body.js';
@@ -96,7 +96,7 @@ interface Faults {
 const LARGEST_FILE = 200e6;
 
 /** Puts a note of a file to its line. */
-function at<P>(entry: MessageEntry<P>, p: P, file: string, line: number): OpenItem {
+function at<P extends object>(entry: MessageKind<P>, p: P, file: string, line: number): OpenItem {
   return itemAt(note(entry, p), { file, line, column: '' });
 }
 

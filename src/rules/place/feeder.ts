@@ -1,7 +1,7 @@
 import type { PlacedNote } from '../../model/message.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
-import { about } from '../../words/message-kit.js';
-import { PLACE_MESSAGES } from '../../words/messages/place.js';
+import { about } from '../../model/message.js';
+import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import { list } from '../../words/figures.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { sources } from '../sources.js';

@@ -1,8 +1,8 @@
 import type { PlacedNote } from '../../model/message.js';
 import type { Given, PlacementDecision, RunFacts } from '../../model/rule.js';
 import type { Strength } from '../../model/words.js';
-import { about } from '../../words/message-kit.js';
-import { PLACE_MESSAGES } from '../../words/messages/place.js';
+import { about } from '../../model/message.js';
+import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import { length } from '../../words/figures.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { NEC, practice, sources } from '../sources.js';

@@ -1,6 +1,6 @@
 import type { Given, PlacementDecision } from '../../model/rule.js';
-import { about } from '../../words/message-kit.js';
-import { PLACE_MESSAGES } from '../../words/messages/place.js';
+import { about } from '../../model/message.js';
+import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 

@@ -1,8 +1,8 @@
 import { highestContinuousToGround } from '../../electrical/continuous-voltage.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
-import { about } from '../../words/message-kit.js';
-import { FACT_MESSAGES, RATE_MESSAGES } from '../../words/messages/rate.js';
+import { about } from '../../model/message.js';
+import { FACT_MESSAGES, RATE_MESSAGES } from '../../model/messages/rate.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
 import { ALL, NEC, practice, sources } from '../sources.js';
 

@@ -1,8 +1,8 @@
 import { controlCircuitVoltage } from '../../electrical/control.js';
 import { statedAt } from '../../electrical/working.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
-import { about } from '../../words/message-kit.js';
-import { FACT_MESSAGES } from '../../words/messages/rate.js';
+import { about } from '../../model/message.js';
+import { FACT_MESSAGES } from '../../model/messages/rate.js';
 import { cited } from '../../words/origin.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
 import { ALL, practice, sources } from '../sources.js';

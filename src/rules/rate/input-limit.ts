@@ -1,8 +1,8 @@
 import { taken, workingOf } from '../../electrical/working.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import type { PortClass } from '../../model/words.js';
-import { about } from '../../words/message-kit.js';
-import { FACT_MESSAGES } from '../../words/messages/rate.js';
+import { about } from '../../model/message.js';
+import { FACT_MESSAGES } from '../../model/messages/rate.js';
 import { cited } from '../../words/origin.js';
 import type { AnyRatingRule, ConverterFacts, RatingFacts } from '../rating-facts.js';
 import { ALL, practice, sources } from '../sources.js';

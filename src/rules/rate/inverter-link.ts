@@ -2,8 +2,8 @@ import { arrayFloorFromInverter } from '../../electrical/continuous-voltage.js';
 import type { Working } from '../../model/fact.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { figure } from '../../words/figures.js';
-import { about } from '../../words/message-kit.js';
-import { FACT_MESSAGES, RATE_MESSAGES } from '../../words/messages/rate.js';
+import { about } from '../../model/message.js';
+import { FACT_MESSAGES, RATE_MESSAGES } from '../../model/messages/rate.js';
 import type { AnyRatingRule, ConverterFacts, RatingFacts } from '../rating-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 

@@ -1,72 +1,55 @@
-import type { MessageEntry } from '../message-kit.js';
+import { BATCH_MESSAGES } from '../../model/messages/batch.js';
+import { says } from '../message-kit.js';
 
 /** Stands after the sentence that says why a job failed. */
 export const PACK_NOT_MADE =
   'The pack of this job was not made; what its folder holds, if anything, is older.';
 
-/** Messages of the batch as a whole, and of jobs that failed. */
-export const BATCH_MESSAGES = {
-  programFault: {
-    code: 'batch/program-fault',
-    severity: 'conflict',
+/** Words of the messages of model/messages/batch.ts. */
+export const BATCH_WORDS = [
+  says(BATCH_MESSAGES.programFault, {
     title: 'A fault of the program met one job',
-    message: (p: { what: string }) => `The program met a fault of its own: ${p.what.replace(/[.\s]+$/, '')}.`,
+    message: (p) => `The program met a fault of its own: ${p.what.replace(/[.\s]+$/, '')}.`,
     found: (p) => p.what,
     expected: 'no fault',
     hint: 'Run this job by itself (--job) with --verbose, and report what it prints.',
-    who: 'office',
-  } satisfies MessageEntry<{ what: string }>,
-  noSuchJob: {
-    code: 'batch/no-such-job',
-    severity: 'conflict',
+  }),
+  says(BATCH_MESSAGES.noSuchJob, {
     title: 'The lists hold no such job',
-    message: (p: { job: string; nearest: string }) =>
+    message: (p) =>
       `The lists hold no job ${p.job}${p.nearest === '' ? '' : `; the nearest is ${p.nearest}`}.`,
     found: (p) => p.job,
     expected: 'the id of a job on the lists',
     hint: 'Correct --job, or leave it out for all jobs.',
-    who: 'office',
-  } satisfies MessageEntry<{ job: string; nearest: string }>,
-  interrupted: {
-    code: 'batch/interrupted',
-    severity: 'conflict',
+  }),
+  says(BATCH_MESSAGES.interrupted, {
     title: 'The run was stopped',
-    message: (p: { done: number; all: number }) =>
+    message: (p) =>
       `The run was stopped after ${p.done} of ${p.all} jobs: this report ends there, and order-list.csv and missing-models.csv are those of the last whole run.`,
     found: (p) => `${p.done} of ${p.all} jobs`,
     expected: 'a run that reaches its end',
     hint: 'Run the same command again: it makes what is left.',
-    who: 'office',
-  } satisfies MessageEntry<{ done: number; all: number }>,
-  folderLeft: {
-    code: 'batch/folder-left',
-    severity: 'confirm',
+  }),
+  says(BATCH_MESSAGES.folderLeft, {
     title: 'A folder of a job that no list names',
-    message: (p: { folder: string }) =>
+    message: (p) =>
       `The folder ${p.folder} holds the pack of a job that no list names any more; it is left as it is.`,
     found: (p) => p.folder,
     expected: 'a folder for each job on the lists',
     hint: 'Delete it if the job is given up, or put the job back on a list.',
-    who: 'office',
-  } satisfies MessageEntry<{ folder: string }>,
-  noPhotos: {
-    code: 'batch/no-photos',
-    severity: 'conflict',
+  }),
+  says(BATCH_MESSAGES.noPhotos, {
     title: 'The folder of photos is not there',
-    message: (p: { folder: string }) => `There is no folder ${p.folder} of photos.`,
+    message: (p) => `There is no folder ${p.folder} of photos.`,
     found: (p) => p.folder,
     expected: 'a folder with a folder for each job',
     hint: 'Correct --photos, or leave it out.',
-    who: 'office',
-  } satisfies MessageEntry<{ folder: string }>,
-  pictureNotUsed: {
-    code: 'batch/picture-not-used',
-    severity: 'confirm',
+  }),
+  says(BATCH_MESSAGES.pictureNotUsed, {
     title: "A picture can't be used",
-    message: (p: { path: string; because: string }) => `The picture ${p.path} isn't used: ${p.because}.`,
+    message: (p) => `The picture ${p.path} isn't used: ${p.because}.`,
     found: (p) => p.path,
     expected: 'a PNG, JPEG or SVG of at most 20 MB',
     hint: 'Save it as one of those, or take it out.',
-    who: 'office',
-  } satisfies MessageEntry<{ path: string; because: string }>,
-};
+  }),
+];

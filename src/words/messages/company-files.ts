@@ -1,170 +1,116 @@
-import type { MessageEntry } from '../message-kit.js';
+import {
+  LIBRARY_MODEL_MISSING,
+  LIBRARY_MODEL_TWICE,
+  LIBRARY_OVERRIDDEN,
+  LIBRARY_KIND_CONTRADICTS,
+  LIBRARY_NEAR,
+  JOB_FACTS_NO_JOB_COLUMN,
+  JOB_FACTS_NO_JOB,
+  JOB_FACTS_UNKNOWN_JOB,
+  PART_LEFT_OUT,
+  PART_CELL_IGNORED,
+  PART_TWICE,
+  VPR_OFF_LIST,
+  PART_FITS_NOTHING,
+} from '../../model/messages/company-files.js';
+import { says } from '../message-kit.js';
 
-/** Messages about the company's files: equipment library, catalogue, job facts. */
-
-export const LIBRARY_MODEL_MISSING: MessageEntry<object> = {
-  code: 'library/model-missing',
-  severity: 'confirm',
-  title: 'A row of the equipment library names no maker or no model',
-  message: () => 'A row of the equipment library names no maker or no model; it is left out.',
-  expected: 'a maker and a model',
-  hint: 'Fill them in.',
-  who: 'office',
-};
-
-export const LIBRARY_MODEL_TWICE: MessageEntry<{ maker: string; model: string; line: number }> = {
-  code: 'library/model-twice',
-  severity: 'conflict',
-  title: 'A model stands in the equipment library twice',
-  message: ({ maker, model, line }) =>
-    `${maker} ${model} stands in the library on line ${line} already; this row is left out.`,
-  found: ({ maker, model }) => `${maker} ${model}`,
-  expected: 'one row for each model',
-  hint: 'Leave the row that is true.',
-  who: 'office',
-};
-
-export const LIBRARY_OVERRIDDEN: MessageEntry<{
-  tag: string;
-  field: string;
-  list: string;
-  library: string;
-  libraryPlace: string;
-}> = {
-  code: 'library/overridden',
-  severity: 'confirm',
-  title: 'The list states a fact otherwise than the equipment library',
-  message: ({ tag, field, list, library, libraryPlace }) =>
-    `The ${field} of ${tag} is "${list}" on the list and "${library}" in the library (${libraryPlace}); the list's is used.`,
-  found: ({ list }) => list,
-  expected: ({ library }) => library,
-  hint: 'Correct the list or the library.',
-  who: 'office',
-};
-
-export const LIBRARY_KIND_CONTRADICTS: MessageEntry<{
-  tag: string;
-  list: string;
-  library: string;
-  libraryPlace: string;
-  model: string;
-}> = {
-  code: 'library/kind-contradicts',
-  severity: 'conflict',
-  title: 'The kind on the list is not the kind of the model in the equipment library',
-  message: ({ tag, list, library, libraryPlace, model }) =>
-    `${tag} is of kind ${list} on the list, but its model ${model} is of kind ${library} in the library (${libraryPlace}); both can't be true.`,
-  found: ({ list }) => list,
-  expected: ({ library }) => library,
-  hint: 'Correct the kind or the model on the list, or the library.',
-  who: 'designer',
-};
-
-export const LIBRARY_NEAR: MessageEntry<{ tag: string; model: string; near: string; nearPlace: string }> = {
-  code: 'library/near-miss',
-  severity: 'confirm',
-  title: 'A model is not in the equipment library, but one like it is',
-  message: ({ tag, model, nearPlace }) =>
-    `The model ${model} of ${tag} is not in the library; one like it is (${nearPlace}).`,
-  found: ({ model }) => model,
-  expected: ({ near }) => near,
-  hint: ({ near }) => `Write ${near} if that is meant; else add the model to the library.`,
-  who: 'designer',
-};
-
-export const JOB_FACTS_NO_JOB_COLUMN: MessageEntry<{ path: string }> = {
-  code: 'job-facts/no-job-column',
-  severity: 'conflict',
-  title: 'A file of job facts has no job column',
-  message: ({ path }) => `${path} has no column that says of which job its facts are.`,
-  expected: 'a heading job',
-  hint: 'Add a column with the id of the job.',
-  who: 'office',
-};
-
-export const JOB_FACTS_NO_JOB: MessageEntry<object> = {
-  code: 'job-facts/no-job',
-  severity: 'confirm',
-  title: 'A row of job facts names no job',
-  message: () => 'A row of job facts names no job; it is left out.',
-  expected: 'the id of a job',
-  hint: 'Write the id of the job in the row.',
-  who: 'office',
-};
-
-export const JOB_FACTS_UNKNOWN_JOB: MessageEntry<{ job: string }> = {
-  code: 'job-facts/unknown-job',
-  severity: 'confirm',
-  title: 'Job facts are of a job that no list names',
-  message: ({ job }) => `There are facts of the job ${job}, and no list names it.`,
-  found: ({ job }) => job,
-  expected: 'the id of a job on a list',
-  hint: 'Correct the id, or give the list of that job too.',
-  who: 'office',
-};
-
-export const PART_LEFT_OUT: MessageEntry<{ part: string; because: string; found: string; expected: string }> =
-  {
-    code: 'catalogue/part-left-out',
-    severity: 'confirm',
+/** Words of the messages of model/messages/company-files.ts. */
+export const COMPANY_FILES_WORDS = [
+  says(LIBRARY_MODEL_MISSING, {
+    title: 'A row of the equipment library names no maker or no model',
+    message: () => 'A row of the equipment library names no maker or no model; it is left out.',
+    expected: 'a maker and a model',
+    hint: 'Fill them in.',
+  }),
+  says(LIBRARY_MODEL_TWICE, {
+    title: 'A model stands in the equipment library twice',
+    message: ({ maker, model, line }) =>
+      `${maker} ${model} stands in the library on line ${line} already; this row is left out.`,
+    found: ({ maker, model }) => `${maker} ${model}`,
+    expected: 'one row for each model',
+    hint: 'Leave the row that is true.',
+  }),
+  says(LIBRARY_OVERRIDDEN, {
+    title: 'The list states a fact otherwise than the equipment library',
+    message: ({ tag, field, list, library, libraryPlace }) =>
+      `The ${field} of ${tag} is "${list}" on the list and "${library}" in the library (${libraryPlace}); the list's is used.`,
+    found: ({ list }) => list,
+    expected: ({ library }) => library,
+    hint: 'Correct the list or the library.',
+  }),
+  says(LIBRARY_KIND_CONTRADICTS, {
+    title: 'The kind on the list is not the kind of the model in the equipment library',
+    message: ({ tag, list, library, libraryPlace, model }) =>
+      `${tag} is of kind ${list} on the list, but its model ${model} is of kind ${library} in the library (${libraryPlace}); both can't be true.`,
+    found: ({ list }) => list,
+    expected: ({ library }) => library,
+    hint: 'Correct the kind or the model on the list, or the library.',
+  }),
+  says(LIBRARY_NEAR, {
+    title: 'A model is not in the equipment library, but one like it is',
+    message: ({ tag, model, nearPlace }) =>
+      `The model ${model} of ${tag} is not in the library; one like it is (${nearPlace}).`,
+    found: ({ model }) => model,
+    expected: ({ near }) => near,
+    hint: ({ near }) => `Write ${near} if that is meant; else add the model to the library.`,
+  }),
+  says(JOB_FACTS_NO_JOB_COLUMN, {
+    title: 'A file of job facts has no job column',
+    message: ({ path }) => `${path} has no column that says of which job its facts are.`,
+    expected: 'a heading job',
+    hint: 'Add a column with the id of the job.',
+  }),
+  says(JOB_FACTS_NO_JOB, {
+    title: 'A row of job facts names no job',
+    message: () => 'A row of job facts names no job; it is left out.',
+    expected: 'the id of a job',
+    hint: 'Write the id of the job in the row.',
+  }),
+  says(JOB_FACTS_UNKNOWN_JOB, {
+    title: 'Job facts are of a job that no list names',
+    message: ({ job }) => `There are facts of the job ${job}, and no list names it.`,
+    found: ({ job }) => job,
+    expected: 'the id of a job on a list',
+    hint: 'Correct the id, or give the list of that job too.',
+  }),
+  says(PART_LEFT_OUT, {
     title: 'A part of the catalogue cannot be used and is left out',
     message: ({ part, because }) => `${part} is left out of the catalogue: ${because}.`,
     found: ({ found }) => found,
     expected: ({ expected }) => expected,
     hint: 'Correct the row; the part is chosen for nothing until then.',
-    who: 'office',
-  };
-
-export const PART_CELL_IGNORED: MessageEntry<{
-  part: string;
-  field: string;
-  because: string;
-  found: string;
-  expected: string;
-}> = {
-  code: 'catalogue/cell-ignored',
-  severity: 'confirm',
-  title: 'A cell of the catalogue that decides nothing cannot be understood',
-  message: ({ part, field, because }) =>
-    `The ${field} of ${part} can't be understood: ${because}; it is taken as blank.`,
-  found: ({ found }) => found,
-  expected: ({ expected }) => expected,
-  hint: 'Correct the cell.',
-  who: 'office',
-};
-
-export const PART_TWICE: MessageEntry<{ part: string; line: number }> = {
-  code: 'catalogue/part-twice',
-  severity: 'confirm',
-  title: 'A part stands in the catalogue twice',
-  message: ({ part, line }) =>
-    `${part} stands in the catalogue on line ${line} already; this row is left out.`,
-  found: ({ part }) => part,
-  expected: 'one row for each part',
-  hint: 'Leave the row that is true.',
-  who: 'office',
-};
-
-export const VPR_OFF_LIST: MessageEntry<{ part: string; up: number; list: readonly number[] }> = {
-  code: 'catalogue/vpr-off-list',
-  severity: 'confirm',
-  title: 'A voltage protection rating is none that UL 1449 knows',
-  message: ({ part, up }) =>
-    `The VPR of ${part} is ${up} V, which is not on the standard's list; it can't be compared with the others.`,
-  found: ({ up }) => `${up} V`,
-  expected: ({ list }) => `one of ${list.join(', ')} V (UL 1449, value from memory)`,
-  hint: 'Look whether it is a rating of an older edition, or an Up to IEC 61643 (then up_basis is Up).',
-  who: 'office',
-};
-
-export const PART_FITS_NOTHING: MessageEntry<{ part: string; because: string }> = {
-  code: 'catalogue/part-fits-nothing',
-  severity: 'confirm',
-  title: 'A part of the catalogue fits none of the usual circuits',
-  message: ({ part, because }) =>
-    `${part} fits none of the AC systems and usual DC circuits, so it is chosen hardly anywhere. The nearest: ${because}.`,
-  found: ({ because }) => because,
-  expected: 'a part that some circuit can take',
-  hint: 'Look whether a cell of its row is blank or wrong.',
-  who: 'office',
-};
+  }),
+  says(PART_CELL_IGNORED, {
+    title: 'A cell of the catalogue that decides nothing cannot be understood',
+    message: ({ part, field, because }) =>
+      `The ${field} of ${part} can't be understood: ${because}; it is taken as blank.`,
+    found: ({ found }) => found,
+    expected: ({ expected }) => expected,
+    hint: 'Correct the cell.',
+  }),
+  says(PART_TWICE, {
+    title: 'A part stands in the catalogue twice',
+    message: ({ part, line }) =>
+      `${part} stands in the catalogue on line ${line} already; this row is left out.`,
+    found: ({ part }) => part,
+    expected: 'one row for each part',
+    hint: 'Leave the row that is true.',
+  }),
+  says(VPR_OFF_LIST, {
+    title: 'A voltage protection rating is none that UL 1449 knows',
+    message: ({ part, up }) =>
+      `The VPR of ${part} is ${up} V, which is not on the standard's list; it can't be compared with the others.`,
+    found: ({ up }) => `${up} V`,
+    expected: ({ list }) => `one of ${list.join(', ')} V (UL 1449, value from memory)`,
+    hint: 'Look whether it is a rating of an older edition, or an Up to IEC 61643 (then up_basis is Up).',
+  }),
+  says(PART_FITS_NOTHING, {
+    title: 'A part of the catalogue fits none of the usual circuits',
+    message: ({ part, because }) =>
+      `${part} fits none of the AC systems and usual DC circuits, so it is chosen hardly anywhere. The nearest: ${because}.`,
+    found: ({ because }) => because,
+    expected: 'a part that some circuit can take',
+    hint: 'Look whether a cell of its row is blank or wrong.',
+  }),
+];

@@ -1,131 +1,102 @@
-import type { MessageEntry } from '../message-kit.js';
+import {
+  NO_HEADING,
+  COLUMN_WITHOUT_HEADING,
+  HEADING_UNKNOWN,
+  HEADING_AGAIN,
+  HEADING_NEAR,
+  HEADINGS_MANY_UNKNOWN,
+  HEADINGS_SAME_FIELD,
+  HEADING_UNIT,
+  HEADING_TWO_FIELDS,
+  MAP_HEADING_TWICE,
+  TAG_HEADING_MISSING,
+} from '../../model/messages/list-heading.js';
+import { says } from '../message-kit.js';
 
-/** Messages about headings and column maps. */
-
-export const NO_HEADING: MessageEntry<{ path: string; first: string }> = {
-  code: 'heading/none',
-  severity: 'conflict',
-  title: 'No line of the file is a heading that is understood',
-  message: ({ path }) => `${path} has no heading line that is understood.`,
-  found: ({ first }) => first,
-  expected: 'a line of headings such as job, tag, kind, connects_to',
-  hint: 'Add a heading line; or name its line by --heading-line, and say in a column map which heading means what.',
-  who: 'office',
-};
-
-export const COLUMN_WITHOUT_HEADING: MessageEntry<{ column: number }> = {
-  code: 'heading/blank',
-  severity: 'confirm',
-  title: 'A column has cells and no heading',
-  message: ({ column }) => `Column ${column} has no heading; its cells are not read.`,
-  expected: 'a heading over every column',
-  hint: 'Give the column a heading if its cells matter.',
-  who: 'office',
-};
-
-export const HEADING_UNKNOWN: MessageEntry<{ heading: string; near: string }> = {
-  code: 'heading/unknown',
-  severity: 'confirm',
-  title: 'A heading is not known',
-  message: ({ heading }) => `The heading "${heading}" is not known; its cells are not read.`,
-  found: ({ heading }) => heading,
-  expected: 'a field of the equipment list, or a term that is known for it',
-  hint: ({ near }) =>
-    near === ''
-      ? 'Say in a column map which field it is, or null to leave it out.'
-      : `The nearest field is ${near}; write ${near} if that is meant, or say so in a column map.`,
-  who: 'office',
-};
-
-export const HEADING_AGAIN: MessageEntry<{ found: string }> = {
-  code: 'heading/again',
-  severity: 'conflict',
-  title: 'Another heading stands among the rows',
-  message: () =>
-    'Another heading stands among the rows, for other columns or units; neither it nor what is under it is read.',
-  found: ({ found }) => found,
-  expected: 'one heading for the whole file',
-  hint: 'Put what is under it into a file of its own.',
-  who: 'office',
-};
-
-export const HEADING_NEAR: MessageEntry<{ heading: string; field: string }> = {
-  code: 'heading/near',
-  severity: 'conflict',
-  title: 'A heading looks like a field misspelt',
-  message: ({ heading, field }) =>
-    `Is the heading "${heading}" meant to be ${field}? Its cells are not read until that is settled.`,
-  found: ({ heading }) => heading,
-  expected: ({ field }) => field,
-  hint: ({ field }) =>
-    `Correct the heading, or say in a column map that it is ${field}, or null to leave it out.`,
-  who: 'office',
-};
-
-export const HEADINGS_MANY_UNKNOWN: MessageEntry<{ count: number; first: string }> = {
-  code: 'heading/many-unknown',
-  severity: 'confirm',
-  title: 'Many more headings are not known',
-  message: ({ count, first }) =>
-    `${count} more headings are not known, from "${first}" on; their cells are not read.`,
-  found: ({ first }) => first,
-  expected: 'fields of the equipment list',
-  hint: 'Look at them all with the columns command.',
-  who: 'office',
-};
-
-export const HEADINGS_SAME_FIELD: MessageEntry<{ field: string; headings: readonly string[] }> = {
-  code: 'heading/same-field',
-  severity: 'conflict',
-  title: 'Two headings mean one field',
-  message: ({ field, headings }) => `${headings.join(' and ')} both mean ${field}; neither is read.`,
-  found: ({ headings }) => headings.join('; '),
-  expected: ({ field }) => `one heading for ${field}`,
-  hint: 'Say in a column map which of them it is, and null for the other.',
-  who: 'office',
-};
-
-export const HEADING_UNIT: MessageEntry<{ field: string; heading: string; unit: string }> = {
-  code: 'heading/unit',
-  severity: 'conflict',
-  title: 'The unit of a heading does not fit its field',
-  message: ({ field, heading, unit }) =>
-    `The unit "${unit}" of the heading "${heading}" is no unit of ${field}; its cells are not read.`,
-  found: ({ unit }) => unit,
-  expected: ({ field }) => `a unit of ${field}`,
-  hint: 'Correct the unit, or state it in a column map.',
-  who: 'office',
-};
-
-export const HEADING_TWO_FIELDS: MessageEntry<{ heading: string; fields: string }> = {
-  code: 'heading/two-fields',
-  severity: 'conflict',
-  title: 'One heading means two fields',
-  message: ({ heading, fields }) => `The heading "${heading}" means ${fields}; its cells are not read.`,
-  found: ({ heading }) => heading,
-  expected: 'one field under each heading',
-  hint: 'Export the two in columns of their own, or say in a column map which one it is.',
-  who: 'office',
-};
-
-export const MAP_HEADING_TWICE: MessageEntry<{ path: string; headings: readonly string[] }> = {
-  code: 'map/heading-twice',
-  severity: 'conflict',
-  title: 'The column map names one heading twice',
-  message: ({ path, headings }) =>
-    `${path} says of ${headings.map((h) => `"${h}"`).join(' and ')} what they mean, and they are one heading.`,
-  found: ({ headings }) => headings.join('; '),
-  expected: 'one entry for each heading; case and blanks do not count',
-  hint: 'Leave one of them; the second heading of a text is written with #2 after it.',
-  who: 'office',
-};
-
-export const TAG_HEADING_MISSING: MessageEntry<object> = {
-  code: 'heading/tag-missing',
-  severity: 'missing',
-  title: 'A list has no column of tags',
-  message: () => 'The list has no column of tags; its rows are called by their lines (row-2, row-3).',
-  expected: 'a column with a tag for each equipment',
-  hint: 'Add tags, so that connections and labels can name the equipment.',
-  who: 'designer',
-};
+/** Words of the messages of model/messages/list-heading.ts. */
+export const LIST_HEADING_WORDS = [
+  says(NO_HEADING, {
+    title: 'No line of the file is a heading that is understood',
+    message: ({ path }) => `${path} has no heading line that is understood.`,
+    found: ({ first }) => first,
+    expected: 'a line of headings such as job, tag, kind, connects_to',
+    hint: 'Add a heading line; or name its line by --heading-line, and say in a column map which heading means what.',
+  }),
+  says(COLUMN_WITHOUT_HEADING, {
+    title: 'A column has cells and no heading',
+    message: ({ column }) => `Column ${column} has no heading; its cells are not read.`,
+    expected: 'a heading over every column',
+    hint: 'Give the column a heading if its cells matter.',
+  }),
+  says(HEADING_UNKNOWN, {
+    title: 'A heading is not known',
+    message: ({ heading }) => `The heading "${heading}" is not known; its cells are not read.`,
+    found: ({ heading }) => heading,
+    expected: 'a field of the equipment list, or a term that is known for it',
+    hint: ({ near }) =>
+      near === ''
+        ? 'Say in a column map which field it is, or null to leave it out.'
+        : `The nearest field is ${near}; write ${near} if that is meant, or say so in a column map.`,
+  }),
+  says(HEADING_AGAIN, {
+    title: 'Another heading stands among the rows',
+    message: () =>
+      'Another heading stands among the rows, for other columns or units; neither it nor what is under it is read.',
+    found: ({ found }) => found,
+    expected: 'one heading for the whole file',
+    hint: 'Put what is under it into a file of its own.',
+  }),
+  says(HEADING_NEAR, {
+    title: 'A heading looks like a field misspelt',
+    message: ({ heading, field }) =>
+      `Is the heading "${heading}" meant to be ${field}? Its cells are not read until that is settled.`,
+    found: ({ heading }) => heading,
+    expected: ({ field }) => field,
+    hint: ({ field }) =>
+      `Correct the heading, or say in a column map that it is ${field}, or null to leave it out.`,
+  }),
+  says(HEADINGS_MANY_UNKNOWN, {
+    title: 'Many more headings are not known',
+    message: ({ count, first }) =>
+      `${count} more headings are not known, from "${first}" on; their cells are not read.`,
+    found: ({ first }) => first,
+    expected: 'fields of the equipment list',
+    hint: 'Look at them all with the columns command.',
+  }),
+  says(HEADINGS_SAME_FIELD, {
+    title: 'Two headings mean one field',
+    message: ({ field, headings }) => `${headings.join(' and ')} both mean ${field}; neither is read.`,
+    found: ({ headings }) => headings.join('; '),
+    expected: ({ field }) => `one heading for ${field}`,
+    hint: 'Say in a column map which of them it is, and null for the other.',
+  }),
+  says(HEADING_UNIT, {
+    title: 'The unit of a heading does not fit its field',
+    message: ({ field, heading, unit }) =>
+      `The unit "${unit}" of the heading "${heading}" is no unit of ${field}; its cells are not read.`,
+    found: ({ unit }) => unit,
+    expected: ({ field }) => `a unit of ${field}`,
+    hint: 'Correct the unit, or state it in a column map.',
+  }),
+  says(HEADING_TWO_FIELDS, {
+    title: 'One heading means two fields',
+    message: ({ heading, fields }) => `The heading "${heading}" means ${fields}; its cells are not read.`,
+    found: ({ heading }) => heading,
+    expected: 'one field under each heading',
+    hint: 'Export the two in columns of their own, or say in a column map which one it is.',
+  }),
+  says(MAP_HEADING_TWICE, {
+    title: 'The column map names one heading twice',
+    message: ({ path, headings }) =>
+      `${path} says of ${headings.map((h) => `"${h}"`).join(' and ')} what they mean, and they are one heading.`,
+    found: ({ headings }) => headings.join('; '),
+    expected: 'one entry for each heading; case and blanks do not count',
+    hint: 'Leave one of them; the second heading of a text is written with #2 after it.',
+  }),
+  says(TAG_HEADING_MISSING, {
+    title: 'A list has no column of tags',
+    message: () => 'The list has no column of tags; its rows are called by their lines (row-2, row-3).',
+    expected: 'a column with a tag for each equipment',
+    hint: 'Add tags, so that connections and labels can name the equipment.',
+  }),
+];

@@ -1,0 +1,75 @@
+import { message } from '../message.js';
+
+/** Messages about the company's files: equipment library, catalogue, job facts. */
+
+export const LIBRARY_MODEL_MISSING = message<object>('library/model-missing', 'confirm', 'office');
+
+export const LIBRARY_MODEL_TWICE = message<{ maker: string; model: string; line: number }>(
+  'library/model-twice',
+  'conflict',
+  'office',
+);
+
+export const LIBRARY_OVERRIDDEN = message<{
+  tag: string;
+  field: string;
+  list: string;
+  library: string;
+  libraryPlace: string;
+}>('library/overridden', 'confirm', 'office');
+
+export const LIBRARY_KIND_CONTRADICTS = message<{
+  tag: string;
+  list: string;
+  library: string;
+  libraryPlace: string;
+  model: string;
+}>('library/kind-contradicts', 'conflict', 'designer');
+
+export const LIBRARY_NEAR = message<{ tag: string; model: string; near: string; nearPlace: string }>(
+  'library/near-miss',
+  'confirm',
+  'designer',
+);
+
+export const JOB_FACTS_NO_JOB_COLUMN = message<{ path: string }>(
+  'job-facts/no-job-column',
+  'conflict',
+  'office',
+);
+
+export const JOB_FACTS_NO_JOB = message<object>('job-facts/no-job', 'confirm', 'office');
+
+export const JOB_FACTS_UNKNOWN_JOB = message<{ job: string }>('job-facts/unknown-job', 'confirm', 'office');
+
+export const PART_LEFT_OUT = message<{ part: string; because: string; found: string; expected: string }>(
+  'catalogue/part-left-out',
+  'confirm',
+  'office',
+);
+
+export const PART_CELL_IGNORED = message<{
+  part: string;
+  field: string;
+  because: string;
+  found: string;
+  expected: string;
+}>('catalogue/cell-ignored', 'confirm', 'office');
+
+export const PART_TWICE = message<{ part: string; line: number }>(
+  'catalogue/part-twice',
+  'confirm',
+  'office',
+);
+
+export const VPR_OFF_LIST = message<{ part: string; up: number; list: readonly number[] }>(
+  'catalogue/vpr-off-list',
+  'confirm',
+  'office',
+);
+
+export const PART_FITS_NOTHING = message<{ part: string; because: string }>(
+  'catalogue/part-fits-nothing',
+  'confirm',
+  'office',
+);

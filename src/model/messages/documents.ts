@@ -1,0 +1,7 @@
+import { message } from '../message.js';
+
+/** What the documents have to say to whoever changes a template. */
+export const documentMessages = {
+  template: message<{ file: string; reason: string }>('documents/template', 'conflict', 'office'),
+  view: message<{ document: string; reason: string }>('documents/view-model', 'conflict', 'office'),
+} as const;

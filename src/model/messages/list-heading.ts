@@ -1,0 +1,49 @@
+import { message } from '../message.js';
+
+/** Messages about headings and column maps. */
+
+export const NO_HEADING = message<{ path: string; first: string }>('heading/none', 'conflict', 'office');
+
+export const COLUMN_WITHOUT_HEADING = message<{ column: number }>('heading/blank', 'confirm', 'office');
+
+export const HEADING_UNKNOWN = message<{ heading: string; near: string }>(
+  'heading/unknown',
+  'confirm',
+  'office',
+);
+
+export const HEADING_AGAIN = message<{ found: string }>('heading/again', 'conflict', 'office');
+
+export const HEADING_NEAR = message<{ heading: string; field: string }>('heading/near', 'conflict', 'office');
+
+export const HEADINGS_MANY_UNKNOWN = message<{ count: number; first: string }>(
+  'heading/many-unknown',
+  'confirm',
+  'office',
+);
+
+export const HEADINGS_SAME_FIELD = message<{ field: string; headings: readonly string[] }>(
+  'heading/same-field',
+  'conflict',
+  'office',
+);
+
+export const HEADING_UNIT = message<{ field: string; heading: string; unit: string }>(
+  'heading/unit',
+  'conflict',
+  'office',
+);
+
+export const HEADING_TWO_FIELDS = message<{ heading: string; fields: string }>(
+  'heading/two-fields',
+  'conflict',
+  'office',
+);
+
+export const MAP_HEADING_TWICE = message<{ path: string; headings: readonly string[] }>(
+  'map/heading-twice',
+  'conflict',
+  'office',
+);
+
+export const TAG_HEADING_MISSING = message<object>('heading/tag-missing', 'missing', 'designer');

@@ -1,0 +1,7 @@
+import { message } from '../message.js';
+
+/** Messages of writing: the output folder, its lock, its disk. */
+export const OUTPUT_MESSAGES = {
+  held: message<{ out: string; holder: string }>('output/held', 'conflict', 'office'),
+  notWritten: message<{ path: string; because: string }>('output/not-written', 'conflict', 'office'),
+} as const;

@@ -1,0 +1,41 @@
+import { message } from '../message.js';
+
+/** Messages of the placement rules and of what plan/ makes of them. */
+export const PLACE_MESSAGES = {
+  runLength: message<{ row: string; from: string; to: string }>('fact/run-length', 'missing', 'designer'),
+  defaultsUsed: message<{ field: string; value: string; rows: string; why: string }>(
+    'default/used',
+    'confirm',
+    'designer',
+  ),
+  basisDefault: message<{ basis: string }>('default/basis', 'confirm', 'office'),
+  buildingDefault: message<{ tag: string; other: string }>('default/building', 'confirm', 'designer'),
+  subPanel: message<{ tag: string; main: string }>('place/sub-panel', 'confirm', 'office'),
+  feedUnknown: message<{ tag: string }>('place/feed-unknown', 'confirm', 'designer'),
+  servicePlaceUnknown: message<{ tag: string }>('place/service-place-unknown', 'confirm', 'designer'),
+  nothingWorth: message<{ tag: string; rules: string }>(
+    'place/nothing-worth-protecting',
+    'confirm',
+    'designer',
+  ),
+  cannotWaive: message<{ tag: string; rules: string }>('place/cannot-waive', 'confirm', 'designer'),
+  waivedByException: message<{ tag: string }>('place/waived-by-exception', 'confirm', 'designer'),
+  noMainPort: message<{ tag: string; kind: string }>('place/no-main-port', 'conflict', 'designer'),
+  mainPortUnused: message<{ tag: string }>('place/main-port-unused', 'conflict', 'designer'),
+  signalLine: message<{ tag: string }>('place/signal-line', 'confirm', 'designer'),
+  otherKind: message<{ tag: string; circuits: string }>('place/other-kind', 'confirm', 'designer'),
+  controlOtherEnd: message<{ tag: string }>('place/control-other-end', 'confirm', 'designer'),
+  controlNotLow: message<{ tag: string; volts: string; limit: string }>(
+    'place/control-voltage-high',
+    'conflict',
+    'designer',
+  ),
+  windWithoutAc: message<{ tag: string }>('place/wind-without-ac', 'confirm', 'designer'),
+  riskUnknown: message<{ tag: string }>('place/risk-level-unknown', 'confirm', 'designer'),
+  criticalLengthUnknown: message<Record<string, never>>(
+    'place/critical-length-unknown',
+    'confirm',
+    'designer',
+  ),
+  arraysLengthUnknown: message<{ tag: string }>('place/arrays-length-unknown', 'confirm', 'designer'),
+} as const;

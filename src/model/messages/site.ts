@@ -1,0 +1,75 @@
+import { message } from '../message.js';
+
+/** Messages about how the rows of a job hang together. */
+export const SITE_MESSAGES = {
+  tagTwice: message<{ tag: string; first: string; second: string }>('site/tag-twice', 'conflict', 'designer'),
+  madeTagTyped: message<{ tag: string; group: string; typedLine: string; groupLine: string }>(
+    'site/made-tag-typed',
+    'conflict',
+    'designer',
+  ),
+  connectionToNothing: message<{ tag: string; to: string }>(
+    'site/connection-to-nothing',
+    'conflict',
+    'designer',
+  ),
+  connectionToItself: message<{ tag: string }>('site/connection-to-itself', 'conflict', 'designer'),
+  circle: message<{ members: string }>('site/circle', 'conflict', 'designer'),
+  senseless: message<{
+    tag: string;
+    kind: string;
+    line: number;
+    to: string;
+    toKind: string;
+    toLine: number;
+  }>('site/senseless-connection', 'conflict', 'designer'),
+  groupUnclear: message<{ tag: string; count: number; to: string; toCount: number }>(
+    'site/group-unclear',
+    'missing',
+    'designer',
+  ),
+  sourceUnconnected: message<{ tag: string; kind: string }>('fact/connects-to', 'missing', 'designer'),
+  twoServices: message<{ tag: string; services: string }>('site/two-services', 'conflict', 'designer'),
+  twoOnAcIn: message<{ tag: string; feeds: string }>('site/two-feeds-on-one-ac-input', 'confirm', 'designer'),
+  inputNumberTooHigh: message<{ tag: string; to: string; inputs: number }>(
+    'site/input-number',
+    'conflict',
+    'designer',
+  ),
+  dcInputsMissing: message<{ tag: string }>('fact/dc-inputs', 'missing', 'maker'),
+  dcInputsDefault: message<{ tag: string }>('default/dc-inputs', 'confirm', 'maker'),
+  dcInputsNamed: message<{ tag: string; inputs: number }>('default/dc-inputs-named', 'confirm', 'maker'),
+  unusedInUse: message<{ tag: string; port: string; others: string }>(
+    'site/unused-port-in-use',
+    'conflict',
+    'designer',
+  ),
+  combinerUnfed: message<{ tag: string }>('site/combiner-without-source', 'confirm', 'designer'),
+  inputsByOrder: message<{ tag: string; sources: string }>('site/inputs-by-order', 'confirm', 'designer'),
+  inputsUnclear: message<{ tag: string; sources: string; inputs: number }>(
+    'site/inputs-unclear',
+    'missing',
+    'designer',
+  ),
+  inputsAssumedFed: message<{ tag: string }>('site/inputs-without-source', 'confirm', 'designer'),
+  sourcesInParallel: message<{ tag: string; input: string; sources: string }>(
+    'site/sources-in-parallel',
+    'confirm',
+    'designer',
+  ),
+  mixedSources: message<{ tag: string; port: string; sources: string }>(
+    'site/mixed-sources',
+    'conflict',
+    'designer',
+  ),
+  groundingDiffers: message<{ tag: string; port: string; rows: string }>(
+    'site/grounding-differs',
+    'conflict',
+    'designer',
+  ),
+  kindMissing: message<{ tag: string }>('fact/kind', 'missing', 'designer'),
+  bipolar: message<{ tag: string }>('site/bipolar-array', 'conflict', 'designer'),
+  variableSpeedDrive: message<{ tag: string }>('site/variable-speed-drive', 'confirm', 'designer'),
+  microinverters: message<{ tag: string; quantity: number }>('site/microinverters', 'confirm', 'designer'),
+  bondUnknown: message<Record<string, never>>('site/neutral-bond', 'confirm', 'installer'),
+} as const;

@@ -1,0 +1,13 @@
+import type { PlaceReasons } from './place.js';
+import type { RateReasons } from './rate.js';
+import type { ChooseReasons } from './choose.js';
+import type { WireReasons } from './wire.js';
+import type { MakeReasons } from './make.js';
+import type { StandingReasons } from './standing.js';
+
+/** Every reason by its permanent code, with what its sentence is made of. */
+export interface Reasons
+  extends PlaceReasons, RateReasons, ChooseReasons, WireReasons, MakeReasons, StandingReasons {
+  /** A sentence of a plan that an earlier shuntbook wrote. */
+  'earlier/as-written': { readonly text: string };
+}

@@ -1,0 +1,70 @@
+import { PlanSchema, type Plan } from '../model/plan.js';
+import type { Reason } from '../model/reason.js';
+import { isObject, itemInEnglish, withEnglish } from '../words/english-beside.js';
+import { isReason } from '../words/reasons/say.js';
+import { jsonText } from './json.js';
+
+type Json = Readonly<Record<string, unknown>>;
+
+/**
+ * The text of `plan.json`: data, and beside it the English sentences; keys in the order of the schema, figures rounded to 0.01,
+ * but for a step's and a leakage's, which keep four significant digits; unknown figures null.
+ * @param plan a plan
+ * @throws Error where the plan isn't what the schema says: nothing wrong is ever written
+ */
+export function planJson(plan: Plan): string {
+  const { openItems, ...rest } = PlanSchema.parse(plan);
+  const items = openItems.map(itemInEnglish);
+  const written = withEnglish(rest) as Json;
+  // The items stand where the schema has them: behind what has no protector.
+  const entries = Object.entries(written).flatMap(([key, value]) =>
+    key === 'notPlaced'
+      ? [
+          [key, value],
+          ['openItems', items],
+        ]
+      : [[key, value]],
+  );
+  return jsonText(Object.fromEntries(entries) as Json);
+}
+
+/** The data of what a `plan.json` holds: the sentences left out again; of an earlier version the sentences are all there is. */
+function withoutEnglish(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(withoutEnglish);
+  if (!isObject(value)) return value;
+  if ('text' in value && isReason(value)) return { code: value.code, values: value.values };
+  if (typeof value['because'] === 'string' && isReason(value)) {
+    const { code, values, ...rest } = value as Json & Reason;
+    return { ...(withoutEnglish(rest) as Json), because: { code, values } };
+  }
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, withoutEnglish(inner)]));
+}
+
+/** An item of a `plan.json`; what an earlier shuntbook wrote has sentences and no values. */
+function itemData(item: unknown): unknown {
+  if (!isObject(item) || 'values' in item) return item;
+  const { message, found, expected, hint } = item;
+  return { ...item, values: { asWritten: { message, found, expected, hint } } };
+}
+
+/** What stands in a `plan.json`. */
+export interface ReadPlan {
+  readonly plan: Plan;
+  /** Version of the file: below 2 it was made by an earlier shuntbook. */
+  readonly version: number;
+}
+
+/**
+ * Reads the parsed text of a `plan.json`, of this version or an earlier one.
+ * @param json what `JSON.parse` gave
+ * @returns the plan; undefined where it is none
+ */
+export function readPlan(json: unknown): ReadPlan | undefined {
+  if (!isObject(json)) return undefined;
+  const version = json['version'];
+  if (version !== 1 && version !== 2) return undefined;
+  const { openItems, ...rest } = json;
+  const items = Array.isArray(openItems) ? openItems.map(itemData) : openItems;
+  const plan = PlanSchema.safeParse({ ...(withoutEnglish(rest) as Json), version: 2, openItems: items });
+  return plan.success ? { plan: plan.data, version } : undefined;
+}

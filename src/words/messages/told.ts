@@ -1,0 +1,59 @@
+import type { Sentence } from '../../model/sentence.js';
+import { toldBy, type MessageEntry, type MessageTold } from '../message-kit.js';
+import { BATCH_WORDS, PACK_NOT_MADE } from './batch.js';
+import { CHOOSE_WORDS } from './choose.js';
+import { COMMAND_WORDS } from './command.js';
+import { COMPANY_FILES_WORDS } from './company-files.js';
+import { DOCUMENTS_WORDS } from './documents.js';
+import { LIST_FILE_WORDS } from './list-file.js';
+import { LIST_HEADING_WORDS } from './list-heading.js';
+import { LIST_WORDS } from './list.js';
+import { OUTPUT_WORDS } from './output.js';
+import { PLACE_WORDS } from './place.js';
+import { PRINT_WORDS } from './print.js';
+import { FACT_WORDS, RATE_WORDS } from './rate.js';
+import { SITE_WORDS } from './site.js';
+
+/** The whole catalogue of messages, with the file that each stands in. */
+export const MESSAGE_CATALOGUE: readonly MessageEntry[] = [
+  ...BATCH_WORDS,
+  ...CHOOSE_WORDS,
+  ...COMMAND_WORDS,
+  ...COMPANY_FILES_WORDS,
+  ...DOCUMENTS_WORDS,
+  ...LIST_FILE_WORDS,
+  ...LIST_HEADING_WORDS,
+  ...LIST_WORDS,
+  ...OUTPUT_WORDS,
+  ...PLACE_WORDS,
+  ...PRINT_WORDS,
+  ...FACT_WORDS,
+  ...RATE_WORDS,
+  ...SITE_WORDS,
+];
+
+const BY_CODE: ReadonlyMap<string, MessageEntry> = new Map(
+  MESSAGE_CATALOGUE.map((entry) => [entry.kind.code, entry]),
+);
+
+/** What is said of an item whose job failed, behind its own sentence. */
+const hasNoPack = (values: object): boolean => 'packNotMade' in values && values.packNotMade === true;
+
+/** A plan of an earlier shuntbook holds sentences only: they are handed on as they are. */
+interface AsWritten {
+  readonly asWritten: MessageTold;
+}
+const isAsWritten = (values: object): values is AsWritten => 'asWritten' in values;
+
+/**
+ * What a message says to people, in English.
+ * @param note its code, and what its sentences are made of
+ * @throws Error where the catalogue has no such code
+ */
+export function told(note: { readonly code: string; readonly values: object }): MessageTold {
+  if (isAsWritten(note.values)) return note.values.asWritten;
+  const entry = BY_CODE.get(note.code);
+  if (!entry) throw new Error(`no message has the code ${note.code}`);
+  const said = toldBy(entry, note.values);
+  return hasNoPack(note.values) ? { ...said, message: `${said.message} ${PACK_NOT_MADE}` as Sentence } : said;
+}

@@ -1,0 +1,19 @@
+import type { Reasons } from '../../../model/reasons/reasons.js';
+import type { Sayings } from '../sayings.js';
+import { CHOOSE } from './choose.js';
+import { MAKE } from './make.js';
+import { PLACE } from './place.js';
+import { RATE } from './rate.js';
+import { STANDING } from './standing.js';
+import { WIRE } from './wire.js';
+
+/** The sentences of all reasons in English. */
+export const ENGLISH: Sayings<Reasons> = {
+  ...PLACE,
+  ...RATE,
+  ...CHOOSE,
+  ...WIRE,
+  ...MAKE,
+  ...STANDING,
+  'earlier/as-written': ({ text }) => text,
+};
