@@ -17,7 +17,7 @@ const withoutLines = (one: EnglishPlan): string =>
 const keyOf = (p: PlannedProtector): string => p.ports.map((o) => `${o.equipment}:${o.port}`).join('+');
 const guarded = (one: EnglishPlan): ReadonlySet<string> =>
   new Set(one.protectors.flatMap((p) => p.ports.map((o) => `${o.equipment}:${o.port}`)));
-const rulesBehind = (one: Plan, port: string): readonly string[] =>
+const rulesBehind = (one: EnglishPlan, port: string): readonly string[] =>
   one.protectors
     .filter((p) => p.ports.some((o) => `${o.equipment}:${o.port}` === port))
     .flatMap((p) => p.reasons.map((r) => r.rule));

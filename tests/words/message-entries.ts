@@ -4,7 +4,9 @@ import type { MessageEntry } from '../../src/words/message-kit.js';
 const folder = new URL('../../src/words/messages/', import.meta.url);
 
 /** The files of the message catalogue. */
-export const MESSAGE_FILES: readonly string[] = readdirSync(folder).filter((name) => name.endsWith('.ts'));
+export const MESSAGE_FILES: readonly string[] = readdirSync(folder).filter(
+  (name) => name.endsWith('.ts') && name !== 'told.ts',
+);
 
 /** A message with the file and the name that it is exported by. */
 export interface NamedEntry {
