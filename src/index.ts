@@ -78,6 +78,7 @@ export type * from './model/list.js';
 export type * from './model/message.js';
 export type * from './model/plan.js';
 export type * from './model/print.js';
+export type { Reason, ReasonCode } from './model/reason.js';
 export type * from './model/rule.js';
 export type * from './model/settings.js';
 export type * from './model/site.js';

@@ -1,6 +1,7 @@
+import { say } from '../words/reasons/say.js';
 import { itemInEnglish } from '../words/english-beside.js';
 import type { Argv } from 'yargs';
-import type { ExitStatus, OpenItem, Range, Settings } from '../index.js';
+import type { ExitStatus, OpenItem, Range, Settings, Reason } from '../index.js';
 import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { coverTable, gapsText, libraryTable, partsText, type ModelTold } from '../screen/range.js';
@@ -64,7 +65,7 @@ async function checkFiles(given: CatalogueArguments, context: Context): Promise<
       version: 1,
       command: 'catalogue',
       exitStatus,
-      range: parts?.range === undefined ? null : { lines: parts.range.lines, parts: parts.range.parts },
+      range: parts?.range === undefined ? null : rangeInEnglish(parts.range),
       library: models?.models ?? null,
       openItems: items.map(itemInEnglish),
       unreadable: unreadable.map(itemInEnglish),
@@ -78,6 +79,18 @@ async function checkFiles(given: CatalogueArguments, context: Context): Promise<
     context.out(libraryTable(models.models));
   }
   return exitStatus;
+}
+
+/** A range for `--json`: its reasons as sentences. */
+function rangeInEnglish({ lines, parts }: Range): unknown {
+  const inEnglish = (of: Reason | null): string => (of === null ? '' : say(of));
+  return {
+    lines: lines.map((line) => ({
+      ...line,
+      covers: line.covers.map((cover) => ({ ...cover, nearest: inEnglish(cover.nearest) })),
+    })),
+    parts: parts.map((part) => ({ ...part, because: inEnglish(part.because) })),
+  };
 }
 
 function rangeText(file: string, range: Range): string {

@@ -1,6 +1,6 @@
 import type { SourcesByBasis, Working } from './fact.js';
 import type { PlacedNote } from './message.js';
-import type { Said } from './reason.js';
+import type { Reason, Said } from './reason.js';
 import type { Basis, Kind, PortClass, Strength } from './words.js';
 
 /** Facts of `T` that a rule declares: by its type it can read nothing else, and its tests throw where it does. */
@@ -106,15 +106,17 @@ export interface RatingRule<F> extends RuleCard {
 
 /** Whether a part meets one requirement. */
 export type Fit =
-  | { readonly fits: true; readonly shortfall?: Said }
+  | { readonly fits: true; readonly shortfall?: Reason }
   /** `gap`: how far it misses, as a share; 1 where it can't be measured. */
-  | { readonly fits: false; readonly because: Said; readonly gap: number };
+  | { readonly fits: false; readonly because: Reason; readonly gap: number };
 
 /** A rule that holds one part against what the place asks; `P`: what it may know of the place without a part. */
-export interface FitRule<F extends P, P> extends RuleCard {
+export interface FitRule<F extends P, P, D extends F> extends RuleCard {
   readonly facts: readonly (keyof F)[];
   /** Why it asks nothing at such a place; undefined: it asks. A rule without it asks everywhere. */
-  outside?(place: P): Said | undefined;
+  outside?(place: P): Reason | undefined;
   /** Called only where it asks. */
   accepts(facts: F): Fit;
+  /** What of it can't be called met although the part is accepted, as nobody states it; undefined: nothing. */
+  doubt?(facts: D): Said | undefined;
 }

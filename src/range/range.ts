@@ -5,7 +5,7 @@ import type { SystemGrounding } from '../model/words.js';
 import { surveySite } from '../site/survey.js';
 import { itemAt, note } from '../model/message.js';
 import { PART_FITS_NOTHING } from '../model/messages/company-files.js';
-import { shown } from '../words/shown.js';
+import { reason, type Reason } from '../model/reason.js';
 import { assess, choosePart, type Demand } from '../plan/choose/choose.js';
 import { exposureOf } from '../plan/context/exposure.js';
 import { loneRow } from '../plan/context/single-row-job.js';
@@ -23,8 +23,8 @@ export interface RangeCover {
   readonly nominalCurrent: number;
   /** The part that planning would choose where no fact of a site says otherwise; null: a gap. */
   readonly part: string | null;
-  /** Where there is a gap: the part that misses least, and why; `` for an empty catalogue. */
-  readonly nearest: string;
+  /** Where there is a gap: the part that misses least, and why; null for an empty catalogue, and where there is none. */
+  readonly nearest: Reason | null;
 }
 
 /** One circuit of the range with what covers it. */
@@ -48,8 +48,8 @@ export interface PartUse {
   readonly fits: readonly (Pick<RangeLine, 'basis' | 'earthing' | 'circuit' | 'grounding' | 'current'> & {
     readonly places: readonly RangePlace[];
   })[];
-  /** Where it fits nothing: what it fails at the circuit that it comes nearest to; else ``. */
-  readonly because: string;
+  /** Where it fits nothing: what it fails at the circuit that it comes nearest to; else null. */
+  readonly because: Reason | null;
 }
 
 /** A catalogue held against the circuits that a company meets. */
@@ -92,7 +92,7 @@ export function rangeOf(catalogue: Catalogue, settings: Settings): Range {
     items: parts
       .filter((p) => p.fits.length === 0)
       .map(({ part, because, file, line }) =>
-        itemAt(note(PART_FITS_NOTHING, { part: shown(part), because }), { file, line, column: '' }),
+        itemAt(note(PART_FITS_NOTHING, { part, because }), { file, line, column: '' }),
       ),
   };
 }
@@ -114,7 +114,7 @@ function named(need: RangeNeed): Omit<RangeLine, 'source' | 'covers'> {
 function cover({ place, demand }: Held, catalogue: Catalogue, settings: Settings): RangeCover {
   const { best, nearest } = choosePart(catalogue, demand, settings);
   const { mcov, nominalCurrent } = demand;
-  return { place, mcov, nominalCurrent, part: best?.part.part ?? null, nearest };
+  return { place, mcov, nominalCurrent, part: best?.part.part ?? null, nearest: nearest ?? null };
 }
 
 function partUse(part: Catalogue['parts'][number], held: readonly Held[], settings: Settings): PartUse {
@@ -126,13 +126,15 @@ function partUse(part: Catalogue['parts'][number], held: readonly Held[], settin
     if (failures.length === 0) fits.set(need, [...(fits.get(need) ?? []), place]);
     else if (!least || failures.length < least.failures.length) least = { failures, need };
   }
-  const why = least ? `${least.need.circuit}: ${least.failures.map((f) => f.because).join('; ')}` : '';
+  const why = least
+    ? reason('range/nearest', { circuit: least.need.circuit, failures: least.failures.map((f) => f.because) })
+    : null;
   return {
     part: part.part,
     file: part.file,
     line: part.line,
     dcUpTo: part.mcovDc,
     fits: [...fits].map(([need, places]) => ({ ...named(need), places })),
-    because: fits.size === 0 ? why : '',
+    because: fits.size === 0 ? why : null,
   };
 }

@@ -1,4 +1,5 @@
 import type { Part } from '../model/catalogue.js';
+import type { Said } from '../model/reason.js';
 import type { FitRule } from '../model/rule.js';
 import type { Thresholds } from '../model/settings.js';
 import type { Basis, Earthing, LightningProtection } from '../model/words.js';
@@ -40,4 +41,9 @@ export type FitPlace = Pick<FitFacts, 'basis' | 'circuit' | 'atService' | 'outdo
   readonly current: 'ac' | 'dc' | undefined;
 };
 
-export type AnyFitRule = FitRule<FitFacts, FitPlace>;
+/** What is known where a part was accepted: also why the fault current isn't known; undefined: it is, or isn't asked. */
+export interface DoubtFacts extends FitFacts {
+  readonly sccrUnknown: Said | undefined;
+}
+
+export type AnyFitRule = FitRule<FitFacts, FitPlace, DoubtFacts>;

@@ -1,4 +1,5 @@
-import { told } from '../words/messages/told.js';
+import { reason, type ReasonCode } from '../model/reason.js';
+import { isReason, say } from '../words/reasons/say.js';
 import type { OpenItem, JobItem } from '../model/message.js';
 import type { Severity } from '../model/words.js';
 import { CHOOSE_MESSAGES } from '../model/messages/choose.js';
@@ -20,24 +21,36 @@ const NONE_FITS: ReadonlySet<string> = new Set([
 
 /** What is the same about an item wherever it shows; null where it is a matter of its one place. */
 function gapOf(item: OpenItem): string | null {
-  if (NONE_FITS.has(item.code)) return catalogueGap(told(item).found);
+  if (NONE_FITS.has(item.code)) return 'nearest' in item.values ? catalogueGap(item.values.nearest) : null;
   const field = /^fact\/(.+)$/.exec(item.code)?.[1];
   return field === undefined ? null : `${field.replaceAll('-', '_')} isn't stated`;
 }
 
+/** Ratings by the reason that says that a part has too little of it. */
+const RATINGS: Readonly<Partial<Record<ReasonCode, string>>> = {
+  'mcov/below': 'MCOV',
+  'discharge/below': 'In',
+  'short-circuit/below': 'SCCR',
+  'impulse/below': 'Iimp',
+};
+
 /**
  * What a catalogue lacks, by the part that comes nearest.
- * @param nearest `PART (what it fails; ...)`
+ * @param nearest the part and what it fails, as the plan has it
  */
-function catalogueGap(nearest: string): string | null {
-  const why = /^.*? \((.*)\)$/.exec(nearest)?.[1];
+function catalogueGap(nearest: unknown): string | null {
+  if (!isReason(nearest) || nearest.code !== 'choice/nearest') return null;
+  const [why, ...others] = nearest.values.failures;
   // What fails in several ways is a matter of its place.
-  if (why === undefined || why.includes('; ')) return null;
-  const listed = /^isn’t (listed for .*)$/.exec(why)?.[1];
-  if (listed !== undefined) return `No part in your catalogue that fits otherwise is ${listed}`;
-  const rating = /^(\D+?) [\d.,]+ k?[VA] < /.exec(why)?.[1];
-  if (rating !== undefined) return `No part in your catalogue that fits otherwise has enough ${rating}`;
-  return `No part in your catalogue fits everything asked for: ${why}`;
+  if (!why || others.length > 0) return null;
+  if (why.code === 'listing/other-system') {
+    return `No part in your catalogue that fits otherwise ${say(reason('listing/is-for', why.values))}`;
+  }
+  const rating = RATINGS[why.code];
+  const direct = why.code === 'short-circuit/below' && why.values.current === 'dc' ? 'DC ' : '';
+  if (rating !== undefined)
+    return `No part in your catalogue that fits otherwise has enough ${direct}${rating}`;
+  return `No part in your catalogue fits everything asked for: ${say(why)}`;
 }
 
 /**

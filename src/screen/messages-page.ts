@@ -9,6 +9,10 @@ const WORD: object = new String(STAND_IN);
 const parameter: object = new Proxy([STAND_IN], {
   get(target, key): unknown {
     if (key === Symbol.toPrimitive || key === 'toString' || key === 'toFixed') return () => STAND_IN;
+    // As a quantity, a reason, the ports of an equipment.
+    if (key === 'code' || key === 'unit' || key === 'equipment') return STAND_IN;
+    if (key === 'value') return NaN;
+    if (key === 'ports') return [STAND_IN];
     const of = key in target ? target : WORD;
     const member: unknown = Reflect.get(of, key);
     return typeof member === 'function' ? (member.bind(of) as unknown) : member;
@@ -20,7 +24,8 @@ const parameters: object = new Proxy({}, { get: () => parameter });
 function textOf(part: string | ((p: never) => string)): string {
   if (typeof part === 'string') return part;
   try {
-    return String((part as (p: object) => unknown)(parameters));
+    // A figure that isn't known yet.
+    return String((part as (p: object) => unknown)(parameters)).replaceAll(/NaN …|NaN/g, STAND_IN);
   } catch {
     return 'varies with the case';
   }

@@ -1,3 +1,5 @@
+import { reasonKey, type Reason } from '../model/reason.js';
+import { say } from '../words/reasons/say.js';
 import { figure } from '../words/figures.js';
 import { counted, printable, textTable } from './text-table.js';
 
@@ -15,7 +17,7 @@ interface CoverTold {
   readonly place: string;
   readonly mcov: number;
   readonly part: string | null;
-  readonly nearest: string;
+  readonly nearest: Reason | null;
 }
 
 /** A catalogue held against the circuits of a range, as far as the screen shows it. */
@@ -25,7 +27,7 @@ export interface RangeTold {
     readonly part: string;
     readonly line: number;
     readonly dcUpTo: number | null;
-    readonly because: string;
+    readonly because: Reason | null;
     readonly fits: readonly (CircuitTold & { readonly places: readonly string[] })[];
   }[];
 }
@@ -63,7 +65,7 @@ export function partsText({ parts }: RangeTold): string {
     }
     const lines = [...groups.values()].map((g) => `  ${g.of}: ${g.circuits.join(', ')} (${g.places})`);
     if (dcUpTo !== null) lines.push(`  DC up to ${figure(dcUpTo, 'V')} to ground`);
-    if (because !== '') lines.push(`  fits none of these circuits; nearest: ${printable(because)}`);
+    if (because !== null) lines.push(`  fits none of these circuits; nearest: ${printable(say(because))}`);
     return [`${printable(part, 60)} (line ${String(line)})`, ...lines];
   });
   return blocks.map((lines) => lines.map((l) => `${l}\n`).join('')).join('');
@@ -104,14 +106,19 @@ export function coverTable({ lines }: RangeTold): string {
  */
 export function gapsText({ lines }: RangeTold): string {
   const gaps = lines.flatMap((line) => {
-    const misses = new Map<string, string[]>();
+    const misses = new Map<string, { readonly nearest: Reason | null; readonly places: string[] }>();
     const open = line.covers.filter((c) => c.part === null);
-    for (const { nearest, place } of open) misses.set(nearest, [...(misses.get(nearest) ?? []), place]);
+    for (const { nearest, place } of open) {
+      const key = nearest === null ? '' : reasonKey(nearest);
+      const miss = misses.get(key) ?? { nearest, places: [] };
+      miss.places.push(place);
+      misses.set(key, miss);
+    }
     const grounded = line.grounding === null ? '' : ` ${groundingText(line)}`;
     const everywhere = open.length === line.covers.length && misses.size === 1;
-    return [...misses].map(([nearest, places]) => {
+    return [...misses.values()].map(({ nearest, places }) => {
       const where = everywhere ? 'at all' : places.join(', ');
-      const near = nearest === '' ? '' : `; nearest: ${printable(nearest)}`;
+      const near = nearest === null ? '' : `; nearest: ${printable(say(nearest))}`;
       return `  ${line.circuit}${grounded} (${basisText(line)}): none ${where}${near}`;
     });
   });

@@ -1,3 +1,5 @@
+import { volts } from '../../src/model/quantity.js';
+import { reason, type Reason } from '../../src/model/reason.js';
 import { describe, expect, it } from 'vitest';
 import type { OpenItem } from '../../src/model/message.js';
 import { about, itemAt } from '../../src/model/message.js';
@@ -6,16 +8,26 @@ import { factMissing } from '../../src/model/messages/rate.js';
 import { gapsOf, gapsText } from '../../src/screen/gaps.js';
 
 const at = (line: number) => ({ file: 'a.csv', line, column: '' });
-const noneFits = (tag: string, nearest: string): OpenItem =>
-  itemAt(about(CHOOSE_MESSAGES.noneFits, { at: `${tag} service`, asks: 'x', nearest }, tag, ''), at(2), tag);
+const noneFits = (tag: string, part: string, ...failures: readonly Reason[]): OpenItem => {
+  const nearest = reason('choice/nearest', { part, failures });
+  const p = { at: { equipment: tag, ports: ['service'] }, asks: reason('asks/not-known'), nearest };
+  return itemAt(about(CHOOSE_MESSAGES.noneFits, p, tag, ''), at(2), tag);
+};
 const missing = (tag: string, line: number): OpenItem =>
   itemAt(about(factMissing('voc_stc'), { tag, why: 'it is needed' }, tag, 'voc_stc'), at(line), tag);
 
 describe('gaps that run through a batch', () => {
   it('are one line each with their number of jobs, whatever the tag and the nearest part', () => {
     const items = ['A', 'B', 'C'].flatMap((job, i) => [
-      { job, item: noneFits(`SVC-${i}`, `P-${i} (isn’t listed for ungrounded systems)`) },
-      { job, item: noneFits(`ARR-${i}`, `P-${i} (MCOV ${350 + i} V < ${500 + i} V)`) },
+      { job, item: noneFits(`SVC-${i}`, `P-${i}`, reason('listing/other-system', { system: 'ungrounded' })) },
+      {
+        job,
+        item: noneFits(
+          `ARR-${i}`,
+          `P-${i}`,
+          reason('mcov/below', { has: volts(350 + i), asked: volts(500 + i) }),
+        ),
+      },
     ]);
     expect(gapsText(items)).toBe(
       'conflict  No part in your catalogue that fits otherwise is listed for ungrounded systems: 3 jobs\n' +
@@ -25,8 +37,8 @@ describe('gaps that run through a batch', () => {
 
   it('are those of facts too, the widest first', () => {
     const items = [
-      { job: 'A', item: noneFits('S', 'P (no listing is stated)') },
-      { job: 'B', item: noneFits('S', 'P (no listing is stated)') },
+      { job: 'A', item: noneFits('S', 'P', reason('listing/not-stated')) },
+      { job: 'B', item: noneFits('S', 'P', reason('listing/not-stated')) },
       ...['A', 'B', 'C'].map((job, i) => ({ job, item: missing(`ARR-${i}`, i + 2) })),
     ];
     expect(gapsOf(items)).toEqual([
@@ -46,7 +58,12 @@ describe('gaps that run through a batch', () => {
         { job: 'A', item: missing('Y', 3) },
         ...['A', 'B'].map((job) => ({
           job,
-          item: noneFits('S', 'P (MCOV 1 V < 2 V; isn’t listed for ungrounded systems)'),
+          item: noneFits(
+            'S',
+            'P',
+            reason('mcov/below', { has: volts(1), asked: volts(2) }),
+            reason('listing/other-system', { system: 'ungrounded' }),
+          ),
         })),
         ...['A', 'B'].map((job) => ({ job, item: { ...missing('X', 2), code: 'default/used' } })),
         ...['C', 'D'].map((job) => ({ job, item: { ...missing('X', 2), severity: 'confirm' as const } })),

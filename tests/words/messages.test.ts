@@ -5,6 +5,12 @@ import { allEntries, MESSAGE_FILES } from './message-entries.js';
 
 /** Stands in for whatever a sentence needs: a word, a number or a list. */
 class Anything extends Array<string> {
+  // As a quantity, a reason, the ports of an equipment.
+  readonly value = 1;
+  readonly unit = 'thing';
+  readonly code = 'thing';
+  readonly equipment = 'thing';
+  readonly ports = ['thing'];
   override toString(): string {
     return 'thing';
   }
@@ -21,7 +27,7 @@ class Anything extends Array<string> {
     return 'THING';
   }
 }
-const parameters = new Proxy({}, { get: () => Anything.of('thing') });
+const parameters = new Proxy({}, { get: () => Anything.of(Anything.of('thing') as unknown as string) });
 
 /** A parameter that is handed through whole is the stand-in itself. */
 const asText = (value: unknown): string => String(value);

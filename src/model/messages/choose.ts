@@ -1,50 +1,63 @@
-import type { Said } from '../reason.js';
+import type { PortsAt } from '../ports-at.js';
+import type { Quantity } from '../quantity.js';
+import type { Reason, Said } from '../reason.js';
 import { message } from '../message.js';
 import type { Who } from '../words.js';
 
 /** Messages about the choice of parts. */
 export const CHOOSE_MESSAGES = {
   noCatalogue: message<Record<string, never>>('choose/no-catalogue', 'missing', 'office'),
-  noneFits: message<{ at: string; asks: string; nearest: string }>('choose/none-fits', 'conflict', 'office'),
-  noneThreePlusOne: message<{ at: string; asks: string; nearest: string }>(
+  noneFits: message<{ at: PortsAt; asks: Reason; nearest: Reason | null }>(
+    'choose/none-fits',
+    'conflict',
+    'office',
+  ),
+  noneThreePlusOne: message<{ at: PortsAt; asks: Reason; nearest: Reason | null }>(
     'choose/no-3-plus-1',
     'conflict',
     'office',
   ),
-  byHandUnknown: message<{ at: string; part: string }>('choose/by-hand-unknown', 'conflict', 'office'),
-  byHandFails: message<{ at: string; part: string; fails: string }>(
+  byHandUnknown: message<{ at: PortsAt; part: string }>('choose/by-hand-unknown', 'conflict', 'office'),
+  byHandFails: message<{ at: PortsAt; part: string; fails: readonly Reason[] }>(
     'choose/by-hand-fails',
     'conflict',
     'office',
   ),
-  existingUnknown: message<{ at: string; existing: string; asks: string }>(
+  existingUnknown: message<{ at: PortsAt; existing: string; asks: Reason }>(
     'choose/existing-unknown',
     'confirm',
     'installer',
   ),
-  existingFails: message<{ at: string; part: string; fails: string }>(
+  existingFails: message<{ at: PortsAt; part: string; fails: readonly Reason[] }>(
     'choose/existing-fails',
     'conflict',
     'designer',
   ),
-  shortfall: message<{ at: string; part: string; shortfall: string }>('choose/shortfall', 'confirm', 'maker'),
-  enclosureScale: message<{ at: string; part: string; shortfall: string }>(
+  shortfall: message<{ at: PortsAt; part: string; shortfall: Reason }>(
+    'choose/shortfall',
+    'confirm',
+    'maker',
+  ),
+  enclosureScale: message<{ at: PortsAt; part: string; shortfall: Reason }>(
     'choose/enclosure-scale',
     'confirm',
     'maker',
   ),
-  existingSeveral: message<{ tag: string; existing: string; places: string }>(
+  existingSeveral: message<{ tag: string; existing: string; places: readonly PortsAt[] }>(
     'choose/existing-several',
     'confirm',
     'installer',
   ),
-  listedToUlOnly: message<{ at: string; part: string }>('choose/listed-to-ul-only', 'confirm', 'maker'),
-  leadThin: message<{ at: string; part: string; planned: string; least: string; source: string }>(
-    'choose/lead-thin',
-    'confirm',
-    'office',
-  ),
-  faultCurrentUnknown: message<{ at: string; because: Said; part: string; holds: string; who: Who }>(
+  listedToUlOnly: message<{ at: PortsAt; part: string }>('choose/listed-to-ul-only', 'confirm', 'maker'),
+  leadThin: message<{
+    at: PortsAt;
+    part: string;
+    planned: string;
+    area: Quantity;
+    least: string;
+    source: string;
+  }>('choose/lead-thin', 'confirm', 'office'),
+  faultCurrentUnknown: message<{ at: PortsAt; because: Said; part: string; holds: Reason; who: Who }>(
     'choose/fault-current-unknown',
     'confirm',
     'given',

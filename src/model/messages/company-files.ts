@@ -1,3 +1,4 @@
+import type { Reason } from '../reason.js';
 import { message } from '../message.js';
 
 /** Messages about the company's files: equipment library, catalogue, job facts. */
@@ -68,7 +69,7 @@ export const VPR_OFF_LIST = message<{ part: string; up: number; list: readonly n
   'office',
 );
 
-export const PART_FITS_NOTHING = message<{ part: string; because: string }>(
+export const PART_FITS_NOTHING = message<{ part: string; because: Reason | null }>(
   'catalogue/part-fits-nothing',
   'confirm',
   'office',

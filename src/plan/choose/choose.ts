@@ -1,4 +1,4 @@
-import { stillText, type Said } from '../../model/reason.js';
+import { reason, type Reason } from '../../model/reason.js';
 import { leadFigures } from '../../electrical/leads.js';
 import type { Catalogue, Part } from '../../model/catalogue.js';
 import type { Settings } from '../../model/settings.js';
@@ -19,22 +19,24 @@ export type Demand = Omit<FitFacts, 'part' | 'leadVoltage' | 'thresholds'> & {
 export interface Rejection {
   readonly part: string;
   readonly rule: string;
-  readonly because: Said;
+  readonly because: Reason;
 }
 
 /** How one part stands against a demand. */
 export interface Candidate {
   readonly part: Part;
-  readonly shortfalls: readonly { readonly rule: string; readonly says: Said }[];
-  readonly failures: readonly { readonly rule: string; readonly because: Said; readonly gap: number }[];
+  /** V; of its leads as planned. */
+  readonly leadVoltage: number;
+  readonly shortfalls: readonly { readonly rule: string; readonly says: Reason }[];
+  readonly failures: readonly { readonly rule: string; readonly because: Reason; readonly gap: number }[];
 }
 
 /** The choice from a catalogue. */
 export interface Choice {
   readonly best: Candidate | undefined;
   readonly rejected: readonly Rejection[];
-  /** The part that misses least, where none fits: `PART: reason`. */
-  readonly nearest: string;
+  /** The part that misses least, where none fits; undefined where one does, and of an empty catalogue. */
+  readonly nearest: Reason | undefined;
 }
 
 const OUTDOORS: ReadonlySet<string> = new Set(NEC_2023_TABLE_110_28_OUTDOORS);
@@ -44,15 +46,15 @@ export function assess(part: Part, demand: Demand, settings: Settings): Candidat
   const leads = plannedLeads(part, demand.leadLength, demand.basis, settings);
   const { value: leadVoltage } = leadFigures({ ...leads, upBasis: part.upBasis });
   const facts: FitFacts = { ...demand, part, leadVoltage, thresholds: settings.thresholds };
-  const shortfalls: { rule: string; says: Said }[] = [];
-  const failures: { rule: string; because: Said; gap: number }[] = [];
+  const shortfalls: { rule: string; says: Reason }[] = [];
+  const failures: { rule: string; because: Reason; gap: number }[] = [];
   for (const rule of FIT_RULES) {
     if (rule.outside?.(facts) !== undefined) continue;
     const fit = rule.accepts(facts);
     if (!fit.fits) failures.push({ rule: rule.id, because: fit.because, gap: fit.gap });
     else if (fit.shortfall !== undefined) shortfalls.push({ rule: rule.id, says: fit.shortfall });
   }
-  return { part, shortfalls, failures };
+  return { part, leadVoltage, shortfalls, failures };
 }
 
 const chosen = new WeakMap<Settings, Keeper<Choice>>();
@@ -96,11 +98,11 @@ function chooseAnew(catalogue: Catalogue, demand: Demand, settings: Settings): C
       rejected.push({
         part,
         rule: 'choice',
-        because: `${best.part.part} goes before it: ${stillText(why(best, candidate, demand))}`,
+        because: reason('choice/other-first', { part: best.part.part, by: why(best, candidate, demand) }),
       });
     }
   }
-  return { best, rejected, nearest: best ? '' : nearestMiss(candidates) };
+  return { best, rejected, nearest: best ? undefined : nearestMiss(candidates) };
 }
 
 const mcovOf = (part: Part, demand: Demand): number =>
@@ -108,29 +110,29 @@ const mcovOf = (part: Part, demand: Demand): number =>
 
 /** The order of choice; each step with what it says where it decides. */
 const STEPS: readonly {
-  readonly says: Said;
+  readonly says: Reason;
   readonly compare: (a: Candidate, b: Candidate, demand: Demand) => number;
 }[] = [
   {
-    says: 'it has no shortfall',
+    says: reason('choice/no-shortfall'),
     compare: (a, b) => Number(a.shortfalls.length > 0) - Number(b.shortfalls.length > 0),
   },
   {
-    says: 'its MCOV is lower, so it clamps sooner',
+    says: reason('choice/lower-mcov'),
     compare: (a, b, d) => mcovOf(a.part, d) - mcovOf(b.part, d),
   },
   {
-    says: 'its enclosure is 4X',
+    says: reason('choice/enclosure-4x'),
     compare: (a, b, d) => (d.outdoors ? Number(!is4x(a.part)) - Number(!is4x(b.part)) : 0),
   },
-  { says: 'its protection level is lower', compare: (a, b) => (a.part.up ?? 0) - (b.part.up ?? 0) },
+  { says: reason('choice/lower-level'), compare: (a, b) => (a.part.up ?? 0) - (b.part.up ?? 0) },
   {
-    says: 'its In is higher',
+    says: reason('choice/higher-discharge'),
     compare: (a, b) => (b.part.nominalCurrent ?? 0) - (a.part.nominalCurrent ?? 0),
   },
-  { says: 'it needs fewer housings', compare: (a, b, d) => housings(a.part, d) - housings(b.part, d) },
-  { says: 'its price is lower', compare: (a, b) => price(a.part) - price(b.part) },
-  { says: 'its part number comes first', compare: (a, b) => byNaturalOrder(a.part.part, b.part.part) },
+  { says: reason('choice/fewer-housings'), compare: (a, b, d) => housings(a.part, d) - housings(b.part, d) },
+  { says: reason('choice/lower-price'), compare: (a, b) => price(a.part) - price(b.part) },
+  { says: reason('choice/part-number'), compare: (a, b) => byNaturalOrder(a.part.part, b.part.part) },
 ];
 
 function rank(a: Candidate, b: Candidate, demand: Demand): number {
@@ -141,8 +143,10 @@ function rank(a: Candidate, b: Candidate, demand: Demand): number {
   return 0;
 }
 
-function why(best: Candidate, other: Candidate, demand: Demand): Said {
-  return STEPS.find((step) => step.compare(best, other, demand) !== 0)?.says ?? 'it comes first';
+const FIRST = reason('choice/first');
+
+function why(best: Candidate, other: Candidate, demand: Demand): Reason {
+  return STEPS.find((step) => step.compare(best, other, demand) !== 0)?.says ?? FIRST;
 }
 
 function is4x(part: Part): boolean {
@@ -160,14 +164,17 @@ export function housings(part: Part, demand: Pick<Demand, 'conductors'>): number
 }
 
 /** Fewest failures, then the smallest gap. */
-function nearestMiss(candidates: readonly Candidate[]): string {
+function nearestMiss(candidates: readonly Candidate[]): Reason | undefined {
   const gap = (c: Candidate): number => c.failures.reduce((sum, f) => sum + f.gap, 0);
   const sorted = [...candidates].sort(
     (a, b) =>
       a.failures.length - b.failures.length || gap(a) - gap(b) || byNaturalOrder(a.part.part, b.part.part),
   );
   const first = sorted[0];
-  return first ? `${first.part.part} (${first.failures.map((f) => stillText(f.because)).join('; ')})` : '';
+  return (
+    first &&
+    reason('choice/nearest', { part: first.part.part, failures: first.failures.map((f) => f.because) })
+  );
 }
 
 /** Enclosures that may stand at a place, for the schedule; empty: indoors. */

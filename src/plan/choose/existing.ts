@@ -1,6 +1,5 @@
 import type { PlacedNote } from '../../model/message.js';
 import type { SiteEquipment } from '../../model/site.js';
-import { list } from '../../words/figures.js';
 import { about } from '../../model/message.js';
 import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';
 import { whereIs, type Selected } from './select.js';
@@ -19,7 +18,7 @@ export function existingElsewhere(selected: readonly Selected[]): readonly Place
   for (const [{ tag }, places] of bySubject) {
     const existing = places[0]?.existing.slice(0, 80) ?? '';
     if (places.length < 2) continue;
-    const p = { tag, existing, places: list(places.map((one) => whereIs(one.placement))) };
+    const p = { tag, existing, places: places.map((one) => whereIs(one.placement)) };
     notes.push(about(CHOOSE_MESSAGES.existingSeveral, p, tag, 'existing'));
   }
   return notes;

@@ -1,25 +1,24 @@
 import type { SitePort } from '../../model/site.js';
 import type { FitPlace } from '../../rules/fit-facts.js';
-import { figure } from '../../words/figures.js';
+import { kiloamperes, volts } from '../../model/quantity.js';
+import { reason, type Reason } from '../../model/reason.js';
 import type { Demand } from './choose.js';
 import type { Requirement } from '../rate/rate.js';
 import type { JobContext } from '../context/job-context.js';
 import type { Placement } from '../context/verdict.js';
 import { spareRoom, type PortWiring } from '../rate/wire.js';
 
-/** What a placement asks for, in words, for messages. */
-export function asksFor(demand: Demand): string {
-  const asks = [
-    `MCOV ${figure(demand.mcov, `V ${demand.current}`)}`,
-    `In ${figure(demand.nominalCurrent / 1000, 'kA')}`,
-  ];
-  if (demand.sccr !== undefined) {
-    asks.push(`${demand.current === 'ac' ? 'SCCR' : 'DC SCCR'} ${figure(demand.sccr / 1000, 'kA')}`);
-  }
-  if (demand.listedFor) asks.push(`a listing for ${demand.listedFor} systems`);
-  if (demand.outdoors) asks.push('an enclosure for outdoors');
-  if (demand.aheadOfDisconnect) asks.push('type 1');
-  return asks.join(', ');
+/** What a placement asks for, for messages. */
+export function asksFor(demand: Demand): Reason {
+  return reason('asks/rating', {
+    current: demand.current,
+    mcov: volts(demand.mcov),
+    nominalCurrent: kiloamperes(demand.nominalCurrent),
+    sccr: demand.sccr === undefined ? null : kiloamperes(demand.sccr),
+    listedFor: demand.listedFor ?? null,
+    outdoors: demand.outdoors,
+    aheadOfDisconnect: demand.aheadOfDisconnect,
+  });
 }
 
 /** What is known of a placement before anything is rated. */

@@ -1,10 +1,12 @@
-import { stillText } from '../../model/reason.js';
 import { leadFigures, leadVoltage } from '../../electrical/leads.js';
 import { reachFigures } from '../../electrical/reach.js';
 import type { Catalogue, Part } from '../../model/catalogue.js';
 import type { PlacedNote } from '../../model/message.js';
 import { isNec } from '../../model/words.js';
-import { figure } from '../../words/figures.js';
+import type { PortsAt } from '../../model/ports-at.js';
+import { kiloamperes, volts } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
+import { clamping } from '../../rules/rate/clamping.js';
 import { about } from '../../model/message.js';
 import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';
 import { calculation, type Calculated } from '../context/rounded-working.js';
@@ -18,6 +20,9 @@ import type { JobContext } from '../context/job-context.js';
 import { thinLead } from './thin-lead.js';
 import type { Placement } from '../context/verdict.js';
 import type { PortWiring } from '../rate/wire.js';
+
+const NOT_KNOWN = reason('asks/not-known');
+const HOLDS_NOT_STATED = reason('holds/not-stated');
 
 /** A placement with what it asks, how it is wired, and the part that was chosen. */
 export interface Selected {
@@ -35,10 +40,12 @@ export interface Selected {
   readonly notes: readonly PlacedNote[];
 }
 
-/** Where a placement is, for messages: `CC-1 dc-in-1`. */
-export function whereIs(placement: Placement): string {
-  const tag = placement.ports[0]?.equipment.tag ?? '';
-  return `${tag} ${placement.ports.map((p) => p.name).join(' and ')}`;
+/** Where a placement is, for messages. */
+export function whereIs(placement: Placement): PortsAt {
+  return {
+    equipment: placement.ports[0]?.equipment.tag ?? '',
+    ports: placement.ports.map((p) => p.name),
+  };
 }
 
 /**
@@ -75,7 +82,7 @@ export function selectPart(
     const named = existing !== '' ? existing : byHand;
     const part = partNamed(catalogue, named);
     if (existing !== '' && !part) {
-      const asks = demand ? asksFor(demand) : 'what this place asks for, which isn’t known';
+      const asks = demand ? asksFor(demand) : NOT_KNOWN;
       notes.push(
         about(
           CHOOSE_MESSAGES.existingUnknown,
@@ -93,8 +100,8 @@ export function selectPart(
     }
     if (!demand) return done(part, []);
     const held = assess(part, demand, job.settings);
-    const fails = held.failures.map((f) => stillText(f.because)).join('; ');
-    if (fails !== '') {
+    const fails = held.failures.map((f) => f.because);
+    if (fails.length > 0) {
       const message = existing !== '' ? CHOOSE_MESSAGES.existingFails : CHOOSE_MESSAGES.byHandFails;
       notes.push(
         about(message, { at, part: part.part, fails }, tag, existing !== '' ? 'existing' : 'protector'),
@@ -108,7 +115,7 @@ export function selectPart(
   if (!choice.best) {
     const tt = demand.earthing === 'TT' && demand.basis === 'iec' && demand.circuit === 'power';
     const message = tt ? CHOOSE_MESSAGES.noneThreePlusOne : CHOOSE_MESSAGES.noneFits;
-    notes.push(about(message, { at, asks: asksFor(demand), nearest: choice.nearest }, tag, ''));
+    notes.push(about(message, { at, asks: asksFor(demand), nearest: choice.nearest ?? null }, tag, ''));
     return done(undefined, choice.rejected);
   }
   sayOf(job, { requirement, placement, wirings }, choice.best, notes);
@@ -134,10 +141,10 @@ function sayOf(
   const { part } = candidate;
   const { tag } = placement.subject;
   const at = whereIs(placement);
-  for (const { rule, says } of candidate.shortfalls) {
+  for (const { says } of candidate.shortfalls) {
     const p = { at, part: part.part, shortfall: says };
     notes.push(
-      rule === 'rate/enclosure'
+      says.code === 'enclosure/other-scale'
         ? about(CHOOSE_MESSAGES.enclosureScale, p, tag, 'outdoors')
         : about(CHOOSE_MESSAGES.shortfall, p, tag, 'impulse_withstand'),
     );
@@ -149,8 +156,7 @@ function sayOf(
   if (thin) notes.push(about(CHOOSE_MESSAGES.leadThin, { at, part: part.part, ...thin }, tag, ''));
   if (requirement.sccrState === 'unknown') {
     const has = requirement.current === 'ac' ? part.sccr : part.sccrDc;
-    const holds =
-      has === null ? 'states no rating to compare it with' : `holds up to ${figure(has / 1000, 'kA')}`;
+    const holds = has === null ? HOLDS_NOT_STATED : reason('holds/up-to', { rating: kiloamperes(has) });
     const field = requirement.circuit === 'array' ? 'isc_stc' : 'fault_current';
     // The utility knows what it can drive into a fault; of a turbine, a battery or a module its maker does.
     const fromUtility =
@@ -187,10 +193,13 @@ function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): Lea
     const at = (length: number): number => leadFigures({ ...leads, length, upBasis }).value;
     const leadAtHalfMetre = at(0.5);
     const leadAtOneMetre = at(1);
-    const compared = `at 0.5 m ${figure(leadAtHalfMetre, 'V')}, at 1 m ${figure(leadAtOneMetre, 'V')}`;
+    const title = reason('calculation/leads', {
+      halfMetre: volts(leadAtHalfMetre),
+      oneMetre: volts(leadAtOneMetre),
+    });
     return {
       lead,
-      leadCalculation: calculation('rate/clamping', `Voltage of the leads as planned (${compared})`, working),
+      leadCalculation: calculation(clamping.id, title, working),
       leadAtHalfMetre,
       leadAtOneMetre,
       perTenCentimetres: Math.max(at(leads.length + 0.1) - lead, leadAtOneMetre - at(0.9)),

@@ -2,14 +2,16 @@ import { smallestLeads } from '../../electrical/lead-size.js';
 import { parseWireGauge } from '../../electrical/wire-gauge.js';
 import type { Part } from '../../model/catalogue.js';
 import type { Basis } from '../../model/words.js';
-import { figure } from '../../words/figures.js';
+import type { Quantity } from '../../model/quantity.js';
 import { leadAreaOf, leadGaugeOf } from './planned-lead.js';
 import type { PortWiring } from '../rate/wire.js';
 
 /** A lead as planned that is thinner than the basis allows. */
 export interface ThinLead {
-  /** As the catalogue has it, with its cross-section: `10 AWG (5.26 mm2)`. */
+  /** The gauge, as the catalogue has it. */
   readonly planned: string;
+  /** mm2 (trade unit); its cross-section. */
+  readonly area: Quantity;
   /** The smallest that is allowed: `6 mm2`. */
   readonly least: string;
   readonly source: string;
@@ -28,9 +30,7 @@ export function thinLead(part: Part, basis: Basis, wirings: readonly PortWiring[
   const area = leadAreaOf(part);
   // A cross-section that was computed from a gauge number may differ in the last digit.
   if (area >= areaOf(earth) * (1 - 1e-9)) return undefined;
-  const gauge = leadGaugeOf(part);
-  const inMm2 = figure(area, 'mm2');
-  return { planned: gauge === inMm2 ? gauge : `${gauge} (${inMm2})`, least: earth, source };
+  return { planned: leadGaugeOf(part), area: { value: area, unit: 'mm2' }, least: earth, source };
 }
 
 const areas = new Map<string, number>();

@@ -194,9 +194,9 @@ function standingsOfPart(job: JobContext, from: Selected): ReadonlyMap<string, S
 }
 
 function assessed(job: JobContext, from: Selected): ReadonlyMap<string, Stands> {
-  const { part, held, existing, placement, requirement } = from;
+  const { part, held, existing, placement, requirement, demand } = from;
   const place = placeOf(job, placement, requirement);
-  const unsettled = held ? unsettledOf(place.basis, requirement, held) : [];
+  const unsettled = held && demand ? unsettledOf(job.settings, requirement, demand, held) : [];
   const found = new Map<string, Stands>();
   for (const rule of FIT_RULES) {
     if (rule.outside?.(place) !== undefined) continue;

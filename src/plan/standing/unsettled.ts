@@ -1,6 +1,8 @@
 import type { Said } from '../../model/reason.js';
-import { isNec, type Basis } from '../../model/words.js';
-import type { Candidate } from '../choose/choose.js';
+import type { Settings } from '../../model/settings.js';
+import type { DoubtFacts } from '../../rules/fit-facts.js';
+import { FIT_RULES } from '../../rules/rulebook.js';
+import type { Candidate, Demand } from '../choose/choose.js';
 import type { Requirement } from '../rate/rate.js';
 
 /** A rule that the part at a place fails, or that can't be said to be met there, and why. */
@@ -13,31 +15,30 @@ interface Unsettled {
 
 /**
  * What of the rules about parts can't be called met at a place: failures of a part that stays all the same (chosen by hand, or
- * there already), its shortfalls, and what nobody states: the fault current, the withstand behind it, its own indicator or type,
- * and with `iec` the class of a part that is listed to UL 1449 alone.
- * @param held how the part holds against the rules
+ * there already), its shortfalls, and what each rule doubts as nobody states it.
+ * @param demand what the place asks of a part
+ * @param candidate how the part stands against the rules
  */
-export function unsettledOf(basis: Basis, requirement: Requirement, held: Candidate): readonly Unsettled[] {
-  const { part } = held;
-  const found: Unsettled[] = [
-    ...held.failures.map(({ rule, because }) => ({ rule, because, fails: true })),
-    ...held.shortfalls.map(({ rule, says }) => ({ rule, because: says, fails: false })),
-  ];
-  const confirm = (rule: string, because: Said): void => {
-    found.push({ rule, because, fails: false });
+export function unsettledOf(
+  settings: Settings,
+  requirement: Requirement,
+  demand: Demand,
+  candidate: Candidate,
+): readonly Unsettled[] {
+  const { part, leadVoltage } = candidate;
+  const facts: DoubtFacts = {
+    ...demand,
+    part,
+    leadVoltage,
+    thresholds: settings.thresholds,
+    sccrUnknown: requirement.sccrState === 'unknown' ? requirement.sccrBecause : undefined,
   };
-  if (requirement.sccrState === 'unknown') confirm('rate/short-circuit', requirement.sccrBecause);
-  if (requirement.withstand === undefined) confirm('rate/clamping', 'the withstand behind it isn’t known');
-  if (requirement.circuit === 'turbine' && requirement.current === 'ac')
-    confirm(
-      'rate/listing',
-      'the phases of a turbine float: whether it must be listed for that isn’t settled',
-    );
-  if (isNec(basis)) {
-    if (part.indicator === null) confirm('rate/indication', 'its indicator isn’t stated');
-    if (part.type === null) confirm('rate/type', 'its type isn’t stated');
-  } else if (part.iecClass === null) {
-    for (const rule of ['rate/listing', 'rate/type']) confirm(rule, 'its part states no IEC class');
-  }
-  return found;
+  return [
+    ...candidate.failures.map(({ rule, because }) => ({ rule, because, fails: true })),
+    ...candidate.shortfalls.map(({ rule, says }) => ({ rule, because: says, fails: false })),
+    ...FIT_RULES.flatMap((rule) => {
+      const because = rule.doubt?.(facts);
+      return because === undefined ? [] : [{ rule: rule.id, because, fails: false }];
+    }),
+  ];
 }

@@ -1,3 +1,4 @@
+import { reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
 import { ALL, practice, sources } from '../sources.js';
@@ -21,7 +22,7 @@ export const channels = {
     if (f.oneHousing && each < f.conductors) {
       return {
         fits: false,
-        because: `${each} channels for the ${f.conductors} conductors that share it`,
+        because: reason('channels/too-few', { channels: each, conductors: f.conductors }),
         gap: 1,
       };
     }
@@ -30,7 +31,11 @@ export const channels = {
       ? { fits: true }
       : {
           fits: false,
-          because: `${each} channels for ${f.conductors} conductor${f.conductors === 1 ? '' : 's'} leave ${spare - f.spareRoom} unwired`,
+          because: reason('channels/unwired', {
+            channels: each,
+            conductors: f.conductors,
+            unwired: spare - f.spareRoom,
+          }),
           gap: 1,
         };
   },

@@ -1,6 +1,7 @@
+import { volts } from '../../model/quantity.js';
+import { reason, type Said } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
-import { figure } from '../../words/figures.js';
-import type { AnyFitRule, FitFacts } from '../fit-facts.js';
+import type { DoubtFacts, AnyFitRule, FitFacts } from '../fit-facts.js';
 import { ALL, NEC, sources } from '../sources.js';
 
 const FACTS = ['withstand', 'withstandAssumed', 'leadVoltage', 'part', 'thresholds'] as const;
@@ -16,24 +17,31 @@ export const clamping = {
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const { up } = f.part;
-    if (up === null) return { fits: false, because: 'neither VPR nor Up is stated', gap: 1 };
+    if (up === null) return { fits: false, because: reason('level/not-stated'), gap: 1 };
     if (f.withstand === undefined) return { fits: true };
     const reached = up + f.leadVoltage;
-    const compared = `${f.part.upBasis ?? 'Up'} ${figure(up, 'V')} + leads ${figure(f.leadVoltage, 'V')}`;
+    const level = {
+      basis: f.part.upBasis ?? 'Up',
+      up: volts(up),
+      leads: volts(f.leadVoltage),
+      withstand: volts(f.withstand),
+    };
     if (reached > f.withstand && !f.withstandAssumed) {
       return {
         fits: false,
-        because: `${compared} > withstand ${figure(f.withstand, 'V')}`,
+        because: reason('level/above-withstand', level),
         gap: (reached - f.withstand) / f.withstand,
       };
     }
     const aim = f.thresholds.withstandShare * f.withstand;
     if (reached <= aim) return { fits: true };
-    const share =
-      reached > f.withstand ? 'the whole' : `${figure(f.thresholds.withstandShare * 100, '%')} of the`;
+    const share = reached > f.withstand ? null : f.thresholds.withstandShare * 100;
     return {
       fits: true,
-      shortfall: `${compared} > ${share} ${f.withstandAssumed ? 'assumed ' : ''}withstand of ${figure(f.withstand, 'V')}`,
+      shortfall: reason('level/near-withstand', { ...level, share, assumed: f.withstandAssumed }),
     };
+  },
+  doubt(f: Pick<DoubtFacts, 'withstand'>): Said | undefined {
+    return f.withstand === undefined ? reason('withstand/not-known') : undefined;
   },
 } satisfies AnyFitRule;

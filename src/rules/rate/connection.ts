@@ -1,3 +1,4 @@
+import { reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
 import { NEC, practice, sources } from '../sources.js';
@@ -23,9 +24,9 @@ export const connection = {
     if (tt)
       return has === '3+1'
         ? { fits: true }
-        : { fits: false, because: 'connection isn’t 3+1, which a TT system asks for', gap: 1 };
+        : { fits: false, because: reason('connection/not-3-plus-1'), gap: 1 };
     return has === 'to-ground'
       ? { fits: true }
-      : { fits: false, because: 'connection 3+1 is for lines and neutral of a TT system', gap: 1 };
+      : { fits: false, because: reason('connection/3-plus-1'), gap: 1 };
   },
 } satisfies AnyFitRule;

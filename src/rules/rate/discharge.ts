@@ -1,5 +1,6 @@
+import { kiloamperes } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
-import { figure } from '../../words/figures.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
 import { NEC, sources } from '../sources.js';
 
@@ -16,12 +17,12 @@ export const discharge = {
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const has = f.part.nominalCurrent;
-    if (has === null) return { fits: false, because: 'In isn’t stated', gap: 1 };
+    if (has === null) return { fits: false, because: reason('discharge/not-stated'), gap: 1 };
     return has >= f.nominalCurrent
       ? { fits: true }
       : {
           fits: false,
-          because: `In ${figure(has / 1000, 'kA')} < ${figure(f.nominalCurrent / 1000, 'kA')}`,
+          because: reason('discharge/below', { has: kiloamperes(has), asked: kiloamperes(f.nominalCurrent) }),
           gap: (f.nominalCurrent - has) / f.nominalCurrent,
         };
   },

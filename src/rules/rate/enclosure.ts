@@ -1,3 +1,4 @@
+import { reason, type Reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import type { AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
 import { NEC, practice, sources } from '../sources.js';
@@ -25,22 +26,21 @@ export const enclosure = {
     },
   ),
   facts: FACTS,
-  outside(f: Pick<FitPlace, 'outdoors'>): string | undefined {
-    return f.outdoors ? undefined : 'no place outdoors';
+  outside(f: Pick<FitPlace, 'outdoors'>): Reason | undefined {
+    return f.outdoors ? undefined : reason('enclosure/indoors');
   },
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const stated = f.part.enclosure.trim();
-    if (stated === '')
-      return { fits: false, because: 'its enclosure isn’t stated, and it would stand outdoors', gap: 1 };
+    if (stated === '') return { fits: false, because: reason('enclosure/not-stated'), gap: 1 };
     const nema = nemaTypes(stated);
     if (nema.some((t) => OUTDOORS.has(t))) return { fits: true };
     if (/^ip/i.test(stated)) {
       return {
         fits: true,
-        shortfall: `enclosure ${stated} isn’t a NEMA type, and the two scales aren’t converted`,
+        shortfall: reason('enclosure/other-scale', { enclosure: stated }),
       };
     }
-    return { fits: false, because: `enclosure ${stated} isn’t for outdoors`, gap: 1 };
+    return { fits: false, because: reason('enclosure/not-for-outdoors', { enclosure: stated }), gap: 1 };
   },
 } satisfies AnyFitRule;
 

@@ -1,5 +1,6 @@
+import { reason, type Reason, type Said } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
-import type { AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
+import type { DoubtFacts, AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
 import { sources } from '../sources.js';
 
 const FACTS = ['basis', 'part'] as const;
@@ -10,12 +11,16 @@ export const indication = {
   why: 'Without a light or a flag nobody sees that a protector is used up.',
   sources: sources({ of: ['nec-2023'], cite: ['working-indication'] }),
   facts: FACTS,
-  outside(f: Pick<FitPlace, 'basis'>): string | undefined {
-    return f.basis === 'nec-2023' ? undefined : 'NEC 2023 alone asks for it';
+  outside(f: Pick<FitPlace, 'basis'>): Reason | undefined {
+    return f.basis === 'nec-2023' ? undefined : reason('indication/not-asked');
   },
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     return f.part.indicator === 'none'
-      ? { fits: false, because: 'it has no indicator, which 242.9 asks for', gap: 1 }
+      ? { fits: false, because: reason('indication/none'), gap: 1 }
       : { fits: true };
+  },
+  doubt(f: Pick<DoubtFacts, 'part'>): Said | undefined {
+    // Called under a basis that asks for it: the others are outside.
+    return f.part.indicator === null ? reason('indication/not-stated') : undefined;
   },
 } satisfies AnyFitRule;

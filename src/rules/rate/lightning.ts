@@ -1,6 +1,7 @@
+import { kiloamperes } from '../../model/quantity.js';
+import { reason, type Reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/words.js';
-import { figure } from '../../words/figures.js';
 import type { AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
 import { sources } from '../sources.js';
 
@@ -12,32 +13,30 @@ export const lightning = {
   why: 'A lightning rod brings part of the strike itself to the wires, and that is more than a common surge.',
   sources: sources({ of: ['iec'], cite: ['origin-of-installation', 'discharge-currents'] }),
   facts: FACTS,
-  outside(f: Omit<FitPlace, 'outdoors'>): string | undefined {
-    if (isNec(f.basis)) return 'only IEC 60364 asks it of the part itself';
-    if (f.lightning === 'none') return 'the list states no lightning protection system';
-    if (f.circuit === 'control') return 'a control circuit has parts of another kind';
+  outside(f: Omit<FitPlace, 'outdoors'>): Reason | undefined {
+    if (isNec(f.basis)) return reason('lightning/nec');
+    if (f.lightning === 'none') return reason('lightning/no-system');
+    if (f.circuit === 'control') return reason('lightning/control-circuit');
     const dc = f.current === 'dc' && f.lightning === 'attached';
-    return f.atService || dc
-      ? undefined
-      : 'neither the service, nor DC of a system that is attached to lightning protection';
+    return f.atService || dc ? undefined : reason('lightning/elsewhere');
   },
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     if (f.part.iecClass !== 'T1') {
       return {
         fits: false,
-        because: `class ${f.part.iecClass ?? 'not stated'} where T1 is asked beside a lightning protection system`,
+        because: reason('lightning/class', { iecClass: f.part.iecClass }),
         gap: 1,
       };
     }
     const least = f.thresholds.lightningImpulseCurrentIec;
     const has = f.part.impulseCurrent;
     if (!f.atService) return { fits: true };
-    if (has === null) return { fits: false, because: 'Iimp isn’t stated', gap: 1 };
+    if (has === null) return { fits: false, because: reason('impulse/not-stated'), gap: 1 };
     return has >= least
       ? { fits: true }
       : {
           fits: false,
-          because: `Iimp ${figure(has / 1000, 'kA')} < ${figure(least / 1000, 'kA')}`,
+          because: reason('impulse/below', { has: kiloamperes(has), asked: kiloamperes(least) }),
           gap: (least - has) / least,
         };
   },

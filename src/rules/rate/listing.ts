@@ -1,6 +1,7 @@
+import { reason, type Said } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/words.js';
-import type { AnyFitRule, FitFacts } from '../fit-facts.js';
+import type { DoubtFacts, AnyFitRule, FitFacts } from '../fit-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 
 const FACTS = ['basis', 'circuit', 'listedFor', 'part'] as const;
@@ -25,15 +26,18 @@ export const listing = {
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     if (isNec(f.basis) && f.part.listing.trim() === '')
-      return { fits: false, because: 'no listing is stated', gap: 1 };
+      return { fits: false, because: reason('listing/not-stated'), gap: 1 };
     if (isNec(f.basis) && IEC_STANDARD.test(f.part.listing) && !UL_STANDARD.test(f.part.listing))
-      return { fits: false, because: 'its listing names an IEC standard alone, not UL 1449', gap: 1 };
+      return { fits: false, because: reason('listing/iec-alone'), gap: 1 };
     if (f.circuit === 'power' && f.listedFor && !f.part.listedFor.includes(f.listedFor)) {
-      const system = { ungrounded: 'ungrounded', impedance: 'impedance-grounded', corner: 'corner-grounded' }[
-        f.listedFor
-      ];
-      return { fits: false, because: `isn’t listed for ${system} systems`, gap: 1 };
+      return { fits: false, because: reason('listing/other-system', { system: f.listedFor }), gap: 1 };
     }
     return { fits: true };
+  },
+  doubt(f: Pick<DoubtFacts, 'basis' | 'circuit' | 'current' | 'part'>): Said | undefined {
+    const floats = f.circuit === 'turbine' && f.current === 'ac' ? [reason('listing/turbine-floats')] : [];
+    const unclassed = !isNec(f.basis) && f.part.iecClass === null ? [reason('class/not-stated')] : [];
+    const doubts = [...floats, ...unclassed];
+    return doubts.length > 1 ? reason('several', { reasons: doubts }) : doubts[0];
   },
 } satisfies AnyFitRule;

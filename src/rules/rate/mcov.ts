@@ -1,5 +1,6 @@
+import { volts } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
-import { figure } from '../../words/figures.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
 import { ALL, sources } from '../sources.js';
 
@@ -13,12 +14,13 @@ export const mcov = {
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const has = f.current === 'ac' ? f.part.mcovAc : f.part.mcovDc;
-    if (has === null) return { fits: false, because: `no ${f.current.toUpperCase()} rating`, gap: 1 };
+    if (has === null)
+      return { fits: false, because: reason('mcov/no-rating', { current: f.current }), gap: 1 };
     return has >= f.mcov
       ? { fits: true }
       : {
           fits: false,
-          because: `MCOV ${figure(has, 'V')} < ${figure(f.mcov, 'V')}`,
+          because: reason('mcov/below', { has: volts(has), asked: volts(f.mcov) }),
           gap: (f.mcov - has) / f.mcov,
         };
   },

@@ -1,7 +1,8 @@
+import { kiloamperes } from '../../model/quantity.js';
+import { reason, type Reason, type Said } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/words.js';
-import { figure } from '../../words/figures.js';
-import type { AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
+import type { DoubtFacts, AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
 import { ALL, sources } from '../sources.js';
 
 const FACTS = ['basis', 'current', 'circuit', 'sccr', 'part'] as const;
@@ -15,27 +16,37 @@ export const shortCircuit = {
     cite: ['short-circuit-current-rating', 'array-current', 'discharge-currents'],
   }),
   facts: FACTS,
-  outside(f: Pick<FitPlace, 'circuit'>): string | undefined {
-    return f.circuit === 'control' ? 'no fault current is counted on a control circuit' : undefined;
+  outside(f: Pick<FitPlace, 'circuit'>): Reason | undefined {
+    return f.circuit === 'control' ? reason('short-circuit/control-circuit') : undefined;
   },
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const has = f.current === 'ac' ? f.part.sccr : f.part.sccrDc;
-    const name = f.current === 'ac' ? 'SCCR' : 'DC SCCR';
     if (has === null) {
-      if (f.current === 'ac' && isNec(f.basis)) return { fits: false, because: 'SCCR isn’t stated', gap: 1 };
+      if (f.current === 'ac' && isNec(f.basis))
+        return { fits: false, because: reason('short-circuit/not-stated'), gap: 1 };
       return f.sccr === undefined
         ? { fits: true }
         : {
             fits: false,
-            because: `${name} isn’t stated, and ${figure(f.sccr / 1000, 'kA')} is asked`,
+            because: reason('short-circuit/not-stated-and-asked', {
+              current: f.current,
+              asked: kiloamperes(f.sccr),
+            }),
             gap: 1,
           };
     }
     if (f.sccr === undefined || has >= f.sccr) return { fits: true };
     return {
       fits: false,
-      because: `${name} ${figure(has / 1000, 'kA')} < ${figure(f.sccr / 1000, 'kA')}`,
+      because: reason('short-circuit/below', {
+        current: f.current,
+        has: kiloamperes(has),
+        asked: kiloamperes(f.sccr),
+      }),
       gap: (f.sccr - has) / f.sccr,
     };
+  },
+  doubt(f: Pick<DoubtFacts, 'sccrUnknown'>): Said | undefined {
+    return f.sccrUnknown;
   },
 } satisfies AnyFitRule;

@@ -1,6 +1,7 @@
+import { reason, type Reason, type Said } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/words.js';
-import type { AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
+import type { DoubtFacts, AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
 import { NEC, sources } from '../sources.js';
 
 const FACTS = ['basis', 'current', 'circuit', 'aheadOfDisconnect', 'part'] as const;
@@ -14,28 +15,28 @@ export const type = {
     { of: ['iec'], cite: ['origin-of-installation'] },
   ),
   facts: FACTS,
-  outside(f: Pick<FitPlace, 'basis' | 'circuit'>): string | undefined {
-    return isNec(f.basis) && f.circuit === 'control' ? 'no type is asked on a control circuit' : undefined;
+  outside(f: Pick<FitPlace, 'basis' | 'circuit'>): Reason | undefined {
+    return isNec(f.basis) && f.circuit === 'control' ? reason('type/control-circuit') : undefined;
   },
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     if (!isNec(f.basis)) {
       return f.part.iecClass === 'T3'
-        ? { fits: false, because: 'class T3 where T1 or T2 is asked', gap: 1 }
+        ? { fits: false, because: reason('type/third-class'), gap: 1 }
         : { fits: true };
     }
     const has = f.part.type;
     if (f.aheadOfDisconnect && f.current === 'ac') {
       return has === 1
         ? { fits: true }
-        : { fits: false, because: `${name(has)} ahead of the disconnect, where type 1 is asked`, gap: 1 };
+        : { fits: false, because: reason('type/ahead-of-disconnect', { type: has }), gap: 1 };
     }
-    if (has === 3) return { fits: false, because: 'type 3 where type 1 or 2 is asked', gap: 1 };
+    if (has === 3) return { fits: false, because: reason('type/third'), gap: 1 };
     return has === null && f.circuit === 'power'
-      ? { fits: false, because: 'its type isn’t stated', gap: 1 }
+      ? { fits: false, because: reason('type/not-stated'), gap: 1 }
       : { fits: true };
   },
+  doubt(f: Pick<DoubtFacts, 'basis' | 'part'>): Said | undefined {
+    if (isNec(f.basis)) return f.part.type === null ? reason('type/not-stated') : undefined;
+    return f.part.iecClass === null ? reason('class/not-stated') : undefined;
+  },
 } satisfies AnyFitRule;
-
-function name(has: number | null): string {
-  return has === null ? 'type not stated' : `type ${has}`;
-}
