@@ -11,6 +11,7 @@ interface LockEntry {
   readonly hasInstallScript?: boolean;
   readonly dependencies?: Readonly<Record<string, string>>;
   readonly optionalDependencies?: Readonly<Record<string, string>>;
+  readonly peerDependencies?: Readonly<Record<string, string>>;
 }
 
 /** A package that an installed shuntbook holds. */
@@ -48,7 +49,8 @@ export function runTimePackages(): RunTimePackage[] {
   const direct = new Set<string>();
   for (const [path, entry] of entries) {
     if (entry.dev === true) continue;
-    for (const name of Object.keys({ ...entry.dependencies, ...entry.optionalDependencies })) {
+    const asked = { ...entry.dependencies, ...entry.optionalDependencies, ...entry.peerDependencies };
+    for (const name of Object.keys(asked)) {
       const found = resolvedFrom(path, name, entries);
       if (found === undefined) continue;
       if (path === '') direct.add(found);
