@@ -1,6 +1,6 @@
 import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Browser } from 'puppeteer';
+import type { Browser } from 'puppeteer-core';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import type { Note } from '../model/message.js';
@@ -131,7 +131,7 @@ async function tryToStart(
 }
 
 async function launch(program: BrowserProgram, cache: string, sandbox: boolean): Promise<RunningBrowser> {
-  const { default: puppeteer } = await import('puppeteer');
+  const { default: puppeteer } = await import('puppeteer-core');
   const profile = join(cache, nameOfThisProcess('profile'));
   await mkdir(profile, { mode: 0o700 });
   const forget = (): Promise<void> =>

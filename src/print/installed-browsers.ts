@@ -1,5 +1,6 @@
 import { access, constants } from 'node:fs/promises';
 import { delimiter, join } from 'node:path';
+import { downloadedBrowsers, downloadFolder } from './downloaded-browsers.js';
 
 const LINUX_NAMES = [
   'chromium',
@@ -45,14 +46,15 @@ export async function installedBrowsers(tried: string[]): Promise<string[]> {
     if (await isProgram(place)) found.push(place);
   }
   if (found.length === 0) tried.push('no installed Chrome, Chromium or Edge');
-  const { default: puppeteer } = await import('puppeteer');
-  try {
-    const downloaded = puppeteer.executablePath({ headless: 'shell' });
-    if (await isProgram(downloaded)) found.push(downloaded);
-    else tried.push(`no downloaded browser at ${downloaded}`);
-  } catch {
-    tried.push('no browser downloaded by puppeteer');
+  const folder = downloadFolder(process.env);
+  const before = found.length;
+  for (const program of folder === undefined ? [] : await downloadedBrowsers(folder)) {
+    if (await isProgram(program)) found.push(program);
   }
+  if (found.length === before)
+    tried.push(
+      folder === undefined ? 'no browser downloaded by puppeteer' : `no downloaded browser in ${folder}`,
+    );
   return found;
 }
 

@@ -1,4 +1,4 @@
-import type { Browser, Page } from 'puppeteer';
+import type { Browser, Page } from 'puppeteer-core';
 import type { FontFaceSource } from './fonts.js';
 
 /** Documents after which a page is rid of what they left: it then stays below 250 MB. */

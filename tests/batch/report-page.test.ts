@@ -3,7 +3,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Page } from 'puppeteer';
+import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { changesSince, type LastRun } from '../../src/batch/last-run.js';
 import { reportPage, type ReportedJob } from '../../src/batch/report-page.js';

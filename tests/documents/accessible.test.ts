@@ -1,5 +1,5 @@
 import axe from 'axe-core';
-import type { Page } from 'puppeteer';
+import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { DocumentContext } from '../../src/documents/parts/context.js';
 import { renderDocuments } from '../../src/documents/render.js';
