@@ -82,4 +82,5 @@ export type { Reason, ReasonCode } from './model/reason.js';
 export type * from './model/rule.js';
 export type * from './model/settings.js';
 export type * from './model/site.js';
+export type * from './model/editions.js';
 export type * from './model/words.js';

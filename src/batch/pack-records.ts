@@ -2,7 +2,7 @@ import { appendFile, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
 import { openItemSchema } from '../model/plan.js';
-import { BASES } from '../model/words.js';
+import { BASES } from '../model/editions.js';
 import { notWritten, writeWholeFile } from '../output/whole-file.js';
 
 const fileSchema = z.object({

@@ -1,5 +1,6 @@
-import type { AcSystem, Basis, Conductor, Earthing, SystemGrounding } from '../model/words.js';
-import { isNec } from '../model/words.js';
+import type { Basis } from '../model/editions.js';
+import type { AcSystem, Conductor, Earthing, SystemGrounding } from '../model/words.js';
+import { isNec } from '../model/editions.js';
 
 /** What is known about an AC system by its name; V. */
 export interface AcSystemData {

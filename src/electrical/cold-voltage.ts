@@ -1,6 +1,6 @@
 import type { Step, Working } from '../model/fact.js';
 import type { VoltageCoefficient } from '../model/list.js';
-import { isNec, type Basis } from '../model/words.js';
+import { isNec, type Basis } from '../model/editions.js';
 import { FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
 
 /** °C; cell temperature of standard test conditions (IEC 60904-3). */

@@ -1,5 +1,6 @@
 import type { Step, Working } from '../model/fact.js';
-import { isNec, type AcSystem, type Basis, type Conductor } from '../model/words.js';
+import { isNec, type Basis } from '../model/editions.js';
+import type { AcSystem, Conductor } from '../model/words.js';
 import {
   AC_SYSTEM_DATA,
   isForeign,

@@ -1,4 +1,4 @@
-import { isNec, type Basis } from '../model/words.js';
+import { isNec, type Basis } from '../model/editions.js';
 import { FROM_MEMORY } from './working.js';
 
 /** Smallest leads of a protector, as gauges that `parseWireGauge` reads. */

@@ -1,5 +1,5 @@
 import type { Step, Working } from '../model/fact.js';
-import type { Basis } from '../model/words.js';
+import type { Basis } from '../model/editions.js';
 import { FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
 
 export interface ArrayShortCircuitInput {

@@ -1,4 +1,4 @@
-import type { Basis } from './words.js';
+import type { Basis } from './editions.js';
 
 /** A place in a file, as messages and documents print it. */
 export interface Place {

@@ -1,7 +1,7 @@
 import type { Field } from './list.js';
+import { BASES, NEC_CYCLES } from './editions.js';
 import {
   AC_SYSTEMS,
-  BASES,
   DC_GROUNDINGS,
   EARTHINGS,
   KINDS,
@@ -62,7 +62,7 @@ export const FIELDS: { readonly [F in Field]: FieldInfo } = {
   occupancy: job(words(OCCUPANCIES), 'dwelling, sleeping or other', 'office'),
   revision: job('text', 'the revision of the pack', 'office'),
   owner_language: job('text', 'a language code, en or es', 'office'),
-  basis: job(words(BASES), 'nec-2017, nec-2020, nec-2023 or iec', 'office'),
+  basis: job(words(BASES), `${NEC_CYCLES.join(', ')} or iec`, 'office'),
   earthing: job(words(EARTHINGS), 'TN, TT or IT', 'utility'),
   lowest_temp: job('temperature', 'the lowest expected ambient temperature, such as -12 C or 10 F'),
   lowest_temp_source: job('text', 'where the lowest temperature comes from'),

@@ -1,8 +1,8 @@
 import type { Fact, Stated } from './fact.js';
 import type { OpenItem } from './message.js';
+import type { Basis } from './editions.js';
 import type {
   AcPortUse,
-  Basis,
   BatteryChemistry,
   DcGrounding,
   Earthing,

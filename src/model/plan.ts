@@ -6,7 +6,8 @@ import {
   protectorSchema,
   saidSchema,
 } from './planned-protector.js';
-import { BASES, EARTHINGS, KINDS, OCCUPANCIES, SEVERITIES, STANDINGS, WHOS } from './words.js';
+import { BASES } from './editions.js';
+import { EARTHINGS, KINDS, OCCUPANCIES, SEVERITIES, STANDINGS, WHOS } from './words.js';
 
 const originSchema = z.union([
   z.object({

@@ -1,7 +1,8 @@
 import type { SourcesByBasis, Working } from './fact.js';
 import type { PlacedNote } from './message.js';
 import type { Reason, Said } from './reason.js';
-import type { Basis, Kind, PortClass, Strength } from './words.js';
+import type { Basis } from './editions.js';
+import type { Kind, PortClass, Strength } from './words.js';
 
 /** Facts of `T` that a rule declares: by its type it can read nothing else, and its tests throw where it does. */
 export type Given<T, K extends readonly (keyof T)[]> = Pick<T, K[number]>;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { BASES, DEFAULT_BASIS } from './editions.js';
 
 const hexColour = z.string().regex(/^#[0-9a-fA-F]{6}$/, 'a colour such as #1f4e79');
 
@@ -82,7 +83,7 @@ export const SettingsSchema = z.strictObject({
     })
     .prefault({}),
   /** The basis of a job that states none. */
-  basis: z.enum(['nec-2017', 'nec-2020', 'nec-2023', 'iec']).default('nec-2023'),
+  basis: z.enum(BASES).default(DEFAULT_BASIS),
   ownerLanguage: z.string().default('en'),
   thresholds: thresholds.prefault({}),
   /** Raise the voltage of an array on a grid-tie inverter that isn't stated to be isolated (derived; ask the maker). */

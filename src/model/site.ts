@@ -1,16 +1,8 @@
 import type { Fact, Stated } from './fact.js';
 import type { JobList, ListRow, RowFacts } from './list.js';
 import type { PlacedNote } from './message.js';
-import type {
-  AcSystem,
-  Basis,
-  Earthing,
-  Kind,
-  Occupancy,
-  PortClass,
-  PortName,
-  SystemGrounding,
-} from './words.js';
+import type { Basis } from './editions.js';
+import type { AcSystem, Earthing, Kind, Occupancy, PortClass, PortName, SystemGrounding } from './words.js';
 
 /** A value with whether the list states it or a default stands in. */
 export interface Held<T> {

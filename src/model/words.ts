@@ -1,9 +1,5 @@
 /** The words that the contract fixes: kinds, bases, AC systems, ports, states. Types and lists only. */
 
-export const BASES = ['nec-2017', 'nec-2020', 'nec-2023', 'iec'] as const;
-/** The set of rules in force for a job. */
-export type Basis = (typeof BASES)[number];
-
 export const EARTHINGS = ['TN', 'TT', 'IT'] as const;
 export type Earthing = (typeof EARTHINGS)[number];
 
@@ -133,8 +129,3 @@ export const INDICATOR_CAUSES = [
 ] as const;
 /** Why an indicator shows what it shows; the owner's sheet turns it into plain words in its own language. */
 export type IndicatorCause = (typeof INDICATOR_CAUSES)[number];
-
-/** True for `nec-2017`, `nec-2020` and `nec-2023`. */
-export function isNec(basis: Basis): boolean {
-  return basis !== 'iec';
-}

@@ -5,7 +5,7 @@ import type { PlacedNote } from '../model/message.js';
 import type { Clause, NotPlaced, Plan, PlannedProtector } from '../model/plan.js';
 import type { Settings } from '../model/settings.js';
 import type { SiteEquipment, SitePort } from '../model/site.js';
-import type { Basis } from '../model/words.js';
+import type { Basis } from '../model/editions.js';
 import { ALL_RULES } from '../rules/rulebook.js';
 import { surveySite } from '../site/survey.js';
 import { about } from '../model/message.js';

@@ -2,14 +2,8 @@ import { AC_SYSTEM_DATA } from '../electrical/ac-systems.js';
 import { NEC_2023_690_7_LIMITS } from '../electrical/pv-limits.js';
 import type { RowFacts } from '../model/list.js';
 import type { Settings } from '../model/settings.js';
-import {
-  AC_SYSTEMS,
-  isNec,
-  type AcSystem,
-  type Basis,
-  type Earthing,
-  type SystemGrounding,
-} from '../model/words.js';
+import { isNec, type Basis } from '../model/editions.js';
+import { AC_SYSTEMS, type AcSystem, type Earthing, type SystemGrounding } from '../model/words.js';
 
 /** Where a protector of the range may have to stand; `service` and `ahead of the disconnect` are for AC alone. */
 export const RANGE_PLACES = ['indoors', 'outdoors', 'service', 'ahead of the disconnect'] as const;

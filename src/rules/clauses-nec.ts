@@ -1,148 +1,215 @@
+import type { NecCycle } from '../model/editions.js';
 import { table } from './clause-kit.js';
 
-/** A subject of the NEC: its number by cycle (a cycle without it is no key), and what it says. */
-export interface NecEntry {
-  readonly standard?: string;
-  readonly clauses: Readonly<Record<string, string>>;
+/** Number of a clause under one cycle, and what it says there in our own words. */
+export interface CycleClause {
+  readonly clause: string;
   readonly says: string;
-  /** Where a cycle says it in another way. */
-  readonly saysIn?: Readonly<Record<string, string>>;
-  /** The text wasn't at hand. */
-  readonly sure?: 'memory';
 }
 
-/** A clause that has the same number in the 2017, 2020 and 2023 cycles. */
-function everyCycle(number: string): Readonly<Record<string, string>> {
-  return { '2017': number, '2020': number, '2023': number };
-}
+/** A subject of the NEC: its clause in each cycle; null: the cycle has none. No cycle borrows another one's sentence. */
+export type NecEntry = {
+  readonly standard?: string;
+  /** The text wasn't at hand. */
+  readonly sure?: 'memory';
+} & { readonly [C in NecCycle]: CycleClause | null };
+
+const USES_NOT_PERMITTED =
+  'no protector on circuits over 1000 V, on ungrounded, impedance-grounded or corner-grounded systems unless listed for them, nor one rated below the highest continuous phase-to-ground voltage';
+const LISTING = 'a protector is a listed device';
+const SHORT_CIRCUIT_CURRENT_RATING =
+  'a protector is marked with a short-circuit current rating and is not installed where the available fault current exceeds it';
+const WORKING_INDICATION = 'a protector indicates that it is working';
+const TYPE_1_PLACES =
+  'a type 1 protector may stand on the supply side of the service disconnect, or on its load side';
+const TYPE_2_PLACES =
+  'a type 2 protector stands on the load side of the first overcurrent device of the service, building or separately derived system';
+const TYPE_3_PLACES = 'a type 3 protector stands on the load side of branch-circuit overcurrent protection';
+const EACH_UNGROUNDED_CONDUCTOR =
+  'where protectors are used, each ungrounded conductor of the circuit has one';
+const OUT_OF_REACH =
+  'a protector is out of reach of unqualified persons, unless listed for accessible places';
+const LEAD_ROUTING = 'the leads are no longer than necessary and without needless bends';
+const SMALLEST_LEAD = 'leads are at least 14 AWG copper or 12 AWG aluminum';
+const DWELLING_SERVICE_2020 =
+  'the service of a dwelling unit has a type 1 or type 2 protector in or immediately beside the service equipment, also where that equipment is replaced';
+const DWELLING_SERVICE_2023 =
+  'the service of a dwelling unit, dormitory unit, guest room or patient sleeping room has a type 1 or type 2 protector of at least 10 kA in or immediately beside the service equipment, also where that equipment is replaced';
+const DWELLING_SERVICE_EXCEPTION =
+  'the protector may stand at each next level of distribution downstream instead';
+const FEEDER =
+  'a feeder to the distribution equipment of a dwelling unit, dormitory unit, guest room or patient sleeping room has a protector of at least 10 kA there';
+const OUTSIDE_FEEDER =
+  'an outside feeder or branch circuit to a dwelling unit, dormitory unit, guest room or patient sleeping room has a protector of at least 10 kA there';
+const WIND = 'a protector stands between a wind electric system and the loads of the premises';
+const ARRAY_GROUND_FAULT_2017 =
+  'an array has ground-fault protection, which opens the grounded conductor or takes the array out of service';
+const ARRAY_GROUND_FAULT_2020 =
+  'an array over 30 V or 8 A has ground-fault protection, which opens the grounded conductor or takes the array out of service';
+const MAXIMUM_PV_VOLTAGE =
+  'DC circuits of PV systems: at most 600 V on one- and two-family dwellings, 1000 V on other buildings, 1500 V on the ground';
+const COLD_VOLTAGE =
+  'the highest voltage is the sum of the modules in series, corrected for the lowest expected ambient temperature';
+const COLD_VOLTAGE_TABLE =
+  'correction factors of crystalline silicon by lowest expected ambient temperature, down to -40 C';
+const ARRAY_CURRENT =
+  'the highest current of an array is 125 percent of the short-circuit currents of the strings in parallel';
+const MAKER_INSTRUCTIONS = 'listed equipment is used by its instructions';
+const LABELS =
+  'hazard markings warn by words, colors or symbols, are not handwritten but for variable parts, and last';
+const HIGH_LEG_POSITION = 'the high leg of a delta is phase B';
+const HIGH_LEG_MARKING = 'the high leg of a delta is marked orange or by an equally good means';
+const CONDUCTOR_COLOURS = 'grounded conductors are white or gray, or marked so';
+const VOLTAGE_TO_GROUND =
+  'the voltage to ground of an ungrounded circuit is the greatest to any other of its conductors';
+const LIGHTNING_PROTECTION =
+  'a structure with a lightning protection system has protectors of at least 20 kA at the service entrance';
 
 /** The clauses of NFPA 70 by cycle. */
 export const NEC_CLAUSES = table<NecEntry>()({
   'uses-not-permitted': {
-    clauses: { '2017': '285.3', '2020': '242.6', '2023': '242.12' },
-    says: 'no protector on circuits over 1000 V, on ungrounded, impedance-grounded or corner-grounded systems unless listed for them, nor one rated below the highest continuous phase-to-ground voltage',
+    'nec-2017': { clause: '285.3', says: USES_NOT_PERMITTED },
+    'nec-2020': { clause: '242.6', says: USES_NOT_PERMITTED },
+    'nec-2023': { clause: '242.12', says: USES_NOT_PERMITTED },
   },
   listing: {
-    clauses: { '2017': '285.6', '2020': '242.8', '2023': '242.6' },
-    says: 'a protector is a listed device',
+    'nec-2017': { clause: '285.6', says: LISTING },
+    'nec-2020': { clause: '242.8', says: LISTING },
+    'nec-2023': { clause: '242.6', says: LISTING },
   },
   'short-circuit-current-rating': {
-    clauses: { '2017': '285.7', '2020': '242.10', '2023': '242.8' },
-    says: 'a protector is marked with a short-circuit current rating and is not installed where the available fault current exceeds it',
+    'nec-2017': { clause: '285.7', says: SHORT_CIRCUIT_CURRENT_RATING },
+    'nec-2020': { clause: '242.10', says: SHORT_CIRCUIT_CURRENT_RATING },
+    'nec-2023': { clause: '242.8', says: SHORT_CIRCUIT_CURRENT_RATING },
   },
   'working-indication': {
-    clauses: { '2023': '242.9' },
-    says: 'a protector indicates that it is working',
+    'nec-2017': null,
+    'nec-2020': null,
+    'nec-2023': { clause: '242.9', says: WORKING_INDICATION },
   },
   'type-1-places': {
-    clauses: { '2017': '285.23', '2020': '242.12', '2023': '242.13' },
-    says: 'a type 1 protector may stand on the supply side of the service disconnect, or on its load side',
+    'nec-2017': { clause: '285.23', says: TYPE_1_PLACES },
+    'nec-2020': { clause: '242.12', says: TYPE_1_PLACES },
+    'nec-2023': { clause: '242.13', says: TYPE_1_PLACES },
   },
   'type-2-places': {
-    clauses: { '2017': '285.24', '2020': '242.14', '2023': '242.14' },
-    says: 'a type 2 protector stands on the load side of the first overcurrent device of the service, building or separately derived system',
+    'nec-2017': { clause: '285.24', says: TYPE_2_PLACES },
+    'nec-2020': { clause: '242.14', says: TYPE_2_PLACES },
+    'nec-2023': { clause: '242.14', says: TYPE_2_PLACES },
   },
   'type-3-places': {
-    clauses: { '2017': '285.25', '2020': '242.16', '2023': '242.16' },
-    says: 'a type 3 protector stands on the load side of branch-circuit overcurrent protection',
+    'nec-2017': { clause: '285.25', says: TYPE_3_PLACES },
+    'nec-2020': { clause: '242.16', says: TYPE_3_PLACES },
+    'nec-2023': { clause: '242.16', says: TYPE_3_PLACES },
   },
   'each-ungrounded-conductor': {
-    clauses: { '2017': '285.4', '2020': '242.20', '2023': '242.20' },
-    says: 'where protectors are used, each ungrounded conductor of the circuit has one',
+    'nec-2017': { clause: '285.4', says: EACH_UNGROUNDED_CONDUCTOR },
+    'nec-2020': { clause: '242.20', says: EACH_UNGROUNDED_CONDUCTOR },
+    'nec-2023': { clause: '242.20', says: EACH_UNGROUNDED_CONDUCTOR },
   },
   'out-of-reach': {
-    clauses: { '2017': '285.11', '2020': '242.22', '2023': '242.22' },
-    says: 'a protector is out of reach of unqualified persons, unless listed for accessible places',
+    'nec-2017': { clause: '285.11', says: OUT_OF_REACH },
+    'nec-2020': { clause: '242.22', says: OUT_OF_REACH },
+    'nec-2023': { clause: '242.22', says: OUT_OF_REACH },
   },
   'lead-routing': {
-    clauses: { '2017': '285.12', '2020': '242.24', '2023': '242.24' },
-    says: 'the leads are no longer than necessary and without needless bends',
+    'nec-2017': { clause: '285.12', says: LEAD_ROUTING },
+    'nec-2020': { clause: '242.24', says: LEAD_ROUTING },
+    'nec-2023': { clause: '242.24', says: LEAD_ROUTING },
   },
   'smallest-lead': {
-    clauses: { '2017': '285.26', '2020': '242.28', '2023': '242.28' },
-    says: 'leads are at least 14 AWG copper or 12 AWG aluminum',
+    'nec-2017': { clause: '285.26', says: SMALLEST_LEAD },
+    'nec-2020': { clause: '242.28', says: SMALLEST_LEAD },
+    'nec-2023': { clause: '242.28', says: SMALLEST_LEAD },
   },
   'dwelling-service': {
-    clauses: { '2020': '230.67', '2023': '230.67' },
-    says: 'the service of a dwelling unit has a type 1 or type 2 protector in or immediately beside the service equipment, also where that equipment is replaced',
-    saysIn: {
-      '2023':
-        'the service of a dwelling unit, dormitory unit, guest room or patient sleeping room has a type 1 or type 2 protector of at least 10 kA in or immediately beside the service equipment, also where that equipment is replaced',
-    },
+    'nec-2017': null,
+    'nec-2020': { clause: '230.67', says: DWELLING_SERVICE_2020 },
+    'nec-2023': { clause: '230.67', says: DWELLING_SERVICE_2023 },
   },
   'dwelling-service-exception': {
-    clauses: { '2020': '230.67(B) exception', '2023': '230.67(B) exception' },
-    says: 'the protector may stand at each next level of distribution downstream instead',
+    'nec-2017': null,
+    'nec-2020': { clause: '230.67(B) exception', says: DWELLING_SERVICE_EXCEPTION },
+    'nec-2023': { clause: '230.67(B) exception', says: DWELLING_SERVICE_EXCEPTION },
   },
   feeder: {
-    clauses: { '2023': '215.18' },
-    says: 'a feeder to the distribution equipment of a dwelling unit, dormitory unit, guest room or patient sleeping room has a protector of at least 10 kA there',
+    'nec-2017': null,
+    'nec-2020': null,
+    'nec-2023': { clause: '215.18', says: FEEDER },
   },
   'outside-feeder': {
-    clauses: { '2023': '225.42' },
-    says: 'an outside feeder or branch circuit to a dwelling unit, dormitory unit, guest room or patient sleeping room has a protector of at least 10 kA there',
+    'nec-2017': null,
+    'nec-2020': null,
+    'nec-2023': { clause: '225.42', says: OUTSIDE_FEEDER },
   },
   wind: {
-    clauses: everyCycle('694.7(D)'),
-    says: 'a protector stands between a wind electric system and the loads of the premises',
+    'nec-2017': { clause: '694.7(D)', says: WIND },
+    'nec-2020': { clause: '694.7(D)', says: WIND },
+    'nec-2023': { clause: '694.7(D)', says: WIND },
   },
   'array-ground-fault': {
-    clauses: everyCycle('690.41(B)'),
-    says: 'an array has ground-fault protection, which opens the grounded conductor or takes the array out of service',
-    saysIn: {
-      '2020':
-        'an array over 30 V or 8 A has ground-fault protection, which opens the grounded conductor or takes the array out of service',
-      '2023':
-        'an array over 30 V or 8 A has ground-fault protection, which opens the grounded conductor or takes the array out of service',
-    },
+    'nec-2017': { clause: '690.41(B)', says: ARRAY_GROUND_FAULT_2017 },
+    'nec-2020': { clause: '690.41(B)', says: ARRAY_GROUND_FAULT_2020 },
+    'nec-2023': { clause: '690.41(B)', says: ARRAY_GROUND_FAULT_2020 },
   },
   'maximum-pv-voltage': {
-    clauses: everyCycle('690.7'),
-    says: 'DC circuits of PV systems: at most 600 V on one- and two-family dwellings, 1000 V on other buildings, 1500 V on the ground',
+    'nec-2017': { clause: '690.7', says: MAXIMUM_PV_VOLTAGE },
+    'nec-2020': { clause: '690.7', says: MAXIMUM_PV_VOLTAGE },
+    'nec-2023': { clause: '690.7', says: MAXIMUM_PV_VOLTAGE },
   },
   'cold-voltage': {
-    clauses: everyCycle('690.7(A)'),
-    says: 'the highest voltage is the sum of the modules in series, corrected for the lowest expected ambient temperature',
+    'nec-2017': { clause: '690.7(A)', says: COLD_VOLTAGE },
+    'nec-2020': { clause: '690.7(A)', says: COLD_VOLTAGE },
+    'nec-2023': { clause: '690.7(A)', says: COLD_VOLTAGE },
   },
   'cold-voltage-table': {
-    clauses: everyCycle('Table 690.7(A)'),
-    says: 'correction factors of crystalline silicon by lowest expected ambient temperature, down to -40 C',
+    'nec-2017': { clause: 'Table 690.7(A)', says: COLD_VOLTAGE_TABLE },
+    'nec-2020': { clause: 'Table 690.7(A)', says: COLD_VOLTAGE_TABLE },
+    'nec-2023': { clause: 'Table 690.7(A)', says: COLD_VOLTAGE_TABLE },
   },
   'array-current': {
-    clauses: everyCycle('690.8(A)'),
-    says: 'the highest current of an array is 125 percent of the short-circuit currents of the strings in parallel',
     sure: 'memory',
+    'nec-2017': { clause: '690.8(A)', says: ARRAY_CURRENT },
+    'nec-2020': { clause: '690.8(A)', says: ARRAY_CURRENT },
+    'nec-2023': { clause: '690.8(A)', says: ARRAY_CURRENT },
   },
   'maker-instructions': {
-    clauses: everyCycle('110.3(B)'),
-    says: 'listed equipment is used by its instructions',
+    'nec-2017': { clause: '110.3(B)', says: MAKER_INSTRUCTIONS },
+    'nec-2020': { clause: '110.3(B)', says: MAKER_INSTRUCTIONS },
+    'nec-2023': { clause: '110.3(B)', says: MAKER_INSTRUCTIONS },
   },
   labels: {
-    clauses: everyCycle('110.21(B)'),
-    says: 'hazard markings warn by words, colors or symbols, are not handwritten but for variable parts, and last',
+    'nec-2017': { clause: '110.21(B)', says: LABELS },
+    'nec-2020': { clause: '110.21(B)', says: LABELS },
+    'nec-2023': { clause: '110.21(B)', says: LABELS },
   },
   'high-leg-position': {
-    clauses: everyCycle('408.3(E)'),
-    says: 'the high leg of a delta is phase B',
+    'nec-2017': { clause: '408.3(E)', says: HIGH_LEG_POSITION },
+    'nec-2020': { clause: '408.3(E)', says: HIGH_LEG_POSITION },
+    'nec-2023': { clause: '408.3(E)', says: HIGH_LEG_POSITION },
   },
   'high-leg-marking': {
-    clauses: everyCycle('110.15'),
-    says: 'the high leg of a delta is marked orange or by an equally good means',
     sure: 'memory',
+    'nec-2017': { clause: '110.15', says: HIGH_LEG_MARKING },
+    'nec-2020': { clause: '110.15', says: HIGH_LEG_MARKING },
+    'nec-2023': { clause: '110.15', says: HIGH_LEG_MARKING },
   },
   'conductor-colours': {
-    clauses: everyCycle('200.6'),
-    says: 'grounded conductors are white or gray, or marked so',
     sure: 'memory',
+    'nec-2017': { clause: '200.6', says: CONDUCTOR_COLOURS },
+    'nec-2020': { clause: '200.6', says: CONDUCTOR_COLOURS },
+    'nec-2023': { clause: '200.6', says: CONDUCTOR_COLOURS },
   },
   'voltage-to-ground': {
-    clauses: everyCycle('Article 100'),
-    says: 'the voltage to ground of an ungrounded circuit is the greatest to any other of its conductors',
+    'nec-2017': { clause: 'Article 100', says: VOLTAGE_TO_GROUND },
+    'nec-2020': { clause: 'Article 100', says: VOLTAGE_TO_GROUND },
+    'nec-2023': { clause: 'Article 100', says: VOLTAGE_TO_GROUND },
   },
   'lightning-protection': {
     standard: 'NFPA 780',
-    clauses: everyCycle('chapter 4'),
-    says: 'a structure with a lightning protection system has protectors of at least 20 kA at the service entrance',
     sure: 'memory',
+    'nec-2017': { clause: 'chapter 4', says: LIGHTNING_PROTECTION },
+    'nec-2020': { clause: 'chapter 4', says: LIGHTNING_PROTECTION },
+    'nec-2023': { clause: 'chapter 4', says: LIGHTNING_PROTECTION },
   },
 });

@@ -1,4 +1,4 @@
-import { isNec, type Basis } from '../model/words.js';
+import { editionOf, isNec, type Basis, type NecCycle } from '../model/editions.js';
 import type { ClauseSource } from './clause-kit.js';
 import { IEC_CLAUSES, OTHER_CLAUSES } from './clauses-iec.js';
 import { NEC_CLAUSES } from './clauses-nec.js';
@@ -10,16 +10,16 @@ function hasKey<T extends object>(table: T, key: PropertyKey): key is keyof T {
   return Object.hasOwn(table, key);
 }
 
-function necClause(subject: keyof typeof NEC_CLAUSES, basis: Basis): ClauseSource | undefined {
+function necClause(subject: keyof typeof NEC_CLAUSES, basis: NecCycle): ClauseSource | undefined {
   const entry = NEC_CLAUSES[subject];
-  const edition = basis.slice('nec-'.length);
-  const number = entry.clauses[edition];
-  if (number === undefined) return undefined;
+  const found = entry[basis];
+  // Absent: a cycle that the tables don't know yet.
+  if (!found) return undefined;
   return {
     standard: entry.standard ?? 'NEC (NFPA 70)',
-    edition,
-    clause: number,
-    says: entry.saysIn?.[edition] ?? entry.says,
+    edition: editionOf(basis),
+    clause: found.clause,
+    says: found.says,
     ...(entry.sure === undefined ? {} : { sure: entry.sure }),
   };
 }

@@ -2,7 +2,8 @@ import type { Part } from '../model/catalogue.js';
 import type { Said } from '../model/reason.js';
 import type { FitRule } from '../model/rule.js';
 import type { Thresholds } from '../model/settings.js';
-import type { Basis, Earthing, LightningProtection } from '../model/words.js';
+import type { Basis } from '../model/editions.js';
+import type { Earthing, LightningProtection } from '../model/words.js';
 
 /** What one placement asks, and one part held against it; plan/ fills it. */
 export interface FitFacts {

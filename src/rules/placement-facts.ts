@@ -1,5 +1,6 @@
 import type { PlacementRule, RunFacts } from '../model/rule.js';
-import type { Basis, Kind, Occupancy, PortClass } from '../model/words.js';
+import type { Basis } from '../model/editions.js';
+import type { Kind, Occupancy, PortClass } from '../model/words.js';
 
 /** Everything that a placement rule may declare about one port; plan/ fills it from the site. */
 export interface PlacementFacts {

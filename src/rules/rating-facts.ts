@@ -2,9 +2,9 @@ import type { Fact } from '../model/fact.js';
 import type { VoltageCoefficient, ControlVoltage } from '../model/list.js';
 import type { RatingRule } from '../model/rule.js';
 import type { Thresholds } from '../model/settings.js';
+import type { Basis } from '../model/editions.js';
 import type {
   AcSystem,
-  Basis,
   Earthing,
   Kind,
   LightningProtection,

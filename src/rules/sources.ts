@@ -1,5 +1,5 @@
 import type { Source, SourcesByBasis } from '../model/fact.js';
-import { BASES, type Basis } from '../model/words.js';
+import { BASES, type Basis } from '../model/editions.js';
 import { clause, type ClauseSubject } from './clauses.js';
 
 /** A source that is the trade's common practice and nothing else. */

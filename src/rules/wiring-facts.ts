@@ -1,6 +1,7 @@
 import type { Said } from '../model/reason.js';
 import type { RuleCard } from '../model/rule.js';
-import type { AcSystem, Basis, Conductor, Earthing, SystemGrounding } from '../model/words.js';
+import type { Basis } from '../model/editions.js';
+import type { AcSystem, Conductor, Earthing, SystemGrounding } from '../model/words.js';
 
 /** What a circuit is, for wiring and for its lights. */
 export type Circuit = 'power' | 'turbine' | 'control' | 'battery' | 'array';

@@ -1,6 +1,6 @@
 import type { Source } from '../model/fact.js';
 import type { PrintedRule } from '../model/rule.js';
-import { BASES, type Basis } from '../model/words.js';
+import { BASES, type Basis } from '../model/editions.js';
 import { list } from '../words/figures.js';
 import { textTable } from './text-table.js';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { planJob, readInputs, renderDocuments, type Plan, type PlannedProtector } from '../../src/index.js';
-import { BASES, type Basis } from '../../src/model/words.js';
+import { BASES, type Basis } from '../../src/model/editions.js';
 import { atPort } from './plan-of.js';
 
 // The demo holds one small site under each of the four bases (issue 3): here is where they decide otherwise, and what they cite.

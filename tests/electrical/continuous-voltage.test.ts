@@ -5,7 +5,8 @@ import {
   highestContinuousToGround,
   type ContinuousVoltageInput,
 } from '../../src/electrical/continuous-voltage.js';
-import { AC_SYSTEMS, BASES, EARTHINGS, SYSTEM_GROUNDINGS } from '../../src/model/words.js';
+import { BASES } from '../../src/model/editions.js';
+import { AC_SYSTEMS, EARTHINGS, SYSTEM_GROUNDINGS } from '../../src/model/words.js';
 import { expectSound, symbols } from './evaluated.js';
 
 const usual: ContinuousVoltageInput = {

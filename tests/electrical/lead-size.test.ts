@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { smallestLeads } from '../../src/electrical/lead-size.js';
 import { parseWireGauge } from '../../src/electrical/wire-gauge.js';
-import { BASES } from '../../src/model/words.js';
+import { BASES } from '../../src/model/editions.js';
 
 test.each([
   ['T1', '6 mm2', '16 mm2'],

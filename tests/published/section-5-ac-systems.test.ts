@@ -5,7 +5,8 @@ import {
   type ContinuousVoltage,
 } from '../../src/electrical/continuous-voltage.js';
 import { defaultSettings } from '../../src/model/settings.js';
-import type { AcSystem, Basis, Earthing, SystemGrounding } from '../../src/model/words.js';
+import type { Basis } from '../../src/model/editions.js';
+import type { AcSystem, Earthing, SystemGrounding } from '../../src/model/words.js';
 import { clause } from '../../src/rules/clauses.js';
 
 const { continuousShare } = defaultSettings().thresholds;

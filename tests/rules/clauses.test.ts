@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { BASES } from '../../src/model/words.js';
+import { BASES } from '../../src/model/editions.js';
 import { clause, CLAUSE_SUBJECTS, clausesOf } from '../../src/rules/clauses.js';
 
 describe('clauses by basis', () => {

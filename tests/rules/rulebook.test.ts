@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { BASES } from '../../src/model/words.js';
+import { BASES } from '../../src/model/editions.js';
 import { ALL_RULES } from '../../src/rules/rulebook.js';
 import { ruleText } from '../../src/screen/rulebook-page.js';
 import type { Table } from './table.js';

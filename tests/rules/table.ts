@@ -7,7 +7,7 @@ import type { Part } from '../../src/model/catalogue.js';
 import type { Step } from '../../src/model/fact.js';
 import type { PlacedNote } from '../../src/model/message.js';
 import type { Fit, PlacementDecision, RatingDecision, RuleCard } from '../../src/model/rule.js';
-import type { Basis } from '../../src/model/words.js';
+import type { Basis } from '../../src/model/editions.js';
 import type { AnyFitRule, FitFacts } from '../../src/rules/fit-facts.js';
 import type { AnyIndicatorRule, IndicatorFacts } from '../../src/rules/indicator-facts.js';
 import type { AnyPlacementRule, PlacementFacts } from '../../src/rules/placement-facts.js';

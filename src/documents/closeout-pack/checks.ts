@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
-import { isNec } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
 import { amperes, shortLength } from '../parts/figures.js';
 import { placeText } from '../parts/schedule.js';
 

@@ -1,6 +1,6 @@
 import { say } from '../../words/reasons/say.js';
 import type { PlannedChannel, PlannedProtector } from '../../model/plan.js';
-import type { Basis } from '../../model/words.js';
+import type { Basis } from '../../model/editions.js';
 import { notKnown, plainNumber, shortLength } from '../parts/figures.js';
 import { conductorStripe } from './conductor-colour.js';
 import { drawing, element, line, rect, textAt } from './svg.js';

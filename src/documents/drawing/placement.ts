@@ -1,5 +1,5 @@
 import type { Plan, PlannedProtector } from '../../model/plan.js';
-import { isNec } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
 import { runLength } from '../parts/figures.js';
 import { FONT, LINE } from './cell.js';
 import { cellSvg } from './cell-svg.js';

@@ -1,5 +1,5 @@
 import type { Plan, PlannedEquipment, PlannedProtector, PlannedRun } from '../../model/plan.js';
-import { isNec } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
 import { runLength } from '../parts/figures.js';
 
 /** The west side takes what feeds the equipment, the east side what it feeds. */

@@ -1,5 +1,5 @@
-import { isNec } from '../../model/words.js';
-import type { Basis } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
+import type { Basis } from '../../model/editions.js';
 
 const FEET_PER_METRE = 1 / 0.3048;
 const INCHES_PER_METRE = 1 / 0.0254;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
-import type { Basis } from '../../model/words.js';
+import type { Basis } from '../../model/editions.js';
 import type { DocumentContext } from './context.js';
 
 /** How each basis is called on paper. */

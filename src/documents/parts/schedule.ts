@@ -1,7 +1,7 @@
 import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Plan, PlannedChannel, PlannedProtector } from '../../model/plan.js';
-import type { Basis } from '../../model/words.js';
+import type { Basis } from '../../model/editions.js';
 import { amperes, notKnown, plainNumber, runLength, volts } from './figures.js';
 
 /** One line of the protection schedule: one housing. */

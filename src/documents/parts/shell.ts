@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
 import type { DocumentMetadata } from '../../model/print.js';
-import { isNec } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
 import { ownerStrings } from '../../words/languages.js';
 import type { OwnerStrings } from '../../words/languages/owner-strings.js';
 import type { DocumentContext, DocumentKind } from './context.js';

@@ -1,7 +1,7 @@
 import { areaOfDiameter, awgDiameter } from '../../electrical/wire-gauge.js';
 import type { Part } from '../../model/catalogue.js';
 import type { Settings } from '../../model/settings.js';
-import { isNec, type Basis } from '../../model/words.js';
+import { isNec, type Basis } from '../../model/editions.js';
 
 /** The lead of a part that states none (common practice, no source). */
 const USUAL_GAUGE = '10 AWG';

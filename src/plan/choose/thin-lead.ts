@@ -1,7 +1,7 @@
 import { smallestLeads } from '../../electrical/lead-size.js';
 import { parseWireGauge } from '../../electrical/wire-gauge.js';
 import type { Part } from '../../model/catalogue.js';
-import type { Basis } from '../../model/words.js';
+import type { Basis } from '../../model/editions.js';
 import type { Quantity } from '../../model/quantity.js';
 import { leadAreaOf, leadGaugeOf } from './planned-lead.js';
 import type { PortWiring } from '../rate/wire.js';

@@ -1,7 +1,8 @@
 import type { RunFacts } from '../../model/rule.js';
 import type { Settings } from '../../model/settings.js';
 import type { PortGrounding, Site, SiteEquipment, SitePort, SiteRun } from '../../model/site.js';
-import { isNec, type Kind, type PortClass } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
+import type { Kind, PortClass } from '../../model/words.js';
 import type { PlacementFacts } from '../../rules/placement-facts.js';
 import { groundingOf } from '../../site/grounding.js';
 import { ultimateSources } from '../../site/inputs.js';

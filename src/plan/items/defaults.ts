@@ -1,7 +1,8 @@
 import type { PlacedNote } from '../../model/message.js';
 import type { RowField } from '../../model/list.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
-import { isNec, type Kind } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
+import type { Kind } from '../../model/words.js';
 import { batteriesOn } from '../../site/battery-bus.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { servicePlaceRun, unitOf } from '../../site/premises.js';

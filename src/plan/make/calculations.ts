@@ -3,7 +3,7 @@ import { protectiveDistance } from '../../electrical/reach.js';
 import { taken, workingOf } from '../../electrical/working.js';
 import type { Part } from '../../model/catalogue.js';
 import type { SiteEquipment } from '../../model/site.js';
-import { isNec } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { figure } from '../../words/figures.js';
 import { cited } from '../../words/origin.js';

@@ -1,4 +1,5 @@
-import { isNec, type Conductor } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
+import type { Conductor } from '../../model/words.js';
 import type { SitePort } from '../../model/site.js';
 import { list } from '../../words/figures.js';
 import { poleGrounding, type PoleGrounding } from '../choose/indicate.js';

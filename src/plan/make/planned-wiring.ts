@@ -1,5 +1,5 @@
 import type { PlannedProtector } from '../../model/plan.js';
-import { isNec } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
 import { portsOnBus } from '../../site/battery-bus.js';
 import { list } from '../../words/figures.js';
 import { byNaturalOrder } from '../../model/natural-order.js';

@@ -1,6 +1,6 @@
 import type { Part } from '../../model/catalogue.js';
 import type { Calculation, PlannedChannel, PlannedProtector } from '../../model/plan.js';
-import { isNec } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 import { calculationsOf } from './calculations.js';
 import { enclosuresAsked } from '../choose/choose.js';

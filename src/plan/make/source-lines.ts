@@ -1,6 +1,6 @@
 import type { Source } from '../../model/fact.js';
 import type { RuleCard } from '../../model/rule.js';
-import type { Basis } from '../../model/words.js';
+import type { Basis } from '../../model/editions.js';
 import { standardName } from '../../words/standard.js';
 import { keeper } from '../context/memo.js';
 

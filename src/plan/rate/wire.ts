@@ -1,6 +1,7 @@
 import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
-import { isNec, type Conductor, type SystemGrounding } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
+import type { Conductor, SystemGrounding } from '../../model/words.js';
 import { WIRING_RULES } from '../../rules/rulebook.js';
 import type { LeadsDecision, NeutralDecision, SpareDecision, WiringFacts } from '../../rules/wiring-facts.js';
 import { carriedBy } from './rating-facts.js';

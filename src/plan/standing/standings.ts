@@ -1,6 +1,7 @@
 import { reason, reasonKey, stillText, type Said } from '../../model/reason.js';
 import type { NotPlaced, PlannedStanding } from '../../model/plan.js';
-import { BASES, STANDINGS, type Basis, type Standing, type Strength } from '../../model/words.js';
+import { BASES, type Basis } from '../../model/editions.js';
+import { STANDINGS, type Standing, type Strength } from '../../model/words.js';
 import { ALL_RULES, FIT_RULES, PLACEMENT_RULES, REACH_RULE } from '../../rules/rulebook.js';
 import type { PrintedRule } from '../../model/rule.js';
 import type { Made } from '../make/made.js';

@@ -1,5 +1,5 @@
 import type { Settings } from '../../model/settings.js';
-import { isNec, type Basis } from '../../model/words.js';
+import { isNec, type Basis } from '../../model/editions.js';
 
 /**
  * Whether a bare length is in feet: as the settings say, by default with any `nec` basis.

@@ -1,7 +1,7 @@
 import type { Field, JobField, JobList, MissingModel, RowField, Sheet } from '../../model/list.js';
 import type { OpenItem } from '../../model/message.js';
 import type { Settings } from '../../model/settings.js';
-import { BASES } from '../../model/words.js';
+import { BASES } from '../../model/editions.js';
 import { itemAt, note } from '../../model/message.js';
 import { NO_ROWS } from '../../model/messages/list-file.js';
 import { TAG_HEADING_MISSING } from '../../model/messages/list-heading.js';

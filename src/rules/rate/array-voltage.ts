@@ -4,7 +4,7 @@ import { statedAt, taken, workingOf } from '../../electrical/working.js';
 import type { Fact, Working } from '../../model/fact.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
-import { isNec } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
 import { figure, list } from '../../words/figures.js';
 import { about } from '../../model/message.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../model/messages/rate.js';

@@ -1,7 +1,7 @@
 import { kiloamperes } from '../../model/quantity.js';
 import { reason, type Reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
-import { isNec } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
 import type { AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
 import { sources } from '../sources.js';
 

@@ -1,6 +1,6 @@
 import { taken, workingOf } from '../../electrical/working.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
-import { isNec } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 

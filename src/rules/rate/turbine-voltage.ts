@@ -3,7 +3,7 @@ import { taken, workingOf } from '../../electrical/working.js';
 import type { Working } from '../../model/fact.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
-import { isNec } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
 import { figure } from '../../words/figures.js';
 import { about } from '../../model/message.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../model/messages/rate.js';

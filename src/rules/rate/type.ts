@@ -1,6 +1,6 @@
 import { reason, type Reason, type Said } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
-import { isNec } from '../../model/words.js';
+import { isNec } from '../../model/editions.js';
 import type { DoubtFacts, AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
 import { NEC, sources } from '../sources.js';
 
