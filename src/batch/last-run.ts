@@ -1,7 +1,7 @@
-import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
 import type { ReportLine } from '../output/tables.js';
+import { readRegularFile } from '../output/regular-file.js';
 import { writeWholeFile } from '../output/whole-file.js';
 import type { JobItem } from '../text/tell.js';
 
@@ -14,6 +14,8 @@ const lastRunSchema = z.object({
 export type LastRun = z.infer<typeof lastRunSchema>;
 
 const FILE = 'last-run.json';
+/** Bytes; a line for each item of 10,000 jobs is a tenth of it. */
+const LARGEST = 400_000_000;
 
 /**
  * What the last whole run into an output folder gave.
@@ -22,7 +24,8 @@ const FILE = 'last-run.json';
  */
 export async function readLastRun(own: string): Promise<LastRun | undefined> {
   try {
-    return lastRunSchema.parse(JSON.parse(await readFile(join(own, FILE), 'utf8')));
+    const bytes = await readRegularFile(join(own, FILE), { most: LARGEST, followLinks: false });
+    return lastRunSchema.parse(JSON.parse(bytes.toString('utf8')));
   } catch {
     return undefined;
   }

@@ -49,13 +49,14 @@ export async function isFolderItself(path: string): Promise<boolean> {
   );
 }
 
-async function makeOne(folder: string): Promise<unknown> {
+async function makeOne(folder: string): Promise<Error | undefined> {
   try {
     await mkdir(folder);
     return undefined;
   } catch (error) {
     // Whatever the system says of making it: what is there needn't be made.
-    return (await isFolder(folder)) ? undefined : error;
+    if (await isFolder(folder)) return undefined;
+    return error instanceof Error ? error : new Error(String(error));
   }
 }
 

@@ -49,9 +49,8 @@ export function openToAppend(path: string): Promise<FileHandle> {
 }
 
 async function openPlain(path: string, flags: number, followLinks: boolean): Promise<FileHandle> {
-  // Windows has no such flags, and no such pipes among its files.
-  const own = process.platform === 'win32' ? flags & ~constants.O_NONBLOCK : flags;
-  const file = await open(path, followLinks ? own : own | (constants.O_NOFOLLOW ?? 0)).catch(
+  // Windows has no such flags (they are 0 there), and no such pipes among its files.
+  const file = await open(path, followLinks ? flags : flags | constants.O_NOFOLLOW).catch(
     (error: unknown) => {
       const code = error instanceof Error && 'code' in error ? error.code : '';
       if (code === 'ELOOP') throw new NotAFile('it is a link');

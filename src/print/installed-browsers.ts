@@ -1,5 +1,6 @@
 import { access, constants } from 'node:fs/promises';
 import { delimiter, join } from 'node:path';
+import { loadDriver } from './driver.js';
 
 const LINUX_NAMES = [
   'chromium',
@@ -36,16 +37,17 @@ function places(): string[] {
 
 /**
  * Looks for installed browsers and for one that puppeteer's own command downloaded.
+ * @param cache a folder of this user alone
  * @param tried takes a line for what was looked for in vain
  * @returns paths of programs that can be started, best first
  */
-export async function installedBrowsers(tried: string[]): Promise<string[]> {
+export async function installedBrowsers(cache: string, tried: string[]): Promise<string[]> {
   const found: string[] = [];
   for (const place of places()) {
     if (await isProgram(place)) found.push(place);
   }
   if (found.length === 0) tried.push('no installed Chrome, Chromium or Edge');
-  const { default: puppeteer } = await import('puppeteer');
+  const puppeteer = await loadDriver(cache);
   try {
     const downloaded = puppeteer.executablePath({ headless: 'shell' });
     if (await isProgram(downloaded)) found.push(downloaded);

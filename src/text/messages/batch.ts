@@ -69,4 +69,26 @@ export const BATCH_MESSAGES = {
     hint: 'Save it as one of those, or take it out.',
     who: 'office',
   } satisfies MessageEntry<{ path: string; because: string }>,
+  recordIgnored: {
+    code: 'batch/record-ignored',
+    severity: 'confirm',
+    title: 'A record in the output folder that no run of ours wrote',
+    message: (p: { name: string }) =>
+      `The record of packs in the output folder names ${p.name}, which no pack can hold: that line is ignored.`,
+    found: (p) => p.name,
+    expected: 'names that packs, folders and plans of ours have',
+    hint: 'Find out who else writes to the output folder; the pack that the line told of is made again.',
+    who: 'office',
+  } satisfies MessageEntry<{ name: string }>,
+  fileEdited: {
+    code: 'batch/file-edited',
+    severity: 'confirm',
+    title: 'A file of ours that someone had edited was made again',
+    message: (p: { file: string; folder: string }) =>
+      `${p.file} in ${p.folder} was edited by someone since it was made; that pack was made again, and what was written into the file is gone.`,
+    found: (p) => p.file,
+    expected: 'files of a pack as they were made',
+    hint: 'Keep notes in a file of another name beside it: it is never touched. What the pack says is corrected on the list.',
+    who: 'office',
+  } satisfies MessageEntry<{ file: string; folder: string }>,
 };
