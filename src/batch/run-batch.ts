@@ -1,4 +1,3 @@
-import { join } from 'node:path';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import type { JobList } from '../model/list.js';
