@@ -96,16 +96,21 @@ describe('a record in the output folder that was forged', () => {
     expect(await readdir(shop.lists)).toEqual(['a.csv']);
   });
 
-  it.each(['not JSON', '{"files":', '[]', 'null', '{"__proto__":{"x":1}}', '['.repeat(100_000), '\0'])(
-    'as %j makes the packs be made again, and nothing else',
-    async (line) => {
-      await shop.write('a.csv', listOf(['A-1']));
-      await run({ make: 'plan' });
-      const before = await filesBelow(shop.out);
-      await writeFile(join(shop.out, '.shuntbook', 'packs.ndjson'), `${line}\n`);
-      const result = await run({ make: 'plan' });
-      expect(result.jobs.map((j) => j.done)).toEqual(['nothing']);
-      expect([...(await filesBelow(shop.out)).keys()]).toEqual([...before.keys()]);
-    },
-  );
+  it.each([
+    ['no JSON', 'not JSON'],
+    ['a line that was cut off', '{"files":'],
+    ['a list', '[]'],
+    ['null', 'null'],
+    ['a prototype', '{"__proto__":{"x":1}}'],
+    ['a nest of 100,000 lists', '['.repeat(100_000)],
+    ['a NUL', '\0'],
+  ])('as %s makes the packs be made again, and nothing else', async (_, line) => {
+    await shop.write('a.csv', listOf(['A-1']));
+    await run({ make: 'plan' });
+    const before = await filesBelow(shop.out);
+    await writeFile(join(shop.out, '.shuntbook', 'packs.ndjson'), `${line}\n`);
+    const result = await run({ make: 'plan' });
+    expect(result.jobs.map((j) => j.done)).toEqual(['nothing']);
+    expect([...(await filesBelow(shop.out)).keys()]).toEqual([...before.keys()]);
+  });
 });
