@@ -41,7 +41,7 @@ export async function writePack(
   const folder = await ownFolder(out, name).catch((error: unknown) => {
     throw notWritten(join(out, name), error);
   });
-  const contents = new Map(files.map((file) => [file.name, fingerprint(file.content)]));
+  const contents = new Map(files.map((file) => [file.name, bytesFingerprint(file.content)]));
   const going = before.filter((file) => contents.has(file.name) || removes);
   const edited = await editedOf(folder, going, contents);
   await writeWhole(folder, files);
@@ -102,6 +102,11 @@ async function isThere(path: string): Promise<boolean> {
     () => true,
     () => false,
   );
+}
+
+/** The fingerprint of a content as a file holds it: a text counts other characters than bytes. */
+function bytesFingerprint(content: FileToWrite['content']): Fingerprint {
+  return fingerprint(typeof content === 'string' ? Buffer.from(content, 'utf8') : content);
 }
 
 /** The fingerprint of what a file holds; `` where it is none that can be read. */

@@ -41,7 +41,8 @@ export function openPreviousPlans(own: string, out: string): PreviousPlans {
   const textOf = async (folder: string, plan: Fingerprint): Promise<string | undefined> => {
     for (const path of [pathOf(folder, plan), join(out, folder, 'plan.json')]) {
       const bytes = await readRegularFile(path, { most: LARGEST, followLinks: false }).catch(() => undefined);
-      if (bytes !== undefined && fingerprint(bytes) === plan) return bytes.toString('utf8');
+      const text = bytes?.toString('utf8');
+      if (text !== undefined && fingerprint(text) === plan) return text;
     }
     return undefined;
   };

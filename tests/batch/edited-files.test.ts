@@ -8,7 +8,7 @@ import { filesBelow, listOf, smallSteps, workshop, type Workshop } from './stand
 let shop: Workshop;
 beforeEach(async () => {
   shop = await workshop();
-  await shop.write('a.csv', listOf(['A-1', 'A-2']));
+  await shop.write('a.csv', listOf(['A-1', 'A-2'], 'Hütte µ'));
 });
 afterEach(() => shop.remove());
 
@@ -64,6 +64,7 @@ describe('a file that nobody edited', () => {
   it('is not named: touched, deleted, or made by a run that was killed before it could say so', async () => {
     await plan();
     await utimes(join(shop.out, 'A-1', 'plan.json'), new Date(0), new Date(0));
+    expect((await plan()).jobs.map((j) => j.done)).toEqual(['unchanged', 'unchanged']);
     await rm(join(shop.out, 'A-1', 'schedule.csv'));
     expect(named(await plan())).toEqual([]);
     const records = await readFile(join(shop.out, '.shuntbook', 'packs.ndjson'));
