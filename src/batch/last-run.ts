@@ -1,9 +1,9 @@
 import { told } from '../words/messages/told.js';
 import type { JobItem } from '../model/message.js';
-import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
 import type { ReportLine } from '../output/tables.js';
+import { readRegularFile } from '../output/regular-file.js';
 import { writeWholeFile } from '../output/whole-file.js';
 
 const lastRunSchema = z.object({
@@ -15,6 +15,8 @@ const lastRunSchema = z.object({
 export type LastRun = z.infer<typeof lastRunSchema>;
 
 const FILE = 'last-run.json';
+/** Bytes; a line for each item of 10,000 jobs is a tenth of it. */
+const LARGEST = 400_000_000;
 
 /**
  * What the last whole run into an output folder gave.
@@ -23,7 +25,8 @@ const FILE = 'last-run.json';
  */
 export async function readLastRun(own: string): Promise<LastRun | undefined> {
   try {
-    return lastRunSchema.parse(JSON.parse(await readFile(join(own, FILE), 'utf8')));
+    const bytes = await readRegularFile(join(own, FILE), { most: LARGEST, followLinks: false });
+    return lastRunSchema.parse(JSON.parse(bytes.toString('utf8')));
   } catch {
     return undefined;
   }

@@ -11,6 +11,8 @@ import type { FileToWrite } from '../output/whole-file.js';
 import { PRINT_MESSAGES } from '../model/messages/print.js';
 import { BATCH_MESSAGES } from '../model/messages/batch.js';
 import { itemAt, note } from '../model/message.js';
+import { MACHINE_MESSAGES } from '../model/messages/machine.js';
+import { runOut } from '../words/refusals.js';
 import type { BatchContext } from './batch-context.js';
 import { fingerprint, type Fingerprint } from './fingerprint.js';
 import { areIntact, writePack } from './pack-files.js';
@@ -125,25 +127,32 @@ async function makePack(plan: Plan, making: Making, batch: BatchContext): Promis
     { name: 'plan.json', content: text },
     { name: 'schedule.csv', content: scheduleCsv(plan) },
   ];
-  const place = join(batch.out, folder);
   const base = previous.baseOf(record, planned);
   const pages = options.make === 'pack' ? await printPages(plan, base, making, batch) : undefined;
   batch.signal.throwIfAborted();
   if (record && record.plan !== planned) await previous.keep(record);
   const old = record?.files ?? [];
   const kept = pages ? [] : old.filter((file) => !PLAN_FILES.includes(file.name));
-  const written = await writePack(place, [...planFiles, ...(pages ?? [])], pages ? old : []);
+  const files = [...planFiles, ...(pages ?? [])];
+  const written = await writePack(batch.out, folder, files, old, pages !== undefined);
   const made: PackRecord = {
     ...summary,
     printedPlan: pages ? planned : (record?.printedPlan ?? ''),
     previousPlan: pages ? base : (record?.previousPlan ?? ''),
     pagesFrom: pages ? pagesFrom(planned, base, photos, batch) : (record?.pagesFrom ?? ''),
     date: pages ? options.date : (record?.date ?? ''),
-    files: [...written, ...kept],
+    files: [...written.files, ...kept],
   };
   await records.put(made);
   await previous.forget(record, made);
-  return fromRecord(made, pages ? 'printed' : 'nothing');
+  const edited = written.edited.map((name) =>
+    itemAt(note(BATCH_MESSAGES.fileEdited, { file: name, folder }), {
+      file: `${folder}/${name}`,
+      line: 0,
+      column: '',
+    }),
+  );
+  return fromRecord(made, pages ? 'printed' : 'nothing', edited);
 }
 
 /** Renders the documents of a job and prints them. */
@@ -176,9 +185,13 @@ async function printPages(
   );
 }
 
-function fromRecord(record: PackRecord, done: ReportLine['done']): MadeJob {
-  const count = (severity: string): number =>
-    record.items.filter((item) => item.severity === severity).length;
+/**
+ * What came of a job whose pack is as its record says.
+ * @param more items of this run alone, which the next one needn't tell again
+ */
+function fromRecord(record: PackRecord, done: ReportLine['done'], more: readonly OpenItem[] = []): MadeJob {
+  const items = [...record.items, ...more];
+  const count = (severity: string): number => items.filter((item) => item.severity === severity).length;
   const line: ReportLine = {
     job: record.job,
     folder: record.folder,
@@ -195,7 +208,7 @@ function fromRecord(record: PackRecord, done: ReportLine['done']): MadeJob {
     line,
     name: record.name,
     documents: pages.map((file) => file.name),
-    items: record.items,
+    items,
     orders: record.orders.map((order) => ({ job: record.job, ...order })),
     exitStatus: record.submittable ? EXIT.complete : EXIT.drafts,
   };
@@ -208,10 +221,15 @@ function failed(
   plan: Plan | undefined,
   batch: BatchContext,
 ): MadeJob {
-  const known = error instanceof Failure ? error : undefined;
+  const ranOut = runOut(error);
+  const known = error instanceof Failure && ranOut === undefined ? error : undefined;
   if (known?.note.code === PRINT_MESSAGES.noBrowser.code) batch.fatal.failure = known;
   const what = error instanceof Error ? error.message : String(error);
-  const why = known?.note ?? note(BATCH_MESSAGES.programFault, { what });
+  const why =
+    known?.note ??
+    (ranOut === undefined
+      ? note(BATCH_MESSAGES.programFault, { what })
+      : note(MACHINE_MESSAGES.ranOut, { because: ranOut }));
   const place = { file: job.sheet.file, line: job.line, column: '' };
   const items = [
     ...(plan?.openItems ?? []),

@@ -1,32 +1,45 @@
-import { appendFile, readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { z } from 'zod';
 import { openItemSchema } from '../model/plan.js';
 import { BASES } from '../model/editions.js';
+import { EXIT } from '../model/exit-status.js';
+import { Failure } from '../model/failure.js';
+import type { OpenItem } from '../model/message.js';
+import { isCode } from '../output/make-folder.js';
+import { NotAFile, openToAppend, readRegularFile } from '../output/regular-file.js';
 import { notWritten, writeWholeFile } from '../output/whole-file.js';
+import { BATCH_MESSAGES } from '../model/messages/batch.js';
+import { OUTPUT_MESSAGES } from '../model/messages/output.js';
+import { itemAt, note } from '../model/message.js';
+import { shown } from '../words/shown.js';
+import { isPackFile, isPackFolder } from './pack-names.js';
+
+/** 32 hex digits; they are parts of paths. */
+const fingerprintSchema = z.string().regex(/^[0-9a-f]{32}$/);
+const perhapsSchema = z.union([z.literal(''), fingerprintSchema]);
 
 const fileSchema = z.object({
-  name: z.string(),
+  name: z.string().refine(isPackFile),
   size: z.number(),
   /** ms; as the disk had it when the file was written. */
   modified: z.number(),
-  content: z.string(),
+  content: fingerprintSchema,
 });
 
 const recordSchema = z.object({
   job: z.string(),
   name: z.string(),
-  folder: z.string(),
+  folder: z.string().refine(isPackFolder),
   /** What the plan was made from. */
-  planFrom: z.string(),
+  planFrom: fingerprintSchema,
   /** The plan in the folder. */
-  plan: z.string(),
+  plan: fingerprintSchema,
   /** The plan that the printed pages show; ``: none were printed. */
-  printedPlan: z.string(),
+  printedPlan: perhapsSchema,
   /** The plan of the pack before, which the pages are compared with; ``: none. */
-  previousPlan: z.string(),
+  previousPlan: perhapsSchema,
   /** What the pages were made from, but for the date. */
-  pagesFrom: z.string(),
+  pagesFrom: perhapsSchema,
   /** `YYYY-MM-DD` on the pages. */
   date: z.string(),
   files: z.array(fileSchema),
@@ -48,25 +61,49 @@ export interface PackRecords {
   readonly put: (record: PackRecord) => Promise<void>;
   /** Writes all records anew, each once. */
   readonly tidy: () => Promise<void>;
+  /** What stands among the records and can be none of ours, a line each. */
+  readonly ignored: readonly OpenItem[];
 }
 
 const FILE = 'packs.ndjson';
+/** What of a record becomes part of a path. */
+const NAMING: ReadonlySet<unknown> = new Set(['folder', 'name', 'plan', 'printedPlan', 'previousPlan']);
+/** Bytes; the records of 10,000 jobs are a tenth of it. */
+const LARGEST = 400_000_000;
 
 /**
  * Opens the records of an output folder. They are one line a pack; a later line of a folder counts.
- * A line that was cut off by a kill, or that another version wrote, is passed over: its pack is made again.
+ * A line that was cut off by a kill, or that another version wrote, is passed over: its pack is made again. So is one with a
+ * name that no pack has, which is told: whoever can write to the output folder must not lead us out of it.
  * @param folder the folder of our own files inside the output folder
+ * @throws Failure `output/not-a-file` (70) where no file of ours stands in its place
  */
 export async function openPackRecords(folder: string): Promise<PackRecords> {
   const path = join(folder, FILE);
-  const text = await readFile(path, 'utf8').catch(() => '');
+  const text = await textOf(path);
   const records = new Map<string, PackRecord>();
-  for (const line of text.split('\n')) {
-    const record = parseRecord(line);
+  const ignored: OpenItem[] = [];
+  for (const [index, line] of text.split('\n').entries()) {
+    const { record, name } = parseRecord(line);
     if (record) records.set(record.folder, record);
+    if (name === undefined) continue;
+    const place = { file: `${basename(folder)}/${FILE}`, line: index + 1, column: '' };
+    ignored.push(itemAt(note(BATCH_MESSAGES.recordIgnored, { name: shown(name) }), place));
   }
   let lead = text === '' || text.endsWith('\n') ? '' : '\n';
   let appended = 0;
+  const rewrite = (): Promise<void> =>
+    writeWholeFile(path, Array.from(records.values(), (record) => `${JSON.stringify(record)}\n`).join(''));
+  const append = async (line: string): Promise<void> => {
+    const file = await openToAppend(path);
+    try {
+      // A copy of the folder that was made of hard links shares the file: it keeps its own.
+      if ((await file.stat()).nlink > 1) await rewrite();
+      else await file.writeFile(line);
+    } finally {
+      await file.close();
+    }
+  };
   return {
     get: (name) => records.get(name),
     put: async (record) => {
@@ -74,25 +111,43 @@ export async function openPackRecords(folder: string): Promise<PackRecords> {
       appended += 1;
       const line = `${lead}${JSON.stringify(record)}\n`;
       lead = '';
-      await appendFile(path, line).catch((error: unknown) => {
-        throw notWritten(path, error);
+      await append(line).catch((error: unknown) => {
+        throw refused(path, error) ?? notWritten(path, error);
       });
     },
     tidy: async () => {
-      if (appended === 0) return;
-      await writeWholeFile(
-        path,
-        Array.from(records.values(), (record) => `${JSON.stringify(record)}\n`).join(''),
-      );
+      if (appended > 0 || ignored.length > 0) await rewrite();
     },
+    ignored,
   };
 }
 
-function parseRecord(line: string): PackRecord | undefined {
-  if (line === '') return undefined;
+async function textOf(path: string): Promise<string> {
   try {
-    return recordSchema.parse(JSON.parse(line));
+    return (await readRegularFile(path, { most: LARGEST, followLinks: false })).toString('utf8');
+  } catch (error) {
+    if (isCode(error, 'ENOENT')) return '';
+    throw refused(path, error) ?? notWritten(path, error);
+  }
+}
+
+function refused(path: string, error: unknown): Failure | undefined {
+  if (!(error instanceof NotAFile)) return undefined;
+  return new Failure(note(OUTPUT_MESSAGES.notAFile, { path, because: error.message }), EXIT.failed);
+}
+
+/** The record of a line, or else the name in it that no pack of ours has. */
+function parseRecord(line: string): { readonly record?: PackRecord; readonly name?: string } {
+  if (line === '') return {};
+  try {
+    const { data, error } = recordSchema.safeParse(JSON.parse(line), { reportInput: true });
+    if (data) return { record: data };
+    // A fingerprint too stands in a name: that of a plan kept aside.
+    const name = error.issues.flatMap(({ path, input }) =>
+      NAMING.has(path.at(-1)) && typeof input === 'string' ? [input] : [],
+    );
+    return name[0] === undefined ? {} : { name: name[0] };
   } catch {
-    return undefined;
+    return {};
   }
 }

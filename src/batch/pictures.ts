@@ -1,4 +1,4 @@
-import { readdir, readFile, stat } from 'node:fs/promises';
+import { readdir, stat } from 'node:fs/promises';
 import { dirname, extname, join, resolve } from 'node:path';
 import type { JobPhoto } from '../documents/parts/context.js';
 import { EXIT } from '../model/exit-status.js';
@@ -6,6 +6,7 @@ import { Failure } from '../model/failure.js';
 import type { OpenItem } from '../model/message.js';
 import { itemAt, note } from '../model/message.js';
 import { BATCH_MESSAGES } from '../model/messages/batch.js';
+import { NotAFile, readRegularFile } from '../output/regular-file.js';
 import { dataFingerprint, type Fingerprint } from './fingerprint.js';
 
 // Bytes; larger pictures would make a pack that no mail takes.
@@ -51,15 +52,14 @@ async function readPicture(
   takes: readonly string[],
 ): Promise<{ type: string; bytes: Uint8Array } | string> {
   try {
-    const { size } = await stat(path);
-    if (size > LARGEST) return `it is larger than ${LARGEST / 1_000_000} MB`;
-    const bytes = await readFile(path);
+    const bytes = await readRegularFile(path, { most: LARGEST, followLinks: true });
     const type = imageType(bytes);
     return type !== undefined && takes.includes(type)
       ? { type, bytes }
       : 'it is no picture of a kind that can be printed';
-  } catch {
-    return "it can't be read";
+  } catch (error) {
+    if (error instanceof Failure) throw error;
+    return error instanceof NotAFile ? error.message : "it can't be read";
   }
 }
 

@@ -1,7 +1,9 @@
-import { readFile, rm } from 'node:fs/promises';
+import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Plan } from '../model/plan.js';
 import { readPlan } from '../output/plan-file.js';
+import { isFolderItself, ownFolder } from '../output/make-folder.js';
+import { readRegularFile } from '../output/regular-file.js';
 import { writeWholeFile } from '../output/whole-file.js';
 import { fingerprint, type Fingerprint } from './fingerprint.js';
 import type { PackRecord } from './pack-records.js';
@@ -24,16 +26,23 @@ export interface PreviousPlans {
   readonly forget: (before: PackRecord | undefined, now: PackRecord) => Promise<void>;
 }
 
+/** The folder of the plans that are kept aside. */
+const KEPT = 'plans';
+/** Bytes; no plan is nearly as large. */
+const LARGEST = 400_000_000;
+
 /**
  * Opens the replaced plans of an output folder.
  * @param own the folder of our own files inside the output folder
  * @param out the output folder
  */
 export function openPreviousPlans(own: string, out: string): PreviousPlans {
-  const pathOf = (folder: string, plan: Fingerprint): string => join(own, 'plans', `${folder}@${plan}.json`);
+  const plans = join(own, KEPT);
+  const pathOf = (folder: string, plan: Fingerprint): string => join(plans, `${folder}@${plan}.json`);
   const textOf = async (folder: string, plan: Fingerprint): Promise<string | undefined> => {
     for (const path of [pathOf(folder, plan), join(out, folder, 'plan.json')]) {
-      const text = await readFile(path, 'utf8').catch(() => undefined);
+      const bytes = await readRegularFile(path, { most: LARGEST, followLinks: false }).catch(() => undefined);
+      const text = bytes?.toString('utf8');
       if (text !== undefined && fingerprint(text) === plan) return text;
     }
     return undefined;
@@ -52,9 +61,12 @@ export function openPreviousPlans(own: string, out: string): PreviousPlans {
     keep: async (record) => {
       if (!record || record.printedPlan === '') return;
       const text = await textOf(record.folder, record.printedPlan);
-      if (text !== undefined) await writeWholeFile(pathOf(record.folder, record.printedPlan), text);
+      if (text === undefined) return;
+      await ownFolder(own, KEPT);
+      await writeWholeFile(pathOf(record.folder, record.printedPlan), text);
     },
     forget: async (before, now) => {
+      if (!(await isFolderItself(plans))) return;
       const needed = new Set([now.previousPlan, now.printedPlan === now.plan ? '' : now.printedPlan]);
       for (const plan of [before?.previousPlan, before?.printedPlan]) {
         if (plan === undefined || plan === '' || needed.has(plan)) continue;

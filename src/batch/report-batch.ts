@@ -36,7 +36,12 @@ export async function reportBatch(
   const whole = made.length === all;
   const left = whole && inputs.unreadable.length === 0 ? await foldersLeft(out, batch.folders.values()) : [];
   const items: JobItem[] = [
-    ...ofNoJob([...inputs.unreadable, ...inputs.items, ...itemsOfRun(left, made.length, all)]),
+    ...ofNoJob([
+      ...inputs.unreadable,
+      ...inputs.items,
+      ...batch.records.ignored,
+      ...itemsOfRun(left, made.length, all),
+    ]),
     ...made.flatMap(({ line, items: own }) => own.map((item) => ({ job: line.job, item }))),
   ];
   const models = modelsAskedFor(inputs.missingModels, inputs.jobs, items);

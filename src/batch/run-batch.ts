@@ -1,10 +1,10 @@
-import { join } from 'node:path';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import type { JobList } from '../model/list.js';
 import { folderNames } from '../output/folder-name.js';
 import { lockOutput } from '../output/lock.js';
-import { sweepTemporaryFiles } from '../output/whole-file.js';
+import { ownFolder } from '../output/make-folder.js';
+import { notWritten, sweepTemporaryFiles } from '../output/whole-file.js';
 import { embeddedFonts } from '../print/fonts.js';
 import { withPrinter } from '../print/printer.js';
 import { BATCH_MESSAGES } from '../model/messages/batch.js';
@@ -47,7 +47,9 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
     if (!inputs.usable) return nothingMade(out, inputs);
     const jobs = chosenJobs(inputs.jobs, options);
     const photos = await photoFinder(options.photos);
-    const own = join(out, OWN_FOLDER);
+    const own = await ownFolder(out, OWN_FOLDER).catch((error: unknown) => {
+      throw notWritten(out, error);
+    });
     const lock = await lockOutput(own, out);
     try {
       if (lock.tookOver) await sweepTemporaryFiles(out);

@@ -10,19 +10,18 @@ const SIGNALS = ['SIGINT', 'SIGTERM'] as const;
 /**
  * Makes the signal that stops a batch.
  * @param given the caller's own signal; undefined: none
- * @param onSignals true: Ctrl-C and SIGTERM stop it too; a second one ends the process at once (130), the browser with it
+ * @param onSignals true: Ctrl-C and SIGTERM stop it too. The second one is the system's own to carry out, which ends the
+ *   process whatever it waits for, and the browser with it: `process.exit` would wait for a file that never opens
  */
 export function stopping(given: AbortSignal | undefined, onSignals: boolean): Stopping {
   const controller = new AbortController();
+  const dispose = (): void => {
+    for (const name of SIGNALS) process.off(name, stop);
+  };
   const stop = (): void => {
-    if (controller.signal.aborted) process.exit(130);
+    dispose();
     controller.abort();
   };
   if (onSignals) for (const name of SIGNALS) process.on(name, stop);
-  return {
-    signal: given ? AbortSignal.any([controller.signal, given]) : controller.signal,
-    dispose: () => {
-      for (const name of SIGNALS) process.off(name, stop);
-    },
-  };
+  return { signal: given ? AbortSignal.any([controller.signal, given]) : controller.signal, dispose };
 }

@@ -5,9 +5,11 @@ import type { ExitStatus } from '../index.js';
 import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { noteText } from '../screen/tell.js';
+import { MACHINE_MESSAGES } from '../model/messages/machine.js';
 import { addCatalogue } from './catalogue.js';
 import { addColumns } from './columns.js';
 import type { Act, Context } from './context.js';
+import { faultNote } from './ending.js';
 import { addPack } from './pack.js';
 import { addPlan } from './plan.js';
 import { addRead } from './read.js';
@@ -102,9 +104,11 @@ async function tellFault(error: unknown, args: readonly string[], context: Conte
 
 async function faultOf(error: unknown): Promise<{ told: ReturnType<typeof note>; exitStatus: ExitStatus }> {
   if (error instanceof WrongCommandLine) return { told: error.note, exitStatus: 64 };
+  const told = faultNote(error);
+  // A machine that has run out lets nothing be loaded either.
+  if (told.code === MACHINE_MESSAGES.ranOut.code) return { told, exitStatus: 70 };
   // Only here, so that a wrong command line and --help load nothing.
   const { Failure } = await import('../index.js');
   if (error instanceof Failure) return { told: error.note, exitStatus: error.exitStatus };
-  const what = error instanceof Error ? error.message : String(error);
-  return { told: note(COMMAND_MESSAGES.fault, { what }), exitStatus: 70 };
+  return { told, exitStatus: 70 };
 }

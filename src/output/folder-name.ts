@@ -16,8 +16,8 @@ const BATCH_FILES = new Set([
 ]);
 
 /**
- * The folder names of a batch: an id with every character but `A-Z a-z 0-9 . _ -` made `-`, no leading dot, at most
- * 60 characters; with `-` and 8 hex digits of its SHA-256 where that changed it, where it is a reserved name, or where
+ * The folder names of a batch: an id with every character but `A-Z a-z 0-9 . _ -` made `-`, no leading dot or hyphen (a
+ * command would take the name for an option), at most 60 characters, `job` where nothing is left; with `-` and 8 hex digits of its SHA-256 where that changed it, where it is a reserved name, or where
  * two ids differ in case only. No name can lead out of the folder that holds it.
  * @param ids all ids of the batch, since one can force a longer name on another
  * @returns the name of each id; no two names are equal, whatever the case of their letters
@@ -42,11 +42,11 @@ export function folderNames(ids: Iterable<string>): ReadonlyMap<string, string> 
 function folderName(id: string, lengthened: boolean): string {
   const kept = Array.from(id, (c) => (/[A-Za-z0-9._-]/.test(c) ? c : '-'))
     .join('')
-    .replace(/^\.+/, '')
+    .replace(/^[.-]+/, '')
     .slice(0, LONGEST);
   // A trailing dot is dropped by some systems, so it would be another job's folder there.
   const reserved =
     kept === '' || kept.endsWith('.') || DEVICE.test(kept) || BATCH_FILES.has(kept.toLowerCase());
   if (kept === id && !reserved && !lengthened) return kept;
-  return `${kept}-${createHash('sha256').update(id, 'utf8').digest('hex').slice(0, 8)}`;
+  return `${kept === '' ? 'job' : kept}-${createHash('sha256').update(id, 'utf8').digest('hex').slice(0, 8)}`;
 }

@@ -1,10 +1,13 @@
 import { constants } from 'node:fs';
-import { mkdir, open, readdir, rename, rm } from 'node:fs/promises';
+import { open, readdir, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import { OUTPUT_MESSAGES } from '../model/messages/output.js';
+import { refusalText } from '../words/refusals.js';
 import { note } from '../model/message.js';
+import { inTime } from './in-time.js';
+import { isCode, makeFolder } from './make-folder.js';
 
 /** A file to write: its name in the folder, and its bytes or text (written as UTF-8). */
 export interface FileToWrite {
@@ -23,6 +26,10 @@ const temporaryName = (name: string): string => `.shuntbook-${name}.tmp`;
  * @throws Failure (`output/not-written`) where the disk is full or may not be written to; no temporary file stays
  */
 export async function writeWhole(folder: string, files: readonly FileToWrite[]): Promise<void> {
+  await inTime(folder, writeAll(folder, files));
+}
+
+async function writeAll(folder: string, files: readonly FileToWrite[]): Promise<void> {
   const written: string[] = [];
   try {
     await makeFolder(folder);
@@ -42,39 +49,12 @@ export async function writeWhole(folder: string, files: readonly FileToWrite[]):
   }
 }
 
-/**
- * Makes a folder with those above it, where they aren't there.
- * @param folder its path
- */
-export async function makeFolder(folder: string): Promise<void> {
-  try {
-    await mkdir(folder, { recursive: true });
-  } catch (error) {
-    // On a disk that may only be read, Node names the wrong reason for a whole path; a single step has the right one.
-    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') await mkdir(folder);
-    throw error;
-  }
-}
-
 /** The failure to tell where the disk refused something. */
 export function notWritten(path: string, error: unknown): Failure {
   if (error instanceof Failure) return error;
-  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  const because = REASONS[code] ?? (error instanceof Error ? error.message : String(error));
+  const because = refusalText(error) ?? (error instanceof Error ? error.message : String(error));
   return new Failure(note(OUTPUT_MESSAGES.notWritten, { path, because }), EXIT.failed, { cause: error });
 }
-
-const REASONS: Readonly<Record<string, string>> = {
-  ENOSPC: 'the disk is full',
-  EDQUOT: "the disk's quota is used up",
-  EROFS: 'the disk may only be read',
-  EACCES: "you don't have the right to write there",
-  EPERM: "you don't have the right to write there",
-  ENOTDIR: 'a part of its path is a file, not a folder',
-  EEXIST: 'a file of that name stands where a folder is needed',
-  EISDIR: 'a folder of that name stands where a file is needed',
-  ENOTEMPTY: 'a folder of that name stands where a file is needed',
-};
 
 async function writeFlushed(path: string, content: Uint8Array | string): Promise<void> {
   // A link that someone put there under the temporary name is never followed.
@@ -96,7 +76,7 @@ async function flushFolder(folder: string): Promise<void> {
     await handle.sync();
   } catch (error) {
     // Some network disks refuse to flush a folder.
-    if (!(error instanceof Error && 'code' in error && error.code === 'EINVAL')) throw error;
+    if (!isCode(error, 'EINVAL')) throw error;
   } finally {
     await handle.close();
   }

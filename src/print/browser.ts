@@ -12,6 +12,7 @@ import {
   sweepCacheFolder,
   type RefusedFolder,
 } from './cache-folder.js';
+import { loadDriver } from './driver.js';
 import { fontFolder } from './fonts.js';
 import { installedBrowsers } from './installed-browsers.js';
 import { isShippedHere, shippedBrowser } from './shipped-browser.js';
@@ -131,7 +132,7 @@ async function tryToStart(
 }
 
 async function launch(program: BrowserProgram, cache: string, sandbox: boolean): Promise<RunningBrowser> {
-  const { default: puppeteer } = await import('puppeteer-core');
+  const puppeteer = await loadDriver(cache);
   const profile = join(cache, nameOfThisProcess('profile'));
   await mkdir(profile, { mode: 0o700 });
   const forget = (): Promise<void> =>

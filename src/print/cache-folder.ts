@@ -1,6 +1,8 @@
-import { lstat, mkdir, readdir, rm } from 'node:fs/promises';
+import { readlinkSync } from 'node:fs';
+import { lstat, mkdir, readdir, rm, stat } from 'node:fs/promises';
 import { homedir, hostname, tmpdir } from 'node:os';
-import { isAbsolute, join } from 'node:path';
+import { dirname, isAbsolute, join } from 'node:path';
+import { refusalText } from '../words/refusals.js';
 
 /** Where caches of this user may lie, best first. */
 function candidates(): string[] {
@@ -8,10 +10,21 @@ function candidates(): string[] {
   const own: string[] = [];
   const given = process.platform === 'win32' ? env['LOCALAPPDATA'] : env['XDG_CACHE_HOME'];
   if (given !== undefined && isAbsolute(given)) own.push(join(given, 'shuntbook'));
-  if (process.platform === 'darwin') own.push(join(homedir(), 'Library', 'Caches', 'shuntbook'));
-  own.push(join(homedir(), '.cache', 'shuntbook'));
+  const home = homeFolder();
+  if (home !== undefined && process.platform === 'darwin')
+    own.push(join(home, 'Library', 'Caches', 'shuntbook'));
+  if (home !== undefined) own.push(join(home, '.cache', 'shuntbook'));
   own.push(join(tmpdir(), `shuntbook-${process.getuid?.() ?? 'user'}`));
   return own.filter((folder) => isAbsolute(folder));
+}
+
+/** The user's home; undefined: the environment names none, and the machine knows no such user. */
+export function homeFolder(): string | undefined {
+  try {
+    return homedir();
+  } catch {
+    return undefined;
+  }
 }
 
 /** A folder that was tried and why it can't be used. */
@@ -29,15 +42,36 @@ export interface RefusedFolder {
 export async function privateCacheFolder(refused: RefusedFolder[]): Promise<string | undefined> {
   for (const folder of candidates()) {
     try {
-      await mkdir(folder, { recursive: true, mode: 0o700 });
+      await makePrivate(folder);
       const because = await whyNotPrivate(folder);
       if (because === undefined) return folder;
       refused.push({ folder, because });
     } catch (error) {
-      refused.push({ folder, because: error instanceof Error ? error.message : String(error) });
+      const because = refusalText(error) ?? (error instanceof Error ? error.message : String(error));
+      refused.push({ folder, because });
     }
   }
   return undefined;
+}
+
+/** Makes a folder and those above it, one by one: Node's own way never ends where the system makes no folders (`/proc`). */
+async function makePrivate(folder: string): Promise<void> {
+  try {
+    await mkdir(folder, { mode: 0o700 });
+  } catch (error) {
+    const above = dirname(folder);
+    if (await isFolder(folder)) return;
+    if (above === folder || (await isFolder(above))) throw error;
+    await makePrivate(above);
+    await mkdir(folder, { mode: 0o700 });
+  }
+}
+
+async function isFolder(path: string): Promise<boolean> {
+  return stat(path).then(
+    (state) => state.isDirectory(),
+    () => false,
+  );
 }
 
 /**
@@ -54,10 +88,21 @@ export async function whyNotPrivate(path: string): Promise<string | undefined> {
 
 let made = 0;
 
-/** A name that no other process of this or another machine uses: `<purpose>@<host>@<process id>@<number>`. */
+/** A name that no other process of this or another machine uses: `<purpose>@<host>[.<PID namespace>]@<process id>@<number>`. */
 export function nameOfThisProcess(purpose: string): string {
   made += 1;
-  return [purpose, hostname().replace(/[^A-Za-z0-9.-]/g, '-'), process.pid, made].join('@');
+  return [purpose, countsIds(), process.pid, made].join('@');
+}
+
+/** Who counts the ids of processes here: the machine, and on Linux a namespace of it. */
+function countsIds(): string {
+  const host = hostname().replace(/[^A-Za-z0-9.-]/g, '-');
+  try {
+    const space = /\d+/.exec(readlinkSync('/proc/self/ns/pid'))?.[0] ?? '';
+    return `${host}.${space}`;
+  } catch {
+    return host;
+  }
 }
 
 /**

@@ -1,7 +1,8 @@
-import { cp, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdir, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { until } from '../print/browser-processes.js';
 import {
   differences,
   halfFiles,
@@ -40,12 +41,16 @@ const pack = (out: string): string[] => [
   '2026-05-06',
 ];
 
-/** Runs a script where mounts and networks are its own: as root, or as a user that the kernel lets have namespaces. */
-async function apart(script: string, kinds: readonly string[]): Promise<Ended> {
+const asRoot = process.getuid?.() === 0 ? [] : ['--user', '--map-root-user'];
+
+/**
+ * Runs a script where mounts and networks are its own: as root, or as a user that the kernel lets have namespaces.
+ * @param user who it runs as
+ */
+async function apart(script: string, kinds: readonly string[], user = asRoot): Promise<Ended> {
   const path = join(folder, 'script.sh');
   await writeFile(path, `set -u\n${script}\n`);
-  const root = process.getuid?.() === 0 ? [] : ['--user', '--map-root-user'];
-  return start(['unshare', ...root, ...kinds, 'sh', path], folder).ended;
+  return start(['unshare', ...user, ...kinds, 'sh', path], folder).ended;
 }
 
 const quoted = (words: readonly string[]): string => words.map((word) => `'${word}'`).join(' ');
@@ -90,6 +95,59 @@ describe('a disk', () => {
     expect(ended.err).toContain('output/not-written');
     expect(ended.err).not.toContain('print/');
     expect(ended.err).not.toMatch(/^\s+at /m);
+  });
+
+  it('that may only be read is told of a place that is not there yet, too', async () => {
+    await mkdir(join(folder, 'bare'));
+    const ended = await apart(
+      `mount -t tmpfs -o ro,size=1m tmpfs '${join(folder, 'bare')}'
+       ${quoted(pack('bare/new/below'))}; echo "status: $?"`,
+      ['--mount'],
+    );
+    expect(ended.out).toContain('status: 70');
+    expect(ended.err).toContain('the disk may only be read');
+    expect(ended.err).not.toContain('ENOENT');
+  });
+});
+
+describe('a user whom the machine does not know', () => {
+  it('and who has no home has the browser among the temporary files', async () => {
+    const ended = await apart(
+      `unset HOME XDG_CACHE_HOME
+       TMPDIR='${folder}' ${quoted(pack('homeless'))}; echo "status: $?"`,
+      ['--user', '--map-user=4242'],
+      [],
+    );
+    // Whether a browser stands in such a namespace is the kernel's to say; that it is looked for is ours.
+    expect(ended.err).not.toMatch(/program-fault|^\s+at /m);
+    expect(await readdir(join(folder, 'shuntbook-4242'))).not.toEqual([]);
+  });
+
+  it('and who may write nowhere but to --out is told so in one message', async () => {
+    const ended = await apart(
+      `unset HOME XDG_CACHE_HOME
+       TMPDIR=/proc ${quoted(pack('cacheless'))}; echo "status: $?"`,
+      ['--user', '--map-user=4242'],
+      [],
+    );
+    expect(ended.out).toContain('status: 70');
+    expect(ended.err).toContain('print/no-browser');
+    expect(ended.err).not.toMatch(/^\s+at /m);
+  });
+});
+
+describe('two runs in two PID namespaces of a machine', () => {
+  it('share no output folder at the same time', async () => {
+    const kinds = ['--pid', '--fork', '--mount-proc'];
+    const first = start(['unshare', ...asRoot, ...kinds, ...pack('shared')], folder);
+    const own = join(folder, 'shared', '.shuntbook');
+    await until(async () => (await readdir(own).catch(() => [])).some((name) => name.startsWith('lock-')));
+    const second = await start(pack('shared'), folder).ended;
+    const third = await start(['unshare', ...asRoot, ...kinds, ...pack('shared')], folder).ended;
+    expect([second.status, third.status]).toEqual([75, 75]);
+    expect(second.err).toContain('output/held');
+    expect(await first.ended).toMatchObject({ status: 0 });
+    expect(differences(await packsBelow(join(folder, 'shared')), undisturbed)).toEqual([]);
   });
 });
 

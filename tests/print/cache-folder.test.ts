@@ -1,5 +1,5 @@
 import { chmod, mkdir, mkdtemp, readdir, rm, stat, symlink } from 'node:fs/promises';
-import { hostname, tmpdir } from 'node:os';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import {
@@ -44,14 +44,14 @@ describe('the cache folder', () => {
   });
 
   it('is swept of what dead processes left, and of nothing else', async () => {
-    const host = hostname().replace(/[^A-Za-z0-9.-]/g, '-');
-    const dead = `profile@${host}@999999999@1`;
     const own = nameOfThisProcess('profile');
-    for (const name of [dead, own, 'profile@another-machine@999999999@1', 'browser-1.0.0'])
-      await mkdir(join(folder, name));
+    const dead = own.replace(`@${process.pid}@`, '@999999999@');
+    // In another PID namespace of this machine that id may well be a process that lives.
+    const elsewhere = dead.replace(/\.\d+@/, '.1@');
+    const kept = [own, elsewhere, 'profile@another-machine@999999999@1', 'browser-1.0.0'];
+    for (const name of [dead, ...kept]) await mkdir(join(folder, name));
+    expect(elsewhere).not.toBe(dead);
     await sweepCacheFolder(folder);
-    expect((await readdir(folder)).sort()).toEqual(
-      ['browser-1.0.0', 'profile@another-machine@999999999@1', own].sort(),
-    );
+    expect((await readdir(folder)).sort()).toEqual(kept.sort());
   });
 });

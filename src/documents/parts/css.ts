@@ -1,3 +1,5 @@
+import { textWidth } from '../drawing/text-width.js';
+
 /**
  * A CSS string literal of any text. Everything but letters, digits and blanks is written as an escape, so that no
  * text can end the string or the style element.
@@ -14,6 +16,36 @@ export function cssString(text: string): string {
 export function shortened(text: string, length: number): string {
   const characters = Array.from(text);
   return characters.length <= length ? text : `${characters.slice(0, length - 1).join('')}…`;
+}
+
+/** Size of the text in the margins, as the styles have it; points. */
+const MARGIN_TEXT = 8.5;
+/** Points that one word may take in a margin: what is left beside the middle box on the narrowest sheet. */
+const MARGIN_WORD = 200;
+
+/**
+ * A text of a margin: cut as {@link shortened}, and where one word alone is wider than its box, which would print over the next.
+ * @param text one line
+ * @param length characters
+ */
+export function marginText(text: string, length: number): string {
+  const kept: string[] = [];
+  for (const word of shortened(text, length).split(' ')) {
+    const fits = fittingPart(word);
+    kept.push(fits);
+    if (fits !== word) break;
+  }
+  return kept.join(' ');
+}
+
+function fittingPart(word: string): string {
+  if (textWidth(word, MARGIN_TEXT) <= MARGIN_WORD) return word;
+  let part = '';
+  for (const character of word) {
+    if (textWidth(`${part}${character}…`, MARGIN_TEXT) > MARGIN_WORD) break;
+    part += character;
+  }
+  return `${part}…`;
 }
 
 /** Size of a sheet in points, portrait: ANSI A and B, ISO 216 A4 and A3. */

@@ -5,7 +5,7 @@ import { isNec } from '../../model/editions.js';
 import { ownerStrings } from '../../words/languages.js';
 import type { OwnerStrings } from '../../words/languages/owner-strings.js';
 import type { DocumentContext, DocumentKind } from './context.js';
-import { shortened } from './css.js';
+import { marginText } from './css.js';
 import type { MarginTexts, PageRule, Sheet } from './css.js';
 import type { Placement } from '../drawing/placement.js';
 import { layoutPlacement } from '../drawing/placement.js';
@@ -67,7 +67,7 @@ export function marginsOf(given: Shown, document: string, language?: OwnerString
   return {
     document,
     draft: given.plan.submittable ? '' : draft,
-    job: shortened(jobMargin(given.plan), 46),
+    job: marginText(jobMargin(given.plan), 46),
     date: given.context.date,
     page: language?.page ?? 'Page',
     of: language?.of ?? 'of',
@@ -76,7 +76,7 @@ export function marginsOf(given: Shown, document: string, language?: OwnerString
 
 /** A named page of the running paper. */
 export function pageRule(name: string, sheet: Sheet, section: string, landscape = false): PageRule {
-  return { name, sheet, section: shortened(section, 40), landscape };
+  return { name, sheet, section: marginText(section, 40), landscape };
 }
 
 /**

@@ -8,4 +8,6 @@ export const BATCH_MESSAGES = {
   folderLeft: message<{ folder: string }>('batch/folder-left', 'confirm', 'office'),
   noPhotos: message<{ folder: string }>('batch/no-photos', 'conflict', 'office'),
   pictureNotUsed: message<{ path: string; because: string }>('batch/picture-not-used', 'confirm', 'office'),
+  recordIgnored: message<{ name: string }>('batch/record-ignored', 'confirm', 'office'),
+  fileEdited: message<{ file: string; folder: string }>('batch/file-edited', 'confirm', 'office'),
 } as const;

@@ -98,10 +98,13 @@ async function namesIn(path: string): Promise<string[] | OpenItem | null> {
   try {
     if (!(await stat(path)).isDirectory()) return null;
     const entries = await readdir(path, { withFileTypes: true });
-    return entries
-      .filter((e) => !e.isDirectory())
-      .map((e) => e.name)
-      .sort(byNaturalOrder);
+    return (
+      entries
+        // A pipe is read where it is named, and nowhere else: it may never end.
+        .filter((e) => e.isFile() || e.isSymbolicLink())
+        .map((e) => e.name)
+        .sort(byNaturalOrder)
+    );
   } catch (error) {
     const { code, message } = failure(error);
     return code === 'ENOENT' || code === 'ENOTDIR'

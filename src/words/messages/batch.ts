@@ -52,4 +52,20 @@ export const BATCH_WORDS = [
     expected: 'a PNG, JPEG or SVG of at most 20 MB',
     hint: 'Save it as one of those, or take it out.',
   }),
+  says(BATCH_MESSAGES.recordIgnored, {
+    title: 'A record in the output folder that no run of ours wrote',
+    message: (p) =>
+      `The record of packs in the output folder names ${p.name}, which no pack can hold: that line is ignored.`,
+    found: (p) => p.name,
+    expected: 'names that packs, folders and plans of ours have',
+    hint: 'Find out who else writes to the output folder; the pack that the line told of is made again.',
+  }),
+  says(BATCH_MESSAGES.fileEdited, {
+    title: 'A file of ours that someone had edited was made again',
+    message: (p) =>
+      `${p.file} in ${p.folder} was edited by someone since it was made; that pack was made again, and what was written into the file is gone.`,
+    found: (p) => p.file,
+    expected: 'files of a pack as they were made',
+    hint: 'Keep notes in a file of another name beside it: it is never touched. What the pack says is corrected on the list.',
+  }),
 ];

@@ -8,6 +8,7 @@ import { DOCUMENTS_WORDS } from './documents.js';
 import { LIST_FILE_WORDS } from './list-file.js';
 import { LIST_HEADING_WORDS } from './list-heading.js';
 import { LIST_WORDS } from './list.js';
+import { MACHINE_WORDS } from './machine.js';
 import { OUTPUT_WORDS } from './output.js';
 import { PLACE_WORDS } from './place.js';
 import { PRINT_WORDS } from './print.js';
@@ -24,6 +25,7 @@ export const MESSAGE_CATALOGUE: readonly MessageEntry[] = [
   ...LIST_FILE_WORDS,
   ...LIST_HEADING_WORDS,
   ...LIST_WORDS,
+  ...MACHINE_WORDS,
   ...OUTPUT_WORDS,
   ...PLACE_WORDS,
   ...PRINT_WORDS,

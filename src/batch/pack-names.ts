@@ -1,0 +1,20 @@
+import { DOCUMENT_KINDS } from '../documents/parts/context.js';
+
+const NAMES: ReadonlySet<string> = new Set([
+  'plan.json',
+  'schedule.csv',
+  ...DOCUMENT_KINDS.map((kind) => `${kind}.pdf`),
+]);
+/** Sheets of the permit sheet in files of their own. */
+const SEPARATE = /^permit-sheet-\d{1,2}-[a-z][a-z-]{0,30}\.pdf$/;
+const FOLDER = /^[A-Za-z0-9_-][A-Za-z0-9._-]{0,79}$/;
+
+/** True for the name of a file that a pack can hold: no other file of a job's folder is ours to write or remove. */
+export function isPackFile(name: string): boolean {
+  return NAMES.has(name) || SEPARATE.test(name);
+}
+
+/** True for a name that a job's folder can have: it leads nowhere else. */
+export function isPackFolder(name: string): boolean {
+  return FOLDER.test(name);
+}

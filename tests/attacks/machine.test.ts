@@ -1,0 +1,62 @@
+import { mkdtemp, readdir, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { installProgram, start, writeLists, type Ended, type Program } from '../faults/program.js';
+
+let program: Program;
+let folder: string;
+beforeAll(async () => {
+  program = await installProgram();
+  folder = await mkdtemp(join(tmpdir(), 'shuntbook-machine-'));
+  await writeLists(join(folder, 'lists'), 2);
+});
+afterAll(async () => {
+  await program.remove();
+  await rm(folder, { recursive: true, force: true });
+});
+
+/** Runs a line of the shell, in which `$run` is the program. */
+const shell = (line: string): Promise<Ended> =>
+  start(['bash', '-c', line.replaceAll('$run', `'${process.execPath}' '${program.cli}'`)], folder).ended;
+const STACK = /^\s+at /m;
+
+describe('a machine that lets a program open few files', () => {
+  it.each([64, 40])('%d of them: a sentence and 70', async (most) => {
+    const ended = await shell(`ulimit -n ${most}; exec $run plan lists --out few`);
+    expect(ended.status).toBe(70);
+    expect(ended.err).toContain('machine/ran-out');
+    expect(ended.err).not.toMatch(STACK);
+  });
+
+  it('256 of them are enough', { timeout: 300_000 }, async () => {
+    expect(await shell('ulimit -n 256; exec $run pack lists --out enough')).toMatchObject({ status: 0 });
+  });
+});
+
+describe('a disk that is full under what a command tells', () => {
+  it.each(['rules', 'rules --json', 'plan lists --out told', 'plan lists --json --out told', '--help'])(
+    'standard output of %s: a sentence and 70',
+    async (args) => {
+      const ended = await shell(`exec $run ${args} > /dev/full`);
+      expect(ended.status).toBe(70);
+      expect(ended.err).toContain('machine/not-told');
+      expect(ended.err).not.toMatch(STACK);
+    },
+  );
+
+  it.each(['plan lists --out quiet', 'plan nowhere.csv --out quiet', 'pack'])(
+    'standard error of %s: 70',
+    async (args) => {
+      const ended = await shell(`exec $run ${args} 2> /dev/full`);
+      expect(ended.status).toBe(70);
+    },
+  );
+
+  it('loses no pack', async () => {
+    await shell('exec $run plan lists --out kept > /dev/full 2>&1');
+    expect(await readdir(join(folder, 'kept'))).toEqual(
+      expect.arrayContaining(['T-01', 'T-02', 'report.csv', 'order-list.csv']),
+    );
+  });
+});
