@@ -31,6 +31,8 @@ export async function openPage(
   fontCss: string,
 ): Promise<PrintingPage> {
   const page = await browser.newPage();
+  // How long a document may take is for the printer to say, which sees to it that a browser that hangs is replaced.
+  page.setDefaultTimeout(0);
   await page.setJavaScriptEnabled(false);
   await page.setRequestInterception(true);
   page.on('request', (request) => {
@@ -54,12 +56,13 @@ export async function openPage(
     // What earlier documents left would else be kept until it fills most of a gigabyte.
     if (printed > 0 && printed % DOCUMENTS_A_SWEEP === 0) await session.send('HeapProfiler.collectGarbage');
     printed += 1;
-    await page.setContent(unpainted(withoutFontCss(html, fontCss)), { waitUntil: 'load' });
+    await page.setContent(unpainted(withoutFontCss(html, fontCss)), { waitUntil: 'load', timeout: 0 });
     const pdf = await page.pdf({
       preferCSSPageSize: true,
       printBackground: true,
       tagged: true,
       outline: true,
+      timeout: 0,
     });
     // A document that leads the page elsewhere would print as something else.
     if (page.url() !== home) throw new Error(`the document led the page to ${page.url().slice(0, 60)}`);
