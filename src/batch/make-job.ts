@@ -3,7 +3,7 @@ import type { DocumentContext } from '../documents/context.js';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import type { JobList } from '../model/list.js';
-import type { OpenItem } from '../model/message.js';
+import type { Note, OpenItem } from '../model/message.js';
 import type { Plan } from '../model/plan.js';
 import { planJson } from '../output/json.js';
 import { scheduleCsv, type JobOrder, type ReportLine } from '../output/tables.js';
@@ -11,6 +11,7 @@ import type { FileToWrite } from '../output/whole-file.js';
 import { PRINT_MESSAGES } from '../text/messages/print.js';
 import { BATCH_MESSAGES, PACK_NOT_MADE } from '../text/messages/batch.js';
 import { itemAt, note } from '../text/message-kit.js';
+import { withoutPaths } from '../text/shown-path.js';
 import type { BatchContext } from './batch-context.js';
 import { fingerprint, type Fingerprint } from './fingerprint.js';
 import { areIntact, writePack } from './pack-files.js';
@@ -201,6 +202,16 @@ function fromRecord(record: PackRecord, done: ReportLine['done']): MadeJob {
   };
 }
 
+/** A note in which no folder of this machine stands. */
+function withoutMachine(told: Note, { options, out }: BatchContext): Note {
+  const folders = [out, options.photos, options.templates, process.cwd()].filter((f) => f !== undefined);
+  return {
+    ...told,
+    message: withoutPaths(told.message, folders),
+    found: withoutPaths(told.found, folders),
+  };
+}
+
 function failed(
   error: unknown,
   job: JobList,
@@ -209,9 +220,13 @@ function failed(
   batch: BatchContext,
 ): MadeJob {
   const known = error instanceof Failure ? error : undefined;
-  if (known?.note.code === PRINT_MESSAGES.noBrowser.code) batch.fatal.failure = known;
+  const isKnown = known?.note.code === PRINT_MESSAGES.noBrowser.code && batch.fatal.failure !== undefined;
+  if (known?.note.code === PRINT_MESSAGES.noBrowser.code) batch.fatal.failure ??= known;
   const what = error instanceof Error ? error.message : String(error);
-  const why = known?.note ?? note(BATCH_MESSAGES.programFault, { what });
+  const told = known?.note ?? note(BATCH_MESSAGES.programFault, { what });
+  const why = withoutMachine(told, batch);
+  // The report leaves this machine; whoever sits at it is told the places too.
+  if (!isKnown && (why.message !== told.message || why.found !== told.found)) batch.options.onNotice?.(told);
   const place = { file: job.sheet.file, line: job.line, column: '' };
   const items = [
     ...(plan?.openItems ?? []),

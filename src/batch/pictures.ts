@@ -6,6 +6,7 @@ import { Failure } from '../model/failure.js';
 import type { OpenItem } from '../model/message.js';
 import { itemAt, note } from '../text/message-kit.js';
 import { BATCH_MESSAGES } from '../text/messages/batch.js';
+import { shownPath } from '../text/shown-path.js';
 import { dataFingerprint, type Fingerprint } from './fingerprint.js';
 
 // Bytes; larger pictures would make a pack that no mail takes.
@@ -39,10 +40,10 @@ export async function readLogo(logo: string, settings: string | undefined): Prom
   const path = settings === undefined ? logo : resolve(dirname(settings), logo);
   const picture = await readPicture(path, ['image/png', 'image/jpeg', 'image/svg+xml']);
   if (typeof picture !== 'string') return { dataUrl: dataUrl(picture.type, picture.bytes), items: [] };
-  const told = note(BATCH_MESSAGES.pictureNotUsed, { path: logo, because: picture });
+  const told = note(BATCH_MESSAGES.pictureNotUsed, { path: shownPath(logo), because: picture });
   return {
     dataUrl: undefined,
-    items: [itemAt(told, { file: settings ?? '', line: 0, column: 'company.logo' })],
+    items: [itemAt(told, { file: shownPath(settings ?? ''), line: 0, column: 'company.logo' })],
   };
 }
 

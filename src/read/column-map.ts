@@ -5,6 +5,7 @@ import type { OpenItem } from '../model/message.js';
 import { itemAt, note } from '../text/message-kit.js';
 import { MAP_HEADING_TWICE } from '../text/messages/list-heading.js';
 import { shown } from '../text/shown.js';
+import { shownPath } from '../text/shown-path.js';
 import { ENCODINGS } from './decode.js';
 import { DELIMITERS } from './find-heading.js';
 import { mapKey } from './headings.js';
@@ -56,8 +57,8 @@ export async function readColumnMap(path: string): Promise<ColumnMapReading> {
   if (!reading.ok) return { map: null, unreadable: reading.items };
   const twice = headingsTwice(Object.keys(reading.value.columns ?? {}));
   if (twice.length === 0) return { map: reading.value, unreadable: [] };
-  const item = itemAt(note(MAP_HEADING_TWICE, { path, headings: twice.map(shown) }), {
-    file: path,
+  const item = itemAt(note(MAP_HEADING_TWICE, { path: shownPath(path), headings: twice.map(shown) }), {
+    file: shownPath(path),
     line: 0,
     column: 'columns',
   });

@@ -4,6 +4,7 @@ import type { OpenItem } from '../model/message.js';
 import { defaultSettings, type Settings } from '../model/settings.js';
 import { itemAt, note } from '../text/message-kit.js';
 import { LIBRARY_MODEL_MISSING, LIBRARY_MODEL_TWICE } from '../text/messages/company-files.js';
+import { shownPath } from '../text/shown-path.js';
 import { modelKey } from '../text/model-key.js';
 import { bareLengthIsFeet } from './bare-length.js';
 import { factColumns } from './fact-columns.js';
@@ -47,16 +48,21 @@ export async function readLibrary(
 ): Promise<LibraryReading> {
   const file = await readBytes(path);
   if (!file.ok)
-    return { library: { file: path, entries: new Map(), headings: [] }, items: [], unreadable: [file.item] };
+    return {
+      library: { file: shownPath(path), entries: new Map(), headings: [] },
+      items: [],
+      unreadable: [file.item],
+    };
   return readLibraryText(path, file.bytes, settings);
 }
 
 /** As `readLibrary`, from a file's content. */
 export function readLibraryText(
-  path: string,
+  given: string,
   content: Uint8Array | string,
   settings: Settings = defaultSettings(),
 ): LibraryReading {
+  const path = shownPath(given);
   const reading = readTable(path, content, headingIndex<RowField>(LIBRARY_VOCABULARY, new Map()));
   if (!reading.ok)
     return {

@@ -5,6 +5,7 @@ import { BASES } from '../model/words.js';
 import { itemAt, note } from '../text/message-kit.js';
 import { NO_ROWS } from '../text/messages/list-file.js';
 import { TAG_HEADING_MISSING } from '../text/messages/list-heading.js';
+import { shownPaths } from '../text/shown-path.js';
 import { bareLengthIsFeet } from './bare-length.js';
 import type { ColumnMap } from './column-map.js';
 import type { Column } from './columns.js';
@@ -122,8 +123,10 @@ export function readListContents(
   const unreadable: OpenItem[] = [];
   const lists: OpenList[] = [];
   const understood: Understood[] = [];
-  for (const { name, content } of contents) {
-    const list = openList(name, content, index, options, drafts, understood);
+  const names = shownPaths([...contents, ...(jobFacts === undefined ? [] : [jobFacts])].map((c) => c.name));
+  for (const [i, { name, content }] of contents.entries()) {
+    const job = jobOfFile(name, options.stdinJob);
+    const list = openList(names[i] ?? '', content, job, index, options, drafts, understood);
     if ('code' in list) {
       unreadable.push(list);
       continue;
@@ -132,7 +135,7 @@ export function readListContents(
     lists.push(list);
   }
   if (jobFacts !== undefined) {
-    const taken = takeJobFactsFile(jobFacts, drafts, options);
+    const taken = takeJobFactsFile({ ...jobFacts, name: names.at(-1) ?? '' }, drafts, options);
     items.push(...taken.items);
     unreadable.push(...taken.unreadable);
   }
@@ -147,10 +150,11 @@ function sheetOf(file: string, columns: readonly Column<Field>[]): Sheet {
   return { file, headings };
 }
 
-/** Reads a list's table, its jobs and their facts. */
+/** Reads a list's table, its jobs and their facts; `jobOfAll` is the job of all its rows where it has no job column. */
 function openList(
   name: string,
   content: Uint8Array | string,
+  jobOfAll: string,
   index: HeadingIndex<Field>,
   options: ListOptions,
   drafts: JobDrafts,
@@ -171,13 +175,7 @@ function openList(
   if (jobRefused !== undefined) return jobRefused;
   const readers = factColumns(table.columns, table.mark, options.settings, options.columns);
   const sheet = sheetOf(name, table.columns);
-  const jobs = jobsOfRows(
-    table,
-    readers.find((c) => c.field === 'job') ?? null,
-    jobOfFile(name, options.stdinJob),
-    sheet,
-    drafts,
-  );
+  const jobs = jobsOfRows(table, readers.find((c) => c.field === 'job') ?? null, jobOfAll, sheet, drafts);
   const tag = readers.find((c): c is FactColumn<RowField> => c.field === 'tag') ?? null;
   const grave = [...table.grave];
   if (tag === null && !table.refused.has('tag'))
