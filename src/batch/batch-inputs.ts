@@ -9,7 +9,7 @@ import { readLibrary } from '../read/library.js';
 import { readLists } from '../read/lists.js';
 import { readSettings } from '../read/settings.js';
 import type { BatchOptions } from './batch-options.js';
-import { readLogo } from './pictures.js';
+import { readLogo } from './logo.js';
 
 /** Everything that a batch reads before it plans. */
 export interface BatchInputs {

@@ -16,7 +16,7 @@ import type { BatchContext } from './batch-context.js';
 import { fingerprint, type Fingerprint } from './fingerprint.js';
 import { areIntact, writePack } from './pack-files.js';
 import type { PackRecord } from './pack-records.js';
-import type { JobPhotos } from './pictures.js';
+import type { JobPhotos, PhotosRead } from './photos.js';
 
 /** What came of one job. */
 export interface MadeJob {
@@ -52,11 +52,12 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
   let plan: Plan | undefined;
   try {
     const known = batch.records.get(folder);
+    const photos = await batch.photos.ofJob(job.job, folder);
     const making: Making = {
       job,
       folder,
-      planFrom: fingerprint(batch.jobFingerprint(job), batch.planFrom),
-      photos: await batch.photos(job.job, folder),
+      planFrom: fingerprint(batch.jobFingerprint(job), batch.planFrom, photos.from),
+      photos,
       record: known?.job === job.job ? known : undefined,
     };
     const { record } = making;
@@ -65,7 +66,10 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     }
     if (batch.fatal.failure) throw batch.fatal.failure;
     plan = batch.steps.planJob(job, { catalogue: batch.catalogue, settings: batch.settings });
-    return await makePack(plan, making, batch);
+    const shown = await photos.read(plan.site.equipments.map((equipment) => equipment.tag));
+    // A photo that isn't printed is told with all that is open, in the pack too.
+    plan = { ...plan, openItems: [...plan.openItems, ...shown.items] };
+    return await makePack(plan, shown.photos, making, batch);
   } catch (error) {
     if (batch.signal.aborted) return undefined;
     return failed(error, job, folder, plan, batch);
@@ -99,7 +103,12 @@ const pagesFrom = (
   batch: BatchContext,
 ): Fingerprint => fingerprint(plan, base, photos.from, batch.pagesFrom);
 
-async function makePack(plan: Plan, making: Making, batch: BatchContext): Promise<MadeJob> {
+async function makePack(
+  plan: Plan,
+  shown: PhotosRead['photos'],
+  making: Making,
+  batch: BatchContext,
+): Promise<MadeJob> {
   const { folder, record, planFrom, photos } = making;
   const { options, previous, records } = batch;
   const text = planJson(plan);
@@ -128,7 +137,7 @@ async function makePack(plan: Plan, making: Making, batch: BatchContext): Promis
   ];
   const place = join(batch.out, folder);
   const base = previous.baseOf(record, planned);
-  const pages = options.make === 'pack' ? await printPages(plan, base, making, batch) : undefined;
+  const pages = options.make === 'pack' ? await printPages(plan, base, shown, making, batch) : undefined;
   batch.signal.throwIfAborted();
   if (record && record.plan !== planned) await previous.keep(record);
   const old = record?.files ?? [];
@@ -151,7 +160,8 @@ async function makePack(plan: Plan, making: Making, batch: BatchContext): Promis
 async function printPages(
   plan: Plan,
   base: Fingerprint,
-  { folder, photos }: Making,
+  photos: PhotosRead['photos'],
+  { folder }: Making,
   batch: BatchContext,
 ): Promise<FileToWrite[]> {
   const { options } = batch;
@@ -160,7 +170,7 @@ async function printPages(
     settings: batch.settings,
     date: options.date,
     fonts: batch.fonts,
-    photos: await photos.read(plan.site.equipments.map((equipment) => equipment.tag)),
+    photos,
     separate: options.separate === true,
     ...(options.ownerLanguage === undefined ? {} : { ownerLanguage: options.ownerLanguage }),
     ...(options.templates === undefined ? {} : { templatesFolder: options.templates }),

@@ -31,7 +31,9 @@ export function partedFromPictures(html: string): Parted {
     const end = html.indexOf('"', start);
     if (end - start < LARGE) continue;
     const address = `${OURS}${pictures.size}`;
-    pictures.set(address, { type: match[1] ?? '', body: Buffer.from(html.slice(start, end), 'base64') });
+    // A template may write the signs that fill base64 up as `&#x3D;`.
+    const base64 = html.slice(start, end).replace(/(?:=|&#x3D;)+$/, '');
+    pictures.set(address, { type: match[1] ?? '', body: Buffer.from(base64, 'base64') });
     kept.push(html.slice(from, match.index), `src="${address}`);
     from = end;
   }

@@ -4,6 +4,36 @@ import type { MessageEntry } from '../message-kit.js';
 export const PACK_NOT_MADE =
   'The pack of this job was not made; what its folder holds, if anything, is older.';
 
+/** What a picture's file is that can't be printed; figures in MB and megapixels. */
+const PHOTO_FAULTS = {
+  link: () => "it is a link, and links aren't followed",
+  folder: () => 'it is a folder',
+  'no-file': () => 'it is no file',
+  unreadable: () => "it can't be read",
+  bytes: (megabytes: number) => `it holds ${megabytes} MB, more than 50`,
+  pixels: (megapixels: number) => `it has ${megapixels} megapixels, more than 50`,
+  together: (megabytes: number) => `with it the photos of this job would hold more than ${megabytes} MB`,
+  heic: () => 'it is HEIC or AVIF, which no PDF holds',
+  svg: () => 'it is a drawing (SVG), not a photo',
+  kind: () => 'it is no PNG and no JPEG, whatever its name says',
+  coding: () => "it is a JPEG of a coding that browsers don't read",
+  broken: () => 'it is damaged or ends too early',
+} as const;
+
+/** Why a photo can't be printed. */
+export type PhotoFault = keyof typeof PHOTO_FAULTS;
+
+/** Why a picture isn't used, for a sentence; the amount is MB or megapixels. */
+export function becauseOf({
+  fault,
+  amount,
+}: {
+  readonly fault: PhotoFault;
+  readonly amount: number;
+}): string {
+  return PHOTO_FAULTS[fault](amount);
+}
+
 /** Messages of the batch as a whole, and of jobs that failed. */
 export const BATCH_MESSAGES = {
   programFault: {
@@ -59,13 +89,45 @@ export const BATCH_MESSAGES = {
     hint: 'Correct --photos, or leave it out.',
     who: 'office',
   } satisfies MessageEntry<{ folder: string }>,
+  photoNotPrinted: {
+    code: 'photo/not-printed',
+    severity: 'confirm',
+    title: "A photo can't be printed",
+    message: (p: { photo: string; because: string }) => `The photo ${p.photo} isn't printed: ${p.because}.`,
+    found: (p) => p.photo,
+    expected: 'a whole PNG or JPEG of at most 50 MB and 50 megapixels',
+    hint: 'Save it as a JPEG of a few megabytes under the same name, or take it out.',
+    who: 'office',
+  } satisfies MessageEntry<{ photo: string; because: string }>,
+  photoOfNoTag: {
+    code: 'photo/no-tag',
+    severity: 'confirm',
+    title: 'A photo is named by no tag of its job',
+    message: (p: { photo: string; job: string }) =>
+      `The photo ${p.photo} isn't printed: ${p.job} has no equipment of that tag.`,
+    found: (p) => p.photo,
+    expected: "a photo named by the tag of its equipment, such as CC-1.jpg, right in the job's folder",
+    hint: 'Name it by the tag of what it shows, or take it out.',
+    who: 'office',
+  } satisfies MessageEntry<{ photo: string; job: string }>,
+  photosOfNoJob: {
+    code: 'photo/no-job',
+    severity: 'confirm',
+    title: 'A folder or file among the photos belongs to no job',
+    message: (p: { entry: string }) =>
+      `${p.entry}, among the photos, is the folder of no job on the lists: nothing in it is printed.`,
+    found: (p) => p.entry,
+    expected: 'a folder named by the id of a job, or by its folder in --out',
+    hint: 'Name the folder by the id of its job, or take it out.',
+    who: 'office',
+  } satisfies MessageEntry<{ entry: string }>,
   pictureNotUsed: {
     code: 'batch/picture-not-used',
     severity: 'confirm',
     title: "A picture can't be used",
     message: (p: { path: string; because: string }) => `The picture ${p.path} isn't used: ${p.because}.`,
     found: (p) => p.path,
-    expected: 'a PNG, JPEG or SVG of at most 20 MB',
+    expected: 'a PNG, JPEG or SVG of at most 50 MB and 50 megapixels',
     hint: 'Save it as one of those, or take it out.',
     who: 'office',
   } satisfies MessageEntry<{ path: string; because: string }>,
