@@ -42,6 +42,17 @@ export const FILE_TOO_LARGE: MessageEntry<{ path: string; megabytes: number }> =
   who: 'office',
 };
 
+export const FILE_TOO_MANY_ROWS: MessageEntry<{ path: string; rows: number; most: number }> = {
+  code: 'file/too-many-rows',
+  severity: 'conflict',
+  title: 'A file has more rows than are read',
+  message: ({ path, rows, most }) => `${path} has ${rows} rows: a file of more than ${most} isn't read.`,
+  found: ({ rows }) => `${rows} rows`,
+  expected: ({ most }) => `at most ${most} rows`,
+  hint: 'Check that it is a list; give a large batch as several files.',
+  who: 'office',
+};
+
 export const FILE_NOT_TEXT: MessageEntry<{ path: string; kind: string }> = {
   code: 'file/not-text',
   severity: 'conflict',
