@@ -18,7 +18,7 @@ import {
   type Fingerprint,
 } from './fingerprint.js';
 import type { PackRecords } from './pack-records.js';
-import type { JobPhotos } from './pictures.js';
+import type { PhotoFolder } from './photos.js';
 import type { PreviousPlans } from './previous-plans.js';
 
 /** The two steps that a batch repeats for each job; a caller may put others in their place. */
@@ -45,7 +45,7 @@ export interface BatchContext {
   readonly folders: ReadonlyMap<string, string>;
   readonly records: PackRecords;
   readonly previous: PreviousPlans;
-  readonly photos: (job: string, folder: string) => Promise<JobPhotos>;
+  readonly photos: PhotoFolder;
   readonly fonts: FontKit;
   readonly printer: Printer;
   readonly jobFingerprint: (job: JobList) => Fingerprint;

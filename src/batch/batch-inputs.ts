@@ -9,7 +9,7 @@ import { readLibrary } from '../read/company/library.js';
 import { readLists } from '../read/list/lists.js';
 import { readSettings } from '../read/company/settings.js';
 import type { BatchOptions } from './batch-options.js';
-import { readLogo } from './pictures.js';
+import { readLogo } from './logo.js';
 
 /** Everything that a batch reads before it plans. */
 export interface BatchInputs {

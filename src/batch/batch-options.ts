@@ -37,7 +37,7 @@ export interface BatchOptions {
   readonly browser?: string | undefined;
   /** Documents printed at a time; default: one a core. */
   readonly workers?: number | undefined;
-  /** ms that one document may take to print; default 60 000. */
+  /** ms that a document of nothing may take to print, the more the more it holds; default 60 000. */
   readonly documentTimeout?: number | undefined;
   /** The bytes of the list `-`. */
   readonly stdin?: (() => Promise<Uint8Array>) | undefined;

@@ -3,7 +3,7 @@ import type { DocumentContext } from '../documents/parts/context.js';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import type { JobList } from '../model/list.js';
-import type { OpenItem } from '../model/message.js';
+import type { Note, OpenItem } from '../model/message.js';
 import type { Plan } from '../model/plan.js';
 import { planJson } from '../output/plan-file.js';
 import { scheduleCsv, type JobOrder, type ReportLine } from '../output/tables.js';
@@ -13,11 +13,12 @@ import { BATCH_MESSAGES } from '../model/messages/batch.js';
 import { itemAt, note } from '../model/message.js';
 import { MACHINE_MESSAGES } from '../model/messages/machine.js';
 import { runOut } from '../words/refusals.js';
+import { withoutPaths } from '../words/shown-path.js';
 import type { BatchContext } from './batch-context.js';
 import { fingerprint, type Fingerprint } from './fingerprint.js';
 import { areIntact, writePack } from './pack-files.js';
 import type { PackRecord } from './pack-records.js';
-import type { JobPhotos } from './pictures.js';
+import type { JobPhotos, PhotosRead } from './photos.js';
 
 /** What came of one job. */
 export interface MadeJob {
@@ -53,11 +54,12 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
   let plan: Plan | undefined;
   try {
     const known = batch.records.get(folder);
+    const photos = await batch.photos.ofJob(job.job, folder);
     const making: Making = {
       job,
       folder,
-      planFrom: fingerprint(batch.jobFingerprint(job), batch.planFrom),
-      photos: await batch.photos(job.job, folder),
+      planFrom: fingerprint(batch.jobFingerprint(job), batch.planFrom, photos.from),
+      photos,
       record: known?.job === job.job ? known : undefined,
     };
     const { record } = making;
@@ -66,7 +68,10 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     }
     if (batch.fatal.failure) throw batch.fatal.failure;
     plan = batch.steps.planJob(job, { catalogue: batch.catalogue, settings: batch.settings });
-    return await makePack(plan, making, batch);
+    const shown = await photos.read(plan.site.equipments.map((equipment) => equipment.tag));
+    // A photo that isn't printed is told with all that is open, in the pack too.
+    plan = { ...plan, openItems: [...plan.openItems, ...shown.items] };
+    return await makePack(plan, shown.photos, making, batch);
   } catch (error) {
     if (batch.signal.aborted) return undefined;
     return failed(error, job, folder, plan, batch);
@@ -100,7 +105,12 @@ const pagesFrom = (
   batch: BatchContext,
 ): Fingerprint => fingerprint(plan, base, photos.from, batch.pagesFrom);
 
-async function makePack(plan: Plan, making: Making, batch: BatchContext): Promise<MadeJob> {
+async function makePack(
+  plan: Plan,
+  shown: PhotosRead['photos'],
+  making: Making,
+  batch: BatchContext,
+): Promise<MadeJob> {
   const { folder, record, planFrom, photos } = making;
   const { options, previous, records } = batch;
   const text = planJson(plan);
@@ -128,7 +138,7 @@ async function makePack(plan: Plan, making: Making, batch: BatchContext): Promis
     { name: 'schedule.csv', content: scheduleCsv(plan) },
   ];
   const base = previous.baseOf(record, planned);
-  const pages = options.make === 'pack' ? await printPages(plan, base, making, batch) : undefined;
+  const pages = options.make === 'pack' ? await printPages(plan, base, shown, making, batch) : undefined;
   batch.signal.throwIfAborted();
   if (record && record.plan !== planned) await previous.keep(record);
   const old = record?.files ?? [];
@@ -159,7 +169,8 @@ async function makePack(plan: Plan, making: Making, batch: BatchContext): Promis
 async function printPages(
   plan: Plan,
   base: Fingerprint,
-  { folder, photos }: Making,
+  photos: PhotosRead['photos'],
+  { folder }: Making,
   batch: BatchContext,
 ): Promise<FileToWrite[]> {
   const { options } = batch;
@@ -168,7 +179,7 @@ async function printPages(
     settings: batch.settings,
     date: options.date,
     fonts: batch.fonts,
-    photos: await photos.read(plan.site.equipments.map((equipment) => equipment.tag)),
+    photos,
     separate: options.separate === true,
     ...(options.ownerLanguage === undefined ? {} : { ownerLanguage: options.ownerLanguage }),
     ...(options.templates === undefined ? {} : { templatesFolder: options.templates }),
@@ -214,6 +225,19 @@ function fromRecord(record: PackRecord, done: ReportLine['done'], more: readonly
   };
 }
 
+/** A note in which no folder of this machine stands. */
+function withoutMachine(told: Note, { options, out }: BatchContext): Note {
+  const folders = [out, options.photos, options.templates, process.cwd()].filter((f) => f !== undefined);
+  const clean = (value: unknown): unknown =>
+    typeof value === 'string'
+      ? withoutPaths(value, folders)
+      : Array.isArray(value)
+        ? value.map(clean)
+        : value;
+  const values = Object.fromEntries(Object.entries(told.values).map(([key, value]) => [key, clean(value)]));
+  return { ...told, values };
+}
+
 function failed(
   error: unknown,
   job: JobList,
@@ -223,13 +247,18 @@ function failed(
 ): MadeJob {
   const ranOut = runOut(error);
   const known = error instanceof Failure && ranOut === undefined ? error : undefined;
-  if (known?.note.code === PRINT_MESSAGES.noBrowser.code) batch.fatal.failure = known;
+  const isKnown = known?.note.code === PRINT_MESSAGES.noBrowser.code && batch.fatal.failure !== undefined;
+  if (known?.note.code === PRINT_MESSAGES.noBrowser.code) batch.fatal.failure ??= known;
   const what = error instanceof Error ? error.message : String(error);
-  const why =
+  const whole =
     known?.note ??
     (ranOut === undefined
       ? note(BATCH_MESSAGES.programFault, { what })
       : note(MACHINE_MESSAGES.ranOut, { because: ranOut }));
+  const why = withoutMachine(whole, batch);
+  // The report leaves this machine; whoever sits at it is told the places too.
+  if (!isKnown && JSON.stringify(why.values) !== JSON.stringify(whole.values))
+    batch.options.onNotice?.(whole);
   const place = { file: job.sheet.file, line: job.line, column: '' };
   const items = [
     ...(plan?.openItems ?? []),

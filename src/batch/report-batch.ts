@@ -35,11 +35,14 @@ export async function reportBatch(
   const { out } = batch;
   const whole = made.length === all;
   const left = whole && inputs.unreadable.length === 0 ? await foldersLeft(out, batch.folders.values()) : [];
+  // A job of a list that can't be read may have its photos there.
+  const strays = inputs.unreadable.length === 0 ? batch.photos.ofNoJob(namesOf(batch)) : [];
   const items: JobItem[] = [
     ...ofNoJob([
       ...inputs.unreadable,
       ...inputs.items,
       ...batch.records.ignored,
+      ...strays,
       ...itemsOfRun(left, made.length, all),
     ]),
     ...made.flatMap(({ line, items: own }) => own.map((item) => ({ job: line.job, item }))),
@@ -64,6 +67,9 @@ export async function reportBatch(
     interrupted: !whole,
   };
 }
+
+/** The names that a job's folder of photos may have, of all jobs on the lists. */
+const namesOf = ({ folders }: UnprintedContext): string[] => [...folders.keys(), ...folders.values()];
 
 function itemsOfRun(left: readonly string[], done: number, all: number): OpenItem[] {
   const nowhere = { file: '', line: 0, column: '' };

@@ -20,7 +20,7 @@ import type { BatchOptions, BatchResult } from './batch-options.js';
 import { jobFingerprints } from './fingerprint.js';
 import { makeJob, type MadeJob } from './make-job.js';
 import { openPackRecords } from './pack-records.js';
-import { photoFinder } from './pictures.js';
+import { openPhotos } from './photos.js';
 import { openPreviousPlans } from './previous-plans.js';
 import { progressOf } from './progress.js';
 import { openRenderers } from './renderers.js';
@@ -46,7 +46,7 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
     const out = options.out ?? 'out';
     if (!inputs.usable) return nothingMade(out, inputs);
     const jobs = chosenJobs(inputs.jobs, options);
-    const photos = await photoFinder(options.photos);
+    const photos = await openPhotos(options.photos);
     const own = await ownFolder(out, OWN_FOLDER).catch((error: unknown) => {
       throw notWritten(out, error);
     });

@@ -2,7 +2,7 @@ import type { Basis } from './editions.js';
 
 /** A place in a file, as messages and documents print it. */
 export interface Place {
-  /** As it was given on the command line; `-` is standard input; `` is no file. */
+  /** As it was given where that is relative and stays below the working folder, else its name; `-` is standard input; `` is no file. */
   readonly file: string;
   /** First line of the record, the heading's line counted, first line 1; 0: none. */
   readonly line: number;

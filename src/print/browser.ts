@@ -35,6 +35,8 @@ export interface RunningBrowser {
 export interface BrowserOptions {
   /** `--browser`; before SHUNTBOOK_BROWSER, before the shipped one. */
   readonly browser?: string | undefined;
+  /** ms that a browser may take to start before it counts as hung; default 60 000. */
+  readonly startTimeout?: number | undefined;
   /** Is told what a person should know: no sandbox, another browser than the shipped one. */
   readonly onNotice?: (notice: Note) => void;
 }
@@ -117,7 +119,7 @@ async function tryToStart(
   let sandbox = !root;
   for (let falls = 0; ;) {
     try {
-      const browser = await launch(program, cache, sandbox);
+      const browser = await launch(program, cache, sandbox, options.startTimeout ?? 60_000);
       if (!sandbox) options.onNotice?.(note(PRINT_MESSAGES.sandboxOff, { root }));
       return browser;
     } catch (error) {
@@ -131,12 +133,22 @@ async function tryToStart(
   }
 }
 
-async function launch(program: BrowserProgram, cache: string, sandbox: boolean): Promise<RunningBrowser> {
+async function launch(
+  program: BrowserProgram,
+  cache: string,
+  sandbox: boolean,
+  limit: number,
+): Promise<RunningBrowser> {
   const puppeteer = await loadDriver(cache);
   const profile = join(cache, nameOfThisProcess('profile'));
   await mkdir(profile, { mode: 0o700 });
   const forget = (): Promise<void> =>
     rm(profile, { recursive: true, force: true, maxRetries: 3 }).catch(() => undefined);
+  // A browser that is stopped while it starts answers nothing: it is killed, which ends every wait for it.
+  const hung = new AbortController();
+  const timer = setTimeout(() => {
+    hung.abort(new Error(`it didn't start within ${limit} ms`));
+  }, limit);
   try {
     const browser = await puppeteer.launch({
       executablePath: program.executable,
@@ -153,8 +165,10 @@ async function launch(program: BrowserProgram, cache: string, sandbox: boolean):
       handleSIGINT: false,
       handleSIGTERM: false,
       handleSIGHUP: false,
-      timeout: 30_000,
-      protocolTimeout: 600_000,
+      signal: hung.signal,
+      // No limit but our own: how long a document may take goes by its size (printer.ts).
+      timeout: 0,
+      protocolTimeout: 0,
     });
     // A browser that is killed resets its pipes; that it is gone is seen where a document waits for it.
     for (const stream of browser.process()?.stdio ?? []) stream?.on('error', () => undefined);
@@ -165,7 +179,9 @@ async function launch(program: BrowserProgram, cache: string, sandbox: boolean):
     return { browser, end };
   } catch (error) {
     await forget();
-    throw error;
+    throw hung.signal.aborted ? hung.signal.reason : error;
+  } finally {
+    clearTimeout(timer);
   }
 }
 

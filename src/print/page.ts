@@ -1,4 +1,5 @@
 import type { Browser, Page } from 'puppeteer-core';
+import { partedFromPictures, type Parted } from './carried-pictures.js';
 import type { FontFaceSource } from './fonts.js';
 
 /** Documents after which a page is rid of what they left: it then stays below 250 MB. */
@@ -31,11 +32,17 @@ export async function openPage(
   fontCss: string,
 ): Promise<PrintingPage> {
   const page = await browser.newPage();
+  // How long a document may take is for the printer to say, which sees to it that a browser that hangs is replaced.
+  page.setDefaultTimeout(0);
   await page.setJavaScriptEnabled(false);
   await page.setRequestInterception(true);
+  let pictures: Parted['pictures'] = new Map();
   page.on('request', (request) => {
+    const picture = pictures.get(request.url());
     // A document is whole in itself: whatever asks for a file or a host is refused.
-    if (request.url().startsWith('data:')) void request.continue().catch(() => undefined);
+    if (picture)
+      void request.respond({ contentType: picture.type, body: picture.body }).catch(() => undefined);
+    else if (request.url().startsWith('data:')) void request.continue().catch(() => undefined);
     // `aborted` leaves the page where it is; any other reason would put the browser's own error page in its place.
     else void request.abort('aborted').catch(() => undefined);
   });
@@ -54,12 +61,15 @@ export async function openPage(
     // What earlier documents left would else be kept until it fills most of a gigabyte.
     if (printed > 0 && printed % DOCUMENTS_A_SWEEP === 0) await session.send('HeapProfiler.collectGarbage');
     printed += 1;
-    await page.setContent(unpainted(withoutFontCss(html, fontCss)), { waitUntil: 'load' });
+    const parted = partedFromPictures(html);
+    pictures = parted.pictures;
+    await page.setContent(unpainted(withoutFontCss(parted.html, fontCss)), { waitUntil: 'load', timeout: 0 });
     const pdf = await page.pdf({
       preferCSSPageSize: true,
       printBackground: true,
       tagged: true,
       outline: true,
+      timeout: 0,
     });
     // A document that leads the page elsewhere would print as something else.
     if (page.url() !== home) throw new Error(`the document led the page to ${page.url().slice(0, 60)}`);

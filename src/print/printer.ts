@@ -8,12 +8,13 @@ import { startBrowser, type BrowserOptions, type RunningBrowser } from './browse
 import { embeddedFonts, type EmbeddedFonts } from './fonts.js';
 import { openPage, type PrintingPage } from './page.js';
 import { finishPdf, type PdfMetadata } from './pdf.js';
+import { timeLimit } from './time-limit.js';
 
 /** How a printer works. */
 export interface PrinterOptions extends BrowserOptions {
   /** Documents printed at the same time; default: one a core. */
   readonly pages?: number | undefined;
-  /** ms that one document may take before its browser counts as hung; default 60 000. */
+  /** ms that a document of nothing may take before its browser counts as hung, the more the more it holds; default 60 000. */
   readonly documentTimeout?: number | undefined;
 }
 
@@ -151,7 +152,7 @@ class PagePool implements Printer {
   }
 
   private async printOnce(html: string, session: Session): Promise<Uint8Array> {
-    const limit = this.options.documentTimeout ?? 60_000;
+    const limit = timeLimit(html, this.options.documentTimeout ?? 60_000);
     let timer: NodeJS.Timeout | undefined;
     const hung = new Promise<never>((_, reject) => {
       timer = setTimeout(() => {

@@ -1,5 +1,5 @@
 import { writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { freshFolder, shuntbook } from './command.js';
 
@@ -33,9 +33,9 @@ describe('shuntbook catalogue', () => {
     );
     const { status, err } = await shuntbook(['catalogue', path]);
     expect(status).toBe(0);
-    expect(err).toContain(`${path}:2:up`);
+    expect(err).toContain(`${basename(path)}:2:up`);
     expect(err).toContain('[catalogue/vpr-off-list]');
-    expect(err).toContain(`${path}:3:channels`);
+    expect(err).toContain(`${basename(path)}:3:channels`);
     expect(err).toContain('[catalogue/part-left-out]');
     expect(err).toContain('[catalogue/part-fits-nothing]');
   });

@@ -8,6 +8,28 @@ const seen = (cell: string): string => cell.replace(/^[\s\p{Cc}\p{Cf}\p{Z}]+/u, 
 const runs = (cell: string): boolean =>
   /^[=+\-@|%\uff1d\uff0b\uff0d\uff20]/.test(seen(cell)) && !/^-?(\d+(\.\d+)?)?$/.test(cell);
 
+/**
+ * The fields of one line as a lenient reader of another dialect sees them: a quote opens a field only at its start, two
+ * within are one, and what follows the closing one belongs to the field.
+ */
+function fieldsOf(line: string, delimiter: string): string[] {
+  const fields: string[] = [];
+  let field = '';
+  let quoted = false;
+  for (let at = 0; at < line.length; at += 1) {
+    const sign = line[at] ?? '';
+    if (quoted && sign === '"' && line[at + 1] === '"') field += line[(at += 1)] ?? '';
+    else if (quoted && sign === '"') quoted = false;
+    else if (quoted) field += sign;
+    else if (sign === delimiter) {
+      fields.push(field);
+      field = '';
+    } else if (sign === '"' && field === '' && line[at - 1] !== '"') quoted = true;
+    else field += sign;
+  }
+  return [...fields, field];
+}
+
 describe('cells', () => {
   it.each([
     ['=1+1', "'=1+1"],
@@ -29,8 +51,17 @@ describe('cells', () => {
     ['A; =1+1;@x', "A;' =1+1;'@x"],
     ['A;\u202e=1', "A;'[U+202E]=1"],
     ['=1;-2+3', "'=1;'-2+3"],
-    ['L1; L2; -5', 'L1; L2; -5'],
-    ['-5; -18.5', "'-5; -18.5"],
+    ['L1; -5; L2', 'L1; -5; L2'],
+    // What stands last goes on into the next cell there: -5,5+2 is a formula where the comma is the decimal mark.
+    ['L1; L2; -5', "L1; L2;' -5"],
+    // The quotes of a cell are doubled in the file: where a new cell begins they open and close, and what follows is text of it.
+    ['x;"=1+1";y', `x;'"=1+1";y`],
+    ['x; " @sum"', `x;' " @sum"`],
+    ['x;"";""=1', `x;"";'""=1`],
+    ['"=1+1"', `'"=1+1"`],
+    ['x|=1+1|"+2"', `x|'=1+1|'"+2"`],
+    ['a "quoted" word; "another"', 'a "quoted" word; "another"'],
+    ['-5; -18.5', "'-5;' -18.5"],
     ['one\r\ntwo', 'one two'],
     ['12\u202e34', '12[U+202E]34'],
     ['\u001b[31mred', '[U+001B][31mred'],
@@ -54,6 +85,44 @@ describe('cells', () => {
 
   it('cuts a cell of megabytes', () => {
     expect(safeCell('x'.repeat(2_000_000)).length).toBeLessThan(32_100);
+  });
+
+  it('lets nothing run at the start of a line, where another dialect has one cell to its next separator', () => {
+    expect(csvText(['job', 'b'], [['-5', '5+2']])).toBe("job,b\r\n'-5,5+2\r\n");
+    expect(csvText(['job', 'b'], [['-', '-']])).toBe("job,b\r\n'-,-\r\n");
+    expect(csvText(['job', 'b'], [['12', '-5']])).toBe('job,b\r\n12,-5\r\n');
+  });
+
+  it.each([';', '\t', '|'])('never lets a cell run where %j separates', (delimiter) => {
+    const piece = fc.constantFrom(
+      '=1+1',
+      '"',
+      '""',
+      ';',
+      '|',
+      '\t',
+      ' ',
+      '-5',
+      '+',
+      '@',
+      'x',
+      ',',
+      "'",
+      '5+2',
+    );
+    const cell = fc.oneof(
+      fc.array(piece, { maxLength: 8 }).map((pieces) => pieces.join('')),
+      fc.constant(null),
+    );
+    fc.assert(
+      fc.property(fc.array(fc.tuple(cell, cell, cell), { minLength: 1, maxLength: 4 }), (rows) => {
+        const text = csvText(['a', 'b', 'c'], rows);
+        for (const [line] of [...text.matchAll(/[^\r\n]+/g)]) {
+          for (const field of fieldsOf(line, delimiter)) expect(runs(field), line).toBe(false);
+        }
+      }),
+      { numRuns: 2000 },
+    );
   });
 
   it('never lets a cell run, and keeps every record on one line that reads back', () => {
@@ -82,8 +151,8 @@ describe('cells', () => {
       fc.constant(null),
     );
     fc.assert(
-      fc.property(fc.array(fc.tuple(cell, cell), { minLength: 1 }), (rows) => {
-        const text = csvText(['a', 'b'], rows);
+      fc.property(fc.array(fc.tuple(fc.constant('row'), cell, cell), { minLength: 1 }), (rows) => {
+        const text = csvText(['a', 'b', 'c'], rows);
         const lines = text.split('\r\n');
         expect(lines.length).toBe(rows.length + 2);
         expect(text.replaceAll('\r\n', '')).not.toMatch(/[\p{Cc}\u2028\u2029]/u);
@@ -94,6 +163,7 @@ describe('cells', () => {
             if (typeof rows[r]?.[c] !== 'string') continue;
             expect(runs(value)).toBe(false);
             for (const part of value.split(';').slice(1)) expect(runs(part.replace(/^ /, ''))).toBe(false);
+            expect(text).not.toMatch(/;[ "]*[=+@]/);
           }
         }
       }),

@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -27,6 +27,19 @@ function signalled(pid: number, name: NodeJS.Signals): boolean {
   } catch {
     return false;
   }
+}
+
+/** Waits until the browser's page has computed for a second, in which it lays the document out for printing. */
+async function busy(): Promise<void> {
+  const ticks = async (): Promise<number> => {
+    const renderers = (await browserProcesses()).filter((p) => p.type === 'renderer');
+    const states = await Promise.all(renderers.map((p) => readFile(`/proc/${p.pid}/stat`, 'utf8')));
+    // Fields 14 and 15, in hundredths of a second, counted after the name in brackets.
+    const used = states.map((state) => state.slice(state.lastIndexOf(')') + 2).split(' '));
+    return used.reduce((sum, fields) => sum + Number(fields[11]) + Number(fields[12]), 0);
+  };
+  const before = await ticks();
+  await until(async () => (await ticks()) > before + 100);
 }
 
 describe('a browser that fails', () => {
@@ -78,6 +91,19 @@ describe('a browser that fails', () => {
     await until(async () => (await browserProcesses()).length === 0);
   }, 240_000);
 
+  it('is replaced when it is stopped while it prints, and the document is printed', async () => {
+    // For this document more than the half minute that the library would wait by itself.
+    await withPrinter({ pages: 1, documentTimeout: 19_000 }, async (printer) => {
+      const calm = await printer.print(order(50));
+      const printing = printer.print(order(9_000));
+      await busy();
+      expect(await signal('browser', 'SIGSTOP')).toHaveLength(1);
+      expect(starts(await printing)).toBe('%PDF-1.7');
+      expect(Buffer.compare(await printer.print(order(50)), calm)).toBe(0);
+    });
+    await until(async () => (await browserProcesses()).length === 0);
+  });
+
   it('that is not there is told with every place that was tried and a command', async () => {
     const folder = await mkdtemp(join(tmpdir(), 'shuntbook-browser-'));
     const browser = join(folder, 'no-browser');
@@ -103,6 +129,19 @@ describe('a browser that fails', () => {
     const bytes = await withPrinter({ browser }, (printer) => printer.print(order(1)));
     expect(starts(bytes)).toBe('%PDF-1.7');
     expect(await readdir(folder)).toContain('fallen');
+    await rm(folder, { recursive: true });
+  });
+
+  it('that stops while it starts is killed and started again', async () => {
+    const shipped = await shippedBrowser(join(homedir(), '.cache', 'shuntbook'));
+    const folder = await mkdtemp(join(tmpdir(), 'shuntbook-browser-'));
+    const browser = join(folder, 'stops-once');
+    const script = `#!/bin/sh\n[ -e '${folder}/stopped' ] || { echo $$ > '${folder}/stopped'; kill -STOP $$; }\nexport LD_LIBRARY_PATH='${shipped.libraries}'\nexec '${shipped.executable}' "$@"\n`;
+    await writeFile(browser, script, { mode: 0o755 });
+    const bytes = await withPrinter({ browser, startTimeout: 10_000 }, (printer) => printer.print(order(1)));
+    expect(starts(bytes)).toBe('%PDF-1.7');
+    const stopped = Number(await readFile(join(folder, 'stopped'), 'utf8'));
+    await until(async () => !(await runs(stopped)));
     await rm(folder, { recursive: true });
   });
 

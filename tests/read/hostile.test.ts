@@ -1,12 +1,24 @@
+import { saidOf } from '../told.js';
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { FIELD_NAMES } from '../../src/model/fields.js';
-import type { ReadResult } from '../../src/read/list/lists.js';
+import { defaultSettings } from '../../src/model/settings.js';
+import { readListText, type ReadResult } from '../../src/read/list/lists.js';
 import { itemsOf, read } from './plain.js';
 
 const said = (result: ReadResult): string[] => itemsOf(result).map((i) => `${i.code}:${i.line}:${i.column}`);
 const rows = (count: number, row: (i: number) => string): string =>
   Array.from({ length: count }, (_, i) => row(i)).join('\n');
+
+it('refuses a file of more rows than the contract allows in one sentence, and reads one of as many', () => {
+  const list = (count: number): string => `job,tag,kind\n${rows(count, (i) => `J-${i},A,array`)}\n`;
+  const refused = readListText('million.csv', list(1_000_000), { settings: defaultSettings() });
+  expect(refused.jobs).toEqual([]);
+  expect(refused.unreadable.map((item) => [item.code, saidOf(item).message])).toEqual([
+    ['file/too-many-rows', "million.csv has 1000000 rows: a file of more than 100000 isn't read."],
+  ]);
+  expect(readListText('most.csv', list(100_000), { settings: defaultSettings() }).jobs).toHaveLength(100_000);
+});
 
 describe('one message each', () => {
   const big = 'x'.repeat(5_000_000);

@@ -1,5 +1,20 @@
 import { message } from '../message.js';
 
+/** Why a photo can't be printed. */
+export type PhotoFault =
+  | 'link'
+  | 'folder'
+  | 'no-file'
+  | 'unreadable'
+  | 'bytes'
+  | 'pixels'
+  | 'together'
+  | 'heic'
+  | 'svg'
+  | 'kind'
+  | 'coding'
+  | 'broken';
+
 /** Messages of the batch as a whole, and of jobs that failed. */
 export const BATCH_MESSAGES = {
   programFault: message<{ what: string }>('batch/program-fault', 'conflict', 'office'),
@@ -7,7 +22,18 @@ export const BATCH_MESSAGES = {
   interrupted: message<{ done: number; all: number }>('batch/interrupted', 'conflict', 'office'),
   folderLeft: message<{ folder: string }>('batch/folder-left', 'confirm', 'office'),
   noPhotos: message<{ folder: string }>('batch/no-photos', 'conflict', 'office'),
-  pictureNotUsed: message<{ path: string; because: string }>('batch/picture-not-used', 'confirm', 'office'),
+  pictureNotUsed: message<{ path: string; fault: PhotoFault; amount: number }>(
+    'batch/picture-not-used',
+    'confirm',
+    'office',
+  ),
   recordIgnored: message<{ name: string }>('batch/record-ignored', 'confirm', 'office'),
   fileEdited: message<{ file: string; folder: string }>('batch/file-edited', 'confirm', 'office'),
+  photoNotPrinted: message<{ photo: string; fault: PhotoFault; amount: number }>(
+    'photo/not-printed',
+    'confirm',
+    'office',
+  ),
+  photoOfNoTag: message<{ photo: string; job: string }>('photo/no-tag', 'confirm', 'office'),
+  photosOfNoJob: message<{ entry: string }>('photo/no-job', 'confirm', 'office'),
 } as const;

@@ -65,3 +65,9 @@ export const JSON_KEY_WRONG = message<{ path: string; key: string; found: string
   'conflict',
   'office',
 );
+
+export const FILE_TOO_MANY_ROWS = message<{ path: string; rows: number; most: number }>(
+  'file/too-many-rows',
+  'conflict',
+  'office',
+);

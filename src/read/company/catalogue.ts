@@ -10,6 +10,7 @@ import {
 } from '../../model/messages/company-files.js';
 import { shown } from '../../words/shown.js';
 import { readWireSize } from '../cell/units.js';
+import { shownPath } from '../../words/shown-path.js';
 import { CATALOGUE_VOCABULARY, PART_FIELDS, type PartField } from './catalogue-fields.js';
 import { readPartCell, type PartValue } from './catalogue-cells.js';
 import type { Column } from '../table/columns.js';
@@ -32,11 +33,12 @@ export async function readCatalogue(path: string): Promise<CatalogueReading> {
   const file = await readBytes(path);
   return file.ok
     ? readCatalogueText(path, file.bytes)
-    : { catalogue: { file: path, parts: [], items: [] }, unreadable: [file.item] };
+    : { catalogue: { file: shownPath(path), parts: [], items: [] }, unreadable: [file.item] };
 }
 
 /** As `readCatalogue`, from a file's content. */
-export function readCatalogueText(path: string, content: Uint8Array | string): CatalogueReading {
+export function readCatalogueText(given: string, content: Uint8Array | string): CatalogueReading {
+  const path = shownPath(given);
   const reading = readTable<PartField>(path, content, headingIndex(CATALOGUE_VOCABULARY, new Map()));
   if (!reading.ok) return { catalogue: { file: path, parts: [], items: [] }, unreadable: [reading.item] };
   const { table } = reading;

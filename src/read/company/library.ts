@@ -11,6 +11,7 @@ import { headingIndex } from '../table/headings.js';
 import { LIBRARY_VOCABULARY } from '../table/list-vocabulary.js';
 import { readBytes } from '../file/sources.js';
 import { readTable } from '../table/table.js';
+import { shownPath } from '../../words/shown-path.js';
 
 /** What the library knows of one model. */
 export interface LibraryEntry {
@@ -47,16 +48,21 @@ export async function readLibrary(
 ): Promise<LibraryReading> {
   const file = await readBytes(path);
   if (!file.ok)
-    return { library: { file: path, entries: new Map(), headings: [] }, items: [], unreadable: [file.item] };
+    return {
+      library: { file: shownPath(path), entries: new Map(), headings: [] },
+      items: [],
+      unreadable: [file.item],
+    };
   return readLibraryText(path, file.bytes, settings);
 }
 
 /** As `readLibrary`, from a file's content. */
 export function readLibraryText(
-  path: string,
+  given: string,
   content: Uint8Array | string,
   settings: Settings = defaultSettings(),
 ): LibraryReading {
+  const path = shownPath(given);
   const reading = readTable(path, content, headingIndex<RowField>(LIBRARY_VOCABULARY, new Map()));
   if (!reading.ok)
     return {

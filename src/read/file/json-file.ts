@@ -3,6 +3,7 @@ import type { OpenItem } from '../../model/message.js';
 import { JSON_KEY_TWICE, JSON_KEY_WRONG, JSON_NOT_VALID } from '../../model/messages/list-file.js';
 import { itemAt, note } from '../../model/message.js';
 import { shown } from '../../words/shown.js';
+import { shownPath } from '../../words/shown-path.js';
 import { keysTwice } from './json-keys.js';
 import { readBytes } from './sources.js';
 
@@ -42,15 +43,16 @@ function foundAt(value: unknown, path: readonly PropertyKey[]): string {
 
 /**
  * Reads and validates a JSON file.
- * @param path as it was given
+ * @param given its path
  * @param schema of its content
  * @returns the value, or one item for each fault; never throws
  */
 export async function readJson<S extends z.ZodType>(
-  path: string,
+  given: string,
   schema: S,
 ): Promise<JsonReading<z.output<S>>> {
-  const file = await readBytes(path);
+  const file = await readBytes(given);
+  const path = shownPath(given);
   if (!file.ok) return { ok: false, items: [file.item] };
   const text = new TextDecoder().decode(file.bytes);
   let value: unknown;

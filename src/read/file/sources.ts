@@ -4,6 +4,7 @@ import type { OpenItem } from '../../model/message.js';
 import { FILE_NOT_READABLE, FILE_NOT_THERE, FOLDER_WITHOUT_LISTS } from '../../model/messages/list-file.js';
 import { itemAt, note, type MessageKind } from '../../model/message.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
+import { shownPath } from '../../words/shown-path.js';
 
 /** The name of standard input on the command line and in messages. */
 export const STANDARD_INPUT = '-';
@@ -30,21 +31,24 @@ function failure(error: unknown): { readonly code: string; readonly message: str
   };
 }
 
+function notRead(error: unknown, given: string): OpenItem {
+  const { code, message } = failure(error);
+  const path = shownPath(given);
+  return code === 'ENOENT' || code === 'ENOTDIR'
+    ? at(FILE_NOT_THERE, { path }, path)
+    : at(FILE_NOT_READABLE, { path, because: message }, path);
+}
+
 /**
  * Reads a file.
- * @param path as it was given; messages name it so
+ * @param path as it was given
  * @returns its bytes, or the item that says why not; never throws
  */
 export async function readBytes(path: string): Promise<FileReading> {
   try {
     return { ok: true, bytes: await readFile(path) };
   } catch (error) {
-    const { code, message } = failure(error);
-    const item =
-      code === 'ENOENT' || code === 'ENOTDIR'
-        ? at(FILE_NOT_THERE, { path }, path)
-        : at(FILE_NOT_READABLE, { path, because: message }, path);
-    return { ok: false, item };
+    return { ok: false, item: notRead(error, path) };
   }
 }
 
@@ -87,7 +91,8 @@ export async function listFiles(lists: readonly string[], exclude: readonly stri
       .filter((name) => LIST_ENDINGS.has(extname(name).toLowerCase()))
       .map((name) => join(path, name))
       .filter((file) => !left.has(resolve(file)));
-    if (inside.length === 0) unreadable.push(at(FOLDER_WITHOUT_LISTS, { path }, path));
+    if (inside.length === 0)
+      unreadable.push(at(FOLDER_WITHOUT_LISTS, { path: shownPath(path) }, shownPath(path)));
     for (const file of inside) add(file);
   }
   return { files, unreadable };
@@ -106,10 +111,7 @@ async function namesIn(path: string): Promise<string[] | OpenItem | null> {
         .sort(byNaturalOrder)
     );
   } catch (error) {
-    const { code, message } = failure(error);
-    return code === 'ENOENT' || code === 'ENOTDIR'
-      ? at(FILE_NOT_THERE, { path }, path)
-      : at(FILE_NOT_READABLE, { path, because: message }, path);
+    return notRead(error, path);
   }
 }
 

@@ -9,6 +9,7 @@ import { bareLengthIsFeet } from '../cell/bare-length.js';
 import type { Column } from '../table/columns.js';
 import { factColumns, type FactColumn } from '../table/fact-columns.js';
 import { headingIndex, type HeadingIndex } from '../table/headings.js';
+import { shownPaths } from '../../words/shown-path.js';
 import { finishJobs, takeJobFacts, type JobDraft, type JobDrafts } from './job-drafts.js';
 import { takeJobFactsFile } from './job-facts.js';
 import { jobsOfRows } from './jobs-of-rows.js';
@@ -104,8 +105,10 @@ export function readListContents(
   const unreadable: OpenItem[] = [];
   const lists: OpenList[] = [];
   const understood: Understood[] = [];
-  for (const { name, content } of contents) {
-    const list = openList(name, content, index, options, drafts, understood);
+  const names = shownPaths([...contents, ...(jobFacts === undefined ? [] : [jobFacts])].map((c) => c.name));
+  for (const [i, { name, content }] of contents.entries()) {
+    const job = jobOfFile(name, options.stdinJob);
+    const list = openList(names[i] ?? '', content, job, index, options, drafts, understood);
     if ('code' in list) {
       unreadable.push(list);
       continue;
@@ -114,7 +117,7 @@ export function readListContents(
     lists.push(list);
   }
   if (jobFacts !== undefined) {
-    const taken = takeJobFactsFile(jobFacts, drafts, options);
+    const taken = takeJobFactsFile({ ...jobFacts, name: names.at(-1) ?? '' }, drafts, options);
     items.push(...taken.items);
     unreadable.push(...taken.unreadable);
   }
@@ -129,10 +132,11 @@ function sheetOf(file: string, columns: readonly Column<Field>[]): Sheet {
   return { file, headings };
 }
 
-/** Reads a list's table, its jobs and their facts. */
+/** Reads a list's table, its jobs and their facts; `jobOfAll` is the job of all its rows where it has no job column. */
 function openList(
   name: string,
   content: Uint8Array | string,
+  jobOfAll: string,
   index: HeadingIndex<Field>,
   options: ListOptions,
   drafts: JobDrafts,
@@ -153,13 +157,7 @@ function openList(
   if (jobRefused !== undefined) return jobRefused;
   const readers = factColumns(table.columns, table.mark, options.settings, options.columns);
   const sheet = sheetOf(name, table.columns);
-  const jobs = jobsOfRows(
-    table,
-    readers.find((c) => c.field === 'job') ?? null,
-    jobOfFile(name, options.stdinJob),
-    sheet,
-    drafts,
-  );
+  const jobs = jobsOfRows(table, readers.find((c) => c.field === 'job') ?? null, jobOfAll, sheet, drafts);
   const tag = readers.find((c): c is FactColumn<RowField> => c.field === 'tag') ?? null;
   const grave = [...table.grave];
   if (tag === null && !table.refused.has('tag'))

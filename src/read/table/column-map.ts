@@ -6,6 +6,7 @@ import { itemAt, note } from '../../model/message.js';
 import { MAP_HEADING_TWICE } from '../../model/messages/list-heading.js';
 import { shown } from '../../words/shown.js';
 import { ENCODINGS } from '../file/decode.js';
+import { shownPath } from '../../words/shown-path.js';
 import { DELIMITERS } from './find-heading.js';
 import { mapKey } from './headings.js';
 import { readJson } from '../file/json-file.js';
@@ -56,8 +57,8 @@ export async function readColumnMap(path: string): Promise<ColumnMapReading> {
   if (!reading.ok) return { map: null, unreadable: reading.items };
   const twice = headingsTwice(Object.keys(reading.value.columns ?? {}));
   if (twice.length === 0) return { map: reading.value, unreadable: [] };
-  const item = itemAt(note(MAP_HEADING_TWICE, { path, headings: twice.map(shown) }), {
-    file: path,
+  const item = itemAt(note(MAP_HEADING_TWICE, { path: shownPath(path), headings: twice.map(shown) }), {
+    file: shownPath(path),
     line: 0,
     column: 'columns',
   });

@@ -6,6 +6,7 @@ import {
   FILE_EMPTY,
   FILE_NOT_TEXT,
   FILE_TOO_LARGE,
+  FILE_TOO_MANY_ROWS,
   QUOTE_OPEN,
   QUOTE_STRAY,
   ROWS_LEFT_OUT,
@@ -95,6 +96,10 @@ interface Faults {
 /** A list beyond this is none: bytes of a file, characters of a text. A string of the platform ends at about twice that. */
 const LARGEST_FILE = 200e6;
 
+/** Rows of a file; some lines more are none: units, notes, blank ones. */
+const MOST_ROWS = 100_000;
+const SLACK = 100;
+
 /** Puts a note of a file to its line. */
 function at<P extends object>(entry: MessageKind<P>, p: P, file: string, line: number): OpenItem {
   return itemAt(note(entry, p), { file, line, column: '' });
@@ -145,6 +150,12 @@ export function readTable<F extends string>(
   const quotes = checkQuotes(seen.text, place.delimiter, place.cells.length);
   const { cells, lines } = readRecords(quotes.text, place.delimiter);
   const heading = lines.indexOf(place.line);
+  const count = cells.length - heading - 1;
+  if (count > MOST_ROWS + SLACK)
+    return {
+      ok: false,
+      item: at(FILE_TOO_MANY_ROWS, { path: file, rows: count, most: MOST_ROWS }, file, 1),
+    };
   const first = cells.findIndex((record, i) => i > heading && record.some((cell) => cell.trim() !== ''));
   const chosen = chooseColumns(file, place, index, cells, first);
   const body = bodyOf(

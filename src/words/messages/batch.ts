@@ -1,3 +1,4 @@
+import { becauseOf } from '../photo-faults.js';
 import { BATCH_MESSAGES } from '../../model/messages/batch.js';
 import { says } from '../message-kit.js';
 
@@ -47,9 +48,9 @@ export const BATCH_WORDS = [
   }),
   says(BATCH_MESSAGES.pictureNotUsed, {
     title: "A picture can't be used",
-    message: (p) => `The picture ${p.path} isn't used: ${p.because}.`,
+    message: (p) => `The picture ${p.path} isn't used: ${becauseOf(p)}.`,
     found: (p) => p.path,
-    expected: 'a PNG, JPEG or SVG of at most 20 MB',
+    expected: 'a PNG, JPEG or SVG of at most 50 MB and 50 megapixels',
     hint: 'Save it as one of those, or take it out.',
   }),
   says(BATCH_MESSAGES.recordIgnored, {
@@ -67,5 +68,27 @@ export const BATCH_WORDS = [
     found: (p) => p.file,
     expected: 'files of a pack as they were made',
     hint: 'Keep notes in a file of another name beside it: it is never touched. What the pack says is corrected on the list.',
+  }),
+  says(BATCH_MESSAGES.photoNotPrinted, {
+    title: "A photo can't be printed",
+    message: (p) => `The photo ${p.photo} isn't printed: ${becauseOf(p)}.`,
+    found: (p) => p.photo,
+    expected: 'a whole PNG or JPEG of at most 50 MB and 50 megapixels',
+    hint: 'Save it as a JPEG of a few megabytes under the same name, or take it out.',
+  }),
+  says(BATCH_MESSAGES.photoOfNoTag, {
+    title: 'A photo is named by no tag of its job',
+    message: (p) => `The photo ${p.photo} isn't printed: ${p.job} has no equipment of that tag.`,
+    found: (p) => p.photo,
+    expected: "a photo named by the tag of its equipment, such as CC-1.jpg, right in the job's folder",
+    hint: 'Name it by the tag of what it shows, or take it out.',
+  }),
+  says(BATCH_MESSAGES.photosOfNoJob, {
+    title: 'A folder or file among the photos belongs to no job',
+    message: (p) =>
+      `${p.entry}, among the photos, is the folder of no job on the lists: nothing in it is printed.`,
+    found: (p) => p.entry,
+    expected: 'a folder named by the id of a job, or by its folder in --out',
+    hint: 'Name the folder by the id of its job, or take it out.',
   }),
 ];

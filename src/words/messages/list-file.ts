@@ -3,6 +3,7 @@ import {
   FILE_NOT_READABLE,
   FILE_EMPTY,
   FILE_TOO_LARGE,
+  FILE_TOO_MANY_ROWS,
   FILE_NOT_TEXT,
   FOLDER_WITHOUT_LISTS,
   NO_ROWS,
@@ -134,5 +135,12 @@ export const LIST_FILE_WORDS = [
     found: ({ found }) => found,
     expected: 'what the JSON schema of the file says',
     hint: 'Correct the key; the schema lists the keys and their values.',
+  }),
+  says(FILE_TOO_MANY_ROWS, {
+    title: 'A file has more rows than are read',
+    message: ({ path, rows, most }) => `${path} has ${rows} rows: a file of more than ${most} isn't read.`,
+    found: ({ rows }) => `${rows} rows`,
+    expected: ({ most }) => `at most ${most} rows`,
+    hint: 'Check that it is a list; give a large batch as several files.',
   }),
 ];
