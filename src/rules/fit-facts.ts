@@ -40,4 +40,18 @@ export type FitPlace = Pick<FitFacts, 'basis' | 'circuit' | 'atService' | 'outdo
   readonly current: 'ac' | 'dc' | undefined;
 };
 
-export type AnyFitRule = FitRule<FitFacts, FitPlace>;
+/** The rules about parts: a rule that rates names the one that answers it. */
+export type FitRuleId =
+  | 'rate/mcov'
+  | 'rate/clamping'
+  | 'rate/discharge'
+  | 'rate/short-circuit'
+  | 'rate/type'
+  | 'rate/enclosure'
+  | 'rate/listing'
+  | 'rate/indication'
+  | 'rate/connection'
+  | 'rate/lightning'
+  | 'rate/channels';
+
+export type AnyFitRule = FitRule<FitFacts, FitPlace, FitRuleId>;

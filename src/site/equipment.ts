@@ -1,4 +1,4 @@
-import type { Fact } from '../model/fact.js';
+import type { Fact, FileLine } from '../model/fact.js';
 import type { JobList, ListRow } from '../model/list.js';
 import type { PlacedNote } from '../model/message.js';
 import type { SiteEquipment } from '../model/site.js';
@@ -75,17 +75,15 @@ function typedRows(list: JobList, notes: PlacedNote[]): ReadonlyMap<string, List
       typed.set(tag, row);
       continue;
     }
-    const [one, other] = linesOf(first, row);
-    notes.push(about(SITE_MESSAGES.tagTwice, { tag, first: one, second: other }, tag, 'tag'));
+    const p = { tag, first: lineOf(first), second: lineOf(row) };
+    notes.push(about(SITE_MESSAGES.tagTwice, p, tag, 'tag'));
   }
   return typed;
 }
 
-/** `line 3` of two rows; with the file where they stand in two. */
-function linesOf(a: ListRow, b: ListRow): readonly [string, string] {
-  const named = a.sheet.file !== b.sheet.file;
-  const of = (row: ListRow): string => (named ? `line ${row.line} of ${row.sheet.file}` : `line ${row.line}`);
-  return [of(a), of(b)];
+/** Where a row stands. */
+export function lineOf({ sheet, line }: ListRow): FileLine {
+  return { file: sheet.file, line };
 }
 
 /** The members that one row stands for. */
@@ -107,10 +105,8 @@ function makeGroup(
       continue;
     }
     leftOut.add(madeTag);
-    const [typedLine, groupLine] = linesOf(other, row);
-    notes.push(
-      about(SITE_MESSAGES.madeTagTyped, { tag: madeTag, group: tag, typedLine, groupLine }, tag, 'quantity'),
-    );
+    const p = { tag: madeTag, group: tag, typed: lineOf(other), made: lineOf(row) };
+    notes.push(about(SITE_MESSAGES.madeTagTyped, p, tag, 'quantity'));
   }
   return made;
 }

@@ -1,3 +1,5 @@
+import type { Quantity } from '../model/quantity.js';
+
 /**
  * A figure with its unit as documents and messages print it: at most two decimals, no trailing zeros.
  * @param value in the unit
@@ -10,6 +12,11 @@ export function figure(value: number, unit: string): string {
 export function plain(value: number): string {
   const rounded = Math.round(value * 100) / 100;
   return Number.isInteger(rounded) ? String(rounded) : String(Number(rounded.toFixed(2)));
+}
+
+/** A quantity as documents and messages print it. */
+export function quantity({ value, unit }: Quantity): string {
+  return figure(value, unit);
 }
 
 /** A length in metres, with feet beside it. */

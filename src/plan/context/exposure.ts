@@ -4,6 +4,7 @@ import { statedAt, taken, workingOf } from '../../electrical/working.js';
 import type { Working } from '../../model/fact.js';
 import type { Site, SiteEquipment } from '../../model/site.js';
 import type { Kind } from '../../model/words.js';
+import { service } from '../../rules/place/service.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { cited } from '../../words/origin.js';
 
@@ -62,8 +63,7 @@ export function exposureOf(site: Site): Exposure {
     lineStrikes: lineStrikesOf(site, flashDensity),
     kmAssumed: risk?.ok ? risk.lines.assumed : 0,
     riskDecides: isIec && hasService && site.occupancy.value === 'dwelling' && risk?.ok === true,
-    serviceRequired:
-      isIec && hasService && (site.occupancy.value !== 'dwelling' || (risk?.ok === true && risk.belowLimit)),
+    serviceRequired: isIec && hasService && requiresService(site, riskLevel),
     criticalLengthFor(equipment) {
       if (!flashDensity) return undefined;
       const exposed = exposedSite(site, equipment);
@@ -127,6 +127,13 @@ function lineStrikesOf(site: Site, flashDensity: Working | undefined): readonly 
     const places = { LL: cited(km.origin) };
     return [{ line, to: statedAt(events.workingTo, places), near: statedAt(events.workingNear, places) }];
   });
+}
+
+/** What place/service decides at this site. */
+function requiresService(site: Site, riskLevel: Working | undefined): boolean {
+  const [basis, occupancy] = [site.basis.value, site.occupancy.value];
+  const decision = service.decide({ basis, occupancy, tag: '', riskLevel: riskLevel?.value });
+  return decision.outcome === 'placed' && decision.strength === 'required';
 }
 
 /** A ground-mounted array whose converter isn't in a building is a plant; else it is the job's occupancy. */

@@ -3,6 +3,7 @@ import type { Sayings } from '../sayings.js';
 import { CHOOSE } from './choose.js';
 import { MAKE } from './make.js';
 import { PLACE } from './place.js';
+import { PLACE_SUPPLY } from './place-supply.js';
 import { RATE } from './rate.js';
 import { STANDING } from './standing.js';
 import { WIRE } from './wire.js';
@@ -10,6 +11,7 @@ import { WIRE } from './wire.js';
 /** The sentences of all reasons in English. */
 export const ENGLISH: Sayings<Reasons> = {
   ...PLACE,
+  ...PLACE_SUPPLY,
   ...RATE,
   ...CHOOSE,
   ...WIRE,
