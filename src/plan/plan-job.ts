@@ -16,6 +16,7 @@ import { defaultsUsed } from './items/defaults.js';
 import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
 import { placeItems } from './items/items.js';
+import { undecidedPorts } from './items/undecided.js';
 import { portOrder } from './context/order.js';
 import { placeOnSite } from './place/place.js';
 import { strongest, type Refusal } from './context/verdict.js';
@@ -68,6 +69,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     ...selected.flatMap((one) => [...one.requirement.notes, ...one.notes]),
     ...existingElsewhere(selected),
     ...defaultsUsed(job, selected),
+    ...undecidedPorts(site, portsOf(selected), new Set(bare.map((refusal) => refusal.port))),
     ...(context.catalogue || protectors.length === 0 ? [] : [about(CHOOSE_MESSAGES.noCatalogue, {}, '', '')]),
   ];
   const openItems = placeItems(site, notes);
@@ -102,13 +104,18 @@ function withReason(one: Selected, reason: PlacementReason | undefined): Selecte
   return { ...one, placement: { ...one.placement, reasons, strength: strongest(reasons) } };
 }
 
+/** The ports that have a protector. */
+function portsOf(selected: readonly Selected[]): ReadonlySet<SitePort> {
+  return new Set(selected.flatMap((s) => s.placement.ports));
+}
+
 /** Every port without a protector, with what each rule that looked at it said. */
 function refusalsAtBare(
   job: JobContext,
   selected: readonly Selected[],
   refusals: readonly Refusal[],
 ): Refusal[] {
-  const guarded = new Set(selected.flatMap((s) => s.placement.ports));
+  const guarded = portsOf(selected);
   const byPort = new Map<SitePort, Refusal[]>();
   for (const refusal of refusals) {
     const mine = byPort.get(refusal.port);

@@ -1,6 +1,6 @@
 import { message } from '../message.js';
 import type { Quantity } from '../quantity.js';
-import type { Basis, Kind } from '../words.js';
+import type { Basis, Kind, PortName } from '../words.js';
 
 /** Messages of the placement rules and of what plan/ makes of them. */
 export const PLACE_MESSAGES = {
@@ -36,6 +36,7 @@ export const PLACE_MESSAGES = {
     'conflict',
     'designer',
   ),
+  undecided: message<{ tag: string; port: PortName; basis: Basis }>('place/undecided', 'conflict', 'office'),
   windWithoutAc: message<{ tag: string }>('place/wind-without-ac', 'confirm', 'designer'),
   riskUnknown: message<{ tag: string }>('place/risk-level-unknown', 'confirm', 'designer'),
   criticalLengthUnknown: message<Record<string, never>>(

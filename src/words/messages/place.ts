@@ -123,6 +123,13 @@ export const PLACE_WORDS = [
     expected: 'a control circuit of low voltage, or another kind',
     hint: 'Correct control_voltage, or list it as a panel or a load.',
   }),
+  says(PLACE_MESSAGES.undecided, {
+    title: 'No rule says anything of a port',
+    message: (p) =>
+      `No rule says anything of the port ${p.port} of ${p.tag} under ${p.basis}: it has neither a protector nor a reason to have none.`,
+    expected: 'a protector there, or the reason why none is needed',
+    hint: 'Have this port planned by hand, and report the list as a fault of shuntbook.',
+  }),
   says(PLACE_MESSAGES.windWithoutAc, {
     title: 'A turbine, and no AC equipment on the list',
     message: (p) =>
