@@ -77,6 +77,9 @@ export const REACH_RULE: AnyPlacementRule = gridTieAc;
 /** The placement rule that also asks at the other end of what it looks at. */
 export const CONTROL_RULE: AnyPlacementRule = control;
 
+/** The placement rule of panels that a feeder supplies. */
+export const FEEDER_RULE: AnyPlacementRule = feeder;
+
 /** The placement rule behind the exposure of a site to lightning. */
 export const RISK_RULE: AnyPlacementRule = service;
 
@@ -96,6 +99,10 @@ export const VOLTAGE_RULES: readonly AnyRatingRule[] = [
   acVoltage,
   controlVoltage,
 ];
+
+/** Rules about the continuous voltage that something else than their voltage hangs on. */
+export const ARRAY_VOLTAGE_RULE: AnyRatingRule = arrayVoltage;
+export const INVERTER_LINK_RULE: AnyRatingRule = inverterLink;
 
 /** Rules about fault current; the one that applies counts. */
 export const CURRENT_RULES: readonly AnyRatingRule[] = [faultCurrent, arrayCurrent];
@@ -119,6 +126,14 @@ const PART_RULES: { readonly [I in FitRuleId]: AnyFitRule & { readonly id: I } }
 
 /** Rules that hold a part against what a place asks, in the order in which they are named as reasons. */
 export const FIT_RULES: readonly AnyFitRule[] = Object.values(PART_RULES);
+
+/** Rules about parts of which a step of the plan says more. */
+export const CLAMPING_RULE: AnyFitRule = clamping;
+export const ENCLOSURE_RULE: AnyFitRule = enclosure;
+export const INDICATION_RULE: AnyFitRule = indication;
+export const LISTING_RULE: AnyFitRule = listing;
+export const SHORT_CIRCUIT_RULE: AnyFitRule = shortCircuit;
+export const TYPE_RULE: AnyFitRule = type;
 
 /** Rules about lights; the first that applies says what a channel shows. */
 export const INDICATOR_RULES: readonly AnyIndicatorRule[] = [

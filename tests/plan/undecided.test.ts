@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { planJob } from '../../src/plan/plan-job.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { readListText } from '../../src/read/list/lists.js';
+import type * as Rulebook from '../../src/rules/rulebook.js';
 import { englishPlan, type EnglishPlan } from '../in-english.js';
 import { dataOf, listOf } from './plan-of.js';
 
@@ -9,7 +10,7 @@ import { dataOf, listOf } from './plan-of.js';
 const known = vi.hoisted(() => ({ ids: undefined as readonly string[] | undefined }));
 
 vi.mock('../../src/rules/rulebook.js', async (original) => {
-  const book: typeof import('../../src/rules/rulebook.js') = await original();
+  const book = await original<typeof Rulebook>();
   return {
     ...book,
     get PLACEMENT_RULES() {

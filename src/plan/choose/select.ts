@@ -4,6 +4,7 @@ import { reachFigures } from '../../electrical/reach.js';
 import type { Catalogue, Part } from '../../model/catalogue.js';
 import type { PlacedNote } from '../../model/message.js';
 import { isNec } from '../../model/words.js';
+import { CLAMPING_RULE, ENCLOSURE_RULE } from '../../rules/rulebook.js';
 import { figure } from '../../words/figures.js';
 import { about } from '../../model/message.js';
 import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';
@@ -137,7 +138,7 @@ function sayOf(
   for (const { rule, says } of candidate.shortfalls) {
     const p = { at, part: part.part, shortfall: says };
     notes.push(
-      rule === 'rate/enclosure'
+      rule === ENCLOSURE_RULE.id
         ? about(CHOOSE_MESSAGES.enclosureScale, p, tag, 'outdoors')
         : about(CHOOSE_MESSAGES.shortfall, p, tag, 'impulse_withstand'),
     );
@@ -190,7 +191,11 @@ function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): Lea
     const compared = `at 0.5 m ${figure(leadAtHalfMetre, 'V')}, at 1 m ${figure(leadAtOneMetre, 'V')}`;
     return {
       lead,
-      leadCalculation: calculation('rate/clamping', `Voltage of the leads as planned (${compared})`, working),
+      leadCalculation: calculation(
+        CLAMPING_RULE.id,
+        `Voltage of the leads as planned (${compared})`,
+        working,
+      ),
       leadAtHalfMetre,
       leadAtOneMetre,
       perTenCentimetres: Math.max(at(leads.length + 0.1) - lead, leadAtOneMetre - at(0.9)),

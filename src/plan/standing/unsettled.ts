@@ -1,5 +1,12 @@
 import type { Said } from '../../model/reason.js';
 import { isNec, type Basis } from '../../model/words.js';
+import {
+  CLAMPING_RULE,
+  INDICATION_RULE,
+  LISTING_RULE,
+  SHORT_CIRCUIT_RULE,
+  TYPE_RULE,
+} from '../../rules/rulebook.js';
 import type { Candidate } from '../choose/choose.js';
 import type { Requirement } from '../rate/rate.js';
 
@@ -26,18 +33,18 @@ export function unsettledOf(basis: Basis, requirement: Requirement, held: Candid
   const confirm = (rule: string, because: Said): void => {
     found.push({ rule, because, fails: false });
   };
-  if (requirement.sccrState === 'unknown') confirm('rate/short-circuit', requirement.sccrBecause);
-  if (requirement.withstand === undefined) confirm('rate/clamping', 'the withstand behind it isn’t known');
+  if (requirement.sccrState === 'unknown') confirm(SHORT_CIRCUIT_RULE.id, requirement.sccrBecause);
+  if (requirement.withstand === undefined) confirm(CLAMPING_RULE.id, 'the withstand behind it isn’t known');
   if (requirement.circuit === 'turbine' && requirement.current === 'ac')
     confirm(
-      'rate/listing',
+      LISTING_RULE.id,
       'the phases of a turbine float: whether it must be listed for that isn’t settled',
     );
   if (isNec(basis)) {
-    if (part.indicator === null) confirm('rate/indication', 'its indicator isn’t stated');
-    if (part.type === null) confirm('rate/type', 'its type isn’t stated');
+    if (part.indicator === null) confirm(INDICATION_RULE.id, 'its indicator isn’t stated');
+    if (part.type === null) confirm(TYPE_RULE.id, 'its type isn’t stated');
   } else if (part.iecClass === null) {
-    for (const rule of ['rate/listing', 'rate/type']) confirm(rule, 'its part states no IEC class');
+    for (const rule of [LISTING_RULE.id, TYPE_RULE.id]) confirm(rule, 'its part states no IEC class');
   }
   return found;
 }
