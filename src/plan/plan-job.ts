@@ -2,6 +2,7 @@ import type { Catalogue } from '../model/catalogue.js';
 import type { JobList } from '../model/list.js';
 import type { PlacedNote } from '../model/message.js';
 import type { Clause, NotPlaced, Plan, PlannedProtector } from '../model/plan.js';
+import { reason } from '../model/reason.js';
 import type { Settings } from '../model/settings.js';
 import type { SiteEquipment, SitePort } from '../model/site.js';
 import type { Basis } from '../model/words.js';
@@ -169,27 +170,28 @@ function clausesOf(basis: Basis, isOf: (rule: string) => boolean): Clause[] {
   return found;
 }
 
+const FLASH_DENSITY = reason('exposure/flash-density');
+const RISK_LEVEL = reason('exposure/risk-level');
+
 function siteCalculationsOf(job: JobContext): Plan['siteCalculations'] {
   const { exposure, site } = job;
   const found: Plan['siteCalculations'] = [];
   if (exposure.flashDensity) {
-    found.push(mutable(calculation(RISK_RULE.id, 'Ground flash density', exposure.flashDensity)));
+    found.push(mutable(calculation(RISK_RULE.id, FLASH_DENSITY, exposure.flashDensity)));
   }
   if (exposure.riskLevel) {
-    found.push(mutable(calculation(RISK_RULE.id, 'Calculated risk level', exposure.riskLevel)));
+    found.push(mutable(calculation(RISK_RULE.id, RISK_LEVEL, exposure.riskLevel)));
   }
   for (const { line, to, near } of exposure.lineStrikes) {
-    const notCounted = 'those to the structure aren’t counted, no fact gives its dimensions';
-    found.push(mutable(calculation(RISK_RULE.id, `Yearly strikes to the ${line}; ${notCounted}`, to)));
-    found.push(mutable(calculation(RISK_RULE.id, `Yearly strikes near the ${line}`, near)));
+    found.push(mutable(calculation(RISK_RULE.id, reason('exposure/strikes-to-line', { line }), to)));
+    found.push(mutable(calculation(RISK_RULE.id, reason('exposure/strikes-near-line', { line }), near)));
   }
   for (const equipment of site.equipments) {
     const hasArray = equipment.ports.some((p) => p.cls === 'dc-in' && p.sources.some(isOfArray));
     const critical = hasArray ? exposure.criticalLengthFor(equipment) : undefined;
     if (critical) {
-      found.push(
-        mutable(calculation(CRITICAL_LENGTH_RULE.id, `Critical length at ${equipment.tag}`, critical)),
-      );
+      const title = reason('exposure/critical-length', { at: equipment.tag });
+      found.push(mutable(calculation(CRITICAL_LENGTH_RULE.id, title, critical)));
     }
   }
   return found;

@@ -1,7 +1,7 @@
 import type { Fact, FileLine } from '../model/fact.js';
 import type { JobList, ListRow } from '../model/list.js';
 import type { PlacedNote } from '../model/message.js';
-import type { SiteEquipment } from '../model/site.js';
+import type { OrDefault, SiteEquipment } from '../model/site.js';
 import type { Kind } from '../model/words.js';
 import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
@@ -187,14 +187,15 @@ export function placeEquipments(
       row: member.row,
       facts,
       ...where,
-      outdoors: held(facts.outdoors, OUTDOORS_BY_DEFAULT.has(kind)),
-      worthProtecting: held(facts.worth_protecting, true),
+      outdoors: orDefault(facts.outdoors, OUTDOORS_BY_DEFAULT.has(kind)),
+      worthProtecting: orDefault(facts.worth_protecting, true),
       ports: [],
     });
   }
   return equipments.sort((a, b) => byNaturalOrder(a.tag, b.tag));
 }
 
-function held<T>(fact: Fact<T> | undefined, byDefault: T): { value: T; byDefault: boolean } {
+/** A stated value, or the default that stands in for it. */
+export function orDefault<T>(fact: Fact<T> | undefined, byDefault: T): OrDefault<T> {
   return fact ? { value: fact.value, byDefault: false } : { value: byDefault, byDefault: true };
 }

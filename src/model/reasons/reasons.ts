@@ -1,3 +1,4 @@
+import type { ExposureReasons } from './exposure.js';
 import type { PlaceReasons } from './place.js';
 import type { PlaceSupplyReasons } from './place-supply.js';
 import type { RateReasons } from './rate.js';
@@ -11,6 +12,7 @@ export interface Reasons
   extends
     PlaceReasons,
     PlaceSupplyReasons,
+    ExposureReasons,
     RateReasons,
     ChooseReasons,
     WireReasons,

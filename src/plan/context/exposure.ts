@@ -2,6 +2,7 @@ import { calculatedRiskLevel, criticalLength, type ExposedSite } from '../../ele
 import { flashDensityFromThunderDays, lineEvents, type LineInput } from '../../electrical/lightning.js';
 import { statedAt, taken, workingOf } from '../../electrical/working.js';
 import type { Working } from '../../model/fact.js';
+import type { SupplyLine } from '../../model/reasons/exposure.js';
 import type { Site, SiteEquipment } from '../../model/site.js';
 import type { Kind } from '../../model/words.js';
 import { service } from '../../rules/place/service.js';
@@ -10,8 +11,7 @@ import { cited } from '../../words/origin.js';
 
 /** Flashes a year to one line that feeds the site, and near it. */
 export interface LineStrikes {
-  /** `low-voltage cable`. */
-  readonly line: string;
+  readonly line: SupplyLine;
   readonly to: Working;
   readonly near: Working;
 }
@@ -101,21 +101,18 @@ function flashDensityOf(site: Site): Working | undefined {
 }
 
 const LINES = [
-  { field: 'lv_overhead_km', line: 'low-voltage overhead line', laid: 'overhead', voltage: 'lv' },
-  { field: 'lv_underground_km', line: 'low-voltage cable', laid: 'buried', voltage: 'lv' },
-  { field: 'hv_overhead_km', line: 'high-voltage overhead line', laid: 'overhead', voltage: 'hv' },
-  { field: 'hv_underground_km', line: 'high-voltage cable', laid: 'buried', voltage: 'hv' },
-] as const satisfies readonly ({ readonly field: string; readonly line: string } & Pick<
-  LineInput,
-  'laid' | 'voltage'
->)[];
+  { line: 'lv_overhead_km', laid: 'overhead', voltage: 'lv' },
+  { line: 'lv_underground_km', laid: 'buried', voltage: 'lv' },
+  { line: 'hv_overhead_km', laid: 'overhead', voltage: 'hv' },
+  { line: 'hv_underground_km', laid: 'buried', voltage: 'hv' },
+] as const satisfies readonly ({ readonly line: SupplyLine } & Pick<LineInput, 'laid' | 'voltage'>)[];
 
 /** Only lines of a stated length: what is assumed of the others is for the calculated risk level alone. */
 function lineStrikesOf(site: Site, flashDensity: Working | undefined): readonly LineStrikes[] {
   if (!flashDensity) return [];
   const { facts } = site.list;
-  return LINES.flatMap(({ field, line, laid, voltage }) => {
-    const km = facts[field];
+  return LINES.flatMap(({ line, laid, voltage }) => {
+    const km = facts[line];
     if (!km || km.value <= 0) return [];
     const events = lineEvents({
       length: km.value * 1000,

@@ -1,6 +1,7 @@
 import type { Reasons } from '../../../model/reasons/reasons.js';
 import type { Sayings } from '../sayings.js';
 import { CHOOSE } from './choose.js';
+import { EXPOSURE } from './exposure.js';
 import { MAKE } from './make.js';
 import { PLACE } from './place.js';
 import { PLACE_SUPPLY } from './place-supply.js';
@@ -12,6 +13,7 @@ import { WIRE } from './wire.js';
 export const ENGLISH: Sayings<Reasons> = {
   ...PLACE,
   ...PLACE_SUPPLY,
+  ...EXPOSURE,
   ...RATE,
   ...CHOOSE,
   ...WIRE,
