@@ -10,6 +10,9 @@ export interface Place {
   readonly column: string;
 }
 
+/** A line of a file: where a row stands. */
+export type FileLine = Pick<Place, 'file' | 'line'>;
+
 /** Where a value comes from. */
 export type Origin =
   | ({ readonly from: 'list' | 'library' | 'catalogue' | 'job-facts' } & Place)

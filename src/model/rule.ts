@@ -53,21 +53,25 @@ export type PlacementDecision =
   | {
       readonly outcome: 'placed';
       readonly strength: Strength;
-      readonly because: Said;
+      readonly because: Reason;
       readonly notes?: readonly PlacedNote[];
     }
   | {
       readonly outcome: 'not-placed';
-      readonly because: Said;
+      readonly because: Reason;
       /** True where a fact that decides isn't known: nothing is placed, and it isn't said that nothing is needed. */
       readonly open?: boolean;
       readonly notes?: readonly PlacedNote[];
     }
-  /** Takes away what isn't required at this port; `spares` keeps a placement that the list itself asked for. */
-  | { readonly outcome: 'waived'; readonly because: Said; readonly notes?: readonly PlacedNote[] };
+  /** The list takes away what isn't required at this port. */
+  | { readonly outcome: 'waived'; readonly because: Reason; readonly notes?: readonly PlacedNote[] };
 
 /** A rule that looks at one port and decides whether protection goes there. */
 export interface PlacementRule<F> extends RuleCard {
+  /** True where its "no" says nothing of its own beside another rule's, unless the list waives. */
+  readonly quiet?: true;
+  /** True where it follows the list: it is met where nothing stands because the list says so. */
+  readonly waives?: true;
   /** Strengths that it can have under a basis; a basis without an entry doesn't know the rule. */
   readonly strength: { readonly [B in Basis]?: readonly Strength[] };
   /** The ports that it looks at: kinds of equipment and classes of port. */
@@ -99,8 +103,10 @@ export type RatingDecision =
     }
   | { readonly outcome: 'outside'; readonly because: string };
 
-/** A rule that says what a place asks of a part. */
-export interface RatingRule<F> extends RuleCard {
+/** A rule that says what a place asks of a part; `A`: the ids of the rules about parts. */
+export interface RatingRule<F, A extends string> extends RuleCard {
+  /** The rule about parts that answers it: it's met as that one is. */
+  readonly answers: A;
   readonly facts: readonly (keyof F)[];
   decide(facts: F): RatingDecision;
 }
@@ -111,8 +117,9 @@ export type Fit =
   /** `gap`: how far it misses, as a share; 1 where it can't be measured. */
   | { readonly fits: false; readonly because: Reason; readonly gap: number };
 
-/** A rule that holds one part against what the place asks; `P`: what it may know of the place without a part. */
-export interface FitRule<F extends P, P, D extends F> extends RuleCard {
+/** A rule that holds one part against what the place asks; `P`: what it may know of the place without a part, `I`: its id. */
+export interface FitRule<F extends P, P, D extends F, I extends string = string> extends RuleCard {
+  readonly id: I;
   readonly facts: readonly (keyof F)[];
   /** Why it asks nothing at such a place; undefined: it asks. A rule without it asks everywhere. */
   outside?(place: P): Reason | undefined;

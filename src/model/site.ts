@@ -5,7 +5,7 @@ import type { Basis } from './editions.js';
 import type { AcSystem, Earthing, Kind, Occupancy, PortClass, PortName, SystemGrounding } from './words.js';
 
 /** A value with whether the list states it or a default stands in. */
-export interface Held<T> {
+export interface OrDefault<T> {
   readonly value: T;
   readonly byDefault: boolean;
 }
@@ -47,8 +47,8 @@ export interface SiteEquipment {
   /** `` where it can't be known. */
   readonly building: string;
   readonly buildingByDefault: boolean;
-  readonly outdoors: Held<boolean>;
-  readonly worthProtecting: Held<boolean>;
+  readonly outdoors: OrDefault<boolean>;
+  readonly worthProtecting: OrDefault<boolean>;
   readonly ports: SitePort[];
 }
 
@@ -79,9 +79,9 @@ export interface SiteRun {
 export interface Site {
   readonly list: JobList;
   readonly job: string;
-  readonly basis: Held<Basis>;
-  readonly earthing: Held<Earthing>;
-  readonly occupancy: Held<Occupancy>;
+  readonly basis: OrDefault<Basis>;
+  readonly earthing: OrDefault<Earthing>;
+  readonly occupancy: OrDefault<Occupancy>;
   /** In natural order of tags. */
   readonly equipments: readonly SiteEquipment[];
   readonly runs: readonly SiteRun[];

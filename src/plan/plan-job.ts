@@ -1,12 +1,13 @@
-import { stillText } from '../model/reason.js';
 import type { Catalogue } from '../model/catalogue.js';
 import type { JobList } from '../model/list.js';
 import type { PlacedNote } from '../model/message.js';
 import type { Clause, NotPlaced, Plan, PlannedProtector } from '../model/plan.js';
+import { reason } from '../model/reason.js';
 import type { Settings } from '../model/settings.js';
 import type { SiteEquipment, SitePort } from '../model/site.js';
 import type { Basis } from '../model/editions.js';
-import { ALL_RULES } from '../rules/rulebook.js';
+import type { PlacementReason } from '../rules/placement-facts.js';
+import { ALL_RULES, CRITICAL_LENGTH_RULE, RISK_RULE } from '../rules/rulebook.js';
 import { surveySite } from '../site/survey.js';
 import { about } from '../model/message.js';
 import { CHOOSE_MESSAGES } from '../model/messages/choose.js';
@@ -16,6 +17,7 @@ import { defaultsUsed } from './items/defaults.js';
 import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
 import { placeItems } from './items/items.js';
+import { undecidedPorts } from './items/undecided.js';
 import { portOrder } from './context/order.js';
 import { placeOnSite } from './place/place.js';
 import { strongest, type Refusal } from './context/verdict.js';
@@ -58,9 +60,9 @@ export function planJob(list: JobList, context: PlanContext): Plan {
   // 5, 6 and 9: housings, wiring and indicators of each, numbered; every bare port with its reason; the orders.
   const made = makeProtectors(job, selected);
   const protectors = made.map((one) => one.protector);
-  const notPlaced = bareFirst(job, selected, [...placing.refusals, ...byReach.refusals]);
+  const bare = refusalsAtBare(job, selected, [...placing.refusals, ...byReach.refusals]);
   const overruled = { verdicts: placing.placed, refusals: byReach.refusals };
-  const { standings, fired } = standingsOf(job, made, notPlaced, overruled);
+  const { standings, fired } = standingsOf(job, made, bare, overruled);
   const named = new Set(standings.map((s) => s.rule));
   const notes: PlacedNote[] = [
     ...site.notes,
@@ -68,6 +70,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     ...selected.flatMap((one) => [...one.requirement.notes, ...one.notes]),
     ...existingElsewhere(selected),
     ...defaultsUsed(job, selected),
+    ...undecidedPorts(site, portsOf(selected), new Set(bare.map((refusal) => refusal.port))),
     ...(context.catalogue || protectors.length === 0 ? [] : [about(CHOOSE_MESSAGES.noCatalogue, {}, '', '')]),
   ];
   const openItems = placeItems(site, notes);
@@ -86,7 +89,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     facts: plannedJobFacts(site),
     site: plannedSite(job),
     protectors,
-    notPlaced,
+    notPlaced: bare.map(notPlacedBy),
     openItems,
     orders: ordersOf(protectors),
     clauses: clausesOf(site.basis.value, (rule) => fired.has(rule)),
@@ -96,44 +99,45 @@ export function planJob(list: JobList, context: PlanContext): Plan {
   };
 }
 
-function withReason(one: Selected, reason: Selected['placement']['reasons'][number] | undefined): Selected {
+function withReason(one: Selected, reason: PlacementReason | undefined): Selected {
   if (!reason) return one;
   const reasons = [...one.placement.reasons, reason];
   return { ...one, placement: { ...one.placement, reasons, strength: strongest(reasons) } };
 }
 
-/** Rules whose "no" says nothing of its own where another rule's does. */
-const QUIET: ReadonlySet<string> = new Set(['place/asked', 'place/far-end-exempt']);
+/** The ports that have a protector. */
+function portsOf(selected: readonly Selected[]): ReadonlySet<SitePort> {
+  return new Set(selected.flatMap((s) => s.placement.ports));
+}
 
 /** Every port without a protector, with what each rule that looked at it said. */
-function bareFirst(
+function refusalsAtBare(
   job: JobContext,
   selected: readonly Selected[],
   refusals: readonly Refusal[],
-): NotPlaced[] {
-  const guarded = new Set(selected.flatMap((s) => s.placement.ports));
+): Refusal[] {
+  const guarded = portsOf(selected);
   const byPort = new Map<SitePort, Refusal[]>();
   for (const refusal of refusals) {
     const mine = byPort.get(refusal.port);
     if (mine) mine.push(refusal);
     else byPort.set(refusal.port, [refusal]);
   }
-  const found: NotPlaced[] = [];
+  const found: Refusal[] = [];
   for (const equipment of job.site.equipments) {
     const { ports } = equipment;
     for (const port of ports.length < 2 ? ports : [...ports].sort((a, b) => portOrder(a) - portOrder(b))) {
       if (guarded.has(port)) continue;
       const mine = byPort.get(port) ?? [];
-      const telling = mine.filter(
-        (r) => !QUIET.has(r.rule) || stillText(r.because).startsWith('the list says'),
-      );
-      for (const refusal of telling.length > 0 ? telling : mine) {
-        const { rule, because, open = false } = refusal;
-        found.push({ equipment: equipment.tag, port: port.name, rule, because, open });
-      }
+      const telling = mine.filter(({ rule, waived }) => rule.quiet !== true || waived === true);
+      found.push(...(telling.length > 0 ? telling : mine));
     }
   }
   return found;
+}
+
+function notPlacedBy({ port, rule, because, open = false }: Refusal): NotPlaced {
+  return { equipment: port.equipment.tag, port: port.name, rule: rule.id, because, open };
 }
 
 /** What has to be bought: a part that is there already isn't. */
@@ -166,25 +170,28 @@ function clausesOf(basis: Basis, isOf: (rule: string) => boolean): Clause[] {
   return found;
 }
 
+const FLASH_DENSITY = reason('exposure/flash-density');
+const RISK_LEVEL = reason('exposure/risk-level');
+
 function siteCalculationsOf(job: JobContext): Plan['siteCalculations'] {
   const { exposure, site } = job;
   const found: Plan['siteCalculations'] = [];
   if (exposure.flashDensity) {
-    found.push(mutable(calculation('place/service', 'Ground flash density', exposure.flashDensity)));
+    found.push(mutable(calculation(RISK_RULE.id, FLASH_DENSITY, exposure.flashDensity)));
   }
   if (exposure.riskLevel) {
-    found.push(mutable(calculation('place/service', 'Calculated risk level', exposure.riskLevel)));
+    found.push(mutable(calculation(RISK_RULE.id, RISK_LEVEL, exposure.riskLevel)));
   }
   for (const { line, to, near } of exposure.lineStrikes) {
-    const notCounted = 'those to the structure aren’t counted, no fact gives its dimensions';
-    found.push(mutable(calculation('place/service', `Yearly strikes to the ${line}; ${notCounted}`, to)));
-    found.push(mutable(calculation('place/service', `Yearly strikes near the ${line}`, near)));
+    found.push(mutable(calculation(RISK_RULE.id, reason('exposure/strikes-to-line', { line }), to)));
+    found.push(mutable(calculation(RISK_RULE.id, reason('exposure/strikes-near-line', { line }), near)));
   }
   for (const equipment of site.equipments) {
     const hasArray = equipment.ports.some((p) => p.cls === 'dc-in' && p.sources.some(isOfArray));
     const critical = hasArray ? exposure.criticalLengthFor(equipment) : undefined;
     if (critical) {
-      found.push(mutable(calculation('place/dc-input', `Critical length at ${equipment.tag}`, critical)));
+      const title = reason('exposure/critical-length', { at: equipment.tag });
+      found.push(mutable(calculation(CRITICAL_LENGTH_RULE.id, title, critical)));
     }
   }
   return found;

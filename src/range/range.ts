@@ -8,7 +8,7 @@ import { PART_FITS_NOTHING } from '../model/messages/company-files.js';
 import { reason, type Reason } from '../model/reason.js';
 import { assess, choosePart, type Demand } from '../plan/choose/choose.js';
 import { exposureOf } from '../plan/context/exposure.js';
-import { loneRow } from '../plan/context/single-row-job.js';
+import { singleRowJob } from '../plan/context/single-row-job.js';
 import { placeOnSite } from '../plan/place/place.js';
 import { rangeNeeds, type RangeNeed, type RangePlace } from './range-needs.js';
 import { rateAndChoose } from '../plan/choose/share.js';
@@ -100,7 +100,7 @@ export function rangeOf(catalogue: Catalogue, settings: Settings): Range {
 /** What planning asks of a part at such a place; undefined where it places nothing there. */
 function demandAt(need: RangeNeed, place: RangePlace, settings: Settings): Demand | undefined {
   const { basis, earthing } = need;
-  const list = loneRow({ ...need.row(place), outdoors: place === 'outdoors' }, { basis, earthing });
+  const list = singleRowJob({ ...need.row(place), outdoors: place === 'outdoors' }, { basis, earthing });
   const site = surveySite(list, settings);
   const job = jobContext(site, settings, exposureOf(site));
   return rateAndChoose(job, undefined, placeOnSite(job).placements)[0]?.demand;

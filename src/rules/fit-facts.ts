@@ -47,4 +47,18 @@ export interface DoubtFacts extends FitFacts {
   readonly sccrUnknown: Said | undefined;
 }
 
-export type AnyFitRule = FitRule<FitFacts, FitPlace, DoubtFacts>;
+/** The rules about parts: a rule that rates names the one that answers it. */
+export type FitRuleId =
+  | 'rate/mcov'
+  | 'rate/clamping'
+  | 'rate/discharge'
+  | 'rate/short-circuit'
+  | 'rate/type'
+  | 'rate/enclosure'
+  | 'rate/listing'
+  | 'rate/indication'
+  | 'rate/connection'
+  | 'rate/lightning'
+  | 'rate/channels';
+
+export type AnyFitRule = FitRule<FitFacts, FitPlace, DoubtFacts, FitRuleId>;

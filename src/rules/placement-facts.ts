@@ -1,6 +1,7 @@
-import type { PlacementRule, RunFacts } from '../model/rule.js';
+import { reason, type Reason } from '../model/reason.js';
+import type { PlacementDecision, PlacementRule, RunFacts } from '../model/rule.js';
 import type { Basis } from '../model/editions.js';
-import type { Kind, Occupancy, PortClass } from '../model/words.js';
+import type { Kind, Occupancy, PortClass, Strength } from '../model/words.js';
 
 /** Everything that a placement rule may declare about one port; plan/ fills it from the site. */
 export interface PlacementFacts {
@@ -68,5 +69,28 @@ export interface NearestProtector {
 
 export type AnyPlacementRule = PlacementRule<PlacementFacts>;
 
+/** One rule's reason for a placement. */
+export interface PlacementReason {
+  readonly rule: AnyPlacementRule;
+  readonly strength: Strength;
+  readonly because: Reason;
+}
+
+/** One rule's reason for placing nothing. */
+export interface Withheld {
+  readonly rule: AnyPlacementRule;
+  readonly because: Reason;
+  /** True where a fact that decides isn't known. */
+  readonly open?: boolean;
+  /** True where the list takes away what a rule would place: that is told even of a quiet rule. */
+  readonly waived?: boolean;
+  /** True where no rule looks at such a port, and this one speaks for all. */
+  readonly outside?: boolean;
+}
+
 /** Why a rule about runs can't tell where one may be missing. */
-export const RUN_IN_DOUBT = 'a connection of it can’t be used as it stands on the list';
+export const RUN_IN_DOUBT: PlacementDecision = {
+  outcome: 'not-placed',
+  because: reason('run/in-doubt'),
+  open: true,
+};

@@ -13,6 +13,7 @@ import type {
   PortClass,
   SystemGrounding,
 } from '../model/words.js';
+import type { FitRuleId } from './fit-facts.js';
 
 /** An array behind a port, as the list states it. */
 export interface ArrayFacts {
@@ -110,4 +111,4 @@ export interface RatingFacts {
   readonly withstandVoltage: number | undefined;
 }
 
-export type AnyRatingRule = RatingRule<RatingFacts>;
+export type AnyRatingRule = RatingRule<RatingFacts, FitRuleId>;

@@ -1,5 +1,5 @@
 import type { PrintedRule } from '../model/rule.js';
-import type { AnyFitRule } from './fit-facts.js';
+import type { AnyFitRule, FitRuleId } from './fit-facts.js';
 import { arrayPole } from './indicate/array-pole.js';
 import { batteryPole } from './indicate/battery-pole.js';
 import { controlCircuit } from './indicate/control-circuit.js';
@@ -77,6 +77,15 @@ export const REACH_RULE: AnyPlacementRule = gridTieAc;
 /** The placement rule that also asks at the other end of what it looks at. */
 export const CONTROL_RULE: AnyPlacementRule = control;
 
+/** The placement rule of panels that a feeder supplies. */
+export const FEEDER_RULE: AnyPlacementRule = feeder;
+
+/** The placement rule behind the exposure of a site to lightning. */
+export const RISK_RULE: AnyPlacementRule = service;
+
+/** The placement rule behind the critical length of arrays. */
+export const CRITICAL_LENGTH_RULE: AnyPlacementRule = dcInput;
+
 /** The placement rule that takes away. */
 export const EXEMPTION_RULE: AnyPlacementRule = farEndExempt;
 
@@ -91,25 +100,40 @@ export const VOLTAGE_RULES: readonly AnyRatingRule[] = [
   controlVoltage,
 ];
 
+/** Rules about the continuous voltage that something else than their voltage hangs on. */
+export const ARRAY_VOLTAGE_RULE: AnyRatingRule = arrayVoltage;
+export const INVERTER_LINK_RULE: AnyRatingRule = inverterLink;
+
 /** Rules about fault current; the one that applies counts. */
 export const CURRENT_RULES: readonly AnyRatingRule[] = [faultCurrent, arrayCurrent];
 export const NOMINAL_CURRENT_RULE: AnyRatingRule = nominalCurrent;
 export const WITHSTAND_RULE: AnyRatingRule = withstand;
 
+/** The rules about parts by id: the compiler asks for each that another rule may name as its answer. */
+const PART_RULES: { readonly [I in FitRuleId]: AnyFitRule & { readonly id: I } } = {
+  'rate/mcov': mcov,
+  'rate/clamping': clamping,
+  'rate/discharge': discharge,
+  'rate/short-circuit': shortCircuit,
+  'rate/type': type,
+  'rate/enclosure': enclosure,
+  'rate/listing': listing,
+  'rate/indication': indication,
+  'rate/connection': connection,
+  'rate/lightning': lightning,
+  'rate/channels': channels,
+};
+
 /** Rules that hold a part against what a place asks, in the order in which they are named as reasons. */
-export const FIT_RULES: readonly AnyFitRule[] = [
-  mcov,
-  clamping,
-  discharge,
-  shortCircuit,
-  type,
-  enclosure,
-  listing,
-  indication,
-  connection,
-  lightning,
-  channels,
-];
+export const FIT_RULES: readonly AnyFitRule[] = Object.values(PART_RULES);
+
+/** Rules about parts of which a step of the plan says more. */
+export const CLAMPING_RULE: AnyFitRule = clamping;
+export const ENCLOSURE_RULE: AnyFitRule = enclosure;
+export const INDICATION_RULE: AnyFitRule = indication;
+export const LISTING_RULE: AnyFitRule = listing;
+export const SHORT_CIRCUIT_RULE: AnyFitRule = shortCircuit;
+export const TYPE_RULE: AnyFitRule = type;
 
 /** Rules about lights; the first that applies says what a channel shows. */
 export const INDICATOR_RULES: readonly AnyIndicatorRule[] = [

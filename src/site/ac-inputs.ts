@@ -40,7 +40,7 @@ export function giveAcInputs(
       }
     }
     if (onFirst.length > 1) {
-      const p = { tag: equipment.tag, feeds: onFirst.join(' and ') };
+      const p = { tag: equipment.tag, feeds: onFirst };
       notes.push(about(SITE_MESSAGES.twoOnAcIn, p, equipment.tag, 'ac_in_2'));
     }
   }

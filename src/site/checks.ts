@@ -5,6 +5,7 @@ import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import { batteriesOn } from './battery-bus.js';
+import { lineOf } from './equipment.js';
 import { ultimateSources } from './inputs.js';
 import type { Link } from './links.js';
 
@@ -46,7 +47,7 @@ function mixedSources(equipments: readonly SiteEquipment[]): PlacedNote[] {
       const sources = ultimateSources(port);
       const ac = sources.filter((s) => s.facts.output?.value === 'three-phase');
       if (ac.length > 0 && ac.length < sources.length) {
-        const p = { tag: equipment.tag, port: port.name, sources: sources.map((s) => s.tag).join(', ') };
+        const p = { tag: equipment.tag, port: port.name, sources: sources.map((s) => s.tag) };
         notes.push(about(SITE_MESSAGES.mixedSources, p, equipment.tag, ''));
       }
     }
@@ -65,9 +66,12 @@ function groundedDifferently(equipments: readonly SiteEquipment[]): PlacedNote[]
       const sharing = port.cls === 'battery' ? batteriesOn(port) : ultimateSources(port);
       const stated = sharing.filter((e) => e.facts.dc_grounding !== undefined);
       if (new Set(stated.map((e) => e.facts.dc_grounding?.value)).size < 2) continue;
-      const rows = stated.map((e) => `${e.tag} (${e.facts.dc_grounding?.value ?? ''})`).join(' and ');
-      if (told.has(rows)) continue;
-      told.add(rows);
+      const rows = stated.flatMap(({ tag: of, facts }) =>
+        facts.dc_grounding ? [{ tag: of, grounding: facts.dc_grounding.value }] : [],
+      );
+      const all = JSON.stringify(rows);
+      if (told.has(all)) continue;
+      told.add(all);
       const last = stated.at(-1)?.tag ?? tag;
       notes.push(about(SITE_MESSAGES.groundingDiffers, { tag, port: port.name, rows }, last, 'dc_grounding'));
     }
@@ -88,7 +92,7 @@ function unusedInUse(equipments: readonly SiteEquipment[]): PlacedNote[] {
     for (const port of ports) {
       if (port.unused !== 'stated' || port.runs.length === 0) continue;
       const others = port.runs.map((r) => (r.from === port ? r.to : r.from).equipment.tag);
-      const p = { tag, port: port.name, others: [...new Set(others)].join(' and ') };
+      const p = { tag, port: port.name, others: [...new Set(others)] };
       notes.push(about(SITE_MESSAGES.unusedInUse, p, tag, FIELD_OF[port.cls] ?? ''));
     }
   }
@@ -111,16 +115,19 @@ function servicesOf(port: SitePort, seen: Set<string>): string[] {
 /** Said once, at the panel where the services meet: what hangs on that panel is no second fault. */
 function doubleServices(equipments: readonly SiteEquipment[]): PlacedNote[] {
   const notes: PlacedNote[] = [];
-  const lines = new Map(equipments.filter((e) => e.kind === 'service').map((e) => [e.tag, e.row.line]));
-  if (lines.size < 2) return notes;
+  const byTag = new Map(equipments.filter((e) => e.kind === 'service').map((e) => [e.tag, e]));
+  if (byTag.size < 2) return notes;
   for (const panel of equipments) {
     const feeder = panel.kind === 'panel' ? panel.ports[0] : undefined;
     if (!feeder) continue;
     const services = new Set(servicesOf(feeder, new Set()));
     const meetsAbove = feeder.feeders.some((f) => new Set(servicesOf(f, new Set())).size > 1);
     if (services.size < 2 || meetsAbove) continue;
-    const named = [...services].sort(byNaturalOrder).map((tag) => `${tag} (line ${lines.get(tag) ?? 0})`);
-    const p = { tag: `${panel.tag} (line ${panel.row.line})`, services: named.join(' and ') };
+    const named = [...services].sort(byNaturalOrder).flatMap((tag) => {
+      const service = byTag.get(tag);
+      return service ? [{ tag, line: lineOf(service.row) }] : [];
+    });
+    const p = { tag: panel.tag, line: lineOf(panel.row), services: named };
     notes.push(about(SITE_MESSAGES.twoServices, p, panel.tag, 'connects_to'));
   }
   return notes;

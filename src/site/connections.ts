@@ -1,9 +1,9 @@
-import type { Connection } from '../model/list.js';
+import type { Connection, ListRow } from '../model/list.js';
 import type { PlacedNote } from '../model/message.js';
 import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
-import { groupSize, type Member, type Roll } from './equipment.js';
+import { groupSize, lineOf, type Member, type Roll } from './equipment.js';
 
 /** What one member connects to. */
 export interface Target {
@@ -131,17 +131,19 @@ function circleFrom(first: string, targets: ReadonlyMap<string, Target>): readon
 }
 
 function reportCircle(circle: readonly string[], targets: Map<string, Target>, notes: PlacedNote[]): void {
-  const lines = new Map<string, number>();
+  // Each stands in the circle as the target of another, which knows its row.
+  const rows = new Map<string, ListRow>();
   for (const tag of circle) {
     const target = targets.get(tag)?.member;
-    if (target) lines.set(target.tag, target.row.line);
+    if (target) rows.set(target.tag, target.row);
   }
   const ordered = [...circle].sort(byNaturalOrder);
   const first = ordered[0] ?? '';
-  const members = ordered.map((tag) => {
-    const to = targets.get(tag)?.member.tag ?? '';
-    return `${tag} (line ${lines.get(tag) ?? 0}) to ${to}`;
+  const connections = ordered.flatMap((tag) => {
+    const row = rows.get(tag);
+    const to = targets.get(tag)?.member.tag;
+    return row && to !== undefined ? [{ tag, line: lineOf(row), to }] : [];
   });
-  notes.push(about(SITE_MESSAGES.circle, { members: members.join(', ') }, first, 'connects_to'));
+  notes.push(about(SITE_MESSAGES.circle, { connections }, first, 'connects_to'));
   for (const tag of circle) targets.delete(tag);
 }

@@ -1,7 +1,7 @@
-import type { Fact } from '../model/fact.js';
+import type { Fact, FileLine } from '../model/fact.js';
 import type { JobList, ListRow } from '../model/list.js';
 import type { PlacedNote } from '../model/message.js';
-import type { SiteEquipment } from '../model/site.js';
+import type { OrDefault, SiteEquipment } from '../model/site.js';
 import type { Kind } from '../model/words.js';
 import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
@@ -75,17 +75,15 @@ function typedRows(list: JobList, notes: PlacedNote[]): ReadonlyMap<string, List
       typed.set(tag, row);
       continue;
     }
-    const [one, other] = linesOf(first, row);
-    notes.push(about(SITE_MESSAGES.tagTwice, { tag, first: one, second: other }, tag, 'tag'));
+    const p = { tag, first: lineOf(first), second: lineOf(row) };
+    notes.push(about(SITE_MESSAGES.tagTwice, p, tag, 'tag'));
   }
   return typed;
 }
 
-/** `line 3` of two rows; with the file where they stand in two. */
-function linesOf(a: ListRow, b: ListRow): readonly [string, string] {
-  const named = a.sheet.file !== b.sheet.file;
-  const of = (row: ListRow): string => (named ? `line ${row.line} of ${row.sheet.file}` : `line ${row.line}`);
-  return [of(a), of(b)];
+/** Where a row stands. */
+export function lineOf({ sheet, line }: ListRow): FileLine {
+  return { file: sheet.file, line };
 }
 
 /** The members that one row stands for. */
@@ -107,10 +105,8 @@ function makeGroup(
       continue;
     }
     leftOut.add(madeTag);
-    const [typedLine, groupLine] = linesOf(other, row);
-    notes.push(
-      about(SITE_MESSAGES.madeTagTyped, { tag: madeTag, group: tag, typedLine, groupLine }, tag, 'quantity'),
-    );
+    const p = { tag: madeTag, group: tag, typed: lineOf(other), made: lineOf(row) };
+    notes.push(about(SITE_MESSAGES.madeTagTyped, p, tag, 'quantity'));
   }
   return made;
 }
@@ -191,14 +187,15 @@ export function placeEquipments(
       row: member.row,
       facts,
       ...where,
-      outdoors: held(facts.outdoors, OUTDOORS_BY_DEFAULT.has(kind)),
-      worthProtecting: held(facts.worth_protecting, true),
+      outdoors: orDefault(facts.outdoors, OUTDOORS_BY_DEFAULT.has(kind)),
+      worthProtecting: orDefault(facts.worth_protecting, true),
       ports: [],
     });
   }
   return equipments.sort((a, b) => byNaturalOrder(a.tag, b.tag));
 }
 
-function held<T>(fact: Fact<T> | undefined, byDefault: T): { value: T; byDefault: boolean } {
+/** A stated value, or the default that stands in for it. */
+export function orDefault<T>(fact: Fact<T> | undefined, byDefault: T): OrDefault<T> {
   return fact ? { value: fact.value, byDefault: false } : { value: byDefault, byDefault: true };
 }

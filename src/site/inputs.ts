@@ -83,7 +83,7 @@ function feedConverter(
   if (only && isCountUnknown(equipment)) return;
   for (const input of inputs) {
     if (input.sources.length > 1 && !input.oneOfSources) {
-      const sources = input.sources.map((s) => s.tag).join(', ');
+      const sources = input.sources.map((s) => s.tag);
       notes.push(about(SITE_MESSAGES.sourcesInParallel, { tag, input: input.name, sources }, tag, ''));
     }
   }
@@ -110,7 +110,7 @@ function giveUnnamed(
 ): void {
   const { tag } = equipment;
   const free = inputs.filter((p) => p.sources.length === 0);
-  const sources = unnamed.map((l) => l.up.tag).join(', ');
+  const sources = unnamed.map((l) => l.up.tag);
   // One input can't be rated for alternating and for direct current: which is which must be stated.
   if (unnamed.length === free.length && !areMixed(unnamed.map((l) => l.up))) {
     notes.push(about(SITE_MESSAGES.inputsByOrder, { tag, sources }, tag, ''));

@@ -4,6 +4,7 @@ import type { Kind, PortClass } from '../model/words.js';
 import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import type { Connections } from './connections.js';
+import { lineOf } from './equipment.js';
 
 /** A class of port, or the pass-through of a transfer switch. */
 export type LinkEnd = PortClass | 'pass';
@@ -147,10 +148,10 @@ export function directLinks(
       const p = {
         tag: row.tag,
         kind: row.kind,
-        line: row.row.line,
+        line: lineOf(row.row),
         to: other.tag,
         toKind: other.kind,
-        toLine: other.row.line,
+        toLine: lineOf(other.row),
       };
       notes.push(about(SITE_MESSAGES.senseless, p, row.tag, 'connects_to'));
       dropped.add(row.tag).add(other.tag);

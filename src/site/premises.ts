@@ -1,4 +1,4 @@
-import type { Held, Site, SiteEquipment, SitePort, SiteRun } from '../model/site.js';
+import type { OrDefault, Site, SiteEquipment, SitePort, SiteRun } from '../model/site.js';
 import type { Kind, Occupancy } from '../model/words.js';
 import { samePlaceName } from './equipment.js';
 import { ultimateSources } from './inputs.js';
@@ -30,7 +30,7 @@ function sharesSwitch(other: SiteRun, run: SiteRun): boolean {
 
 /** What the building of a panel or a load holds, and whether only a default says so. */
 export interface Unit {
-  readonly occupancy: Held<Occupancy>;
+  readonly occupancy: OrDefault<Occupancy>;
   /** True where it stands in another building than the one that the job's occupancy is about. */
   readonly otherBuilding: boolean;
   /** True where only a default of a building says so. */

@@ -1,10 +1,10 @@
 import type { JobList } from '../model/list.js';
 import type { Settings } from '../model/settings.js';
-import type { Held, Site } from '../model/site.js';
+import type { Site } from '../model/site.js';
 import { giveAcInputs } from './ac-inputs.js';
 import { checkSite, unconnectedSources } from './checks.js';
 import { resolveConnections } from './connections.js';
-import { callRoll, placeEquipments } from './equipment.js';
+import { callRoll, orDefault, placeEquipments } from './equipment.js';
 import { feedInputs } from './inputs.js';
 import { directLinks } from './links.js';
 import { fillPorts } from './ports.js';
@@ -30,9 +30,9 @@ export function surveySite(list: JobList, settings: Settings): Site {
   return {
     list,
     job: list.job,
-    basis: held(list.facts.basis?.value, settings.basis),
-    earthing: held(list.facts.earthing?.value, 'TN'),
-    occupancy: held(list.facts.occupancy?.value, 'dwelling'),
+    basis: orDefault(list.facts.basis, settings.basis),
+    earthing: orDefault(list.facts.earthing, 'TN'),
+    occupancy: orDefault(list.facts.occupancy, 'dwelling'),
     equipments,
     runs,
     inDoubt,
@@ -47,8 +47,4 @@ export function surveySite(list: JobList, settings: Settings): Site {
       ...checkSite(equipments),
     ],
   };
-}
-
-function held<T>(stated: T | undefined, byDefault: T): Held<T> {
-  return stated === undefined ? { value: byDefault, byDefault: true } : { value: stated, byDefault: false };
 }

@@ -108,6 +108,11 @@ export function dataOfCsv(csv: string, options: PlanOptions = {}): Plan {
   }
   const text = options.catalogue === undefined ? STOCK : options.catalogue;
   const plan = planJob(job, { catalogue: text === null ? undefined : catalogueFrom(text), settings });
+  for (const { code, equipment, values } of plan.openItems) {
+    if (code !== 'place/undecided') continue;
+    const port = 'port' in values ? String(values.port) : '';
+    throw new Error(`${equipment} has a port of which no rule says anything: ${port}`);
+  }
   if (options.unchecked !== true) expect(PlanSchema.parse(plan)).toEqual(plan);
   return plan;
 }

@@ -3,14 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { SEVERITIES, WHOS } from '../../src/model/words.js';
 import { allEntries, MESSAGE_FILES } from './message-entries.js';
 
-/** Stands in for whatever a sentence needs: a word, a number or a list. */
-class Anything extends Array<string> {
-  // As a quantity, a reason, the ports of an equipment.
-  readonly value = 1;
-  readonly unit = 'thing';
-  readonly code = 'thing';
-  readonly equipment = 'thing';
-  readonly ports = ['thing'];
+/** Stands in for whatever a sentence needs: a word, a number, a list, a quantity or other data with parts of its own. */
+class Anything extends Array<unknown> {
   override toString(): string {
     return 'thing';
   }
@@ -27,7 +21,15 @@ class Anything extends Array<string> {
     return 'THING';
   }
 }
-const parameters = new Proxy({}, { get: () => Anything.of(Anything.of('thing') as unknown as string) });
+const anything = (): unknown =>
+  new Proxy(Anything.of('thing'), {
+    get(target, key, receiver): unknown {
+      if (key === 'value') return 1;
+      const isPart = typeof key === 'string' && (key === '0' || !(key in target));
+      return isPart ? anything() : Reflect.get(target, key, receiver);
+    },
+  });
+const parameters = new Proxy({}, { get: anything });
 
 /** A parameter that is handed through whole is the stand-in itself. */
 const asText = (value: unknown): string => String(value);

@@ -1,4 +1,7 @@
 import { message } from '../message.js';
+import type { Quantity } from '../quantity.js';
+import type { Basis } from '../editions.js';
+import type { Kind, PortName } from '../words.js';
 
 /** Messages of the placement rules and of what plan/ makes of them. */
 export const PLACE_MESSAGES = {
@@ -8,28 +11,33 @@ export const PLACE_MESSAGES = {
     'confirm',
     'designer',
   ),
-  basisDefault: message<{ basis: string }>('default/basis', 'confirm', 'office'),
+  basisDefault: message<{ basis: Basis }>('default/basis', 'confirm', 'office'),
   buildingDefault: message<{ tag: string; other: string }>('default/building', 'confirm', 'designer'),
   subPanel: message<{ tag: string; main: string }>('place/sub-panel', 'confirm', 'office'),
   feedUnknown: message<{ tag: string }>('place/feed-unknown', 'confirm', 'designer'),
   servicePlaceUnknown: message<{ tag: string }>('place/service-place-unknown', 'confirm', 'designer'),
-  nothingWorth: message<{ tag: string; rules: string }>(
+  nothingWorth: message<{ tag: string; rules: readonly string[] }>(
     'place/nothing-worth-protecting',
     'confirm',
     'designer',
   ),
-  cannotWaive: message<{ tag: string; rules: string }>('place/cannot-waive', 'confirm', 'designer'),
+  cannotWaive: message<{ tag: string; rules: readonly string[] }>(
+    'place/cannot-waive',
+    'confirm',
+    'designer',
+  ),
   waivedByException: message<{ tag: string }>('place/waived-by-exception', 'confirm', 'designer'),
-  noMainPort: message<{ tag: string; kind: string }>('place/no-main-port', 'conflict', 'designer'),
+  noMainPort: message<{ tag: string; kind: Kind }>('place/no-main-port', 'conflict', 'designer'),
   mainPortUnused: message<{ tag: string }>('place/main-port-unused', 'conflict', 'designer'),
   signalLine: message<{ tag: string }>('place/signal-line', 'confirm', 'designer'),
-  otherKind: message<{ tag: string; circuits: string }>('place/other-kind', 'confirm', 'designer'),
+  otherKind: message<{ tag: string; circuits: readonly string[] }>('place/other-kind', 'confirm', 'designer'),
   controlOtherEnd: message<{ tag: string }>('place/control-other-end', 'confirm', 'designer'),
-  controlNotLow: message<{ tag: string; volts: string; limit: string }>(
+  controlNotLow: message<{ tag: string; voltage: Quantity; limit: Quantity }>(
     'place/control-voltage-high',
     'conflict',
     'designer',
   ),
+  undecided: message<{ tag: string; port: PortName; basis: Basis }>('place/undecided', 'conflict', 'office'),
   windWithoutAc: message<{ tag: string }>('place/wind-without-ac', 'confirm', 'designer'),
   riskUnknown: message<{ tag: string }>('place/risk-level-unknown', 'confirm', 'designer'),
   criticalLengthUnknown: message<Record<string, never>>(

@@ -1,10 +1,68 @@
-import type { Said } from '../reason.js';
+import type { Quantity } from '../quantity.js';
+import type { None, Reason } from '../reason.js';
+import type { Kind, PortClass } from '../words.js';
 
-/** Why rules place a protector, or don't: code and values. */
+/** Why rules place a protector at a kind of equipment, or don't: code and values. */
 export interface PlaceReasons {
-  /** A panel that stands at the service: the service's protector is its own. */
-  'service-place/reason': { readonly reason: Said; readonly panel: string };
-  'control-end/refused': { readonly circuit: string; readonly reason: Said };
-  'control-end/placed': { readonly circuit: string; readonly reason: Said };
-  'asked/excepted': { readonly reason: Said };
+  'asked/no': None;
+  'asked/yes': None;
+  /** The list asks for one at the main port, which is another. */
+  'asked/at-main-port': None;
+  'asked/not-asked': None;
+  /** A service whose required protector goes by the exception of 230.67(B). */
+  'asked/no-by-exception': None;
+  /** Equipment of kind `other`: no rule looks at it. */
+  'asked/kind-other': None;
+  /** A connection can't be used as it stands, so that a run may be missing here. */
+  'run/in-doubt': None;
+  'control/above-low-voltage': { readonly voltage: Quantity };
+  'control/end-unknown': None;
+  'control/length-unknown': None;
+  'control/nothing-asks': None;
+  'control/outdoors': None;
+  'control/between-buildings': { readonly to: string };
+  'control/long-run': { readonly length: Quantity };
+  /** The other end of a control circuit, for what is said of the circuit itself. */
+  'control-end/refused': { readonly circuit: string; readonly reason: Reason };
+  'control-end/placed': { readonly circuit: string; readonly reason: Reason };
+  'control-end/waived': None;
+  'dc-input/spare': None;
+  'dc-input/fed': { readonly by: readonly Kind[] };
+  'dc-input/assumed-fed': None;
+  'dc-input/service-required': { readonly fed: Reason };
+  'dc-input/length-not-compared': { readonly fed: Reason };
+  'dc-input/length-compared': {
+    readonly fed: Reason;
+    readonly length: Quantity;
+    readonly critical: Quantity;
+    readonly shorter: boolean;
+  };
+  'exempt/worth-protecting': None;
+  'exempt/service': None;
+  'exempt/nothing-worth-protecting': None;
+  'grid-tie/module-branch': None;
+  'grid-tie/target-unknown': None;
+  'grid-tie/target-bare': { readonly target: string };
+  'grid-tie/run-unknown': { readonly target: string };
+  'grid-tie/other-building': { readonly target: string };
+  'grid-tie/reach-unknown': { readonly target: string };
+  'grid-tie/no-reach': { readonly target: string };
+  /** `reach`: null where it isn't limited. */
+  'grid-tie/within-reach': {
+    readonly target: string;
+    readonly run: Quantity;
+    readonly reach: Quantity | null;
+  };
+  'grid-tie/beyond-reach': { readonly target: string; readonly run: Quantity; readonly reach: Quantity };
+  'inverter-ac/in-use': { readonly port: PortClass };
+  'port/unused': None;
+  'port/nothing-named': None;
+  'signal/outside-plan': None;
+  'wind/tower-base': None;
+  'wind/enters': { readonly turbine: string };
+  'wind/enters-at-combiner': None;
+  'wind/no-run': None;
+  'wind-premises/here': None;
+  'wind-premises/no-turbine': None;
+  'wind-premises/elsewhere': None;
 }

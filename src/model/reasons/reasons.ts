@@ -1,4 +1,6 @@
+import type { ExposureReasons } from './exposure.js';
 import type { PlaceReasons } from './place.js';
+import type { PlaceSupplyReasons } from './place-supply.js';
 import type { RateReasons } from './rate.js';
 import type { ChooseReasons } from './choose.js';
 import type { WireReasons } from './wire.js';
@@ -7,7 +9,15 @@ import type { StandingReasons } from './standing.js';
 
 /** Every reason by its permanent code, with what its sentence is made of. */
 export interface Reasons
-  extends PlaceReasons, RateReasons, ChooseReasons, WireReasons, MakeReasons, StandingReasons {
+  extends
+    PlaceReasons,
+    PlaceSupplyReasons,
+    ExposureReasons,
+    RateReasons,
+    ChooseReasons,
+    WireReasons,
+    MakeReasons,
+    StandingReasons {
   /** A sentence of a plan that an earlier shuntbook wrote. */
   'earlier/as-written': { readonly text: string };
 }

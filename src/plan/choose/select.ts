@@ -6,7 +6,7 @@ import { isNec } from '../../model/editions.js';
 import type { PortsAt } from '../../model/ports-at.js';
 import { kiloamperes, volts } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
-import { clamping } from '../../rules/rate/clamping.js';
+import { CLAMPING_RULE } from '../../rules/rulebook.js';
 import { about } from '../../model/message.js';
 import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';
 import { calculation, type Calculated } from '../context/rounded-working.js';
@@ -199,7 +199,7 @@ function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): Lea
     });
     return {
       lead,
-      leadCalculation: calculation(clamping.id, title, working),
+      leadCalculation: calculation(CLAMPING_RULE.id, title, working),
       leadAtHalfMetre,
       leadAtOneMetre,
       perTenCentimetres: Math.max(at(leads.length + 0.1) - lead, leadAtOneMetre - at(0.9)),

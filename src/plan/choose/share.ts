@@ -1,7 +1,8 @@
 import { reason } from '../../model/reason.js';
 import type { Catalogue } from '../../model/catalogue.js';
 import type { SitePort } from '../../model/site.js';
-import { strongest, type Placement, type PlacementReason } from '../context/verdict.js';
+import type { PlacementReason } from '../../rules/placement-facts.js';
+import { strongest, type Placement } from '../context/verdict.js';
 import { ratePlacement } from '../rate/rate.js';
 import { selectPart, type Selected } from './select.js';
 import type { JobContext } from '../context/job-context.js';

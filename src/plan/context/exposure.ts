@@ -2,15 +2,16 @@ import { calculatedRiskLevel, criticalLength, type ExposedSite } from '../../ele
 import { flashDensityFromThunderDays, lineEvents, type LineInput } from '../../electrical/lightning.js';
 import { statedAt, taken, workingOf } from '../../electrical/working.js';
 import type { Working } from '../../model/fact.js';
+import type { SupplyLine } from '../../model/reasons/exposure.js';
 import type { Site, SiteEquipment } from '../../model/site.js';
 import type { Kind } from '../../model/words.js';
+import { service } from '../../rules/place/service.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { cited } from '../../words/origin.js';
 
 /** Flashes a year to one line that feeds the site, and near it. */
 export interface LineStrikes {
-  /** `low-voltage cable`. */
-  readonly line: string;
+  readonly line: SupplyLine;
   readonly to: Working;
   readonly near: Working;
 }
@@ -62,8 +63,7 @@ export function exposureOf(site: Site): Exposure {
     lineStrikes: lineStrikesOf(site, flashDensity),
     kmAssumed: risk?.ok ? risk.lines.assumed : 0,
     riskDecides: isIec && hasService && site.occupancy.value === 'dwelling' && risk?.ok === true,
-    serviceRequired:
-      isIec && hasService && (site.occupancy.value !== 'dwelling' || (risk?.ok === true && risk.belowLimit)),
+    serviceRequired: isIec && hasService && requiresService(site, riskLevel),
     criticalLengthFor(equipment) {
       if (!flashDensity) return undefined;
       const exposed = exposedSite(site, equipment);
@@ -101,21 +101,18 @@ function flashDensityOf(site: Site): Working | undefined {
 }
 
 const LINES = [
-  { field: 'lv_overhead_km', line: 'low-voltage overhead line', laid: 'overhead', voltage: 'lv' },
-  { field: 'lv_underground_km', line: 'low-voltage cable', laid: 'buried', voltage: 'lv' },
-  { field: 'hv_overhead_km', line: 'high-voltage overhead line', laid: 'overhead', voltage: 'hv' },
-  { field: 'hv_underground_km', line: 'high-voltage cable', laid: 'buried', voltage: 'hv' },
-] as const satisfies readonly ({ readonly field: string; readonly line: string } & Pick<
-  LineInput,
-  'laid' | 'voltage'
->)[];
+  { line: 'lv_overhead_km', laid: 'overhead', voltage: 'lv' },
+  { line: 'lv_underground_km', laid: 'buried', voltage: 'lv' },
+  { line: 'hv_overhead_km', laid: 'overhead', voltage: 'hv' },
+  { line: 'hv_underground_km', laid: 'buried', voltage: 'hv' },
+] as const satisfies readonly ({ readonly line: SupplyLine } & Pick<LineInput, 'laid' | 'voltage'>)[];
 
 /** Only lines of a stated length: what is assumed of the others is for the calculated risk level alone. */
 function lineStrikesOf(site: Site, flashDensity: Working | undefined): readonly LineStrikes[] {
   if (!flashDensity) return [];
   const { facts } = site.list;
-  return LINES.flatMap(({ field, line, laid, voltage }) => {
-    const km = facts[field];
+  return LINES.flatMap(({ line, laid, voltage }) => {
+    const km = facts[line];
     if (!km || km.value <= 0) return [];
     const events = lineEvents({
       length: km.value * 1000,
@@ -127,6 +124,13 @@ function lineStrikesOf(site: Site, flashDensity: Working | undefined): readonly 
     const places = { LL: cited(km.origin) };
     return [{ line, to: statedAt(events.workingTo, places), near: statedAt(events.workingNear, places) }];
   });
+}
+
+/** What place/service decides at this site. */
+function requiresService(site: Site, riskLevel: Working | undefined): boolean {
+  const [basis, occupancy] = [site.basis.value, site.occupancy.value];
+  const decision = service.decide({ basis, occupancy, tag: '', riskLevel: riskLevel?.value });
+  return decision.outcome === 'placed' && decision.strength === 'required';
 }
 
 /** A ground-mounted array whose converter isn't in a building is a plant; else it is the job's occupancy. */

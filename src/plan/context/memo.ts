@@ -12,16 +12,16 @@ export type Keeper<T> = (object: object, key: string, make: () => T) => T;
 export function keeper<T>(): Keeper<T> {
   const byObject = new WeakMap<object, Map<string, T>>();
   return (object, key, make) => {
-    let kept = byObject.get(object);
-    if (!kept) {
-      kept = new Map();
-      byObject.set(object, kept);
+    let results = byObject.get(object);
+    if (!results) {
+      results = new Map();
+      byObject.set(object, results);
     }
-    const before = kept.get(key);
+    const before = results.get(key);
     if (before !== undefined) return before;
-    if (kept.size >= MOST) kept.clear();
+    if (results.size >= MOST) results.clear();
     const made = make();
-    kept.set(key, made);
+    results.set(key, made);
     return made;
   };
 }

@@ -1,5 +1,5 @@
-import type { Said } from '../../model/reason.js';
 import type { Step, Working } from '../../model/fact.js';
+import type { Said } from '../../model/reason.js';
 import { kept } from '../../words/figures.js';
 
 /** One calculation as the plan keeps it. */

@@ -17,7 +17,7 @@ function stated<T extends object>(values: T): Stated<T> {
  * @param job facts of the job
  * @param known facts of the row that someone did state; they go before `row`
  */
-export function loneRow(
+export function singleRowJob(
   row: Partial<RowFacts>,
   job: Partial<JobFacts>,
   known: Stated<RowFacts> = {},

@@ -1,21 +1,17 @@
-import type { Said } from '../../model/reason.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { PlacementDecision } from '../../model/rule.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
 import type { Strength } from '../../model/words.js';
-import type { AnyPlacementRule, PlacementFacts } from '../../rules/placement-facts.js';
-import { EXEMPTION_RULE, PLACEMENT_RULES } from '../../rules/rulebook.js';
-import { about } from '../../model/message.js';
-import { PLACE_MESSAGES } from '../../model/messages/place.js';
+import type {
+  AnyPlacementRule,
+  PlacementFacts,
+  PlacementReason,
+  Withheld,
+} from '../../rules/placement-facts.js';
+import { PLACEMENT_RULES } from '../../rules/rulebook.js';
+import { afterWaiving, type Waived } from '../../rules/waiving.js';
 import { keeper } from './memo.js';
 import { placementFacts, type JobContext } from './job-context.js';
-
-/** One rule's reason for a placement. */
-export interface PlacementReason {
-  readonly rule: AnyPlacementRule;
-  readonly strength: Strength;
-  readonly because: Said;
-}
 
 /** A decided place: one port, or several that share a protector, with every reason. */
 export interface Placement {
@@ -27,18 +23,14 @@ export interface Placement {
 }
 
 /** Why a rule put nothing at a port. */
-export interface Refusal {
+export interface Refusal extends Withheld {
   readonly port: SitePort;
-  readonly rule: string;
-  readonly because: Said;
-  /** True where a fact that decides isn't known. */
-  readonly open?: boolean;
 }
 
 /** What the rules said about one port. */
 export interface Verdict {
   readonly port: SitePort;
-  reasons: PlacementReason[];
+  reasons: readonly PlacementReason[];
   readonly refusals: Refusal[];
 }
 
@@ -74,11 +66,16 @@ export function strongest(reasons: readonly PlacementReason[]): Strength {
  */
 export function judge(job: JobContext, port: SitePort, notes: PlacedNote[]): Verdict {
   const facts = placementFacts(job, port);
-  const verdict: Verdict = { port, reasons: [], refusals: [] };
+  const reasons: PlacementReason[] = [];
+  const refusals: Refusal[] = [];
   for (const rule of rulesLookingAt(facts)) {
     const decision = rule.decide(facts);
-    take(verdict, rule, decision, notes);
+    const { outcome, because } = decision;
+    if (outcome !== 'waived' && decision.notes) notes.push(...decision.notes);
+    if (outcome === 'placed') reasons.push({ rule, strength: decision.strength, because });
+    else refusals.push({ port, rule, because, open: isOpen(decision), waived: outcome === 'waived' });
   }
+  const verdict: Verdict = { port, reasons, refusals };
   waive(verdict, facts, notes);
   return verdict;
 }
@@ -88,43 +85,18 @@ export function isOpen(decision: PlacementDecision): boolean {
   return decision.outcome === 'not-placed' && decision.open === true;
 }
 
-function take(
-  verdict: Verdict,
-  rule: AnyPlacementRule,
-  decision: PlacementDecision,
-  notes: PlacedNote[],
-): void {
-  if (decision.outcome !== 'waived') notes.push(...(decision.notes ?? []));
-  if (decision.outcome === 'placed') {
-    verdict.reasons.push({ rule, strength: decision.strength, because: decision.because });
-  } else {
-    const { because } = decision;
-    verdict.refusals.push({ port: verdict.port, rule: rule.id, because, open: isOpen(decision) });
-  }
+/** What the list waives goes, unless a rule requires it. */
+export function waive(verdict: Verdict, facts: PlacementFacts, notes: PlacedNote[]): void {
+  if (verdict.reasons.length > 0) settle(verdict, afterWaiving(facts, verdict.reasons), notes);
 }
 
-/** The rules behind reasons, as a sentence names them. */
-export const names = (reasons: readonly PlacementReason[]): string =>
-  reasons.map((r) => r.rule.id).join(' and ');
-
-/** What the list waives, and what holds nothing worth protecting, goes unless a rule requires it. */
-export function waive(verdict: Verdict, facts: PlacementFacts, notes: PlacedNote[]): void {
-  if (verdict.reasons.length === 0) return;
-  const { tag } = facts;
-  const required = verdict.reasons.filter((r) => r.strength === 'required');
-  const exempt = EXEMPTION_RULE.decide(facts);
-  if (exempt.outcome === 'waived') {
-    if (required.length > 0) {
-      const p = { tag, rules: names(required) };
-      notes.push(about(PLACE_MESSAGES.nothingWorth, p, tag, 'worth_protecting'));
-    } else {
-      verdict.reasons = verdict.reasons.filter((r) => r.rule.id === 'place/asked');
-      verdict.refusals.unshift({ port: verdict.port, rule: EXEMPTION_RULE.id, because: exempt.because });
-    }
-  }
-  // A service of 230.67 is settled once it is known what stands at the next panels.
-  if (facts.protect !== false || facts.kind === 'service') return;
-  if (required.length > 0) {
-    notes.push(about(PLACE_MESSAGES.cannotWaive, { tag, rules: names(required) }, tag, 'protect'));
-  } else verdict.reasons = [];
+/** Takes over what a decision about a whole port leaves of it. */
+export function settle(
+  verdict: Verdict,
+  { reasons, withheld, notes }: Waived,
+  collected: PlacedNote[],
+): void {
+  verdict.reasons = reasons;
+  if (withheld) verdict.refusals.unshift({ ...withheld, port: verdict.port });
+  collected.push(...notes);
 }

@@ -4,6 +4,7 @@ import { taken, workingOf } from '../../electrical/working.js';
 import type { Part } from '../../model/catalogue.js';
 import type { SiteEquipment } from '../../model/site.js';
 import { isNec } from '../../model/editions.js';
+import { ARRAY_VOLTAGE_RULE, CLAMPING_RULE } from '../../rules/rulebook.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { figure } from '../../words/figures.js';
 import { cited } from '../../words/origin.js';
@@ -41,7 +42,7 @@ export function calculationsOf(
 
 /** What bounds the voltage of an array: that of its converters, and with the NEC that of 690.7. */
 function limitsOf(job: JobContext, { requirement, placement }: Selected): readonly Calculated[] {
-  const array = requirement.voltages.find((v) => v.rule.id === 'rate/array-voltage');
+  const array = requirement.voltages.find((v) => v.rule === ARRAY_VOLTAGE_RULE);
   if (!array || array.bound !== undefined) return [];
   const against = `the array reaches ${figure(array.value, 'V')}`;
   const { basis, occupancy } = job.site;
@@ -89,6 +90,6 @@ function reachCalculation(
       limit,
     });
     const title = `Reach along the cable, with a margin of ${figure(margin, 'V')}`;
-    return calculation('rate/clamping', title, working);
+    return calculation(CLAMPING_RULE.id, title, working);
   });
 }

@@ -2,6 +2,7 @@ import type { Part } from '../../model/catalogue.js';
 import type { Calculation, PlannedChannel, PlannedProtector } from '../../model/plan.js';
 import { isNec } from '../../model/editions.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
+import { WIRING_RULES } from '../../rules/rulebook.js';
 import { calculationsOf } from './calculations.js';
 import { enclosuresAsked } from '../choose/choose.js';
 import { colourOf, conductorName, groundingOf, positionOf, protectsWhat, systemOf } from './describe.js';
@@ -161,7 +162,7 @@ function plannedChannel(
   const indicated = indicate(job, one.placement, wiring, channel, one.part);
   channelRules.add(indicated.rule);
   if (channel.doubled || (channel.conductor === 'N' && wiring.neutral.neutral === 'optional'))
-    channelRules.add('wire/spare-channel');
+    channelRules.add(WIRING_RULES.spareChannel.id);
   return {
     channel: channel.channel,
     conductor: conductorName(channel, shared),

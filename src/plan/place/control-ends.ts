@@ -5,6 +5,8 @@ import { CONTROL_RULE, EXEMPTION_RULE } from '../../rules/rulebook.js';
 import { placementFacts, type JobContext } from '../context/job-context.js';
 import { isOpen, strongest, waive, type Placement, type Refusal, type Verdict } from '../context/verdict.js';
 
+const END_WAIVED = reason('control-end/waived');
+
 /** The other end of a control circuit that has a protector: a place of its own for each circuit. */
 export function otherEnds(
   job: JobContext,
@@ -25,19 +27,15 @@ export function otherEnds(
       const facts = placementFacts(job, port);
       if (decided.outcome !== 'placed') {
         const because = reason('control-end/refused', { circuit: circuit.tag, reason: decided.because });
-        refusals.push({ port, rule: CONTROL_RULE.id, because, open: isOpen(decided) });
+        refusals.push({ port, rule: CONTROL_RULE, because, open: isOpen(decided) });
         continue;
       }
-      const there: Verdict = { port, reasons: [], refusals: [] };
       const because = reason('control-end/placed', { circuit: circuit.tag, reason: decided.because });
-      there.reasons.push({ rule: CONTROL_RULE, strength: decided.strength, because });
+      const reasons = [{ rule: CONTROL_RULE, strength: decided.strength, because }];
+      const there: Verdict = { port, reasons, refusals: [] };
       waive(there, facts, notes);
       if (circuit.facts.protect?.value === false || there.reasons.length === 0) {
-        refusals.push({
-          port,
-          rule: EXEMPTION_RULE.id,
-          because: 'the list waives this end of the control circuit',
-        });
+        refusals.push({ port, rule: EXEMPTION_RULE, because: END_WAIVED });
       } else {
         placements.push({
           ports: [port],

@@ -1,14 +1,15 @@
-import { reason } from '../../model/reason.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
+import { atServicePlace } from '../../rules/service-place.js';
+import { whySilent } from '../../rules/silent-ports.js';
+import { waivedService } from '../../rules/waived-service.js';
 import { servicePlaceRun } from '../../site/premises.js';
-import { list } from '../../words/figures.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 import { otherEnds } from './control-ends.js';
 import { hasMainPort, isMainPort, type JobContext } from '../context/job-context.js';
-import { judge, names, strongest, type Placement, type Refusal, type Verdict } from '../context/verdict.js';
+import { judge, settle, strongest, type Placement, type Refusal, type Verdict } from '../context/verdict.js';
 
 /** What the site alone decides. */
 export interface Placing {
@@ -69,10 +70,10 @@ export function placeOnSite(job: JobContext): Placing {
 }
 
 /** The control circuits that end at an equipment, in natural order of tags. */
-function circuitsAt({ ports }: SiteEquipment): string {
+function circuitsAt({ ports }: SiteEquipment): readonly string[] {
   const ends = ports.flatMap((p) => p.runs.map((run) => (run.from === p ? run.to : run.from).equipment));
   const tags = ends.filter((e) => e.kind === 'control-circuit').map((e) => e.tag);
-  return list([...new Set(tags)].sort(byNaturalOrder));
+  return [...new Set(tags)].sort(byNaturalOrder);
 }
 
 /** The list asks for a protector where there is no port for one, or where it says itself that the port is unused. */
@@ -81,79 +82,45 @@ function askedInVain({ tag, kind, ports }: SiteEquipment, notes: PlacedNote[]): 
   else if (!ports.some(isMainPort)) notes.push(about(PLACE_MESSAGES.mainPortUnused, { tag }, tag, 'protect'));
 }
 
-/** A panel that is the service's place has no place of its own: what a rule asks for there is asked of the service. */
+/** What a rule asks for at a panel that is the service's place is asked of the service. */
 function moveToService(job: JobContext, verdicts: ReadonlyMap<SitePort, Verdict>): void {
   const limit = job.settings.thresholds.servicePlaceRun;
   for (const verdict of verdicts.values()) {
-    if (verdict.reasons.length === 0 || verdict.port.equipment.kind !== 'panel') continue;
-    const service = servicePlaceRun(verdict.port, limit)?.from;
+    const { port } = verdict;
+    if (verdict.reasons.length === 0 || port.equipment.kind !== 'panel') continue;
+    const service = servicePlaceRun(port, limit)?.from;
     const there = service && verdicts.get(service);
     if (!service || !there || there.reasons.length === 0) continue;
-    const stay = verdict.reasons.filter(
-      (r) => r.rule.id === 'place/asked' || r.rule.id === 'place/wind-premises',
+    const { stay, moved, withheld } = atServicePlace(
+      { tag: port.equipment.tag, reasons: verdict.reasons },
+      { tag: service.equipment.tag, reasons: there.reasons },
     );
-    for (const one of verdict.reasons) {
-      if (stay.includes(one) || there.reasons.some((r) => r.rule.id === one.rule.id)) continue;
-      there.reasons.push({
-        ...one,
-        because: reason('service-place/reason', { reason: one.because, panel: verdict.port.equipment.tag }),
-      });
-    }
-    if (stay.length === 0 && verdict.reasons.length > 0) {
-      const because = `it stands at the service ${service.equipment.tag}, whose protector is its protector`;
-      verdict.refusals.unshift({ port: verdict.port, rule: 'place/service', because });
-    }
-    verdict.reasons = stay;
+    if (moved.length > 0) there.reasons = [...there.reasons, ...moved];
+    settle(verdict, { reasons: stay, withheld, notes: [] }, []);
   }
 }
 
-/** `protect` `no` on a service: what isn't required goes; what 230.67 requires goes only by its exception. */
+/** `protect` `no` on a service, now that it is known what stands at the panels that it feeds. */
 function waiveServices(job: JobContext, verdicts: ReadonlyMap<SitePort, Verdict>, notes: PlacedNote[]): void {
+  const basis = job.site.basis.value;
   for (const verdict of verdicts.values()) {
     const { equipment } = verdict.port;
     if (equipment.kind !== 'service' || equipment.facts.protect?.value !== false) continue;
-    const { tag } = equipment;
-    const required = verdict.reasons.filter((r) => r.strength === 'required');
-    const because = 'the list says protect "no"';
-    if (required.length === 0) {
-      verdict.reasons = [];
-      verdict.refusals.unshift({ port: verdict.port, rule: 'place/asked', because });
-      continue;
-    }
-    const next = [...verdicts.values()].filter(
-      (v) => v.port.equipment.kind === 'panel' && v.port.feeders.includes(verdict.port),
-    );
-    const excepted =
-      job.site.basis.value !== 'iec' &&
-      required.every((r) => r.rule.id === 'place/service') &&
-      next.length > 0 &&
-      next.every((v) => v.reasons.length > 0);
-    if (excepted) {
-      verdict.reasons = [];
-      verdict.refusals.unshift({
-        port: verdict.port,
-        rule: 'place/asked',
-        because: reason('asked/excepted', { reason: because }),
-      });
-      notes.push(about(PLACE_MESSAGES.waivedByException, { tag }, tag, 'protect'));
-    } else notes.push(about(PLACE_MESSAGES.cannotWaive, { tag, rules: names(required) }, tag, 'protect'));
+    const nextPanels = [...verdicts.values()]
+      .filter((v) => v.port.equipment.kind === 'panel' && v.port.feeders.includes(verdict.port))
+      .map((v) => v.reasons.length > 0);
+    const { reasons } = verdict;
+    settle(verdict, waivedService({ basis, tag: equipment.tag, reasons, nextPanels }), notes);
   }
 }
 
-/** Ports that no rule looks at: what stands there takes no protector of its own, and says so. */
+/** Ports that no rule looks at. */
 function silentPorts(job: JobContext, verdicts: ReadonlyMap<SitePort, Verdict>): Refusal[] {
   const refusals: Refusal[] = [];
-  for (const equipment of job.site.equipments) {
-    for (const port of equipment.ports) {
-      if (verdicts.has(port)) continue;
-      if (equipment.kind === 'transfer-switch') {
-        const because =
-          'a transfer switch has no protector of its own: what it connects is protected at its ends';
-        refusals.push({ port, rule: 'place/long-run', because });
-      } else if (equipment.kind === 'other') {
-        refusals.push({ port, rule: 'place/asked', because: 'no rule looks at equipment of kind other' });
-      }
-    }
+  for (const { kind, ports } of job.site.equipments) {
+    const why = whySilent(kind);
+    if (!why) continue;
+    for (const port of ports) if (!verdicts.has(port)) refusals.push({ ...why, port });
   }
   return refusals;
 }

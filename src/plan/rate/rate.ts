@@ -5,7 +5,13 @@ import type { RatingDecision } from '../../model/rule.js';
 import type { SitePort } from '../../model/site.js';
 import type { AnyRatingRule, RatingFacts } from '../../rules/rating-facts.js';
 import type { Circuit } from '../../rules/wiring-facts.js';
-import { CURRENT_RULES, NOMINAL_CURRENT_RULE, VOLTAGE_RULES, WITHSTAND_RULE } from '../../rules/rulebook.js';
+import {
+  CURRENT_RULES,
+  INVERTER_LINK_RULE,
+  NOMINAL_CURRENT_RULE,
+  VOLTAGE_RULES,
+  WITHSTAND_RULE,
+} from '../../rules/rulebook.js';
 import type { Placement } from '../context/verdict.js';
 import { carriedBy, ratingFacts } from './rating-facts.js';
 import type { JobContext } from '../context/job-context.js';
@@ -84,7 +90,7 @@ function ratePort(job: JobContext, placement: Placement, port: SitePort): Requir
   const mcov = unknown.length > 0 || current === undefined ? undefined : deciding;
   const nominal = NOMINAL_CURRENT_RULE.decide(facts);
   if (nominal.outcome !== 'asks') throw new Error('every place asks for a nominal discharge current');
-  const own = voltages.find((v) => v.rule.id !== 'rate/inverter-link') ?? deciding;
+  const own = voltages.find((v) => v.rule !== INVERTER_LINK_RULE) ?? deciding;
   return {
     current,
     circuit,

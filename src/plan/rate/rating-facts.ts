@@ -10,6 +10,7 @@ import type {
   RatingFacts,
   TurbineFacts,
 } from '../../rules/rating-facts.js';
+import { FEEDER_RULE } from '../../rules/rulebook.js';
 import type { Circuit } from '../../rules/wiring-facts.js';
 import { batteriesOn } from '../../site/battery-bus.js';
 import { faultCurrentAt } from '../../site/fault-current.js';
@@ -104,7 +105,7 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
         : port.equipment.facts.impulse_withstand,
     overvoltageCategory: port.equipment.facts.overvoltage_category?.value,
     faultCurrent: faultCurrent(port),
-    feederPlace: placement.reasons.some((r) => r.rule.id === 'place/feeder'),
+    feederPlace: placement.reasons.some((r) => r.rule === FEEDER_RULE),
     lightning: site.list.facts.lightning_protection?.value ?? 'none',
     inverterDcLink: settings.inverterDcLink,
     unreadable: subject.row.unreadable,

@@ -1,16 +1,11 @@
 import type { SitePort, SiteRun } from '../../model/site.js';
 import type { Kind } from '../../model/words.js';
-import type { NearestProtector } from '../../rules/placement-facts.js';
+import type { NearestProtector, PlacementReason } from '../../rules/placement-facts.js';
 import { REACH_RULE } from '../../rules/rulebook.js';
+import { waivedByList } from '../../rules/waiving.js';
 import { samePlaceName } from '../../site/equipment.js';
 import { servicePlaceRun } from '../../site/premises.js';
-import {
-  looksAt,
-  strongest,
-  type Placement,
-  type PlacementReason,
-  type Refusal,
-} from '../context/verdict.js';
+import { looksAt, strongest, type Placement, type Refusal } from '../context/verdict.js';
 import { withstandOfPort } from '../rate/rate.js';
 import { reachOf, type Selected } from '../choose/select.js';
 import { placementFacts, type JobContext } from '../context/job-context.js';
@@ -40,7 +35,7 @@ export function placeByReach(job: JobContext, selected: readonly Selected[]): Re
       const facts = placementFacts(job, port, nearestTo(job, port, at));
       const decision = REACH_RULE.decide(facts);
       if (decision.outcome !== 'placed') {
-        refusals.push({ port, rule: REACH_RULE.id, because: decision.because });
+        refusals.push({ port, rule: REACH_RULE, because: decision.because });
         continue;
       }
       const reason: PlacementReason = {
@@ -49,21 +44,15 @@ export function placeByReach(job: JobContext, selected: readonly Selected[]): Re
         because: decision.because,
       };
       const there = at.get(port);
-      if (there) joined.set(there, reason);
-      else if (!facts.worthProtecting || facts.protect === false) {
-        const because =
-          facts.protect === false
-            ? 'the list says protect "no"'
-            : 'the list says that nothing here is worth protecting';
-        const rule = facts.protect === false ? 'place/asked' : 'place/far-end-exempt';
-        refusals.push({ port, rule, because });
-      } else {
-        placements.push({
-          ports: [port],
-          subject: equipment,
-          reasons: [reason],
-          strength: strongest([reason]),
-        });
+      if (there) {
+        joined.set(there, reason);
+        continue;
+      }
+      const waived = waivedByList(facts);
+      if (waived) refusals.push({ ...waived, port });
+      else {
+        const reasons = [reason];
+        placements.push({ ports: [port], subject: equipment, reasons, strength: strongest(reasons) });
       }
     }
   }

@@ -1,9 +1,10 @@
-import { reason, reasonKey, stillText, type Said } from '../../model/reason.js';
-import type { NotPlaced, PlannedStanding } from '../../model/plan.js';
+import { reason, reasonKey, type Reason, type Said } from '../../model/reason.js';
+import type { PlannedStanding } from '../../model/plan.js';
 import { BASES, type Basis } from '../../model/editions.js';
-import { STANDINGS, type Standing, type Strength } from '../../model/words.js';
-import { ALL_RULES, FIT_RULES, PLACEMENT_RULES, REACH_RULE } from '../../rules/rulebook.js';
+import { STANDINGS, type Kind, type Standing, type Strength } from '../../model/words.js';
+import { ALL_RULES, FIT_RULES, PLACEMENT_RULES, REACH_RULE, WIRING_RULES } from '../../rules/rulebook.js';
 import type { PrintedRule } from '../../model/rule.js';
+import type { AnyFitRule } from '../../rules/fit-facts.js';
 import type { Made } from '../make/made.js';
 import { placeOf } from '../choose/requirements.js';
 import { keeper } from '../context/memo.js';
@@ -26,21 +27,6 @@ export interface Standings {
   readonly fired: ReadonlySet<string>;
 }
 
-/** The rule about parts that answers what another rule asks for. */
-const ANSWERED_BY: { readonly [rule: string]: string } = {
-  'rate/ac-voltage': 'rate/mcov',
-  'rate/array-voltage': 'rate/mcov',
-  'rate/battery-voltage': 'rate/mcov',
-  'rate/control-voltage': 'rate/mcov',
-  'rate/input-limit': 'rate/mcov',
-  'rate/inverter-link': 'rate/mcov',
-  'rate/turbine-voltage': 'rate/mcov',
-  'rate/nominal-current': 'rate/discharge',
-  'rate/array-current': 'rate/short-circuit',
-  'rate/fault-current': 'rate/short-circuit',
-  'rate/withstand': 'rate/clamping',
-};
-
 /** Rules of a basis, in the rulebook's order. */
 const RULES_OF: ReadonlyMap<Basis, readonly PrintedRule[]> = new Map(
   BASES.map((basis) => [basis, ALL_RULES.filter((rule) => rule.sources[basis] !== undefined)]),
@@ -53,19 +39,19 @@ const CITING: ReadonlyMap<Basis, readonly PrintedRule[]> = new Map(
   ]),
 );
 const PLACING = new Map([...PLACEMENT_RULES, REACH_RULE].map((rule) => [rule.id, rule]));
-const FITTING = new Map(FIT_RULES.map((rule) => [rule.id, rule]));
+const FITTING: ReadonlyMap<string, AnyFitRule> = new Map(FIT_RULES.map((rule) => [rule.id, rule]));
 
 /**
  * How a job stands to every rule that fired, to every placement rule that put nothing at a port without a protector, and to
  * every other rule of its basis that cites a clause of a standard.
  * @param made the protectors of the plan
- * @param bare its ports without a protector
+ * @param bare what was said at its ports without a protector
  * @param overruled what placement rules said where they put nothing and another put something; those of reach everywhere
  */
 export function standingsOf(
   job: JobContext,
   made: readonly Made[],
-  bare: readonly NotPlaced[],
+  bare: readonly Refusal[],
   overruled: Overruled,
 ): Standings {
   const basis = job.site.basis.value;
@@ -75,9 +61,7 @@ export function standingsOf(
     for (const [rule, stands] of standingsAt(job, one)) book.add(rule, stands, tag);
   }
   const fired = new Set(book.rules());
-  for (const { rule, because, open, equipment, port } of bare) {
-    book.add(rule, refused(rule, because, open), `${equipment} ${port}`);
-  }
+  for (const refusal of bare) book.add(refusal.rule.id, refused(refusal), portOf(refusal));
   const known = new Set(book.rules());
   for (const { id } of CITING.get(basis) ?? []) {
     if (fired.has(id)) continue;
@@ -85,6 +69,10 @@ export function standingsOf(
     else if (!known.has(id)) notAskedBy(id, job, made, book);
   }
   return { standings: book.sorted(basis), fired };
+}
+
+function not(because: Said): Stands {
+  return { standing: 'does not apply', because };
 }
 
 interface Stands {
@@ -130,20 +118,18 @@ function openBook(): Book {
 }
 
 const rank = ({ standing }: PlannedStanding): number => STANDINGS.indexOf(standing);
-const not = (because: Said): Stands => ({ standing: 'does not apply', because });
 const MET: Stands = { standing: 'met', because: '' };
 /** A rule that places is met as it asks: what is recommended here no code requires. */
 const AS_PLACED: { readonly [S in Strength]: Stands } = {
-  required: { standing: 'met', because: 'required' },
-  recommended: { standing: 'met', because: 'recommended, not required' },
-  optional: { standing: 'met', because: 'optional' },
+  required: { standing: 'met', because: reason('standing/placed', { strength: 'required' }) },
+  recommended: { standing: 'met', because: reason('standing/placed', { strength: 'recommended' }) },
+  optional: { standing: 'met', because: reason('standing/placed', { strength: 'optional' }) },
 };
-const OPEN: Stands = { standing: 'open', because: 'no part is chosen' };
-const NOT_RATED: Stands = { standing: 'to confirm', because: 'what this place asks for isn’t known' };
-const NOT_KNOWN: Stands = {
-  standing: 'to confirm',
-  because: 'the ratings of what is there aren’t known',
-};
+const OPEN: Stands = { standing: 'open', because: reason('standing/no-part') };
+const NOT_RATED: Stands = { standing: 'to confirm', because: reason('standing/not-rated') };
+const NOT_KNOWN: Stands = { standing: 'to confirm', because: reason('standing/ratings-unknown') };
+const NO_PROTECTOR = not(reason('standing/no-protector'));
+const NO_SUCH_CHANNEL = not(reason('standing/no-such-channel'));
 
 /** How one protector stands to each rule that decided something there. */
 function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
@@ -154,8 +140,7 @@ function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
   const { nominalCurrent, sccr, withstand, voltages } = requirement;
   for (const asked of [nominalCurrent, sccr, withstand, ...voltages]) {
     if (!asked) continue;
-    const answers = ANSWERED_BY[asked.rule.id];
-    const stands = answers === undefined ? undefined : byPart.get(answers);
+    const stands = byPart.get(asked.rule.answers);
     if (stands) found.set(asked.rule.id, doubtful(stands, asked));
   }
   const isSettled = from.part !== undefined || from.existing !== '';
@@ -166,8 +151,9 @@ function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
     found.set(rule.id, isSettled ? AS_PLACED[strength] : OPEN);
   // What is there already was wired by somebody else: the plan says how it should be.
   const wired = from.part ? MET : from.existing === '' ? OPEN : NOT_KNOWN;
-  for (const rule of ['wire/conductors', 'wire/leads', ...channelRules]) found.set(rule, wired);
-  if (from.wirings.some((w) => w.neutral.neutral !== 'none')) found.set('wire/neutral', wired);
+  for (const rule of [WIRING_RULES.conductors.id, WIRING_RULES.leads.id, ...channelRules])
+    found.set(rule, wired);
+  if (from.wirings.some((w) => w.neutral.neutral !== 'none')) found.set(WIRING_RULES.neutral.id, wired);
   return found;
 }
 
@@ -214,29 +200,25 @@ function assessed(job: JobContext, from: Selected): ReadonlyMap<string, Stands> 
 /** A placement rule that put nothing anywhere: what it said where another rule put something, else what isn't there. */
 function notPlacedBy(rule: string, job: JobContext, overruled: Overruled, book: Book, isSaid: boolean): void {
   const said = [...overruled.verdicts.flatMap((v) => v.refusals), ...overruled.refusals].filter(
-    (refusal) => refusal.rule === rule,
+    (refusal) => refusal.rule.id === rule,
   );
-  for (const { port, because, open } of said) {
-    book.add(rule, refused(rule, because, open === true), `${port.equipment.tag} ${port.name}`);
-  }
+  for (const refusal of said) book.add(rule, refused(refusal), portOf(refusal));
   if (said.length === 0 && !isSaid)
     book.add(rule, not(nothingThere(job, PLACING.get(rule)?.looksAt.kinds ?? [])), '');
 }
 
-/** Rules that are met where nothing is placed because the list says so. */
-const WAIVING: ReadonlySet<string> = new Set(['place/asked', 'place/far-end-exempt']);
+const portOf = ({ port }: Refusal): string => `${port.equipment.tag} ${port.name}`;
 
-function refused(rule: string, because: Said, open: boolean): Stands {
-  if (open) return { standing: 'open', because };
-  return WAIVING.has(rule) && stillText(because).startsWith('the list ')
-    ? { standing: 'met', because }
-    : not(because);
+/** A rule that follows the list is met where nothing stands because the list says so. */
+function refused({ rule, because, open, outside }: Refusal): Stands {
+  if (open === true) return { standing: 'open', because };
+  return rule.waives === true && outside !== true ? { standing: 'met', because } : not(because);
 }
 
 /** Another rule that no protector rests on: why it asks for nothing at each. */
 function notAskedBy(rule: string, job: JobContext, made: readonly Made[], book: Book): void {
   if (made.length === 0) {
-    book.add(rule, not('no protector is planned'), '');
+    book.add(rule, NO_PROTECTOR, '');
     return;
   }
   const fit = FITTING.get(rule);
@@ -249,14 +231,10 @@ function notAskedBy(rule: string, job: JobContext, made: readonly Made[], book: 
     isSilent = false;
     book.add(rule, not(because), protector.tag);
   }
-  if (isSilent) book.add(rule, not('no channel of this plan is of that kind'), '');
+  if (isSilent) book.add(rule, NO_SUCH_CHANNEL, '');
 }
 
-function nothingThere(job: JobContext, kinds: readonly string[]): string {
-  const names = kinds.map((kind) => kind.replaceAll('-', ' '));
-  const last = names.at(-1) ?? '';
-  const any = names.length < 2 ? last : `${names.slice(0, -1).join(', ')} or ${last}`;
-  return job.site.equipments.some((e) => kinds.includes(e.kind))
-    ? `no ${any} on the list has a port that it looks at`
-    : `no ${any} is on the list`;
+function nothingThere(job: JobContext, kinds: readonly Kind[]): Reason {
+  const isThere = job.site.equipments.some((e) => kinds.includes(e.kind));
+  return reason(isThere ? 'standing/no-port' : 'standing/no-equipment', { kinds });
 }

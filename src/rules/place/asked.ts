@@ -1,8 +1,18 @@
+import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { ALL, sources } from '../sources.js';
 
 const FACTS = ['protect', 'mainPort'] as const;
+
+const WAIVED: PlacementDecision = { outcome: 'waived', because: reason('asked/no') };
+const PLACED: PlacementDecision = {
+  outcome: 'placed',
+  strength: 'recommended',
+  because: reason('asked/yes'),
+};
+const ELSEWHERE: PlacementDecision = { outcome: 'not-placed', because: reason('asked/at-main-port') };
+const NOT_ASKED: PlacementDecision = { outcome: 'not-placed', because: reason('asked/not-asked') };
 
 export const asked = {
   id: 'place/asked',
@@ -12,6 +22,8 @@ export const asked = {
     of: ALL,
     also: { commonPractice: true, says: 'The equipment list itself asks or waives.' },
   }),
+  quiet: true,
+  waives: true,
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],
@@ -39,16 +51,8 @@ export const asked = {
   },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-    if (f.protect === false) return { outcome: 'waived', because: 'the list says protect "no"' };
-    if (f.protect === true && f.mainPort) {
-      return { outcome: 'placed', strength: 'recommended', because: 'the list says protect "yes"' };
-    }
-    return {
-      outcome: 'not-placed',
-      because:
-        f.protect === true
-          ? 'the list asks for one at the main port, which is another'
-          : 'the list doesn’t ask for one',
-    };
+    if (f.protect === undefined) return NOT_ASKED;
+    if (!f.protect) return WAIVED;
+    return f.mainPort ? PLACED : ELSEWHERE;
   },
 } satisfies AnyPlacementRule;

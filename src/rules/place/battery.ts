@@ -1,9 +1,13 @@
+import { metres } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
-import { length } from '../../words/figures.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['runs', 'runInDoubt', 'longRunLimit'] as const;
+
+const NO_CABLE: PlacementDecision = { outcome: 'not-placed', because: reason('battery/no-cable') };
+const IN_ROOM: PlacementDecision = { outcome: 'not-placed', because: reason('battery/stays-in-room') };
 
 export const battery = {
   id: 'place/battery',
@@ -27,7 +31,7 @@ export const battery = {
       return {
         outcome: 'placed',
         strength: 'recommended',
-        because: `its cable leaves the room: ${elsewhere.otherTag} is in another place`,
+        because: reason('battery/leaves-room', { to: elsewhere.otherTag }),
       };
     }
     const long = f.runs.find((r) => r.length !== undefined && r.length > f.longRunLimit);
@@ -35,16 +39,14 @@ export const battery = {
       return {
         outcome: 'placed',
         strength: 'recommended',
-        because: `its cable to ${long.otherTag} is ${length(long.length)}, longer than ${length(f.longRunLimit)}`,
+        because: reason('battery/longer-than-limit', {
+          to: long.otherTag,
+          length: metres(long.length),
+          limit: metres(f.longRunLimit),
+        }),
       };
     }
-    if (f.runInDoubt) return { outcome: 'not-placed', because: RUN_IN_DOUBT, open: true };
-    return {
-      outcome: 'not-placed',
-      because:
-        f.runs.length === 0
-          ? 'no cable of it is on the list'
-          : 'its cable stays in the room, by the places on the list',
-    };
+    if (f.runInDoubt) return RUN_IN_DOUBT;
+    return f.runs.length === 0 ? NO_CABLE : IN_ROOM;
   },
 } satisfies AnyPlacementRule;

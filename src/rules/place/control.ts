@@ -1,8 +1,9 @@
 import type { PlacedNote } from '../../model/message.js';
+import { metres, volts } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
-import { figure, length } from '../../words/figures.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
@@ -15,6 +16,19 @@ const FACTS = [
   'controlVoltageLimit',
   'longRunLimit',
 ] as const;
+
+const END_UNKNOWN: PlacementDecision = {
+  outcome: 'not-placed',
+  because: reason('control/end-unknown'),
+  open: true,
+};
+const LENGTH_UNKNOWN: PlacementDecision = {
+  outcome: 'not-placed',
+  because: reason('control/length-unknown'),
+  open: true,
+};
+const NOTHING_ASKS: PlacementDecision = { outcome: 'not-placed', because: reason('control/nothing-asks') };
+const OUTDOORS = reason('control/outdoors');
 
 export const control = {
   id: 'place/control',
@@ -39,12 +53,12 @@ export const control = {
     if (f.controlVolts !== undefined && f.controlVolts > f.controlVoltageLimit) {
       const p = {
         tag: f.tag,
-        volts: figure(f.controlVolts, 'V'),
-        limit: figure(f.controlVoltageLimit, 'V'),
+        voltage: volts(f.controlVolts),
+        limit: volts(f.controlVoltageLimit),
       };
       return {
         outcome: 'not-placed',
-        because: `${p.volts} is more than a low-voltage control circuit`,
+        because: reason('control/above-low-voltage', { voltage: p.voltage }),
         notes: [about(PLACE_MESSAGES.controlNotLow, p, f.tag, 'control_voltage')],
       };
     }
@@ -52,13 +66,8 @@ export const control = {
     const between = f.runs.find((r) => r.betweenBuildings);
     const outdoors = f.outdoors || f.runs.some((r) => r.outdoors);
     if (!outdoors && !between && !long) {
-      const place = 'it is neither outdoors nor between buildings';
-      if (f.runs.length === 0) {
-        return { outcome: 'not-placed', because: `${place}; where it leads isn’t on the list`, open: true };
-      }
-      return f.runs.some((r) => r.length === undefined)
-        ? { outcome: 'not-placed', because: `${place}; the length of its run isn’t stated`, open: true }
-        : { outcome: 'not-placed', because: `${place} nor on a long run` };
+      if (f.runs.length === 0) return END_UNKNOWN;
+      return f.runs.some((r) => r.length === undefined) ? LENGTH_UNKNOWN : NOTHING_ASKS;
     }
     const notes: PlacedNote[] = [];
     if (!f.connected) notes.push(about(PLACE_MESSAGES.controlOtherEnd, { tag: f.tag }, f.tag, 'connects_to'));
@@ -71,10 +80,10 @@ export const control = {
       outcome: 'placed',
       strength: 'recommended',
       because: outdoors
-        ? 'a control circuit out of doors'
+        ? OUTDOORS
         : between
-          ? `a control circuit between buildings, to ${between.otherTag}`
-          : `a control circuit of ${length(long?.length ?? 0)}`,
+          ? reason('control/between-buildings', { to: between.otherTag })
+          : reason('control/long-run', { length: metres(long?.length ?? 0) }),
       notes,
     };
   },

@@ -1,8 +1,9 @@
 import type { PlacedNote } from '../../model/message.js';
+import { metres } from '../../model/quantity.js';
+import { reason, type Reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
-import { figure, list } from '../../words/figures.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
@@ -16,6 +17,10 @@ const FACTS = [
   'arraysLength',
   'serviceRequired',
 ] as const;
+
+const SPARE: PlacementDecision = { outcome: 'not-placed', because: reason('dc-input/spare') };
+const ASSUMED_FED = reason('dc-input/assumed-fed');
+const FED_BY_COMBINER = reason('dc-input/fed', { by: ['combiner'] });
 
 export const dcInput = {
   id: 'place/dc-input',
@@ -34,27 +39,27 @@ export const dcInput = {
   looksAt: { kinds: ['charge-controller', 'grid-tie-inverter', 'inverter-charger'], ports: ['dc-in'] },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-    if (f.inputUse === 'spare') {
-      return { outcome: 'not-placed', because: 'no source on the list uses this input: it is spare' };
-    }
-    const kinds = f.sourceKinds.length > 0 ? list([...new Set(f.sourceKinds)]) : 'combiner';
-    const fed =
-      f.inputUse === 'assumed'
-        ? 'no source on the list names this converter, so this input counts as fed'
-        : `${kinds} feeds this input`;
+    if (f.inputUse === 'spare') return SPARE;
+    const fed = whyFed(f);
     if (f.basis !== 'iec') return { outcome: 'placed', strength: 'recommended', because: fed };
     return underIec(f, fed);
   },
 } satisfies AnyPlacementRule;
 
-function underIec(f: Given<PlacementFacts, typeof FACTS>, fed: string): PlacementDecision {
+function whyFed(f: Given<PlacementFacts, typeof FACTS>): Reason {
+  if (f.inputUse === 'assumed') return ASSUMED_FED;
+  if (f.sourceKinds.length === 0) return FED_BY_COMBINER;
+  return reason('dc-input/fed', { by: [...new Set(f.sourceKinds)] });
+}
+
+function underIec(f: Given<PlacementFacts, typeof FACTS>, fed: Reason): PlacementDecision {
   // What isn't on the list counts as an array, as it does where the voltage is rated.
   const fromArray = f.inputUse === 'assumed' || f.sourceKinds.length === 0 || f.sourceKinds.includes('array');
   if (fromArray && f.serviceRequired) {
     return {
       outcome: 'placed',
       strength: 'required',
-      because: `${fed}, and protection is required at the service of this site`,
+      because: reason('dc-input/service-required', { fed }),
     };
   }
   if (!fromArray) return { outcome: 'placed', strength: 'recommended', because: fed };
@@ -62,14 +67,21 @@ function underIec(f: Given<PlacementFacts, typeof FACTS>, fed: string): Placemen
     return {
       outcome: 'placed',
       strength: 'recommended',
-      because: `${fed}; its length isn’t compared with the critical length`,
+      because: reason('dc-input/length-not-compared', { fed }),
       notes: [notCompared(f)],
     };
   }
-  const compared = `the runs of its arrays, ${figure(f.arraysLength, 'm')}, against the critical length of ${figure(f.criticalLength, 'm')}`;
-  return f.arraysLength >= f.criticalLength
-    ? { outcome: 'placed', strength: 'required', because: `${fed}; ${compared}: not shorter` }
-    : { outcome: 'placed', strength: 'recommended', because: `${fed}; ${compared}: shorter` };
+  const shorter = f.arraysLength < f.criticalLength;
+  return {
+    outcome: 'placed',
+    strength: shorter ? 'recommended' : 'required',
+    because: reason('dc-input/length-compared', {
+      fed,
+      length: metres(f.arraysLength),
+      critical: metres(f.criticalLength),
+      shorter,
+    }),
+  };
 }
 
 /** Why nothing is compared: the flash density of the job, or the length of a run. */

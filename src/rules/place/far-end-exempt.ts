@@ -1,8 +1,16 @@
+import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['kind', 'worthProtecting'] as const;
+
+const WORTH_PROTECTING: PlacementDecision = {
+  outcome: 'not-placed',
+  because: reason('exempt/worth-protecting'),
+};
+const SERVICE: PlacementDecision = { outcome: 'not-placed', because: reason('exempt/service') };
+const WAIVED: PlacementDecision = { outcome: 'waived', because: reason('exempt/nothing-worth-protecting') };
 
 export const farEndExempt = {
   id: 'place/far-end-exempt',
@@ -12,6 +20,8 @@ export const farEndExempt = {
     of: ALL,
     also: practice('Both ends of a long run, unless nothing at that end is worth protecting.'),
   }),
+  quiet: true,
+  waives: true,
   strength: { 'nec-2017': [], 'nec-2020': [], 'nec-2023': [], iec: [] },
   looksAt: {
     kinds: [
@@ -34,8 +44,7 @@ export const farEndExempt = {
   },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-    if (f.worthProtecting) return { outcome: 'not-placed', because: 'what is here is worth protecting' };
-    if (f.kind === 'service') return { outcome: 'not-placed', because: 'a service has no far end' };
-    return { outcome: 'waived', because: 'the list says that nothing here is worth protecting' };
+    if (f.worthProtecting) return WORTH_PROTECTING;
+    return f.kind === 'service' ? SERVICE : WAIVED;
   },
 } satisfies AnyPlacementRule;

@@ -1,12 +1,15 @@
 import type { PlacedNote } from '../../model/message.js';
+import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
-import { list } from '../../words/figures.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { sources } from '../sources.js';
 
 const FACTS = ['tag', 'unitOccupancy', 'feeders', 'servicePlaceOf', 'servicePlaceUnknown'] as const;
+
+const NO_UNIT: PlacementDecision = { outcome: 'not-placed', because: reason('feeder/no-unit') };
+const FEED_UNKNOWN = reason('feeder/feed-unknown');
 
 export const feeder = {
   id: 'place/feeder',
@@ -18,21 +21,14 @@ export const feeder = {
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
     if (f.servicePlaceOf !== '') {
-      return {
-        outcome: 'not-placed',
-        because: `it stands at the service ${f.servicePlaceOf}, whose protector is its protector`,
-      };
+      const because = reason('service-place/shared', { service: f.servicePlaceOf });
+      return { outcome: 'not-placed', because };
     }
-    if (f.unitOccupancy === 'other') {
-      return {
-        outcome: 'not-placed',
-        because: 'its building holds no dwelling or sleeping unit, so 215.18 and 225.42 don’t ask',
-      };
-    }
+    if (f.unitOccupancy === 'other') return NO_UNIT;
     if (f.feeders.length === 0) {
       return {
         outcome: 'not-placed',
-        because: 'the list doesn’t say what feeds it',
+        because: FEED_UNKNOWN,
         open: true,
         notes: [about(PLACE_MESSAGES.feedUnknown, { tag: f.tag }, f.tag, 'connects_to')],
       };
@@ -45,11 +41,14 @@ export const feeder = {
     if (f.servicePlaceUnknown) {
       notes.push(about(PLACE_MESSAGES.servicePlaceUnknown, { tag: f.tag }, f.tag, 'run_length'));
     }
-    const outside = f.feeders.some((o) => o.outside);
     return {
       outcome: 'placed',
       strength: 'required',
-      because: `a feeder from ${list(f.feeders.map((o) => o.tag))} supplies this panel of a ${f.unitOccupancy} unit (${outside ? '225.42, outside feeder' : '215.18'})`,
+      because: reason('feeder/supplies-unit', {
+        from: f.feeders.map((o) => o.tag),
+        unit: f.unitOccupancy,
+        outside: f.feeders.some((o) => o.outside),
+      }),
       notes,
     };
   },

@@ -1,9 +1,18 @@
+import { metres } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
-import { length } from '../../words/figures.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['outdoors', 'runs', 'runInDoubt', 'longRunLimit'] as const;
+
+const BESIDE: PlacementDecision = { outcome: 'not-placed', because: reason('generator/beside') };
+const NO_RUN: PlacementDecision = { outcome: 'not-placed', because: reason('generator/no-run') };
+const LENGTH_UNKNOWN: PlacementDecision = {
+  outcome: 'not-placed',
+  because: reason('generator/length-unknown'),
+  open: true,
+};
 
 export const generator = {
   id: 'place/generator',
@@ -22,24 +31,23 @@ export const generator = {
   looksAt: { kinds: ['generator'], ports: ['output'] },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-    if (!f.outdoors && !f.runInDoubt && !f.runs.some((r) => r.betweenBuildings)) {
-      return {
-        outcome: 'not-placed',
-        because: 'it is neither outdoors nor in another building than what it feeds',
-      };
-    }
+    if (!f.outdoors && !f.runInDoubt && !f.runs.some((r) => r.betweenBuildings)) return BESIDE;
     const long = f.runs.find((r) => r.length !== undefined && r.length > f.longRunLimit);
     if (long?.length !== undefined) {
       return {
         outcome: 'placed',
         strength: 'recommended',
-        because: `it stands ${f.outdoors ? 'outdoors' : 'in another building'}, ${length(long.length)} from ${long.otherTag}`,
+        because: reason('generator/far', {
+          outdoors: f.outdoors,
+          length: metres(long.length),
+          from: long.otherTag,
+        }),
       };
     }
-    if (f.runInDoubt) return { outcome: 'not-placed', because: RUN_IN_DOUBT, open: true };
-    if (f.runs.length === 0) return { outcome: 'not-placed', because: 'no run of it is on the list' };
-    return f.runs.some((r) => r.length === undefined)
-      ? { outcome: 'not-placed', because: 'the length of its run isn’t stated', open: true }
-      : { outcome: 'not-placed', because: `its run isn’t longer than ${length(f.longRunLimit)}` };
+    if (f.runInDoubt) return RUN_IN_DOUBT;
+    if (f.runs.length === 0) return NO_RUN;
+    if (f.runs.some((r) => r.length === undefined)) return LENGTH_UNKNOWN;
+    const limit = metres(f.longRunLimit);
+    return { outcome: 'not-placed', because: reason('generator/not-longer', { limit }) };
   },
 } satisfies AnyPlacementRule;

@@ -1,9 +1,14 @@
+import { metres } from '../../model/quantity.js';
+import { reason, type Reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
-import { figure } from '../../words/figures.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 
 const FACTS = ['basis', 'kind', 'unused', 'nearest', 'longRunLimit'] as const;
+
+const MODULE_BRANCH = placed(reason('grid-tie/module-branch'));
+const TARGET_UNKNOWN = placed(reason('grid-tie/target-unknown'));
+const UNUSED: PlacementDecision = { outcome: 'not-placed', because: reason('port/unused') };
 
 export const gridTieAc = {
   id: 'place/grid-tie-ac',
@@ -27,29 +32,26 @@ export const gridTieAc = {
   looksAt: { kinds: ['grid-tie-inverter', 'ac-module-branch'], ports: ['ac-out', 'output'] },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-    const placed = (because: string): PlacementDecision => ({
-      outcome: 'placed',
-      strength: 'recommended',
-      because,
-    });
-    if (f.kind === 'ac-module-branch') return placed('a trunk of AC modules always has one at its output');
-    if (f.unused === 'stated')
-      return { outcome: 'not-placed', because: 'the list says that this port is unused' };
+    if (f.kind === 'ac-module-branch') return MODULE_BRANCH;
+    if (f.unused === 'stated') return UNUSED;
     const near = f.nearest;
-    if (!near) return placed('the list doesn’t say where the output goes');
-    if (!near.protected) return placed(`${near.tag}, where the output goes, has no protector`);
-    if (near.length === undefined) return placed(`the run to ${near.tag} isn’t stated`);
-    if (!near.sameBuilding) return placed(`${near.tag} isn’t in the same building`);
-    if (near.reach === undefined) return placed(`the reach of the protector at ${near.tag} isn’t known`);
-    if (near.reach === 0)
-      return placed(`the protector at ${near.tag} covers nothing along the cable: its reach is 0 m`);
+    if (!near) return TARGET_UNKNOWN;
+    const target = near.tag;
+    if (!near.protected) return placed(reason('grid-tie/target-bare', { target }));
+    if (near.length === undefined) return placed(reason('grid-tie/run-unknown', { target }));
+    if (!near.sameBuilding) return placed(reason('grid-tie/other-building', { target }));
+    if (near.reach === undefined) return placed(reason('grid-tie/reach-unknown', { target }));
+    if (near.reach === 0) return placed(reason('grid-tie/no-reach', { target }));
     const most = f.basis === 'iec' ? Math.min(near.reach, f.longRunLimit) : near.reach;
-    const run = figure(near.length, 'm');
-    return near.length <= most
-      ? {
-          outcome: 'not-placed',
-          because: `the protector at ${near.tag} is ${run} away in the same building${Number.isFinite(most) ? `, within its reach of ${figure(most, 'm')}` : ', and its reach isn’t limited'}`,
-        }
-      : placed(`the protector at ${near.tag} is ${run} away, beyond its reach of ${figure(most, 'm')}`);
+    const run = metres(near.length);
+    if (near.length > most) {
+      return placed(reason('grid-tie/beyond-reach', { target, run, reach: metres(most) }));
+    }
+    const reach = Number.isFinite(most) ? metres(most) : null;
+    return { outcome: 'not-placed', because: reason('grid-tie/within-reach', { target, run, reach }) };
   },
 } satisfies AnyPlacementRule;
+
+function placed(because: Reason): PlacementDecision {
+  return { outcome: 'placed', strength: 'recommended', because };
+}

@@ -1,8 +1,12 @@
+import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['port', 'unused'] as const;
+
+const UNUSED: PlacementDecision = { outcome: 'not-placed', because: reason('port/unused') };
+const NOTHING_NAMED: PlacementDecision = { outcome: 'not-placed', because: reason('port/nothing-named') };
 
 export const inverterAc = {
   id: 'place/inverter-ac',
@@ -23,18 +27,9 @@ export const inverterAc = {
   looksAt: { kinds: ['inverter-charger'], ports: ['ac-in', 'ac-in-2', 'ac-out'] },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-    if (f.unused === 'stated')
-      return { outcome: 'not-placed', because: 'the list says that this port is unused' };
-    if (f.unused === 'nothing-named') {
-      return {
-        outcome: 'not-placed',
-        because: 'the list names no system for this port, and nothing on it connects there',
-      };
-    }
-    return {
-      outcome: 'placed',
-      strength: 'recommended',
-      because: `the ${f.port} port of an inverter-charger is in use`,
-    };
+    if (f.unused === 'stated') return UNUSED;
+    if (f.unused === 'nothing-named') return NOTHING_NAMED;
+    const because = reason('inverter-ac/in-use', { port: f.port });
+    return { outcome: 'placed', strength: 'recommended', because };
   },
 } satisfies AnyPlacementRule;

@@ -1,9 +1,10 @@
 import type { PlacedNote } from '../../model/message.js';
+import { metres } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision, RunFacts } from '../../model/rule.js';
 import type { Strength } from '../../model/words.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
-import { length } from '../../words/figures.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 
@@ -18,6 +19,18 @@ const FACTS = [
   'serviceRequired',
 ] as const;
 type Facts = Given<PlacementFacts, typeof FACTS>;
+
+const MODULE_BRANCH: PlacementDecision = {
+  outcome: 'not-placed',
+  because: reason('long-run/module-branch'),
+};
+const LENGTH_UNKNOWN: PlacementDecision = {
+  outcome: 'not-placed',
+  because: reason('long-run/length-unknown'),
+  open: true,
+};
+const NO_RUN: PlacementDecision = { outcome: 'not-placed', because: reason('long-run/no-run') };
+const INDOORS: PlacementDecision = { outcome: 'not-placed', because: reason('long-run/indoors') };
 
 export const longRun = {
   id: 'place/long-run',
@@ -57,12 +70,7 @@ export const longRun = {
   facts: FACTS,
   decide(f: Facts): PlacementDecision {
     // The branch itself always has one under place/grid-tie-ac; a long run asks at its other end.
-    if (f.kind === 'ac-module-branch') {
-      return {
-        outcome: 'not-placed',
-        because: 'a long run of a trunk of AC modules asks at its other end only',
-      };
-    }
+    if (f.kind === 'ac-module-branch') return MODULE_BRANCH;
     const runs = f.runs.filter((r) => r.carries !== 'control');
     const leaving = runs.filter((r) => r.outdoors || r.betweenBuildings);
     const notes: PlacedNote[] = [];
@@ -75,10 +83,8 @@ export const longRun = {
     const long = leaving.filter((r) => r.length !== undefined && r.length > f.longRunLimit);
     const first = long[0];
     if (first?.length === undefined) {
-      const isUnstated = leaving.some((r) => r.length === undefined);
-      const open = isUnstated || f.runInDoubt;
-      const because = isUnstated ? UNSTATED : open ? RUN_IN_DOUBT : whyNot(f, runs, leaving);
-      return { outcome: 'not-placed', because, open, notes };
+      if (leaving.some((r) => r.length === undefined)) return { ...LENGTH_UNKNOWN, notes };
+      return f.runInDoubt ? RUN_IN_DOUBT : whyNot(f, runs, leaving);
     }
     for (const run of long) {
       if (!run.outdoors && run.betweenByDefault) {
@@ -89,7 +95,13 @@ export const longRun = {
     return {
       outcome: 'placed',
       strength: strengthOf(f, long),
-      because: `the run ${first.upstream ? 'to' : 'from'} ${first.otherTag} is ${length(first.length)}, longer than ${length(f.longRunLimit)}, and ${first.outdoors ? 'outdoors' : 'between buildings'}`,
+      because: reason('long-run/longer-than-limit', {
+        upstream: first.upstream,
+        other: first.otherTag,
+        length: metres(first.length),
+        limit: metres(f.longRunLimit),
+        outdoors: first.outdoors,
+      }),
       notes,
     };
   },
@@ -100,12 +112,11 @@ function ends(tag: string, run: RunFacts): { from: string; to: string } {
   return run.upstream ? { from: tag, to: run.otherTag } : { from: run.otherTag, to: tag };
 }
 
-const UNSTATED = 'the length of a run that ends here isn’t stated';
-
-function whyNot(f: Facts, runs: readonly RunFacts[], leaving: readonly RunFacts[]): string {
-  if (runs.length === 0) return 'no run on the list ends here';
-  if (leaving.length === 0) return 'no run that ends here is outdoors or between buildings';
-  return `no run outdoors or between buildings that ends here is longer than ${length(f.longRunLimit)}`;
+function whyNot(f: Facts, runs: readonly RunFacts[], leaving: readonly RunFacts[]): PlacementDecision {
+  if (runs.length === 0) return NO_RUN;
+  if (leaving.length === 0) return INDOORS;
+  const limit = metres(f.longRunLimit);
+  return { outcome: 'not-placed', because: reason('long-run/not-longer', { limit }) };
 }
 
 /** IEC: the run of an array whose inputs must be protected is required to be at both ends. */

@@ -1,12 +1,15 @@
 import type { PlacedNote } from '../../model/message.js';
+import { metres } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
-import { length } from '../../words/figures.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 
 const FACTS = ['basis', 'tag', 'runs', 'runInDoubt', 'longRunLimit'] as const;
+
+const NO_FEEDER: PlacementDecision = { outcome: 'not-placed', because: reason('outbuilding/no-feeder') };
 
 export const outbuilding = {
   id: 'place/outbuilding',
@@ -29,9 +32,7 @@ export const outbuilding = {
     const notes: PlacedNote[] = [];
     const first = entering[0];
     if (!first) {
-      return f.runInDoubt
-        ? { outcome: 'not-placed', because: RUN_IN_DOUBT, open: true }
-        : { outcome: 'not-placed', because: 'no feeder from another building enters here' };
+      return f.runInDoubt ? RUN_IN_DOUBT : NO_FEEDER;
     }
     const fires =
       f.basis === 'iec' ? first : entering.find((r) => r.length !== undefined && r.length > f.longRunLimit);
@@ -40,12 +41,15 @@ export const outbuilding = {
       return unknown
         ? {
             outcome: 'not-placed',
-            because: `the length of the feeder from ${unknown.otherTag} in another building isn’t stated`,
+            because: reason('outbuilding/length-unknown', { from: unknown.otherTag }),
             open: true,
           }
         : {
             outcome: 'not-placed',
-            because: `the feeder from ${first.otherTag} in another building isn’t longer than ${length(f.longRunLimit)}`,
+            because: reason('outbuilding/not-longer', {
+              from: first.otherTag,
+              limit: metres(f.longRunLimit),
+            }),
           };
     }
     if (fires.betweenByDefault) {
@@ -56,7 +60,7 @@ export const outbuilding = {
     return {
       outcome: 'placed',
       strength: 'recommended',
-      because: `the feeder from ${fires.otherTag} in another building enters here`,
+      because: reason('outbuilding/enters', { from: fires.otherTag }),
       notes,
     };
   },

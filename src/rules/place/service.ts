@@ -1,3 +1,6 @@
+import { IEC_60364_4_44_2015_RISK_LIMIT as RISK_LIMIT } from '../../electrical/exposure.js';
+import { bare } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
@@ -5,6 +8,18 @@ import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 
 const FACTS = ['basis', 'tag', 'occupancy', 'riskLevel'] as const;
+
+const HERE: PlacementDecision = {
+  outcome: 'placed',
+  strength: 'recommended',
+  because: reason('service/here'),
+};
+const NO_SINGLE_DWELLING: PlacementDecision = {
+  outcome: 'placed',
+  strength: 'required',
+  because: reason('service/no-single-dwelling'),
+};
+const RISK_UNKNOWN = reason('service/risk-unknown');
 
 export const service = {
   id: 'place/service',
@@ -32,52 +47,36 @@ export const service = {
     const unit = f.occupancy === 'dwelling' || (f.occupancy === 'sleeping' && f.basis === 'nec-2023');
     switch (f.basis) {
       case 'nec-2017':
-        return { outcome: 'placed', strength: 'recommended', because: 'a utility service is here' };
+        return HERE;
       case 'nec-2020':
       case 'nec-2023':
         return unit
           ? {
               outcome: 'placed',
               strength: 'required',
-              because: `a utility service of a ${unitName(f.occupancy)} is here`,
+              because: reason('service/of-unit', { unit: f.occupancy }),
             }
-          : { outcome: 'placed', strength: 'recommended', because: 'a utility service is here' };
+          : HERE;
       case 'iec':
         return underIec(f);
     }
   },
 } satisfies AnyPlacementRule;
 
-function unitName(occupancy: PlacementFacts['occupancy']): string {
-  return occupancy === 'sleeping' ? 'building with sleeping rooms' : 'dwelling unit';
-}
-
 function underIec(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-  if (f.occupancy !== 'dwelling') {
-    return {
-      outcome: 'placed',
-      strength: 'required',
-      because: 'a service of a building that isn’t a single dwelling is here',
-    };
-  }
+  if (f.occupancy !== 'dwelling') return NO_SINGLE_DWELLING;
   if (f.riskLevel === undefined) {
     return {
       outcome: 'placed',
       strength: 'recommended',
-      because: 'a utility service is here; the calculated risk level isn’t known',
+      because: RISK_UNKNOWN,
       notes: [about(PLACE_MESSAGES.riskUnknown, { tag: f.tag }, '', 'flash_density')],
     };
   }
-  const level = Math.round(f.riskLevel);
-  return f.riskLevel < 1000
-    ? {
-        outcome: 'placed',
-        strength: 'required',
-        because: `the calculated risk level is ${level}, below 1000`,
-      }
-    : {
-        outcome: 'placed',
-        strength: 'recommended',
-        because: `the calculated risk level is ${level}, not below 1000`,
-      };
+  const below = f.riskLevel < RISK_LIMIT;
+  return {
+    outcome: 'placed',
+    strength: below ? 'required' : 'recommended',
+    because: reason('service/risk-compared', { level: bare(f.riskLevel), limit: bare(RISK_LIMIT), below }),
+  };
 }

@@ -1,3 +1,4 @@
+import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
@@ -5,6 +6,8 @@ import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { ALL, sources } from '../sources.js';
 
 const FACTS = ['tag'] as const;
+
+const OUTSIDE_PLAN = reason('signal/outside-plan');
 
 export const signal = {
   id: 'place/signal',
@@ -17,7 +20,7 @@ export const signal = {
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
     return {
       outcome: 'not-placed',
-      because: 'a signal line takes no power protector; its protection is outside this plan',
+      because: OUTSIDE_PLAN,
       notes: [about(PLACE_MESSAGES.signalLine, { tag: f.tag }, f.tag, '')],
     };
   },

@@ -1,3 +1,4 @@
+import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
@@ -5,6 +6,14 @@ import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { NEC, sources } from '../sources.js';
 
 const FACTS = ['tag', 'hasWind', 'windCarrier', 'windWithoutAc'] as const;
+
+const HERE: PlacementDecision = {
+  outcome: 'placed',
+  strength: 'required',
+  because: reason('wind-premises/here'),
+};
+const NO_TURBINE: PlacementDecision = { outcome: 'not-placed', because: reason('wind-premises/no-turbine') };
+const ELSEWHERE: PlacementDecision = { outcome: 'not-placed', because: reason('wind-premises/elsewhere') };
 
 export const windPremises = {
   id: 'place/wind-premises',
@@ -18,18 +27,9 @@ export const windPremises = {
   },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-    if (f.windCarrier) {
-      return {
-        outcome: 'placed',
-        strength: 'required',
-        because: 'the site has a wind turbine, and this is the place between its system and the loads',
-      };
-    }
-    if (!f.hasWind) return { outcome: 'not-placed', because: 'no wind turbine is on the list' };
-    return {
-      outcome: 'not-placed',
-      because: 'it isn’t the place that 694.7(D) falls to on this site',
-      ...(f.windWithoutAc ? { notes: [about(PLACE_MESSAGES.windWithoutAc, { tag: f.tag }, f.tag, '')] } : {}),
-    };
+    if (f.windCarrier) return HERE;
+    if (!f.hasWind) return NO_TURBINE;
+    if (!f.windWithoutAc) return ELSEWHERE;
+    return { ...ELSEWHERE, notes: [about(PLACE_MESSAGES.windWithoutAc, { tag: f.tag }, f.tag, '')] };
   },
 } satisfies AnyPlacementRule;

@@ -1,8 +1,17 @@
+import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['kind', 'runs', 'sourceKinds'] as const;
+
+const TOWER_BASE: PlacementDecision = {
+  outcome: 'placed',
+  strength: 'recommended',
+  because: reason('wind/tower-base'),
+};
+const AT_COMBINER: PlacementDecision = { outcome: 'not-placed', because: reason('wind/enters-at-combiner') };
+const NO_RUN: PlacementDecision = { outcome: 'not-placed', because: reason('wind/no-run') };
 
 export const wind = {
   id: 'place/wind',
@@ -24,22 +33,15 @@ export const wind = {
   },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-    if (f.kind === 'wind-turbine') {
-      return { outcome: 'placed', strength: 'recommended', because: 'the base of a wind turbine’s tower' };
-    }
+    if (f.kind === 'wind-turbine') return TOWER_BASE;
     const entering = f.runs.find((r) => !r.upstream && r.otherKind === 'wind-turbine');
     if (entering) {
       return {
         outcome: 'placed',
         strength: 'recommended',
-        because: `the run of the wind turbine ${entering.otherTag} enters here`,
+        because: reason('wind/enters', { turbine: entering.otherTag }),
       };
     }
-    return {
-      outcome: 'not-placed',
-      because: f.sourceKinds.includes('wind-turbine')
-        ? 'the run of the wind turbine enters at the combiner before it'
-        : 'no run of a wind turbine enters here',
-    };
+    return f.sourceKinds.includes('wind-turbine') ? AT_COMBINER : NO_RUN;
   },
 } satisfies AnyPlacementRule;

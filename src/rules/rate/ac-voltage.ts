@@ -28,6 +28,7 @@ export const acVoltage = {
     { of: ALL, cite: ['uses-not-permitted', 'voltage-to-ground', 'high-leg-position', 'continuous-voltage'] },
     { of: NEC, cite: ['voltage-ranges'], also: practice('At least 115 % of the nominal voltage to ground.') },
   ),
+  answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
     const isPower = f.current === 'ac' && f.turbines.length === 0 && f.port !== 'terminals';

@@ -24,6 +24,7 @@ export const arrayCurrent = {
   title: 'Short-circuit current of an array',
   why: 'In daylight an array drives current through a failed protector until someone stops it.',
   sources: sources({ of: ALL, cite: ['array-current', 'short-circuit-current-rating', 'pv-dc-protection'] }),
+  answers: 'rate/short-circuit',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
     if (f.current !== 'dc' || (f.port !== 'dc-in' && f.port !== 'output')) {

@@ -29,6 +29,7 @@ export const arrayVoltage = {
       'array-ground-fault',
     ],
   }),
+  answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Facts): RatingDecision {
     if (f.arrays.length === 0)

@@ -22,6 +22,7 @@ export const batteryVoltage = {
     cite: ['maker-instructions'],
     also: practice('Highest charge voltage of the chemistry; figures from memory.'),
   }),
+  answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Facts): RatingDecision {
     if (f.port !== 'battery') return { outcome: 'outside', because: 'this port is no battery bus' };

@@ -27,6 +27,7 @@ export const controlVoltage = {
       'DC: 115 % of the nominal, or the charge voltage of a lead-acid battery of that nominal unless the supply is regulated; AC: 125 % of the nominal.',
     ),
   }),
+  answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
     if (f.port !== 'terminals') return { outcome: 'outside', because: 'this port is no control circuit' };

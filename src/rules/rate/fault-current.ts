@@ -17,6 +17,7 @@ export const faultCurrent = {
     cite: ['short-circuit-current-rating', 'discharge-currents'],
     also: practice('A port without its own figure takes that of the port upstream as the upper bound.'),
   }),
+  answers: 'rate/short-circuit',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
     const asked = f.port === 'battery' || (f.current === 'ac' && f.port !== 'terminals');

@@ -18,6 +18,7 @@ export const inputLimit = {
     cite: ['maker-instructions'],
     also: practice('A source may not give more than its converter bears, so that figure bounds it.'),
   }),
+  answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
     const isBare = f.arrays.length === 0 && f.turbines.length === 0;

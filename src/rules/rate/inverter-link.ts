@@ -19,6 +19,7 @@ export const inverterLink = {
       'Derived: the poles of an array follow the peak of the AC side of an inverter without isolation; ask the maker.',
     ),
   }),
+  answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
     if (!f.inverterDcLink) return { outcome: 'outside', because: 'the settings turn this rule off' };

@@ -20,6 +20,7 @@ export const nominalCurrent = {
     },
     { of: ['iec'], cite: ['discharge-currents'] },
   ),
+  answers: 'rate/discharge',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
     const t = f.thresholds;

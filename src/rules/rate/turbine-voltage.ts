@@ -25,6 +25,7 @@ export const turbineVoltage = {
       'The open-circuit voltage at the highest unloaded speed, line to line, since the phases float.',
     ),
   }),
+  answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Facts): RatingDecision {
     if (f.turbines.length === 0) return { outcome: 'outside', because: 'no turbine is behind this port' };

@@ -13,6 +13,7 @@ export const withstand = {
   title: 'Impulse withstand of the equipment behind a protector',
   why: 'A protector only helps if it holds the surge below what the equipment bears.',
   sources: sources({ of: ALL, cite: ['impulse-withstand', 'protection-level'] }),
+  answers: 'rate/clamping',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
     const stated = f.impulseWithstand;

@@ -1,4 +1,5 @@
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
+import { list, quantity } from '../figures.js';
 import { says } from '../message-kit.js';
 
 /** Words of the messages of model/messages/place.ts. */
@@ -54,14 +55,15 @@ export const PLACE_WORDS = [
   says(PLACE_MESSAGES.nothingWorth, {
     title: 'A code asks for a protector where the list sees nothing worth protecting',
     message: (p) =>
-      `${p.tag} is said to hold nothing worth protecting, yet ${p.rules} requires a protector there: it stays.`,
+      `${p.tag} is said to hold nothing worth protecting, yet ${p.rules.join(' and ')} requires a protector there: it stays.`,
     found: () => 'no',
     expected: 'worth_protecting yes, or a decision of the authority having jurisdiction',
     hint: 'Correct the list, or ask the authority having jurisdiction.',
   }),
   says(PLACE_MESSAGES.cannotWaive, {
     title: 'The list waives a protector that a code requires',
-    message: (p) => `protect is "no" for ${p.tag}, yet ${p.rules} requires a protector there: it stays.`,
+    message: (p) =>
+      `protect is "no" for ${p.tag}, yet ${p.rules.join(' and ')} requires a protector there: it stays.`,
     found: () => 'no',
     expected: 'protect yes or blank, or a decision of the authority having jurisdiction',
     hint: 'Correct the list, or ask the authority having jurisdiction.',
@@ -100,7 +102,8 @@ export const PLACE_WORDS = [
   says(PLACE_MESSAGES.otherKind, {
     title: 'Equipment of kind other is outside every rule',
     message: (p) => {
-      const but = p.circuits === '' ? '' : `, but for the control circuits that end there: ${p.circuits}`;
+      const but =
+        p.circuits.length === 0 ? '' : `, but for the control circuits that end there: ${list(p.circuits)}`;
       return `${p.tag} is of kind other: no rule of shuntbook looks at it${but}.`;
     },
     expected: 'a kind that a rule knows, or a plan by hand',
@@ -114,10 +117,18 @@ export const PLACE_WORDS = [
   }),
   says(PLACE_MESSAGES.controlNotLow, {
     title: 'A control circuit is above low voltage',
-    message: (p) => `${p.tag} works at ${p.volts}, above the ${p.limit} of a low-voltage control circuit.`,
-    found: (p) => p.volts,
+    message: (p) =>
+      `${p.tag} works at ${quantity(p.voltage)}, above the ${quantity(p.limit)} of a low-voltage control circuit.`,
+    found: (p) => quantity(p.voltage),
     expected: 'a control circuit of low voltage, or another kind',
     hint: 'Correct control_voltage, or list it as a panel or a load.',
+  }),
+  says(PLACE_MESSAGES.undecided, {
+    title: 'No rule says anything of a port',
+    message: (p) =>
+      `No rule says anything of the port ${p.port} of ${p.tag} under ${p.basis}: it has neither a protector nor a reason to have none.`,
+    expected: 'a protector there, or the reason why none is needed',
+    hint: 'Have this port planned by hand, and report the list as a fault of shuntbook.',
   }),
   says(PLACE_MESSAGES.windWithoutAc, {
     title: 'A turbine, and no AC equipment on the list',

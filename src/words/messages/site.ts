@@ -1,11 +1,30 @@
 import { SITE_MESSAGES } from '../../model/messages/site.js';
+import type { FileLine } from '../../model/fact.js';
+import { lineOf } from '../lines.js';
 import { says } from '../message-kit.js';
+
+/** `SVC-1 (line 3)`. */
+const withLine = ({ tag, line }: { readonly tag: string; readonly line: FileLine }): string =>
+  `${tag} (${lineOf(line)})`;
+
+/** `A (line 3) to B, B (line 4) to A`. */
+const circle = (
+  connections: readonly { readonly tag: string; readonly line: FileLine; readonly to: string }[],
+): string => connections.map((one) => `${withLine(one)} to ${one.to}`).join(', ');
+
+/** `ARR-1 (negative) and ARR-2 (positive)`. */
+const grounded = (rows: readonly { readonly tag: string; readonly grounding: string }[]): string =>
+  rows.map(({ tag, grounding }) => `${tag} (${grounding})`).join(' and ');
 
 /** Words of the messages of model/messages/site.ts. */
 export const SITE_WORDS = [
   says(SITE_MESSAGES.tagTwice, {
     title: 'Two rows have one tag',
-    message: (p) => `Two rows have the tag ${p.tag}: ${p.first} and ${p.second}; the second is left out.`,
+    message: (p) => {
+      const lines = [p.first, p.second];
+      const both = lines.map((one) => lineOf(one, lines)).join(' and ');
+      return `Two rows have the tag ${p.tag}: ${both}; the second is left out.`;
+    },
     found: (p) => p.tag,
     expected: 'a tag that no other row of the job has',
     hint: 'Give one of the rows another tag.',
@@ -13,7 +32,7 @@ export const SITE_WORDS = [
   says(SITE_MESSAGES.madeTagTyped, {
     title: 'A tag made by a quantity is typed as well',
     message: (p) =>
-      `The tag ${p.tag} stands on ${p.typedLine}, and the quantity of ${p.group} on ${p.groupLine} makes it too; the made one is left out.`,
+      `The tag ${p.tag} stands on ${lineOf(p.typed, [p.made])}, and the quantity of ${p.group} on ${lineOf(p.made, [p.typed])} makes it too; the made one is left out.`,
     found: (p) => p.tag,
     expected: 'tags that differ from those that a quantity makes',
     hint: 'Rename the row, or lower the quantity.',
@@ -34,15 +53,16 @@ export const SITE_WORDS = [
   }),
   says(SITE_MESSAGES.circle, {
     title: 'Connections run in a circle',
-    message: (p) => `Connections run in a circle: ${p.members}; none of them is used until that is mended.`,
-    found: (p) => p.members,
+    message: (p) =>
+      `Connections run in a circle: ${circle(p.connections)}; none of them is used until that is mended.`,
+    found: (p) => circle(p.connections),
     expected: 'connections that end at a service, a generator, an inverter or a battery',
     hint: 'State each connection on one of its two rows only.',
   }),
   says(SITE_MESSAGES.senseless, {
     title: 'A connection makes no sense',
     message: (p) =>
-      `${p.tag} (${p.kind}, line ${p.line}) connects to ${p.to} (${p.toKind}, line ${p.toLine}), which such equipment doesn't do.`,
+      `${p.tag} (${p.kind}, ${lineOf(p.line)}) connects to ${p.to} (${p.toKind}, ${lineOf(p.toLine)}), which such equipment doesn't do.`,
     found: (p) => `${p.kind} to ${p.toKind}`,
     expected: 'a connection between equipment that feeds and equipment that is fed',
     hint: 'Correct connects_to, or the kind of one of the two rows.',
@@ -63,15 +83,17 @@ export const SITE_WORDS = [
   }),
   says(SITE_MESSAGES.twoServices, {
     title: 'A panel is fed by two services without a transfer switch',
-    message: (p) => `${p.tag} is fed by ${p.services} and no transfer switch stands between.`,
-    found: (p) => p.services,
+    message: (p) =>
+      `${withLine(p)} is fed by ${p.services.map(withLine).join(' and ')} and no transfer switch stands between.`,
+    found: (p) => p.services.map(withLine).join(' and '),
     expected: 'one service, or a row of kind transfer-switch between',
     hint: 'Add the transfer switch, or correct connects_to.',
   }),
   says(SITE_MESSAGES.twoOnAcIn, {
     title: 'Two supplies name one AC input',
-    message: (p) => `${p.feeds} feed the AC input of ${p.tag}: how they are kept apart isn't on the list.`,
-    found: (p) => p.feeds,
+    message: (p) =>
+      `${p.feeds.join(' and ')} feed the AC input of ${p.tag}: how they are kept apart isn't on the list.`,
+    found: (p) => p.feeds.join(' and '),
     expected: 'ac_in_2, or a row of kind transfer-switch',
     hint: 'State ac_in_2, or add the transfer switch.',
   }),
@@ -105,7 +127,8 @@ export const SITE_WORDS = [
   }),
   says(SITE_MESSAGES.unusedInUse, {
     title: 'A port that is said to be unused has a connection',
-    message: (p) => `${p.port} of ${p.tag} is said to be unused, but ${p.others} connects there.`,
+    message: (p) =>
+      `${p.port} of ${p.tag} is said to be unused, but ${p.others.join(' and ')} connects there.`,
     found: () => 'unused',
     expected: 'the AC system of the port, or no connection to it',
     hint: 'State the AC system of the port, or correct connects_to.',
@@ -120,16 +143,16 @@ export const SITE_WORDS = [
   says(SITE_MESSAGES.inputsByOrder, {
     title: 'Sources are given to inputs in order of their tags',
     message: (p) =>
-      `${p.sources}: given to the inputs of ${p.tag} in this order, since the list doesn't name the inputs; each of these inputs is rated at the highest of their voltages.`,
-    found: (p) => p.sources,
+      `${p.sources.join(', ')}: given to the inputs of ${p.tag} in this order, since the list doesn't name the inputs; each of these inputs is rated at the highest of their voltages.`,
+    found: (p) => p.sources.join(', '),
     expected: 'TAG/1, TAG/2 in connects_to',
     hint: 'Name the inputs in connects_to.',
   }),
   says(SITE_MESSAGES.inputsUnclear, {
     title: 'Which source goes to which input is not stated',
     message: (p) =>
-      `${p.sources} connect to ${p.tag}, which has ${p.inputs} DC inputs: it isn't said which goes where.`,
-    found: (p) => p.sources,
+      `${p.sources.join(', ')} connect to ${p.tag}, which has ${p.inputs} DC inputs: it isn't said which goes where.`,
+    found: (p) => p.sources.join(', '),
     expected: 'TAG/1, TAG/2 or TAG/1+2 in connects_to',
     hint: 'Name the inputs in connects_to.',
   }),
@@ -143,24 +166,24 @@ export const SITE_WORDS = [
   says(SITE_MESSAGES.sourcesInParallel, {
     title: 'Two sources share one input',
     message: (p) =>
-      `${p.sources} share ${p.input} of ${p.tag}: taken as in parallel, the highest voltage counts.`,
-    found: (p) => p.sources,
+      `${p.sources.join(', ')} share ${p.input} of ${p.tag}: taken as in parallel, the highest voltage counts.`,
+    found: (p) => p.sources.join(', '),
     expected: 'one source an input',
     hint: 'Confirm that they are in parallel.',
   }),
   says(SITE_MESSAGES.mixedSources, {
     title: 'AC and DC sources share one input',
     message: (p) =>
-      `${p.sources} share ${p.port} of ${p.tag}, but one gives alternating and one direct current.`,
-    found: (p) => p.sources,
+      `${p.sources.join(', ')} share ${p.port} of ${p.tag}, but one gives alternating and one direct current.`,
+    found: (p) => p.sources.join(', '),
     expected: 'sources of one kind of current on an input',
     hint: 'Correct connects_to, or the output of the turbine.',
   }),
   says(SITE_MESSAGES.groundingDiffers, {
     title: 'What shares its conductors is grounded differently',
     message: (p) =>
-      `${p.rows} share the conductors of ${p.port} of ${p.tag}, and the list grounds them differently.`,
-    found: (p) => p.rows,
+      `${grounded(p.rows)} share the conductors of ${p.port} of ${p.tag}, and the list grounds them differently.`,
+    found: (p) => grounded(p.rows),
     expected: 'one dc_grounding for all that shares its conductors',
     hint: 'Correct dc_grounding, or connects_to.',
   }),

@@ -1,8 +1,10 @@
 import type { Reasons } from '../../../model/reasons/reasons.js';
 import type { Sayings } from '../sayings.js';
 import { CHOOSE } from './choose.js';
+import { EXPOSURE } from './exposure.js';
 import { MAKE } from './make.js';
 import { PLACE } from './place.js';
+import { PLACE_SUPPLY } from './place-supply.js';
 import { RATE } from './rate.js';
 import { STANDING } from './standing.js';
 import { WIRE } from './wire.js';
@@ -10,6 +12,8 @@ import { WIRE } from './wire.js';
 /** The sentences of all reasons in English. */
 export const ENGLISH: Sayings<Reasons> = {
   ...PLACE,
+  ...PLACE_SUPPLY,
+  ...EXPOSURE,
   ...RATE,
   ...CHOOSE,
   ...WIRE,

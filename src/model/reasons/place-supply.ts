@@ -1,0 +1,50 @@
+import type { Quantity } from '../quantity.js';
+import type { None, Reason } from '../reason.js';
+import type { Occupancy } from '../words.js';
+
+/** Why rules place a protector where a site is supplied and along its runs, or don't: code and values. */
+export interface PlaceSupplyReasons {
+  'battery/leaves-room': { readonly to: string };
+  'battery/longer-than-limit': { readonly to: string; readonly length: Quantity; readonly limit: Quantity };
+  'battery/no-cable': None;
+  'battery/stays-in-room': None;
+  'feeder/no-unit': None;
+  'feeder/feed-unknown': None;
+  'feeder/supplies-unit': {
+    readonly from: readonly string[];
+    readonly unit: Occupancy;
+    readonly outside: boolean;
+  };
+  'generator/beside': None;
+  'generator/far': { readonly outdoors: boolean; readonly length: Quantity; readonly from: string };
+  'generator/no-run': None;
+  'generator/length-unknown': None;
+  'generator/not-longer': { readonly limit: Quantity };
+  'long-run/module-branch': None;
+  'long-run/transfer-switch': None;
+  'long-run/length-unknown': None;
+  'long-run/no-run': None;
+  'long-run/indoors': None;
+  'long-run/not-longer': { readonly limit: Quantity };
+  'long-run/longer-than-limit': {
+    /** True where this port is the upstream end. */
+    readonly upstream: boolean;
+    readonly other: string;
+    readonly length: Quantity;
+    readonly limit: Quantity;
+    /** False: between buildings. */
+    readonly outdoors: boolean;
+  };
+  'outbuilding/no-feeder': None;
+  'outbuilding/length-unknown': { readonly from: string };
+  'outbuilding/not-longer': { readonly from: string; readonly limit: Quantity };
+  'outbuilding/enters': { readonly from: string };
+  'service/here': None;
+  'service/of-unit': { readonly unit: Occupancy };
+  'service/no-single-dwelling': None;
+  'service/risk-unknown': None;
+  'service/risk-compared': { readonly level: Quantity; readonly limit: Quantity; readonly below: boolean };
+  /** A panel that stands at the service: the service's protector is its own. */
+  'service-place/shared': { readonly service: string };
+  'service-place/reason': { readonly reason: Reason; readonly panel: string };
+}

@@ -1,0 +1,69 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { planJob } from '../../src/plan/plan-job.js';
+import { defaultSettings } from '../../src/model/settings.js';
+import { readListText } from '../../src/read/list/lists.js';
+import type * as Rulebook from '../../src/rules/rulebook.js';
+import { englishPlan, type EnglishPlan } from '../in-english.js';
+import { dataOf, listOf } from './plan-of.js';
+
+/** The placement rules that the plan knows in a test; undefined: all of them. */
+const known = vi.hoisted(() => ({ ids: undefined as readonly string[] | undefined }));
+
+vi.mock('../../src/rules/rulebook.js', async (original) => {
+  const book = await original<typeof Rulebook>();
+  return {
+    ...book,
+    get PLACEMENT_RULES() {
+      const { ids } = known;
+      return ids === undefined
+        ? book.PLACEMENT_RULES
+        : book.PLACEMENT_RULES.filter((r) => ids.includes(r.id));
+    },
+  };
+});
+
+const ROWS = 'S service; ac_in=120/240\nP panel; ac_in=120/240; connects_to=S; run_length=20 m';
+
+function plan(): EnglishPlan {
+  const settings = defaultSettings();
+  const [job] = readListText('list.csv', listOf('basis=nec-2023', ROWS), {
+    settings,
+    library: undefined,
+  }).jobs;
+  if (!job) throw new Error('no job');
+  return englishPlan(planJob(job, { catalogue: undefined, settings }));
+}
+
+const undecided = ({ openItems }: EnglishPlan): readonly string[] =>
+  openItems.filter((i) => i.code === 'place/undecided').map((i) => `${i.severity}: ${i.message}`);
+
+describe('a port of which no rule says anything', () => {
+  beforeEach(() => {
+    known.ids = ['place/service'];
+  });
+  afterEach(() => {
+    known.ids = undefined;
+  });
+
+  it('is a conflict in the plan, one item a port, beside what the rules decide', () => {
+    const made = plan();
+    expect(made.protectors.map((p) => p.protects)).toHaveLength(1);
+    expect(made.notPlaced).toEqual([]);
+    expect(made.submittable).toBe(false);
+    expect(undecided(made)).toEqual([
+      'conflict: No rule says anything of the port feeder of P under nec-2023: it has neither a protector nor a reason to have none.',
+    ]);
+  });
+
+  it('throws in tests', () => {
+    expect(() => dataOf('basis=nec-2023', ROWS)).toThrow(
+      'P has a port of which no rule says anything: feeder',
+    );
+  });
+
+  it('isn’t there with all rules', () => {
+    known.ids = undefined;
+    expect(undecided(plan())).toEqual([]);
+    expect(dataOf('basis=nec-2023', ROWS).protectors).toHaveLength(2);
+  });
+});
