@@ -1,9 +1,16 @@
+import type { Quantity } from '../model/quantity.js';
+
 /**
  * A figure with its unit as documents and messages print it: at most two decimals, no trailing zeros.
  * @param value in the unit
  */
 export function figure(value: number, unit: string): string {
   return `${plain(value)}${unit === '' ? '' : ` ${unit}`}`;
+}
+
+/** A quantity as documents and messages print it. */
+export function quantity({ value, unit }: Quantity): string {
+  return figure(value, unit);
 }
 
 /** A number with at most two decimals and no trailing zeros. */

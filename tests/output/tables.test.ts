@@ -1,3 +1,4 @@
+import { conductorText } from '../../src/words/conductors.js';
 import { saying } from '../in-english.js';
 import { planJson } from '../../src/output/plan-file.js';
 import { readFile } from 'node:fs/promises';
@@ -76,10 +77,10 @@ describe('the tables of a batch have the headings of the contract', () => {
       expect(row['reasons']?.split('; ')).toEqual(protector.reasons.map((r) => r.rule));
       expect(Number(row['required_mcov'])).toBe(protector.required.mcov);
       expect(Number(row['mcov'])).toBe(protector.figures?.mcov);
-      expect(row['channels']?.split('; ')).toEqual(protector.channels.map((c) => c.conductor));
+      expect(row['channels']?.split('; ')).toEqual(protector.channels.map((c) => conductorText(c.wire)));
       for (const channel of protector.channels) {
         for (const { state, shows } of channel.indicator)
-          expect(row['indicators']).toContain(`${channel.conductor} ${state}: ${shows}`);
+          expect(row['indicators']).toContain(`${conductorText(channel.wire)} ${state}: ${shows}`);
       }
     }
   });

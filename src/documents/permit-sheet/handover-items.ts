@@ -1,3 +1,4 @@
+import { systemText } from '../../words/protectors.js';
 import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Plan, PlannedEquipment, PlannedProtector } from '../../model/plan.js';
@@ -37,8 +38,8 @@ export function groundingItems(plan: Plan): Item[] {
     const grounding = groundingText(p);
     const earthing = plan.basis === 'iec' && p.required.current === 'ac' ? ` (${plan.earthing})` : '';
     const how = isStated(plan, p) ? ', as stated on the list' : ', assumed, to be confirmed';
-    const isKnown = !grounding.includes('not known');
-    const value = `${p.system}${earthing}: ${grounding}${isKnown ? how : ''}`;
+    const isKnown = p.grounding !== null && p.grounding !== 'not-known';
+    const value = `${systemText(p.system)}${earthing}: ${grounding}${isKnown ? how : ''}`;
     const group = groups.get(value) ?? { value, tags: [] };
     group.tags.push(p.tag);
     groups.set(value, group);

@@ -4,7 +4,7 @@ import { isNec } from '../../model/words.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 import { calculationsOf } from './calculations.js';
 import { enclosuresAsked } from '../choose/choose.js';
-import { colourOf, conductorName, groundingOf, positionOf, protectsWhat, systemOf } from './describe.js';
+import { colourOf, groundingOf, positionOf, protectsWhat, systemOf, wireOf } from './describe.js';
 import { indicate } from '../choose/indicate.js';
 import { portOrder } from '../context/order.js';
 import { wiringOf, type Housing } from './planned-wiring.js';
@@ -164,7 +164,7 @@ function plannedChannel(
     channelRules.add('wire/spare-channel');
   return {
     channel: channel.channel,
-    conductor: conductorName(channel, shared),
+    wire: wireOf(channel, shared),
     to: channel.to,
     colour: colourOf(job, channel),
     indicator: [...indicated.indicator],
