@@ -3,11 +3,19 @@ import type { RateReasons } from './rate.js';
 import type { ChooseReasons } from './choose.js';
 import type { WireReasons } from './wire.js';
 import type { MakeReasons } from './make.js';
+import type { DefaultReasons } from './defaults.js';
 import type { StandingReasons } from './standing.js';
 
 /** Every reason by its permanent code, with what its sentence is made of. */
 export interface Reasons
-  extends PlaceReasons, RateReasons, ChooseReasons, WireReasons, MakeReasons, StandingReasons {
+  extends
+    PlaceReasons,
+    RateReasons,
+    ChooseReasons,
+    WireReasons,
+    MakeReasons,
+    DefaultReasons,
+    StandingReasons {
   /** A sentence of a plan that an earlier shuntbook wrote. */
   'earlier/as-written': { readonly text: string };
 }

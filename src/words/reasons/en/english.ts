@@ -1,6 +1,7 @@
 import type { Reasons } from '../../../model/reasons/reasons.js';
 import type { Sayings } from '../sayings.js';
 import { CHOOSE } from './choose.js';
+import { DEFAULTS } from './defaults.js';
 import { MAKE } from './make.js';
 import { PLACE } from './place.js';
 import { RATE } from './rate.js';
@@ -14,6 +15,7 @@ export const ENGLISH: Sayings<Reasons> = {
   ...CHOOSE,
   ...WIRE,
   ...MAKE,
+  ...DEFAULTS,
   ...STANDING,
   'earlier/as-written': ({ text }) => text,
 };
