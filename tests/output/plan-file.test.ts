@@ -28,8 +28,7 @@ function asVersionOne(value: unknown): unknown {
 }
 
 function versionOne(text: string): Json {
-  const { openItems: _, ...rest } = JSON.parse(text) as Json;
-  return { ...(asVersionOne(rest) as Json), version: 1, openItems: [] };
+  return { ...(asVersionOne(JSON.parse(text)) as Json), version: 1, openItems: [] };
 }
 
 function readOf(json: unknown): Plan {

@@ -259,7 +259,7 @@ describe('plan.json', () => {
   });
 
   it('refuses a plan that breaks the schema, rather than write it', () => {
-    expect(() => planJson({ ...plan, version: 2 } as unknown as Plan)).toThrow();
+    expect(() => planJson({ ...plan, version: 3 } as unknown as Plan)).toThrow();
   });
 
   it('writes an unknown figure as null', () => {
