@@ -1,5 +1,6 @@
 import { conductorText } from '../../words/conductors.js';
 import { BY_INSTRUCTIONS, systemText } from '../../words/protectors.js';
+import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
 import type { z } from 'zod';
 import type { Plan, PlannedChannel, PlannedProtector } from '../../model/plan.js';
@@ -27,7 +28,7 @@ export function lightRows(
     const conductor = conductorText(wire);
     for (const { state, shows, because: why, cause } of indicator) {
       const because = cause === 'flag' && flagWords !== '' ? `${say(why)}: ${flagWords}` : say(why);
-      const key = [state, shows, because].join('\n');
+      const key = [state, shows, reasonKey(why)].join('\n');
       const row = rows.get(key);
       rows.set(key, {
         channel: row === undefined ? String(channel) : `${row.channel}, ${channel}`,
