@@ -5,7 +5,8 @@ import type { Argv } from 'yargs';
 import type { Plan } from '../index.js';
 import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
-import { askedOf, whyText } from '../screen/why.js';
+import { protectorInEnglish } from '../words/protector-in-english.js';
+import { askedOf, whyText, type Asked } from '../screen/why.js';
 import { itemText } from '../screen/tell.js';
 import type { Act, CommonOptions, Context } from './context.js';
 import { dialectOf, type DialectArguments } from './dialect.js';
@@ -50,12 +51,14 @@ async function why(given: WhyArguments, context: Context): Promise<0> {
     const p = { wanted: what ?? '', job: plan.job, known: known.join(', ') };
     throw new WrongCommandLine(note(COMMAND_MESSAGES.noSuchPort, p));
   }
-  if (given.json)
-    context.out(
-      `${JSON.stringify(withEnglish({ version: 1, command: 'why', job: plan.job, ...asked }), null, 2)}\n`,
-    );
+  if (given.json) context.out(`${JSON.stringify(whyJson(plan.job, asked), null, 2)}\n`);
   else context.out(whyText(asked));
   return 0;
+}
+
+function whyJson(job: string, asked: Asked): unknown {
+  const protectors = asked.protectors.map(protectorInEnglish);
+  return withEnglish({ version: 1, command: 'why', job, ...asked, protectors });
 }
 
 async function planAt(given: WhyArguments, context: Context): Promise<Plan> {

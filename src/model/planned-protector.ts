@@ -1,7 +1,15 @@
 import { z } from 'zod';
 import { SURENESSES } from './fact.js';
 import type { Said } from './reason.js';
-import { INDICATOR_CAUSES, SHOWS, STATES, STRENGTHS } from './words.js';
+import {
+  INDICATOR_CAUSES,
+  PROTECTED_GROUNDINGS,
+  PROTECTED_SYSTEMS,
+  SHOWS,
+  STATES,
+  STRENGTHS,
+} from './words.js';
+import { wireSchema } from './wire.js';
 
 /** Figures: V, A, m, C, rounded to 0.01 where nothing else is said; null is "unknown". */
 export const figure = z.number().nullable();
@@ -42,8 +50,7 @@ const indicatorSchema = z.object({
 
 const channelSchema = z.object({
   channel: z.number().int(),
-  /** `positive`, `negative`, `L1`, `L2`, `L3`, `N`; ` (doubled)` after it; the port before it on a shared protector. */
-  conductor: z.string(),
+  wire: wireSchema,
   /** `ground`, or `N` in a 3+1 part. */
   to: z.string(),
   /** Colour of the conductor by the settings, a word. */
@@ -53,7 +60,7 @@ const channelSchema = z.object({
 
 /** What to measure at a conductor with the sources on, before connecting: the range to expect, and the figure at which to stop. */
 const measurementSchema = z.object({
-  conductor: z.string(),
+  wire: wireSchema,
   /** Null: whether it is alternating or direct isn't known. */
   current: z.enum(['ac', 'dc']).nullable(),
   /** Where to measure to: `ground`, or `N` in a 3+1 part. */
@@ -62,11 +69,13 @@ const measurementSchema = z.object({
   expected: saidSchema,
   /**
    * V; at or above this figure: stop, don't connect. The MCOV of the channel (without a part the MCOV required), or what the
-   * converter on it bears, where that is less. Null: unknown, or in words.
+   * converter on it bears, where that is less. Null: unknown, or at any voltage.
    */
   stopAt: figure,
-  /** What else to stop at, in words: of a grounded conductor any steady voltage; `` nothing. */
-  stopWords: z.string().default(''),
+  /** True of a grounded conductor: any steady voltage is too much. */
+  stopAtAny: z.boolean(),
+  /** Why to stop there, where it isn't the MCOV of the channel. */
+  stopWords: saidSchema.nullable(),
 });
 
 const wiringSchema = z.object({
@@ -78,14 +87,16 @@ const wiringSchema = z.object({
   leadLengthLimit: z.number(),
   leadLengthPlanned: z.number(),
   voltsPerTenCentimetres: figure,
-  smallestLead: z.string(),
+  smallestLead: saidSchema,
+  /** Of the leads as planned, as the catalogue has it; `` without a part. */
   leadGauge: z.string(),
-  overcurrent: z.string(),
-  torque: z.string(),
-  wireRange: z.string(),
+  /** As the catalogue has them; null: by the instructions of the part. */
+  overcurrent: z.string().nullable(),
+  torque: z.string().nullable(),
+  wireRange: z.string().nullable(),
   notes: z.array(saidSchema),
   /** Conductors that have no channel, and why. */
-  unprotected: z.array(z.object({ conductor: z.string(), because: saidSchema })),
+  unprotected: z.array(z.object({ wire: wireSchema, because: saidSchema })),
 });
 
 /** One housing of the plan: what it is, why it is there, what it asks, how it is wired, and what its lights show. */
@@ -116,9 +127,10 @@ export const protectorSchema = z.object({
       sources: z.array(z.string()),
     }),
   ),
-  /** AC system (`120/240`), `three-phase` of a turbine, or `dc`. */
-  system: z.string(),
-  grounding: z.string(),
+  /** Null: not stated. */
+  system: z.enum(PROTECTED_SYSTEMS).nullable(),
+  /** Null: of a turbine whose output isn't stated. */
+  grounding: z.enum(PROTECTED_GROUNDINGS).nullable(),
   required: z.object({
     current: z.enum(['dc', 'ac']).nullable(),
     mcov: figure,

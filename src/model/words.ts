@@ -51,6 +51,17 @@ export type SystemGrounding = (typeof SYSTEM_GROUNDINGS)[number];
 export const DC_GROUNDINGS = ['negative', 'positive', 'floating'] as const;
 export type DcGrounding = (typeof DC_GROUNDINGS)[number];
 
+/** What comes to a protector: an AC system, the phases of a turbine, or a current whose system has no name. */
+export const PROTECTED_SYSTEMS = [...AC_SYSTEMS, 'three-phase', 'ac', 'dc'] as const;
+export type ProtectedSystem = (typeof PROTECTED_SYSTEMS)[number];
+
+/**
+ * How the circuit of a protector is grounded: an AC system, a pole of a DC pair, a wire of a control circuit; `not-known`: the
+ * list says nothing, or contradicts itself.
+ */
+export const PROTECTED_GROUNDINGS = [...SYSTEM_GROUNDINGS, ...DC_GROUNDINGS, 'neutral', 'not-known'] as const;
+export type ProtectedGrounding = (typeof PROTECTED_GROUNDINGS)[number];
+
 export const BATTERY_CHEMISTRIES = ['lead-acid', 'lfp', 'nicd'] as const;
 export type BatteryChemistry = (typeof BATTERY_CHEMISTRIES)[number];
 

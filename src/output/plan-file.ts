@@ -2,7 +2,10 @@ import { PlanSchema, type Plan } from '../model/plan.js';
 import type { Reason } from '../model/reason.js';
 import { isObject, itemInEnglish, withEnglish } from '../words/english-beside.js';
 import { isReason } from '../words/reasons/say.js';
+import { protectorInEnglish } from '../words/protector-in-english.js';
+import { earlierProtector } from './earlier-protector.js';
 import { jsonText } from './json.js';
+import { eachOf, protectorData } from './protector-data.js';
 
 type Json = Readonly<Record<string, unknown>>;
 
@@ -15,7 +18,7 @@ type Json = Readonly<Record<string, unknown>>;
 export function planJson(plan: Plan): string {
   const { openItems, ...rest } = PlanSchema.parse(plan);
   const items = openItems.map(itemInEnglish);
-  const written = withEnglish(rest) as Json;
+  const written = withEnglish({ ...rest, protectors: rest.protectors.map(protectorInEnglish) }) as Json;
   // The items stand where the schema has them: behind what has no protector.
   const entries = Object.entries(written).flatMap(([key, value]) =>
     key === 'notPlaced'
@@ -65,6 +68,8 @@ export function readPlan(json: unknown): ReadPlan | undefined {
   if (version !== 1 && version !== 2) return undefined;
   const { openItems, ...rest } = json;
   const items = Array.isArray(openItems) ? openItems.map(itemData) : openItems;
-  const plan = PlanSchema.safeParse({ ...(withoutEnglish(rest) as Json), version: 2, openItems: items });
+  const data = withoutEnglish(rest) as Json;
+  const protectors = eachOf(data['protectors'], version === 1 ? earlierProtector : protectorData);
+  const plan = PlanSchema.safeParse({ ...data, version: 2, protectors, openItems: items });
   return plan.success ? { plan: plan.data, version } : undefined;
 }

@@ -1,3 +1,4 @@
+import { conductorText } from '../words/conductors.js';
 import { say } from '../words/reasons/say.js';
 import { told } from '../words/messages/told.js';
 import type { JobItem, OpenItem } from '../model/message.js';
@@ -44,7 +45,7 @@ function scheduleRow(job: string, p: PlannedProtector): Cell[] {
     figures?.leadVoltage ?? null,
     figures?.impulseWithstand ?? null,
     figures?.reach ?? null,
-    joined(p.channels.map((c) => (c.to === 'ground' ? c.conductor : `${c.conductor} to ${c.to}`))),
+    joined(p.channels.map(({ wire, to }) => `${conductorText(wire)}${to === 'ground' ? '' : ` to ${to}`}`)),
     joined(p.channels.flatMap(indicatorWords)),
     type ?? partDetails?.iecClass ?? null,
     partDetails?.enclosure ?? null,
@@ -52,7 +53,7 @@ function scheduleRow(job: string, p: PlannedProtector): Cell[] {
 }
 
 const indicatorWords = (channel: PlannedChannel): string[] =>
-  channel.indicator.map((i) => `${channel.conductor} ${i.state}: ${i.shows}`);
+  channel.indicator.map((i) => `${conductorText(channel.wire)} ${i.state}: ${i.shows}`);
 
 /** How many of one part a job takes. */
 export interface JobOrder {

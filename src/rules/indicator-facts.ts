@@ -1,4 +1,4 @@
-import type { Said } from '../model/reason.js';
+import type { Reason } from '../model/reason.js';
 import type { RuleCard } from '../model/rule.js';
 import type { Conductor, IndicatorCause, Shows, SystemState } from '../model/words.js';
 import type { Circuit } from './wiring-facts.js';
@@ -38,13 +38,13 @@ export interface IndicatorFacts {
 export interface Indication {
   readonly state: SystemState;
   readonly shows: Shows;
-  readonly because: Said;
+  readonly because: Reason;
   readonly cause: IndicatorCause;
 }
 
 export type IndicatorDecision =
   | { readonly outcome: 'shows'; readonly indications: readonly Indication[] }
-  | { readonly outcome: 'outside'; readonly because: Said };
+  | { readonly outcome: 'outside'; readonly because: Reason };
 
 /** A rule that says what the indicator of a channel shows. */
 export interface IndicatorRule<F> extends RuleCard {

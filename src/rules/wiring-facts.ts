@@ -1,4 +1,4 @@
-import type { Said } from '../model/reason.js';
+import type { Reason } from '../model/reason.js';
 import type { RuleCard } from '../model/rule.js';
 import type { Basis } from '../model/editions.js';
 import type { AcSystem, Conductor, Earthing, SystemGrounding } from '../model/words.js';
@@ -38,24 +38,24 @@ export interface WiringRule<F, D> extends RuleCard {
 /** The conductors that must have a channel. */
 export interface ConductorsDecision {
   readonly conductors: readonly Conductor[];
-  readonly because: Said;
+  readonly because: Reason;
 }
 
 /** Whether N must have a channel, may have one, or isn't there. */
 export interface NeutralDecision {
   readonly neutral: 'asked' | 'optional' | 'bonded' | 'none';
-  readonly because: Said;
+  readonly because: Reason;
 }
 
 /** In which order spare channels are used; empty: none may be spare. */
 export interface SpareDecision {
   readonly uses: readonly { readonly conductor: Conductor; readonly doubled: boolean }[];
-  readonly because: Said;
+  readonly because: Reason;
 }
 
 /** Where the ground lead goes, the least lead, and how leads are laid. */
 export interface LeadsDecision {
-  readonly groundTo: string;
-  readonly smallest: string;
-  readonly notes: readonly string[];
+  readonly groundTo: Reason;
+  readonly smallest: Reason;
+  readonly notes: readonly Reason[];
 }

@@ -1,3 +1,4 @@
+import { conductorText } from '../words/conductors.js';
 import { say } from '../words/reasons/say.js';
 import type { Calculation, NotPlaced, Plan, PlannedEquipment, PlannedProtector } from '../model/plan.js';
 import { figure } from '../words/figures.js';
@@ -100,7 +101,7 @@ function protectorText(p: PlannedProtector): string {
     `  asks: ${asks.join(', ')}`,
     ...has,
     ...p.calculations.flatMap(calculationLines),
-    ...p.channels.map((c) => `  channel ${String(c.channel)}: ${c.conductor} to ${c.to}`),
+    ...p.channels.map((c) => `  channel ${String(c.channel)}: ${conductorText(c.wire)} to ${c.to}`),
     ...p.rejected.map((r) => `  not ${printable(r.part, 60)}: ${printable(say(r.because))} (${r.rule})`),
   ]);
 }

@@ -1,3 +1,4 @@
+import { conductorText } from '../../src/words/conductors.js';
 import { describe, expect, it } from 'vitest';
 import { atPort, planOf } from './plan-of.js';
 
@@ -18,7 +19,8 @@ J,BAT,battery,,,,Hut / room,,,48,lead-acid,,,,,
     expect(inputs.map((p) => p.ports)).toEqual(
       [1, 2, 3, 4].map((n) => [{ equipment: `CC-${String(n)}`, port: 'dc-in-1' }]),
     );
-    for (const p of inputs) expect(p.channels.map((c) => c.conductor)).toEqual(['positive', 'negative']);
+    for (const p of inputs)
+      expect(p.channels.map((c) => conductorText(c.wire))).toEqual(['positive', 'negative']);
   });
 
   it('gives an inverter with two tracker inputs two', async () => {
@@ -51,7 +53,7 @@ J,INV,inverter-charger,,,Cabin / room,120,120
       { equipment: 'INV', port: 'ac-in' },
       { equipment: 'INV', port: 'ac-out' },
     ]);
-    expect(ac[0]?.channels.map((c) => c.conductor)).toEqual(['ac-in L1', 'ac-out L1']);
+    expect(ac[0]?.channels.map((c) => conductorText(c.wire))).toEqual(['ac-in L1', 'ac-out L1']);
     expect(ac[0]?.wiring.fedFromTwoSupplies).toBe(true);
   });
 
@@ -66,7 +68,7 @@ J,INV,inverter-charger,,,Cabin / room,120/240,120/240
       [{ equipment: 'INV', port: 'ac-in' }],
       [{ equipment: 'INV', port: 'ac-out' }],
     ]);
-    for (const p of ac) expect(p.channels.map((c) => c.conductor)).toEqual(['L1', 'L2']);
+    for (const p of ac) expect(p.channels.map((c) => conductorText(c.wire))).toEqual(['L1', 'L2']);
   });
 });
 
@@ -88,7 +90,7 @@ describe('a wind turbine', () => {
     const plan = await planOf(turbine(12));
     const pair = atPort(plan, 'WT', 'output');
     expect(pair.map((p) => p.partDetails?.channels)).toEqual([2, 2]);
-    const conductors = pair.flatMap((p) => p.channels.map((c) => c.conductor));
+    const conductors = pair.flatMap((p) => p.channels.map((c) => conductorText(c.wire)));
     expect(conductors.toSorted()).toEqual(['L1', 'L1 (doubled)', 'L2', 'L3']);
   });
 
@@ -145,7 +147,7 @@ J,SVC,service,,House / wall,yes,120/240,10
 
   it('has both lights lit at 120/240 V', async () => {
     const [p] = atPort(await planOf(service), 'SVC', 'service');
-    expect(p?.channels.map((c) => c.conductor)).toEqual(['L1', 'L2']);
+    expect(p?.channels.map((c) => conductorText(c.wire))).toEqual(['L1', 'L2']);
     for (const c of p?.channels ?? []) {
       expect(c.indicator.find((i) => i.state === 'utility on')?.shows).toBe('lit');
       expect(c.indicator.find((i) => i.state === 'source off')?.shows).toBe('dark');
@@ -167,7 +169,7 @@ J,BAT,battery,,,Hut / room,,,,,,,,
 `;
   it('still gets a channel, rated for the whole voltage', async () => {
     const [p] = atPort(await planOf(controller), 'CC', 'dc-in-1');
-    const negative = p?.channels.find((c) => c.conductor === 'negative');
+    const negative = p?.channels.find((c) => c.wire.name === 'negative');
     expect(negative?.to).toBe('ground');
     // Computed: 3 x 49.8 V x (1 + 0.0027 x 45).
     expect(p?.required.mcov).toBeCloseTo(167.55, 1);
@@ -175,10 +177,10 @@ J,BAT,battery,,,Hut / room,,,,,,,,
 
   it('keeps its indicator dark, which is normal, whatever the ground-fault device does', async () => {
     const [p] = atPort(await planOf(controller), 'CC', 'dc-in-1');
-    const negative = p?.channels.find((c) => c.conductor === 'negative');
+    const negative = p?.channels.find((c) => c.wire.name === 'negative');
     expect(negative?.indicator.find((i) => i.state === 'always')?.shows).toBe('dark');
     expect(negative?.indicator.find((i) => i.state === 'ground-fault device open')?.shows).toBe('either');
-    const positive = p?.channels.find((c) => c.conductor === 'positive');
+    const positive = p?.channels.find((c) => c.wire.name === 'positive');
     expect(positive?.indicator.find((i) => i.state === 'sun')?.shows).toBe('lit');
     expect(positive?.indicator.find((i) => i.state === 'night')?.shows).toBe('dark');
   });

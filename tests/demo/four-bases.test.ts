@@ -1,3 +1,4 @@
+import { conductorText } from '../../src/words/conductors.js';
 import { describe, expect, it } from 'vitest';
 import { planJob, readInputs, renderDocuments, type Plan, type PlannedProtector } from '../../src/index.js';
 import { BASES, type Basis } from '../../src/model/editions.js';
@@ -193,7 +194,7 @@ describe('the site of the demo under the four bases', () => {
     expect(plan.earthing).toBe('TT');
     for (const [equipment, port, channels] of ac) {
       const p = first(plan, equipment, port);
-      expect(p.channels.map((c) => `${c.conductor} to ${c.to}`)).toEqual(channels);
+      expect(p.channels.map((c) => `${conductorText(c.wire)} to ${c.to}`)).toEqual(channels);
       expect(p.partDetails?.connection).toBe('3+1');
       // 1.1 x 230 V, IEC 60364-5-53 Table 534.2 (value from memory).
       expect(p.required.mcov).toBe(253);

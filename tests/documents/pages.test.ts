@@ -1,3 +1,4 @@
+import { conductorText } from '../../src/words/conductors.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { DocumentContext } from '../../src/documents/parts/context.js';
 import { renderDocuments } from '../../src/documents/render.js';
@@ -307,7 +308,7 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
         .map((p) => p.text.replace(/\s+/g, ' '))
         .join(' ');
       for (const word of protector.channels.flatMap((c) =>
-        c.indicator.flatMap((l) => [c.conductor, l.state, l.shows]),
+        c.indicator.flatMap((l) => [conductorText(c.wire), l.state, l.shows]),
       )) {
         expect(note, protector.tag).toContain(word);
       }
@@ -315,7 +316,7 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
       for (const channel of protector.channels) {
         for (const light of channel.indicator) {
           expect(
-            holds(`${channel.channel}${channel.conductor}${light.state}${light.shows}`),
+            holds(`${channel.channel}${conductorText(channel.wire)}${light.state}${light.shows}`),
             protector.tag,
           ).toBe(true);
         }

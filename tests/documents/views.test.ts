@@ -6,7 +6,7 @@ import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
 import type { PlannedProtector } from '../../src/model/plan.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { PLACEMENT_RULES } from '../../src/rules/rulebook.js';
-import { channel, equipment, plan, protector, sourceLamps } from './fixtures/builder.js';
+import { channel, equipment, plan, protector, sourceLamps, wire } from './fixtures/builder.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { housePlan, hutPlan } from './fixtures/plans.js';
 
@@ -52,11 +52,12 @@ describe('a channel that doubles a conductor', () => {
   const wiringOf = (conductors: readonly string[]): PlannedProtector['wiring'] => ({
     ...protector({ tag: 'P-1', ports: [] }).wiring,
     measurements: conductors.map((conductor) => ({
-      conductor,
+      wire: wire(conductor),
       current: 'ac',
       expected: `about 80 V at ${conductor}`,
       stopAt: 150,
-      stopWords: '',
+      stopAtAny: false,
+      stopWords: null,
       to: 'ground',
     })),
   });

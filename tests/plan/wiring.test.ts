@@ -139,10 +139,10 @@ describe('the neutral', () => {
   it('nec elsewhere: optional; where no channel takes it the note says that N isn’t protected there', () => {
     const plan = planOf('', load('120/240'));
     expect(conductorsAt(plan, 'L:feeder')).toEqual(['L1', 'L2']);
-    expect(one(plan, 'L:feeder').wiring.unprotected).toEqual([
+    expect(one(plan, 'L:feeder').wiring.unprotected).toMatchObject([
       { conductor: 'N', because: expect.stringMatching(/no channel is left/) as string },
     ]);
-    expect(one(planOf('', 'S service; ac_in=120/240'), 'S:service').wiring.unprotected).toEqual([
+    expect(one(planOf('', 'S service; ac_in=120/240'), 'S:service').wiring.unprotected).toMatchObject([
       { conductor: 'N', because: 'N is bonded to ground here' },
     ]);
     expect(one(planOf('', load('240')), 'L:feeder').wiring.unprotected).toEqual([]);
@@ -249,7 +249,7 @@ describe('colours, leads and instructions', () => {
 
   it('volts to measure from each conductor to ground, and the figure at which to stop: the MCOV of the channel', () => {
     const p = one(planOf('', 'S service; ac_in=120/240'), 'S:service');
-    expect(p.wiring.measurements).toEqual([
+    expect(p.wiring.measurements).toMatchObject([
       { conductor: 'L1', current: 'ac', to: 'ground', expected: 'about 120 V', stopAt: 150, stopWords: '' },
       { conductor: 'L2', current: 'ac', to: 'ground', expected: 'about 120 V', stopAt: 150, stopWords: '' },
     ]);

@@ -1,3 +1,4 @@
+import { conductorText } from '../../words/conductors.js';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { volts } from '../parts/figures.js';
 import { partText, portsText } from '../parts/schedule.js';
@@ -19,8 +20,8 @@ function protectorChanges(before: PlannedProtector, now: PlannedProtector): stri
     ['MCOV needed', volts(before.required.mcov, 'open'), volts(now.required.mcov, 'open')],
     [
       'conductors',
-      before.channels.map((c) => c.conductor).join(', '),
-      now.channels.map((c) => c.conductor).join(', '),
+      before.channels.map((c) => conductorText(c.wire)).join(', '),
+      now.channels.map((c) => conductorText(c.wire)).join(', '),
     ],
   ];
   return pairs.filter(([, a, b]) => a !== b).map(([what, a, b]) => `${now.tag}: ${what} was ${a}, is ${b}.`);

@@ -1,3 +1,4 @@
+import { conductorText } from '../../words/conductors.js';
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { isNec } from '../../model/editions.js';
@@ -54,7 +55,7 @@ export function records(plan: Plan): CommissioningRecord[] {
       lights: p.channels.flatMap((c) =>
         c.indicator.map((i) => ({
           channel: c.channel,
-          conductor: c.conductor,
+          conductor: conductorText(c.wire),
           state: i.state,
           expected: i.cause === 'flag' ? `${i.shows} (${flagText(p)})` : i.shows,
         })),

@@ -1,3 +1,6 @@
+import { conductorText } from '../../words/conductors.js';
+import { BY_INSTRUCTIONS, systemText } from '../../words/protectors.js';
+import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
 import type { z } from 'zod';
 import type { Plan, PlannedChannel, PlannedProtector } from '../../model/plan.js';
@@ -12,8 +15,6 @@ import { noteDensity } from './note-height.js';
 import type { LightRowSchema, WiringNote } from './wiring-note-view.js';
 import { groundingText, partText, placeText, portsText } from '../parts/schedule.js';
 
-const NO_INSTRUCTION = "by the part's instructions";
-
 /**
  * What each light shows in each state, and why; channels that show the same for the same reason share a line.
  * @param flagWords how the catalogue says that a flag is read
@@ -23,10 +24,11 @@ export function lightRows(
   flagWords = '',
 ): z.infer<typeof LightRowSchema>[] {
   const rows = new Map<string, z.infer<typeof LightRowSchema>>();
-  for (const { channel, conductor, indicator } of channels) {
+  for (const { channel, wire, indicator } of channels) {
+    const conductor = conductorText(wire);
     for (const { state, shows, because: why, cause } of indicator) {
       const because = cause === 'flag' && flagWords !== '' ? `${say(why)}: ${flagWords}` : say(why);
-      const key = [state, shows, because].join('\n');
+      const key = [state, shows, reasonKey(why)].join('\n');
       const row = rows.get(key);
       rows.set(key, {
         channel: row === undefined ? String(channel) : `${row.channel}, ${channel}`,
@@ -43,15 +45,14 @@ export function lightRows(
 function channelViews(protector: PlannedProtector): WiringNote['channels'] {
   const { measurements } = protector.wiring;
   return protector.channels.map((c) => {
-    const bare = c.conductor.replace(/ \(doubled\)$/, '');
-    const measured = measurements.find((m) => m.conductor === c.conductor || m.conductor === bare);
+    const measured = measurements.find(({ wire }) => wire.port === c.wire.port && wire.name === c.wire.name);
     return {
       channel: c.channel,
-      conductor: c.conductor,
+      conductor: conductorText(c.wire),
       colour: c.colour === '' ? 'no colour set' : c.colour,
       to: c.to,
       expected:
-        measured === undefined || measured.expected === ''
+        measured === undefined
           ? notKnown('see the open items; measure and ask before connecting')
           : `${measured.to === 'N' ? 'to N: ' : ''}${say(measured.expected)} (${measured.current?.toUpperCase() ?? 'AC or DC, not known'})`,
       stopAt: measured === undefined ? notKnown('see the open items; do not connect') : stopText(measured),
@@ -59,9 +60,15 @@ function channelViews(protector: PlannedProtector): WiringNote['channels'] {
   });
 }
 
-function stopText({ stopAt, stopWords }: PlannedProtector['wiring']['measurements'][number]): string {
-  if (stopAt === null) return stopWords || notKnown('see the open items; do not connect');
-  return stopWords === '' ? volts(stopAt, '') : `${volts(stopAt, '')}: ${stopWords}`;
+function stopText({
+  stopAt,
+  stopAtAny,
+  stopWords,
+}: PlannedProtector['wiring']['measurements'][number]): string {
+  const why = stopWords === null ? '' : say(stopWords);
+  if (stopAtAny) return why;
+  if (stopAt === null) return notKnown('see the open items; do not connect');
+  return stopWords === null ? volts(stopAt, '') : `${volts(stopAt, '')}: ${why}`;
 }
 
 interface Lead {
@@ -80,13 +87,14 @@ function inPairs(facts: readonly Lead[]): WiringNote['leads'] {
 
 function leadRows(protector: PlannedProtector, basis: Basis): WiringNote['leads'] {
   const { wiring } = protector;
-  const or = (text: string): string => (text === '' ? NO_INSTRUCTION : text);
+  const or = (text: string | null): string => text ?? BY_INSTRUCTIONS;
+  const gauge = wiring.leadGauge === '' ? BY_INSTRUCTIONS : wiring.leadGauge;
   return inPairs([
     {
       what: 'Lead as planned',
-      value: `${shortLength(wiring.leadLengthPlanned, basis)}, ${or(wiring.leadGauge)}`,
+      value: `${shortLength(wiring.leadLengthPlanned, basis)}, ${gauge}`,
     },
-    { what: 'Smallest lead', value: `${or(wiring.smallestLead)}; and of the wire range of the part` },
+    { what: 'Smallest lead', value: `${say(wiring.smallestLead)}; and of the wire range of the part` },
     { what: 'Overcurrent protection', value: or(wiring.overcurrent) },
     { what: 'Wire range', value: or(wiring.wireRange) },
     { what: 'Torque', value: or(wiring.torque) },
@@ -126,7 +134,7 @@ function wiringNote(
     position: say(protector.position),
     protects: say(protector.protects),
     ports: portsText(protector.ports),
-    system: protector.system === '' ? notKnown('see the open items') : protector.system,
+    system: systemText(protector.system),
     grounding: groundingText(protector),
     strength: protector.strength,
     reasons: protector.reasons.map((r) => ({ ...r, because: say(r.because), sources: r.sources.join('; ') })),
@@ -134,10 +142,13 @@ function wiringNote(
     cautions: boxCautions(protector),
     sourcesToOpen: wiring.sourcesToOpen.map((source) => say(source)),
     channels: channelViews(protector),
-    groundTo: wiring.groundTo === '' ? notKnown('see the open items') : say(wiring.groundTo),
+    groundTo: say(wiring.groundTo),
     leads: leadRows(protector, basis),
     notes: wiring.notes.map((text) => say(text)),
-    unprotected: wiring.unprotected.map((u) => ({ ...u, because: say(u.because) })),
+    unprotected: wiring.unprotected.map((u) => ({
+      conductor: conductorText(u.wire),
+      because: say(u.because),
+    })),
     lights: lightRows(protector.channels, protector.partDetails?.indicatorColor),
     indicator: indicatorText(protector),
   };

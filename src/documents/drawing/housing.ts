@@ -1,3 +1,5 @@
+import { conductorText } from '../../words/conductors.js';
+import { BY_INSTRUCTIONS } from '../../words/protectors.js';
 import { say } from '../../words/reasons/say.js';
 import type { PlannedChannel, PlannedProtector } from '../../model/plan.js';
 import type { Basis } from '../../model/editions.js';
@@ -36,7 +38,7 @@ function channelRows(protector: PlannedProtector, top: number): ChannelRow[] {
   return protector.channels.map((channel) => {
     const colour = channel.colour === '' ? 'no colour set' : channel.colour;
     const conductor = [
-      ...wrapped(channel.conductor, X.wire - 8, FONT, true),
+      ...wrapped(conductorText(channel.wire), X.wire - 8, FONT, true),
       ...wrapped(`(${colour})`, X.wire - 8, FONT),
     ];
     const height = Math.max(isNeutral(channel) ? 30 : least, conductor.length * LINE + 6);
@@ -46,10 +48,10 @@ function channelRows(protector: PlannedProtector, top: number): ChannelRow[] {
   });
 }
 
-const isNeutral = ({ conductor }: PlannedChannel): boolean => /(^| )N( \(doubled\))?$/.test(conductor);
+const isNeutral = ({ wire }: PlannedChannel): boolean => wire.name === 'N';
 
 function overcurrentOf({ wiring }: PlannedProtector): string {
-  return wiring.overcurrent === '' ? "overcurrent protection by the part's instructions" : wiring.overcurrent;
+  return wiring.overcurrent ?? BY_INSTRUCTIONS;
 }
 
 /** Lines of text whose middle is at `y`; `styleOf` a line's number. */
@@ -134,14 +136,14 @@ function words(protector: PlannedProtector, basis: Basis, groundColour: string):
     `Line lead plus ground lead: at most ${shortLength(wiring.leadLengthLimit, basis)}.`,
     `Planned: ${shortLength(wiring.leadLengthPlanned, basis)}. Each further 10 cm (4 in) adds up to ${more}.`,
     ...(toNeutral ? ['Inside: lines to N, N to earth.'] : []),
-    `Ground lead (${groundColour}): to ${wiring.groundTo === '' ? notKnown('see the open items') : say(wiring.groundTo)}.`,
+    `Ground lead (${groundColour}): to ${say(wiring.groundTo)}.`,
   ].flatMap((text) => wrapped(text, X.end - X.words, FONT));
 }
 
 function altText(protector: PlannedProtector): string {
   const channels = protector.channels.map(
     (c) =>
-      `channel ${c.channel}: ${c.conductor}, ${c.colour === '' ? 'no colour set' : c.colour}, to ${c.to}`,
+      `channel ${c.channel}: ${conductorText(c.wire)}, ${c.colour === '' ? 'no colour set' : c.colour}, to ${c.to}`,
   );
   return `Housing of ${protector.tag} with ${protector.channels.length} channels. ${channels.join('; ')}. Ground lead to ${say(protector.wiring.groundTo)}.`;
 }

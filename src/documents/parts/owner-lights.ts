@@ -42,8 +42,7 @@ interface Around {
 
 function aroundOf(plan: Plan, protector: PlannedProtector, channel: PlannedChannel): Around {
   const { ports } = protector;
-  // On a shared protector the conductor names its port first.
-  const port = ports.find((p) => ports.length > 1 && channel.conductor.startsWith(`${p.port} `)) ?? ports[0];
+  const port = ports.find((p) => p.port === channel.wire.port) ?? ports[0];
   const kindOf = (tag: string): string => plan.site.equipments.find((e) => e.tag === tag)?.kind ?? '';
   const feeders = plan.site.runs
     .filter((run) => run.to.equipment === port?.equipment && run.to.port === port.port)

@@ -1,6 +1,7 @@
+import { groundingName, guardsControl, systemText } from '../../words/protectors.js';
 import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
-import type { Plan, PlannedChannel, PlannedProtector } from '../../model/plan.js';
+import type { Plan, PlannedProtector } from '../../model/plan.js';
 import type { Basis } from '../../model/editions.js';
 import { amperes, notKnown, plainNumber, runLength, volts } from './figures.js';
 
@@ -62,18 +63,13 @@ export function placeText(protector: PlannedProtector): string {
 const FLOATING = 'floating, no pole grounded';
 const GROUNDING_UNKNOWN = 'the list does not state it';
 
-/** The grounding of a system; of the wires of a control circuit as its lights tell it. */
+/** The grounding of a system, or of the wires of a control circuit. */
 export function groundingText(protector: PlannedProtector): string {
-  if (protector.grounding === 'floating' && protector.required.current === 'dc') return FLOATING;
-  if (protector.grounding !== '') return protector.grounding;
-  const because = (cause: string): PlannedChannel[] =>
-    protector.channels.filter((c) => c.indicator.some((i) => i.cause === cause));
-  const grounded = because('grounded-conductor').map((c) => c.conductor);
-  if (grounded.length > 0) return `${grounded.join(', ')} grounded`;
-  const floating = because('floating').flatMap((c) => c.indicator.map((i) => i.because));
-  if (floating.length === 0 || floating.some((text) => say(text).startsWith('its grounding isn’t known')))
-    return notKnown(GROUNDING_UNKNOWN);
-  return FLOATING;
+  const { grounding, required } = protector;
+  const ofControl = guardsControl(protector);
+  if (grounding === 'floating' && (ofControl || required.current === 'dc')) return FLOATING;
+  if (grounding === null || (ofControl && grounding === 'not-known')) return notKnown(GROUNDING_UNKNOWN);
+  return groundingName(grounding);
 }
 
 function typeText(protector: PlannedProtector): string {
@@ -137,7 +133,7 @@ export function scheduleRow(protector: PlannedProtector, basis: Basis): Schedule
     position: say(protector.position),
     protects: say(protector.protects),
     ports: portsText(protector.ports),
-    system: protector.system,
+    system: systemText(protector.system),
     strength: protector.strength,
     rules: rulesText(protector),
     mcovBetween: protector.channels.some((c) => c.to === 'N') ? 'each line to N, N to ground (3+1)' : '',

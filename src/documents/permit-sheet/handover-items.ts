@@ -1,3 +1,5 @@
+import { systemText } from '../../words/protectors.js';
+import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Plan, PlannedEquipment, PlannedProtector } from '../../model/plan.js';
@@ -37,8 +39,8 @@ export function groundingItems(plan: Plan): Item[] {
     const grounding = groundingText(p);
     const earthing = plan.basis === 'iec' && p.required.current === 'ac' ? ` (${plan.earthing})` : '';
     const how = isStated(plan, p) ? ', as stated on the list' : ', assumed, to be confirmed';
-    const isKnown = !grounding.includes('not known');
-    const value = `${p.system}${earthing}: ${grounding}${isKnown ? how : ''}`;
+    const isKnown = p.grounding !== null && p.grounding !== 'not-known';
+    const value = `${systemText(p.system)}${earthing}: ${grounding}${isKnown ? how : ''}`;
     const group = groups.get(value) ?? { value, tags: [] };
     group.tags.push(p.tag);
     groups.set(value, group);
@@ -49,10 +51,13 @@ export function groundingItems(plan: Plan): Item[] {
 /** What IEC 62446-1 cl. 4.3.5 (value from memory) asks a handover to name besides the schedule. */
 export function handoverItems(plan: Plan): Item[] {
   const lightning = plan.facts.find((f) => f.field === 'lightning_protection');
-  const ground = new Map<string, string[]>();
-  for (const p of plan.protectors) {
-    const value = `${say(p.wiring.groundTo)}; lead ${p.wiring.leadGauge || 'by the part'}`;
-    ground.set(value, [...(ground.get(value) ?? []), p.tag]);
+  const ground = new Map<string, { readonly value: string; readonly tags: string[] }>();
+  for (const { tag, wiring } of plan.protectors) {
+    const value = `${say(wiring.groundTo)}; lead ${wiring.leadGauge || 'by the part'}`;
+    const key = JSON.stringify([reasonKey(wiring.groundTo), wiring.leadGauge]);
+    const group = ground.get(key) ?? { value, tags: [] };
+    group.tags.push(tag);
+    ground.set(key, group);
   }
   return [
     {
@@ -65,7 +70,7 @@ export function handoverItems(plan: Plan): Item[] {
       value:
         ground.size === 0
           ? 'none'
-          : [...ground].map(([value, tags]) => `${tags.join(', ')}: ${value}`).join('. '),
+          : [...ground.values()].map(({ value, tags }) => `${tags.join(', ')}: ${value}`).join('. '),
       toFillIn: false,
     },
     {

@@ -1,3 +1,4 @@
+import type { Reason } from '../reason.js';
 import { message } from '../message.js';
 import type { Quantity } from '../quantity.js';
 import type { Basis } from '../editions.js';
@@ -6,11 +7,14 @@ import type { Kind, PortName } from '../words.js';
 /** Messages of the placement rules and of what plan/ makes of them. */
 export const PLACE_MESSAGES = {
   runLength: message<{ row: string; from: string; to: string }>('fact/run-length', 'missing', 'designer'),
-  defaultsUsed: message<{ field: string; value: string; rows: string; why: string }>(
-    'default/used',
-    'confirm',
-    'designer',
-  ),
+  /** `value`: a word of the contract, or a reason that says it; `rows` as far as they are named, `more` those that aren't. */
+  defaultsUsed: message<{
+    field: string;
+    value: string | Reason;
+    rows: readonly string[];
+    more: number;
+    why: Reason | null;
+  }>('default/used', 'confirm', 'designer'),
   basisDefault: message<{ basis: Basis }>('default/basis', 'confirm', 'office'),
   buildingDefault: message<{ tag: string; other: string }>('default/building', 'confirm', 'designer'),
   subPanel: message<{ tag: string; main: string }>('place/sub-panel', 'confirm', 'office'),

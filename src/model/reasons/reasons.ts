@@ -5,6 +5,7 @@ import type { RateReasons } from './rate.js';
 import type { ChooseReasons } from './choose.js';
 import type { WireReasons } from './wire.js';
 import type { MakeReasons } from './make.js';
+import type { DefaultReasons } from './defaults.js';
 import type { StandingReasons } from './standing.js';
 
 /** Every reason by its permanent code, with what its sentence is made of. */
@@ -17,6 +18,7 @@ export interface Reasons
     ChooseReasons,
     WireReasons,
     MakeReasons,
+    DefaultReasons,
     StandingReasons {
   /** A sentence of a plan that an earlier shuntbook wrote. */
   'earlier/as-written': { readonly text: string };

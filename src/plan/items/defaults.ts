@@ -1,3 +1,4 @@
+import { reason, type Reason } from '../../model/reason.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { RowField } from '../../model/list.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
@@ -6,7 +7,6 @@ import type { Kind } from '../../model/words.js';
 import { batteriesOn } from '../../site/battery-bus.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { servicePlaceRun, unitOf } from '../../site/premises.js';
-import { figure } from '../../words/figures.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { Selected } from '../choose/select.js';
@@ -16,6 +16,37 @@ import type { JobContext } from '../context/job-context.js';
 /** Rows by name, the most that one line names. */
 const NAMED = 12;
 
+const NOT_KNOWN = reason('default-value/not-known');
+const BY_CATEGORY = reason('default-value/by-category');
+
+/** Why a default is to be confirmed: what it decides. */
+const DECIDES = {
+  codeAndDcLimit: reason('default-decides/code-and-dc-limit'),
+  voltageToGround: reason('default-decides/voltage-to-ground'),
+  surgeCurrent: reason('default-decides/surge-current'),
+  exposure: reason('default-decides/exposure'),
+  riskLevel: reason('default-decides/risk-level'),
+  worthProtecting: reason('default-decides/worth-protecting'),
+  type: reason('default-decides/type'),
+  enclosureAndRuns: reason('default-decides/enclosure-and-runs'),
+  coldVoltageTable: reason('default-decides/cold-voltage-table'),
+  withstand: reason('default-decides/withstand'),
+  voltageAndLights: reason('default-decides/voltage-and-lights'),
+  darkLight: reason('default-decides/dark-light'),
+  recordedLights: reason('default-decides/recorded-lights'),
+  spareChannel: reason('default-decides/spare-channel'),
+  buildingLeftOut: reason('default-decides/building-left-out'),
+  buildingAsked: reason('default-decides/building-asked'),
+} as const;
+
+/** `value`: a word of the contract, or a reason that says it; `why`: what it decides; null: nothing but a count. */
+type Say = (
+  field: RowField,
+  value: string | Reason,
+  rows: readonly SiteEquipment[],
+  why: Reason | null,
+) => void;
+
 /**
  * Every default that decides something, to be confirmed: one line for each field and value, with the rows that it stands in for.
  * @param selected the placements with their parts
@@ -23,22 +54,21 @@ const NAMED = 12;
 export function defaultsUsed(job: JobContext, selected: readonly Selected[]): readonly PlacedNote[] {
   const { site } = job;
   const notes: PlacedNote[] = [];
-  const say = (field: RowField, value: string, of: readonly SiteEquipment[], why: string): void => {
+  const say: Say = (field, value, of, why) => {
     const rows = unique(job, of);
     const first = rows[0];
     if (!first) return;
     const tags = rows.map((r) => r.tag);
-    const more = tags.length > NAMED ? ` and ${tags.length - NAMED} more` : '';
-    const p = { field, value, rows: tags.slice(0, NAMED).join(', ') + more, why };
+    const p = { field, value, rows: tags.slice(0, NAMED), more: Math.max(0, tags.length - NAMED), why };
     notes.push(about(PLACE_MESSAGES.defaultsUsed, p, first.tag, field));
   };
   const sayJob = (
     field:
       'occupancy' | 'earthing' | 'lightning_protection' | 'flash_density' | 'surroundings' | 'lv_overhead_km',
-    value: string,
-    why: string,
+    value: string | Reason,
+    why: Reason,
   ): void => {
-    notes.push(about(PLACE_MESSAGES.defaultsUsed, { field, value, rows: '', why }, '', field));
+    notes.push(about(PLACE_MESSAGES.defaultsUsed, { field, value, rows: [], more: 0, why }, '', field));
   };
   if (site.basis.byDefault)
     notes.push(about(PLACE_MESSAGES.basisDefault, { basis: site.basis.value }, '', 'basis'));
@@ -47,39 +77,39 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
   const power = selected.filter((s) => s.requirement.circuit === 'power').flatMap((s) => s.placement.ports);
   const has = (kinds: readonly string[]): boolean => site.equipments.some((e) => kinds.includes(e.kind));
   if (site.occupancy.byDefault && has(['service', 'panel', 'array'])) {
-    sayJob('occupancy', site.occupancy.value, 'decides what the code requires and the limit of DC voltage');
+    sayJob('occupancy', site.occupancy.value, DECIDES.codeAndDcLimit);
   }
   if (site.earthing.byDefault && !nec && power.length > 0)
-    sayJob('earthing', site.earthing.value, 'decides the voltage to ground');
+    sayJob('earthing', site.earthing.value, DECIDES.voltageToGround);
   if (!site.list.facts.lightning_protection && placed.length > 0) {
-    sayJob('lightning_protection', 'none', 'decides how much current a protector must bear');
+    sayJob('lightning_protection', 'none', DECIDES.surgeCurrent);
   }
   // With iec the rules that compare it say so themselves.
   if (!job.exposure.flashDensity && nec && has(['service', 'array'])) {
-    sayJob('flash_density', 'not known', 'leaves the exposure of the site uncompared');
+    sayJob('flash_density', NOT_KNOWN, DECIDES.exposure);
   }
   if (job.exposure.riskDecides) {
-    if (!site.list.facts.surroundings) sayJob('surroundings', 'rural', 'decides the calculated risk level');
+    if (!site.list.facts.surroundings) sayJob('surroundings', 'rural', DECIDES.riskLevel);
     const km = job.exposure.kmAssumed;
     if (km > 0) {
-      const value = `${figure(km, 'km')} of overhead line where the lines aren't stated`;
-      sayJob('lv_overhead_km', value, 'decides the calculated risk level');
+      const value = reason('default-value/overhead-lines', { length: { value: km, unit: 'km' } });
+      sayJob('lv_overhead_km', value, DECIDES.riskLevel);
     }
   }
   say(
     'quantity',
     '1',
     site.equipments.filter((e) => !e.facts.quantity && !e.row.unreadable.has('quantity')),
-    '',
+    null,
   );
-  say('worth_protecting', 'yes', worthByDefault(selected), 'keeps protection there');
+  say('worth_protecting', 'yes', worthByDefault(selected), DECIDES.worthProtecting);
   say(
     'ahead_of_disconnect',
     'no',
     power
       .filter((p) => nec && FIRST_DISCONNECTS.has(p.equipment.kind) && !p.equipment.facts.ahead_of_disconnect)
       .map((p) => p.equipment),
-    'decides the type',
+    DECIDES.type,
   );
   for (const isOut of [true, false]) {
     say(
@@ -88,29 +118,27 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
       [...placed.map((p) => p.equipment), ...(isOut ? [] : indoorsByDefault(job))].filter(
         (e) => e.outdoors.byDefault && e.outdoors.value === isOut,
       ),
-      'decides the enclosure and where a long run counts',
+      DECIDES.enclosureAndRuns,
     );
   }
   sayOccupancies(job, say);
   if (site.list.facts.lowest_temp)
-    say('module_technology', 'crystalline', tableUsed(selected), 'decides the table of the cold voltage');
+    say('module_technology', 'crystalline', tableUsed(selected), DECIDES.coldVoltageTable);
   sayGroundings(job, selected, power, say);
   sayBonds(selected, nec, say);
   say(
     'impulse_withstand',
-    'that of its overvoltage category',
+    BY_CATEGORY,
     selected
       .filter((s) => s.requirement.withstand?.assumed)
       .flatMap((s) => s.placement.ports.map((p) => p.equipment)),
-    'is an assumption',
+    DECIDES.withstand,
   );
   return notes;
 }
 
 /** Where the first overcurrent device of a service, a building or a separately derived system may stand. */
 const FIRST_DISCONNECTS: ReadonlySet<Kind> = new Set<Kind>(['service', 'panel', 'generator']);
-
-type Say = (field: RowField, value: string, rows: readonly SiteEquipment[], why: string) => void;
 
 function sayGroundings(
   job: JobContext,
@@ -121,7 +149,7 @@ function sayGroundings(
   const byDefault = power.filter((p) => p.system && job.groundingAt(p).byDefault);
   for (const value of ['solid', 'none'] as const) {
     const rows = byDefault.filter((p) => job.groundingAt(p).grounding === value).map((p) => p.equipment);
-    say('system_grounding', value, rows, 'decides the voltage to ground and the lights');
+    say('system_grounding', value, rows, DECIDES.voltageAndLights);
   }
   const dc = selected.filter((s) => s.requirement.circuit === 'array' || s.requirement.circuit === 'battery');
   const poles = new Map<string, SiteEquipment[]>();
@@ -135,15 +163,15 @@ function sayGroundings(
     }
   }
   for (const [value, rows] of poles)
-    say('dc_grounding', value === 'unknown' ? 'not known' : value, rows, 'decides which light is dark');
+    say('dc_grounding', value === 'unknown' ? NOT_KNOWN : value, rows, DECIDES.darkLight);
   const control = selected.filter(
     (s) => s.requirement.circuit === 'control' && !s.placement.subject.facts.dc_grounding,
   );
   say(
     'dc_grounding',
-    'not known',
+    NOT_KNOWN,
     control.map((s) => s.placement.subject),
-    'leaves its lights to be recorded at commissioning',
+    DECIDES.recordedLights,
   );
 }
 
@@ -157,7 +185,7 @@ function sayBonds(selected: readonly Selected[], nec: boolean, say: Say): void {
     'n_pe_link',
     'yes',
     bonded.map((w) => w.port.equipment),
-    'decides what a spare channel takes',
+    DECIDES.spareChannel,
   );
   // With iec N has a channel everywhere else, linked or not.
   const others = silent.filter((w) => nec && !w.facts.bondedHere);
@@ -165,7 +193,7 @@ function sayBonds(selected: readonly Selected[], nec: boolean, say: Say): void {
     'n_pe_link',
     'no',
     others.map((w) => w.port.equipment),
-    'decides what a spare channel takes',
+    DECIDES.spareChannel,
   );
 }
 
@@ -176,7 +204,7 @@ function sayOccupancies(job: JobContext, say: Say): void {
     .filter((e) => e.kind === 'panel' && !standsAtService(job, e))
     .map((equipment) => ({ equipment, unit: unitOf(job.site, equipment) }));
   const others = panels.filter(({ unit }) => unit.otherBuilding && unit.occupancy.byDefault);
-  const why = 'keeps 215.18 and 225.42 out';
+  const why = DECIDES.buildingLeftOut;
   say(
     'building_occupancy',
     'other',
@@ -185,7 +213,7 @@ function sayOccupancies(job: JobContext, say: Say): void {
   );
   const asJob = panels.filter(({ unit }) => unit.occupancyOfJob);
   const value = job.site.occupancy.value;
-  const decides = 'decides whether 215.18 and 225.42 ask, since its supply comes from where no building is';
+  const decides = DECIDES.buildingAsked;
   say(
     'building_occupancy',
     value,

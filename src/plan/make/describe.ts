@@ -1,77 +1,63 @@
+import { reason, type Reason } from '../../model/reason.js';
+import type { Wire } from '../../model/wire.js';
 import { isNec } from '../../model/editions.js';
-import type { Conductor } from '../../model/words.js';
+import type { Conductor, ProtectedGrounding, ProtectedSystem } from '../../model/words.js';
 import type { SitePort } from '../../model/site.js';
-import { list } from '../../words/figures.js';
 import { poleGrounding, type PoleGrounding } from '../choose/indicate.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 import type { Placement } from '../context/verdict.js';
 import type { WiredChannel } from '../rate/wire.js';
 
-/** One line: what a placement guards. */
-export function protectsWhat(selected: Selected): string {
-  const { ports, subject } = selected.placement;
-  const first = ports[0];
-  if (!first) return subject.tag;
-  if (first.cls === 'terminals' && first.equipment !== subject) {
-    return `${first.equipment.tag}: the end of the control circuit ${subject.tag}`;
-  }
-  return `${first.equipment.tag}: ${list(ports.map(portWords))}`;
+/** The port that a placement is numbered by; of a shared protector the first. */
+function firstPort({ ports: [first], subject }: Placement): SitePort {
+  if (!first) throw new Error(`a placement of ${subject.tag} without a port`);
+  return first;
 }
 
-function portWords(port: SitePort): string {
-  const { kind } = port.equipment;
-  switch (port.cls) {
-    case 'service':
-      return 'the utility service';
-    case 'feeder':
-      return kind === 'load' ? 'the supply of the load' : 'the feeder of the panel';
-    case 'dc-in':
-      return `DC input ${port.input}`;
-    case 'battery':
-      return kind === 'battery' ? 'the battery bus' : 'the end of the battery cable';
-    case 'ac-in':
-      return 'AC in';
-    case 'ac-in-2':
-      return 'the second AC in';
-    case 'ac-out':
-      return 'AC out';
-    case 'output':
-      return kind === 'array'
-        ? 'the array'
-        : kind === 'combiner'
-          ? 'the combiner'
-          : kind === 'generator'
-            ? 'the generator'
-            : 'the output';
-    case 'terminals':
-      return 'the control circuit';
-  }
+/** One line: what a placement guards. */
+export function protectsWhat({ placement }: Selected): Reason {
+  const { ports, subject } = placement;
+  const first = firstPort(placement);
+  const equipment = first.equipment.tag;
+  if (first.cls === 'terminals' && first.equipment !== subject)
+    return reason('protects/control-end', { equipment, circuit: subject.tag });
+  return reason('protects/ports', {
+    equipment,
+    ports: ports.map(({ cls, input, equipment: { kind } }) => ({ port: cls, kind, input })),
+  });
 }
 
 /** The system at a placement; a turbine whose list doesn't say what it gives has none yet. */
-export function systemOf({ requirement, placement }: Selected): string {
-  if (requirement.circuit === 'power') return placement.ports[0]?.system ?? 'not stated';
+export function systemOf({ requirement, placement }: Selected): ProtectedSystem | null {
+  if (requirement.circuit === 'power') return firstPort(placement).system ?? null;
   if (requirement.circuit === 'turbine' && requirement.current === 'ac') return 'three-phase';
-  return requirement.current ?? 'not stated';
+  return requirement.current ?? null;
 }
 
-/** How it is grounded: of a DC pair its pole, whatever the indicator of the part; the phases of a turbine float. */
-export function groundingOf({ requirement, placement, wirings }: Selected): string {
+/** How it is grounded, whatever the indicator of the part shows: of a DC pair its pole; the phases of a turbine float. */
+export function groundingOf({ requirement, placement, wirings }: Selected): ProtectedGrounding | null {
   switch (requirement.circuit) {
     case 'power':
-      return wirings[0]?.facts.grounding ?? '';
+      return wirings[0]?.facts.grounding ?? null;
     case 'turbine':
-      return requirement.current === 'ac' ? 'floating' : '';
+      return requirement.current === 'ac' ? 'floating' : null;
     case 'control':
-      return '';
+      return controlGrounding(placement, requirement.current);
     case 'array':
     case 'battery': {
       const pole = poleOf(placement);
-      if (pole === 'unknown') return 'grounding not known';
-      return pole === 'floating' ? pole : `${pole} grounded`;
+      return pole === 'unknown' ? 'not-known' : pole;
     }
   }
+}
+
+/** Of an alternating control circuit the list can name one wire alone: N, as its negative. */
+function controlGrounding({ subject }: Placement, current: 'ac' | 'dc' | undefined): ProtectedGrounding {
+  const stated = subject.facts.dc_grounding?.value;
+  if (stated === undefined) return 'not-known';
+  if (current === 'dc' || stated === 'floating') return stated;
+  return stated === 'negative' ? 'neutral' : 'not-known';
 }
 
 /** The grounded pole of a DC pair, or the grounded phase, which is L2; undefined where neither is. N isn't meant. */
@@ -94,41 +80,41 @@ function poleOf({ ports: [port], subject }: Placement): PoleGrounding {
   return port ? poleGrounding(port, subject) : 'floating';
 }
 
+const AHEAD_OF_MAIN = reason('position/ahead-of-main');
+const AT_SERVICE = reason('position/service');
+const AT_LOAD = reason('position/load');
+const AT_FEEDER = reason('position/feeder');
+const AT_TOWER = reason('position/tower-base');
+const AT_OUTPUT = reason('position/cable-leaves');
+const AT_CONTROL_CABLE = reason('position/control-cable');
+const AT_BATTERY = reason('position/battery-bus');
+const AT_TERMINALS = reason('position/terminals');
+
 /** Where it sits in or at the equipment. */
-export function positionOf(selected: Selected): string {
-  const first = selected.placement.ports[0];
-  if (!first) return '';
-  const ahead = first.equipment.facts.ahead_of_disconnect?.value === true;
-  switch (first.cls) {
+export function positionOf({ placement }: Selected): Reason {
+  const { cls, equipment } = firstPort(placement);
+  switch (cls) {
     case 'service':
-      return ahead
-        ? 'Ahead of the main breaker, nearest to the incoming feed: type 1; at the meter only with the utility’s consent.'
-        : 'In or immediately beside the service equipment, behind the main breaker, on the position nearest to the incoming feed.';
+      return equipment.facts.ahead_of_disconnect?.value === true ? AHEAD_OF_MAIN : AT_SERVICE;
     case 'feeder':
-      if (first.equipment.kind === 'load') return 'At the equipment, where its feeder comes in.';
-      return 'On the load side of the feeder, on the position nearest to where it comes in.';
+      return equipment.kind === 'load' ? AT_LOAD : AT_FEEDER;
     case 'output':
-      return first.equipment.kind === 'wind-turbine'
-        ? 'At the base of the tower, where its lights can be seen.'
-        : 'At the equipment, where its cable leaves, where its lights can be seen.';
+      return equipment.kind === 'wind-turbine' ? AT_TOWER : AT_OUTPUT;
     case 'terminals':
-      return 'At the equipment, where the control cable comes in.';
+      return AT_CONTROL_CABLE;
     case 'battery':
-      return first.equipment.kind === 'battery'
-        ? 'At the battery bus, behind the battery’s disconnect where there is one, so that it can be made dead.'
-        : 'At the terminals of this port, where its lights can be seen.';
+      return equipment.kind === 'battery' ? AT_BATTERY : AT_TERMINALS;
     case 'dc-in':
     case 'ac-in':
     case 'ac-in-2':
     case 'ac-out':
-      return 'At the terminals of this port, where its lights can be seen.';
+      return AT_TERMINALS;
   }
 }
 
-/** The conductor of a channel as the plan names it: ` (doubled)` after it, the port before it on a shared protector. */
-export function conductorName(channel: WiredChannel, shared: boolean): string {
-  const name = channel.doubled ? `${channel.conductor} (doubled)` : channel.conductor;
-  return shared ? `${channel.port.name} ${name}` : name;
+/** The conductor of a channel as the plan has it. */
+export function wireOf({ port, conductor, doubled }: WiredChannel, shared: boolean): Wire {
+  return { port: shared ? port.name : null, name: conductor, doubled };
 }
 
 /** The colour of a conductor by the settings, as a word. */

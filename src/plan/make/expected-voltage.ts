@@ -1,19 +1,18 @@
 import { AC_SYSTEM_DATA, nominalToGround } from '../../electrical/ac-systems.js';
+import { volts, type Quantity } from '../../model/quantity.js';
+import { reason, type Reason } from '../../model/reason.js';
 import type { SitePort } from '../../model/site.js';
 import type { Conductor } from '../../model/words.js';
-import { figure } from '../../words/figures.js';
 import { drivenBy, ultimateSources } from '../../site/inputs.js';
 import { poleGrounding } from '../choose/indicate.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 import type { WiredChannel } from '../rate/wire.js';
 
-/** The whole voltage of a DC circuit, by what drives it. */
-const DRIVEN = {
-  sun: 'the voltage of the string, which changes with the sun',
-  turbine: 'the voltage of the turbine, which changes with its speed',
-  both: 'the voltage of the array and the turbine, which changes with the sun and the turbine’s speed',
-};
+const NEAR_ZERO = reason('expected-voltage/near-zero');
+const GROUNDED_POLE = reason('expected-voltage/grounded-pole');
+const SYSTEM_NOT_STATED = reason('expected-voltage/system-not-stated');
+const NOT_KNOWN = reason('expected-voltage/not-known');
 
 /** True where a sound system shows next to no voltage from a conductor to ground: a grounded pole, or N of a grounded system. */
 export function isNearZero(job: JobContext, selected: Selected, channel: WiredChannel): boolean {
@@ -25,36 +24,36 @@ export function isNearZero(job: JobContext, selected: Selected, channel: WiredCh
 }
 
 /** What a sound system shows at a conductor, with its sources on, before the protector is connected. */
-export function expectedVoltage(job: JobContext, selected: Selected, channel: WiredChannel): string {
+export function expectedVoltage(job: JobContext, selected: Selected, channel: WiredChannel): Reason {
   const { port } = channel;
-  const { circuit } = selected.requirement;
-  const worst = selected.requirement.mcov;
-  const most = worst
-    ? `at most ${figure(worst.value, 'V')}`
-    : 'at most what the maker states, which isn’t known here';
+  const { circuit, mcov } = selected.requirement;
+  const most = mcov ? volts(mcov.value) : null;
   switch (circuit) {
     case 'power':
-      return port.system
-        ? expectedAc(job, port, channel.conductor, selected)
-        : 'not known: the AC system isn’t stated';
+      return port.system ? expectedAc(job, port, channel.conductor, selected) : SYSTEM_NOT_STATED;
     case 'array':
-      return expectedDc(selected, channel, `${DRIVEN[drivenBy(ultimateSources(port))]}, ${most}`);
+      return expectedDc(selected, channel, { of: drivenBy(ultimateSources(port)), most });
     case 'turbine':
-      return `from near 0 V to ${DRIVEN.turbine}, ${most}`;
+      return reason('expected-voltage/turbine-phase', { most });
     case 'battery':
-      return expectedDc(selected, channel, `the voltage of the battery, ${most}`);
+      return expectedDc(selected, channel, { of: 'battery', most });
     case 'control':
-      return `near 0 V or the control voltage, ${most}`;
+      return reason('expected-voltage/control-circuit', { most });
   }
 }
 
+/** What all of a DC circuit's voltage is, and the most that it may be. */
+interface Whole {
+  readonly of: 'sun' | 'turbine' | 'both' | 'battery';
+  readonly most: Quantity | null;
+}
+
 /** Of a pair with a grounded pole the one reads nothing and the other all of it; of a floating pair either may read any part. */
-function expectedDc({ placement }: Selected, { port, conductor }: WiredChannel, whole: string): string {
+function expectedDc({ placement }: Selected, { port, conductor }: WiredChannel, whole: Whole): Reason {
   const pole = poleGrounding(port, placement.subject);
-  if (pole === 'unknown')
-    return `not known, since the list grounds its sources differently: from near 0 V to ${whole}`;
-  if (pole === 'floating') return `not fixed, since no pole is grounded: from near 0 V to ${whole}`;
-  return conductor === pole ? 'near 0 V: this pole is grounded' : whole;
+  if (pole === 'unknown') return reason('expected-voltage/grounding-not-known', whole);
+  if (pole === 'floating') return reason('expected-voltage/floating-pair', whole);
+  return conductor === pole ? GROUNDED_POLE : reason('expected-voltage/whole', whole);
 }
 
 /** V to ground (line to neutral in a 3+1 part); null: not fixed; undefined: not known. */
@@ -77,9 +76,11 @@ function nominalOf(
   });
 }
 
-function expectedAc(job: JobContext, port: SitePort, conductor: Conductor, selected: Selected): string {
+function expectedAc(job: JobContext, port: SitePort, conductor: Conductor, selected: Selected): Reason {
   const nominal = nominalOf(job, port, conductor, selected);
-  if (nominal === undefined || !port.system) return 'not known';
-  if (nominal !== null) return nominal === 0 ? 'near 0 V' : `about ${figure(nominal, 'V')}`;
-  return `not fixed, since the system isn’t solidly grounded; ${figure(AC_SYSTEM_DATA[port.system].betweenConductors, 'V')} between conductors`;
+  if (nominal === undefined || !port.system) return NOT_KNOWN;
+  if (nominal === 0) return NEAR_ZERO;
+  if (nominal !== null) return reason('expected-voltage/about', { nominal: volts(nominal) });
+  const between = volts(AC_SYSTEM_DATA[port.system].betweenConductors);
+  return reason('expected-voltage/floating-system', { between });
 }

@@ -1,11 +1,12 @@
+import { reason, type Reason } from '../../model/reason.js';
 import type { PlannedProtector } from '../../model/plan.js';
+import type { Lead } from '../../model/lead.js';
 import { isNec } from '../../model/editions.js';
 import { portsOnBus } from '../../site/battery-bus.js';
-import { list } from '../../words/figures.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
-import { conductorName, groundedConductor } from './describe.js';
+import { groundedConductor, wireOf } from './describe.js';
 import { expectedVoltage, isNearZero } from './expected-voltage.js';
-import { leadGaugeOf, plannedLeads } from '../choose/planned-lead.js';
+import { leadAreaOf, leadGaugeOf, plannedLeads } from '../choose/planned-lead.js';
 import { convertersOf } from '../rate/rating-facts.js';
 import { rounded, roundedOr } from '../context/rounded.js';
 import type { PartFigures, Selected } from '../choose/select.js';
@@ -13,13 +14,19 @@ import type { JobContext } from '../context/job-context.js';
 import { thinLead } from '../choose/thin-lead.js';
 import { eachConductorOnce, type WiredChannel } from '../rate/wire.js';
 
+type Measurement = PlannedProtector['wiring']['measurements'][number];
+
+const CURRENT_NOT_KNOWN = reason('wiring-note/current-not-known');
+const NO_CHANNEL_LEFT = reason('neutral/no-channel-left');
+const ANY_VOLTAGE = reason('stop/any-voltage');
+
 /** Which housing of a placement it is, and what all of them share. */
 export interface Housing {
   readonly number: number;
   readonly of: number;
   readonly housings: readonly (readonly WiredChannel[])[];
   /** The sources to open before someone works at the place. */
-  readonly sources: readonly string[];
+  readonly sources: readonly Reason[];
 }
 
 /** How one housing is wired, what is measured before, and what its wiring note warns of. */
@@ -32,18 +39,18 @@ export function wiringOf(
 ): PlannedProtector['wiring'] {
   const { part, placement, requirement } = one;
   const leads = one.wirings[0]?.leads;
+  if (!leads) throw new Error(`a placement of ${placement.subject.tag} that is not wired`);
   const shared = placement.ports.length > 1;
   const planned = part
     ? plannedLeads(part, placement.subject.facts.lead_length?.value, job.site.basis.value, job.settings)
         .length
     : (placement.subject.facts.lead_length?.value ?? job.settings.thresholds.leadLength);
-  const byInstructions = 'by the part’s instructions';
   return {
-    groundTo: leads?.groundTo ?? '',
+    groundTo: leads.groundTo,
     sourcesToOpen: [...housing.sources],
     fedFromTwoSupplies: shared,
     measurements: eachConductorOnce(channels).map((channel) => ({
-      conductor: conductorName(channel, shared),
+      wire: wireOf(channel, shared),
       current: requirement.current ?? null,
       to: channel.to,
       expected: expectedVoltage(job, one, channel),
@@ -52,18 +59,14 @@ export function wiringOf(
     leadLengthLimit: job.settings.thresholds.leadLength,
     leadLengthPlanned: rounded(planned),
     voltsPerTenCentimetres: roundedOr(figures?.perTenCentimetres),
-    smallestLead: leads?.smallest ?? '',
+    smallestLead: leads.smallest,
     leadGauge: part ? leadGaugeOf(part) : '',
-    overcurrent: part && part.overcurrent !== '' ? part.overcurrent : byInstructions,
-    torque: part && part.torque !== '' ? part.torque : byInstructions,
-    wireRange: part && part.wireRange !== '' ? part.wireRange : byInstructions,
+    overcurrent: stated(part?.overcurrent),
+    torque: stated(part?.torque),
+    wireRange: stated(part?.wireRange),
     notes: [
-      ...(leads?.notes ?? []),
-      ...(requirement.current === undefined
-        ? [
-            'Whether alternating or direct current comes here isn’t known: the conductors stand for the most that there may be.',
-          ]
-        : []),
+      ...leads.notes,
+      ...(requirement.current === undefined ? [CURRENT_NOT_KNOWN] : []),
       ...chargeNotes(one),
       ...thinLeadNotes(job, one),
       ...groundedNotes(job, one),
@@ -73,64 +76,65 @@ export function wiringOf(
   };
 }
 
+/** What the catalogue states of a part; null: nothing, so that its instructions say it. */
+function stated(cell: string | undefined): string | null {
+  return cell === undefined || cell === '' ? null : cell;
+}
+
 /** At what to stop: beyond it the protector, or the converter on the same conductors, can't bear what stands there. */
 function stopOf(
   job: JobContext,
   one: Selected,
   channel: WiredChannel,
-): { stopAt: number | null; stopWords: string } {
+): Pick<Measurement, 'stopAt' | 'stopAtAny' | 'stopWords'> {
   const { part, requirement } = one;
-  if (isNearZero(job, one, channel))
-    return { stopAt: null, stopWords: 'any steady voltage: its ground is lost, or conductors are swapped' };
+  if (isNearZero(job, one, channel)) return { stopAt: null, stopAtAny: true, stopWords: ANY_VOLTAGE };
   const ofPart = part ? (requirement.current === 'ac' ? part.mcovAc : part.mcovDc) : requirement.mcov?.value;
   let stopAt = ofPart ?? undefined;
-  let stopWords = '';
+  let stopWords: Reason | null = null;
   for (const { tag, facts } of requirement.circuit === 'array' ? convertersOf(channel.port) : []) {
     const bears = facts.max_dc_voltage?.value;
     if (bears === undefined || (stopAt !== undefined && bears >= stopAt)) continue;
     stopAt = bears;
-    stopWords = `${tag} bears no more`;
+    stopWords = reason('stop/converter-bears', { tag });
   }
-  return { stopAt: roundedOr(stopAt), stopWords };
+  return { stopAt: roundedOr(stopAt), stopAtAny: false, stopWords };
 }
 
 /** Capacitors of a converter hold its DC terminals charged for minutes after all is open. */
-function chargeNotes({ placement, requirement }: Selected): readonly string[] {
+function chargeNotes({ placement, requirement }: Selected): readonly Reason[] {
   const found = new Set<string>();
   for (const port of placement.ports) {
     if (requirement.circuit === 'array') for (const { tag } of convertersOf(port)) found.add(tag);
     if (requirement.circuit !== 'battery') continue;
     for (const { equipment } of portsOnBus(port)) if (equipment.kind !== 'battery') found.add(equipment.tag);
   }
-  const tags = list([...found].sort(byNaturalOrder));
-  return tags === ''
-    ? []
-    : [
-        `The DC terminals of ${tags} can stay charged after every source is open: wait as the instructions say, then measure.`,
-      ];
+  const tags = [...found].sort(byNaturalOrder);
+  return tags.length === 0 ? [] : [reason('wiring-note/stay-charged', { tags })];
 }
 
-function thinLeadNotes(job: JobContext, { part, wirings }: Selected): readonly string[] {
+function thinLeadNotes(job: JobContext, { part, wirings }: Selected): readonly Reason[] {
   const thin = part && thinLead(part, job.site.basis.value, wirings);
-  return thin ? [`Earth lead of at least ${thin.least}, not the ${thin.planned} that is planned.`] : [];
+  if (!thin) return [];
+  const least: Lead = { gauge: thin.least, metal: 'copper' };
+  const area = { value: leadAreaOf(part), unit: 'mm2' } as const;
+  return [reason('wiring-note/thin-lead', { least, gauge: leadGaugeOf(part), area })];
 }
 
 /** The settings name a colour a conductor; of one that is grounded the NEC has its own. */
-function groundedNotes(job: JobContext, one: Selected): readonly string[] {
+function groundedNotes(job: JobContext, one: Selected): readonly Reason[] {
   const conductor = groundedConductor(one);
   if (conductor === undefined || !isNec(job.site.basis.value)) return [];
-  return [
-    `Conductor ${conductor} is grounded: where solidly, it is white or gray (see NEC 200.6), whatever colour stands above.`,
-  ];
+  return [reason('wiring-note/grounded-conductor', { conductor })];
 }
 
-function doublingNotes(channels: readonly WiredChannel[], shared: boolean): readonly string[] {
+function doublingNotes(channels: readonly WiredChannel[], shared: boolean): readonly Reason[] {
   return channels
     .filter((c) => c.doubled)
-    .map(
-      (c) =>
-        `Channel ${c.channel} is a second channel of ${shared ? `${c.port.name} ` : ''}${c.conductor}, since this place has more channels than conductors.`,
-    );
+    .map((c) => {
+      const wire = { ...wireOf(c, shared), doubled: false };
+      return reason('wiring-note/second-channel', { channel: c.channel, wire });
+    });
 }
 
 /** N where no channel takes it: the note says so. */
@@ -144,11 +148,9 @@ function unprotected(
     if (wiring.neutral.neutral !== 'optional' && wiring.neutral.neutral !== 'bonded') continue;
     if (housings.some((h) => h.some((c) => c.port === wiring.port && c.conductor === 'N'))) continue;
     if (!channels.some((c) => c.port === wiring.port)) continue;
-    const because =
-      wiring.neutral.neutral === 'bonded'
-        ? wiring.neutral.because
-        : 'no channel is left for it, and none is asked for';
-    found.push({ conductor: one.wirings.length > 1 ? `${wiring.port.name} N` : 'N', because });
+    const because = wiring.neutral.neutral === 'bonded' ? wiring.neutral.because : NO_CHANNEL_LEFT;
+    const port = one.wirings.length > 1 ? wiring.port.name : null;
+    found.push({ wire: { port, name: 'N', doubled: false }, because });
   }
   return found;
 }

@@ -5,7 +5,7 @@ import { byNaturalOrder } from '../../model/natural-order.js';
 import { WIRING_RULES } from '../../rules/rulebook.js';
 import { calculationsOf } from './calculations.js';
 import { enclosuresAsked } from '../choose/choose.js';
-import { colourOf, conductorName, groundingOf, positionOf, protectsWhat, systemOf } from './describe.js';
+import { colourOf, groundingOf, positionOf, protectsWhat, systemOf, wireOf } from './describe.js';
 import { indicate } from '../choose/indicate.js';
 import { portOrder } from '../context/order.js';
 import { wiringOf, type Housing } from './planned-wiring.js';
@@ -165,7 +165,7 @@ function plannedChannel(
     channelRules.add(WIRING_RULES.spareChannel.id);
   return {
     channel: channel.channel,
-    conductor: conductorName(channel, shared),
+    wire: wireOf(channel, shared),
     to: channel.to,
     colour: colourOf(job, channel),
     indicator: [...indicated.indicator],

@@ -1,8 +1,8 @@
+import { reason, type Reason } from '../../model/reason.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
 import type { Kind, PortClass } from '../../model/words.js';
 import { portsOnBus } from '../../site/battery-bus.js';
 import { ultimateSources } from '../../site/inputs.js';
-import { list } from '../../words/figures.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 
 /**
@@ -10,25 +10,23 @@ import { byNaturalOrder } from '../../model/natural-order.js';
  * converter that it belongs to, and backwards from what feeds into the same bus.
  * @returns one line a source, in natural order of tags
  */
-export function sourcesToOpen(ports: readonly SitePort[], subject: SiteEquipment): readonly string[] {
+export function sourcesToOpen(ports: readonly SitePort[], subject: SiteEquipment): readonly Reason[] {
   const walk: Walk = { found: new Set(), inputs: new Map(), crossed: new Set(), seen: new Set() };
   for (const port of ports) gather(port, walk);
   const ahead = ports.filter(isAheadOfService).map((p) => p.equipment);
   const lines = [...walk.found]
     .filter((e) => e.kind !== 'inverter-charger' || !walk.crossed.has(e))
     .sort((a, b) => byNaturalOrder(a.tag, b.tag))
-    .map((e) => (ahead.includes(e) ? aheadLine(e) : lineOf(e, walk.inputs.get(e))));
+    .map((e) =>
+      ahead.includes(e) ? reason('source/utility-ahead', { tag: e.tag }) : sourceOf(e, walk.inputs.get(e)),
+    );
   const isControl = ports.some((p) => p.cls === 'terminals');
-  return isControl ? [`Supply of the control circuit ${subject.tag}: switch it off.`, ...lines] : lines;
+  return isControl ? [reason('source/control-supply', { circuit: subject.tag }), ...lines] : lines;
 }
 
 /** True where the place is on the utility's side of the main disconnect, which then makes nothing dead there. */
 function isAheadOfService({ cls, equipment }: SitePort): boolean {
   return cls === 'service' && equipment.facts.ahead_of_disconnect?.value === true;
-}
-
-function aheadLine({ tag }: SiteEquipment): string {
-  return `Utility service ${tag}: this place is ahead of its main disconnect and stays live when that is open; only the utility can open it.`;
 }
 
 /** What one walk has met. */
@@ -122,31 +120,25 @@ function crossConverter(port: SitePort, walk: Walk): void {
   for (const other of ports) if (other !== port) gather(other, walk);
 }
 
-const AC_PORT_NAMES: { readonly [C in PortClass]?: string } = {
-  'ac-in': 'AC input',
-  'ac-in-2': 'second AC input',
-  'ac-out': 'AC output',
-};
-
-function lineOf(e: SiteEquipment, inputs: ReadonlySet<PortClass> = new Set()): string {
-  switch (e.kind) {
+function sourceOf({ kind, tag }: SiteEquipment, inputs: ReadonlySet<PortClass> = new Set()): Reason {
+  switch (kind) {
     case 'service':
-      return `Utility service ${e.tag}: open its main disconnect; ahead of it only the utility can open.`;
+      return reason('source/utility', { tag });
     case 'generator':
-      return `Generator ${e.tag}: lock it out, it may start by itself.`;
+      return reason('source/generator', { tag });
     case 'battery':
-      return `Battery ${e.tag}: open its disconnect; its own terminals stay live.`;
+      return reason('source/battery', { tag });
     case 'array':
-      return `Array ${e.tag}: open its disconnect; its conductors stay live in daylight.`;
+      return reason('source/array', { tag });
     case 'wind-turbine':
     case 'hydro-turbine':
-      return `Turbine ${e.tag}: stop it and open its disconnect; it is live while it turns.`;
+      return reason('source/turbine', { tag });
     case 'grid-tie-inverter':
     case 'ac-module-branch':
-      return `Inverter ${e.tag}: open its AC disconnect.`;
+      return reason('source/inverter', { tag });
     case 'inverter-charger':
-      return `Inverter ${e.tag}: open the disconnect of its ${list([...inputs].map((cls) => AC_PORT_NAMES[cls] ?? cls))}.`;
+      return reason('source/inverter-at', { tag, ports: [...inputs] });
     default:
-      return `${e.tag}: open its disconnect.`;
+      return reason('source/other', { tag });
   }
 }

@@ -1,8 +1,15 @@
+import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['circuit', 'grounded', 'floating', 'turbineDriven', 'sunAndWind'] as const;
+
+const OUTSIDE = reason('light-outside/array-pole');
+const SUN = reason('light/sun');
+const NIGHT = reason('light/night');
+const TURBINE = reason('light/turbine');
+const STILL = reason('light/turbine-still');
 
 export const arrayPole = {
   id: 'indicate/array-pole',
@@ -11,8 +18,7 @@ export const arrayPole = {
   sources: sources({ of: ALL, also: practice('Look in daylight: lit in the sun, dark at night.') }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
-    if (f.circuit !== 'array' || f.grounded || f.floating)
-      return { outcome: 'outside', because: 'no ungrounded pole of a grounded DC source' };
+    if (f.circuit !== 'array' || f.grounded || f.floating) return { outcome: 'outside', because: OUTSIDE };
     if (f.sunAndWind) {
       return {
         outcome: 'shows',
@@ -20,13 +26,13 @@ export const arrayPole = {
           {
             state: 'sun',
             shows: 'lit',
-            because: 'in the sun the modules give it its voltage to ground',
+            because: SUN,
             cause: 'sunlight',
           },
           {
             state: 'turning',
             shows: 'lit',
-            because: 'the turbine gives it its voltage to ground',
+            because: TURBINE,
             cause: 'turning-dc',
           },
         ],
@@ -39,13 +45,13 @@ export const arrayPole = {
           {
             state: 'turning',
             shows: 'lit',
-            because: 'the turbine gives it its voltage to ground',
+            because: TURBINE,
             cause: 'turning-dc',
           },
           {
             state: 'still',
             shows: 'dark',
-            because: 'a turbine that stands still gives no voltage: not a fault',
+            because: STILL,
             cause: 'standing-still',
           },
         ],
@@ -57,13 +63,13 @@ export const arrayPole = {
         {
           state: 'sun',
           shows: 'lit',
-          because: 'in the sun the modules give it its voltage to ground',
+          because: SUN,
           cause: 'sunlight',
         },
         {
           state: 'night',
           shows: 'dark',
-          because: 'modules give no voltage at night: look in daylight',
+          because: NIGHT,
           cause: 'no-sunlight',
         },
       ],

@@ -1,8 +1,12 @@
+import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['circuit', 'grounded', 'floating'] as const;
+
+const OUTSIDE = reason('light-outside/battery-pole');
+const BATTERY = reason('light/battery');
 
 export const batteryPole = {
   id: 'indicate/battery-pole',
@@ -11,15 +15,14 @@ export const batteryPole = {
   sources: sources({ of: ALL, also: practice('Lit always.') }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
-    if (f.circuit !== 'battery' || f.grounded || f.floating)
-      return { outcome: 'outside', because: 'no ungrounded pole of a grounded battery' };
+    if (f.circuit !== 'battery' || f.grounded || f.floating) return { outcome: 'outside', because: OUTSIDE };
     return {
       outcome: 'shows',
       indications: [
         {
           state: 'always',
           shows: 'lit',
-          because: 'the battery gives it its voltage to ground',
+          because: BATTERY,
           cause: 'battery-connected',
         },
       ],

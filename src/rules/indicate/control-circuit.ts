@@ -1,8 +1,15 @@
+import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['circuit', 'grounded', 'floating', 'groundingUnknown'] as const;
+
+const OUTSIDE = reason('light-outside/control-circuit');
+const SUPPLY = reason('light/control-supply');
+const SUPPLY_OFF = reason('light/control-supply-off');
+const NOT_KNOWN = reason('light/grounding-not-known');
+const FLOATING = reason('light/floating', { neither: 'wire' });
 
 export const controlCircuit = {
   id: 'indicate/control-circuit',
@@ -14,12 +21,11 @@ export const controlCircuit = {
   }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
-    if (f.circuit !== 'control' || f.grounded)
-      return { outcome: 'outside', because: 'no ungrounded conductor of a control circuit' };
+    if (f.circuit !== 'control' || f.grounded) return { outcome: 'outside', because: OUTSIDE };
     const off = {
       state: 'source off',
       shows: 'dark',
-      because: 'the control supply is off: not a fault',
+      because: SUPPLY_OFF,
       cause: 'de-energised',
     } as const;
     return {
@@ -29,7 +35,7 @@ export const controlCircuit = {
             {
               state: 'source on',
               shows: 'either',
-              because: `${f.groundingUnknown ? 'its grounding isn’t known' : 'neither wire is tied to ground'}: recorded at commissioning; a change from the record: call`,
+              because: f.groundingUnknown ? NOT_KNOWN : FLOATING,
               cause: 'floating',
             },
             off,
@@ -38,7 +44,7 @@ export const controlCircuit = {
             {
               state: 'source on',
               shows: 'lit',
-              because: 'the control supply gives it its voltage to ground',
+              because: SUPPLY,
               cause: 'energised',
             },
             off,

@@ -1,11 +1,15 @@
+import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['circuit', 'floating', 'groundingUnknown', 'turbineDriven', 'sunAndWind'] as const;
 
-const recorded = (unknown: boolean): string =>
-  `${unknown ? 'its grounding isn’t known' : 'neither pole is tied to ground'}: recorded at commissioning; a change from the record: call`;
+const OUTSIDE = reason('light-outside/floating-pair');
+const NOT_KNOWN = reason('light/grounding-not-known');
+const FLOATING = reason('light/floating', { neither: 'pole' });
+const NIGHT = reason('light/night');
+const STILL = reason('light/turbine-still');
 
 export const floatingPair = {
   id: 'indicate/floating-pair',
@@ -18,9 +22,9 @@ export const floatingPair = {
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (!f.floating || (f.circuit !== 'array' && f.circuit !== 'battery')) {
-      return { outcome: 'outside', because: 'no floating DC pair' };
+      return { outcome: 'outside', because: OUTSIDE };
     }
-    const because = recorded(f.groundingUnknown);
+    const because = f.groundingUnknown ? NOT_KNOWN : FLOATING;
     if (f.circuit === 'battery') {
       return {
         outcome: 'shows',
@@ -44,7 +48,7 @@ export const floatingPair = {
           {
             state: 'still',
             shows: 'dark',
-            because: 'a turbine that stands still gives no voltage: not a fault',
+            because: STILL,
             cause: 'standing-still',
           },
         ],
@@ -57,7 +61,7 @@ export const floatingPair = {
         {
           state: 'night',
           shows: 'dark',
-          because: 'modules give no voltage at night: look in daylight',
+          because: NIGHT,
           cause: 'no-sunlight',
         },
       ],

@@ -1,8 +1,15 @@
+import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['grounded', 'circuit', 'conductor'] as const;
+
+const OUTSIDE = reason('light-outside/grounded-conductor');
+const NEUTRAL = reason('light/grounded', { conductor: 'neutral' });
+const PHASE = reason('light/grounded', { conductor: 'phase' });
+const POLE = reason('light/grounded', { conductor: 'pole' });
+const DEVICE_OPEN = reason('light/ground-fault-device-open');
 
 export const groundedConductor = {
   id: 'indicate/grounded-conductor',
@@ -15,17 +22,11 @@ export const groundedConductor = {
   }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
-    if (!f.grounded) return { outcome: 'outside', because: 'this conductor isn’t grounded' };
-    const what =
-      f.conductor === 'N'
-        ? 'N of a grounded system'
-        : f.circuit === 'power'
-          ? 'the grounded phase'
-          : 'the grounded pole';
+    if (!f.grounded) return { outcome: 'outside', because: OUTSIDE };
     const dark = {
       state: 'always',
       shows: 'dark',
-      because: `${what} has no voltage to ground: normal, and this light can’t show whether the channel is used up`,
+      because: f.conductor === 'N' ? NEUTRAL : f.circuit === 'power' ? PHASE : POLE,
       cause: 'grounded-conductor',
     } as const;
     if (f.circuit !== 'array') return { outcome: 'shows', indications: [dark] };
@@ -36,8 +37,7 @@ export const groundedConductor = {
         {
           state: 'ground-fault device open',
           shows: 'either',
-          because:
-            'the pole floats once the ground-fault device has opened: if this light is ever lit, call and touch nothing',
+          because: DEVICE_OPEN,
           cause: 'ground-fault-device-open',
         },
       ],

@@ -1,8 +1,14 @@
+import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, Indication, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 
 const FACTS = ['circuit', 'grounded', 'floating', 'fedByUtility', 'fedBySource'] as const;
+
+const OUTSIDE = reason('light-outside/grounded-system-line');
+const UTILITY = reason('light/utility');
+const OWN_SOURCE = reason('light/own-source');
+const NOTHING_FEEDS = reason('light/nothing-feeds');
 
 export const groundedSystemLine = {
   id: 'indicate/grounded-system-line',
@@ -15,14 +21,14 @@ export const groundedSystemLine = {
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.circuit !== 'power' || f.grounded || f.floating) {
-      return { outcome: 'outside', because: 'no ungrounded conductor of a grounded AC system' };
+      return { outcome: 'outside', because: OUTSIDE };
     }
     const indications: Indication[] = [];
     if (f.fedByUtility) {
       indications.push({
         state: 'utility on',
         shows: 'lit',
-        because: 'the utility gives it its voltage to ground',
+        because: UTILITY,
         cause: 'energised',
       });
     }
@@ -30,14 +36,14 @@ export const groundedSystemLine = {
       indications.push({
         state: 'source on',
         shows: 'lit',
-        because: 'the inverter or generator gives it its voltage to ground',
+        because: OWN_SOURCE,
         cause: 'energised',
       });
     }
     indications.push({
       state: 'source off',
       shows: 'dark',
-      because: 'nothing feeds it: not a fault',
+      because: NOTHING_FEEDS,
       cause: 'de-energised',
     });
     return { outcome: 'shows', indications };

@@ -1,9 +1,14 @@
+import { volts } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
-import { figure } from '../../words/figures.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['indicator', 'indicatorMinVoltage', 'usualVoltage', 'grounded'] as const;
+
+const OUTSIDE = reason('light-outside/part-limit');
+const NO_INDICATOR = reason('light/no-indicator');
+const FLAG = reason('light/flag');
 
 export const partLimit = {
   id: 'indicate/part-limit',
@@ -19,7 +24,7 @@ export const partLimit = {
           {
             state: 'always',
             shows: 'dark',
-            because: 'this part has no indicator: nothing shows whether the channel is used up',
+            because: NO_INDICATOR,
             cause: 'no-indicator',
           },
         ],
@@ -32,7 +37,7 @@ export const partLimit = {
           {
             state: 'always',
             shows: 'either',
-            because: 'a flag, not a light: it needs no voltage and is read by the part’s own instructions',
+            because: FLAG,
             cause: 'flag',
           },
         ],
@@ -46,12 +51,12 @@ export const partLimit = {
           {
             state: 'always',
             shows: 'dark',
-            because: `the light of this part needs ${figure(least, 'V')}, and this conductor has about ${figure(f.usualVoltage, 'V')}: dark because of the part`,
+            because: reason('light/below-its-voltage', { needs: volts(least), has: volts(f.usualVoltage) }),
             cause: 'below-indicator-voltage',
           },
         ],
       };
     }
-    return { outcome: 'outside', because: 'the part lets its light show what the conductor does' };
+    return { outcome: 'outside', because: OUTSIDE };
   },
 } satisfies AnyIndicatorRule;

@@ -1,9 +1,14 @@
+import { volts } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
-import { figure } from '../../words/figures.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['circuit', 'frequency', 'turbineOutputKnown', 'indicatorMinVoltage'] as const;
+
+const OUTSIDE = reason('light-outside/turbine-phase');
+const NOT_STATED = reason('light/output-not-stated');
+const STILL = reason('light/turbine-still');
 
 export const turbinePhase = {
   id: 'indicate/turbine-phase',
@@ -15,16 +20,8 @@ export const turbinePhase = {
   }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
-    if (f.circuit !== 'turbine') return { outcome: 'outside', because: 'no phase of a turbine' };
-    const at =
-      f.frequency === undefined
-        ? 'at the frequency of its generator'
-        : `at the frequency of its generator, up to ${figure(f.frequency, 'Hz')}`;
-    const least = f.indicatorMinVoltage;
-    const slow =
-      least === undefined
-        ? ''
-        : `; dark while it turns too slowly for the ${figure(least, 'V')} that it needs`;
+    if (f.circuit !== 'turbine') return { outcome: 'outside', because: OUTSIDE };
+    const { frequency, indicatorMinVoltage: least } = f;
     return {
       outcome: 'shows',
       indications: [
@@ -32,19 +29,22 @@ export const turbinePhase = {
           ? {
               state: 'turning',
               shows: 'flickers',
-              because: `it flickers ${at}: normal${slow}`,
+              because: reason('light/flickers', {
+                frequency: frequency === undefined ? null : { value: frequency, unit: 'Hz' },
+                least: least === undefined ? null : volts(least),
+              }),
               cause: 'turning-alternator',
             }
           : {
               state: 'turning',
               shows: 'either',
-              because: 'whether the turbine gives alternating or direct current isn’t stated',
+              because: NOT_STATED,
               cause: 'output-unknown',
             },
         {
           state: 'still',
           shows: 'dark',
-          because: 'a turbine that stands still gives no voltage: not a fault',
+          because: STILL,
           cause: 'standing-still',
         },
       ],

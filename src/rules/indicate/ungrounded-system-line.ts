@@ -1,8 +1,13 @@
+import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['circuit', 'grounded', 'floating'] as const;
+
+const OUTSIDE = reason('light-outside/ungrounded-system-line');
+const UNGROUNDED = reason('light/ungrounded-system');
+const NOTHING_FEEDS = reason('light/nothing-feeds');
 
 export const ungroundedSystemLine = {
   id: 'indicate/ungrounded-system-line',
@@ -16,7 +21,7 @@ export const ungroundedSystemLine = {
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.circuit !== 'power' || f.grounded || !f.floating) {
-      return { outcome: 'outside', because: 'no conductor of an AC system that floats' };
+      return { outcome: 'outside', because: OUTSIDE };
     }
     return {
       outcome: 'shows',
@@ -24,14 +29,13 @@ export const ungroundedSystemLine = {
         {
           state: 'source on',
           shows: 'either',
-          because:
-            'the system isn’t tied to ground; one dark and the others brighter: a ground fault may be on the line, call',
+          because: UNGROUNDED,
           cause: 'ungrounded-system',
         },
         {
           state: 'source off',
           shows: 'dark',
-          because: 'nothing feeds it: not a fault',
+          because: NOTHING_FEEDS,
           cause: 'de-energised',
         },
       ],

@@ -1,8 +1,14 @@
+import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { ConductorsDecision, WiringFacts, WiringRule } from '../wiring-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['circuit', 'current', 'lines', 'hasNeutral', 'neutralAsked'] as const;
+
+const BOTH_POLES = reason('conductors/both-poles');
+const CONTROL_WIRES = reason('conductors/control-wires');
+const LINES = reason('conductors/lines');
+const LINES_AND_NEUTRAL = reason('conductors/lines-and-neutral');
 
 export const conductors = {
   id: 'wire/conductors',
@@ -20,14 +26,14 @@ export const conductors = {
     if (f.current === 'dc') {
       return {
         conductors: ['positive', 'negative'],
-        because: 'both poles, since a grounded pole floats once its ground-fault device or its bond opens',
+        because: BOTH_POLES,
       };
     }
     if (f.circuit === 'control') {
-      return { conductors: ['L1', 'N'], because: 'both wires of an AC control circuit' };
+      return { conductors: ['L1', 'N'], because: CONTROL_WIRES };
     }
     return f.neutralAsked && f.hasNeutral
-      ? { conductors: [...f.lines, 'N'], because: 'every line, and N' }
-      : { conductors: f.lines, because: 'every ungrounded conductor, and a grounded phase like the others' };
+      ? { conductors: [...f.lines, 'N'], because: LINES_AND_NEUTRAL }
+      : { conductors: f.lines, because: LINES };
   },
 } satisfies WiringRule<WiringFacts, ConductorsDecision>;

@@ -1,4 +1,6 @@
 import { IEC_60364_5_53_2019_534_4_10, NEC_2023_242_28 } from '../../electrical/lead-size.js';
+import { reason, type Reason } from '../../model/reason.js';
+import type { Lead } from '../../model/lead.js';
 import type { Given } from '../../model/rule.js';
 import { isNec } from '../../model/editions.js';
 import type { LeadsDecision, WiringFacts, WiringRule } from '../wiring-facts.js';
@@ -6,6 +8,29 @@ import { NEC, practice, sources } from '../sources.js';
 
 const FACTS = ['basis', 'circuit', 'atService', 'classOneAsked'] as const;
 type Facts = Given<WiringFacts, typeof FACTS>;
+
+const BONDED_BAR = reason('ground-lead/bonded-bar');
+const GROUND_BAR = reason('ground-lead/equipment-ground-bar');
+const GROUND_TERMINAL = reason('ground-lead/equipment-ground-terminal');
+const MAIN_TERMINAL = reason('ground-lead/main-earthing-terminal');
+const EARTH_BAR = reason('ground-lead/protective-earth-bar');
+const EARTH_TERMINAL = reason('ground-lead/protective-earth-terminal');
+const NOTES = [reason('leads/short'), reason('leads/insulation-test')];
+
+const copper = (gauge: string): Lead => ({ gauge, metal: 'copper' });
+const { T1, T2 } = IEC_60364_5_53_2019_534_4_10;
+const OF_T1 = { earth: copper(T1.earth), live: copper(T1.live) };
+const CLASS_ONE_LEADS = reason('smallest-lead/earth-and-live', OF_T1);
+const LEADS_BY_CLASS = reason('smallest-lead/by-class', {
+  earth: copper(T2.earth),
+  live: copper(T2.live),
+  earthOfT1: OF_T1.earth,
+  liveOfT1: OF_T1.live,
+});
+const NEC_LEADS = reason('smallest-lead/metals', {
+  copper: copper(NEC_2023_242_28.live),
+  aluminium: { gauge: NEC_2023_242_28.aluminum, metal: 'aluminium' },
+});
 
 export const leads = {
   id: 'wire/leads',
@@ -32,37 +57,23 @@ export const leads = {
     return {
       groundTo: isNec(f.basis) ? groundBar(f) : earthBar(f),
       smallest: smallestOf(f),
-      notes: [
-        'Leads short, straight and tied together; no coils, no needless bends.',
-        'Disconnect the protector before an insulation test, and connect it again after.',
-      ],
+      notes: NOTES,
     };
   },
 } satisfies WiringRule<WiringFacts, LeadsDecision>;
 
-function groundBar(f: Facts): string {
-  if (f.atService) return 'the bonded bar of the service equipment';
-  return f.circuit === 'power'
-    ? 'the equipment-ground bar of this enclosure, not its neutral bar and not a rod of its own'
-    : 'the equipment-ground bar or terminal of this enclosure, not a rod of its own that isn’t bonded';
+function groundBar(f: Facts): Reason {
+  if (f.atService) return BONDED_BAR;
+  return f.circuit === 'power' ? GROUND_BAR : GROUND_TERMINAL;
 }
 
 /** IEC: at a service of a TT or IT system neutral and earth aren't joined, so that no bar there is a bonded one. */
-function earthBar(f: Facts): string {
-  if (f.atService)
-    return 'the main earthing terminal or the protective earth bar of the service equipment, not its neutral bar';
-  return f.circuit === 'power'
-    ? 'the protective earth bar of this enclosure, not its neutral bar and not an electrode of its own'
-    : 'the protective earth bar or terminal of this enclosure, not an electrode of its own that isn’t bonded';
+function earthBar(f: Facts): Reason {
+  if (f.atService) return MAIN_TERMINAL;
+  return f.circuit === 'power' ? EARTH_BAR : EARTH_TERMINAL;
 }
 
-function smallestOf(f: Facts): string {
-  if (isNec(f.basis)) {
-    const { live, aluminum } = NEC_2023_242_28;
-    return `${live} copper or ${aluminum} aluminium`;
-  }
-  const { T1, T2 } = IEC_60364_5_53_2019_534_4_10;
-  return f.classOneAsked
-    ? `earth lead ${T1.earth}, live leads ${T1.live} (values from memory)`
-    : `earth lead ${T2.earth}, live leads ${T2.live}; of a class T1 part ${T1.earth} and ${T1.live} (values from memory)`;
+function smallestOf(f: Facts): Reason {
+  if (isNec(f.basis)) return NEC_LEADS;
+  return f.classOneAsked ? CLASS_ONE_LEADS : LEADS_BY_CLASS;
 }

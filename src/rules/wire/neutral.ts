@@ -1,3 +1,4 @@
+import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { NeutralDecision, WiringFacts, WiringRule } from '../wiring-facts.js';
 import { NEC, practice, sources } from '../sources.js';
@@ -12,6 +13,15 @@ const FACTS = [
   'atService',
   'bondedHere',
 ] as const;
+
+const NO_NEUTRAL = reason('neutral/not-in-circuit');
+const UNGROUNDED = reason('neutral/ungrounded-system');
+const TT = reason('neutral/system-tt');
+const IT = reason('neutral/system-it');
+const LINKED = reason('neutral/linked-at-service');
+const AWAY = reason('neutral/away-from-link');
+const BONDED = reason('neutral/bonded-here');
+const SPARE = reason('neutral/spare-channel');
 
 export const neutral = {
   id: 'wire/neutral',
@@ -33,23 +43,21 @@ export const neutral = {
   facts: FACTS,
   decide(f: Given<WiringFacts, typeof FACTS>): NeutralDecision {
     if (f.current === 'dc' || f.circuit !== 'power' || !f.hasNeutral) {
-      return { neutral: 'none', because: 'this circuit has no neutral' };
+      return { neutral: 'none', because: NO_NEUTRAL };
     }
-    if (f.grounding === 'none')
-      return { neutral: 'asked', because: 'the system is ungrounded, so N floats like the lines' };
+    if (f.grounding === 'none') return { neutral: 'asked', because: UNGROUNDED };
     if (f.basis === 'iec') {
-      if (f.earthing === 'TT')
-        return { neutral: 'asked', because: 'in a TT system lines go to N and N goes to ground' };
-      if (f.earthing === 'IT') return { neutral: 'asked', because: 'in an IT system N floats' };
+      if (f.earthing === 'TT') return { neutral: 'asked', because: TT };
+      if (f.earthing === 'IT') return { neutral: 'asked', because: IT };
       return f.atService && f.bondedHere
-        ? { neutral: 'bonded', because: 'N is linked to ground at this service' }
-        : { neutral: 'asked', because: 'in a TN system N is protected away from its link to ground' };
+        ? { neutral: 'bonded', because: LINKED }
+        : { neutral: 'asked', because: AWAY };
     }
     return f.bondedHere
-      ? { neutral: 'bonded', because: 'N is bonded to ground here' }
+      ? { neutral: 'bonded', because: BONDED }
       : {
           neutral: 'optional',
-          because: 'N isn’t bonded to ground here: a spare channel takes it, none is asked for it',
+          because: SPARE,
         };
   },
 } satisfies WiringRule<WiringFacts, NeutralDecision>;

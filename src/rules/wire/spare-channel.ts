@@ -1,4 +1,5 @@
 import type { Conductor } from '../../model/words.js';
+import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { SpareDecision, WiringFacts, WiringRule } from '../wiring-facts.js';
 import { ALL, practice, sources } from '../sources.js';
@@ -14,6 +15,11 @@ const FACTS = [
   'threePlusOne',
 ] as const;
 
+const DIRECT_CURRENT = reason('spare-channel/direct-current');
+const THREE_PLUS_ONE = reason('spare-channel/three-plus-one');
+const TAKES_NEUTRAL = reason('spare-channel/takes-neutral');
+const DOUBLES_LINE = reason('spare-channel/doubles-line');
+
 export const spareChannel = {
   id: 'wire/spare-channel',
   title: 'What a spare channel is wired to',
@@ -26,8 +32,8 @@ export const spareChannel = {
   }),
   facts: FACTS,
   decide(f: Given<WiringFacts, typeof FACTS>): SpareDecision {
-    if (f.current === 'dc') return { uses: [], because: 'DC never doubles' };
-    if (f.threePlusOne) return { uses: [], because: 'in a 3+1 part each channel has its own conductor' };
+    if (f.current === 'dc') return { uses: [], because: DIRECT_CURRENT };
+    if (f.threePlusOne) return { uses: [], because: THREE_PLUS_ONE };
     const uses: { conductor: Conductor; doubled: boolean }[] = [];
     if (f.circuit === 'power' && f.hasNeutral && !f.neutralAsked && !f.bondedHere) {
       uses.push({ conductor: 'N', doubled: false });
@@ -39,10 +45,7 @@ export const spareChannel = {
     }
     return {
       uses,
-      because:
-        uses[0]?.doubled === false
-          ? 'N isn’t bonded to ground here, so a spare channel takes it'
-          : 'a spare channel doubles a line',
+      because: uses[0]?.doubled === false ? TAKES_NEUTRAL : DOUBLES_LINE,
     };
   },
 } satisfies WiringRule<WiringFacts, SpareDecision>;

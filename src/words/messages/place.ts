@@ -1,6 +1,13 @@
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import { list, quantity } from '../figures.js';
+import { say } from '../reasons/say.js';
 import { says } from '../message-kit.js';
+
+/** The rows that a default stands in for; none: the job itself. */
+function namedRows({ rows, more }: { readonly rows: readonly string[]; readonly more: number }): string {
+  if (rows.length === 0) return '';
+  return ` for ${rows.join(', ')}${more === 0 ? '' : ` and ${more} more`}`;
+}
 
 /** Words of the messages of model/messages/place.ts. */
 export const PLACE_WORDS = [
@@ -14,7 +21,7 @@ export const PLACE_WORDS = [
   says(PLACE_MESSAGES.defaultsUsed, {
     title: 'A default stands in for a fact that the list does not state',
     message: (p) =>
-      `${p.field} isn't stated${p.rows === '' ? '' : ` for ${p.rows}`}: taken as ${p.value}${p.why === '' ? '' : `, which ${p.why}`}.`,
+      `${p.field} isn't stated${namedRows(p)}: taken as ${typeof p.value === 'string' ? p.value : say(p.value)}${p.why === null ? '' : `, which ${say(p.why)}`}.`,
     expected: (p) => `${p.field} on the list`,
     hint: 'State it, or confirm.',
   }),

@@ -2,6 +2,7 @@ import type { Reasons } from '../../../model/reasons/reasons.js';
 import type { Sayings } from '../sayings.js';
 import { CHOOSE } from './choose.js';
 import { EXPOSURE } from './exposure.js';
+import { DEFAULTS } from './defaults.js';
 import { MAKE } from './make.js';
 import { PLACE } from './place.js';
 import { PLACE_SUPPLY } from './place-supply.js';
@@ -18,6 +19,7 @@ export const ENGLISH: Sayings<Reasons> = {
   ...CHOOSE,
   ...WIRE,
   ...MAKE,
+  ...DEFAULTS,
   ...STANDING,
   'earlier/as-written': ({ text }) => text,
 };

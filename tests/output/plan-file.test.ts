@@ -1,0 +1,108 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import type { Plan, PlannedProtector } from '../../src/model/plan.js';
+import { wireOf } from '../../src/output/earlier-protector.js';
+import { planJson, readPlan } from '../../src/output/plan-file.js';
+import { conductorText } from '../../src/words/conductors.js';
+import { channel, lamp, plan, protector } from '../documents/fixtures/builder.js';
+
+const GOLDEN = new URL('../golden/', import.meta.url);
+const texts = readdirSync(GOLDEN)
+  .filter((name) => name.endsWith('.json'))
+  .map((name) => ({ name, text: readFileSync(new URL(name, GOLDEN), 'utf8') }));
+
+type Json = Readonly<Record<string, unknown>>;
+const isObject = (value: unknown): value is Json =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** What stands beside the texts of a plan of this version, and in none of version 1. */
+const ADDED = new Set(['code', 'values', 'wire', 'systemCode', 'groundingCode', 'stopAtAny']);
+
+/** A plan as version 1 had it: texts alone; items and clauses aside, which have codes of their own. */
+function asVersionOne(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(asVersionOne);
+  if (!isObject(value)) return value;
+  if ('text' in value && 'code' in value && 'values' in value) return value['text'];
+  const kept = Object.entries(value).filter(([key]) => !ADDED.has(key));
+  return Object.fromEntries(kept.map(([key, inner]) => [key, asVersionOne(inner)]));
+}
+
+function versionOne(text: string): Json {
+  return { ...(asVersionOne(JSON.parse(text)) as Json), version: 1, openItems: [] };
+}
+
+function readOf(json: unknown): Plan {
+  const read = readPlan(json);
+  if (!read) throw new Error('not a plan');
+  return read.plan;
+}
+
+/** What a protector says as data, beyond sentences. */
+const dataOf = (p: PlannedProtector): object => ({
+  tag: p.tag,
+  system: p.system,
+  grounding: p.grounding,
+  wires: p.channels.map((c) => c.wire),
+  measured: p.wiring.measurements.map((m) => [m.wire, m.to, m.stopAt, m.stopAtAny, m.stopWords === null]),
+  unprotected: p.wiring.unprotected.map((u) => u.wire),
+  stated: [p.wiring.overcurrent, p.wiring.torque, p.wiring.wireRange],
+});
+
+describe('plan.json', () => {
+  it.each(texts)('$name: read and written again it is the same, byte for byte', ({ text }) => {
+    expect(texts.length).toBeGreaterThan(4);
+    expect(planJson(readOf(JSON.parse(text)))).toBe(text);
+  });
+
+  it.each(texts)('$name as version 1: its texts give the same data', ({ text }) => {
+    const now = readOf(JSON.parse(text));
+    const earlier = readPlan(versionOne(text));
+    expect(earlier?.version).toBe(1);
+    expect(earlier?.plan.protectors.map(dataOf)).toEqual(now.protectors.map(dataOf));
+    expect(now.protectors.length).toBeGreaterThan(0);
+  });
+});
+
+describe('a conductor of version 1', () => {
+  it.each([
+    ['positive', { port: null, name: 'positive', doubled: false }],
+    ['L1 (doubled)', { port: null, name: 'L1', doubled: true }],
+    ['ac-in-2 L2', { port: 'ac-in-2', name: 'L2', doubled: false }],
+    ['ac-out N (doubled)', { port: 'ac-out', name: 'N', doubled: true }],
+  ] as const)('%s', (text, wire) => {
+    expect(wireOf(text)).toEqual(wire);
+    expect(conductorText(wire)).toBe(text);
+  });
+
+  it.each(['', 'L4', 'L1 doubled', 'a b L1'])('%j is none: such a plan is not read', (conductor) => {
+    expect(wireOf(conductor)).toBeUndefined();
+    const text = planJson(plan({ protectors: [protector({ tag: 'P-1', ports: [] })] }));
+    const json = versionOne(text.replaceAll('"conductor": "positive"', `"conductor": "${conductor}"`));
+    expect(readPlan(json)).toBeUndefined();
+    expect(readPlan(versionOne(text))).toBeDefined();
+  });
+});
+
+describe('the grounding of a control circuit in a plan of version 1, told by its lights alone', () => {
+  const dark = lamp('always', 'dark', 'grounded-conductor', 'no voltage to ground');
+  const lit = lamp('source on', 'lit', 'energised', 'the control supply gives it its voltage');
+  const either = (because: string): typeof lit => lamp('source on', 'either', 'floating', because);
+
+  it.each([
+    ['a grounded pole', 'negative', dark, 'negative'],
+    ['the other pole', 'positive', dark, 'positive'],
+    ['N', 'N', dark, 'neutral'],
+    ['lit', 'N', lit, 'not-known'],
+    ['floating', 'negative', either('neither wire is tied to ground: recorded'), 'floating'],
+    ['not known', 'negative', either('its grounding isn’t known: recorded'), 'not-known'],
+    ['not known, another apostrophe', 'negative', either("its grounding isn't known: recorded"), 'not-known'],
+  ])('%s', (_, conductor, light, grounding) => {
+    const one = protector({
+      tag: 'P-1',
+      ports: [{ equipment: 'CTL', port: 'terminals' }],
+      channels: [channel(1, 'L1', 'red', [lit]), channel(2, conductor, 'black', [light])],
+    });
+    const json = versionOne(planJson(plan({ protectors: [one] })));
+    expect(readOf(json).protectors[0]?.grounding).toBe(grounding);
+  });
+});
