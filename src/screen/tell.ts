@@ -1,6 +1,6 @@
-import { told } from '../words/messages/told.js';
+import { isUnsaid, told } from '../words/messages/told.js';
 import type { JobItem, Note, OpenItem } from '../model/message.js';
-import type { Severity } from '../model/words.js';
+import { SEVERITIES } from '../model/words.js';
 import { counted, printable, textTable } from './text-table.js';
 
 /** What the table of a batch shows of one job. */
@@ -16,8 +16,6 @@ export interface JobLine {
 
 /** Items of one kind that a screen shows for one column of a file before it counts the rest. */
 const MOST_OF_A_KIND = 5;
-
-const SEVERITY_ORDER: readonly Severity[] = ['conflict', 'missing', 'confirm'];
 
 /** `file:line:column`, as far as it is known; standard input by name. */
 export function placeText(place: {
@@ -52,8 +50,8 @@ export function itemText(item: OpenItem, more = ''): string {
 
 function detail(note: Note): string {
   const { found: was, expected: wanted, hint } = told(note);
-  const found = was === '' ? '' : `found ${JSON.stringify(printable(was, 80))}`;
-  const expected = wanted === '' ? '' : `expected ${printable(wanted)}`;
+  const found = isUnsaid(was) ? '' : `found ${JSON.stringify(printable(was, 80))}`;
+  const expected = isUnsaid(wanted) ? '' : `expected ${printable(wanted)}`;
   const both = [found, expected].filter((s) => s !== '').join(', ');
   const facts = both === '' ? '' : `  ${both}\n`;
   return `${facts}  ${printable(hint)} (${note.who})\n`;
@@ -79,7 +77,7 @@ export function itemsText(
 ): string {
   const shown = items.filter((i) => all || i.job === '' || i.item.severity !== 'confirm');
   const out: string[] = [];
-  for (const severity of SEVERITY_ORDER) {
+  for (const severity of SEVERITIES) {
     const groups = grouped(shown.filter((i) => i.item.severity === severity));
     const used = new Map<string, number>();
     const uncounted = new Map<string, { code: string; file: string; column: string; count: number }>();

@@ -1,3 +1,4 @@
+import { itemKey } from '../../model/message.js';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { volts } from '../parts/figures.js';
 import { partText, portsText } from '../parts/schedule.js';
@@ -24,10 +25,6 @@ function protectorChanges(before: PlannedProtector, now: PlannedProtector): stri
     ],
   ];
   return pairs.filter(([, a, b]) => a !== b).map(([what, a, b]) => `${now.tag}: ${what} was ${a}, is ${b}.`);
-}
-
-function itemKey(item: Plan['openItems'][number]): string {
-  return JSON.stringify([item.code, item.equipment, item.values]);
 }
 
 /**
