@@ -1,3 +1,4 @@
+import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
 import type { z } from 'zod';
 import type { Plan, PlannedChannel, PlannedProtector } from '../../model/plan.js';
@@ -6,7 +7,8 @@ import { isNec } from '../../model/words.js';
 import type { Basis } from '../../model/words.js';
 import type { Sheet } from '../parts/css.js';
 import { housingDrawing } from '../drawing/housing.js';
-import { notKnown, plainNumber, shortLength, volts } from '../parts/figures.js';
+import { leadLength } from '../../words/lengths.js';
+import { notKnown, plainNumber, volts } from '../parts/figures.js';
 import { boxCautions } from '../parts/cautions.js';
 import { noteDensity } from './note-height.js';
 import type { LightRowSchema, WiringNote } from './wiring-note-view.js';
@@ -26,7 +28,7 @@ export function lightRows(
   for (const { channel, conductor, indicator } of channels) {
     for (const { state, shows, because: why, cause } of indicator) {
       const because = cause === 'flag' && flagWords !== '' ? `${say(why)}: ${flagWords}` : say(why);
-      const key = [state, shows, because].join('\n');
+      const key = JSON.stringify([state, shows, cause === 'flag', reasonKey(why)]);
       const row = rows.get(key);
       rows.set(key, {
         channel: row === undefined ? String(channel) : `${row.channel}, ${channel}`,
@@ -84,7 +86,7 @@ function leadRows(protector: PlannedProtector, basis: Basis): WiringNote['leads'
   return inPairs([
     {
       what: 'Lead as planned',
-      value: `${shortLength(wiring.leadLengthPlanned, basis)}, ${or(wiring.leadGauge)}`,
+      value: `${leadLength(wiring.leadLengthPlanned, basis)}, ${or(wiring.leadGauge)}`,
     },
     { what: 'Smallest lead', value: `${or(wiring.smallestLead)}; and of the wire range of the part` },
     { what: 'Overcurrent protection', value: or(wiring.overcurrent) },

@@ -70,17 +70,19 @@ function broken(word: string, width: number, size: number, bold: boolean): strin
  * Text on lines no wider than `width`: broken at blanks, and inside a word only where the word alone is wider.
  * @param text any text without line breaks
  * @param width of a line, in the unit of `size`
+ * @param before stands in front of the first line, which leaves room for it
  */
-export function wrapped(text: string, width: number, size: number, bold = false): string[] {
+export function wrapped(text: string, width: number, size: number, bold = false, before = ''): string[] {
   const lines: string[] = [];
   let current = '';
   for (const word of text.split(/\s+/).filter((w) => w !== '')) {
     const longer = current === '' ? word : `${current} ${word}`;
-    if (textWidth(longer, size, bold) <= width) {
+    const led = lines.length === 0 ? `${before}${longer}` : longer;
+    if (textWidth(led, size, bold) <= width) {
       current = longer;
       continue;
     }
-    if (current !== '') lines.push(current);
+    if (current !== '' || (lines.length === 0 && before !== '')) lines.push(current);
     const pieces = textWidth(word, size, bold) <= width ? [word] : broken(word, width, size, bold);
     lines.push(...pieces.slice(0, -1));
     current = pieces.at(-1) ?? '';

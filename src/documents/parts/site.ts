@@ -1,7 +1,8 @@
 import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
-import { notKnown, quantity, runLength } from './figures.js';
+import { runLength } from '../../words/lengths.js';
+import { notKnown, quantity } from './figures.js';
 import { whereText } from './open-items.js';
 
 type StatedFact = Plan['facts'][number];

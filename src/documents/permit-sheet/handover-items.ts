@@ -1,3 +1,4 @@
+import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Plan, PlannedEquipment, PlannedProtector } from '../../model/plan.js';
@@ -49,10 +50,13 @@ export function groundingItems(plan: Plan): Item[] {
 /** What IEC 62446-1 cl. 4.3.5 (value from memory) asks a handover to name besides the schedule. */
 export function handoverItems(plan: Plan): Item[] {
   const lightning = plan.facts.find((f) => f.field === 'lightning_protection');
-  const ground = new Map<string, string[]>();
-  for (const p of plan.protectors) {
-    const value = `${say(p.wiring.groundTo)}; lead ${p.wiring.leadGauge || 'by the part'}`;
-    ground.set(value, [...(ground.get(value) ?? []), p.tag]);
+  const ground = new Map<string, { value: string; tags: string[] }>();
+  for (const { tag, wiring } of plan.protectors) {
+    const key = JSON.stringify([reasonKey(wiring.groundTo), wiring.leadGauge]);
+    const value = `${say(wiring.groundTo)}; lead ${wiring.leadGauge || 'by the part'}`;
+    const of = ground.get(key) ?? { value, tags: [] };
+    of.tags.push(tag);
+    ground.set(key, of);
   }
   return [
     {
@@ -65,7 +69,7 @@ export function handoverItems(plan: Plan): Item[] {
       value:
         ground.size === 0
           ? 'none'
-          : [...ground].map(([value, tags]) => `${tags.join(', ')}: ${value}`).join('. '),
+          : [...ground.values()].map(({ value, tags }) => `${tags.join(', ')}: ${value}`).join('. '),
       toFillIn: false,
     },
     {
