@@ -6,8 +6,8 @@ import { z } from 'zod';
 import { loadTemplates } from '../documents/parts/templates.js';
 import type { ReportLine } from '../output/tables.js';
 import { gapsOf, gapText } from '../screen/gaps.js';
-import { counted } from '../screen/text-table.js';
-import { placeText } from '../screen/tell.js';
+import { counted, printable } from '../screen/text-table.js';
+import { placeText } from '../words/origin.js';
 import type { Sentence } from '../model/sentence.js';
 import { byGravity, WHOS } from '../model/words.js';
 
@@ -182,7 +182,7 @@ function groupsOf(items: readonly JobItem[]): ReportPage['groups'] {
         items: rows.map(({ first: { item }, jobs }) => ({
           severity: item.severity,
           jobs: jobsText(jobs),
-          place: jobs.length > 1 ? '' : placeText(item),
+          place: jobs.length > 1 ? '' : printable(placeText(item)),
           message: told(item).message,
           code: item.code,
           hint: told(item).hint,

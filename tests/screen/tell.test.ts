@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { OpenItem, JobItem } from '../../src/model/message.js';
 import { printable, textTable } from '../../src/screen/text-table.js';
-import { batchTable, draftsText, itemsText, placeText } from '../../src/screen/tell.js';
+import { batchTable, draftsText, itemsText } from '../../src/screen/tell.js';
 
 type Some = Partial<OpenItem> & { readonly message?: string };
 const item = ({ message = 'The run from ARR to INV has no length.', ...more }: Some = {}): OpenItem => ({
@@ -48,14 +48,6 @@ describe('textTable', () => {
       ],
     );
     expect(table).toBe('job      n\n------  --\nA        1\nLONGER  12\n');
-  });
-});
-
-describe('placeText', () => {
-  it('names file, line and column as far as they are known', () => {
-    expect(placeText({ file: 'a.csv', line: 3, column: 'run length' })).toBe('a.csv:3:run length');
-    expect(placeText({ file: '-', line: 3, column: '' })).toBe('standard input:3');
-    expect(placeText({ file: '', line: 0, column: '' })).toBe('');
   });
 });
 

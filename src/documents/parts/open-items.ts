@@ -1,4 +1,5 @@
 import { isUnsaid, told } from '../../words/messages/told.js';
+import { placeText } from '../../words/origin.js';
 import { z } from 'zod';
 import type { Plan, PlanItem } from '../../model/plan.js';
 import { byGravity, WHOS } from '../../model/words.js';
@@ -38,17 +39,6 @@ const SEVERITY_TEXT: { readonly [S in Severity]: string } = {
   confirm: 'to confirm',
 };
 
-/** `jobs.csv, line 4, column run_length`. */
-export function whereText(item: { file: string; line: number; column: string }): string {
-  if (item.file === '') return 'no file';
-  const file = item.file === '-' ? 'standard input' : item.file;
-  return [
-    file,
-    ...(item.line > 0 ? [`line ${item.line}`] : []),
-    ...(item.column === '' ? [] : [`column ${item.column}`]),
-  ].join(', ');
-}
-
 /** One open item as its table prints it. */
 export function openItemView(item: PlanItem): z.infer<typeof OpenItemViewSchema> {
   const { message, found, expected, hint } = told(item);
@@ -60,7 +50,7 @@ export function openItemView(item: PlanItem): z.infer<typeof OpenItemViewSchema>
     found: isUnsaid(found) ? 'nothing' : found,
     expected,
     hint,
-    where: whereText(item),
+    where: placeText(item) || 'no file',
   };
 }
 
