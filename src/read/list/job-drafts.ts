@@ -1,4 +1,4 @@
-import { lineOf, type Stated } from '../../model/fact.js';
+import { lineOf, type Fact, type Stated } from '../../model/fact.js';
 import type { Field, JobFacts, JobField, JobList, ListRow, Sheet } from '../../model/list.js';
 import type { OpenItem } from '../../model/message.js';
 import { itemAt, note } from '../../model/message.js';
