@@ -67,7 +67,7 @@ describe('itemsText', () => {
     const kind = of('A', { line: 20, column: 'kind', message: 'The kind can’t be understood.' });
     const text = itemsText([...filled, kind], false);
     expect(text).toContain('The kind can’t be understood.');
-    expect(text).toContain('and 4 more of fact/run-length in a.csv:run_length');
+    expect(text).toContain('and 4 more of fact/run-length in a.csv, run_length');
   });
   it('says the same gap of several jobs once, with their number', () => {
     const message = 'No part in your catalogue is listed for ungrounded systems.';
