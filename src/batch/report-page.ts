@@ -6,9 +6,10 @@ import { z } from 'zod';
 import { loadTemplates } from '../documents/parts/templates.js';
 import type { ReportLine } from '../output/tables.js';
 import { gapsOf, gapText } from '../screen/gaps.js';
-import { counted } from '../screen/text-table.js';
-import { placeText } from '../screen/tell.js';
-import { WHOS } from '../model/words.js';
+import { counted, printable } from '../screen/text-table.js';
+import { placeText } from '../words/origin.js';
+import type { Sentence } from '../model/sentence.js';
+import { byGravity, WHOS } from '../model/words.js';
 
 const count = z.object({ value: z.string(), count: z.number() });
 
@@ -123,7 +124,7 @@ function pageView(
   const tally = (values: readonly string[], of: (line: ReportLine) => string) =>
     values.map((value) => ({ value, count: lines.filter((line) => of(line) === value).length }));
   const statuses = tally(['complete', 'draft', 'failed'], (line) => line.status);
-  const blocking = new Map<string, string[]>();
+  const blocking = new Map<string, Sentence[]>();
   for (const { job, item } of items) {
     if (item.severity !== 'confirm') blocking.set(job, [...(blocking.get(job) ?? []), told(item).message]);
   }
@@ -155,7 +156,7 @@ function pageView(
   };
 }
 
-function firstOf(messages: readonly string[]): string[] {
+function firstOf(messages: readonly Sentence[]): string[] {
   const more = messages.length - MOST;
   return more > 0 ? [...messages.slice(0, MOST), `and ${more} more: see open-items.csv`] : [...messages];
 }
@@ -172,10 +173,7 @@ function groupsOf(items: readonly JobItem[]): ReportPage['groups'] {
       if (known) known.jobs.push(one.job);
       else shared.set(key, { first: one, jobs: [one.job] });
     }
-    const order = ['conflict', 'missing', 'confirm'];
-    const rows = [...shared.values()].sort(
-      (a, b) => order.indexOf(a.first.item.severity) - order.indexOf(b.first.item.severity),
-    );
+    const rows = [...shared.values()].sort((a, b) => byGravity(a.first.item.severity, b.first.item.severity));
     return [
       {
         who,
@@ -184,7 +182,7 @@ function groupsOf(items: readonly JobItem[]): ReportPage['groups'] {
         items: rows.map(({ first: { item }, jobs }) => ({
           severity: item.severity,
           jobs: jobsText(jobs),
-          place: jobs.length > 1 ? '' : placeText(item),
+          place: jobs.length > 1 ? '' : printable(placeText(item)),
           message: told(item).message,
           code: item.code,
           hint: told(item).hint,

@@ -21,6 +21,13 @@ export type Origin =
   | { readonly from: 'rule'; readonly id: string }
   | { readonly from: 'published'; readonly source: string };
 
+/** The line that a value comes from; no file where it comes from none. */
+export function lineOf(origin: Origin): Place {
+  return 'line' in origin
+    ? { file: origin.file, line: origin.line, column: '' }
+    : { file: '', line: 0, column: '' };
+}
+
 /** A value that someone stated (or a default that stands in for it), with the cell as typed. */
 export interface Fact<T> {
   readonly value: T;

@@ -59,6 +59,15 @@ export interface JobItem {
   readonly item: OpenItem;
 }
 
+/** What tells one item from another, wherever its row stands. */
+export function itemKey({
+  code,
+  equipment,
+  values,
+}: Pick<OpenItem, 'code' | 'equipment' | 'values'>): string {
+  return JSON.stringify([code, equipment, values]);
+}
+
 /** Who can supply it; a kind that leaves it open has it among its values. */
 function whoOf<P extends object>(kind: MessageKind<P>, values: P): Who {
   if (kind.who !== 'given') return kind.who;

@@ -78,8 +78,14 @@ export type Strength = (typeof STRENGTHS)[number];
 export const STANDINGS = ['met', 'not met', 'to confirm', 'open', 'does not apply'] as const;
 export type Standing = (typeof STANDINGS)[number];
 
-export const SEVERITIES = ['missing', 'conflict', 'confirm'] as const;
+/** Gravest first: in this order items are listed everywhere. */
+export const SEVERITIES = ['conflict', 'missing', 'confirm'] as const;
 export type Severity = (typeof SEVERITIES)[number];
+
+/** Compares for a sort that lists the gravest first. */
+export function byGravity(a: Severity, b: Severity): number {
+  return SEVERITIES.indexOf(a) - SEVERITIES.indexOf(b);
+}
 
 export const WHOS = ['office', 'designer', 'installer', 'owner', 'utility', 'maker'] as const;
 /** Who can supply a fact. */

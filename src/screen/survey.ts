@@ -1,4 +1,5 @@
-import { length } from '../words/figures.js';
+import type { Basis } from '../model/editions.js';
+import { runLength } from '../words/lengths.js';
 import { counted, printable, textTable } from './text-table.js';
 
 /** A port as the screen names it. */
@@ -10,7 +11,7 @@ interface PortTold {
 /** The survey of a job, as far as the screen shows it. */
 export interface SurveyTold {
   readonly job: string;
-  readonly basis: { readonly value: string; readonly byDefault: boolean };
+  readonly basis: { readonly value: Basis; readonly byDefault: boolean };
   readonly equipments: readonly {
     readonly tag: string;
     readonly kind: string;
@@ -69,7 +70,7 @@ export function surveyText(survey: SurveyTold): string {
           runs.map((r) => [
             port(r.from),
             port(r.to),
-            r.length === undefined ? 'not stated' : length(r.length),
+            r.length === undefined ? 'not stated' : runLength(r.length, basis.value),
             r.carries,
             [r.outdoors ? 'outdoors' : '', r.betweenBuildings ? 'between buildings' : '']
               .filter((s) => s !== '')

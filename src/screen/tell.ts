@@ -1,6 +1,7 @@
-import { told } from '../words/messages/told.js';
+import { isUnsaid, told } from '../words/messages/told.js';
 import type { JobItem, Note, OpenItem } from '../model/message.js';
-import type { Severity } from '../model/words.js';
+import { SEVERITIES } from '../model/words.js';
+import { placeText } from '../words/origin.js';
 import { counted, printable, textTable } from './text-table.js';
 
 /** What the table of a batch shows of one job. */
@@ -17,20 +18,6 @@ export interface JobLine {
 /** Items of one kind that a screen shows for one column of a file before it counts the rest. */
 const MOST_OF_A_KIND = 5;
 
-const SEVERITY_ORDER: readonly Severity[] = ['conflict', 'missing', 'confirm'];
-
-/** `file:line:column`, as far as it is known; standard input by name. */
-export function placeText(place: {
-  readonly file: string;
-  readonly line: number;
-  readonly column: string;
-}): string {
-  const parts = [place.file === '-' ? 'standard input' : printable(place.file)];
-  if (place.line > 0) parts.push(String(place.line));
-  if (place.column !== '') parts.push(printable(place.column, 60));
-  return parts[0] === '' ? '' : parts.join(':');
-}
-
 /**
  * A message without a place, for people: the problem, what was found and expected, what to do, its code.
  * @returns lines, each ended by a line feed
@@ -45,15 +32,15 @@ export function noteText(note: Note): string {
  * @returns lines, each ended by a line feed
  */
 export function itemText(item: OpenItem, more = ''): string {
-  const place = placeText(item);
+  const place = printable(placeText(item));
   const lead = [item.severity, place, more].filter((s) => s !== '').join('  ');
   return `${lead}\n  ${printable(told(item).message)} [${item.code}]\n${detail(item)}`;
 }
 
 function detail(note: Note): string {
   const { found: was, expected: wanted, hint } = told(note);
-  const found = was === '' ? '' : `found ${JSON.stringify(printable(was, 80))}`;
-  const expected = wanted === '' ? '' : `expected ${printable(wanted)}`;
+  const found = isUnsaid(was) ? '' : `found ${JSON.stringify(printable(was, 80))}`;
+  const expected = isUnsaid(wanted) ? '' : `expected ${printable(wanted)}`;
   const both = [found, expected].filter((s) => s !== '').join(', ');
   const facts = both === '' ? '' : `  ${both}\n`;
   return `${facts}  ${printable(hint)} (${note.who})\n`;
@@ -79,7 +66,7 @@ export function itemsText(
 ): string {
   const shown = items.filter((i) => all || i.job === '' || i.item.severity !== 'confirm');
   const out: string[] = [];
-  for (const severity of SEVERITY_ORDER) {
+  for (const severity of SEVERITIES) {
     const groups = grouped(shown.filter((i) => i.item.severity === severity));
     const used = new Map<string, number>();
     const uncounted = new Map<string, { code: string; file: string; column: string; count: number }>();
@@ -93,7 +80,7 @@ export function itemsText(
       else uncounted.set(key, { code, file, column, count: (uncounted.get(key)?.count ?? 0) + 1 });
     }
     for (const { code, file, column, count } of uncounted.values()) {
-      const where = file === '' ? '' : ` in ${placeText({ file, line: 0, column })}`;
+      const where = file === '' ? '' : ` in ${printable(placeText({ file, line: 0, column }))}`;
       out.push(`${severity}  and ${String(count)} more of ${code}${where}: ${rest}\n`);
     }
   }

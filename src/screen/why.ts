@@ -1,12 +1,15 @@
 import { conductorText } from '../words/conductors.js';
 import { say } from '../words/reasons/say.js';
 import type { Calculation, NotPlaced, Plan, PlannedEquipment, PlannedProtector } from '../model/plan.js';
+import type { Basis } from '../model/editions.js';
 import { figure } from '../words/figures.js';
+import { runLength } from '../words/lengths.js';
 import { cited } from '../words/origin.js';
 import { printable } from './text-table.js';
 
 /** What `why` was asked about: a port, all ports of an equipment, or a protector by its tag. */
 export interface Asked {
+  readonly basis: Basis;
   readonly protectors: readonly PlannedProtector[];
   readonly notPlaced: readonly NotPlaced[];
   readonly equipments: readonly PlannedEquipment[];
@@ -19,8 +22,14 @@ export interface Asked {
  * @returns null where the plan has no such thing
  */
 export function askedOf(plan: Plan, wanted: string | undefined): Asked | null {
+  const { basis } = plan;
   if (wanted === undefined) {
-    return { protectors: plan.protectors, notPlaced: plan.notPlaced, equipments: plan.site.equipments };
+    return {
+      basis,
+      protectors: plan.protectors,
+      notPlaced: plan.notPlaced,
+      equipments: plan.site.equipments,
+    };
   }
   const protector = plan.protectors.filter((p) => p.tag === wanted);
   const { equipment, port } = split(plan, wanted);
@@ -29,6 +38,7 @@ export function askedOf(plan: Plan, wanted: string | undefined): Asked | null {
   if (protector.length > 0 && !known) {
     const tags = new Set(protector.flatMap((p) => p.ports.map((one) => one.equipment)));
     return {
+      basis,
       protectors: protector,
       notPlaced: [],
       equipments: plan.site.equipments.filter((e) => tags.has(e.tag)),
@@ -38,6 +48,7 @@ export function askedOf(plan: Plan, wanted: string | undefined): Asked | null {
   const here = (p: { equipment: string; port: string }): boolean =>
     p.equipment === equipment && (port === undefined || p.port === port);
   return {
+    basis,
     protectors: plan.protectors.filter((p) => p.ports.some(here)),
     notPlaced: plan.notPlaced.filter(here),
     equipments,
@@ -60,7 +71,7 @@ function split(plan: Plan, wanted: string): { equipment: string; port: string | 
  */
 export function whyText(asked: Asked): string {
   return [
-    ...asked.protectors.map(protectorText),
+    ...asked.protectors.map((p) => protectorText(p, asked.basis)),
     asked.notPlaced.length > 0 ? notPlacedText(asked.notPlaced) : '',
     asked.equipments.length > 0 ? statedText(asked.equipments) : '',
   ]
@@ -73,7 +84,7 @@ const portName = (p: { equipment: string; port: string }): string =>
   printable(`${p.equipment}:${p.port}`, 120);
 const or = (value: number | null, unit: string): string => (value === null ? 'unknown' : figure(value, unit));
 
-function protectorText(p: PlannedProtector): string {
+function protectorText(p: PlannedProtector, basis: Basis): string {
   const part = p.part ?? p.existing ?? 'no part';
   const { required, figures } = p;
   const asks = [
@@ -90,7 +101,7 @@ function protectorText(p: PlannedProtector): string {
       : [
           `  has: MCOV ${or(figures.mcov, 'V')}, ${figures.upBasis ?? 'Up'} ${or(figures.up, 'V')}, leads ${or(figures.leadVoltage, 'V')}, ` +
             `withstand behind it ${or(figures.impulseWithstand, 'V')}${figures.withstandAssumed ? ' (assumed)' : ''}, ` +
-            `reach ${figures.reach === null ? 'not limited within its run' : figure(figures.reach, 'm')}`,
+            `reach ${figures.reach === null ? 'not limited within its run' : runLength(figures.reach, basis)}`,
         ];
   return lines([
     `${p.tag}  ${printable(part)} at ${p.ports.map(portName).join(' and ')}: ${p.strength}`,

@@ -1,16 +1,29 @@
-import type { Origin } from '../model/fact.js';
+import type { Origin, Place } from '../model/fact.js';
+
+/**
+ * A place in a file, the same wherever it is told: `jobs.csv, line 12, voc_stc`, as far as it is known.
+ * @returns `` where it is in no file
+ */
+export function placeText({ file, line, column }: Place): string {
+  if (file === '') return '';
+  return [
+    file === '-' ? 'standard input' : file,
+    ...(line > 0 ? [`line ${line}`] : []),
+    ...(column === '' ? [] : [column]),
+  ].join(', ');
+}
 
 /** Where a value comes from, as documents and `why` print it: `jobs.csv, line 12, voc_stc`. */
 export function cited(origin: Origin): string {
   switch (origin.from) {
     case 'list':
-      return place(origin.file, origin.line, origin.column);
+      return placeText(origin);
     case 'library':
-      return `equipment library ${place(origin.file, origin.line, origin.column)}`;
+      return `equipment library ${placeText(origin)}`;
     case 'catalogue':
-      return `catalogue ${place(origin.file, origin.line, origin.column)}`;
+      return `catalogue ${placeText(origin)}`;
     case 'job-facts':
-      return `job facts ${place(origin.file, origin.line, origin.column)}`;
+      return `job facts ${placeText(origin)}`;
     case 'setting':
       return `setting ${origin.name}`;
     case 'default':
@@ -20,8 +33,4 @@ export function cited(origin: Origin): string {
     case 'published':
       return origin.source;
   }
-}
-
-function place(file: string, line: number, column: string): string {
-  return `${file}, line ${line}${column === '' ? '' : `, ${column}`}`;
 }

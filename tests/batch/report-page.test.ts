@@ -177,16 +177,21 @@ describe('report.html', () => {
 });
 
 describe('what changed since the last run', () => {
+  const open = (equipment: string, message: string) => ({ code: 'x', equipment, values: saying(message) });
   const run = (...list: LastRun['jobs']): LastRun => ({ date: '2026-05-06', jobs: list });
 
   it('names jobs that are new, gone or of another status, and items that came or went', () => {
     const before = run(
-      { job: 'A', status: 'draft', blocking: ['The run has no length.', 'No part fits.'] },
+      {
+        job: 'A',
+        status: 'draft',
+        blocking: [open('A', 'The run has no length.'), open('B', 'No part fits.')],
+      },
       { job: 'B', status: 'complete', blocking: [] },
       { job: 'C', status: 'complete', blocking: [] },
     );
     const now = run(
-      { job: 'A', status: 'draft', blocking: ['No part fits.', 'Voc is not stated.'] },
+      { job: 'A', status: 'draft', blocking: [open('B', 'No part fits.'), open('A', 'Voc is not stated.')] },
       { job: 'C', status: 'failed', blocking: [] },
       { job: 'D', status: 'complete', blocking: [] },
     );

@@ -181,7 +181,7 @@ describe('severity and order', () => {
     expect(planOf('', 'S service; ac_in=120; connects_to=NOWHERE').submittable).toBe(false);
   });
 
-  it('missing come first, then conflicts, then what is to be confirmed; within them by equipment in natural order', () => {
+  it('conflicts come first, then what is missing, then what is to be confirmed; within them by equipment in natural order', () => {
     const plan = planOf(
       '',
       `P10 panel; connects_to=NOWHERE; protect=yes; place=A
@@ -189,10 +189,10 @@ describe('severity and order', () => {
        S service; ac_in=120/240; place=A`,
     );
     expect(plan.openItems.slice(0, 4).map((i) => [i.severity, i.equipment])).toEqual([
-      ['missing', 'P9'],
-      ['missing', 'P10'],
       ['conflict', 'P9'],
       ['conflict', 'P10'],
+      ['missing', 'P9'],
+      ['missing', 'P10'],
     ]);
     expect(new Set(plan.openItems.slice(4).map((i) => i.severity))).toEqual(new Set(['confirm']));
   });

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { OpenItem, JobItem } from '../../src/model/message.js';
 import { printable, textTable } from '../../src/screen/text-table.js';
-import { batchTable, draftsText, itemsText, placeText } from '../../src/screen/tell.js';
+import { batchTable, draftsText, itemsText } from '../../src/screen/tell.js';
 
 type Some = Partial<OpenItem> & { readonly message?: string };
 const item = ({ message = 'The run from ARR to INV has no length.', ...more }: Some = {}): OpenItem => ({
@@ -51,14 +51,6 @@ describe('textTable', () => {
   });
 });
 
-describe('placeText', () => {
-  it('names file, line and column as far as they are known', () => {
-    expect(placeText({ file: 'a.csv', line: 3, column: 'run length' })).toBe('a.csv:3:run length');
-    expect(placeText({ file: '-', line: 3, column: '' })).toBe('standard input:3');
-    expect(placeText({ file: '', line: 0, column: '' })).toBe('');
-  });
-});
-
 describe('itemsText', () => {
   it('shows at most five of one kind a column and counts the rest', () => {
     const items = Array.from({ length: 9 }, (_, i) =>
@@ -75,7 +67,7 @@ describe('itemsText', () => {
     const kind = of('A', { line: 20, column: 'kind', message: 'The kind can’t be understood.' });
     const text = itemsText([...filled, kind], false);
     expect(text).toContain('The kind can’t be understood.');
-    expect(text).toContain('and 4 more of fact/run-length in a.csv:run_length');
+    expect(text).toContain('and 4 more of fact/run-length in a.csv, run_length');
   });
   it('says the same gap of several jobs once, with their number', () => {
     const message = 'No part in your catalogue is listed for ungrounded systems.';

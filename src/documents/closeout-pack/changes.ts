@@ -1,4 +1,5 @@
 import { conductorText } from '../../words/conductors.js';
+import { itemKey } from '../../model/message.js';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { volts } from '../parts/figures.js';
 import { partText, portsText } from '../parts/schedule.js';
@@ -8,27 +9,31 @@ const MOST_LINES = 24;
 
 /** A housing is the same one when it sits at the same ports, whatever its tag. */
 function identity(protector: PlannedProtector): string {
-  return `${portsText(protector.ports)} / ${protector.housing.number}`;
+  return JSON.stringify([protector.ports, protector.housing.number]);
 }
+
+/** What is compared of a housing, as data and as it is printed. */
+const COMPARED: readonly {
+  readonly what: string;
+  readonly data: (p: PlannedProtector) => unknown;
+  readonly text: (p: PlannedProtector) => string;
+}[] = [
+  { what: 'tag', data: (p) => p.tag, text: (p) => p.tag },
+  { what: 'part', data: (p) => [p.existing, p.part], text: partText },
+  { what: 'place', data: (p) => p.place, text: (p) => p.place },
+  { what: 'strength', data: (p) => p.strength, text: (p) => p.strength },
+  { what: 'MCOV needed', data: (p) => p.required.mcov, text: (p) => volts(p.required.mcov, 'open') },
+  {
+    what: 'conductors',
+    data: (p) => p.channels.map((c) => c.wire),
+    text: (p) => p.channels.map((c) => conductorText(c.wire)).join(', '),
+  },
+];
 
 function protectorChanges(before: PlannedProtector, now: PlannedProtector): string[] {
-  const pairs: readonly (readonly [string, string, string])[] = [
-    ['tag', before.tag, now.tag],
-    ['part', partText(before), partText(now)],
-    ['place', before.place, now.place],
-    ['strength', before.strength, now.strength],
-    ['MCOV needed', volts(before.required.mcov, 'open'), volts(now.required.mcov, 'open')],
-    [
-      'conductors',
-      before.channels.map((c) => conductorText(c.wire)).join(', '),
-      now.channels.map((c) => conductorText(c.wire)).join(', '),
-    ],
-  ];
-  return pairs.filter(([, a, b]) => a !== b).map(([what, a, b]) => `${now.tag}: ${what} was ${a}, is ${b}.`);
-}
-
-function itemKey(item: Plan['openItems'][number]): string {
-  return JSON.stringify([item.code, item.equipment, item.values]);
+  return COMPARED.filter(({ data }) => JSON.stringify(data(before)) !== JSON.stringify(data(now))).map(
+    ({ what, text }) => `${now.tag}: ${what} was ${text(before)}, is ${text(now)}.`,
+  );
 }
 
 /**

@@ -2,7 +2,8 @@ import { conductorText } from '../../words/conductors.js';
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { isNec } from '../../model/editions.js';
-import { amperes, shortLength } from '../parts/figures.js';
+import { leadLength as leadLengthText } from '../../words/lengths.js';
+import { amperes } from '../parts/figures.js';
 import { placeText } from '../parts/schedule.js';
 
 /** A value of the commissioning record: filled from the list's as-built columns, or a blank line to fill in by hand. */
@@ -49,7 +50,7 @@ export function records(plan: Plan): CommissioningRecord[] {
       leadLength:
         lead === undefined
           ? BLANK
-          : { value: shortLength(p.wiring.leadLengthPlanned, plan.basis), toFillIn: false },
+          : { value: leadLengthText(p.wiring.leadLengthPlanned, plan.basis), toFillIn: false },
       faultCurrent:
         fault === undefined ? BLANK : { value: `${amperes(fault, '')} on the list`, toFillIn: false },
       lights: p.channels.flatMap((c) =>

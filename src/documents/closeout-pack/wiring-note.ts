@@ -9,7 +9,8 @@ import { isNec } from '../../model/editions.js';
 import type { Basis } from '../../model/editions.js';
 import type { Sheet } from '../parts/css.js';
 import { housingDrawing } from '../drawing/housing.js';
-import { notKnown, plainNumber, shortLength, volts } from '../parts/figures.js';
+import { leadLength } from '../../words/lengths.js';
+import { notKnown, plainNumber, volts } from '../parts/figures.js';
 import { boxCautions } from '../parts/cautions.js';
 import { noteDensity } from './note-height.js';
 import type { LightRowSchema, WiringNote } from './wiring-note-view.js';
@@ -28,7 +29,7 @@ export function lightRows(
     const conductor = conductorText(wire);
     for (const { state, shows, because: why, cause } of indicator) {
       const because = cause === 'flag' && flagWords !== '' ? `${say(why)}: ${flagWords}` : say(why);
-      const key = [state, shows, reasonKey(why)].join('\n');
+      const key = JSON.stringify([state, shows, cause === 'flag', reasonKey(why)]);
       const row = rows.get(key);
       rows.set(key, {
         channel: row === undefined ? String(channel) : `${row.channel}, ${channel}`,
@@ -92,7 +93,7 @@ function leadRows(protector: PlannedProtector, basis: Basis): WiringNote['leads'
   return inPairs([
     {
       what: 'Lead as planned',
-      value: `${shortLength(wiring.leadLengthPlanned, basis)}, ${gauge}`,
+      value: `${leadLength(wiring.leadLengthPlanned, basis)}, ${gauge}`,
     },
     { what: 'Smallest lead', value: `${say(wiring.smallestLead)}; and of the wire range of the part` },
     { what: 'Overcurrent protection', value: or(wiring.overcurrent) },

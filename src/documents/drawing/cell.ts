@@ -27,7 +27,7 @@ export interface TapShape {
 /** A line of text over a stub. */
 export interface LabelLine {
   readonly text: string;
-  /** Key of the row where the line goes on, on another strip; its sheet isn't known while cells are measured. */
+  /** Key of a row on another strip, whose sheet is named before the text; it isn't known while cells are measured. */
   readonly target: string | null;
 }
 
@@ -77,17 +77,26 @@ export interface RowLinks {
   readonly elsewhere: (row: PortRow) => readonly PortRow[];
 }
 
-/** Stands before the name of a row on another strip while the sheets aren't counted; as wide as any two digits. */
+/** Room before the name of a row on another strip while the sheets aren't counted; as wide as any two digits. */
 const PLACEHOLDER = 'sheet 88:';
+
+/** The name of a row on another strip, on lines that leave room for its sheet. */
+function elsewhereLines(row: PortRow, room: number): { label: LabelLine; width: number }[] {
+  const [first = '', ...more] = wrapped(`${row.tag} ${row.port}`, room, FONT, false, `${PLACEHOLDER} `);
+  return [
+    { label: { text: first, target: row.key }, width: widest([`${PLACEHOLDER} ${first}`.trimEnd()]) },
+    ...more.map((text) => ({ label: { text, target: null }, width: widest([text]) })),
+  ];
+}
 
 /**
  * A label with the number of the sheet put in where its line goes on.
  * @param sheetOf the sheet of a row, `null` for the sheet on which the label stands
  */
 export function labelText(label: LabelLine, sheetOf: (key: string) => number | null): string {
-  if (label.target === null || !label.text.startsWith(PLACEHOLDER)) return label.text;
+  if (label.target === null) return label.text;
   const sheet = sheetOf(label.target);
-  return (sheet === null ? 'to' : `sheet ${sheet}:`) + label.text.slice(PLACEHOLDER.length);
+  return `${sheet === null ? 'to' : `sheet ${sheet}:`} ${label.text}`.trimEnd();
 }
 
 /** How far a protector covers, in few words. */
@@ -130,18 +139,17 @@ function measureRow(row: PortRow, links: RowLinks, reach: ReachWord): Measured {
   });
   const tapsWidth = taps.reduce((sum, tap) => sum + tap.width, 0);
   const room = Math.max(LABEL_WIDTH, tapsWidth);
-  const labels = [
-    ...row.labels.flatMap((text) => wrapped(text, room, FONT).map((t) => ({ text: t, target: null }))),
-    ...elsewhere.flatMap((other) =>
-      wrapped(`${PLACEHOLDER} ${other.tag} ${other.port}`, room, FONT).map((t) => ({
-        text: t,
-        target: other.key,
-      })),
+  const lines = [
+    ...row.labels.flatMap((text) =>
+      wrapped(text, room, FONT).map((t) => ({ label: { text: t, target: null }, width: widest([t]) })),
     ),
+    ...elsewhere.flatMap((other) => elsewhereLines(other, room)),
   ];
+  const labels = lines.map((l) => l.label);
+  const labelsWidth = lines.reduce((most, l) => Math.max(most, l.width), 0);
   const arrow = row.outside || elsewhere.length > 0;
   const drops = row.shared.length === 0 ? 0 : DROP * (row.shared.length + 1);
-  const width = Math.max(tapsWidth + (arrow ? ARROW : 0), widest(labels.map((l) => l.text)) + 10) + drops;
+  const width = Math.max(tapsWidth + (arrow ? ARROW : 0), labelsWidth + 10) + drops;
   return { row, labels, taps, width, toEdge: links.drawn(row) || arrow, arrow };
 }
 

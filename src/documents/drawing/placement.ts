@@ -1,6 +1,5 @@
 import type { Plan, PlannedProtector } from '../../model/plan.js';
-import { isNec } from '../../model/editions.js';
-import { runLength } from '../parts/figures.js';
+import { drawnLength } from '../../words/lengths.js';
 import { FONT, LINE } from './cell.js';
 import { cellSvg } from './cell-svg.js';
 import type { Layout } from './layout.js';
@@ -26,8 +25,7 @@ export function reachWord(protector: PlannedProtector, plan: Plan): string {
   if (figures === null || figures.up === null) return 'reach not known';
   if (figures.reach === null) return 'reach: its run';
   if (figures.reach === 0) return 'no reach';
-  const text = runLength(figures.reach, plan.basis);
-  return `reach ${isNec(plan.basis) ? text.replace(/ \(.*\)$/, '') : text}`;
+  return `reach ${drawnLength(figures.reach, plan.basis)}`;
 }
 
 function altText(plan: Plan, sheet: DrawnSheet, number: number, of: number): string {

@@ -1,6 +1,5 @@
 import type { Plan, PlannedEquipment, PlannedProtector, PlannedRun } from '../../model/plan.js';
-import { isNec } from '../../model/editions.js';
-import { runLength } from '../parts/figures.js';
+import { drawnLength } from '../../words/lengths.js';
 
 /** The west side takes what feeds the equipment, the east side what it feeds. */
 export type Side = 'west' | 'east';
@@ -87,9 +86,7 @@ function rowAt(rows: Rows, end: End, side: Side): PortRow {
 }
 
 function lengthText(run: PlannedRun, plan: Plan): string {
-  if (run.length === null) return 'length not stated';
-  const text = runLength(run.length, plan.basis);
-  return isNec(plan.basis) ? text.replace(/ \(.*\)$/, '') : text;
+  return run.length === null ? 'length not stated' : drawnLength(run.length, plan.basis);
 }
 
 /** Where a run's length is written: at the end that has no other run, first at the end of the row that owns it. */

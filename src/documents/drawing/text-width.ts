@@ -1,6 +1,6 @@
 /**
  * Advance widths of DejaVu Sans in thousandths of the font size, read from the `hmtx` table of dejavu-fonts-ttf 2.37.3:
- * U+0020 to U+007E, then U+00A0 to U+00FF. Drawings are laid out before the browser sees them, so they must know.
+ * U+0020 to U+007E, then U+00A0 to U+00FF; the apostrophe, U+2019, apart. Drawings are laid out before the browser sees them, so they must know.
  */
 const REGULAR = [
   318, 401, 460, 838, 636, 950, 780, 275, 390, 390, 500, 838, 318, 361, 318, 337, 636, 636, 636, 636, 636,
@@ -28,6 +28,7 @@ const BOLD = [
 ];
 
 const ASCII_COUNT = 0x7f - 0x20;
+const APOSTROPHE = { regular: 318, bold: 380 };
 /** Wider than all but a few dozen of the font's other glyphs. */
 const OTHER = 1150;
 /** DejaVu Sans Condensed is 90 % of the width of DejaVu Sans, glyph by glyph. */
@@ -35,6 +36,7 @@ const CONDENSED = 0.9;
 
 function glyphWidth(codePoint: number, table: readonly number[]): number {
   if (codePoint >= 0x20 && codePoint <= 0x7e) return table[codePoint - 0x20] ?? OTHER;
+  if (codePoint === 0x2019) return table === BOLD ? APOSTROPHE.bold : APOSTROPHE.regular;
   if (codePoint >= 0xa0 && codePoint <= 0xff) return table[codePoint - 0xa0 + ASCII_COUNT] ?? OTHER;
   return OTHER;
 }
@@ -70,17 +72,19 @@ function broken(word: string, width: number, size: number, bold: boolean): strin
  * Text on lines no wider than `width`: broken at blanks, and inside a word only where the word alone is wider.
  * @param text any text without line breaks
  * @param width of a line, in the unit of `size`
+ * @param before stands in front of the first line, which leaves room for it
  */
-export function wrapped(text: string, width: number, size: number, bold = false): string[] {
+export function wrapped(text: string, width: number, size: number, bold = false, before = ''): string[] {
   const lines: string[] = [];
   let current = '';
   for (const word of text.split(/\s+/).filter((w) => w !== '')) {
     const longer = current === '' ? word : `${current} ${word}`;
-    if (textWidth(longer, size, bold) <= width) {
+    const led = lines.length === 0 ? `${before}${longer}` : longer;
+    if (textWidth(led, size, bold) <= width) {
       current = longer;
       continue;
     }
-    if (current !== '') lines.push(current);
+    if (current !== '' || (lines.length === 0 && before !== '')) lines.push(current);
     const pieces = textWidth(word, size, bold) <= width ? [word] : broken(word, width, size, bold);
     lines.push(...pieces.slice(0, -1));
     current = pieces.at(-1) ?? '';

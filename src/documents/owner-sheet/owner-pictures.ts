@@ -61,6 +61,8 @@ export function ownerPlace(protector: PlannedProtector, strings: OwnerStrings): 
 
 /** What an owner sees of a protector. */
 interface Look {
+  /** What tells it from another look. */
+  readonly key: string;
   readonly groups: readonly LightGroup[];
   readonly notes: readonly string[];
 }
@@ -76,20 +78,21 @@ function lookOf(
   causes: Map<IndicatorCause, string>,
 ): Look {
   const lettersOf = new Map<string, string[]>();
-  for (const { cause, numbers } of causesOfLights(protector)) {
+  const about = causesOfLights(protector);
+  for (const { cause, numbers } of about) {
     const mark = causes.get(cause) ?? letter(causes.size);
     causes.set(cause, mark);
     const lights = numbers.join(', ');
     lettersOf.set(lights, [...(lettersOf.get(lights) ?? []), mark]);
   }
   const notes = [...lettersOf].map(([number, marks]) => {
-    const mark = filled(strings.noteMark, { letter: marks.join(', ') });
-    // A line may end between two notes, not between the word and its first letter.
-    return `${filled(strings.light, { number })}: ${mark.toLowerCase().replace(' ', '\u00a0')}`;
+    return `${filled(strings.light, { number })}: ${filled(strings.noteInLine, { letters: marks.join(', ') })}`;
   });
   const flag = protector.partDetails?.indicator === 'flag' ? protector.partDetails.indicatorColor : '';
   if (flag !== '') notes.push(flag);
-  return { groups: lightGroups(plan, protector, strings.states), notes };
+  const groups = lightGroups(plan, protector, strings.states);
+  const states = groups.map((g) => g.states.map(({ name, lights }) => ({ name, lights })));
+  return { key: JSON.stringify([states, about, flag]), groups, notes };
 }
 
 function pictureOf({ groups }: Look, tags: string, strings: OwnerStrings, room: number): string {
@@ -110,7 +113,7 @@ export function ownerPictures(
     const look = lookOf(plan, protector, strings, causes);
     const { tag } = protector;
     const place = ownerPlace(protector, strings);
-    return { look, key: JSON.stringify(look), tag, place, guards: guardsText(plan, protector, strings) };
+    return { look, key: look.key, tag, place, guards: guardsText(plan, protector, strings) };
   });
   const keys = [...new Set(shown.map((s) => s.key))];
   if (shown.length <= PICTURE_EACH || keys.length > WORTH_SHARING * shown.length) {

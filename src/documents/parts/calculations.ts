@@ -1,3 +1,4 @@
+import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Calculation, Plan } from '../../model/plan.js';
@@ -114,10 +115,9 @@ export function leftOutParts(plan: Plan): LeftOut[] {
   const parts = new Map<string, Map<string, { because: string; rule: string; tags: string[] }>>();
   for (const protector of plan.protectors) {
     for (const { part, rule, because: why } of protector.rejected) {
-      const because = say(why);
       const reasons = parts.get(part) ?? new Map<string, { because: string; rule: string; tags: string[] }>();
-      const key = `${rule}\n${because}`;
-      const reason = reasons.get(key) ?? { because, rule, tags: [] };
+      const key = `${rule}\n${reasonKey(why)}`;
+      const reason = reasons.get(key) ?? { because: say(why), rule, tags: [] };
       if (!reason.tags.includes(protector.tag)) reason.tags.push(protector.tag);
       parts.set(part, reasons.set(key, reason));
     }

@@ -1,7 +1,8 @@
-import { told } from '../../words/messages/told.js';
+import { isUnsaid, told } from '../../words/messages/told.js';
+import { placeText } from '../../words/origin.js';
 import { z } from 'zod';
 import type { Plan, PlanItem } from '../../model/plan.js';
-import { WHOS } from '../../model/words.js';
+import { byGravity, WHOS } from '../../model/words.js';
 import type { Severity, Who } from '../../model/words.js';
 
 export const OpenItemViewSchema = z.object({
@@ -37,18 +38,6 @@ const SEVERITY_TEXT: { readonly [S in Severity]: string } = {
   conflict: 'conflict',
   confirm: 'to confirm',
 };
-const SEVERITY_ORDER: { readonly [S in Severity]: number } = { conflict: 0, missing: 1, confirm: 2 };
-
-/** `jobs.csv, line 4, column run_length`. */
-export function whereText(item: { file: string; line: number; column: string }): string {
-  if (item.file === '') return 'no file';
-  const file = item.file === '-' ? 'standard input' : item.file;
-  return [
-    file,
-    ...(item.line > 0 ? [`line ${item.line}`] : []),
-    ...(item.column === '' ? [] : [`column ${item.column}`]),
-  ].join(', ');
-}
 
 /** One open item as its table prints it. */
 export function openItemView(item: PlanItem): z.infer<typeof OpenItemViewSchema> {
@@ -58,10 +47,10 @@ export function openItemView(item: PlanItem): z.infer<typeof OpenItemViewSchema>
     open: item.severity !== 'confirm',
     code: item.code,
     message,
-    found: found || 'nothing',
+    found: isUnsaid(found) ? 'nothing' : found,
     expected,
     hint,
-    where: whereText(item),
+    where: placeText(item) || 'no file',
   };
 }
 
@@ -70,7 +59,7 @@ export function openItemGroups(plan: Plan): OpenItemGroup[] {
   return WHOS.map((who) => {
     const items = plan.openItems
       .filter((i) => i.who === who)
-      .sort((a, b) => SEVERITY_ORDER[a.severity] - SEVERITY_ORDER[b.severity]);
+      .sort((a, b) => byGravity(a.severity, b.severity));
     const confirmCount = items.filter((i) => i.severity === 'confirm').length;
     return {
       who,

@@ -1,9 +1,15 @@
 import type { Plan, PlannedChannel, PlannedIndicator, PlannedProtector } from '../../model/plan.js';
 import type { IndicatorCause, SystemState } from '../../model/words.js';
+import { filled } from '../../words/languages.js';
 import type { OwnerStrings, PlainLook, StateWords } from '../../words/languages/owner-strings.js';
+
+/** A state by the name of its word. */
+type StateName = keyof StateWords;
 
 /** The lights of a protector as they look in one state. */
 export interface LightsInState {
+  readonly name: StateName;
+  /** How the state is called. */
   readonly state: string;
   readonly lights: readonly { readonly number: number; readonly look: PlainLook }[];
 }
@@ -51,24 +57,24 @@ function aroundOf(plan: Plan, protector: PlannedProtector, channel: PlannedChann
   return { own, feeders: own === 'generator' ? [own] : feeders };
 }
 
-/** How a state is called, by what feeds the port: off is the generator's word only where nothing else feeds it. */
-function stateWord(state: SystemState, words: StateWords, { own, feeders }: Around): string {
+/** By what name a state goes, by what feeds the port: off is the generator's word only where nothing else feeds it. */
+function stateName(state: SystemState, { own, feeders }: Around): StateName {
   const sources = feeders.filter((kind) => kind !== 'service');
   const generator = sources.length > 0 && sources.every((kind) => kind === 'generator');
   const generatorAlone = generator && sources.length === feeders.length;
   // With batteries the house may have power while the grid has none.
   const utilityAlone = own === 'service' || (feeders.length > 0 && sources.length === 0);
   const water = own === 'hydro-turbine' || feeders.includes('hydro-turbine');
-  const names: { readonly [S in SystemState]: string } = {
-    always: words.always,
-    'utility on': words.utilityOn,
-    'source on': generator ? words.generatorOn : utilityAlone ? words.utilityOn : words.powerOn,
-    'source off': generatorAlone ? words.generatorOff : utilityAlone ? words.utilityOff : words.powerOff,
-    sun: words.sun,
-    night: words.night,
-    turning: water ? words.waterTurning : words.windTurning,
-    still: water ? words.waterStill : words.windStill,
-    'ground-fault device open': words.always,
+  const names: { readonly [S in SystemState]: StateName } = {
+    always: 'always',
+    'utility on': 'utilityOn',
+    'source on': generator ? 'generatorOn' : utilityAlone ? 'utilityOn' : 'powerOn',
+    'source off': generatorAlone ? 'generatorOff' : utilityAlone ? 'utilityOff' : 'powerOff',
+    sun: 'sun',
+    night: 'night',
+    turning: water ? 'waterTurning' : 'windTurning',
+    still: water ? 'waterStill' : 'windStill',
+    'ground-fault device open': 'always',
   };
   return names[state];
 }
@@ -89,20 +95,21 @@ export function lightGroups(plan: Plan, protector: PlannedProtector, words: Stat
   const told = protector.channels.map((channel) => {
     const around = aroundOf(plan, protector, channel);
     const states = [...new Set(pictured(channel).map((i) => i.state))];
-    const called = states.map((state) => ({ state, word: stateWord(state, words, around) }));
-    return { channel, called, key: called.map(({ state, word }) => `${state}:${word}`).join('|') };
+    const called = states.map((state) => ({ state, name: stateName(state, around) }));
+    return { channel, called, key: called.length === 0 ? '' : JSON.stringify(called) };
   });
   const keys = [...new Set(told.map((t) => t.key))].filter((k) => k !== '');
   if (keys.length === 0) {
     const lights = protector.channels.map((c) => ({ number: c.channel, look: lookIn(c, 'always') }));
-    return lights.length === 0 ? [] : [{ states: [{ state: words.always, lights }] }];
+    return lights.length === 0 ? [] : [{ states: [{ name: 'always', state: words.always, lights }] }];
   }
   return keys.map((key, index) => {
     const members = told.filter((t) => t.key === key || (t.key === '' && index === 0));
     const called = told.find((t) => t.key === key)?.called ?? [];
     return {
-      states: called.map(({ state, word }) => ({
-        state: word,
+      states: called.map(({ state, name }) => ({
+        name,
+        state: words[name],
         lights: members.map(({ channel: c }) => ({ number: c.channel, look: lookIn(c, state) })),
       })),
     };
@@ -128,10 +135,10 @@ export function lightsAlt(tag: string, groups: readonly LightGroup[], strings: O
     .flatMap((g) => g.states)
     .map((s) => {
       const lights = s.lights.map((l) =>
-        strings.lightAlt.replace('{number}', String(l.number)).replace('{look}', strings.looks[l.look]),
+        filled(strings.lightAlt, { number: l.number, look: strings.looks[l.look] }),
       );
       return `${s.state}: ${lights.join(', ')}.`;
     })
     .join(' ');
-  return strings.pictureAlt.replace('{tag}', () => tag).replace('{states}', () => states);
+  return filled(strings.pictureAlt, { tag, states });
 }

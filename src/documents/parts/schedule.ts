@@ -3,7 +3,8 @@ import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import type { Basis } from '../../model/editions.js';
-import { amperes, notKnown, plainNumber, runLength, volts } from './figures.js';
+import { runLength } from '../../words/lengths.js';
+import { amperes, notKnown, plainNumber, volts } from './figures.js';
 
 /** One line of the protection schedule: one housing. */
 export const ScheduleRowSchema = z.object({

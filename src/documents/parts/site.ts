@@ -1,8 +1,9 @@
 import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
-import { notKnown, quantity, runLength } from './figures.js';
-import { whereText } from './open-items.js';
+import { runLength } from '../../words/lengths.js';
+import { cited, placeText } from '../../words/origin.js';
+import { notKnown, quantity } from './figures.js';
 
 type StatedFact = Plan['facts'][number];
 
@@ -41,22 +42,6 @@ export const SiteViewSchema = z.object({
 });
 export type SiteView = z.infer<typeof SiteViewSchema>;
 
-/** Where a fact comes from, as it is printed beside it. */
-export function originText(origin: StatedFact['origin']): string {
-  switch (origin.from) {
-    case 'setting':
-      return `setting ${origin.name}`;
-    case 'default':
-      return `default of ${origin.field}`;
-    case 'rule':
-      return `rule ${origin.id}`;
-    case 'published':
-      return origin.source;
-    default:
-      return `${origin.from === 'job-facts' ? 'job facts' : origin.from} ${whereText(origin)}`;
-  }
-}
-
 /**
  * A fact as it was typed, with the unit that it was read in: `-28 °C`; `10, read as -12.2 °C` where its heading or the
  * settings had another unit.
@@ -70,12 +55,12 @@ export function statedText({ text, value, unit }: StatedFact): string {
 }
 
 function factView(fact: StatedFact): z.infer<typeof FactViewSchema> {
-  return { field: fact.field, value: statedText(fact), origin: originText(fact.origin) };
+  return { field: fact.field, value: statedText(fact), origin: cited(fact.origin) };
 }
 
 /** `off-grid.csv, line 6`: the source of a fact without its column, which bears the name of the field. */
 function lineText(origin: StatedFact['origin']): string {
-  return 'column' in origin ? originText({ ...origin, column: '' }) : originText(origin);
+  return 'column' in origin ? cited({ ...origin, column: '' }) : cited(origin);
 }
 
 function factsByOrigin(facts: readonly StatedFact[]): { from: string; values: string }[] {
@@ -98,7 +83,7 @@ export function siteView(plan: Plan): SiteView {
       make: [e.maker, e.model].filter((t) => t !== '').join(' '),
       place: e.place === '' ? notKnown('not stated') : e.outdoors ? `${e.place}, outdoors` : e.place,
       facts: factsByOrigin(e.facts),
-      where: whereText({ file: e.file, line: e.line, column: '' }),
+      where: placeText({ file: e.file, line: e.line, column: '' }),
     })),
     runs: plan.site.runs.map((r) => ({
       from: `${r.from.equipment} ${r.from.port}`,

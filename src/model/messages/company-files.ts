@@ -1,4 +1,5 @@
 import type { Reason } from '../reason.js';
+import type { Place } from '../fact.js';
 import { message } from '../message.js';
 
 /** Messages about the company's files: equipment library, catalogue, job facts. */
@@ -16,18 +17,18 @@ export const LIBRARY_OVERRIDDEN = message<{
   field: string;
   list: string;
   library: string;
-  libraryPlace: string;
+  libraryPlace: Place;
 }>('library/overridden', 'confirm', 'office');
 
 export const LIBRARY_KIND_CONTRADICTS = message<{
   tag: string;
   list: string;
   library: string;
-  libraryPlace: string;
+  libraryPlace: Place;
   model: string;
 }>('library/kind-contradicts', 'conflict', 'designer');
 
-export const LIBRARY_NEAR = message<{ tag: string; model: string; near: string; nearPlace: string }>(
+export const LIBRARY_NEAR = message<{ tag: string; model: string; near: string; nearPlace: Place }>(
   'library/near-miss',
   'confirm',
   'designer',

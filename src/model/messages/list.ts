@@ -1,3 +1,4 @@
+import type { Place } from '../fact.js';
 import { message } from '../message.js';
 import type { Who } from '../words.js';
 
@@ -35,7 +36,7 @@ export const JOB_OR_NOTE = message<{ text: string }>('row/job-or-note', 'conflic
 export const JOB_CONTRADICTS = message<{
   field: string;
   first: string;
-  firstPlace: string;
+  firstPlace: Place;
   second: string;
 }>('job/contradiction', 'conflict', 'office');
 

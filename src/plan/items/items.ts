@@ -1,7 +1,7 @@
 import type { OpenItem, PlacedNote } from '../../model/message.js';
 import type { ListRow, Sheet } from '../../model/list.js';
 import type { Site } from '../../model/site.js';
-import { SEVERITIES, type Severity } from '../../model/words.js';
+import { byGravity } from '../../model/words.js';
 import { itemAt } from '../../model/message.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 
@@ -55,8 +55,6 @@ function cellOf(row: ListRow | undefined, field: string): string {
   return row ? `${row.sheet.file}|${row.line}|${field}` : `|${field}`;
 }
 
-const RANKS = Object.fromEntries(SEVERITIES.map((s, i) => [s, i])) as Readonly<Record<Severity, number>>;
-
 /** Items alike in all else: by their values, so that the order is the same in every language. */
 function byValues(a: OpenItem, b: OpenItem): number {
   const [x, y] = [JSON.stringify(a.values), JSON.stringify(b.values)];
@@ -66,7 +64,7 @@ function byValues(a: OpenItem, b: OpenItem): number {
 function inOrder(items: OpenItem[]): OpenItem[] {
   return items.sort(
     (a, b) =>
-      RANKS[a.severity] - RANKS[b.severity] ||
+      byGravity(a.severity, b.severity) ||
       byNaturalOrder(a.equipment, b.equipment) ||
       byNaturalOrder(a.code, b.code) ||
       byValues(a, b) ||

@@ -1,4 +1,4 @@
-import type { Fact, Stated } from '../../model/fact.js';
+import { lineOf, type Fact, type Stated } from '../../model/fact.js';
 import type { Field, JobFacts, JobField, JobList, ListRow, Sheet } from '../../model/list.js';
 import type { OpenItem } from '../../model/message.js';
 import { itemAt, note } from '../../model/message.js';
@@ -50,11 +50,6 @@ function sameValue(a: unknown, b: unknown): boolean {
   );
 }
 
-function placeOf(fact: Fact<unknown>): string {
-  const { origin } = fact;
-  return 'line' in origin ? `${origin.file} line ${origin.line}` : '';
-}
-
 /**
  * Takes the job facts of one row into its job: the first statement holds, another that differs is a conflict that names both lines.
  * @param draft the job
@@ -93,7 +88,7 @@ export function takeJobFacts(
       draft.facts[field] = { value: cell.value, text, origin: { from, file, line, column: heading } };
     } else if (!sameValue(before.value, cell.value) && !draft.said.has(key)) {
       draft.said.add(key);
-      const p = { field, first: shown(before.text), firstPlace: placeOf(before), second: shown(text) };
+      const p = { field, first: shown(before.text), firstPlace: lineOf(before.origin), second: shown(text) };
       draft.items.push(itemAt(note(JOB_CONTRADICTS, p), { file, line, column: heading }));
     }
   }

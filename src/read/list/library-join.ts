@@ -1,4 +1,4 @@
-import type { Fact } from '../../model/fact.js';
+import { lineOf, type Fact } from '../../model/fact.js';
 import { FIELDS } from '../../model/fields.js';
 import type { Field, MissingModel, RowField, Sheet } from '../../model/list.js';
 import { itemAt, note } from '../../model/message.js';
@@ -46,10 +46,6 @@ interface Wanted {
 function sameValue(a: unknown, b: unknown): boolean {
   if (typeof a === 'object' && a !== null) return JSON.stringify(a) === JSON.stringify(b);
   return a === b || (typeof a === 'number' && typeof b === 'number' && Math.abs(a - b) <= 1e-9 * Math.abs(a));
-}
-
-function placeOf(fact: Fact<unknown>): string {
-  return 'line' in fact.origin ? `${fact.origin.file} line ${fact.origin.line}` : '';
 }
 
 /** The columns of an entry that a row may take: all but the two that joined them. */
@@ -120,7 +116,7 @@ function contradiction(
     field,
     list: shown(own.text),
     library: shown(fact.text),
-    libraryPlace: placeOf(fact),
+    libraryPlace: lineOf(fact.origin),
     model: shown(`${entry.maker} ${entry.model}`),
   };
   draft.items.push(
@@ -160,7 +156,7 @@ function nearItem(
     tag: shown(row.tag),
     model,
     near: shown(`${close.maker} ${close.model}`),
-    nearPlace: `${file} line ${close.line}`,
+    nearPlace: { file, line: close.line, column: '' },
   };
   return itemAt(note(LIBRARY_NEAR, p), place, row.tag);
 }

@@ -84,6 +84,7 @@ export const en: OwnerStrings = {
   twoSupplies: 'Power comes to it from two sides.',
   notesHeading: 'Why a light can be off, and other notes',
   noteMark: 'Note {letter}',
+  noteInLine: 'note\u00a0{letters}',
   causes: {
     energised: 'This light is on while there is power.',
     'de-energised': 'This light is off while the power is off. That is fine.',

@@ -84,6 +84,7 @@ export const es: OwnerStrings = {
   twoSupplies: 'La corriente le llega de dos lados.',
   notesHeading: 'Por qué una luz puede estar apagada, y otras notas',
   noteMark: 'Nota {letter}',
+  noteInLine: 'nota\u00a0{letters}',
   causes: {
     energised: 'Esta luz está encendida mientras hay corriente.',
     'de-energised': 'Esta luz está apagada mientras no hay corriente. Es normal.',

@@ -65,6 +65,8 @@ export interface OwnerStrings {
   readonly notesHeading: string;
   /** `{letter}`. */
   readonly noteMark: string;
+  /** `{letters}`; a line may end between two notes, not between the word and its first letter. */
+  readonly noteInLine: string;
   readonly causes: { readonly [C in IndicatorCause]: string };
   readonly lightsUnknown: string;
   readonly actHeading: string;

@@ -16,6 +16,7 @@ import {
   PART_FITS_NOTHING,
 } from '../../model/messages/company-files.js';
 import { says } from '../message-kit.js';
+import { placeText } from '../origin.js';
 
 /** Words of the messages of model/messages/company-files.ts. */
 export const COMPANY_FILES_WORDS = [
@@ -36,7 +37,7 @@ export const COMPANY_FILES_WORDS = [
   says(LIBRARY_OVERRIDDEN, {
     title: 'The list states a fact otherwise than the equipment library',
     message: ({ tag, field, list, library, libraryPlace }) =>
-      `The ${field} of ${tag} is "${list}" on the list and "${library}" in the library (${libraryPlace}); the list's is used.`,
+      `The ${field} of ${tag} is "${list}" on the list and "${library}" in the library (${placeText(libraryPlace)}); the list's is used.`,
     found: ({ list }) => list,
     expected: ({ library }) => library,
     hint: 'Correct the list or the library.',
@@ -44,7 +45,7 @@ export const COMPANY_FILES_WORDS = [
   says(LIBRARY_KIND_CONTRADICTS, {
     title: 'The kind on the list is not the kind of the model in the equipment library',
     message: ({ tag, list, library, libraryPlace, model }) =>
-      `${tag} is of kind ${list} on the list, but its model ${model} is of kind ${library} in the library (${libraryPlace}); both can't be true.`,
+      `${tag} is of kind ${list} on the list, but its model ${model} is of kind ${library} in the library (${placeText(libraryPlace)}); both can't be true.`,
     found: ({ list }) => list,
     expected: ({ library }) => library,
     hint: 'Correct the kind or the model on the list, or the library.',
@@ -52,7 +53,7 @@ export const COMPANY_FILES_WORDS = [
   says(LIBRARY_NEAR, {
     title: 'A model is not in the equipment library, but one like it is',
     message: ({ tag, model, nearPlace }) =>
-      `The model ${model} of ${tag} is not in the library; one like it is (${nearPlace}).`,
+      `The model ${model} of ${tag} is not in the library; one like it is (${placeText(nearPlace)}).`,
     found: ({ model }) => model,
     expected: ({ near }) => near,
     hint: ({ near }) => `Write ${near} if that is meant; else add the model to the library.`,

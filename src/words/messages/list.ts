@@ -13,6 +13,7 @@ import {
   CELL_CUT,
 } from '../../model/messages/list.js';
 import { says } from '../message-kit.js';
+import { placeText } from '../origin.js';
 
 /** Words of the messages of model/messages/list.ts. */
 export const LIST_WORDS = [
@@ -67,7 +68,7 @@ export const LIST_WORDS = [
   says(JOB_CONTRADICTS, {
     title: 'Two rows of a job state a fact of the job differently',
     message: ({ field, first, firstPlace, second }) =>
-      `The job's ${field} is "${first}" in ${firstPlace} and "${second}" here; the first is used until that is settled.`,
+      `The job's ${field} is "${first}" in ${placeText(firstPlace)} and "${second}" here; the first is used until that is settled.`,
     found: ({ second }) => second,
     expected: ({ first }) => first,
     hint: 'Leave the one that is true.',

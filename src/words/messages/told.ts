@@ -47,6 +47,11 @@ interface AsWritten {
 }
 const isAsWritten = (values: object): values is AsWritten => 'asWritten' in values;
 
+/** True for what a message leaves unsaid: nothing was found, say. */
+export function isUnsaid(sentence: Sentence): boolean {
+  return sentence === '';
+}
+
 /**
  * What a message says to people, in English.
  * @param note its code, and what its sentences are made of
