@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { SURENESSES } from './fact.js';
 import type { Said } from './reason.js';
+import type { Step, StepSource } from './step.js';
 import { INDICATOR_CAUSES, SHOWS, STATES, STRENGTHS } from './words.js';
 
 /** Figures: V, A, m, C, rounded to 0.01 where nothing else is said; null is "unknown". */
@@ -13,16 +14,19 @@ export const saidSchema = z.custom<Said>(
     (typeof value === 'object' && value !== null && 'code' in value && 'values' in value),
 );
 
-const stepSchema = z.object({
+const stepShape = z.object({
   symbol: z.string(),
-  says: z.string(),
-  formula: z.string(),
-  substituted: z.string(),
+  code: z.string(),
+  values: z.custom<object>((value) => typeof value === 'object' && value !== null),
   value: z.number(),
   unit: z.string(),
   sure: z.enum(SURENESSES),
-  source: z.string(),
+  uses: z.array(z.string()),
+  source: z.custom<StepSource>((value) => typeof value === 'object' && value !== null),
 });
+
+/** A step as data; its words are made where it is printed. */
+const stepSchema = z.custom<Step>((value) => stepShape.safeParse(value).success);
 
 /** One calculation of a protector: what it computes, by which rule, and its steps; the last step is the result. */
 export const calculationSchema = z.object({
@@ -113,7 +117,7 @@ export const protectorSchema = z.object({
       rule: z.string(),
       strength: z.enum(STRENGTHS),
       because: saidSchema,
-      sources: z.array(z.string()),
+      sources: z.array(saidSchema),
     }),
   ),
   /** AC system (`120/240`), `three-phase` of a turbine, or `dc`. */

@@ -1,6 +1,7 @@
-import type { SourcesByBasis, Working } from './fact.js';
+import type { SourcesByBasis } from './fact.js';
 import type { PlacedNote } from './message.js';
-import type { Said } from './reason.js';
+import type { Reason, Said } from './reason.js';
+import type { Working } from './step.js';
 import type { Basis, Kind, PortClass, Strength } from './words.js';
 
 /** Facts of `T` that a rule declares: by its type it can read nothing else, and its tests throw where it does. */
@@ -87,16 +88,16 @@ export type RatingDecision =
       /** True where the figure is an assumption. */
       readonly assumed?: boolean;
       /** Why the figure bounds what isn't known; a draft stands on it until that is stated. */
-      readonly bound?: Said;
+      readonly bound?: Reason;
     }
   | {
       readonly outcome: 'unknown';
-      readonly because: Said;
+      readonly because: Reason;
       readonly notes: readonly PlacedNote[];
       /** The part of the figure that is known: the least that a part must bear. */
       readonly atLeast?: Working;
     }
-  | { readonly outcome: 'outside'; readonly because: string };
+  | { readonly outcome: 'outside'; readonly because: Reason };
 
 /** A rule that says what a place asks of a part. */
 export interface RatingRule<F> extends RuleCard {

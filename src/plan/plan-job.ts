@@ -1,4 +1,4 @@
-import { stillText } from '../model/reason.js';
+import { reason, stillText } from '../model/reason.js';
 import type { Catalogue } from '../model/catalogue.js';
 import type { JobList } from '../model/list.js';
 import type { PlacedNote } from '../model/message.js';
@@ -11,7 +11,7 @@ import { surveySite } from '../site/survey.js';
 import { about } from '../model/message.js';
 import { CHOOSE_MESSAGES } from '../model/messages/choose.js';
 import { byNaturalOrder } from '../model/natural-order.js';
-import { calculation } from './context/rounded-working.js';
+import { calculation } from './context/calculation.js';
 import { defaultsUsed } from './items/defaults.js';
 import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
@@ -166,25 +166,30 @@ function clausesOf(basis: Basis, isOf: (rule: string) => boolean): Clause[] {
   return found;
 }
 
+const FLASH_DENSITY = reason('calculation/flash-density');
+const RISK_LEVEL = reason('calculation/risk-level');
+
 function siteCalculationsOf(job: JobContext): Plan['siteCalculations'] {
   const { exposure, site } = job;
   const found: Plan['siteCalculations'] = [];
   if (exposure.flashDensity) {
-    found.push(mutable(calculation('place/service', 'Ground flash density', exposure.flashDensity)));
+    found.push(mutable(calculation('place/service', FLASH_DENSITY, exposure.flashDensity)));
   }
   if (exposure.riskLevel) {
-    found.push(mutable(calculation('place/service', 'Calculated risk level', exposure.riskLevel)));
+    found.push(mutable(calculation('place/service', RISK_LEVEL, exposure.riskLevel)));
   }
   for (const { line, to, near } of exposure.lineStrikes) {
-    const notCounted = 'those to the structure aren’t counted, no fact gives its dimensions';
-    found.push(mutable(calculation('place/service', `Yearly strikes to the ${line}; ${notCounted}`, to)));
-    found.push(mutable(calculation('place/service', `Yearly strikes near the ${line}`, near)));
+    const atLine = reason('calculation/strikes-to-line', { line });
+    const nearLine = reason('calculation/strikes-near-line', { line });
+    found.push(mutable(calculation('place/service', atLine, to)));
+    found.push(mutable(calculation('place/service', nearLine, near)));
   }
   for (const equipment of site.equipments) {
     const hasArray = equipment.ports.some((p) => p.cls === 'dc-in' && p.sources.some(isOfArray));
     const critical = hasArray ? exposure.criticalLengthFor(equipment) : undefined;
     if (critical) {
-      found.push(mutable(calculation('place/dc-input', `Critical length at ${equipment.tag}`, critical)));
+      const title = reason('calculation/critical-length', { at: equipment.tag });
+      found.push(mutable(calculation('place/dc-input', title, critical)));
     }
   }
   return found;

@@ -2,6 +2,7 @@ import { say } from '../words/reasons/say.js';
 import type { Calculation, NotPlaced, Plan, PlannedEquipment, PlannedProtector } from '../model/plan.js';
 import { figure } from '../words/figures.js';
 import { cited } from '../words/origin.js';
+import { stepTold } from '../words/steps/told.js';
 import { printable } from './text-table.js';
 
 /** What `why` was asked about: a port, all ports of an equipment, or a protector by its tag. */
@@ -95,7 +96,7 @@ function protectorText(p: PlannedProtector): string {
     `${p.tag}  ${printable(part)} at ${p.ports.map(portName).join(' and ')}: ${p.strength}`,
     ...p.reasons.flatMap((r) => [
       `  ${r.rule} (${r.strength}): ${printable(say(r.because))}`,
-      ...r.sources.map((source) => `    ${printable(source)}`),
+      ...r.sources.map((source) => `    ${printable(say(source))}`),
     ]),
     `  asks: ${asks.join(', ')}`,
     ...has,
@@ -109,9 +110,12 @@ function calculationLines(calculation: Calculation): string[] {
   return [
     `  ${say(calculation.title)} (${calculation.rule})`,
     ...calculation.steps.map((s) => {
-      const working = [s.formula, s.substituted].filter((t) => t !== '').map((t) => `${printable(t)} = `);
-      const says = printable(s.says);
-      return `    ${s.symbol === '' ? '' : `${s.symbol} = `}${working.join('')}${stepValue(s.value, s.unit)}  ${says} [${printable(s.source)}]`;
+      const told = stepTold(s);
+      const working = [told.formula, told.substituted]
+        .filter((t) => t.length > 0)
+        .map((t) => `${printable(t)} = `);
+      const says = printable(told.says);
+      return `    ${s.symbol === '' ? '' : `${s.symbol} = `}${working.join('')}${stepValue(s.value, s.unit)}  ${says} [${printable(told.source)}]`;
     }),
   ];
 }

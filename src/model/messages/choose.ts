@@ -39,7 +39,7 @@ export const CHOOSE_MESSAGES = {
     'installer',
   ),
   listedToUlOnly: message<{ at: string; part: string }>('choose/listed-to-ul-only', 'confirm', 'maker'),
-  leadThin: message<{ at: string; part: string; planned: string; least: string; source: string }>(
+  leadThin: message<{ at: string; part: string; planned: string; least: string; source: Said }>(
     'choose/lead-thin',
     'confirm',
     'office',

@@ -1,4 +1,5 @@
-import { stillText } from '../../model/reason.js';
+import { volts } from '../../model/quantity.js';
+import { reason, stillText } from '../../model/reason.js';
 import { leadFigures, leadVoltage } from '../../electrical/leads.js';
 import { reachFigures } from '../../electrical/reach.js';
 import type { Catalogue, Part } from '../../model/catalogue.js';
@@ -7,11 +8,11 @@ import { isNec } from '../../model/words.js';
 import { figure } from '../../words/figures.js';
 import { about } from '../../model/message.js';
 import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';
-import { calculation, type Calculated } from '../context/rounded-working.js';
+import { calculation, type Calculated } from '../context/calculation.js';
 import { assess, choosePart, type Candidate, type Demand, type Rejection } from './choose.js';
 import { asksFor, demandOf } from './requirements.js';
 import { suppliesOf } from './indicate.js';
-import { keeper } from '../context/memo.js';
+import { memo } from '../context/memo.js';
 import { plannedLeads } from './planned-lead.js';
 import type { Requirement } from '../rate/rate.js';
 import type { JobContext } from '../context/job-context.js';
@@ -178,7 +179,7 @@ export interface PartFigures extends LeadVoltages {
   readonly margin: number | null;
 }
 
-const leadVoltages = keeper<LeadVoltages>();
+const leadVoltages = memo<LeadVoltages>();
 
 function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): LeadVoltages {
   return leadVoltages(part, `${leads.length}|${leads.diameter}|${leads.peak}`, () => {
@@ -187,10 +188,13 @@ function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): Lea
     const at = (length: number): number => leadFigures({ ...leads, length, upBasis }).value;
     const leadAtHalfMetre = at(0.5);
     const leadAtOneMetre = at(1);
-    const compared = `at 0.5 m ${figure(leadAtHalfMetre, 'V')}, at 1 m ${figure(leadAtOneMetre, 'V')}`;
+    const title = reason('calculation/leads', {
+      atHalfMetre: volts(leadAtHalfMetre),
+      atOneMetre: volts(leadAtOneMetre),
+    });
     return {
       lead,
-      leadCalculation: calculation('rate/clamping', `Voltage of the leads as planned (${compared})`, working),
+      leadCalculation: calculation('rate/clamping', title, working),
       leadAtHalfMetre,
       leadAtOneMetre,
       perTenCentimetres: Math.max(at(leads.length + 0.1) - lead, leadAtOneMetre - at(0.9)),

@@ -1,6 +1,7 @@
-import { smallestLeads } from '../../electrical/lead-size.js';
+import { smallestLeads } from '../../rules/lead-size.js';
 import { parseWireGauge } from '../../electrical/wire-gauge.js';
 import type { Part } from '../../model/catalogue.js';
+import type { Reason } from '../../model/reason.js';
 import type { Basis } from '../../model/words.js';
 import { figure } from '../../words/figures.js';
 import { leadAreaOf, leadGaugeOf } from './planned-lead.js';
@@ -12,7 +13,7 @@ export interface ThinLead {
   readonly planned: string;
   /** The smallest that is allowed: `6 mm2`. */
   readonly least: string;
-  readonly source: string;
+  readonly source: Reason;
 }
 
 /**

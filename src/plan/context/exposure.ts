@@ -1,16 +1,16 @@
 import { calculatedRiskLevel, criticalLength, type ExposedSite } from '../../electrical/exposure.js';
 import { flashDensityFromThunderDays, lineEvents, type LineInput } from '../../electrical/lightning.js';
 import { statedAt, taken, workingOf } from '../../electrical/working.js';
-import type { Working } from '../../model/fact.js';
+import type { FeedingLine } from '../../model/reasons/calculation.js';
 import type { Site, SiteEquipment } from '../../model/site.js';
+import { subject, type Working } from '../../model/step.js';
 import type { Kind } from '../../model/words.js';
+import { riskDecides, serviceAsksForProtection } from '../../rules/supply-risk.js';
 import { ultimateSources } from '../../site/inputs.js';
-import { cited } from '../../words/origin.js';
 
 /** Flashes a year to one line that feeds the site, and near it. */
 export interface LineStrikes {
-  /** `low-voltage cable`. */
-  readonly line: string;
+  readonly line: FeedingLine;
   readonly to: Working;
   readonly near: Working;
 }
@@ -52,8 +52,12 @@ export function exposureOf(site: Site): Exposure {
       })
     : undefined;
   const riskLevel = risk?.ok ? risk.working : undefined;
-  const isIec = site.basis.value === 'iec';
   const hasService = site.equipments.some((e) => e.kind === 'service');
+  const supply = {
+    basis: site.basis.value,
+    occupancy: site.occupancy.value,
+    riskLevel: riskLevel?.value,
+  };
   const lengths = new Map<SiteEquipment, number | undefined>();
   const critical = new Map<ExposedSite, Working | undefined>();
   return {
@@ -61,9 +65,8 @@ export function exposureOf(site: Site): Exposure {
     riskLevel,
     lineStrikes: lineStrikesOf(site, flashDensity),
     kmAssumed: risk?.ok ? risk.lines.assumed : 0,
-    riskDecides: isIec && hasService && site.occupancy.value === 'dwelling' && risk?.ok === true,
-    serviceRequired:
-      isIec && hasService && (site.occupancy.value !== 'dwelling' || (risk?.ok === true && risk.belowLimit)),
+    riskDecides: hasService && riskDecides(supply),
+    serviceRequired: hasService && serviceAsksForProtection(supply),
     criticalLengthFor(equipment) {
       if (!flashDensity) return undefined;
       const exposed = exposedSite(site, equipment);
@@ -91,21 +94,19 @@ const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
 function flashDensityOf(site: Site): Working | undefined {
   const { flash_density: stated, thunderstorm_days: days } = site.list.facts;
   if (stated) {
-    return workingOf(
-      [],
-      taken('Ng', 'Ground flash density', stated.value, '1/(km² a)', 'stated', cited(stated.origin)),
-    );
+    const density = subject('exposure/flash-density');
+    return workingOf([], taken('Ng', density, stated.value, '1/(km² a)', 'stated', stated.origin));
   }
   if (!days) return undefined;
-  return statedAt(flashDensityFromThunderDays({ days: days.value }).working, { Td: cited(days.origin) });
+  return statedAt(flashDensityFromThunderDays({ days: days.value }).working, { Td: days.origin });
 }
 
 const LINES = [
-  { field: 'lv_overhead_km', line: 'low-voltage overhead line', laid: 'overhead', voltage: 'lv' },
-  { field: 'lv_underground_km', line: 'low-voltage cable', laid: 'buried', voltage: 'lv' },
-  { field: 'hv_overhead_km', line: 'high-voltage overhead line', laid: 'overhead', voltage: 'hv' },
-  { field: 'hv_underground_km', line: 'high-voltage cable', laid: 'buried', voltage: 'hv' },
-] as const satisfies readonly ({ readonly field: string; readonly line: string } & Pick<
+  { field: 'lv_overhead_km', line: 'lv-overhead', laid: 'overhead', voltage: 'lv' },
+  { field: 'lv_underground_km', line: 'lv-underground', laid: 'buried', voltage: 'lv' },
+  { field: 'hv_overhead_km', line: 'hv-overhead', laid: 'overhead', voltage: 'hv' },
+  { field: 'hv_underground_km', line: 'hv-underground', laid: 'buried', voltage: 'hv' },
+] as const satisfies readonly ({ readonly field: string; readonly line: FeedingLine } & Pick<
   LineInput,
   'laid' | 'voltage'
 >)[];
@@ -124,7 +125,7 @@ function lineStrikesOf(site: Site, flashDensity: Working | undefined): readonly 
       voltage,
       surroundings: facts.surroundings?.value ?? 'rural',
     });
-    const places = { LL: cited(km.origin) };
+    const places = { LL: km.origin };
     return [{ line, to: statedAt(events.workingTo, places), near: statedAt(events.workingNear, places) }];
   });
 }

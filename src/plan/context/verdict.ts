@@ -7,7 +7,7 @@ import type { AnyPlacementRule, PlacementFacts } from '../../rules/placement-fac
 import { EXEMPTION_RULE, PLACEMENT_RULES } from '../../rules/rulebook.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
-import { keeper } from './memo.js';
+import { memo } from './memo.js';
 import { placementFacts, type JobContext } from './job-context.js';
 
 /** One rule's reason for a placement. */
@@ -54,7 +54,7 @@ export function looksAt(
   );
 }
 
-const looking = keeper<readonly AnyPlacementRule[]>();
+const looking = memo<readonly AnyPlacementRule[]>();
 
 /** The placement rules that look at such a port: found once for each basis, class of port and kind. */
 function rulesLookingAt(facts: PlacementFacts): readonly AnyPlacementRule[] {

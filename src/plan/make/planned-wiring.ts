@@ -7,7 +7,7 @@ import { conductorName, groundedConductor } from './describe.js';
 import { expectedVoltage, isNearZero } from './expected-voltage.js';
 import { leadGaugeOf, plannedLeads } from '../choose/planned-lead.js';
 import { convertersOf } from '../rate/rating-facts.js';
-import { rounded, roundedOr } from '../context/rounded.js';
+import { hundredths, hundredthsOr } from '../../model/rounding.js';
 import type { PartFigures, Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 import { thinLead } from '../choose/thin-lead.js';
@@ -50,8 +50,8 @@ export function wiringOf(
       ...stopOf(job, one, channel),
     })),
     leadLengthLimit: job.settings.thresholds.leadLength,
-    leadLengthPlanned: rounded(planned),
-    voltsPerTenCentimetres: roundedOr(figures?.perTenCentimetres),
+    leadLengthPlanned: hundredths(planned),
+    voltsPerTenCentimetres: hundredthsOr(figures?.perTenCentimetres),
     smallestLead: leads?.smallest ?? '',
     leadGauge: part ? leadGaugeOf(part) : '',
     overcurrent: part && part.overcurrent !== '' ? part.overcurrent : byInstructions,
@@ -91,7 +91,7 @@ function stopOf(
     stopAt = bears;
     stopWords = `${tag} bears no more`;
   }
-  return { stopAt: roundedOr(stopAt), stopWords };
+  return { stopAt: hundredthsOr(stopAt), stopWords };
 }
 
 /** Capacitors of a converter hold its DC terminals charged for minutes after all is open. */

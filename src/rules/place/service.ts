@@ -3,6 +3,7 @@ import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { NEC, practice, sources } from '../sources.js';
+import { riskAsksForProtection } from '../supply-risk.js';
 
 const FACTS = ['basis', 'tag', 'occupancy', 'riskLevel'] as const;
 
@@ -69,7 +70,7 @@ function underIec(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
     };
   }
   const level = Math.round(f.riskLevel);
-  return f.riskLevel < 1000
+  return riskAsksForProtection(f.riskLevel)
     ? {
         outcome: 'placed',
         strength: 'required',

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { smallestLeads } from '../../src/electrical/lead-size.js';
+import { smallestLeads } from '../../src/rules/lead-size.js';
 import { parseWireGauge } from '../../src/electrical/wire-gauge.js';
 import { BASES } from '../../src/model/words.js';
 
