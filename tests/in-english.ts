@@ -21,12 +21,12 @@ export type InEnglish<T> = T extends Step
   : T extends Reason
     ? string
     : T extends string | number | boolean | null | undefined
-    ? T
-    : T extends readonly (infer U)[]
-      ? readonly InEnglish<U>[]
-      : T extends object
-        ? { [K in keyof T]: InEnglish<T[K]> }
-        : T;
+      ? T
+      : T extends readonly (infer U)[]
+        ? readonly InEnglish<U>[]
+        : T extends object
+          ? { [K in keyof T]: InEnglish<T[K]> }
+          : T;
 
 /** An open item with its sentences. */
 export type EnglishItem = OpenItem & { message: string; found: string; expected: string; hint: string };

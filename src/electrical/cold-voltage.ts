@@ -115,10 +115,7 @@ function voltsForEachDegree(
 }
 
 function inputSteps(input: Pick<ColdVoltageInput, 'vocStc' | 'modulesInSeries'>): Step[] {
-  return [
-    taken('Voc', MODULE_VOLTAGE, input.vocStc, 'V'),
-    taken('n', MODULES, input.modulesInSeries, ''),
-  ];
+  return [taken('Voc', MODULE_VOLTAGE, input.vocStc, 'V'), taken('n', MODULES, input.modulesInSeries, '')];
 }
 
 function productStep(

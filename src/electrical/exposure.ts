@@ -130,7 +130,9 @@ export type RiskLevel =
       /** `no-lines`: every length is stated as 0. */ readonly reason: 'no-flash-density' | 'no-lines';
     };
 
-const byLine = (of: (kind: keyof typeof LINE_WEIGHTS) => Quantity): Record<keyof typeof LINE_WEIGHTS, Quantity> => ({
+const byLine = (
+  of: (kind: keyof typeof LINE_WEIGHTS) => Quantity,
+): Record<keyof typeof LINE_WEIGHTS, Quantity> => ({
   lvOverhead: of('lvOverhead'),
   lvUnderground: of('lvUnderground'),
   hvOverhead: of('hvOverhead'),

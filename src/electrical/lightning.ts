@@ -218,11 +218,7 @@ export function lineEvents(input: LineInput): LineEvents {
       source: ANNEX_A,
     });
   const strips = { to: metres(STRIP_TO), near: metres(STRIP_NEAR) };
-  const to = events(
-    'NL',
-    subject('lightning/flashes-to-line', { strip: strips.to, ...from }),
-    STRIP_TO,
-  );
+  const to = events('NL', subject('lightning/flashes-to-line', { strip: strips.to, ...from }), STRIP_TO);
   const near = events(
     'NI',
     subject('lightning/flashes-near-line', { strip: strips.near, ...from }),

@@ -101,6 +101,12 @@ export function protectiveDistance(input: ReachInput): Reach {
       : taken('Uw', WITHSTAND, input.withstand, 'V'),
   ];
   const [what, uses] = caseOf(input, kind);
-  const result = computed('lp', what, { value: distance, unit: 'm', sure: 'published', uses, source: SOURCE });
+  const result = computed('lp', what, {
+    value: distance,
+    unit: 'm',
+    sure: 'published',
+    uses,
+    source: SOURCE,
+  });
   return { kind, distance, margin, working: workingOf(steps, result) };
 }

@@ -103,7 +103,12 @@ describe('lead-acid and cold', () => {
     expect(symbols(found.working)).toEqual(['T °C', 'Ucell V', 'n', 'Ucharge V']);
     expect(englishSteps(found.working)[1]?.formula).toBe('max(2.583 V, 2.467 V + 0.005 V/°C × (25 °C - T))');
     expect(englishSteps(found.working)[1]?.says).toContain('compensated for cold');
-    expect(englishSteps(found.working).map((s) => s.sure)).toEqual(['stated', 'memory', 'memory', 'computed']);
+    expect(englishSteps(found.working).map((s) => s.sure)).toEqual([
+      'stated',
+      'memory',
+      'memory',
+      'computed',
+    ]);
   });
   test('the temperature changes nothing for the others', () => {
     for (const chemistry of ['lfp', 'nicd'] as const) {

@@ -21,7 +21,11 @@ describe('critical length', () => {
     expect(found.value).toBe(k / 2);
     expectSound(found.working);
     expect(symbols(found.working)).toEqual(['Ng 1/(km² a)', 'Lcrit m']);
-    expect(englishSteps(found.working)[1]).toMatchObject({ formula: `${k} / Ng`, substituted: `${k} / 2`, sure });
+    expect(englishSteps(found.working)[1]).toMatchObject({
+      formula: `${k} / Ng`,
+      substituted: `${k} / 2`,
+      sure,
+    });
     expect(englishSteps(found.working)[1]?.source).toContain('712.443');
     expect(englishSteps(found.working)[1]?.source.includes('from memory')).toBe(fromMemory);
   });
@@ -123,7 +127,12 @@ describe('calculated risk level', () => {
       '2 × LPAL + 1 × LPCL + 0.4 × LPAH + 0.2 × LPCH',
       'fenv / (LP × Ng)',
     ]);
-    expect(englishSteps(found.working).map((s) => s.sure)).toEqual(['stated', 'memory', 'published', 'published']);
+    expect(englishSteps(found.working).map((s) => s.sure)).toEqual([
+      'stated',
+      'memory',
+      'published',
+      'published',
+    ]);
     expect(englishSteps(found.working)[1]?.says).toContain('urban');
     expect(englishSteps(found.working)[2]?.says).toBe('Weighted length of the lines');
     expect(englishSteps(found.working)[3]?.says).toContain('below 1000');

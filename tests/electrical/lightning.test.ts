@@ -57,7 +57,12 @@ describe('structure', () => {
       expect(symbols(found.working)).toEqual(['Ng 1/(km² a)', 'AD m²', 'CD', 'ND 1/a']);
       expect(englishSteps(found.working)[2]?.value).toBe(factor);
       expect(englishSteps(found.working)[2]?.source).toContain('Table A.1');
-      expect(englishSteps(found.working).map((s) => s.sure)).toEqual(['stated', 'computed', 'memory', 'memory']);
+      expect(englishSteps(found.working).map((s) => s.sure)).toEqual([
+        'stated',
+        'computed',
+        'memory',
+        'memory',
+      ]);
     },
   );
   test('a larger building is struck more often', () => {

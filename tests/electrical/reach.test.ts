@@ -17,12 +17,19 @@ describe('cases', () => {
   test('working of metres', () => {
     const found = protectiveDistance({ ...usual, up: 1700 });
     expectSound(found.working);
-    expect(englishSteps(found.working).map((s) => s.sure)).toEqual(['stated', 'computed', 'stated', 'published']);
+    expect(englishSteps(found.working).map((s) => s.sure)).toEqual([
+      'stated',
+      'computed',
+      'stated',
+      'published',
+    ]);
     expect(englishSteps(found.working)[3]).toMatchObject({
       formula: 'min(max((Uw - Up - Ul) / (25 V/m), 10 m), 30.48 m)',
       value: 24,
     });
-    expect(englishSteps(found.working)[3]?.says).toBe('Reach along the cable, at least 10 m, at most 30.48 m');
+    expect(englishSteps(found.working)[3]?.says).toBe(
+      'Reach along the cable, at least 10 m, at most 30.48 m',
+    );
     expect(englishSteps(found.working)[3]?.source).toContain('E09:2022');
   });
   test('a withstand that is assumed is never said to be stated', () => {
@@ -50,7 +57,11 @@ describe('cases', () => {
     const found = protectiveDistance({ ...usual, up: 2301 });
     expect(found).toMatchObject({ kind: 'none', distance: 0, margin: -1 });
     expectSound(found.working);
-    expect(englishSteps(found.working)[3]).toMatchObject({ value: 0, unit: 'm', formula: '0 m where Up + Ul > Uw' });
+    expect(englishSteps(found.working)[3]).toMatchObject({
+      value: 0,
+      unit: 'm',
+      formula: '0 m where Up + Ul > Uw',
+    });
     expect(englishSteps(found.working)[3]?.says).toContain('none');
     expect(reachFigures({ ...usual, up: 2300 })).toEqual({ kind: 'metres', distance: 10 });
   });

@@ -3,8 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { SEVERITIES, WHOS } from '../../src/model/words.js';
 import { allEntries, MESSAGE_FILES } from './message-entries.js';
 
-/** Stands in for whatever a sentence needs: a word, a number or a list. */
+/** Stands in for whatever a sentence needs: a word, a number, a list, a quantity or a reason. */
 class Anything extends Array<string> {
+  readonly value = 1;
+  readonly unit = 'V';
+  readonly code = 'earlier/as-written';
+  readonly values = { text: 'thing' };
   override toString(): string {
     return 'thing';
   }

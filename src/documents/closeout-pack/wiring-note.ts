@@ -129,7 +129,11 @@ function wiringNote(
     system: protector.system === '' ? notKnown('see the open items') : protector.system,
     grounding: groundingText(protector),
     strength: protector.strength,
-    reasons: protector.reasons.map((r) => ({ ...r, because: say(r.because), sources: r.sources.map((s) => say(s)).join('; ') })),
+    reasons: protector.reasons.map((r) => ({
+      ...r,
+      because: say(r.because),
+      sources: r.sources.map((s) => say(s)).join('; '),
+    })),
     twoSupplies: wiring.fedFromTwoSupplies,
     cautions: boxCautions(protector),
     sourcesToOpen: wiring.sourcesToOpen.map((source) => say(source)),

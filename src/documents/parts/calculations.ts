@@ -74,9 +74,7 @@ export function calculationView(calculation: Calculation, tags: readonly string[
     short: {
       how: result === undefined ? '' : howText(steps, result),
       result:
-        result === undefined
-          ? notKnown('see the open items')
-          : quantity(result.step.value, result.step.unit),
+        result === undefined ? notKnown('see the open items') : quantity(result.step.value, result.step.unit),
       source: result === undefined ? '' : result.told.sourced,
     },
     steps: steps.map(({ step, told }, index) => ({

@@ -92,11 +92,7 @@ export const RATE_MESSAGES = {
     rectified: boolean;
     converter: string;
     most: Quantity;
-  }>(
-    'rate/rectified-above-converter',
-    'conflict',
-    'designer',
-  ),
+  }>('rate/rectified-above-converter', 'conflict', 'designer'),
   turbineFloats: message<{ tag: string }>('rate/turbine-floats', 'confirm', 'office'),
   turbineUnearthed: message<{ tag: string }>('rate/turbine-unearthed', 'confirm', 'maker'),
   batteryUnknown: message<{ tag: string; chemistry: string; nominal: Quantity | null }>(

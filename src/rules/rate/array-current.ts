@@ -94,10 +94,9 @@ function together(
   const feeding = groups.filter((group) => group.length > 0);
   const [only, another] = feeding;
   const isSum = only !== undefined && another === undefined;
-  const what =
-    isSum
-      ? subject('array-current/sum', { arrays: only })
-      : subject('array-current/largest', { sources: feeding });
+  const what = isSum
+    ? subject('array-current/sum', { arrays: only })
+    : subject('array-current/largest', { sources: feeding });
   const last = computed('Isc,sum', what, {
     value,
     unit: 'A',

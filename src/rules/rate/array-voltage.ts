@@ -59,9 +59,7 @@ export const arrayVoltage = {
     }
     if (!best || unknown) return { outcome: 'unknown', because: NOT_KNOWN, notes };
     const bound =
-      bounded.length > 0
-        ? { bound: reason('array-voltage/safe-figure', { arrays: bounded }) }
-        : {};
+      bounded.length > 0 ? { bound: reason('array-voltage/safe-figure', { arrays: bounded }) } : {};
     return { outcome: 'asks', value: best.value, working: best, notes, ...bound };
   },
 } satisfies AnyRatingRule;

@@ -52,7 +52,14 @@ function boundOf(known: FaultCurrentFacts): Working {
 /** The batteries of one bus feed a fault together. */
 function sumOf(known: FaultCurrentFacts): Working {
   const each = known.from.map(({ tag, fact }) =>
-    taken('Isc', subject('fault-current/of-battery', { battery: tag }), fact.value, 'A', 'stated', fact.origin),
+    taken(
+      'Isc',
+      subject('fault-current/of-battery', { battery: tag }),
+      fact.value,
+      'A',
+      'stated',
+      fact.origin,
+    ),
   );
   const sum = subject('fault-current/sum', { each: known.from.map((o) => amperes(o.fact.value)) });
   return workingOf(

@@ -32,8 +32,7 @@ export const inverterLink = {
     const fromArray = f.arrays.length > 0 || (f.port === 'dc-in' && f.inputUse !== 'fed');
     if (!fromArray) return { outcome: 'outside', because: NO_ARRAY };
     const inverters = f.converters.filter((c) => c.kind === 'grid-tie-inverter' && c.isolated !== true);
-    if (inverters.length === 0)
-      return { outcome: 'outside', because: NO_INVERTER };
+    if (inverters.length === 0) return { outcome: 'outside', because: NO_INVERTER };
     let best: { working: Working; inverter: ConverterFacts } | undefined;
     for (const inverter of inverters) {
       if (!inverter.acOut) continue;

@@ -90,7 +90,6 @@ export const AC: StepTexts<AcSteps> = {
   'withstand/entry': { says: 'Voltage that the table is entered with' },
   'withstand/row': { says: 'Row of the table that covers it' },
   'withstand/assumed': {
-    says: (v) =>
-      `Impulse withstand assumed by overvoltage category ${v.category}: confirm with the maker`,
+    says: (v) => `Impulse withstand assumed by overvoltage category ${v.category}: confirm with the maker`,
   },
 };
