@@ -5,10 +5,6 @@ import { allEntries, MESSAGE_FILES } from './message-entries.js';
 
 /** Stands in for whatever a sentence needs: a word, a number, a list, a quantity or a reason. */
 class Anything extends Array<string> {
-  readonly value = 1;
-  readonly unit = 'V';
-  readonly code = 'earlier/as-written';
-  readonly values = { text: 'thing' };
   override toString(): string {
     return 'thing';
   }
@@ -25,7 +21,14 @@ class Anything extends Array<string> {
     return 'THING';
   }
 }
-const parameters = new Proxy({}, { get: () => Anything.of('thing') });
+const anything = (): unknown =>
+  Object.assign(Anything.of('thing'), {
+    value: 1,
+    unit: 'V',
+    code: 'earlier/as-written',
+    values: { text: 'thing' },
+  });
+const parameters = new Proxy({}, { get: anything });
 
 /** A parameter that is handed through whole is the stand-in itself. */
 const asText = (value: unknown): string => String(value);

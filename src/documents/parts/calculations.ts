@@ -90,12 +90,17 @@ export function calculationView(calculation: Calculation, tags: readonly string[
   };
 }
 
+/** What a step prints: figures that differ in no digit of it are one. */
+function printed(step: Step): unknown {
+  return [step.symbol, step.value, step.unit, step.sure, stepTold(step)];
+}
+
 /** The calculations of all protectors, rule by rule; equal ones stand once, with the tags of all that share them. */
 export function calculationViews(plan: Plan): CalculationView[] {
   const found = new Map<string, { calculation: Calculation; tags: string[] }>();
   for (const protector of plan.protectors) {
     for (const calculation of protector.calculations) {
-      const key = JSON.stringify(calculation);
+      const key = JSON.stringify([calculation.rule, say(calculation.title), calculation.steps.map(printed)]);
       const entry = found.get(key) ?? { calculation, tags: [] };
       if (!entry.tags.includes(protector.tag)) entry.tags.push(protector.tag);
       found.set(key, entry);
