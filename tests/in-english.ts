@@ -3,19 +3,32 @@ import type { OpenItem } from '../src/model/message.js';
 import type { Reason } from '../src/model/reason.js';
 import type { Wire } from '../src/model/wire.js';
 import { protectorInEnglish } from '../src/words/protector-in-english.js';
+import type { Step, Working } from '../src/model/step.js';
+import { isObject, isStep } from '../src/words/english-beside.js';
 import { told } from '../src/words/messages/told.js';
 import { isReason, say } from '../src/words/reasons/say.js';
+import { stepTold } from '../src/words/steps/told.js';
 
-/** A type with each reason as its English sentence. */
-export type InEnglish<T> = T extends Reason
-  ? string
-  : T extends string | number | boolean | null | undefined
-    ? T
-    : T extends readonly (infer U)[]
-      ? readonly InEnglish<U>[]
-      : T extends object
-        ? { [K in keyof T]: InEnglish<T[K]> } & (T extends { wire: Wire } ? { conductor: string } : unknown)
-        : T;
+/** A step with its English words. */
+export type EnglishStep = Pick<Step, 'symbol' | 'value' | 'unit' | 'sure' | 'code'> & {
+  readonly says: string;
+  readonly formula: string;
+  readonly substituted: string;
+  readonly source: string;
+};
+
+/** A type with each reason as its English sentence, and each step with its words. */
+export type InEnglish<T> = T extends Step
+  ? EnglishStep
+  : T extends Reason
+    ? string
+    : T extends string | number | boolean | null | undefined
+      ? T
+      : T extends readonly (infer U)[]
+        ? readonly InEnglish<U>[]
+        : T extends object
+          ? { [K in keyof T]: InEnglish<T[K]> } & (T extends { wire: Wire } ? { conductor: string } : unknown)
+          : T;
 
 /** An open item with its sentences. */
 export type EnglishItem = OpenItem & { message: string; found: string; expected: string; hint: string };
@@ -30,11 +43,24 @@ type EnglishProtector = Omit<InEnglish<PlannedProtector>, 'system' | 'grounding'
   grounding: string;
 };
 
-/** The same data with an English sentence in place of each reason. */
+/** A step with its English words. */
+export function englishStep(step: Step): EnglishStep {
+  const { symbol, code, value, unit, sure } = step;
+  const { says, formula, substituted, source } = stepTold(step);
+  return { symbol, code, says, formula, substituted, value, unit, sure, source };
+}
+
+/** The steps of a working with their English words. */
+export function englishSteps(working: Working): readonly EnglishStep[] {
+  return working.steps.map(englishStep);
+}
+
+/** The same data with an English sentence in place of each reason, and words beside each step. */
 export function inEnglish<T>(value: T): InEnglish<T> {
   const walked = (inner: unknown): unknown => {
     if (Array.isArray(inner)) return inner.map(walked);
     if (typeof inner !== 'object' || inner === null) return inner;
+    if (isObject(inner) && isStep(inner)) return englishStep(inner);
     if (isReason(inner)) return say(inner);
     return Object.fromEntries(Object.entries(inner).map(([key, of]) => [key, walked(of)]));
   };

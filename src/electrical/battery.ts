@@ -1,6 +1,8 @@
-import type { Step, Working } from '../model/fact.js';
+import { bare, celsius, quantity, volts } from '../model/quantity.js';
+import { withoutDust } from '../model/rounding.js';
+import { subject, type Step, type Working } from '../model/step.js';
 import type { BatteryChemistry } from '../model/words.js';
-import { FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
+import { computed, FROM_MEMORY, taken, workingOf } from './working.js';
 
 /** °C; the temperature that charge voltages are stated at. */
 const REFERENCE_TEMPERATURE = 25;
@@ -84,34 +86,27 @@ function cellVoltage(chemistry: BatteryChemistry, lowestTemp: number | undefined
   }
 }
 
-const CELL_SAYS: Readonly<Record<BatteryChemistry, string>> = {
-  'lead-acid': 'Highest charge voltage of a cell, lead-acid, temperature not stated',
-  lfp: 'End-of-charge voltage of a cell, lithium iron phosphate',
-  nicd: 'Highest charge voltage of a cell, nickel-cadmium',
-};
-
-/** The lead-acid formula with its temperature put in. */
-function compensated(temperature: string): string {
-  const rise = `${shown(LEAD_ACID_COMPENSATION)} V/°C × (${REFERENCE_TEMPERATURE} °C - ${temperature})`;
-  return `max(${shown(LEAD_ACID_EQUALISE)} V, ${shown(LEAD_ACID_ABSORB)} V + ${rise})`;
-}
-
 function cellSteps(chemistry: BatteryChemistry, lowestTemp: number | undefined, perCell: number): Step[] {
   if (chemistry !== 'lead-acid' || lowestTemp === undefined) {
-    return [taken('Ucell', CELL_SAYS[chemistry], perCell, 'V', 'memory', FROM_MEMORY)];
+    const cell = subject('battery-voltage/cell', { chemistry });
+    return [taken('Ucell', cell, perCell, 'V', 'memory', FROM_MEMORY)];
   }
+  const compensated = subject('battery-voltage/compensated-cell', {
+    equalise: volts(LEAD_ACID_EQUALISE),
+    absorb: volts(LEAD_ACID_ABSORB),
+    rise: quantity(LEAD_ACID_COMPENSATION, 'V/C'),
+    reference: celsius(REFERENCE_TEMPERATURE),
+    lowest: celsius(lowestTemp),
+  });
   return [
-    taken('T', 'Lowest expected temperature', lowestTemp, '°C'),
-    {
-      symbol: 'Ucell',
-      says: 'Highest charge voltage of a cell, lead-acid: equalising, or absorption compensated for cold',
-      formula: compensated('T'),
-      substituted: compensated(`(${shown(lowestTemp)} °C)`),
+    taken('T', subject('battery-voltage/lowest-temperature'), lowestTemp, '°C'),
+    computed('Ucell', compensated, {
       value: perCell,
       unit: 'V',
       sure: 'memory',
+      uses: ['T'],
       source: FROM_MEMORY,
-    },
+    }),
   ];
 }
 
@@ -134,19 +129,25 @@ export function batteryChargeVoltage(input: BatteryInput): BatteryVoltage {
   const perCell = cellVoltage(chemistry, lowestTemp);
   const steps = cellSteps(chemistry, lowestTemp, perCell);
   const value = withoutDust(perCell * cells);
-  const cellsStep = usualCells
-    ? taken('n', `Usual cells in series at ${String(nominal)} V`, cells, '', 'memory', FROM_MEMORY)
-    : taken('n', 'Cells in series', cells, '');
-  const result: Step = {
-    symbol: 'Ucharge',
-    says: 'Highest charge voltage of the battery',
-    formula: 'Ucell × n',
-    substituted: `${shown(perCell)} V × ${shown(cells)}`,
+  const cellsStep =
+    input.cells === undefined && nominal !== undefined
+      ? taken(
+          'n',
+          subject('battery-voltage/usual-cells', { nominal: volts(nominal) }),
+          cells,
+          '',
+          'memory',
+          FROM_MEMORY,
+        )
+      : taken('n', subject('battery-voltage/cells'), cells, '');
+  const battery = subject('battery-voltage/battery', { cell: volts(perCell), cells: bare(cells) });
+  const result = computed('Ucharge', battery, {
     value,
     unit: 'V',
     sure: 'computed',
+    uses: ['Ucell', 'n'],
     source: FROM_MEMORY,
-  };
+  });
   return { ok: true, value, cells, usualCells, perCell, working: workingOf([...steps, cellsStep], result) };
 }
 

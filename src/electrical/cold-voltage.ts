@@ -1,7 +1,11 @@
-import type { Step, Working } from '../model/fact.js';
+import type { Sureness } from '../model/fact.js';
 import type { VoltageCoefficient } from '../model/list.js';
+import { bare, celsius, quantity, volts } from '../model/quantity.js';
+import { reason } from '../model/reason.js';
+import { withoutDust } from '../model/rounding.js';
+import { subject, type Step, type Working } from '../model/step.js';
 import { isNec, type Basis } from '../model/editions.js';
-import { FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
+import { computed, taken, workingOf } from './working.js';
 
 /** °C; cell temperature of standard test conditions (IEC 60904-3). */
 const STC_TEMPERATURE = 25;
@@ -36,14 +40,21 @@ export const NEC_2023_TABLE_690_7_A: readonly ColdFactorRow[] = [
 
 /** Factor on Voc(STC) of an array whose lowest temperature is unknown: IEC 60364-7-712:2017 Annex B, value from memory. */
 export const IEC_60364_7_712_2017_ANNEX_B_FACTOR = 1.2;
+/** °C; where NEC Table 690.7(A) ends. */
+export const NEC_2023_COLDEST = -40;
 /** The coldest row of NEC Table 690.7(A): the draft's bound where no temperature is stated. */
 export const NEC_2023_COLDEST_FACTOR = 1.25;
 
-const TABLE_SOURCE = 'NEC Table 690.7(A), same in the 2017, 2020 and 2023 editions';
-const COEFFICIENT_SOURCE = "the maker's coefficient, NEC 690.7(A) and 110.3(B)";
-const PRODUCT_SOURCE = 'NEC 690.7(A): sum of the modules in series, corrected for the lowest temperature';
-const ANNEX_B_SOURCE = `IEC 60364-7-712:2017 Annex B, ${FROM_MEMORY}`;
-const ANNEX_B_COEFFICIENT_SOURCE = `the maker's coefficient, ${ANNEX_B_SOURCE}`;
+const TABLE_SOURCE = reason('source/cold-factor-table');
+const PRODUCT_SOURCE = reason('source/string-voltage');
+const ANNEX_B_SOURCE = reason('source/cold-voltage-annex');
+const COEFFICIENT_SOURCES = {
+  nec: reason('source/maker-coefficient', { practice: 'nec' }),
+  iec: reason('source/maker-coefficient', { practice: 'iec' }),
+};
+const MODULE_VOLTAGE = subject('cold-voltage/module-voltage');
+const MODULES = subject('cold-voltage/modules-in-series');
+const LOWEST_TEMPERATURE = subject('cold-voltage/lowest-temperature');
 
 export interface ColdVoltageInput {
   /** V; open-circuit voltage of one module at standard test conditions, above 0. */
@@ -103,59 +114,31 @@ function voltsForEachDegree(
   }
 }
 
-/** The same change, written out with its figures. */
-function voltsForEachDegreeText(
-  coefficient: VoltageCoefficient,
-  vocStc: number,
-  cells: number | undefined,
-): string {
-  const c = shown(coefficient.value);
-  switch (coefficient.unit) {
-    case '%/C':
-      return `${c} %/°C × ${shown(vocStc)} V`;
-    case 'V/C':
-      return `${c} V/°C`;
-    case 'mV/cell/C':
-      return `${c} mV/cell/°C × ${String(cells)} cells`;
-  }
-}
-
-/** Formula of the change by the unit of the coefficient. */
-const SLOPE_FORMULA: Readonly<Record<VoltageCoefficient['unit'], string>> = {
-  '%/C': 'β × Voc',
-  'V/C': 'β',
-  'mV/cell/C': 'β × cells',
-};
-
 function inputSteps(input: Pick<ColdVoltageInput, 'vocStc' | 'modulesInSeries'>): Step[] {
-  return [
-    taken('Voc', 'Open-circuit voltage of one module at standard test conditions', input.vocStc, 'V'),
-    taken('n', 'Modules in series', input.modulesInSeries, ''),
-  ];
+  return [taken('Voc', MODULE_VOLTAGE, input.vocStc, 'V'), taken('n', MODULES, input.modulesInSeries, '')];
 }
-
-/** With fewer, whoever multiplies by hand gets another result in the second decimal. */
-const fiveDecimals = (factor: number): string => String(Math.round(factor * 1e5) / 1e5);
 
 function productStep(
   input: Pick<ColdVoltageInput, 'vocStc' | 'modulesInSeries' | 'basis'>,
   factor: number,
-  sure: Step['sure'],
+  sure: Sureness,
 ): Step {
-  return {
-    symbol: 'Voc,max',
-    says: 'Highest open-circuit voltage of the string',
-    formula: 'Voc × n × F',
-    substituted: `${shown(input.vocStc)} V × ${shown(input.modulesInSeries)} × ${fiveDecimals(factor)}`,
+  const string = subject('cold-voltage/string', {
+    module: volts(input.vocStc),
+    modules: bare(input.modulesInSeries),
+    factor: { fine: factor },
+  });
+  return computed('Voc,max', string, {
     value: withoutDust(input.vocStc * input.modulesInSeries * factor),
     unit: 'V',
     sure,
+    uses: ['Voc', 'n', 'F'],
     source: input.basis === 'iec' ? ANNEX_B_SOURCE : PRODUCT_SOURCE,
-  };
+  });
 }
 
 function byCoefficient(input: ColdVoltageInput, coefficient: VoltageCoefficient): ColdVoltage {
-  const coefficientSource = input.basis === 'iec' ? ANNEX_B_COEFFICIENT_SOURCE : COEFFICIENT_SOURCE;
+  const source = COEFFICIENT_SOURCES[input.basis === 'iec' ? 'iec' : 'nec'];
   const { vocStc, lowestTemp, cells } = input;
   if (!(coefficient.value < 0)) return { ok: false, reason: 'coefficient-not-negative' };
   const slope = voltsForEachDegree(coefficient, vocStc, cells);
@@ -163,29 +146,29 @@ function byCoefficient(input: ColdVoltageInput, coefficient: VoltageCoefficient)
   // Above 25 °C the voltage falls, but a module in the morning still reaches its STC voltage: never below 1.
   const factor = Math.max(1, 1 + (slope * (lowestTemp - STC_TEMPERATURE)) / vocStc);
   const result = productStep(input, factor, 'computed');
+  const module = volts(vocStc);
+  const change = subject('cold-voltage/change-per-degree', {
+    coefficient,
+    module,
+    cells: coefficient.unit === 'mV/cell/C' ? (cells ?? null) : null,
+  });
+  const coldFactor = subject('cold-voltage/factor', {
+    change: quantity(slope, 'V/C'),
+    lowest: celsius(lowestTemp),
+    reference: celsius(STC_TEMPERATURE),
+    module,
+  });
   const steps = inputSteps(input);
   steps.push(
-    taken('T', 'Lowest expected ambient temperature', lowestTemp, '°C'),
-    {
-      symbol: 'dV/dT',
-      says: 'Change of the voltage of one module for each degree',
-      formula: SLOPE_FORMULA[coefficient.unit],
-      substituted: voltsForEachDegreeText(coefficient, vocStc, cells),
-      value: slope,
-      unit: 'V/°C',
-      sure: 'stated',
-      source: coefficientSource,
-    },
-    {
-      symbol: 'F',
-      says: 'Factor for the lowest temperature, at least 1',
-      formula: 'max(1, 1 + dV/dT × (T - 25 °C) / Voc)',
-      substituted: `max(1, 1 + (${shown(slope)} V/°C) × (${shown(lowestTemp)} °C - 25 °C) / (${shown(vocStc)} V))`,
+    taken('T', LOWEST_TEMPERATURE, lowestTemp, '°C'),
+    computed('dV/dT', change, { value: slope, unit: 'V/°C', sure: 'stated', uses: ['Voc'], source }),
+    computed('F', coldFactor, {
       value: factor,
       unit: '',
       sure: 'computed',
-      source: coefficientSource,
-    },
+      uses: ['dV/dT', 'T', 'Voc'],
+      source,
+    }),
   );
   return { ok: true, value: result.value, factor, method: 'coefficient', working: workingOf(steps, result) };
 }
@@ -207,15 +190,8 @@ export function coldOpenCircuitVoltage(input: ColdVoltageInput): ColdVoltage {
   const result = productStep(input, factor, 'computed');
   const steps = inputSteps(input);
   steps.push(
-    taken('T', 'Lowest expected ambient temperature', input.lowestTemp, '°C'),
-    taken(
-      'F',
-      'Factor for the lowest temperature, crystalline silicon',
-      factor,
-      '',
-      'published',
-      TABLE_SOURCE,
-    ),
+    taken('T', LOWEST_TEMPERATURE, input.lowestTemp, '°C'),
+    taken('F', subject('cold-voltage/factor-of-table'), factor, '', 'published', TABLE_SOURCE),
   );
   return { ok: true, value: result.value, factor, method: 'table', working: workingOf(steps, result) };
 }
@@ -244,17 +220,12 @@ export function coldVoltageWithoutTemperature(
   const nec = isNec(input.basis);
   const factor = nec ? NEC_2023_COLDEST_FACTOR : IEC_60364_7_712_2017_ANNEX_B_FACTOR;
   const steps = inputSteps(input);
+  const coldest = subject('cold-voltage/factor-of-coldest-row');
+  const without = subject('cold-voltage/factor-without-temperature');
   steps.push(
     nec
-      ? taken(
-          'F',
-          'Factor of the coldest row, lowest temperature not stated',
-          factor,
-          '',
-          'assumption',
-          TABLE_SOURCE,
-        )
-      : taken('F', 'Factor where the lowest temperature is not stated', factor, '', 'memory', ANNEX_B_SOURCE),
+      ? taken('F', coldest, factor, '', 'assumption', TABLE_SOURCE)
+      : taken('F', without, factor, '', 'memory', ANNEX_B_SOURCE),
   );
   const result = productStep(input, factor, nec ? 'assumption' : 'computed');
   return {

@@ -1,4 +1,7 @@
-import type { Step, Working } from '../model/fact.js';
+import { bare, volts } from '../model/quantity.js';
+import { reason } from '../model/reason.js';
+import { withoutDust } from '../model/rounding.js';
+import { subject, type Step, type Working } from '../model/step.js';
 import { isNec, type Basis } from '../model/editions.js';
 import type { AcSystem, Conductor } from '../model/words.js';
 import {
@@ -8,18 +11,19 @@ import {
   worstGroundedLine,
   type GroundedSystem,
 } from './ac-systems.js';
-import { COMMON_PRACTICE, FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
+import { COMMON_PRACTICE, computed, taken, workingOf } from './working.js';
 
 /** Highest voltage of range B over nominal: ANSI C84.1-2020 Table 1, 127 V on a 120 V system (value from memory). */
 export const ANSI_C84_1_2020_RANGE_B = 127 / 120;
-const RANGE_B_TEXT = '127 / 120';
+const RANGE_B = { highest: bare(127), nominal: bare(120) };
 /** Least Uc over the voltage it stands on: IEC 60364-5-53:2019 Table 534.2 (value from memory). */
 export const IEC_60364_5_53_2019_TABLE_534_2_FACTOR = 1.1;
 /** Peak over effective value of a sine, to the three places that the trade writes. */
 export const PEAK_OVER_EFFECTIVE = 1.414;
 
-const RANGE_B_SOURCE = `ANSI C84.1-2020, range B, ${FROM_MEMORY}`;
-const TABLE_534_2_SOURCE = `IEC 60364-5-53:2019 Table 534.2, ${FROM_MEMORY}`;
+const RANGE_B_SOURCE = reason('source/voltage-range');
+const TABLE_534_2_SOURCE = reason('source/continuous-voltage-table');
+const INVERTER_SOURCE = reason('source/inverter-link');
 
 export interface ContinuousVoltageInput extends GroundedSystem {
   /** Share of the nominal voltage to ground to be borne under `nec`: the setting `continuousShare`. */
@@ -43,42 +47,32 @@ export interface ContinuousVoltage {
   readonly working: Working;
 }
 
-/** Why the nominal voltage is what it is, for the working. */
-function nominalSays(input: ContinuousVoltageInput, lifted: boolean, conductor: Conductor): string {
-  if (!lifted) return `Nominal voltage of ${conductor} to ground, system ${input.system}`;
-  return `Voltage between lines, system ${input.system}: a fault to ground lifts a line so far`;
-}
-
-function necSteps(nominal: number, highest: number, share: number, continuousShare: number): [Step, Step] {
+function necSteps(nominal: number, highest: number, share: number, continuousShare: number): Step[] {
+  const u = volts(nominal);
   return [
-    {
-      symbol: 'Umax',
-      says: 'Highest continuous voltage to ground, range B',
-      formula: `${RANGE_B_TEXT} × U`,
-      substituted: `${RANGE_B_TEXT} × ${shown(nominal)} V`,
+    computed('Umax', subject('ac-voltage/highest', { range: RANGE_B, nominal: u }), {
       value: highest,
       unit: 'V',
       sure: 'memory',
+      uses: ['U'],
       source: RANGE_B_SOURCE,
-    },
-    {
-      symbol: 'Us',
-      says: 'Share of the nominal voltage that the trade asks for',
-      formula: `${shown(continuousShare)} × U`,
-      substituted: `${shown(continuousShare)} × ${shown(nominal)} V`,
+    }),
+    computed('Us', subject('ac-voltage/share', { share: bare(continuousShare), nominal: u }), {
       value: share,
       unit: 'V',
       sure: 'common practice',
+      uses: ['U'],
       source: COMMON_PRACTICE,
-    },
+    }),
   ];
 }
 
-/** The clause on uses that aren't permitted, by cycle. */
-const NEC_CLAUSE: { readonly [basis: string]: string } = {
+/** The clause of the NEC on uses that aren't permitted, by cycle; null: the basis is none of the NEC. */
+const USES_NOT_PERMITTED: Readonly<Record<Basis, string | null>> = {
   'nec-2017': '285.3',
   'nec-2020': '242.6',
   'nec-2023': '242.12',
+  iec: null,
 };
 
 /**
@@ -100,36 +94,38 @@ export function highestContinuousToGround(input: ContinuousVoltageInput): Contin
   const nominal = lifted ? AC_SYSTEM_DATA[system].lineToLine : worst.nominal;
   const standsOn = lifted ? 'line-to-line' : 'line-to-ground';
   const foreign = isForeign(system, basis);
-  const u = taken('U', nominalSays(input, lifted, conductor), nominal, 'V');
-  if (isNec(basis)) {
+  const what = lifted
+    ? subject('ac-voltage/between-lines', { system })
+    : subject('ac-voltage/to-ground', { conductor, system });
+  const u = taken('U', what, nominal, 'V');
+  const clause = USES_NOT_PERMITTED[basis];
+  if (clause !== null) {
     const highest = withoutDust(nominal * ANSI_C84_1_2020_RANGE_B);
     const share = withoutDust(nominal * continuousShare);
     const required = Math.max(highest, share);
-    const result: Step = {
-      symbol: 'MCOV',
-      says: 'Least maximum continuous operating voltage: the larger of the two',
-      formula: 'max(Umax, Us)',
-      substituted: `max(${shown(highest)} V, ${shown(share)} V)`,
+    const larger = subject('ac-voltage/larger', { highest: volts(highest), share: volts(share) });
+    const result = computed('MCOV', larger, {
       value: required,
       unit: 'V',
       sure: 'computed',
-      source: `NEC ${basis.slice('nec-'.length)} ${NEC_CLAUSE[basis]}: not below the highest continuous voltage to ground`,
-    };
-    const [rangeB, shareStep] = necSteps(nominal, highest, share, continuousShare);
-    const working = workingOf([u, rangeB, shareStep], result);
+      uses: ['Umax', 'Us'],
+      source: reason('source/uses-not-permitted', { basis, clause }),
+    });
+    const working = workingOf([u, ...necSteps(nominal, highest, share, continuousShare)], result);
     return { conductor, nominal, standsOn, highest, share, required, foreign, working };
   }
   const required = withoutDust(nominal * IEC_60364_5_53_2019_TABLE_534_2_FACTOR);
-  const result: Step = {
-    symbol: 'Uc',
-    says: 'Least maximum continuous operating voltage',
-    formula: `${shown(IEC_60364_5_53_2019_TABLE_534_2_FACTOR)} × U`,
-    substituted: `${shown(IEC_60364_5_53_2019_TABLE_534_2_FACTOR)} × ${shown(nominal)} V`,
+  const least = subject('ac-voltage/least', {
+    factor: bare(IEC_60364_5_53_2019_TABLE_534_2_FACTOR),
+    nominal: volts(nominal),
+  });
+  const result = computed('Uc', least, {
     value: required,
     unit: 'V',
     sure: 'memory',
+    uses: ['U'],
     source: TABLE_534_2_SOURCE,
-  };
+  });
   const working = workingOf([u], result);
   return { conductor, nominal, standsOn, highest: required, share: null, required, foreign, working };
 }
@@ -162,29 +158,31 @@ export function arrayFloorFromInverter(input: {
     nominal * (nec ? ANSI_C84_1_2020_RANGE_B : IEC_60364_5_53_2019_TABLE_534_2_FACTOR),
   );
   const value = withoutDust(highest * PEAK_OVER_EFFECTIVE);
-  const factor = nec ? RANGE_B_TEXT : shown(IEC_60364_5_53_2019_TABLE_534_2_FACTOR);
+  const u = volts(nominal);
+  const factor = bare(IEC_60364_5_53_2019_TABLE_534_2_FACTOR);
+  const ofRange = nec
+    ? subject('inverter-link/highest-of-range', { range: RANGE_B, nominal: u })
+    : subject('inverter-link/highest', { factor, nominal: u });
   const steps: Step[] = [
-    taken('UAC', `Nominal voltage between the output conductors, system ${input.system}`, nominal, 'V'),
-    {
-      symbol: 'UAC,max',
-      says: 'Highest continuous voltage between the output conductors',
-      formula: `${factor} × UAC`,
-      substituted: `${factor} × ${shown(nominal)} V`,
+    taken('UAC', subject('inverter-link/nominal', { system: input.system }), nominal, 'V'),
+    computed('UAC,max', ofRange, {
       value: highest,
       unit: 'V',
       sure: 'memory',
+      uses: ['UAC'],
       source: nec ? RANGE_B_SOURCE : TABLE_534_2_SOURCE,
-    },
+    }),
   ];
-  const result: Step = {
-    symbol: 'Ulink',
-    says: "Peak of that voltage: the inverter's DC link lifts the poles so far; ask the maker",
-    formula: `${shown(PEAK_OVER_EFFECTIVE)} × UAC,max`,
-    substituted: `${shown(PEAK_OVER_EFFECTIVE)} × ${shown(highest)} V`,
+  const peak = subject('inverter-link/peak', {
+    factor: bare(PEAK_OVER_EFFECTIVE),
+    highest: volts(highest),
+  });
+  const result = computed('Ulink', peak, {
     value,
     unit: 'V',
     sure: 'derived',
-    source: 'derived by this project from the circuit of an inverter without isolation',
-  };
+    uses: ['UAC,max'],
+    source: INVERTER_SOURCE,
+  });
   return { nominal, highest, value, working: workingOf(steps, result) };
 }

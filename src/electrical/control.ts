@@ -1,7 +1,9 @@
-import type { Step, Working } from '../model/fact.js';
 import type { ControlVoltage } from '../model/list.js';
+import { bare, volts } from '../model/quantity.js';
+import { withoutDust } from '../model/rounding.js';
+import { subject, type Working } from '../model/step.js';
 import { leadAcidCellVoltage } from './battery.js';
-import { COMMON_PRACTICE, FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
+import { COMMON_PRACTICE, computed, FROM_MEMORY, taken, workingOf } from './working.js';
 
 /** V; nominal voltage of a lead-acid cell, by definition. */
 const LEAD_ACID_NOMINAL_CELL = 2;
@@ -39,45 +41,44 @@ export interface ControlCircuitVoltage {
  * Source: common practice, no source; charge voltage: value from memory.
  */
 export function controlCircuitVoltage(input: ControlCircuitInput): ControlCircuitVoltage {
-  const { volts, current } = input.control;
+  const { volts: u, current } = input.control;
   const factor = current === 'ac' ? input.acShare : input.continuousShare;
-  const share = withoutDust(factor * volts);
-  const shareStep: Step = {
-    symbol: 'Us',
-    says: `Share of the nominal voltage, ${current === 'ac' ? 'AC' : 'DC'} control circuit`,
-    formula: `${shown(factor)} × U`,
-    substituted: `${shown(factor)} × ${shown(volts)} V`,
+  const share = withoutDust(factor * u);
+  const nominal = volts(u);
+  const ofNominal = subject('control-voltage/share', { current, share: bare(factor), nominal });
+  const shareStep = computed('Us', ofNominal, {
     value: share,
     unit: 'V',
     sure: 'common practice',
+    uses: ['U'],
     source: COMMON_PRACTICE,
-  };
-  const nominal = taken('U', 'Nominal voltage of the control circuit', volts, 'V');
+  });
+  const stated = taken('U', subject('control-voltage/nominal'), u, 'V');
   if (current === 'ac' || input.regulated) {
-    return { value: share, current, share, battery: null, working: workingOf([nominal], shareStep) };
+    return { value: share, current, share, battery: null, working: workingOf([stated], shareStep) };
   }
   const cell = leadAcidCellVoltage(input.lowestTemp);
-  const battery = withoutDust((cell * volts) / LEAD_ACID_NOMINAL_CELL);
+  const battery = withoutDust((cell * u) / LEAD_ACID_NOMINAL_CELL);
   const value = Math.max(share, battery);
-  const batteryStep: Step = {
-    symbol: 'Ucharge',
-    says: 'Charge voltage of a lead-acid battery of that nominal voltage, 2 V nominal for each cell',
-    formula: 'Ucell × U / 2 V',
-    substituted: `${shown(cell)} V × ${shown(volts)} V / 2 V`,
+  const ofBattery = subject('control-voltage/battery', {
+    cell: volts(cell),
+    nominal,
+    nominalCell: volts(LEAD_ACID_NOMINAL_CELL),
+  });
+  const batteryStep = computed('Ucharge', ofBattery, {
     value: battery,
     unit: 'V',
     sure: 'memory',
+    uses: ['U'],
     source: FROM_MEMORY,
-  };
-  const result: Step = {
-    symbol: 'MCOV',
-    says: 'Least maximum continuous operating voltage: the larger of the two',
-    formula: 'max(Us, Ucharge)',
-    substituted: `max(${shown(share)} V, ${shown(battery)} V)`,
+  });
+  const larger = subject('control-voltage/larger', { share: volts(share), battery: volts(battery) });
+  const result = computed('MCOV', larger, {
     value,
     unit: 'V',
     sure: 'common practice',
+    uses: ['Us', 'Ucharge'],
     source: COMMON_PRACTICE,
-  };
-  return { value, current, share, battery, working: workingOf([nominal, shareStep, batteryStep], result) };
+  });
+  return { value, current, share, battery, working: workingOf([stated, shareStep, batteryStep], result) };
 }

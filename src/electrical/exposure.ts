@@ -1,5 +1,8 @@
-import type { Step, Working } from '../model/fact.js';
-import { FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
+import { bare, quantity, type Quantity } from '../model/quantity.js';
+import { reason } from '../model/reason.js';
+import { withoutDust } from '../model/rounding.js';
+import { subject, type Step, type Working } from '../model/step.js';
+import { computed, taken, workingOf } from './working.js';
 
 /** What Lcrit distinguishes: a dwelling, a ground-mounted plant, any other building. */
 export type ExposedSite = 'dwelling' | 'ground-mounted' | 'other';
@@ -30,6 +33,9 @@ const COUNTED_KM = 1;
 
 const NO_FLASHES = { ok: false, reason: 'no-flash-density' } as const;
 const FLASH_UNIT = '1/(km² a)';
+const FLASH_DENSITY = subject('exposure/flash-density');
+const RISK_SOURCE = reason('source/risk-level');
+const ENVIRONMENT_SOURCE = reason('source/surroundings-factor');
 
 export type CriticalLength =
   | { readonly ok: true; /** m. */ readonly value: number; readonly working: Working }
@@ -49,17 +55,18 @@ export function criticalLength(input: {
   if (!(flashDensity > 0)) return NO_FLASHES;
   const k = IEC_60364_7_712_2017_CRITICAL_LENGTH[site];
   const read = site === 'dwelling';
-  const result: Step = {
-    symbol: 'Lcrit',
-    says: 'Critical length of the DC runs',
-    formula: `${k} / Ng`,
-    substituted: `${k} / ${shown(flashDensity)}`,
+  const critical = subject('exposure/critical-length', {
+    product: bare(k),
+    flashDensity: quantity(flashDensity, '1/(km2 a)'),
+  });
+  const result = computed('Lcrit', critical, {
     value: withoutDust(k / flashDensity),
     unit: 'm',
     sure: read ? 'published' : 'memory',
-    source: `IEC 60364-7-712:2017 cl. 712.443${read ? '' : `, ${FROM_MEMORY}`}`,
-  };
-  const steps = [taken('Ng', 'Ground flash density', flashDensity, FLASH_UNIT)];
+    uses: ['Ng'],
+    source: reason('source/critical-length', { read }),
+  });
+  const steps = [taken('Ng', FLASH_DENSITY, flashDensity, FLASH_UNIT)];
   return { ok: true, value: result.value, working: workingOf(steps, result) };
 }
 
@@ -110,9 +117,8 @@ export function countedLines(lines: FeedingLines): CountedLines {
 export type RiskLevel =
   | {
       readonly ok: true;
-      /** CRL, without a unit; below 1000 protection is asked for. */
+      /** CRL, without a unit. */
       readonly value: number;
-      readonly belowLimit: boolean;
       /** km; weighted length of the lines. */
       readonly weightedLength: number;
       readonly lines: CountedLines;
@@ -124,16 +130,14 @@ export type RiskLevel =
       /** `no-lines`: every length is stated as 0. */ readonly reason: 'no-flash-density' | 'no-lines';
     };
 
-/** The weighted sum of the lines, written out. */
-function weighed(
-  lvOverhead: string,
-  lvUnderground: string,
-  hvOverhead: string,
-  hvUnderground: string,
-): string {
-  const w = LINE_WEIGHTS;
-  return `${w.lvOverhead} × ${lvOverhead} + ${w.lvUnderground} × ${lvUnderground} + ${w.hvOverhead} × ${hvOverhead} + ${w.hvUnderground} × ${hvUnderground}`;
-}
+const byLine = (
+  of: (kind: keyof typeof LINE_WEIGHTS) => Quantity,
+): Record<keyof typeof LINE_WEIGHTS, Quantity> => ({
+  lvOverhead: of('lvOverhead'),
+  lvUnderground: of('lvUnderground'),
+  hvOverhead: of('hvOverhead'),
+  hvUnderground: of('hvUnderground'),
+});
 
 /**
  * Calculated risk level of a supply from overhead lines and cables.
@@ -157,54 +161,41 @@ export function calculatedRiskLevel(input: {
   if (!(weighted > 0)) return { ok: false, reason: 'no-lines' };
   const environment = IEC_60364_4_44_2015_ENVIRONMENT[surroundings];
   const value = withoutDust(environment / (weighted * flashDensity));
-  const source = 'IEC 60364-4-44:2007+A1:2015 cl. 443.5';
+  const weightedLength = subject('exposure/weighted-length', {
+    weights: byLine((kind) => bare(LINE_WEIGHTS[kind])),
+    lengths: byLine((kind) => quantity(lines[kind], 'km')),
+    assumed: quantity(lines.assumed, 'km'),
+  });
   const steps: Step[] = [
-    taken('Ng', 'Ground flash density', flashDensity, FLASH_UNIT),
+    taken('Ng', FLASH_DENSITY, flashDensity, FLASH_UNIT),
     taken(
       'fenv',
-      `Factor of the surroundings, ${surroundings}`,
+      subject('exposure/surroundings', { surroundings }),
       environment,
       '',
       'memory',
-      `${source}, ${FROM_MEMORY}`,
+      ENVIRONMENT_SOURCE,
     ),
-    {
-      symbol: 'LP',
-      says:
-        lines.assumed > 0
-          ? `Weighted length of the lines; ${shown(lines.assumed)} km overhead assumed`
-          : 'Weighted length of the lines',
-      formula: weighed('LPAL', 'LPCL', 'LPAH', 'LPCH'),
-      substituted: weighed(
-        `${shown(lines.lvOverhead)} km`,
-        `${shown(lines.lvUnderground)} km`,
-        `${shown(lines.hvOverhead)} km`,
-        `${shown(lines.hvUnderground)} km`,
-      ),
+    computed('LP', weightedLength, {
       value: weighted,
       unit: 'km',
       sure: lines.assumed > 0 ? 'assumption' : 'published',
-      source,
-    },
+      uses: [],
+      source: RISK_SOURCE,
+    }),
   ];
-  const result: Step = {
-    symbol: 'CRL',
-    says: `Calculated risk level; below ${IEC_60364_4_44_2015_RISK_LIMIT} protection is asked for`,
-    formula: 'fenv / (LP × Ng)',
-    substituted: `${environment} / (${shown(weighted)} km × ${shown(flashDensity)} ${FLASH_UNIT})`,
+  const level = subject('exposure/risk-level', {
+    limit: bare(IEC_60364_4_44_2015_RISK_LIMIT),
+    environment: bare(environment),
+    length: quantity(weighted, 'km'),
+    flashDensity: quantity(flashDensity, '1/(km2 a)'),
+  });
+  const result = computed('CRL', level, {
     value,
     unit: '',
     sure: 'published',
-    source,
-  };
-  const belowLimit = value < IEC_60364_4_44_2015_RISK_LIMIT;
-  return {
-    ok: true,
-    value,
-    belowLimit,
-    weightedLength: weighted,
-    lines,
-    environment,
-    working: workingOf(steps, result),
-  };
+    uses: ['fenv', 'LP', 'Ng'],
+    source: RISK_SOURCE,
+  });
+  return { ok: true, value, weightedLength: weighted, lines, environment, working: workingOf(steps, result) };
 }

@@ -1,14 +1,20 @@
-import type { Step, Working } from '../model/fact.js';
-import { steepestCurrentRise, WAVE_SOURCE } from './waves.js';
-import { FROM_MEMORY, shown, taken, workingOf } from './working.js';
+import { amperes, metres, quantity, type Quantity } from '../model/quantity.js';
+import { reason } from '../model/reason.js';
+import { subject, type Step, type Working } from '../model/step.js';
+import { steepestCurrentRise } from './waves.js';
+import { computed, taken, workingOf } from './working.js';
 
 /** H/m; permeability of free space over 2 pi. */
 const MU0_OVER_TWO_PI = 2e-7;
 /** m; the 6 in of lead that a VPR is measured with: UL 1449 ed. 5. */
 export const UL_1449_ED5_LEAD_IN_VPR = 0.1524;
 
-const INDUCTANCE_SOURCE = `Rosa, Bulletin of the Bureau of Standards 4(2), 1908, p. 301; Grover, ${FROM_MEMORY}`;
-const VPR_SOURCE = `UL 1449 ed. 5: a VPR is measured with leads of 6 in, ${FROM_MEMORY}`;
+const INDUCTANCE_SOURCE = reason('source/wire-inductance');
+const VPR_SOURCE = reason('source/lead-in-level');
+const WAVE_SOURCE = reason('source/current-wave');
+const SUM_SOURCE = reason('source/lead-voltage');
+const LENGTH = subject('leads/length');
+const DIAMETER = subject('leads/diameter');
 
 /**
  * Self-inductance of a straight round wire, away from its return.
@@ -72,31 +78,9 @@ export function leadFigures(input: LeadInput): LeadFigures {
   return { inductance, inductanceInLevel: inLevel, inductanceAdded, slope, value: inductanceAdded * slope };
 }
 
-/** 1/us; as printed: five digits, so that the product can be checked by hand. */
-const RISE_TEXT = String(Number((steepestCurrentRise(1) * 1e-6).toPrecision(5)));
-
-const PER_METRE = `${shown(MU0_OVER_TWO_PI * 1e6)} µH/m`;
-
-/** A step of an inductance, printed in uH (trade unit). */
-function inductanceStep(
-  symbol: string,
-  says: string,
-  length: number,
-  diameter: number,
-  henries: number,
-  source: string,
-): Step {
-  return {
-    symbol,
-    says,
-    formula: `${PER_METRE} × l × (ln(4 × l / d) - 1)`,
-    substituted: `${PER_METRE} × ${shown(length)} m × (ln(4 × ${shown(length)} m / (${shown(diameter)} m)) - 1)`,
-    value: henries * 1e6,
-    unit: 'µH',
-    sure: 'memory',
-    source,
-  };
-}
+/** 1/us; steepest rise of a current of peak 1 A. */
+const RISE = { fine: steepestCurrentRise(1) * 1e-6 };
+const PER_METRE = quantity(MU0_OVER_TWO_PI * 1e6, 'uH/m');
 
 /**
  * Voltage along a protector's leads while an 8/20 us current rises at its steepest.
@@ -111,47 +95,51 @@ function inductanceStep(
 export function leadVoltage(input: LeadInput): LeadFigures & { readonly working: Working } {
   const figures = leadFigures(input);
   const { length, diameter, peak } = input;
+  const wire = (of: number): { perMetre: Quantity; length: Quantity; diameter: Quantity } => ({
+    perMetre: PER_METRE,
+    length: metres(of),
+    diameter: metres(diameter),
+  });
+  const microhenries = (henries: number): Quantity => quantity(henries * 1e6, 'uH');
+  const inductance = microhenries(figures.inductance);
+  const inLevel = microhenries(figures.inductanceInLevel);
   const steps: Step[] = [
-    taken('l', 'Total length of the leads, line lead plus ground lead', length, 'm'),
-    taken('d', 'Diameter of the lead', diameter * 1e3, 'mm'),
-    inductanceStep(
-      'L',
-      'Inductance of the leads, straight round wire at high frequency',
-      length,
-      diameter,
-      figures.inductance,
-      INDUCTANCE_SOURCE,
-    ),
+    taken('l', LENGTH, length, 'm'),
+    taken('d', DIAMETER, diameter * 1e3, 'mm'),
+    computed('L', subject('leads/inductance', wire(length)), {
+      value: inductance.value,
+      unit: 'µH',
+      sure: 'memory',
+      uses: ['l', 'd'],
+      source: INDUCTANCE_SOURCE,
+    }),
   ];
   const isVpr = input.upBasis === 'VPR';
   if (isVpr) {
-    const says = 'Inductance of the 6 in that the rating already holds';
-    const six = UL_1449_ED5_LEAD_IN_VPR;
-    steps.push(inductanceStep('L6', says, six, diameter, figures.inductanceInLevel, VPR_SOURCE));
+    const six = subject('leads/inductance-in-level', wire(UL_1449_ED5_LEAD_IN_VPR));
+    const of = { value: inLevel.value, unit: 'µH', sure: 'memory', uses: ['d'], source: VPR_SOURCE } as const;
+    steps.push(computed('L6', six, of));
   }
-  steps.push({
-    symbol: 'di/dt',
-    says: 'Steepest rise of the 8/20 µs current',
-    formula: `${RISE_TEXT} 1/µs × Ip`,
-    substituted: `${RISE_TEXT} 1/µs × ${shown(peak)} A`,
-    value: figures.slope * 1e-6,
-    unit: 'A/µs',
-    sure: 'computed',
-    source: WAVE_SOURCE,
-  });
-  const added = isVpr
-    ? `max(0 µH, ${shown(figures.inductance * 1e6)} µH - ${shown(figures.inductanceInLevel * 1e6)} µH)`
-    : `${shown(figures.inductance * 1e6)} µH`;
-  const result: Step = {
-    symbol: 'Ul',
-    says: 'Voltage of the leads, added to the level',
-    formula: isVpr ? 'max(0 µH, L - L6) × di/dt' : 'L × di/dt',
-    substituted: `${added} × ${shown(figures.slope * 1e-6)} A/µs`,
+  const rise = quantity(figures.slope * 1e-6, 'A/us');
+  steps.push(
+    computed('di/dt', subject('leads/current-rise', { rise: RISE, peak: amperes(peak) }), {
+      value: rise.value,
+      unit: 'A/µs',
+      sure: 'computed',
+      uses: [],
+      source: WAVE_SOURCE,
+    }),
+  );
+  const voltage = isVpr
+    ? subject('leads/voltage-beyond-level', { inductance, inLevel, rise })
+    : subject('leads/voltage', { inductance, rise });
+  const result = computed('Ul', voltage, {
     value: figures.value,
     unit: 'V',
     sure: 'computed',
-    source: 'computed; adding the two peaks is conservative',
-  };
+    uses: isVpr ? ['L', 'L6', 'di/dt'] : ['L', 'di/dt'],
+    source: SUM_SOURCE,
+  });
   return {
     inductance: figures.inductance,
     inductanceInLevel: figures.inductanceInLevel,

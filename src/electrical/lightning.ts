@@ -1,8 +1,15 @@
-import type { Step, Working } from '../model/fact.js';
-import { FROM_MEMORY, shown, taken, workingOf, type Computed } from './working.js';
+import { bare, metres, quantity } from '../model/quantity.js';
+import { reason } from '../model/reason.js';
+import { subject, type Step, type StepSubject, type Working } from '../model/step.js';
+import { computed, taken, workingOf, type Computed } from './working.js';
 
 const FLASH_UNIT = '1/(km² a)';
-const ANNEX_A = `IEC 62305-2:2010 Annex A, ${FROM_MEMORY}`;
+const FLASH_DENSITY = subject('exposure/flash-density');
+const ANNEX_A = reason('source/lightning-annex');
+const TABLE_A_1 = reason('source/lightning-table', { table: 'A.1' });
+const TABLE_A_2 = reason('source/lightning-table', { table: 'A.2' });
+const TABLE_A_3 = reason('source/lightning-table', { table: 'A.3' });
+const TABLE_A_4 = reason('source/lightning-table', { table: 'A.4' });
 /** km2 in a m2. */
 const KM2 = 1e-6;
 
@@ -27,19 +34,23 @@ export function flashDensityFromThunderDays(input: {
   const isIeee = input.formula === 'ieee-1410';
   const { factor, power } = IEEE_1410_NG;
   const value = isIeee ? factor * input.days ** power : IEC_62305_2_2006_NG_OVER_TD * input.days;
-  const written = (days: string): string =>
-    isIeee ? `${factor} × ${days}^${power}` : `${IEC_62305_2_2006_NG_OVER_TD} × ${days}`;
-  const result: Step = {
-    symbol: 'Ng',
-    says: 'Ground flash density from thunderstorm days',
-    formula: written('Td'),
-    substituted: written(shown(input.days)),
+  const days = quantity(input.days, '');
+  const ofDays = isIeee
+    ? subject('exposure/flash-density-of-days', { factor: bare(factor), power: bare(power), days })
+    : subject('exposure/flash-density-of-days', {
+        factor: bare(IEC_62305_2_2006_NG_OVER_TD),
+        power: null,
+        days,
+      });
+  const result = computed('Ng', ofDays, {
     value,
     unit: FLASH_UNIT,
     sure: isIeee ? 'memory' : 'published',
-    source: isIeee ? `IEEE 1410, ${FROM_MEMORY}` : 'IEC 62305-2:2006 Annex A',
-  };
-  return { value, working: workingOf([taken('Td', 'Thunderstorm days a year', input.days, '1/a')], result) };
+    uses: ['Td'],
+    source: reason(isIeee ? 'source/thunderstorm-days-power' : 'source/thunderstorm-days'),
+  });
+  const thunder = taken('Td', subject('exposure/thunderstorm-days'), input.days, '1/a');
+  return { value, working: workingOf([thunder], result) };
 }
 
 /** Location factor CD by what stands around: IEC 62305-2:2010 Table A.1, values from memory. */
@@ -76,20 +87,22 @@ export function structureCollectionArea(input: {
   const { length, width, height } = input;
   const margin = 3 * height;
   const value = length * width + 2 * margin * (length + width) + Math.PI * margin ** 2;
-  const result: Step = {
-    symbol: 'AD',
-    says: 'Collection area of the structure',
-    formula: 'L W + 2 (3 H)(L + W) + π (3 H)²',
-    substituted: `${shown(length)} m × ${shown(width)} m + 2 × (3 × ${shown(height)} m) × (${shown(length)} m + ${shown(width)} m) + π × (3 × ${shown(height)} m)²`,
+  const area = subject('lightning/structure-area', {
+    length: metres(length),
+    width: metres(width),
+    height: metres(height),
+  });
+  const result = computed('AD', area, {
     value,
     unit: 'm²',
     sure: 'memory',
+    uses: ['L', 'W', 'H'],
     source: ANNEX_A,
-  };
+  });
   const steps = [
-    taken('L', 'Length of the structure', length, 'm'),
-    taken('W', 'Width of the structure', width, 'm'),
-    taken('H', 'Height of the structure', height, 'm'),
+    taken('L', subject('lightning/structure-length'), length, 'm'),
+    taken('W', subject('lightning/structure-width'), width, 'm'),
+    taken('H', subject('lightning/structure-height'), height, 'm'),
   ];
   return { value, working: workingOf(steps, result) };
 }
@@ -108,20 +121,22 @@ export function structureEvents(input: {
   const { collectionArea, flashDensity, location } = input;
   const factor = IEC_62305_2_2010_TABLE_A_1[location];
   const value = flashDensity * collectionArea * factor * KM2;
-  const result: Step = {
-    symbol: 'ND',
-    says: 'Flashes to the structure in a year',
-    formula: 'Ng × AD × CD × 1e-6 km²/m²',
-    substituted: `${shown(flashDensity)} ${FLASH_UNIT} × ${shown(collectionArea)} m² × ${shown(factor)} × 1e-6 km²/m²`,
+  const flashes = subject('lightning/structure-flashes', {
+    flashDensity: quantity(flashDensity, '1/(km2 a)'),
+    area: quantity(collectionArea, 'm2'),
+    location: bare(factor),
+  });
+  const result = computed('ND', flashes, {
     value,
     unit: '1/a',
     sure: 'memory',
+    uses: ['Ng', 'AD', 'CD'],
     source: ANNEX_A,
-  };
+  });
   const steps = [
-    taken('Ng', 'Ground flash density', flashDensity, FLASH_UNIT),
-    taken('AD', 'Collection area of the structure', collectionArea, 'm²', 'computed', ANNEX_A),
-    taken('CD', 'Location factor', factor, '', 'memory', `IEC 62305-2:2010 Table A.1, ${FROM_MEMORY}`),
+    taken('Ng', FLASH_DENSITY, flashDensity, FLASH_UNIT),
+    taken('AD', subject('lightning/collection-area'), collectionArea, 'm²', 'computed', ANNEX_A),
+    taken('CD', subject('lightning/location-factor'), factor, '', 'memory', TABLE_A_1),
   ];
   return { value, working: workingOf(steps, result) };
 }
@@ -175,48 +190,40 @@ export function lineEvents(input: LineInput): LineEvents {
   const factor = ci * ce * ct;
   const areaTo = STRIP_TO * length;
   const areaNear = STRIP_NEAR * length;
+  const installation = subject('lightning/installation-factor', { laid: input.laid });
+  const environment = subject('lightning/environment-factor', { surroundings: input.surroundings });
+  const lineType = subject('lightning/line-type-factor', { voltage: input.voltage });
   const before = [
-    taken('Ng', 'Ground flash density', flashDensity, FLASH_UNIT),
+    taken('Ng', FLASH_DENSITY, flashDensity, FLASH_UNIT),
     input.length === undefined
-      ? taken('LL', 'Length of the line, not stated', length, 'm', 'assumption', ANNEX_A)
-      : taken('LL', 'Length of the line', length, 'm'),
-    taken(
-      'CI',
-      `Installation factor, ${input.laid}`,
-      ci,
-      '',
-      'memory',
-      `IEC 62305-2:2010 Table A.2, ${FROM_MEMORY}`,
-    ),
-    taken(
-      'CE',
-      `Environment factor, ${input.surroundings}`,
-      ce,
-      '',
-      'memory',
-      `IEC 62305-2:2010 Table A.4, ${FROM_MEMORY}`,
-    ),
-    taken(
-      'CT',
-      `Line type factor, ${input.voltage}`,
-      ct,
-      '',
-      'memory',
-      `IEC 62305-2:2010 Table A.3, ${FROM_MEMORY}`,
-    ),
+      ? taken('LL', subject('lightning/line-length-not-stated'), length, 'm', 'assumption', ANNEX_A)
+      : taken('LL', subject('lightning/line-length'), length, 'm'),
+    taken('CI', installation, ci, '', 'memory', TABLE_A_2),
+    taken('CE', environment, ce, '', 'memory', TABLE_A_4),
+    taken('CT', lineType, ct, '', 'memory', TABLE_A_3),
   ];
-  const events = (symbol: string, says: string, strip: number): Step => ({
-    symbol,
-    says,
-    formula: `Ng × ${strip} m × LL × CI × CE × CT × 1e-6 km²/m²`,
-    substituted: `${shown(flashDensity)} ${FLASH_UNIT} × ${strip} m × ${shown(length)} m × ${shown(ci)} × ${shown(ce)} × ${shown(ct)} × 1e-6 km²/m²`,
-    value: flashDensity * strip * length * factor * KM2,
-    unit: '1/a',
-    sure: 'memory',
-    source: ANNEX_A,
-  });
-  const to = events('NL', 'Flashes to the line in a year', STRIP_TO);
-  const near = events('NI', 'Flashes near the line in a year', STRIP_NEAR);
+  const from = {
+    flashDensity: quantity(flashDensity, '1/(km2 a)'),
+    length: metres(length),
+    installation: bare(ci),
+    environment: bare(ce),
+    lineType: bare(ct),
+  };
+  const events = (symbol: string, flashes: StepSubject, strip: number): Step =>
+    computed(symbol, flashes, {
+      value: flashDensity * strip * length * factor * KM2,
+      unit: '1/a',
+      sure: 'memory',
+      uses: ['Ng', 'LL', 'CI', 'CE', 'CT'],
+      source: ANNEX_A,
+    });
+  const strips = { to: metres(STRIP_TO), near: metres(STRIP_NEAR) };
+  const to = events('NL', subject('lightning/flashes-to-line', { strip: strips.to, ...from }), STRIP_TO);
+  const near = events(
+    'NI',
+    subject('lightning/flashes-near-line', { strip: strips.near, ...from }),
+    STRIP_NEAR,
+  );
   return {
     length,
     areaTo,

@@ -1,5 +1,7 @@
-import type { Step, Working } from '../model/fact.js';
-import { shown, taken, workingOf } from './working.js';
+import { metres, quantity, volts } from '../model/quantity.js';
+import { reason } from '../model/reason.js';
+import { subject, type StepSubject, type Working } from '../model/step.js';
+import { computed, taken, workingOf } from './working.js';
 
 export interface ReachInput {
   /** V; protection level Up (or VPR). */
@@ -47,56 +49,36 @@ export interface Reach extends ReachFigures {
   readonly working: Working;
 }
 
-const UW = 'Impulse withstand of the equipment';
-const SOURCE = 'OVE Fachinformation E09:2022 Annex C';
+const SOURCE = reason('source/reach');
+const ON_THIS_PAGE = reason('source/on-this-page');
+const ASSUMED = reason('source/assumed-on-these-pages');
+const LEVEL = subject('reach/level');
+const LEADS = subject('reach/leads');
+const WITHSTAND = subject('reach/withstand');
 
-interface Wording {
-  readonly says: string;
-  readonly formula: string;
-  readonly substituted: string;
-}
-
-function wording(input: ReachInput, kind: ReachFigures['kind']): Wording {
-  const up = shown(input.up);
-  const leads = shown(input.leads);
-  const withstand = shown(input.withstand);
-  const slope = shown(input.slope);
-  const least = shown(input.leastReach);
-  const limit = shown(input.limit);
+/** The case of the rule with its figures, and what its formula rests on. */
+function caseOf(input: ReachInput, kind: ReachFigures['kind']): readonly [StepSubject, readonly string[]] {
+  const levels = {
+    level: volts(input.up),
+    leads: volts(input.leads),
+    withstand: volts(input.withstand),
+  };
   switch (kind) {
     case 'none':
-      return {
-        says: 'Reach: none, level and leads exceed the withstand',
-        formula: '0 m where Up + Ul > Uw',
-        substituted: `${up} V + ${leads} V > ${withstand} V`,
-      };
+      return [subject('reach/none', levels), ['Up', 'Ul', 'Uw']];
     case 'unlimited':
-      return {
-        says: 'Reach: not limited by oscillation, the level is at most half the withstand; up to the long-run limit',
-        formula: 'no limit where Up <= Uw / 2',
-        substituted: `${up} V <= ${withstand} V / 2`,
-      };
+      return [subject('reach/unlimited', levels), ['Up', 'Uw']];
     case 'metres':
-      return {
-        says: `Reach along the cable, at least ${least} m, at most ${limit} m`,
-        formula: `min(max((Uw - Up - Ul) / (${slope} V/m), ${least} m), ${limit} m)`,
-        substituted: `min(max((${withstand} V - ${up} V - ${leads} V) / (${slope} V/m), ${least} m), ${limit} m)`,
-      };
+      return [
+        subject('reach/metres', {
+          ...levels,
+          slope: quantity(input.slope, 'V/m'),
+          least: metres(input.leastReach),
+          limit: metres(input.limit),
+        }),
+        ['Uw', 'Up', 'Ul'],
+      ];
   }
-}
-
-function resultStep(input: ReachInput, kind: ReachFigures['kind'], distance: number): Step {
-  const { says, formula, substituted } = wording(input, kind);
-  return {
-    symbol: 'lp',
-    says,
-    formula,
-    substituted,
-    value: distance,
-    unit: 'm',
-    sure: 'published',
-    source: SOURCE,
-  };
 }
 
 /**
@@ -112,11 +94,19 @@ export function protectiveDistance(input: ReachInput): Reach {
   const { kind, distance } = reachFigures(input);
   const margin = input.withstand - input.up - input.leads;
   const steps = [
-    taken('Up', 'Protection level of the protector', input.up, 'V'),
-    taken('Ul', 'Voltage of the leads', input.leads, 'V', 'computed', 'computed on this page'),
+    taken('Up', LEVEL, input.up, 'V'),
+    taken('Ul', LEADS, input.leads, 'V', 'computed', ON_THIS_PAGE),
     input.withstandAssumed
-      ? taken('Uw', UW, input.withstand, 'V', 'assumption', 'assumption on these pages')
-      : taken('Uw', UW, input.withstand, 'V'),
+      ? taken('Uw', WITHSTAND, input.withstand, 'V', 'assumption', ASSUMED)
+      : taken('Uw', WITHSTAND, input.withstand, 'V'),
   ];
-  return { kind, distance, margin, working: workingOf(steps, resultStep(input, kind, distance)) };
+  const [what, uses] = caseOf(input, kind);
+  const result = computed('lp', what, {
+    value: distance,
+    unit: 'm',
+    sure: 'published',
+    uses,
+    source: SOURCE,
+  });
+  return { kind, distance, margin, working: workingOf(steps, result) };
 }

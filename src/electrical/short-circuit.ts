@@ -1,6 +1,14 @@
-import type { Step, Working } from '../model/fact.js';
+import { amperes, bare } from '../model/quantity.js';
+import { reason } from '../model/reason.js';
+import { withoutDust } from '../model/rounding.js';
+import { subject, type Working } from '../model/step.js';
 import type { Basis } from '../model/editions.js';
-import { FROM_MEMORY, shown, taken, withoutDust, workingOf } from './working.js';
+import { computed, taken, workingOf } from './working.js';
+
+const SOURCES = {
+  nec: reason('source/array-current', { practice: 'nec' }),
+  iec: reason('source/array-current', { practice: 'iec' }),
+};
 
 export interface ArrayShortCircuitInput {
   /** A; short-circuit current of one module at standard test conditions. */
@@ -25,19 +33,21 @@ export function arrayShortCircuitCurrent(input: ArrayShortCircuitInput): {
 } {
   const { iscStc, stringsInParallel, share, basis } = input;
   const value = withoutDust(share * iscStc * stringsInParallel);
-  const result: Step = {
-    symbol: 'Isc,max',
-    says: 'Short-circuit current of the array',
-    formula: `${shown(share)} × Isc × p`,
-    substituted: `${shown(share)} × ${shown(iscStc)} A × ${shown(stringsInParallel)}`,
+  const array = subject('array-current/array', {
+    share: bare(share),
+    module: amperes(iscStc),
+    strings: bare(stringsInParallel),
+  });
+  const result = computed('Isc,max', array, {
     value,
     unit: 'A',
     sure: 'memory',
-    source: `${basis === 'iec' ? 'IEC 60364-7-712:2017 Annex B' : 'NEC 690.8(A)'}, ${FROM_MEMORY}`,
-  };
+    uses: ['Isc', 'p'],
+    source: SOURCES[basis === 'iec' ? 'iec' : 'nec'],
+  });
   const steps = [
-    taken('Isc', 'Short-circuit current of one module at standard test conditions', iscStc, 'A'),
-    taken('p', 'Strings in parallel', stringsInParallel, ''),
+    taken('Isc', subject('array-current/module'), iscStc, 'A'),
+    taken('p', subject('array-current/strings'), stringsInParallel, ''),
   ];
   return { value, working: workingOf(steps, result) };
 }

@@ -4,9 +4,6 @@ export const IEEE_C62_41_2_2002_CURRENT_8_20 = { a: 0.01243e18, tau: 3.911e-6 };
 /** 1.2/50 us voltage wave: V(t) = a Vp (1 - exp(-t/tau1)) exp(-t/tau2); s. IEEE C62.41.2-2002. */
 export const IEEE_C62_41_2_2002_VOLTAGE_1_2_50 = { a: 1.037, tau1: 0.4074e-6, tau2: 68.22e-6 };
 
-/** Where the waves come from, for the pages. */
-export const WAVE_SOURCE = 'IEEE C62.41.2-2002';
-
 /** What a surge wave of a given peak amounts to; seconds, and the wave's own unit (A or V). */
 export interface WaveFigures {
   /** Highest value; a little off the nominal peak, since the constants are rounded. */

@@ -1,6 +1,9 @@
-import type { Step } from '../model/fact.js';
+import { bare, quantity, volts } from '../model/quantity.js';
+import { reason } from '../model/reason.js';
+import { withoutDust } from '../model/rounding.js';
+import { subject } from '../model/step.js';
 import { PEAK_OVER_EFFECTIVE } from './continuous-voltage.js';
-import { shown, taken, withoutDust, workingOf, type Computed } from './working.js';
+import { computed, taken, workingOf, type Computed } from './working.js';
 
 /**
  * Open-circuit DC voltage behind the rectifier of a three-phase turbine: the peak of its line-to-line voltage.
@@ -10,19 +13,18 @@ import { shown, taken, withoutDust, workingOf, type Computed } from './working.j
  */
 export function rectifiedVoltage(input: { readonly lineToLine: number }): Computed {
   const value = withoutDust(PEAK_OVER_EFFECTIVE * input.lineToLine);
-  const result: Step = {
-    symbol: 'UDC',
-    says: 'Open-circuit voltage behind the rectifier: peak of the voltage between lines',
-    formula: `${shown(PEAK_OVER_EFFECTIVE)} × ULL`,
-    substituted: `${shown(PEAK_OVER_EFFECTIVE)} × ${shown(input.lineToLine)} V`,
+  const rectified = subject('turbine-voltage/rectified', {
+    factor: bare(PEAK_OVER_EFFECTIVE),
+    lineToLine: volts(input.lineToLine),
+  });
+  const result = computed('UDC', rectified, {
     value,
     unit: 'V',
     sure: 'computed',
-    source: 'computed: rectifier without load',
-  };
-  const steps = [
-    taken('ULL', 'Open-circuit voltage between lines at the highest unloaded speed', input.lineToLine, 'V'),
-  ];
+    uses: ['ULL'],
+    source: reason('source/rectifier'),
+  });
+  const steps = [taken('ULL', subject('turbine-voltage/between-lines'), input.lineToLine, 'V')];
   return { value, working: workingOf(steps, result) };
 }
 
@@ -34,19 +36,20 @@ export function rectifiedVoltage(input: { readonly lineToLine: number }): Comput
  */
 export function generatorFrequency(input: { readonly poles: number; readonly rpm: number }): Computed {
   const value = withoutDust(((input.poles / 2) * input.rpm) / 60);
-  const result: Step = {
-    symbol: 'f',
-    says: 'Frequency of the generator, at which the indicators flicker',
-    formula: '(poles / 2) × rpm / (60 s/min)',
-    substituted: `(${shown(input.poles)} / 2) × ${shown(input.rpm)} 1/min / (60 s/min)`,
+  const frequency = subject('turbine-frequency/frequency', {
+    poles: bare(input.poles),
+    speed: quantity(input.rpm, '1/min'),
+  });
+  const result = computed('f', frequency, {
     value,
     unit: 'Hz',
     sure: 'computed',
-    source: 'computed: pole pairs × turns a second',
-  };
+    uses: ['poles', 'rpm'],
+    source: reason('source/pole-pairs'),
+  });
   const steps = [
-    taken('poles', 'Poles of the generator', input.poles, ''),
-    taken('rpm', 'Speed', input.rpm, '1/min'),
+    taken('poles', subject('turbine-frequency/poles'), input.poles, ''),
+    taken('rpm', subject('turbine-frequency/speed'), input.rpm, '1/min'),
   ];
   return { value, working: workingOf(steps, result) };
 }

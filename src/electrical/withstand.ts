@@ -1,4 +1,5 @@
-import type { Working } from '../model/fact.js';
+import { reason } from '../model/reason.js';
+import { subject, type Working } from '../model/step.js';
 import type { OvervoltageCategory } from '../model/words.js';
 import {
   AC_SYSTEM_DATA,
@@ -31,8 +32,10 @@ export const IEC_60664_1_2020_TABLE_F_1: readonly ImpulseRow[] = [
   row(1500, 6000, 8000, 10000, 15000),
 ];
 
-const TABLE_SOURCE = 'IEC 60664-1:2020 Table F.1';
-const VOLTAGE_SOURCE = 'computed on these pages, or the nominal voltage of the system';
+const TABLE_SOURCE = reason('source/withstand-table');
+const VOLTAGE_SOURCE = reason('source/withstand-entry');
+const ENTRY = subject('withstand/entry');
+const ROW = subject('withstand/row');
 
 export type AssumedWithstand =
   | {
@@ -67,11 +70,11 @@ export function assumedWithstand(input: {
   if (found === undefined) return { ok: false, reason: 'above-table' };
   const value = found.withstand[category];
   const steps = [
-    taken('U', 'Voltage that the table is entered with', voltage, 'V', 'computed', VOLTAGE_SOURCE),
-    taken('Urow', 'Row of the table that covers it', found.upTo, 'V', 'published', TABLE_SOURCE),
+    taken('U', ENTRY, voltage, 'V', 'computed', VOLTAGE_SOURCE),
+    taken('Urow', ROW, found.upTo, 'V', 'published', TABLE_SOURCE),
   ];
-  const says = `Impulse withstand assumed by overvoltage category ${category}: confirm with the maker`;
-  const result = taken('Uw', says, value, 'V', 'assumption', TABLE_SOURCE);
+  const assumed = subject('withstand/assumed', { category });
+  const result = taken('Uw', assumed, value, 'V', 'assumption', TABLE_SOURCE);
   return { ok: true, value, row: found.upTo, working: workingOf(steps, result) };
 }
 

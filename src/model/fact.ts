@@ -51,28 +51,6 @@ export const SURENESSES = [
 ] as const;
 export type Sureness = (typeof SURENESSES)[number];
 
-/** One line of a calculation: symbol, formula, the formula with figures put in, result with unit. */
-export interface Step {
-  readonly symbol: string;
-  /** What the figure is, in words. */
-  readonly says: string;
-  readonly formula: string;
-  /** The formula with the figures and their units put in; `` for a figure that is taken, not computed. */
-  readonly substituted: string;
-  readonly value: number;
-  readonly unit: string;
-  readonly sure: Sureness;
-  /** Standard, edition and clause; `common practice, no source`; `value from memory`; or where a stated value stands. */
-  readonly source: string;
-}
-
-/** A computed figure with the steps that led to it, in order; the last step is the figure itself. */
-export interface Working {
-  readonly value: number;
-  readonly unit: string;
-  readonly steps: readonly Step[];
-}
-
 /** Where a rule's knowledge comes from under one basis. */
 export type Source =
   | {

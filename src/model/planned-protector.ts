@@ -10,6 +10,7 @@ import {
   STRENGTHS,
 } from './words.js';
 import { wireSchema } from './wire.js';
+import type { Step, StepSource } from './step.js';
 
 /** Figures: V, A, m, C, rounded to 0.01 where nothing else is said; null is "unknown". */
 export const figure = z.number().nullable();
@@ -21,16 +22,19 @@ export const saidSchema = z.custom<Said>(
     (typeof value === 'object' && value !== null && 'code' in value && 'values' in value),
 );
 
-const stepSchema = z.object({
+const stepShape = z.object({
   symbol: z.string(),
-  says: z.string(),
-  formula: z.string(),
-  substituted: z.string(),
+  code: z.string(),
+  values: z.custom<object>((value) => typeof value === 'object' && value !== null),
   value: z.number(),
   unit: z.string(),
   sure: z.enum(SURENESSES),
-  source: z.string(),
+  uses: z.array(z.string()),
+  source: z.custom<StepSource>((value) => typeof value === 'object' && value !== null),
 });
+
+/** A step as data; its words are made where it is printed. */
+const stepSchema = z.custom<Step>((value) => stepShape.safeParse(value).success);
 
 /** One calculation of a protector: what it computes, by which rule, and its steps; the last step is the result. */
 export const calculationSchema = z.object({
@@ -124,7 +128,7 @@ export const protectorSchema = z.object({
       rule: z.string(),
       strength: z.enum(STRENGTHS),
       because: saidSchema,
-      sources: z.array(z.string()),
+      sources: z.array(saidSchema),
     }),
   ),
   /** Null: not stated. */

@@ -1,4 +1,7 @@
+import type { None } from './none.js';
 import type { Reasons } from './reasons/reasons.js';
+
+export type { None } from './none.js';
 
 /** The permanent codes of all reasons. */
 export type ReasonCode = keyof Reasons;
@@ -10,9 +13,6 @@ export type ReasonCode = keyof Reasons;
 export type Reason = {
   readonly [C in ReasonCode]: { readonly code: C; readonly values: Reasons[C] };
 }[ReasonCode];
-
-/** The values of a reason whose sentence needs none. */
-export type None = Readonly<Record<string, never>>;
 
 const NO_VALUES: None = {};
 

@@ -1,6 +1,7 @@
-import type { SourcesByBasis, Working } from './fact.js';
+import type { SourcesByBasis } from './fact.js';
 import type { PlacedNote } from './message.js';
 import type { Reason, Said } from './reason.js';
+import type { Working } from './step.js';
 import type { Basis } from './editions.js';
 import type { Kind, PortClass, Strength } from './words.js';
 
@@ -92,16 +93,16 @@ export type RatingDecision =
       /** True where the figure is an assumption. */
       readonly assumed?: boolean;
       /** Why the figure bounds what isn't known; a draft stands on it until that is stated. */
-      readonly bound?: Said;
+      readonly bound?: Reason;
     }
   | {
       readonly outcome: 'unknown';
-      readonly because: Said;
+      readonly because: Reason;
       readonly notes: readonly PlacedNote[];
       /** The part of the figure that is known: the least that a part must bear. */
       readonly atLeast?: Working;
     }
-  | { readonly outcome: 'outside'; readonly because: string };
+  | { readonly outcome: 'outside'; readonly because: Reason };
 
 /** A rule that says what a place asks of a part; `A`: the ids of the rules about parts. */
 export interface RatingRule<F, A extends string> extends RuleCard {

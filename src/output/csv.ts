@@ -1,4 +1,5 @@
 import { stringify } from 'csv-stringify/sync';
+import { hundredths } from '../model/rounding.js';
 
 /** A cell: a number is written as one; null is an empty cell. */
 export type Cell = string | number | null;
@@ -46,7 +47,7 @@ function record(cells: readonly Cell[]): string[] {
  */
 export function safeCell(cell: Cell): string {
   if (cell === null) return '';
-  if (typeof cell === 'number') return Number.isFinite(cell) ? String(roundFigure(cell)) : '';
+  if (typeof cell === 'number') return Number.isFinite(cell) ? String(hundredths(cell)) : '';
   if (HARMLESS.test(cell)) return cell;
   const shown = guarded(cell)
     .replace(/[\t\r\n]+/g, ' ')
@@ -75,15 +76,3 @@ function apostrophe(text: string): string {
 
 const codeOf = (character: string): string =>
   `[U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}]`;
-
-/**
- * A figure as files hold it: rounded to 0.01, never -0.
- * @param value V, A, m, C or a count
- */
-export function roundFigure(value: number): number {
-  const size = Math.abs(value);
-  // Beyond this a number holds no hundredths; below it the decimal shift by text is exact where a product isn't (1.005).
-  if (Number.isInteger(value) || size > 1e13) return value || 0;
-  const rounded = size < 1e-6 ? 0 : Number(`${Math.round(Number(`${size}e2`))}e-2`);
-  return Math.sign(value) * rounded || 0;
-}

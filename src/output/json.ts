@@ -1,11 +1,10 @@
-import { kept } from '../words/figures.js';
-import { roundFigure } from './csv.js';
+import { fiveDecimals, hundredths, workingFigure } from '../model/rounding.js';
 
 /**
  * Where 0.01 would falsify: the value of a step of a calculation (a coefficient in V/C, uH, kA) or of a stated fact without a unit, and a
  * leakage current in A.
  */
-const FINE: ReadonlySet<string> = new Set(['value', 'leakage']);
+const FOUR_DIGITS: ReadonlySet<string> = new Set(['value', 'leakage']);
 
 /**
  * JSON for files and for `--json`: two blanks of indent, figures rounded as in a plan, a line break at the end.
@@ -22,5 +21,7 @@ export function jsonText(value: unknown): string {
 
 function finite(key: string, value: number): number | null {
   if (!Number.isFinite(value)) return null;
-  return FINE.has(key) ? kept(value) : roundFigure(value);
+  // The factor of a product that is checked by hand.
+  if (key === 'fine') return fiveDecimals(value);
+  return FOUR_DIGITS.has(key) ? workingFigure(value) : hundredths(value);
 }

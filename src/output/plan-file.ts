@@ -1,6 +1,6 @@
 import { PlanSchema, type Plan } from '../model/plan.js';
-import type { Reason } from '../model/reason.js';
-import { isObject, itemInEnglish, withEnglish } from '../words/english-beside.js';
+import { reason, type Reason } from '../model/reason.js';
+import { isObject, itemInEnglish, SENTENCE_FIELDS, withEnglish } from '../words/english-beside.js';
 import { isReason } from '../words/reasons/say.js';
 import { protectorInEnglish } from '../words/protector-in-english.js';
 import { earlierProtector } from './earlier-protector.js';
@@ -8,6 +8,9 @@ import { jsonText } from './json.js';
 import { eachOf, protectorData } from './protector-data.js';
 
 type Json = Readonly<Record<string, unknown>>;
+
+/** What stands beside a sentence as its data. */
+const BESIDE: ReadonlySet<string> = new Set(['code', 'values']);
 
 /**
  * The text of `plan.json`: data, and beside it the English sentences; keys in the order of the schema, figures rounded to 0.01,
@@ -31,16 +34,46 @@ export function planJson(plan: Plan): string {
   return jsonText(Object.fromEntries(entries) as Json);
 }
 
+const asWritten = (text: string): Reason => reason('earlier/as-written', { text });
+
+/** A step of a `plan.json`; what an earlier shuntbook wrote has words and no code. */
+function stepData(step: Json): Json {
+  const { symbol, value, unit, sure, says, formula, substituted, source, code, values, uses, cites } = step;
+  if (code !== undefined) return { symbol, code, values, value, unit, sure, uses, source: cites };
+  return {
+    symbol,
+    code: 'earlier/as-written',
+    values: { says, formula, substituted },
+    value,
+    unit,
+    sure,
+    uses: symbolsIn(String(formula)),
+    source: asWritten(String(source)),
+  };
+}
+
+/** The symbols that a formula of an earlier shuntbook names: its text is all that it wrote. */
+function symbolsIn(formula: string): readonly string[] {
+  return [...new Set(formula.match(/[\p{L}/][\p{L}\d/,']*/gu) ?? [])];
+}
+
 /** The data of what a `plan.json` holds: the sentences left out again; of an earlier version the sentences are all there is. */
 function withoutEnglish(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(withoutEnglish);
   if (!isObject(value)) return value;
+  if ('symbol' in value && 'substituted' in value) return stepData(value);
   if ('text' in value && isReason(value)) return { code: value.code, values: value.values };
-  if (typeof value['because'] === 'string' && isReason(value)) {
-    const { code, values, ...rest } = value as Json & Reason;
-    return { ...(withoutEnglish(rest) as Json), because: { code, values } };
+  const { cites }: Json = value;
+  const out: Record<string, unknown> = {};
+  for (const [key, inner] of Object.entries(value)) {
+    if (SENTENCE_FIELDS.has(key) && typeof inner === 'string' && isReason(value))
+      out[key] = { code: value.code, values: value.values };
+    else if (key === 'title' && 'steps' in value) out[key] = asWritten(String(inner));
+    else if (key === 'sources' && Array.isArray(inner))
+      out[key] = cites ?? inner.map((text: unknown) => asWritten(String(text)));
+    else if (!(BESIDE.has(key) && isReason(value)) && key !== 'cites') out[key] = withoutEnglish(inner);
   }
-  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, withoutEnglish(inner)]));
+  return out;
 }
 
 /** An item of a `plan.json`; what an earlier shuntbook wrote has sentences and no values. */

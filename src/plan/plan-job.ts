@@ -12,7 +12,7 @@ import { surveySite } from '../site/survey.js';
 import { about } from '../model/message.js';
 import { CHOOSE_MESSAGES } from '../model/messages/choose.js';
 import { byNaturalOrder } from '../model/natural-order.js';
-import { calculation } from './context/rounded-working.js';
+import { calculation } from './context/calculation.js';
 import { defaultsUsed } from './items/defaults.js';
 import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
@@ -170,8 +170,8 @@ function clausesOf(basis: Basis, isOf: (rule: string) => boolean): Clause[] {
   return found;
 }
 
-const FLASH_DENSITY = reason('exposure/flash-density');
-const RISK_LEVEL = reason('exposure/risk-level');
+const FLASH_DENSITY = reason('calculation/flash-density');
+const RISK_LEVEL = reason('calculation/risk-level');
 
 function siteCalculationsOf(job: JobContext): Plan['siteCalculations'] {
   const { exposure, site } = job;
@@ -183,14 +183,16 @@ function siteCalculationsOf(job: JobContext): Plan['siteCalculations'] {
     found.push(mutable(calculation(RISK_RULE.id, RISK_LEVEL, exposure.riskLevel)));
   }
   for (const { line, to, near } of exposure.lineStrikes) {
-    found.push(mutable(calculation(RISK_RULE.id, reason('exposure/strikes-to-line', { line }), to)));
-    found.push(mutable(calculation(RISK_RULE.id, reason('exposure/strikes-near-line', { line }), near)));
+    const atLine = reason('calculation/strikes-to-line', { line });
+    const nearLine = reason('calculation/strikes-near-line', { line });
+    found.push(mutable(calculation(RISK_RULE.id, atLine, to)));
+    found.push(mutable(calculation(RISK_RULE.id, nearLine, near)));
   }
   for (const equipment of site.equipments) {
     const hasArray = equipment.ports.some((p) => p.cls === 'dc-in' && p.sources.some(isOfArray));
     const critical = hasArray ? exposure.criticalLengthFor(equipment) : undefined;
     if (critical) {
-      const title = reason('exposure/critical-length', { at: equipment.tag });
+      const title = reason('calculation/critical-length', { at: equipment.tag });
       found.push(mutable(calculation(CRITICAL_LENGTH_RULE.id, title, critical)));
     }
   }

@@ -1,5 +1,5 @@
 import { AC_SYSTEM_DATA } from '../electrical/ac-systems.js';
-import { NEC_2023_690_7_LIMITS } from '../electrical/pv-limits.js';
+import { NEC_2023_690_7_LIMITS } from '../rules/pv-limits.js';
 import type { RowFacts } from '../model/list.js';
 import type { Settings } from '../model/settings.js';
 import { isNec, type Basis } from '../model/editions.js';

@@ -1,5 +1,6 @@
 import type { Fact } from '../model/fact.js';
 import type { VoltageCoefficient, ControlVoltage } from '../model/list.js';
+import type { RatingRuleId } from '../model/reasons/calculation.js';
 import type { RatingRule } from '../model/rule.js';
 import type { Thresholds } from '../model/settings.js';
 import type { Basis } from '../model/editions.js';
@@ -111,4 +112,4 @@ export interface RatingFacts {
   readonly withstandVoltage: number | undefined;
 }
 
-export type AnyRatingRule = RatingRule<RatingFacts, FitRuleId>;
+export type AnyRatingRule = RatingRule<RatingFacts, FitRuleId> & { readonly id: RatingRuleId };

@@ -5,14 +5,21 @@ const STAND_IN = '…';
 
 const WORD: object = new String(STAND_IN);
 
-/** A parameter of any type, a word, a figure or a list: whatever is done with it, the stand-in comes out. */
+/** The figure of a quantity: no message of a real case has it, so that the page can put the stand-in in its place. */
+const NO_FIGURE = Infinity;
+/** What a quantity and a reason have that a word or a list lacks. */
+const DATA: ReadonlyMap<unknown, unknown> = new Map<string, unknown>([
+  ['value', NO_FIGURE],
+  ['unit', ''],
+  ['code', 'earlier/as-written'],
+  ['values', { text: STAND_IN }],
+]);
+
+/** A parameter of any type, a word, a figure, a list, a quantity or a reason: whatever is done with it, the stand-in comes out. */
 const parameter: object = new Proxy([STAND_IN], {
   get(target, key): unknown {
     if (key === Symbol.toPrimitive || key === 'toString' || key === 'toFixed') return () => STAND_IN;
-    // As a quantity, a reason, the ports of an equipment.
-    if (key === 'code' || key === 'unit' || key === 'equipment') return STAND_IN;
-    if (key === 'value') return NaN;
-    if (key === 'ports') return [STAND_IN];
+    if (DATA.has(key)) return DATA.get(key);
     const of = key in target ? target : WORD;
     const member: unknown = Reflect.get(of, key);
     return typeof member === 'function' ? (member.bind(of) as unknown) : member;
@@ -24,8 +31,8 @@ const parameters: object = new Proxy({}, { get: () => parameter });
 function textOf(part: string | ((p: never) => string)): string {
   if (typeof part === 'string') return part;
   try {
-    // A figure that isn't known yet.
-    return String((part as (p: object) => unknown)(parameters)).replaceAll(/NaN …|NaN/g, STAND_IN);
+    const text = String((part as (p: object) => unknown)(parameters));
+    return text.replaceAll(String(NO_FIGURE), STAND_IN);
   } catch {
     return 'varies with the case';
   }

@@ -5,6 +5,7 @@ import type { Basis } from '../model/editions.js';
 import { figure } from '../words/figures.js';
 import { runLength } from '../words/lengths.js';
 import { cited } from '../words/origin.js';
+import { stepTold } from '../words/steps/told.js';
 import { printable } from './text-table.js';
 
 /** What `why` was asked about: a port, all ports of an equipment, or a protector by its tag. */
@@ -107,7 +108,7 @@ function protectorText(p: PlannedProtector, basis: Basis): string {
     `${p.tag}  ${printable(part)} at ${p.ports.map(portName).join(' and ')}: ${p.strength}`,
     ...p.reasons.flatMap((r) => [
       `  ${r.rule} (${r.strength}): ${printable(say(r.because))}`,
-      ...r.sources.map((source) => `    ${printable(source)}`),
+      ...r.sources.map((source) => `    ${printable(say(source))}`),
     ]),
     `  asks: ${asks.join(', ')}`,
     ...has,
@@ -121,9 +122,12 @@ function calculationLines(calculation: Calculation): string[] {
   return [
     `  ${say(calculation.title)} (${calculation.rule})`,
     ...calculation.steps.map((s) => {
-      const working = [s.formula, s.substituted].filter((t) => t !== '').map((t) => `${printable(t)} = `);
-      const says = printable(s.says);
-      return `    ${s.symbol === '' ? '' : `${s.symbol} = `}${working.join('')}${stepValue(s.value, s.unit)}  ${says} [${printable(s.source)}]`;
+      const told = stepTold(s);
+      const working = [told.formula, told.substituted]
+        .filter((t) => t.length > 0)
+        .map((t) => `${printable(t)} = `);
+      const says = printable(told.says);
+      return `    ${s.symbol === '' ? '' : `${s.symbol} = `}${working.join('')}${stepValue(s.value, s.unit)}  ${says} [${printable(told.source)}]`;
     }),
   ];
 }

@@ -1,4 +1,5 @@
 import type { Quantity } from '../model/quantity.js';
+import { hundredths } from '../model/rounding.js';
 
 /**
  * A figure with its unit as documents and messages print it: at most two decimals, no trailing zeros.
@@ -15,8 +16,7 @@ export function quantity({ value, unit }: Quantity): string {
 
 /** A number with at most two decimals and no trailing zeros. */
 export function plain(value: number): string {
-  const rounded = Math.round(value * 100) / 100;
-  return Number.isInteger(rounded) ? String(rounded) : String(Number(rounded.toFixed(2)));
+  return String(hundredths(value));
 }
 
 /** A length in metres, with feet beside it. */
@@ -30,11 +30,7 @@ export function list(words: readonly string[]): string {
   return `${words.slice(0, -1).join(', ')} and ${words[words.length - 1] ?? ''}`;
 }
 
-/**
- * A figure of a working as it is kept: rounded to 0.01; what is smaller than 10 keeps four significant digits, so that a
- * coefficient or a leakage current doesn't vanish.
- * @param value in any unit
- */
-export function kept(value: number): number {
-  return Math.abs(value) < 10 ? Number(value.toPrecision(4)) : Math.round(value * 100) / 100;
+/** A quantity as documents and messages print it: its figure and its unit. */
+export function measure({ value, unit }: Quantity): string {
+  return figure(value, unit);
 }

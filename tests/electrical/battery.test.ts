@@ -8,6 +8,7 @@ import {
 } from '../../src/electrical/battery.js';
 import { BATTERY_CHEMISTRIES } from '../../src/model/words.js';
 import { expectSound, symbols } from './evaluated.js';
+import { englishSteps } from '../in-english.js';
 
 type Found = Extract<ReturnType<typeof batteryChargeVoltage>, { ok: true }>;
 
@@ -37,12 +38,12 @@ describe('usual cells', () => {
     expect(found.value).toBeCloseTo(perCell * cells, 9);
     expectSound(found.working);
     expect(symbols(found.working)).toEqual(['Ucell V', 'n', 'Ucharge V']);
-    expect(found.working.steps.map((s) => s.sure)).toEqual(['memory', 'memory', 'computed']);
-    expect(found.working.steps[0]?.says).toMatch(
+    expect(englishSteps(found.working).map((s) => s.sure)).toEqual(['memory', 'memory', 'computed']);
+    expect(englishSteps(found.working)[0]?.says).toMatch(
       { 'lead-acid': /lead-acid/, lfp: /lithium/, nicd: /nickel/ }[chemistry],
     );
-    expect(found.working.steps[1]?.says).toContain(`at ${String(nominal)} V`);
-    expect(found.working.steps[2]?.formula).toBe('Ucell × n');
+    expect(englishSteps(found.working)[1]?.says).toContain(`at ${String(nominal)} V`);
+    expect(englishSteps(found.working)[2]?.formula).toBe('Ucell × n');
   });
   test.each([
     ['lead-acid', 60],
@@ -55,7 +56,7 @@ describe('usual cells', () => {
     expect(batteryChargeVoltage({ chemistry, nominal })).toEqual({ ok: false, reason: 'cells-unknown' });
     const stated = charge({ chemistry, nominal, cells: 17 });
     expect(stated).toMatchObject({ cells: 17, usualCells: false });
-    expect(stated.working.steps[1]).toMatchObject({
+    expect(englishSteps(stated.working)[1]).toMatchObject({
       symbol: 'n',
       value: 17,
       sure: 'stated',
@@ -100,9 +101,14 @@ describe('lead-acid and cold', () => {
     expect(found.value).toBeCloseTo(12 * 2.642, 9);
     expectSound(found.working);
     expect(symbols(found.working)).toEqual(['T °C', 'Ucell V', 'n', 'Ucharge V']);
-    expect(found.working.steps[1]?.formula).toBe('max(2.583 V, 2.467 V + 0.005 V/°C × (25 °C - T))');
-    expect(found.working.steps[1]?.says).toContain('compensated for cold');
-    expect(found.working.steps.map((s) => s.sure)).toEqual(['stated', 'memory', 'memory', 'computed']);
+    expect(englishSteps(found.working)[1]?.formula).toBe('max(2.583 V, 2.467 V + 0.005 V/°C × (25 °C - T))');
+    expect(englishSteps(found.working)[1]?.says).toContain('compensated for cold');
+    expect(englishSteps(found.working).map((s) => s.sure)).toEqual([
+      'stated',
+      'memory',
+      'memory',
+      'computed',
+    ]);
   });
   test('the temperature changes nothing for the others', () => {
     for (const chemistry of ['lfp', 'nicd'] as const) {

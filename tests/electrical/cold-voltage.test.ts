@@ -9,6 +9,7 @@ import {
   type ColdVoltageInput,
 } from '../../src/electrical/cold-voltage.js';
 import { expectSound, symbols } from './evaluated.js';
+import { englishSteps } from '../in-english.js';
 
 type Found = Extract<ReturnType<typeof coldOpenCircuitVoltage>, { ok: true }>;
 
@@ -29,7 +30,7 @@ describe('by coefficient', () => {
     const input = { vocStc: 50, modulesInSeries: 10, lowestTemp: -15, coefficient: coefficients[0] };
     const { value, working } = cold({ ...input, basis: 'iec' });
     expect(value).toBe(cold(input).value);
-    const sources = working.steps.map((step) => step.source);
+    const sources = englishSteps(working).map((step) => step.source);
     expect(sources.slice(3)).toEqual([
       "the maker's coefficient, IEC 60364-7-712:2017 Annex B, value from memory",
       "the maker's coefficient, IEC 60364-7-712:2017 Annex B, value from memory",
@@ -44,15 +45,15 @@ describe('by coefficient', () => {
     expect(found.method).toBe('coefficient');
     expectSound(found.working);
     expect(symbols(found.working)).toEqual(['Voc V', 'n', 'T °C', 'dV/dT V/°C', 'F', 'Voc,max V']);
-    expect(found.working.steps[3]?.value).toBeCloseTo(-0.15, 12);
-    expect(found.working.steps[4]?.sure).toBe('computed');
+    expect(englishSteps(found.working)[3]?.value).toBeCloseTo(-0.15, 12);
+    expect(englishSteps(found.working)[4]?.sure).toBe('computed');
   });
   test.each(coefficients)('$value $unit: the formula names the coefficient', (coefficient) => {
     const { working } = cold({ vocStc: 50, modulesInSeries: 10, lowestTemp: -15, coefficient, cells: 60 });
     const formula = { '%/C': 'β × Voc', 'V/C': 'β', 'mV/cell/C': 'β × cells' }[coefficient.unit];
-    expect(working.steps[3]?.formula).toBe(formula);
-    expect(working.steps[3]?.source).toContain("maker's coefficient");
-    expect(working.steps[5]?.source).toContain('690.7(A)');
+    expect(englishSteps(working)[3]?.formula).toBe(formula);
+    expect(englishSteps(working)[3]?.source).toContain("maker's coefficient");
+    expect(englishSteps(working)[5]?.source).toContain('690.7(A)');
   });
   test('at 25 °C and above the factor is 1, never less', () => {
     for (const lowestTemp of [25, 30, 60]) {
@@ -108,11 +109,11 @@ describe('by table', () => {
     expect(found.method).toBe('table');
     expectSound(found.working);
     expect(symbols(found.working)).toEqual(['Voc V', 'n', 'T °C', 'F', 'Voc,max V']);
-    expect(found.working.steps[3]).toMatchObject({
+    expect(englishSteps(found.working)[3]).toMatchObject({
       sure: 'published',
       source: expect.stringContaining('Table 690.7(A)') as string,
     });
-    expect(found.working.steps[4]?.formula).toBe('Voc × n × F');
+    expect(englishSteps(found.working)[4]?.formula).toBe('Voc × n × F');
   });
   test('cells alone change nothing', () => {
     expect(cold({ vocStc: 40, modulesInSeries: 1, lowestTemp: 0, cells: 60 }).method).toBe('table');
@@ -125,11 +126,11 @@ describe('without a temperature', () => {
     expect(found).toMatchObject({ value: 480, factor: 1.2, method: 'annex-b' });
     expectSound(found.working);
     expect(symbols(found.working)).toEqual(['Voc V', 'n', 'F', 'Voc,max V']);
-    expect(found.working.steps[2]).toMatchObject({
+    expect(englishSteps(found.working)[2]).toMatchObject({
       sure: 'memory',
       source: expect.stringContaining('Annex B') as string,
     });
-    expect(found.working.steps[3]).toMatchObject({
+    expect(englishSteps(found.working)[3]).toMatchObject({
       sure: 'computed',
       source: expect.stringContaining('Annex B') as string,
     });
@@ -140,13 +141,13 @@ describe('without a temperature', () => {
       const found = coldVoltageWithoutTemperature({ vocStc: 40, modulesInSeries: 10, basis });
       expect(found).toMatchObject({ value: 500, factor: 1.25, method: 'coldest-row' });
       expectSound(found.working);
-      expect(found.working.steps.map((s) => s.sure)).toEqual([
+      expect(englishSteps(found.working).map((s) => s.sure)).toEqual([
         'stated',
         'stated',
         'assumption',
         'assumption',
       ]);
-      expect(found.working.steps[3]?.source).toContain('690.7(A)');
+      expect(englishSteps(found.working)[3]?.source).toContain('690.7(A)');
     },
   );
   test('the bound is the coldest row of the table', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { controlCircuitVoltage, type ControlCircuitInput } from '../../src/electrical/control.js';
 import { expectSound, symbols } from './evaluated.js';
+import { englishSteps } from '../in-english.js';
 
 const dc: ControlCircuitInput = {
   control: { volts: 24, current: 'dc' },
@@ -15,19 +16,19 @@ describe('DC', () => {
     expect(found).toMatchObject({ value: 32.4, share: 27.6, battery: 32.4, current: 'dc' });
     expectSound(found.working);
     expect(symbols(found.working)).toEqual(['U V', 'Us V', 'Ucharge V', 'MCOV V']);
-    expect(found.working.steps.map((s) => s.formula)).toEqual([
+    expect(englishSteps(found.working).map((s) => s.formula)).toEqual([
       '',
       '1.15 × U',
       'Ucell × U / 2 V',
       'max(Us, Ucharge)',
     ]);
-    expect(found.working.steps.map((s) => s.sure)).toEqual([
+    expect(englishSteps(found.working).map((s) => s.sure)).toEqual([
       'stated',
       'common practice',
       'memory',
       'common practice',
     ]);
-    expect(found.working.steps[1]?.says).toContain('DC control circuit');
+    expect(englishSteps(found.working)[1]?.says).toContain('DC control circuit');
   });
   test('the temperature counts', () => {
     expect(controlCircuitVoltage({ ...dc, lowestTemp: 25 }).battery).toBeCloseTo(12 * 2.583, 9);
@@ -56,7 +57,7 @@ describe('AC', () => {
     const found = controlCircuitVoltage({ ...dc, control: { volts: 24, current: 'ac' }, regulated });
     expect(found).toMatchObject({ value: 30, share: 30, battery: null, current: 'ac' });
     expectSound(found.working);
-    expect(found.working.steps[1]).toMatchObject({ formula: '1.25 × U', sure: 'common practice' });
-    expect(found.working.steps[1]?.says).toContain('AC control circuit');
+    expect(englishSteps(found.working)[1]).toMatchObject({ formula: '1.25 × U', sure: 'common practice' });
+    expect(englishSteps(found.working)[1]?.says).toContain('AC control circuit');
   });
 });

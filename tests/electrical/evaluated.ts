@@ -1,7 +1,8 @@
 import type { Unit } from 'mathjs';
 import { expect } from 'vitest';
-import type { Step, Working } from '../../src/model/fact.js';
+import type { Working } from '../../src/model/step.js';
 import { SURENESSES } from '../../src/model/fact.js';
+import { englishSteps, type EnglishStep } from '../in-english.js';
 import { mathematics } from './mathematics.js';
 
 /** Writes a printed calculation in the terms of the library that evaluates it, units included. */
@@ -29,7 +30,7 @@ function magnitude(result: Unit | number, unit: string): number {
 }
 
 /** Expects that the figures put into a step's formula give the value that stands beside them, with its unit. */
-export function expectEvaluates(step: Step): void {
+export function expectEvaluates(step: EnglishStep): void {
   const result = mathematics.evaluate(inLibraryTerms(step.substituted)) as Unit | number | boolean;
   if (typeof result === 'boolean') {
     expect(result, step.substituted).toBe(true);
@@ -48,7 +49,7 @@ export function expectSound(working: Working): void {
   expect(last?.value).toBe(working.value);
   expect(last?.unit).toBe(working.unit);
   expect(new Set(working.steps.map((s) => s.symbol)).size).toBe(working.steps.length);
-  for (const step of working.steps) {
+  for (const step of englishSteps(working)) {
     expect(step.symbol).toMatch(/^[A-Za-z]/);
     expect(step.says.length).toBeGreaterThan(3);
     expect(step.source.length).toBeGreaterThan(3);

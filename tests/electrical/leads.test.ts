@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { leadFigures, leadVoltage, wireInductance, type LeadInput } from '../../src/electrical/leads.js';
 import { expectSound, symbols } from './evaluated.js';
+import { englishSteps } from '../in-english.js';
 
 const d10 = 2.588e-3;
 const usual: LeadInput = { length: 0.5, diameter: d10, peak: 3000, upBasis: 'Up' };
@@ -29,25 +30,25 @@ describe('lead voltage', () => {
     expect(found.value).toBeCloseTo(252.5, 1);
     expectSound(found.working);
     expect(symbols(found.working)).toEqual(['l m', 'd mm', 'L µH', 'di/dt A/µs', 'Ul V']);
-    expect(found.working.steps.map((s) => s.formula)).toEqual([
+    expect(englishSteps(found.working).map((s) => s.formula)).toEqual([
       '',
       '',
       '0.2 µH/m × l × (ln(4 × l / d) - 1)',
       '0.14899 1/µs × Ip',
       'L × di/dt',
     ]);
-    expect(found.working.steps.map((s) => s.sure)).toEqual([
+    expect(englishSteps(found.working).map((s) => s.sure)).toEqual([
       'stated',
       'stated',
       'memory',
       'computed',
       'computed',
     ]);
-    expect(found.working.steps[4]?.substituted).toBe('0.565 µH × 446.96 A/µs');
-    expect(found.working.steps[1]?.value).toBeCloseTo(2.588, 9);
-    expect(found.working.steps[2]?.source).toContain('Rosa');
-    expect(found.working.steps[3]?.source).toContain('C62.41.2');
-    expect(found.working.steps[4]?.source).toContain('conservative');
+    expect(englishSteps(found.working)[4]?.substituted).toBe('0.565 µH × 446.96 A/µs');
+    expect(englishSteps(found.working)[1]?.value).toBeCloseTo(2.588, 9);
+    expect(englishSteps(found.working)[2]?.source).toContain('Rosa');
+    expect(englishSteps(found.working)[3]?.source).toContain('C62.41.2');
+    expect(englishSteps(found.working)[4]?.source).toContain('conservative');
   });
   test('VPR: less the first 6 in', () => {
     const found = leadVoltage({ ...usual, upBasis: 'VPR' });
@@ -56,9 +57,9 @@ describe('lead voltage', () => {
     expect(found.value).toBeCloseTo(191.7, 1);
     expectSound(found.working);
     expect(symbols(found.working)).toEqual(['l m', 'd mm', 'L µH', 'L6 µH', 'di/dt A/µs', 'Ul V']);
-    expect(found.working.steps[3]?.source).toContain('6 in');
-    expect(found.working.steps[3]?.substituted).toContain('0.1524 m');
-    expect(found.working.steps[5]?.formula).toBe('max(0 µH, L - L6) × di/dt');
+    expect(englishSteps(found.working)[3]?.source).toContain('6 in');
+    expect(englishSteps(found.working)[3]?.substituted).toContain('0.1524 m');
+    expect(englishSteps(found.working)[5]?.formula).toBe('max(0 µH, L - L6) × di/dt');
   });
   test('basis not stated: the whole length, the safe side', () => {
     expect(leadFigures({ ...usual, upBasis: null })).toEqual(leadFigures(usual));

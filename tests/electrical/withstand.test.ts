@@ -12,6 +12,7 @@ import {
   type SystemGrounding,
 } from '../../src/model/words.js';
 import { expectSound, symbols } from './evaluated.js';
+import { englishSteps } from '../in-english.js';
 
 test('working: an assumption with its row', () => {
   const found = assumedWithstand({ voltage: 120, category: 'III' });
@@ -19,13 +20,13 @@ test('working: an assumption with its row', () => {
   expect(found).toMatchObject({ value: 2500, row: 150 });
   expectSound(found.working);
   expect(symbols(found.working)).toEqual(['U V', 'Urow V', 'Uw V']);
-  expect(found.working.steps.map((s) => s.sure)).toEqual(['computed', 'published', 'assumption']);
-  expect(found.working.steps[0]?.source).toBe(
+  expect(englishSteps(found.working).map((s) => s.sure)).toEqual(['computed', 'published', 'assumption']);
+  expect(englishSteps(found.working)[0]?.source).toBe(
     'computed on these pages, or the nominal voltage of the system',
   );
-  expect(found.working.steps.map((s) => s.value)).toEqual([120, 150, 2500]);
-  expect(found.working.steps[2]?.says).toContain('category III');
-  expect(found.working.steps[2]?.source).toContain('Table F.1');
+  expect(englishSteps(found.working).map((s) => s.value)).toEqual([120, 150, 2500]);
+  expect(englishSteps(found.working)[2]?.says).toContain('category III');
+  expect(englishSteps(found.working)[2]?.source).toContain('Table F.1');
 });
 
 test.each([

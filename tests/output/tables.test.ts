@@ -1,11 +1,12 @@
 import { conductorText } from '../../src/words/conductors.js';
 import { saying } from '../in-english.js';
-import { planJson, readPlan } from '../../src/output/plan-file.js';
-import { readFile } from 'node:fs/promises';
+import { planJson } from '../../src/output/plan-file.js';
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Catalogue, Part } from '../../src/model/catalogue.js';
 import type { Plan } from '../../src/model/plan.js';
+import { goldenPlan } from '../documents/fixtures/demo-plans.js';
+import { reason } from '../../src/model/reason.js';
 import { jsonText } from '../../src/output/json.js';
 import {
   missingModelsCsv,
@@ -16,11 +17,8 @@ import {
 } from '../../src/output/tables.js';
 
 let plan: Plan;
-beforeAll(async () => {
-  const text = await readFile(new URL('../golden/UF-103.json', import.meta.url), 'utf8');
-  const read = readPlan(JSON.parse(text));
-  if (!read) throw new Error('UF-103 is no plan');
-  plan = read.plan;
+beforeAll(() => {
+  plan = goldenPlan('UF-103.json');
 });
 
 const rowsOf = (text: string): Record<string, string>[] => parse(text, { columns: true });
@@ -228,7 +226,14 @@ describe('plan.json', () => {
   });
 
   it('keeps the digits of a coefficient and of a leakage current', () => {
-    const step = { symbol: 'b', says: '', formula: '', substituted: '', unit: 'V/°C', source: '' } as const;
+    const step = {
+      symbol: 'b',
+      code: 'cold-voltage/factor-of-table',
+      values: {},
+      unit: 'V/°C',
+      uses: [],
+      source: reason('source/as-stated'),
+    } as const;
     const fine: Plan = {
       ...plan,
       protectors: plan.protectors.map((p) => ({

@@ -6,7 +6,7 @@ import {
   tableFactor,
   type ColdVoltageInput,
 } from '../../src/electrical/cold-voltage.js';
-import { pvVoltageLimit } from '../../src/electrical/pv-limits.js';
+import { pvVoltageLimit } from '../../src/rules/pv-limits.js';
 import { clause } from '../../src/rules/clauses.js';
 
 function cold(input: ColdVoltageInput): { value: number; factor: number; method: string } {

@@ -5,6 +5,7 @@ import {
   type ExposedSite,
   type FeedingLines,
 } from '../../src/electrical/exposure.js';
+import { riskAsksForProtection } from '../../src/rules/supply-risk.js';
 import {
   flashDensityFromThunderDays,
   structureCollectionArea,
@@ -22,10 +23,10 @@ function crl(
   surroundings: 'rural' | 'urban',
   flashDensity: number,
   lines: FeedingLines,
-): { value: number; belowLimit: boolean } {
+): { value: number; asksForProtection: boolean } {
   const found = calculatedRiskLevel({ surroundings, flashDensity, lines });
   if (!found.ok) throw new Error(found.reason);
-  return found;
+  return { value: found.value, asksForProtection: riskAsksForProtection(found.value) };
 }
 
 describe('critical length, IEC 60364-7-712 cl. 712.443', () => {
@@ -45,12 +46,12 @@ describe('calculated risk level, IEC 60364-4-44 cl. 443.5 (formula read, fenv fr
   test('rural, 0.4 km LV cable + 0.6 km HV overhead, Ng 1: 132.8 (value from memory)', () => {
     const found = crl('rural', 1, { lvUnderground: 0.4, hvOverhead: 0.6 });
     expect(found.value).toBeCloseTo(132.8, 1);
-    expect(found.belowLimit).toBe(true);
+    expect(found.asksForProtection).toBe(true);
   });
   test('urban, the same: 1328.1 (value from memory)', () => {
     const found = crl('urban', 1, { lvUnderground: 0.4, hvOverhead: 0.6 });
     expect(found.value).toBeCloseTo(1328.1, 1);
-    expect(found.belowLimit).toBe(false);
+    expect(found.asksForProtection).toBe(false);
   });
   test('LP = 2 LPAL + LPCL + 0.4 LPAH + 0.2 LPCH, each kind alone (formula read)', () => {
     const none = { lvOverhead: 0, lvUnderground: 0, hvOverhead: 0, hvUnderground: 0 };
@@ -74,8 +75,8 @@ describe('calculated risk level, IEC 60364-4-44 cl. 443.5 (formula read, fenv fr
   test('below 1000: protect', () => {
     // 850 / (1 km x Ng): 1000 at Ng 0.85.
     const line = { lvOverhead: 0, lvUnderground: 1, hvOverhead: 0, hvUnderground: 0 };
-    expect(crl('urban', 0.849, line).belowLimit).toBe(false);
-    expect(crl('urban', 0.851, line).belowLimit).toBe(true);
+    expect(crl('urban', 0.849, line).asksForProtection).toBe(false);
+    expect(crl('urban', 0.851, line).asksForProtection).toBe(true);
   });
 });
 

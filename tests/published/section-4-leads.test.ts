@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { leadFigures, leadVoltage, wireInductance } from '../../src/electrical/leads.js';
-import { smallestLeads } from '../../src/electrical/lead-size.js';
+import { smallestLeads } from '../../src/rules/lead-size.js';
 import {
   currentAt,
   currentWaveFigures,

@@ -1,10 +1,9 @@
-import { inEnglish, type InEnglish } from '../in-english.js';
+import { englishSteps, inEnglish, type EnglishStep, type InEnglish } from '../in-english.js';
 import { told } from '../../src/words/messages/told.js';
 import { say } from '../../src/words/reasons/say.js';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import type { Part } from '../../src/model/catalogue.js';
-import type { Step } from '../../src/model/fact.js';
 import type { PlacedNote } from '../../src/model/message.js';
 import type { Fit, PlacementDecision, RatingDecision, RuleCard } from '../../src/model/rule.js';
 import type { Basis } from '../../src/model/editions.js';
@@ -145,7 +144,7 @@ export function placementTable(url: string, rule: AnyPlacementRule, cases: reado
  * A step of a working as one line: `Uw: Rated impulse withstand voltage of E-1 = 4000 V [stated; jobs.csv, line 3, uw]`;
  * of a computed one, formula and figures stand before the result.
  */
-function stepLine({ symbol, says, formula, substituted, value, unit, sure, source }: Step): string {
+function stepLine({ symbol, says, formula, substituted, value, unit, sure, source }: EnglishStep): string {
   const result = `${Math.round(value * 100) / 100} ${unit}`;
   const how = [says, formula, substituted, result].filter((s) => s !== '').join(' = ');
   return `${symbol}: ${how} [${sure}; ${source}]`;
@@ -181,7 +180,8 @@ export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly Ra
           : undefined;
     const value = decision.outcome === 'asks' ? decision.value : working?.value;
     const at: Record<string, string> = {};
-    for (const step of working?.steps ?? []) if (step.sure === 'stated') at[step.symbol] = step.source;
+    const steps = working && englishSteps(working);
+    for (const step of steps ?? []) if (step.sure === 'stated') at[step.symbol] = step.source;
     const rounded = (of: number | undefined): number | undefined =>
       of === undefined ? undefined : Math.round(of * 100) / 100;
     const actual = {
@@ -194,7 +194,7 @@ export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly Ra
       decides: lines(decision.outcome === 'asks' ? (decision.whereItDecides ?? []) : [], one.whereItDecides),
       assumed: decision.outcome === 'asks' ? decision.assumed : undefined,
       bound: decision.outcome === 'asks' && decision.bound !== undefined ? say(decision.bound) : undefined,
-      ...(one.steps === undefined ? {} : { steps: working?.steps.map(stepLine) }),
+      ...(one.steps === undefined ? {} : { steps: steps?.map(stepLine) }),
       ...(one.places === undefined ? {} : { places: at }),
     };
     const expected = {

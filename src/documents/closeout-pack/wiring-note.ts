@@ -138,7 +138,11 @@ function wiringNote(
     system: systemText(protector.system),
     grounding: groundingText(protector),
     strength: protector.strength,
-    reasons: protector.reasons.map((r) => ({ ...r, because: say(r.because), sources: r.sources.join('; ') })),
+    reasons: protector.reasons.map((r) => ({
+      ...r,
+      because: say(r.because),
+      sources: r.sources.map((s) => say(s)).join('; '),
+    })),
     twoSupplies: wiring.fedFromTwoSupplies,
     cautions: boxCautions(protector),
     sourcesToOpen: wiring.sourcesToOpen.map((source) => say(source)),

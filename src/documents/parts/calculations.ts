@@ -2,6 +2,8 @@ import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Calculation, Plan } from '../../model/plan.js';
+import type { Step } from '../../model/step.js';
+import { stepTold, type StepTold } from '../../words/steps/told.js';
 import { notKnown, quantity } from './figures.js';
 
 export const CalculationViewSchema = z.object({
@@ -34,62 +36,64 @@ export const LeftOutSchema = z.object({
 });
 export type LeftOut = z.infer<typeof LeftOutSchema>;
 
-/** How sure a figure is, in words. */
-const SURE_TEXT: { readonly [key: string]: string } = {
-  published: 'published',
-  memory: 'value from memory',
-  'common practice': 'common practice',
-  assumption: 'assumption',
-  derived: 'derived by us',
-  stated: 'stated',
-  computed: 'computed',
-};
-
-/** `sure: source`, once where the source says it already. */
-function sourceText(sure: string, source: string): string {
-  const word = SURE_TEXT[sure] ?? sure;
-  return source.includes(word) ? source : `${word}: ${source}`;
+/** A step with its words. */
+interface ToldStep {
+  readonly step: Step;
+  readonly told: StepTold;
+  /** Formula and figures of a computed figure; `` for one that is taken. */
+  readonly working: string;
 }
 
-type CalculationStep = Calculation['steps'][number];
-
-const working = ({ formula, substituted }: CalculationStep): string =>
-  [formula, substituted].filter((t) => t !== '').join(' = ');
+function toldStep(step: Step): ToldStep {
+  const told = stepTold(step);
+  const working = [told.formula, told.substituted].filter((t) => t.length > 0).join(' = ');
+  return { step, told, working };
+}
 
 /** `Voc × n × F = 41.2 V × 10 × 1.12; F = max(...) = 1.12`: whoever checks it needs what isn't on the list. */
-function howText(steps: readonly CalculationStep[], result: CalculationStep): string {
-  if (working(result) === '') return 'as stated';
-  const symbols = new Set(result.formula.match(/[\p{L}/][\p{L}\d/,']*/gu) ?? []);
-  const under = steps.filter((s) => s !== result && symbols.has(s.symbol) && working(s) !== '');
+function howText(steps: readonly ToldStep[], result: ToldStep): string {
+  if (result.working === '') return 'as stated';
+  const symbols = new Set(result.step.uses);
+  const under = steps.filter((s) => s !== result && symbols.has(s.step.symbol) && s.working !== '');
   return [
-    working(result),
-    ...under.map((s) => `${s.symbol} = ${s.substituted || s.formula} = ${quantity(s.value, s.unit)}`),
+    result.working,
+    ...under.map(
+      ({ step, told }) =>
+        `${step.symbol} = ${told.substituted.length > 0 ? told.substituted : told.formula} = ${quantity(step.value, step.unit)}`,
+    ),
   ].join('; ');
 }
 
 /** A calculation as its table prints it. */
 export function calculationView(calculation: Calculation, tags: readonly string[] = []): CalculationView {
-  const result = calculation.steps.at(-1);
+  const steps = calculation.steps.map(toldStep);
+  const result = steps.at(-1);
   return {
     tags: tags.join(', '),
     title: say(calculation.title),
     rule: calculation.rule,
     short: {
-      how: result === undefined ? '' : howText(calculation.steps, result),
-      result: result === undefined ? notKnown('see the open items') : quantity(result.value, result.unit),
-      source: result === undefined ? '' : sourceText(result.sure, result.source),
+      how: result === undefined ? '' : howText(steps, result),
+      result:
+        result === undefined ? notKnown('see the open items') : quantity(result.step.value, result.step.unit),
+      source: result === undefined ? '' : result.told.sourced,
     },
-    steps: calculation.steps.map((step, index) => ({
+    steps: steps.map(({ step, told }, index) => ({
       symbol: step.symbol,
-      says: step.says,
-      formula: step.formula,
-      substituted: step.substituted,
+      says: told.says,
+      formula: told.formula,
+      substituted: told.substituted,
       result: quantity(step.value, step.unit),
-      sure: SURE_TEXT[step.sure] ?? step.sure,
-      source: sourceText(step.sure, step.source),
-      last: index === calculation.steps.length - 1,
+      sure: told.sure,
+      source: told.sourced,
+      last: index === steps.length - 1,
     })),
   };
+}
+
+/** What a step prints: figures that differ in no digit of it are one. */
+function printed(step: Step): unknown {
+  return [step.symbol, step.value, step.unit, step.sure, stepTold(step)];
 }
 
 /** The calculations of all protectors, rule by rule; equal ones stand once, with the tags of all that share them. */
@@ -97,7 +101,7 @@ export function calculationViews(plan: Plan): CalculationView[] {
   const found = new Map<string, { calculation: Calculation; tags: string[] }>();
   for (const protector of plan.protectors) {
     for (const calculation of protector.calculations) {
-      const key = JSON.stringify(calculation);
+      const key = JSON.stringify([calculation.rule, say(calculation.title), calculation.steps.map(printed)]);
       const entry = found.get(key) ?? { calculation, tags: [] };
       if (!entry.tags.includes(protector.tag)) entry.tags.push(protector.tag);
       found.set(key, entry);

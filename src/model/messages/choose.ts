@@ -55,7 +55,7 @@ export const CHOOSE_MESSAGES = {
     planned: string;
     area: Quantity;
     least: string;
-    source: string;
+    source: Said;
   }>('choose/lead-thin', 'confirm', 'office'),
   faultCurrentUnknown: message<{ at: PortsAt; because: Said; part: string; holds: Reason; who: Who }>(
     'choose/fault-current-unknown',

@@ -1,12 +1,16 @@
 import { FIELDS } from '../fields.js';
 import type { Field } from '../list.js';
 import { message, type MessageKind } from '../message.js';
+import type { Quantity } from '../quantity.js';
+import type { Said } from '../reason.js';
+import type { Basis } from '../editions.js';
+import type { AcSystem } from '../words.js';
 
 /** A fact that a rule asked for and that nobody states. */
 export interface MissingFact {
   readonly tag: string;
   /** What the fact is needed for: "needed for the cold open-circuit voltage". */
-  readonly why: string;
+  readonly why: Said;
 }
 
 /**
@@ -56,46 +60,49 @@ export const FACT_MESSAGES: { readonly [F in AskedField]: MessageKind<MissingFac
 
 /** Messages of the rating rules. */
 export const RATE_MESSAGES = {
-  boundByConverter: message<{ tag: string; missing: string; converter: string; volts: string }>(
+  boundByConverter: message<{ tag: string; missing: readonly Field[]; converter: string; bears: Quantity }>(
     'rate/bound-by-converter',
     'confirm',
     'designer',
   ),
-  aboveConverter: message<{ tag: string; volts: string; converter: string; most: string }>(
+  aboveConverter: message<{ tag: string; reached: Quantity; converter: string; most: Quantity }>(
     'rate/above-converter',
     'conflict',
     'designer',
   ),
-  aboveLimit: message<{ tag: string; volts: string; most: string }>(
+  aboveLimit: message<{ tag: string; reached: Quantity; most: Quantity }>(
     'rate/above-code-limit',
     'conflict',
     'designer',
   ),
-  coldFactorAssumed: message<{ factor: string }>('rate/cold-factor-assumed', 'confirm', 'designer'),
+  coldFactorAssumed: message<{ factor: Quantity }>('rate/cold-factor-assumed', 'confirm', 'designer'),
   coefficientNotNegative: message<{ tag: string; found: string }>(
     'rate/coefficient-sign',
     'conflict',
     'maker',
   ),
-  liftedByInverter: message<{ tag: string; inverter: string; volts: string }>(
+  liftedByInverter: message<{ tag: string; inverter: string; least: Quantity }>(
     'rate/lifted-by-inverter',
     'confirm',
     'maker',
   ),
-  rectifiedAbove: message<{ tag: string; volts: string; converter: string; most: string }>(
-    'rate/rectified-above-converter',
-    'conflict',
-    'designer',
-  ),
+  rectifiedAbove: message<{
+    tag: string;
+    reached: Quantity;
+    /** True where it stands behind the rectifier. */
+    rectified: boolean;
+    converter: string;
+    most: Quantity;
+  }>('rate/rectified-above-converter', 'conflict', 'designer'),
   turbineFloats: message<{ tag: string }>('rate/turbine-floats', 'confirm', 'office'),
   turbineUnearthed: message<{ tag: string }>('rate/turbine-unearthed', 'confirm', 'maker'),
-  batteryUnknown: message<{ tag: string; chemistry: string; volts: string }>(
+  batteryUnknown: message<{ tag: string; chemistry: string; nominal: Quantity | null }>(
     'rate/battery-voltage-unknown',
     'missing',
     'maker',
   ),
   batteryNotListed: message<{ tag: string }>('rate/battery-not-listed', 'missing', 'designer'),
-  foreignSystem: message<{ tag: string; system: string; basis: string }>(
+  foreignSystem: message<{ tag: string; system: AcSystem; basis: Basis }>(
     'rate/foreign-system',
     'confirm',
     'designer',

@@ -93,6 +93,5 @@ export interface ChooseReasons {
   'asks/not-known': None;
   'holds/up-to': { readonly rating: Quantity };
   'holds/not-stated': None;
-  'calculation/leads': { readonly halfMetre: Quantity; readonly oneMetre: Quantity };
   'at/ports': PortsAt;
 }

@@ -1,4 +1,3 @@
-import type { ExposureReasons } from './exposure.js';
 import type { PlaceReasons } from './place.js';
 import type { PlaceSupplyReasons } from './place-supply.js';
 import type { RateReasons } from './rate.js';
@@ -13,7 +12,6 @@ export interface Reasons
   extends
     PlaceReasons,
     PlaceSupplyReasons,
-    ExposureReasons,
     RateReasons,
     ChooseReasons,
     WireReasons,

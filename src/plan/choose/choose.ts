@@ -6,7 +6,7 @@ import type { FitFacts } from '../../rules/fit-facts.js';
 import { NEC_2023_TABLE_110_28_OUTDOORS, nemaTypes } from '../../rules/rate/enclosure.js';
 import { FIT_RULES } from '../../rules/rulebook.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
-import { keeper, type Keeper } from '../context/memo.js';
+import { memo, type Memo } from '../context/memo.js';
 import { plannedLeads } from './planned-lead.js';
 
 /** What is asked of a part, without the part: everything that a fit rule may know. */
@@ -57,12 +57,12 @@ export function assess(part: Part, demand: Demand, settings: Settings): Candidat
   return { part, leadVoltage, shortfalls, failures };
 }
 
-const chosen = new WeakMap<Settings, Keeper<Choice>>();
+const chosen = new WeakMap<Settings, Memo<Choice>>();
 
-function choices(settings: Settings): Keeper<Choice> {
+function choices(settings: Settings): Memo<Choice> {
   let ofSettings = chosen.get(settings);
   if (!ofSettings) {
-    ofSettings = keeper<Choice>();
+    ofSettings = memo<Choice>();
     chosen.set(settings, ofSettings);
   }
   return ofSettings;

@@ -9,7 +9,7 @@ import { INDICATOR_RULES } from '../../rules/rulebook.js';
 import { batteriesOn } from '../../site/battery-bus.js';
 import { drivenBy, ultimateSources } from '../../site/inputs.js';
 import type { Placement } from '../context/verdict.js';
-import { keeper } from '../context/memo.js';
+import { memo } from '../context/memo.js';
 import { carriedBy, convertersOf } from '../rate/rating-facts.js';
 import type { JobContext } from '../context/job-context.js';
 import type { PortWiring, WiredChannel } from '../rate/wire.js';
@@ -20,7 +20,7 @@ export interface Indicated {
   readonly indicator: readonly PlannedIndicator[];
 }
 
-const indicated = keeper<Indicated>();
+const indicated = memo<Indicated>();
 
 export function indicate(
   job: JobContext,

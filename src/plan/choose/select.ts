@@ -9,11 +9,11 @@ import { reason } from '../../model/reason.js';
 import { CLAMPING_RULE } from '../../rules/rulebook.js';
 import { about } from '../../model/message.js';
 import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';
-import { calculation, type Calculated } from '../context/rounded-working.js';
+import { calculation, type Calculated } from '../context/calculation.js';
 import { assess, choosePart, type Candidate, type Demand, type Rejection } from './choose.js';
 import { asksFor, demandOf } from './requirements.js';
 import { suppliesOf } from './indicate.js';
-import { keeper } from '../context/memo.js';
+import { memo } from '../context/memo.js';
 import { plannedLeads } from './planned-lead.js';
 import type { Requirement } from '../rate/rate.js';
 import type { JobContext } from '../context/job-context.js';
@@ -184,7 +184,7 @@ export interface PartFigures extends LeadVoltages {
   readonly margin: number | null;
 }
 
-const leadVoltages = keeper<LeadVoltages>();
+const leadVoltages = memo<LeadVoltages>();
 
 function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): LeadVoltages {
   return leadVoltages(part, `${leads.length}|${leads.diameter}|${leads.peak}`, () => {
@@ -194,8 +194,8 @@ function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): Lea
     const leadAtHalfMetre = at(0.5);
     const leadAtOneMetre = at(1);
     const title = reason('calculation/leads', {
-      halfMetre: volts(leadAtHalfMetre),
-      oneMetre: volts(leadAtOneMetre),
+      atHalfMetre: volts(leadAtHalfMetre),
+      atOneMetre: volts(leadAtOneMetre),
     });
     return {
       lead,

@@ -1,8 +1,9 @@
-import { smallestLeads } from '../../electrical/lead-size.js';
+import { smallestLeads } from '../../rules/lead-size.js';
 import { parseWireGauge } from '../../electrical/wire-gauge.js';
 import type { Part } from '../../model/catalogue.js';
 import type { Basis } from '../../model/editions.js';
 import type { Quantity } from '../../model/quantity.js';
+import type { Reason } from '../../model/reason.js';
 import { leadAreaOf, leadGaugeOf } from './planned-lead.js';
 import type { PortWiring } from '../rate/wire.js';
 
@@ -14,7 +15,7 @@ export interface ThinLead {
   readonly area: Quantity;
   /** The smallest that is allowed: `6 mm2`. */
   readonly least: string;
-  readonly source: string;
+  readonly source: Reason;
 }
 
 /**

@@ -1,17 +1,16 @@
 import { calculatedRiskLevel, criticalLength, type ExposedSite } from '../../electrical/exposure.js';
 import { flashDensityFromThunderDays, lineEvents, type LineInput } from '../../electrical/lightning.js';
 import { statedAt, taken, workingOf } from '../../electrical/working.js';
-import type { Working } from '../../model/fact.js';
-import type { SupplyLine } from '../../model/reasons/exposure.js';
+import type { FeedingLine } from '../../model/reasons/calculation.js';
 import type { Site, SiteEquipment } from '../../model/site.js';
+import { subject, type Working } from '../../model/step.js';
 import type { Kind } from '../../model/words.js';
-import { service } from '../../rules/place/service.js';
+import { riskDecides, serviceAsksForProtection } from '../../rules/supply-risk.js';
 import { ultimateSources } from '../../site/inputs.js';
-import { cited } from '../../words/origin.js';
 
 /** Flashes a year to one line that feeds the site, and near it. */
 export interface LineStrikes {
-  readonly line: SupplyLine;
+  readonly line: FeedingLine;
   readonly to: Working;
   readonly near: Working;
 }
@@ -53,8 +52,12 @@ export function exposureOf(site: Site): Exposure {
       })
     : undefined;
   const riskLevel = risk?.ok ? risk.working : undefined;
-  const isIec = site.basis.value === 'iec';
   const hasService = site.equipments.some((e) => e.kind === 'service');
+  const supply = {
+    basis: site.basis.value,
+    occupancy: site.occupancy.value,
+    riskLevel: riskLevel?.value,
+  };
   const lengths = new Map<SiteEquipment, number | undefined>();
   const critical = new Map<ExposedSite, Working | undefined>();
   return {
@@ -62,8 +65,8 @@ export function exposureOf(site: Site): Exposure {
     riskLevel,
     lineStrikes: lineStrikesOf(site, flashDensity),
     kmAssumed: risk?.ok ? risk.lines.assumed : 0,
-    riskDecides: isIec && hasService && site.occupancy.value === 'dwelling' && risk?.ok === true,
-    serviceRequired: isIec && hasService && requiresService(site, riskLevel),
+    riskDecides: hasService && riskDecides(supply),
+    serviceRequired: hasService && serviceAsksForProtection(supply),
     criticalLengthFor(equipment) {
       if (!flashDensity) return undefined;
       const exposed = exposedSite(site, equipment);
@@ -91,28 +94,29 @@ const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
 function flashDensityOf(site: Site): Working | undefined {
   const { flash_density: stated, thunderstorm_days: days } = site.list.facts;
   if (stated) {
-    return workingOf(
-      [],
-      taken('Ng', 'Ground flash density', stated.value, '1/(km² a)', 'stated', cited(stated.origin)),
-    );
+    const density = subject('exposure/flash-density');
+    return workingOf([], taken('Ng', density, stated.value, '1/(km² a)', 'stated', stated.origin));
   }
   if (!days) return undefined;
-  return statedAt(flashDensityFromThunderDays({ days: days.value }).working, { Td: cited(days.origin) });
+  return statedAt(flashDensityFromThunderDays({ days: days.value }).working, { Td: days.origin });
 }
 
 const LINES = [
-  { line: 'lv_overhead_km', laid: 'overhead', voltage: 'lv' },
-  { line: 'lv_underground_km', laid: 'buried', voltage: 'lv' },
-  { line: 'hv_overhead_km', laid: 'overhead', voltage: 'hv' },
-  { line: 'hv_underground_km', laid: 'buried', voltage: 'hv' },
-] as const satisfies readonly ({ readonly line: SupplyLine } & Pick<LineInput, 'laid' | 'voltage'>)[];
+  { field: 'lv_overhead_km', line: 'lv-overhead', laid: 'overhead', voltage: 'lv' },
+  { field: 'lv_underground_km', line: 'lv-underground', laid: 'buried', voltage: 'lv' },
+  { field: 'hv_overhead_km', line: 'hv-overhead', laid: 'overhead', voltage: 'hv' },
+  { field: 'hv_underground_km', line: 'hv-underground', laid: 'buried', voltage: 'hv' },
+] as const satisfies readonly ({ readonly field: string; readonly line: FeedingLine } & Pick<
+  LineInput,
+  'laid' | 'voltage'
+>)[];
 
 /** Only lines of a stated length: what is assumed of the others is for the calculated risk level alone. */
 function lineStrikesOf(site: Site, flashDensity: Working | undefined): readonly LineStrikes[] {
   if (!flashDensity) return [];
   const { facts } = site.list;
-  return LINES.flatMap(({ line, laid, voltage }) => {
-    const km = facts[line];
+  return LINES.flatMap(({ field, line, laid, voltage }) => {
+    const km = facts[field];
     if (!km || km.value <= 0) return [];
     const events = lineEvents({
       length: km.value * 1000,
@@ -121,16 +125,9 @@ function lineStrikesOf(site: Site, flashDensity: Working | undefined): readonly 
       voltage,
       surroundings: facts.surroundings?.value ?? 'rural',
     });
-    const places = { LL: cited(km.origin) };
+    const places = { LL: km.origin };
     return [{ line, to: statedAt(events.workingTo, places), near: statedAt(events.workingNear, places) }];
   });
-}
-
-/** What place/service decides at this site. */
-function requiresService(site: Site, riskLevel: Working | undefined): boolean {
-  const [basis, occupancy] = [site.basis.value, site.occupancy.value];
-  const decision = service.decide({ basis, occupancy, tag: '', riskLevel: riskLevel?.value });
-  return decision.outcome === 'placed' && decision.strength === 'required';
 }
 
 /** A ground-mounted array whose converter isn't in a building is a plant; else it is the job's occupancy. */

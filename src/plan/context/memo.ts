@@ -2,14 +2,14 @@
 const MOST = 500;
 
 /** Hands out the kept result of an object and a key, or makes it. */
-export type Keeper<T> = (object: object, key: string, make: () => T) => T;
+export type Memo<T> = (object: object, key: string, make: () => T) => T;
 
 /**
  * Keeps what is made of an object and a key, so that a batch that asks the same a thousand times makes it once. What is
  * kept goes with the object, and is dropped as a whole when it grows beyond what a real batch asks for.
  * @returns a function that hands out the kept result, or makes it
  */
-export function keeper<T>(): Keeper<T> {
+export function memo<T>(): Memo<T> {
   const byObject = new WeakMap<object, Map<string, T>>();
   return (object, key, make) => {
     let results = byObject.get(object);

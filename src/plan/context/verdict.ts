@@ -10,7 +10,7 @@ import type {
 } from '../../rules/placement-facts.js';
 import { PLACEMENT_RULES } from '../../rules/rulebook.js';
 import { afterWaiving, type Waived } from '../../rules/waiving.js';
-import { keeper } from './memo.js';
+import { memo } from './memo.js';
 import { placementFacts, type JobContext } from './job-context.js';
 
 /** A decided place: one port, or several that share a protector, with every reason. */
@@ -46,7 +46,7 @@ export function looksAt(
   );
 }
 
-const looking = keeper<readonly AnyPlacementRule[]>();
+const looking = memo<readonly AnyPlacementRule[]>();
 
 /** The placement rules that look at such a port: found once for each basis, class of port and kind. */
 function rulesLookingAt(facts: PlacementFacts): readonly AnyPlacementRule[] {

@@ -1,15 +1,16 @@
-import { pvVoltageLimit } from '../../electrical/pv-limits.js';
 import { protectiveDistance } from '../../electrical/reach.js';
 import { taken, workingOf } from '../../electrical/working.js';
 import type { Part } from '../../model/catalogue.js';
+import { volts } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
 import type { SiteEquipment } from '../../model/site.js';
+import { subject } from '../../model/step.js';
 import { isNec } from '../../model/editions.js';
+import { pvVoltageLimit } from '../../rules/pv-limits.js';
 import { ARRAY_VOLTAGE_RULE, CLAMPING_RULE } from '../../rules/rulebook.js';
 import { ultimateSources } from '../../site/inputs.js';
-import { figure } from '../../words/figures.js';
-import { cited } from '../../words/origin.js';
-import { calculation, type Calculated } from '../context/rounded-working.js';
-import { keeper } from '../context/memo.js';
+import { calculation, type Calculated } from '../context/calculation.js';
+import { memo } from '../context/memo.js';
 import { convertersOf } from '../rate/rating-facts.js';
 import type { Selected, PartFigures } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
@@ -22,16 +23,15 @@ export function calculationsOf(
 ): readonly Calculated[] {
   const { requirement, part, demand } = one;
   const { nominalCurrent, sccr, withstand } = requirement;
-  const found = requirement.voltages.map(({ rule, working }, i) =>
-    calculation(
-      rule.id,
-      i === 0 && requirement.mcov ? `${rule.title}: this one decides` : rule.title,
-      working,
-    ),
-  );
+  const found = requirement.voltages.map(({ rule: { id: rule }, working }, i) => {
+    const title = i === 0 && requirement.mcov ? 'calculation/deciding' : 'calculation/of-rule';
+    return calculation(rule, reason(title, { rule }), working);
+  });
   found.push(...limitsOf(job, one));
   for (const asked of [nominalCurrent, sccr, withstand]) {
-    if (asked) found.push(calculation(asked.rule.id, asked.rule.title, asked.working));
+    if (!asked) continue;
+    const rule = asked.rule.id;
+    found.push(calculation(rule, reason('calculation/of-rule', { rule }), asked.working));
   }
   if (!part || !figures || !demand) return found;
   found.push(figures.leadCalculation);
@@ -44,7 +44,7 @@ export function calculationsOf(
 function limitsOf(job: JobContext, { requirement, placement }: Selected): readonly Calculated[] {
   const array = requirement.voltages.find((v) => v.rule === ARRAY_VOLTAGE_RULE);
   if (!array || array.bound !== undefined) return [];
-  const against = `the array reaches ${figure(array.value, 'V')}`;
+  const reached = volts(array.value);
   const { basis, occupancy } = job.site;
   const found: Calculated[] = [];
   const arrays = new Set<SiteEquipment>();
@@ -53,21 +53,22 @@ function limitsOf(job: JobContext, { requirement, placement }: Selected): readon
     for (const { tag, facts } of convertersOf(port)) {
       const bears = facts.max_dc_voltage;
       if (!bears) continue;
-      const says = `Highest DC voltage that ${tag} bears`;
-      const step = taken('Umax', says, bears.value, 'V', 'stated', cited(bears.origin));
-      found.push(calculation(array.rule.id, `${says}; ${against}`, workingOf([], step)));
+      const what = subject('input-limit/converter', { converter: tag });
+      const step = taken('Umax', what, bears.value, 'V', 'stated', bears.origin);
+      const title = reason('calculation/converter-limit', { converter: tag, reached });
+      found.push(calculation(array.rule.id, title, workingOf([], step)));
     }
   }
   if (!isNec(basis.value)) return found;
   const groundMounted = [...arrays].every((a) => a.facts.mounting?.value === 'ground');
   const most = pvVoltageLimit({ occupancy: occupancy.value, groundMounted });
-  const says = 'Highest DC voltage that 690.7 allows here';
-  const source = `NEC ${basis.value.slice('nec-'.length)} 690.7`;
-  const step = taken('Ulimit', says, most, 'V', 'published', source);
-  return [...found, calculation(array.rule.id, `${says}; ${against}`, workingOf([], step))];
+  const source = reason('source/pv-limit', { basis: basis.value });
+  const step = taken('Ulimit', subject('array-voltage/code-limit'), most, 'V', 'published', source);
+  const title = reason('calculation/code-limit', { reached });
+  return [...found, calculation(array.rule.id, title, workingOf([], step))];
 }
 
-const reaches = keeper<Calculated>();
+const reaches = memo<Calculated>();
 
 /** The same part at the same withstand covers the same length wherever it stands. */
 function reachCalculation(
@@ -89,7 +90,6 @@ function reachCalculation(
       leastReach,
       limit,
     });
-    const title = `Reach along the cable, with a margin of ${figure(margin, 'V')}`;
-    return calculation(CLAMPING_RULE.id, title, working);
+    return calculation(CLAMPING_RULE.id, reason('calculation/reach', { margin: volts(margin) }), working);
   });
 }

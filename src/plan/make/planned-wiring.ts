@@ -8,7 +8,7 @@ import { groundedConductor, wireOf } from './describe.js';
 import { expectedVoltage, isNearZero } from './expected-voltage.js';
 import { leadAreaOf, leadGaugeOf, plannedLeads } from '../choose/planned-lead.js';
 import { convertersOf } from '../rate/rating-facts.js';
-import { rounded, roundedOr } from '../context/rounded.js';
+import { hundredths, hundredthsOr } from '../../model/rounding.js';
 import type { PartFigures, Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 import { thinLead } from '../choose/thin-lead.js';
@@ -57,8 +57,8 @@ export function wiringOf(
       ...stopOf(job, one, channel),
     })),
     leadLengthLimit: job.settings.thresholds.leadLength,
-    leadLengthPlanned: rounded(planned),
-    voltsPerTenCentimetres: roundedOr(figures?.perTenCentimetres),
+    leadLengthPlanned: hundredths(planned),
+    voltsPerTenCentimetres: hundredthsOr(figures?.perTenCentimetres),
     smallestLead: leads.smallest,
     leadGauge: part ? leadGaugeOf(part) : '',
     overcurrent: stated(part?.overcurrent),
@@ -98,7 +98,7 @@ function stopOf(
     stopAt = bears;
     stopWords = reason('stop/converter-bears', { tag });
   }
-  return { stopAt: roundedOr(stopAt), stopAtAny: false, stopWords };
+  return { stopAt: hundredthsOr(stopAt), stopAtAny: false, stopWords };
 }
 
 /** Capacitors of a converter hold its DC terminals charged for minutes after all is open. */

@@ -9,7 +9,7 @@ import { colourOf, groundingOf, positionOf, protectsWhat, systemOf, wireOf } fro
 import { indicate } from '../choose/indicate.js';
 import { portOrder } from '../context/order.js';
 import { wiringOf, type Housing } from './planned-wiring.js';
-import { rounded, roundedOr } from '../context/rounded.js';
+import { hundredths, hundredthsOr } from '../../model/rounding.js';
 import { longestRun, partFigures, reachOf, type PartFigures, type Selected } from '../choose/select.js';
 import { sourceLines } from './source-lines.js';
 import type { Made } from './made.js';
@@ -83,9 +83,9 @@ function makeProtector(
     grounding: groundingOf(one),
     required: {
       current: requirement.current ?? null,
-      mcov: roundedOr(requirement.mcov?.value),
-      in: rounded(requirement.nominalCurrent.value),
-      sccr: roundedOr(requirement.sccr?.value),
+      mcov: hundredthsOr(requirement.mcov?.value),
+      in: hundredths(requirement.nominalCurrent.value),
+      sccr: hundredthsOr(requirement.sccr?.value),
       types:
         isNec(job.site.basis.value) && requirement.circuit === 'power'
           ? demand?.aheadOfDisconnect
@@ -115,20 +115,20 @@ function figuresOf(
   const isAc = requirement.current === 'ac';
   const reach = reachOf(job, one, requirement.withstand?.value, longestRun(one.placement));
   return {
-    mcov: roundedOr(isAc ? part.mcovAc : part.mcovDc),
-    up: roundedOr(part.up),
+    mcov: hundredthsOr(isAc ? part.mcovAc : part.mcovDc),
+    up: hundredthsOr(part.up),
     upBasis: part.upBasis,
-    leadVoltage: rounded(figures.lead),
-    leadVoltageAtHalfMetre: rounded(figures.leadAtHalfMetre),
-    leadVoltageAtOneMetre: rounded(figures.leadAtOneMetre),
-    impulseWithstand: roundedOr(requirement.withstand?.value),
+    leadVoltage: hundredths(figures.lead),
+    leadVoltageAtHalfMetre: hundredths(figures.leadAtHalfMetre),
+    leadVoltageAtOneMetre: hundredths(figures.leadAtOneMetre),
+    impulseWithstand: hundredthsOr(requirement.withstand?.value),
     withstandAssumed: requirement.withstand?.assumed ?? false,
-    margin: roundedOr(figures.margin),
-    in: roundedOr(part.nominalCurrent),
-    imax: roundedOr(part.maximumCurrent),
-    sccr: roundedOr(isAc ? part.sccr : part.sccrDc),
+    margin: hundredthsOr(figures.margin),
+    in: hundredthsOr(part.nominalCurrent),
+    imax: hundredthsOr(part.maximumCurrent),
+    sccr: hundredthsOr(isAc ? part.sccr : part.sccrDc),
     // Where the withstand isn't known no reach can be claimed: null would say that nothing limits it.
-    reach: reach === undefined ? 0 : roundedOr(reach),
+    reach: reach === undefined ? 0 : hundredthsOr(reach),
   };
 }
 

@@ -1,19 +1,18 @@
 import type { Source } from '../../model/fact.js';
+import { reason, type Reason } from '../../model/reason.js';
 import type { RuleCard } from '../../model/rule.js';
 import type { Basis } from '../../model/editions.js';
-import { standardName } from '../../words/standard.js';
-import { keeper } from '../context/memo.js';
+import { memo } from '../context/memo.js';
 
-/** A source as one line: `NEC (NFPA 70) 2023, 230.67`; what wasn't at hand is only "see". */
-function sourceLine(source: Source): string {
-  if ('commonPractice' in source) return `common practice: ${source.says}`;
-  const name = `${standardName(source)}, ${source.clause}`;
-  return source.sure === 'memory' ? `see ${name}` : name;
+function sourceLine(source: Source): Reason {
+  if ('commonPractice' in source) return reason('source/practice', { practice: source.says });
+  const { standard, edition, clause, sure } = source;
+  return reason('source/clause', { standard, edition, clause, memory: sure === 'memory' });
 }
 
-const lines = keeper<readonly string[]>();
+const lines = memo<readonly Reason[]>();
 
 /** The sources of a rule under one basis, a line each. */
-export function sourceLines(rule: RuleCard, basis: Basis): readonly string[] {
+export function sourceLines(rule: RuleCard, basis: Basis): readonly Reason[] {
   return lines(rule, basis, () => (rule.sources[basis] ?? []).map(sourceLine));
 }

@@ -1,8 +1,8 @@
-import type { Said } from '../../model/reason.js';
-import type { Working } from '../../model/fact.js';
+import { reason, type Reason } from '../../model/reason.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { RatingDecision } from '../../model/rule.js';
 import type { SitePort } from '../../model/site.js';
+import type { Working } from '../../model/step.js';
 import type { AnyRatingRule, RatingFacts } from '../../rules/rating-facts.js';
 import type { Circuit } from '../../rules/wiring-facts.js';
 import {
@@ -22,13 +22,13 @@ export interface Asked {
   readonly value: number;
   readonly working: Working;
   /** Why it is only a bound; undefined: it is known. */
-  readonly bound?: Said | undefined;
+  readonly bound?: Reason | undefined;
 }
 
 /** What a rule says where it names no figure. */
 export interface Unasked {
   readonly rule: string;
-  readonly because: Said;
+  readonly because: Reason;
 }
 
 /** What a placement asks of a part. */
@@ -43,7 +43,8 @@ export interface Requirement {
   readonly sccr: Asked | undefined;
   /** `unknown`: asked for, and nobody states it (or only a part of it). */
   readonly sccrState: 'known' | 'unknown' | 'not-asked';
-  readonly sccrBecause: Said;
+  /** Why it isn't known; where it is, or isn't asked, that it is so. */
+  readonly sccrBecause: Reason;
   /** V; undefined: not known. */
   readonly withstand: (Asked & { readonly assumed: boolean }) | undefined;
   /** Every voltage rule that applied, the deciding one first. */
@@ -111,6 +112,9 @@ function sort(rule: AnyRatingRule, decision: RatingDecision, unknown: Unasked[],
   (decision.outcome === 'unknown' ? unknown : outside).push({ rule: rule.id, because });
 }
 
+const KNOWN = reason('fault-current/known');
+const NOT_ASKED = reason('fault-current/not-asked');
+
 function faultCurrentOf(
   facts: RatingFacts,
   unknown: Unasked[],
@@ -123,13 +127,13 @@ function faultCurrentOf(
     sort(rule, decision, unknown, outside);
     if (decision.outcome === 'asks') {
       const sccr = { rule, value: decision.value, working: decision.working };
-      found = { sccr, sccrState: 'known', sccrBecause: '' };
+      found = { sccr, sccrState: 'known', sccrBecause: KNOWN };
     } else if (decision.outcome === 'unknown') {
       const sccr = decision.atLeast && { rule, value: decision.atLeast.value, working: decision.atLeast };
       found = { sccr, sccrState: 'unknown', sccrBecause: decision.because };
     }
   }
-  return found ?? { sccr: undefined, sccrState: 'not-asked', sccrBecause: '' };
+  return found ?? { sccr: undefined, sccrState: 'not-asked', sccrBecause: NOT_ASKED };
 }
 
 function withstandOf(facts: RatingFacts, unknown: Unasked[]): Requirement['withstand'] {
@@ -158,7 +162,7 @@ function join(a: Requirement, b: Requirement): Requirement {
     nominalCurrent: a.nominalCurrent.value >= b.nominalCurrent.value ? a.nominalCurrent : b.nominalCurrent,
     sccr: either(a.sccr, b.sccr),
     sccrState: unstated ? 'unknown' : a.sccrState,
-    sccrBecause: unstated?.sccrBecause ?? '',
+    sccrBecause: (unstated ?? a).sccrBecause,
     withstand: least(a.withstand, b.withstand),
     voltages: [...a.voltages, ...b.voltages].sort((x, y) => y.value - x.value),
     unknown: [...a.unknown, ...b.unknown],

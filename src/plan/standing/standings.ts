@@ -7,7 +7,7 @@ import type { PrintedRule } from '../../model/rule.js';
 import type { AnyFitRule } from '../../rules/fit-facts.js';
 import type { Made } from '../make/made.js';
 import { placeOf } from '../choose/requirements.js';
-import { keeper } from '../context/memo.js';
+import { memo } from '../context/memo.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 import { unsettledOf } from './unsettled.js';
@@ -157,7 +157,7 @@ function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
   return found;
 }
 
-const ofParts = keeper<ReadonlyMap<string, Stands>>();
+const ofParts = memo<ReadonlyMap<string, Stands>>();
 
 /** Nothing is met by a part that is held against a bound alone: what the place really asks isn't known. */
 function doubtful(stands: Stands, { bound }: { readonly bound?: Said | undefined }): Stands {

@@ -6,6 +6,7 @@ import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { NEC, practice, sources } from '../sources.js';
+import { riskAsksForProtection } from '../supply-risk.js';
 
 const FACTS = ['basis', 'tag', 'occupancy', 'riskLevel'] as const;
 
@@ -73,7 +74,7 @@ function underIec(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
       notes: [about(PLACE_MESSAGES.riskUnknown, { tag: f.tag }, '', 'flash_density')],
     };
   }
-  const below = f.riskLevel < RISK_LIMIT;
+  const below = riskAsksForProtection(f.riskLevel);
   return {
     outcome: 'placed',
     strength: below ? 'required' : 'recommended',

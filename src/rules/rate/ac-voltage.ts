@@ -1,5 +1,6 @@
 import { highestContinuousToGround } from '../../electrical/continuous-voltage.js';
 import type { PlacedNote } from '../../model/message.js';
+import { reason } from '../../model/reason.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../model/messages/rate.js';
@@ -20,6 +21,10 @@ const FACTS = [
   'thresholds',
 ] as const;
 
+const NO_SYSTEM_HERE = reason('ac-voltage/no-system-here');
+const NOT_STATED = reason('ac-voltage/system-not-stated');
+const NEEDED = reason('needed/conductor-voltage');
+
 export const acVoltage = {
   id: 'rate/ac-voltage',
   title: 'Highest continuous voltage of an AC system to ground',
@@ -32,14 +37,14 @@ export const acVoltage = {
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
     const isPower = f.current === 'ac' && f.turbines.length === 0 && f.port !== 'terminals';
-    if (!isPower) return { outcome: 'outside', because: 'this port is on no AC system of the site' };
+    if (!isPower) return { outcome: 'outside', because: NO_SYSTEM_HERE };
     if (!f.system) {
       const notes: PlacedNote[] = [];
       if (!f.unreadable.has(f.systemField)) {
-        const p = { tag: f.tag, why: 'the voltage to ground of its conductors depends on it' };
+        const p = { tag: f.tag, why: NEEDED };
         notes.push(about(FACT_MESSAGES[f.systemField], p, f.tag, f.systemField));
       }
-      return { outcome: 'unknown', because: 'the AC system isn’t stated', notes };
+      return { outcome: 'unknown', because: NOT_STATED, notes };
     }
     const found = highestContinuousToGround({
       system: f.system,

@@ -1,9 +1,8 @@
 import { arrayShortCircuitCurrent } from '../../electrical/short-circuit.js';
-import { statedAt, taken, workingOf } from '../../electrical/working.js';
-import type { Step } from '../../model/fact.js';
+import { computed, statedAt, taken, workingOf } from '../../electrical/working.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
-import { list } from '../../words/figures.js';
-import { cited } from '../../words/origin.js';
+import { reason } from '../../model/reason.js';
+import { subject, type Step } from '../../model/step.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
 import { ALL, sources } from '../sources.js';
 
@@ -19,6 +18,13 @@ const FACTS = [
   'thresholds',
 ] as const;
 
+const NO_DC_PORT = reason('array-current/no-dc-port');
+const NO_ARRAY = reason('array-current/no-array');
+const NOT_LISTED = reason('array-current/source-not-listed');
+const PARALLEL = reason('source/parallel-sources');
+const ONE_OF_THEM = reason('source/feeding-source-not-stated');
+const STATED = subject('array-current/stated');
+
 export const arrayCurrent = {
   id: 'rate/array-current',
   title: 'Short-circuit current of an array',
@@ -28,31 +34,24 @@ export const arrayCurrent = {
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
     if (f.current !== 'dc' || (f.port !== 'dc-in' && f.port !== 'output')) {
-      return { outcome: 'outside', because: 'no DC port of an array' };
+      return { outcome: 'outside', because: NO_DC_PORT };
     }
     if (f.kind === 'array' && f.faultCurrent) {
       const { value, from } = f.faultCurrent;
-      const source = from.map((o) => cited(o.fact.origin)).join('; ');
-      return {
-        outcome: 'asks',
-        value,
-        working: workingOf(
-          [],
-          taken('Isc', 'Short-circuit current of the array', value, 'A', 'stated', source),
-        ),
-        notes: [],
-      };
+      const source = reason('source/places', { places: from.map((o) => o.fact.origin) });
+      const working = workingOf([], taken('Isc', STATED, value, 'A', 'stated', source));
+      return { outcome: 'asks', value, working, notes: [] };
     }
     if (f.arrays.length === 0) {
       return f.inputUse === 'fed'
-        ? { outcome: 'outside', because: 'no array is behind this port' }
-        : { outcome: 'unknown', because: 'the source of this input isn’t on the list', notes: [] };
+        ? { outcome: 'outside', because: NO_ARRAY }
+        : { outcome: 'unknown', because: NOT_LISTED, notes: [] };
     }
     const unknown = f.arrays.filter((a) => !a.iscStc || !a.stringsInParallel).map((a) => a.tag);
     if (unknown.length > 0) {
       return {
         outcome: 'unknown',
-        because: `the short-circuit current of ${list(unknown)} isn’t stated (isc_stc, strings_in_parallel)`,
+        because: reason('array-current/not-stated', { arrays: unknown }),
         notes: [],
       };
     }
@@ -69,8 +68,8 @@ export const arrayCurrent = {
       currents.set(array.tag, one.value);
       steps.push(
         ...statedAt(one.working, {
-          Isc: cited(array.iscStc.origin),
-          p: cited(array.stringsInParallel.origin),
+          Isc: array.iscStc.origin,
+          p: array.stringsInParallel.origin,
         }).steps,
       );
     }
@@ -93,19 +92,18 @@ function together(
   const sums = groups.map((group) => group.reduce((sum, tag) => sum + (currents.get(tag) ?? 0), 0));
   const value = Math.max(0, ...sums);
   if (currents.size < 2) return { value, last: undefined };
-  const named = groups.map((group) => group.join(' + ')).filter((group) => group !== '');
-  const isSum = named.length === 1;
-  const last: Step = {
-    symbol: 'Isc,sum',
-    says: isSum
-      ? 'Sum of the arrays on this conductor'
-      : 'Largest of the sources, of which one feeds this input',
-    formula: isSum ? 'sum of Isc,max' : 'largest of Isc,max',
-    substituted: isSum ? (named[0] ?? '') : `max(${named.join(', ')})`,
+  const feeding = groups.filter((group) => group.length > 0);
+  const [only, another] = feeding;
+  const isSum = only !== undefined && another === undefined;
+  const what = isSum
+    ? subject('array-current/sum', { arrays: only })
+    : subject('array-current/largest', { sources: feeding });
+  const last = computed('Isc,sum', what, {
     value,
     unit: 'A',
     sure: 'computed',
-    source: isSum ? 'computed: sources in parallel add' : 'computed: which source feeds it isn’t stated',
-  };
+    uses: ['Isc,max'],
+    source: isSum ? PARALLEL : ONE_OF_THEM,
+  });
   return { value, last };
 }

@@ -1,19 +1,31 @@
-import { coldOpenCircuitVoltage, coldVoltageWithoutTemperature } from '../../electrical/cold-voltage.js';
-import { pvVoltageLimit } from '../../electrical/pv-limits.js';
+import {
+  coldOpenCircuitVoltage,
+  coldVoltageWithoutTemperature,
+  NEC_2023_COLDEST,
+} from '../../electrical/cold-voltage.js';
+import { pvVoltageLimit } from '../pv-limits.js';
 import { statedAt, taken, workingOf } from '../../electrical/working.js';
-import type { Fact, Working } from '../../model/fact.js';
+import type { Fact } from '../../model/fact.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { isNec } from '../../model/editions.js';
-import { figure, list } from '../../words/figures.js';
+import { bare, celsius, volts } from '../../model/quantity.js';
+import { reason, type Reason } from '../../model/reason.js';
+import { subject, type Working } from '../../model/step.js';
 import { about } from '../../model/message.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../model/messages/rate.js';
-import { cited } from '../../words/origin.js';
 import type { AnyRatingRule, ArrayFacts, ConverterFacts, RatingFacts } from '../rating-facts.js';
 import { ALL, sources } from '../sources.js';
 
 const FACTS = ['basis', 'occupancy', 'arrays', 'converters', 'lowestTemp', 'lowestTempUnreadable'] as const;
 type Facts = Given<RatingFacts, typeof FACTS>;
+
+const NO_ARRAY = reason('array-voltage/no-array');
+const NOT_KNOWN = reason('array-voltage/not-known');
+const OPTIMIZERS = reason('needed/optimizer-voltage');
+const NOT_BOUNDED = reason('needed/array-not-bounded');
+const BELOW_TABLE = reason('needed/coefficient-below-table', { coldest: celsius(NEC_2023_COLDEST) });
+const COUNTED_BY_CELL = reason('needed/cells-of-coefficient');
 
 export const arrayVoltage = {
   id: 'rate/array-voltage',
@@ -32,8 +44,7 @@ export const arrayVoltage = {
   answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Facts): RatingDecision {
-    if (f.arrays.length === 0)
-      return { outcome: 'outside', because: 'no array on the list is behind this port' };
+    if (f.arrays.length === 0) return { outcome: 'outside', because: NO_ARRAY };
     const notes: PlacedNote[] = [];
     let best: Working | undefined;
     let unknown = false;
@@ -47,13 +58,9 @@ export const arrayVoltage = {
       if (!rated) unknown = true;
       else if (!best || rated.value > best.value) best = rated;
     }
-    if (!best || unknown) {
-      return { outcome: 'unknown', because: 'the open-circuit voltage of an array isn’t known', notes };
-    }
+    if (!best || unknown) return { outcome: 'unknown', because: NOT_KNOWN, notes };
     const bound =
-      bounded.length > 0
-        ? { bound: `a safe figure stands in for facts of ${list(bounded)} that aren’t stated` }
-        : {};
+      bounded.length > 0 ? { bound: reason('array-voltage/safe-figure', { arrays: bounded }) } : {};
     return { outcome: 'asks', value: best.value, working: best, notes, ...bound };
   },
 } satisfies AnyRatingRule;
@@ -75,11 +82,8 @@ function boundOf(converters: readonly ConverterFacts[]): Bound | undefined {
   let most: Bound | undefined;
   for (const { tag, maxDcVoltage: fact } of converters) {
     if (!fact || (most && fact.value <= most.working.value)) continue;
-    const says = `Highest DC voltage that ${tag} bears: the bound for what isn’t stated`;
-    most = {
-      tag,
-      working: workingOf([], taken('Umax', says, fact.value, 'V', 'stated', cited(fact.origin))),
-    };
+    const bound = subject('array-voltage/bound', { converter: tag });
+    most = { tag, working: workingOf([], taken('Umax', bound, fact.value, 'V', 'stated', fact.origin)) };
   }
   return most;
 }
@@ -87,14 +91,14 @@ function boundOf(converters: readonly ConverterFacts[]): Bound | undefined {
 function voltageOf(f: Facts, array: ArrayFacts, notes: PlacedNote[]): Voltage {
   const stated = array.openCircuitVoltage;
   if (stated) {
-    const says = `Open-circuit voltage of the string of ${array.tag}`;
-    const rated = workingOf([], taken('Voc', says, stated.value, 'V', 'stated', cited(stated.origin)));
+    const string = subject('array-voltage/stated', { array: array.tag });
+    const rated = workingOf([], taken('Voc', string, stated.value, 'V', 'stated', stated.origin));
     return { rated, reached: stated.value };
   }
   const limit = boundOf(f.converters);
   if (array.optimizers) {
     if (!array.unreadable.has('open_circuit_voltage')) {
-      const p = { tag: array.tag, why: 'the voltage of a string behind DC optimizers is set by them' };
+      const p = { tag: array.tag, why: OPTIMIZERS };
       notes.push(about(FACT_MESSAGES.open_circuit_voltage, p, array.tag, 'open_circuit_voltage'));
     }
     return { rated: limit?.working, reached: undefined };
@@ -111,17 +115,13 @@ function fromBound(array: ArrayFacts, limit: Bound | undefined, notes: PlacedNot
   if (!array.vocStc) missing.push('voc_stc');
   if (!array.modulesInSeries) missing.push('modules_in_series');
   if (limit) {
-    const volts = figure(limit.working.value, 'V');
-    const p = { tag: array.tag, missing: missing.join(' and '), converter: limit.tag, volts };
+    const p = { tag: array.tag, missing, converter: limit.tag, bears: volts(limit.working.value) };
     notes.push(about(RATE_MESSAGES.boundByConverter, p, array.tag, missing[0] ?? ''));
     return limit.working;
   }
   for (const field of missing) {
     if (array.unreadable.has(field)) continue;
-    const p = {
-      tag: array.tag,
-      why: 'its open-circuit voltage can’t be worked out, and no converter bounds it',
-    };
+    const p = { tag: array.tag, why: NOT_BOUNDED };
     notes.push(about(FACT_MESSAGES[field], p, array.tag, field));
   }
   return undefined;
@@ -137,26 +137,29 @@ function fromModules(
   const input = { vocStc: string.voc.value, modulesInSeries: string.modules.value };
   // Where the factor for cold isn't known, the string reaches its voltage at 25 C all the same.
   const reached = input.vocStc * input.modulesInSeries;
-  const places = { Voc: cited(string.voc.origin), n: cited(string.modules.origin) };
+  const places = { Voc: string.voc.origin, n: string.modules.origin };
   const technology = array.technology?.value.trim().toLowerCase() ?? 'crystalline';
   const isCrystalline = technology.includes('crystalline') && !technology.includes('non-crystalline');
   const needsCoefficient = !array.coefficient && !isCrystalline;
-  const ask = (field: 'voc_coefficient' | 'cells', why: string): void => {
+  const ask = (field: 'voc_coefficient' | 'cells', why: Reason): void => {
     if (array.unreadable.has(field)) return;
     notes.push(about(FACT_MESSAGES[field], { tag: array.tag, why }, array.tag, field));
   };
   if (needsCoefficient && (f.lowestTemp || isNec(f.basis)))
-    ask('voc_coefficient', `no table covers ${technology.slice(0, 40)} modules`);
+    ask(
+      'voc_coefficient',
+      reason('needed/coefficient-without-table', { technology: technology.slice(0, 40) }),
+    );
   if (!f.lowestTemp) {
     const assumed = coldVoltageWithoutTemperature({ ...input, basis: f.basis });
     const working = statedAt(assumed.working, places);
     if (!isNec(f.basis)) {
-      const p = { factor: figure(assumed.factor, '') };
+      const p = { factor: bare(assumed.factor) };
       notes.push(about(RATE_MESSAGES.coldFactorAssumed, p, '', 'lowest_temp'));
       return { rated: working, reached: working.value };
     }
     if (!f.lowestTempUnreadable) {
-      const why = `the open-circuit voltage of ${array.tag} depends on it; the draft takes the safe side`;
+      const why = reason('needed/lowest-temperature', { array: array.tag });
       notes.push(about(FACT_MESSAGES.lowest_temp, { tag: '', why }, '', 'lowest_temp'));
     }
     return { rated: larger(working, limit), reached };
@@ -172,8 +175,8 @@ function fromModules(
   });
   if (cold.ok) {
     const change = coefficient?.value.unit === 'mV/cell/C' ? [coefficient, cells] : [coefficient];
-    const slope = change.flatMap((fact) => (fact ? [cited(fact.origin)] : [])).join('; ');
-    const all = { ...places, T: cited(f.lowestTemp.origin), 'dV/dT': slope };
+    const slope = reason('source/places', { places: change.flatMap((fact) => (fact ? [fact.origin] : [])) });
+    const all = { ...places, T: f.lowestTemp.origin, 'dV/dT': slope };
     return { rated: statedAt(cold.working, all), reached: cold.value };
   }
   // The safe side of the NEC's draft: the coldest row of the table.
@@ -181,10 +184,10 @@ function fromModules(
   const rated = larger(statedAt(draft.working, places), limit);
   switch (cold.reason) {
     case 'no-table-row':
-      ask('voc_coefficient', 'the table ends at -40 C, and the site is colder');
+      ask('voc_coefficient', BELOW_TABLE);
       return { rated, reached: draft.value };
     case 'cells-missing':
-      ask('cells', 'the coefficient is given for one cell');
+      ask('cells', COUNTED_BY_CELL);
       return { rated, reached };
     case 'coefficient-not-negative': {
       const p = { tag: array.tag, found: coefficient?.text ?? '' };
@@ -201,15 +204,15 @@ function larger(working: Working, limit: Bound | undefined): Working {
 /** Voc(cold) above the converter's maximum, or above the limit of 690.7: a conflict each. `reached`: V. */
 function checkLimits(f: Facts, array: ArrayFacts, reached: number, notes: PlacedNote[]): void {
   const field = array.openCircuitVoltage ? 'open_circuit_voltage' : 'modules_in_series';
-  const found = { tag: array.tag, volts: figure(reached, 'V') };
+  const found = { tag: array.tag, reached: volts(reached) };
   for (const converter of f.converters) {
     const most = converter.maxDcVoltage?.value;
     if (most === undefined || reached <= most) continue;
-    const p = { ...found, converter: converter.tag, most: figure(most, 'V') };
+    const p = { ...found, converter: converter.tag, most: volts(most) };
     notes.push(about(RATE_MESSAGES.aboveConverter, p, array.tag, field));
   }
   if (!isNec(f.basis)) return;
   const most = pvVoltageLimit({ occupancy: f.occupancy, groundMounted: array.groundMounted });
   if (reached > most)
-    notes.push(about(RATE_MESSAGES.aboveLimit, { ...found, most: figure(most, 'V') }, array.tag, field));
+    notes.push(about(RATE_MESSAGES.aboveLimit, { ...found, most: volts(most) }, array.tag, field));
 }

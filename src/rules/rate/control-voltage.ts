@@ -3,7 +3,7 @@ import { statedAt } from '../../electrical/working.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { FACT_MESSAGES } from '../../model/messages/rate.js';
-import { cited } from '../../words/origin.js';
+import { reason } from '../../model/reason.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
@@ -16,6 +16,10 @@ const FACTS = [
   'unreadable',
   'thresholds',
 ] as const;
+
+const NO_CIRCUIT = reason('control-voltage/no-circuit');
+const NOT_STATED = reason('control-voltage/not-stated');
+const NEEDED = reason('needed/control-part');
 
 export const controlVoltage = {
   id: 'rate/control-voltage',
@@ -30,13 +34,13 @@ export const controlVoltage = {
   answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
-    if (f.port !== 'terminals') return { outcome: 'outside', because: 'this port is no control circuit' };
+    if (f.port !== 'terminals') return { outcome: 'outside', because: NO_CIRCUIT };
     if (!f.controlVoltage) {
-      const p = { tag: f.tag, why: 'its protector is chosen by it' };
+      const p = { tag: f.tag, why: NEEDED };
       const asked = !f.unreadable.has('control_voltage');
       return {
         outcome: 'unknown',
-        because: 'the control voltage isn’t stated',
+        because: NOT_STATED,
         notes: asked ? [about(FACT_MESSAGES.control_voltage, p, f.tag, 'control_voltage')] : [],
       };
     }
@@ -47,7 +51,7 @@ export const controlVoltage = {
       acShare: f.thresholds.controlAcShare,
       lowestTemp: f.lowestTemp?.value,
     });
-    const working = statedAt(found.working, { U: cited(f.controlVoltage.origin) });
+    const working = statedAt(found.working, { U: f.controlVoltage.origin });
     return { outcome: 'asks', value: found.value, working, notes: [] };
   },
 } satisfies AnyRatingRule;

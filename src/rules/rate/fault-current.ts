@@ -1,12 +1,16 @@
-import { taken, workingOf } from '../../electrical/working.js';
-import type { Working } from '../../model/fact.js';
+import { computed, taken, workingOf } from '../../electrical/working.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
-import { list } from '../../words/figures.js';
-import { cited } from '../../words/origin.js';
+import { amperes } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
+import { subject, type Working } from '../../model/step.js';
 import type { AnyRatingRule, FaultCurrentFacts, RatingFacts } from '../rating-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['port', 'current', 'faultCurrent'] as const;
+
+const NO_PORT = reason('fault-current/no-port');
+const NOT_STATED = reason('fault-current/not-stated');
+const PARALLEL = reason('source/parallel-sources');
 
 export const faultCurrent = {
   id: 'rate/fault-current',
@@ -21,14 +25,14 @@ export const faultCurrent = {
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
     const asked = f.port === 'battery' || (f.current === 'ac' && f.port !== 'terminals');
-    if (!asked) return { outcome: 'outside', because: 'neither an AC port nor a battery bus' };
+    if (!asked) return { outcome: 'outside', because: NO_PORT };
     const known = f.faultCurrent;
-    if (!known) return { outcome: 'unknown', because: 'the available fault current isn’t stated', notes: [] };
+    if (!known) return { outcome: 'unknown', because: NOT_STATED, notes: [] };
     const working = f.port === 'battery' && known.from.length > 1 ? sumOf(known) : boundOf(known);
     return known.unknown.length > 0
       ? {
           outcome: 'unknown',
-          because: `the fault current of ${list(known.unknown)} isn’t stated`,
+          because: reason('fault-current/not-stated-of', { sources: known.unknown }),
           notes: [],
           atLeast: working,
         }
@@ -38,26 +42,35 @@ export const faultCurrent = {
 
 /** The figure of the port itself, or of the port upstream. */
 function boundOf(known: FaultCurrentFacts): Working {
-  const from = known.from.map((o) => `${o.tag}: ${cited(o.fact.origin)}`).join('; ');
-  const says = known.own
-    ? 'Available fault current'
-    : `Available fault current upstream, at ${list([...new Set(known.from.map((o) => o.tag))])}: the upper bound`;
-  return workingOf([], taken('Isc', says, known.value, 'A', 'stated', from));
+  const what = known.own
+    ? subject('fault-current/own')
+    : subject('fault-current/upstream', { at: [...new Set(known.from.map((o) => o.tag))] });
+  const each = known.from.map((o) => ({ tag: o.tag, place: o.fact.origin }));
+  const source = reason('source/of-each', { each });
+  return workingOf([], taken('Isc', what, known.value, 'A', 'stated', source));
 }
 
 /** The batteries of one bus feed a fault together. */
 function sumOf(known: FaultCurrentFacts): Working {
-  const each = known.from.map((o) =>
-    taken('Isc', `Available fault current of ${o.tag}`, o.fact.value, 'A', 'stated', cited(o.fact.origin)),
+  const each = known.from.map(({ tag, fact }) =>
+    taken(
+      'Isc',
+      subject('fault-current/of-battery', { battery: tag }),
+      fact.value,
+      'A',
+      'stated',
+      fact.origin,
+    ),
   );
-  return workingOf(each, {
-    symbol: 'Isc,sum',
-    says: 'Sum of the batteries on this bus',
-    formula: 'sum of Isc',
-    substituted: known.from.map((o) => `${o.fact.value} A`).join(' + '),
-    value: known.value,
-    unit: 'A',
-    sure: 'computed',
-    source: 'computed: sources in parallel add',
-  });
+  const sum = subject('fault-current/sum', { each: known.from.map((o) => amperes(o.fact.value)) });
+  return workingOf(
+    each,
+    computed('Isc,sum', sum, {
+      value: known.value,
+      unit: 'A',
+      sure: 'computed',
+      uses: ['Isc'],
+      source: PARALLEL,
+    }),
+  );
 }

@@ -3,11 +3,18 @@ import type { Given, RatingDecision } from '../../model/rule.js';
 import type { PortClass } from '../../model/words.js';
 import { about } from '../../model/message.js';
 import { FACT_MESSAGES } from '../../model/messages/rate.js';
-import { cited } from '../../words/origin.js';
+import { reason, type Reason } from '../../model/reason.js';
+import { subject } from '../../model/step.js';
 import type { AnyRatingRule, ConverterFacts, RatingFacts } from '../rating-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['inputUse', 'arrays', 'turbines', 'converters', 'port'] as const;
+
+const NO_DC_INPUT = reason('input-limit/no-dc-input');
+const NO_CONVERTER = reason('input-limit/no-converter');
+const SOURCE_LISTED = reason('input-limit/source-listed');
+const NOT_KNOWN = reason('input-limit/not-known');
+const NEEDED = reason('needed/input-bound');
 
 export const inputLimit = {
   id: 'rate/input-limit',
@@ -28,27 +35,23 @@ export const inputLimit = {
     const limit = highest(f.converters);
     if (limit?.maxDcVoltage) {
       const fact = limit.maxDcVoltage;
-      const says = `Highest DC voltage that ${limit.tag} bears`;
-      const working = workingOf([], taken('Umax', says, fact.value, 'V', 'stated', cited(fact.origin)));
+      const bears = subject('input-limit/converter', { converter: limit.tag });
+      const working = workingOf([], taken('Umax', bears, fact.value, 'V', 'stated', fact.origin));
       return { outcome: 'asks', value: fact.value, working, notes: [] };
     }
     const notes = f.converters
       .filter((c) => !c.unreadable.has('max_dc_voltage'))
       .map((c) => {
-        const p = { tag: c.tag, why: 'no source on the list bounds the voltage of its inputs' };
+        const p = { tag: c.tag, why: NEEDED };
         return about(FACT_MESSAGES.max_dc_voltage, p, c.tag, 'max_dc_voltage');
       });
-    return {
-      outcome: 'unknown',
-      because: 'neither a source nor the converter’s highest voltage is known',
-      notes,
-    };
+    return { outcome: 'unknown', because: NOT_KNOWN, notes };
   },
 } satisfies AnyRatingRule;
 
-function whyOutside(port: PortClass, isBare: boolean): string {
-  if (port !== 'dc-in' && port !== 'output') return 'this port is no DC input, and feeds none';
-  return isBare ? 'it leads to no converter on the list' : 'a source on the list feeds this port';
+function whyOutside(port: PortClass, isBare: boolean): Reason {
+  if (port !== 'dc-in' && port !== 'output') return NO_DC_INPUT;
+  return isBare ? NO_CONVERTER : SOURCE_LISTED;
 }
 
 /** Of several converters behind one source the one that bears most: so much may stand there. */

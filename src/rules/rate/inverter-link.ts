@@ -1,13 +1,20 @@
 import { arrayFloorFromInverter } from '../../electrical/continuous-voltage.js';
-import type { Working } from '../../model/fact.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
-import { figure } from '../../words/figures.js';
+import { volts } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
+import type { Working } from '../../model/step.js';
 import { about } from '../../model/message.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../model/messages/rate.js';
 import type { AnyRatingRule, ConverterFacts, RatingFacts } from '../rating-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['basis', 'tag', 'arrays', 'inputUse', 'port', 'converters', 'inverterDcLink'] as const;
+
+const TURNED_OFF = reason('inverter-link/turned-off');
+const NO_ARRAY = reason('inverter-link/no-array');
+const NO_INVERTER = reason('inverter-link/no-inverter');
+const NOT_STATED = reason('inverter-link/system-not-stated');
+const NEEDED = reason('needed/inverter-system');
 
 export const inverterLink = {
   id: 'rate/inverter-link',
@@ -22,12 +29,11 @@ export const inverterLink = {
   answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
-    if (!f.inverterDcLink) return { outcome: 'outside', because: 'the settings turn this rule off' };
+    if (!f.inverterDcLink) return { outcome: 'outside', because: TURNED_OFF };
     const fromArray = f.arrays.length > 0 || (f.port === 'dc-in' && f.inputUse !== 'fed');
-    if (!fromArray) return { outcome: 'outside', because: 'no array is behind this port' };
+    if (!fromArray) return { outcome: 'outside', because: NO_ARRAY };
     const inverters = f.converters.filter((c) => c.kind === 'grid-tie-inverter' && c.isolated !== true);
-    if (inverters.length === 0)
-      return { outcome: 'outside', because: 'no grid-tie inverter without isolation is on this port' };
+    if (inverters.length === 0) return { outcome: 'outside', because: NO_INVERTER };
     let best: { working: Working; inverter: ConverterFacts } | undefined;
     for (const inverter of inverters) {
       if (!inverter.acOut) continue;
@@ -38,12 +44,12 @@ export const inverterLink = {
       const notes = inverters
         .filter((c) => !c.unreadable.has('ac_out'))
         .map((c) => {
-          const p = { tag: c.tag, why: 'it sets the least voltage that the array is rated for' };
+          const p = { tag: c.tag, why: NEEDED };
           return about(FACT_MESSAGES.ac_out, p, c.tag, 'ac_out');
         });
-      return { outcome: 'unknown', because: 'the AC system of the inverter isn’t stated', notes };
+      return { outcome: 'unknown', because: NOT_STATED, notes };
     }
-    const p = { tag: f.tag, inverter: best.inverter.tag, volts: figure(best.working.value, 'V') };
+    const p = { tag: f.tag, inverter: best.inverter.tag, least: volts(best.working.value) };
     return {
       outcome: 'asks',
       value: best.working.value,

@@ -1,10 +1,22 @@
-import { taken, workingOf } from '../../electrical/working.js';
+import { COMMON_PRACTICE, taken, workingOf } from '../../electrical/working.js';
+import type { Sureness } from '../../model/fact.js';
+import { reason, type Reason } from '../../model/reason.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
+import { subject, type StepSubject } from '../../model/step.js';
 import { isNec } from '../../model/editions.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
 import { NEC, practice, sources } from '../sources.js';
 
 const FACTS = ['basis', 'occupancy', 'port', 'feederPlace', 'lightning', 'thresholds'] as const;
+
+const LEAST = subject('nominal-current/least');
+const SERVICE = subject('nominal-current/service');
+const PROTECTED_SERVICE = subject('nominal-current/service-with-lightning-protection');
+const FED_PANEL = subject('nominal-current/fed-panel');
+const BY_IEC = reason('source/nominal-current-iec');
+const BY_LIGHTNING = reason('source/nominal-current-lightning');
+const BY_SERVICE = reason('source/nominal-current-service');
+const BY_FEEDER = reason('source/nominal-current-feeder');
 
 export const nominalCurrent = {
   id: 'rate/nominal-current',
@@ -24,62 +36,22 @@ export const nominalCurrent = {
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
     const t = f.thresholds;
-    const asks = (
-      value: number,
-      says: string,
-      sure: 'published' | 'memory' | 'common practice',
-      source: string,
-    ): RatingDecision => ({
-      outcome: 'asks',
-      value,
-      working: workingOf([], taken('In', says, value, 'A', sure, source)),
-      notes: [],
-    });
-    if (!isNec(f.basis)) {
-      return asks(
-        t.nominalCurrentIec,
-        'Nominal discharge current, at least',
-        'memory',
-        'IEC 60364-5-53 cl. 534.4.4.4, value from memory',
-      );
-    }
-    if (f.port === 'service' && f.lightning !== 'none') {
-      return asks(
-        t.lightningNominalCurrentNec,
-        'Nominal discharge current at a service with a lightning protection system',
-        'memory',
-        'NFPA 780, value from memory',
-      );
-    }
+    if (!isNec(f.basis)) return asks(t.nominalCurrentIec, LEAST, 'memory', BY_IEC);
+    if (f.port === 'service' && f.lightning !== 'none')
+      return asks(t.lightningNominalCurrentNec, PROTECTED_SERVICE, 'memory', BY_LIGHTNING);
     if (f.port === 'service') {
       // 230.67 knows dwelling and sleeping units only; elsewhere its figure is the trade's.
       return f.basis === 'nec-2023' && f.occupancy !== 'other'
-        ? asks(
-            t.serviceNominalCurrent,
-            'Nominal discharge current at a service',
-            'published',
-            'NEC 2023, 230.67',
-          )
-        : asks(
-            t.serviceNominalCurrent,
-            'Nominal discharge current at a service',
-            'common practice',
-            'common practice, no source',
-          );
+        ? asks(t.serviceNominalCurrent, SERVICE, 'published', BY_SERVICE)
+        : asks(t.serviceNominalCurrent, SERVICE, 'common practice', COMMON_PRACTICE);
     }
-    if (f.feederPlace && f.basis === 'nec-2023') {
-      return asks(
-        t.serviceNominalCurrent,
-        'Nominal discharge current at a panel that a feeder supplies',
-        'published',
-        'NEC 2023, 215.18 and 225.42',
-      );
-    }
-    return asks(
-      t.otherNominalCurrentNec,
-      'Nominal discharge current, at least',
-      'common practice',
-      'common practice, no source',
-    );
+    if (f.feederPlace && f.basis === 'nec-2023')
+      return asks(t.serviceNominalCurrent, FED_PANEL, 'published', BY_FEEDER);
+    return asks(t.otherNominalCurrentNec, LEAST, 'common practice', COMMON_PRACTICE);
   },
 } satisfies AnyRatingRule;
+
+function asks(value: number, what: StepSubject, sure: Sureness, source: Reason): RatingDecision {
+  const working = workingOf([], taken('In', what, value, 'A', sure, source));
+  return { outcome: 'asks', value, working, notes: [] };
+}

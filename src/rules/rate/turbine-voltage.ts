@@ -1,18 +1,23 @@
 import { rectifiedVoltage } from '../../electrical/wind.js';
 import { taken, workingOf } from '../../electrical/working.js';
-import type { Working } from '../../model/fact.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { isNec } from '../../model/editions.js';
-import { figure } from '../../words/figures.js';
+import { volts } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
+import { subject, type Working } from '../../model/step.js';
 import { about } from '../../model/message.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../model/messages/rate.js';
-import { cited } from '../../words/origin.js';
 import type { AnyRatingRule, RatingFacts, TurbineFacts } from '../rating-facts.js';
 import { ALL, practice, sources } from '../sources.js';
 
 const FACTS = ['basis', 'turbines', 'converters'] as const;
 type Facts = Given<RatingFacts, typeof FACTS>;
+
+const NO_TURBINE = reason('turbine-voltage/no-turbine');
+const NOT_KNOWN = reason('turbine-voltage/not-known');
+const CURRENT_NEEDED = reason('needed/turbine-current');
+const VOLTAGE_NEEDED = reason('needed/turbine-voltage');
 
 export const turbineVoltage = {
   id: 'rate/turbine-voltage',
@@ -28,17 +33,14 @@ export const turbineVoltage = {
   answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Facts): RatingDecision {
-    if (f.turbines.length === 0) return { outcome: 'outside', because: 'no turbine is behind this port' };
+    if (f.turbines.length === 0) return { outcome: 'outside', because: NO_TURBINE };
     const notes: PlacedNote[] = [];
     let best: Working | undefined;
     let unknown = false;
     for (const turbine of f.turbines) {
       if (!turbine.output) {
         if (!turbine.unreadable.has('output')) {
-          const p = {
-            tag: turbine.tag,
-            why: 'whether it gives alternating or direct current decides the protector',
-          };
+          const p = { tag: turbine.tag, why: CURRENT_NEEDED };
           notes.push(about(FACT_MESSAGES.output, p, turbine.tag, 'output'));
         }
         unknown = true;
@@ -46,40 +48,39 @@ export const turbineVoltage = {
       const voltage = turbine.openCircuitVoltage;
       if (!voltage) {
         if (!turbine.unreadable.has('open_circuit_voltage')) {
-          const p = {
-            tag: turbine.tag,
-            why: 'only the maker knows the voltage at the highest unloaded speed',
-          };
+          const p = { tag: turbine.tag, why: VOLTAGE_NEEDED };
           notes.push(about(FACT_MESSAGES.open_circuit_voltage, p, turbine.tag, 'open_circuit_voltage'));
         }
         unknown = true;
         continue;
       }
       checkConverters(f, turbine, voltage.value, notes);
-      const says = `Open-circuit voltage of ${turbine.tag} at the highest unloaded speed${turbine.output === 'three-phase' ? ', line to line' : ''}`;
-      const working = workingOf([], taken('Voc', says, voltage.value, 'V', 'stated', cited(voltage.origin)));
+      const lineToLine = turbine.output === 'three-phase';
+      const stated = subject('turbine-voltage/stated', { turbine: turbine.tag, lineToLine });
+      const working = workingOf([], taken('Voc', stated, voltage.value, 'V', 'stated', voltage.origin));
       if (!best || working.value > best.value) best = working;
       if (turbine.output === 'three-phase') {
         const entry = isNec(f.basis) ? RATE_MESSAGES.turbineFloats : RATE_MESSAGES.turbineUnearthed;
         notes.push(about(entry, { tag: turbine.tag }, turbine.tag, ''));
       }
     }
-    if (unknown || !best)
-      return { outcome: 'unknown', because: 'the voltage of a turbine isn’t known', notes };
+    if (unknown || !best) return { outcome: 'unknown', because: NOT_KNOWN, notes };
     return { outcome: 'asks', value: best.value, working: best, notes };
   },
 } satisfies AnyRatingRule;
 
-function checkConverters(f: Facts, turbine: TurbineFacts, volts: number, notes: PlacedNote[]): void {
-  const reached = turbine.output === 'three-phase' ? rectifiedVoltage({ lineToLine: volts }).value : volts;
+function checkConverters(f: Facts, turbine: TurbineFacts, open: number, notes: PlacedNote[]): void {
+  const rectified = turbine.output === 'three-phase';
+  const reached = rectified ? rectifiedVoltage({ lineToLine: open }).value : open;
   for (const converter of f.converters) {
     const most = converter.maxDcVoltage?.value;
     if (most === undefined || reached <= most) continue;
     const p = {
       tag: turbine.tag,
-      volts: `${figure(reached, 'V')}${turbine.output === 'three-phase' ? ' behind the rectifier' : ''}`,
+      reached: volts(reached),
+      rectified,
       converter: converter.tag,
-      most: figure(most, 'V'),
+      most: volts(most),
     };
     notes.push(about(RATE_MESSAGES.rectifiedAbove, p, turbine.tag, 'open_circuit_voltage'));
   }

@@ -1,12 +1,16 @@
 import { assumedWithstand } from '../../electrical/withstand.js';
 import { taken, workingOf } from '../../electrical/working.js';
+import { reason } from '../../model/reason.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
+import { subject } from '../../model/step.js';
 import type { OvervoltageCategory } from '../../model/words.js';
-import { cited } from '../../words/origin.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
 import { ALL, sources } from '../sources.js';
 
 const FACTS = ['tag', 'kind', 'impulseWithstand', 'overvoltageCategory', 'withstandVoltage'] as const;
+
+const NOTHING_KNOWN = reason('withstand/nothing-known');
+const ABOVE_TABLE = reason('withstand/above-table');
 
 export const withstand = {
   id: 'rate/withstand',
@@ -18,21 +22,17 @@ export const withstand = {
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
     const stated = f.impulseWithstand;
     if (stated) {
-      const says = `Rated impulse withstand voltage of ${f.tag}`;
-      const working = workingOf([], taken('Uw', says, stated.value, 'V', 'stated', cited(stated.origin)));
+      const rated = subject('withstand/stated', { equipment: f.tag });
+      const working = workingOf([], taken('Uw', rated, stated.value, 'V', 'stated', stated.origin));
       return { outcome: 'asks', value: stated.value, working, notes: [] };
     }
     if (f.withstandVoltage === undefined) {
-      return {
-        outcome: 'unknown',
-        because: 'neither a withstand nor a voltage to assume one by is known',
-        notes: [],
-      };
+      return { outcome: 'unknown', because: NOTHING_KNOWN, notes: [] };
     }
     const usual: OvervoltageCategory = f.kind === 'service' || f.kind === 'panel' ? 'III' : 'II';
     const found = assumedWithstand({ voltage: f.withstandVoltage, category: f.overvoltageCategory ?? usual });
     return found.ok
       ? { outcome: 'asks', value: found.value, working: found.working, notes: [], assumed: true }
-      : { outcome: 'unknown', because: 'the voltage is above the last row of the table', notes: [] };
+      : { outcome: 'unknown', because: ABOVE_TABLE, notes: [] };
   },
 } satisfies AnyRatingRule;

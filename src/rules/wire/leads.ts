@@ -1,4 +1,4 @@
-import { IEC_60364_5_53_2019_534_4_10, NEC_2023_242_28 } from '../../electrical/lead-size.js';
+import { IEC_60364_5_53_2019_534_4_10, NEC_2023_242_28 } from '../lead-size.js';
 import { reason, type Reason } from '../../model/reason.js';
 import type { Lead } from '../../model/lead.js';
 import type { Given } from '../../model/rule.js';

@@ -98,7 +98,7 @@ export const CHOOSE_WORDS = [
   says(CHOOSE_MESSAGES.leadThin, {
     title: 'The lead of a part as planned is thinner than the smallest earth lead',
     message: (p) =>
-      `The leads of ${p.part} at ${portsAt(p.at)} are planned with ${lead(p)}; its earth lead takes at least ${p.least} (${p.source}).`,
+      `The leads of ${p.part} at ${portsAt(p.at)} are planned with ${lead(p)}; its earth lead takes at least ${p.least} (${say(p.source)}).`,
     found: (p) => lead(p),
     expected: (p) => `${p.least} or more`,
     hint: 'Wire the earth lead that thick; state lead_gauge in the catalogue, if the part comes with it.',

@@ -1,14 +1,17 @@
 import { FIELDS } from '../../model/fields.js';
 import type { Field } from '../../model/list.js';
+import type { Quantity } from '../../model/quantity.js';
 import { ASKED_FIELDS, factMissing, RATE_MESSAGES } from '../../model/messages/rate.js';
+import { list, measure } from '../figures.js';
 import { says, type MessageEntry } from '../message-kit.js';
+import { say } from '../reasons/say.js';
 
 /** The sentences of a missing fact: they are made of what its field is. */
 function factWords(field: Field): MessageEntry {
   const info = FIELDS[field];
   return says(factMissing(field), {
     title: `${field} is not stated, and a rule needs it`,
-    message: (p) => `${field}${p.tag === '' ? '' : ` of ${p.tag}`} isn't stated: ${p.why}.`,
+    message: (p) => `${field}${p.tag === '' ? '' : ` of ${p.tag}`} isn't stated: ${say(p.why)}.`,
     expected: info.expected,
     hint: `Fill in ${field} on the list${info.of === 'row' ? ' or in the equipment library' : ' or in the job facts'}.`,
   });
@@ -17,35 +20,45 @@ function factWords(field: Field): MessageEntry {
 /** Words of the missing facts that rating rules ask for. */
 export const FACT_WORDS = ASKED_FIELDS.map(factWords);
 
+/** What a turbine reaches without load, and where. */
+function openVoltage(p: { readonly reached: Quantity; readonly rectified: boolean }): string {
+  return `${measure(p.reached)}${p.rectified ? ' behind the rectifier' : ''}`;
+}
+
+/** What is known of a battery whose charge voltage isn't. */
+function batteryOf(p: { readonly chemistry: string; readonly nominal: Quantity | null }): string {
+  return `${p.chemistry}, ${p.nominal ? measure(p.nominal) : 'no nominal voltage'}`;
+}
+
 /** Words of the messages of model/messages/rate.ts. */
 export const RATE_WORDS = [
   says(RATE_MESSAGES.boundByConverter, {
     title: 'An array is rated by the highest voltage of its converter',
     message: (p) =>
-      `${p.missing} of ${p.tag} isn't stated: rated by the ${p.volts} that ${p.converter} bears.`,
+      `${list(p.missing)} of ${p.tag} isn't stated: rated by the ${measure(p.bears)} that ${p.converter} bears.`,
     expected: 'the open-circuit voltage of a module and the modules in series',
     hint: 'State them; the figure can only become smaller.',
   }),
   says(RATE_MESSAGES.aboveConverter, {
     title: 'The cold open-circuit voltage is above what the converter bears',
     message: (p) =>
-      `The open-circuit voltage of ${p.tag} reaches ${p.volts}, above the ${p.most} that ${p.converter} bears.`,
-    found: (p) => p.volts,
-    expected: (p) => `at most ${p.most}`,
+      `The open-circuit voltage of ${p.tag} reaches ${measure(p.reached)}, above the ${measure(p.most)} that ${p.converter} bears.`,
+    found: (p) => measure(p.reached),
+    expected: (p) => `at most ${measure(p.most)}`,
     hint: 'Put fewer modules in series, or choose another converter.',
   }),
   says(RATE_MESSAGES.aboveLimit, {
     title: 'The cold open-circuit voltage is above the limit of NEC 690.7',
     message: (p) =>
-      `The open-circuit voltage of ${p.tag} reaches ${p.volts}, above the ${p.most} of NEC 690.7 for this site.`,
-    found: (p) => p.volts,
-    expected: (p) => `at most ${p.most}`,
+      `The open-circuit voltage of ${p.tag} reaches ${measure(p.reached)}, above the ${measure(p.most)} of NEC 690.7 for this site.`,
+    found: (p) => measure(p.reached),
+    expected: (p) => `at most ${measure(p.most)}`,
     hint: 'Put fewer modules in series, or correct the occupancy or the mounting.',
   }),
   says(RATE_MESSAGES.coldFactorAssumed, {
     title: 'The lowest temperature is not stated, so the factor of IEC 60364-7-712 is used',
     message: (p) =>
-      `The lowest temperature isn't stated: the open-circuit voltage at STC is taken ${p.factor} times.`,
+      `The lowest temperature isn't stated: the open-circuit voltage at STC is taken ${measure(p.factor)} times.`,
     expected: 'lowest_temp',
     hint: 'State lowest_temp, or confirm.',
   }),
@@ -59,16 +72,16 @@ export const RATE_WORDS = [
   says(RATE_MESSAGES.liftedByInverter, {
     title: 'An array is rated higher because its inverter is not stated to be isolated',
     message: (p) =>
-      `${p.inverter} isn't stated to be isolated: conductors of its arrays at ${p.tag} are rated for at least ${p.volts}, which is derived, not published.`,
+      `${p.inverter} isn't stated to be isolated: conductors of its arrays at ${p.tag} are rated for at least ${measure(p.least)}, which is derived, not published.`,
     expected: 'isolated yes or no',
     hint: 'Ask the maker of the inverter what its DC conductors reach to ground.',
   }),
   says(RATE_MESSAGES.rectifiedAbove, {
     title: 'The voltage of a turbine without load, rectified, is above what the converter bears',
     message: (p) =>
-      `${p.tag} reaches ${p.volts} without load, above the ${p.most} that ${p.converter} bears.`,
-    found: (p) => p.volts,
-    expected: (p) => `at most ${p.most}`,
+      `${p.tag} reaches ${openVoltage(p)} without load, above the ${measure(p.most)} that ${p.converter} bears.`,
+    found: openVoltage,
+    expected: (p) => `at most ${measure(p.most)}`,
     hint: 'Choose another controller, or correct the open-circuit voltage.',
   }),
   says(RATE_MESSAGES.turbineFloats, {
@@ -88,8 +101,8 @@ export const RATE_WORDS = [
   says(RATE_MESSAGES.batteryUnknown, {
     title: 'The highest charge voltage of a battery cannot be worked out',
     message: (p) =>
-      `The highest charge voltage of ${p.tag} (${p.chemistry}, ${p.volts}) isn't known from its chemistry and nominal voltage.`,
-    found: (p) => `${p.chemistry}, ${p.volts}`,
+      `The highest charge voltage of ${p.tag} (${batteryOf(p)}) isn't known from its chemistry and nominal voltage.`,
+    found: batteryOf,
     expected: "cells of a known chemistry, or the maker's highest voltage in max_dc_voltage",
     hint: 'Fill in cells, or max_dc_voltage.',
   }),

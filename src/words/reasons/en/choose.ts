@@ -92,7 +92,5 @@ export const CHOOSE: Sayings<ChooseReasons> = {
   'asks/not-known': () => 'what this place asks for, which isn’t known',
   'holds/up-to': ({ rating }) => `holds up to ${quantity(rating)}`,
   'holds/not-stated': () => 'states no rating to compare it with',
-  'calculation/leads': ({ halfMetre, oneMetre }) =>
-    `Voltage of the leads as planned (at 0.5 m ${quantity(halfMetre)}, at 1 m ${quantity(oneMetre)})`,
   'at/ports': (at) => portsAt(at),
 };

@@ -1,7 +1,6 @@
 import type { Reasons } from '../../../model/reasons/reasons.js';
 import type { Sayings } from '../sayings.js';
 import { CHOOSE } from './choose.js';
-import { EXPOSURE } from './exposure.js';
 import { DEFAULTS } from './defaults.js';
 import { MAKE } from './make.js';
 import { PLACE } from './place.js';
@@ -14,7 +13,6 @@ import { WIRE } from './wire.js';
 export const ENGLISH: Sayings<Reasons> = {
   ...PLACE,
   ...PLACE_SUPPLY,
-  ...EXPOSURE,
   ...RATE,
   ...CHOOSE,
   ...WIRE,

@@ -1,20 +1,20 @@
-import type { Step, Working } from '../../model/fact.js';
 import type { Said } from '../../model/reason.js';
-import { kept } from '../../words/figures.js';
+import { workingFigure } from '../../model/rounding.js';
+import type { Step, Working } from '../../model/step.js';
 
-/** One calculation as the plan keeps it. */
+/** One calculation as the plan holds it. */
 export interface Calculated {
   readonly rule: string;
   readonly title: Said;
   readonly steps: readonly Step[];
 }
 
-/** A calculation of a working, its figures rounded as the plan keeps them. */
+/** A calculation of a working, its results rounded as the plan holds them. */
 export function calculation(rule: string, title: Said, working: Working): Calculated {
   return { rule, title, steps: working.steps.map(roundedStep) };
 }
 
 function roundedStep(step: Step): Step {
-  const value = kept(step.value);
+  const value = workingFigure(step.value);
   return value === step.value ? step : { ...step, value };
 }

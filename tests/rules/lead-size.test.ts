@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { smallestLeads } from '../../src/electrical/lead-size.js';
+import { say } from '../../src/words/reasons/say.js';
+import { smallestLeads } from '../../src/rules/lead-size.js';
 import { parseWireGauge } from '../../src/electrical/wire-gauge.js';
 import { BASES } from '../../src/model/editions.js';
 
@@ -11,14 +12,14 @@ test.each([
   [null, '6 mm2', '16 mm2'],
 ] as const)('iec, class %s: %s live, %s earth', (iecClass, live, earth) => {
   expect(smallestLeads('iec', iecClass)).toMatchObject({ live, earth, aluminum: null });
-  expect(smallestLeads('iec', iecClass).source).toMatch(/534\.4\.10.*from memory/);
+  expect(say(smallestLeads('iec', iecClass).source)).toMatch(/534\.4\.10.*from memory/);
 });
 
 test('nec: the class does not count', () => {
   for (const iecClass of ['T1', 'T2', 'T3', null] as const) {
     const found = smallestLeads('nec-2017', iecClass);
     expect(found).toMatchObject({ live: '14 AWG', earth: '14 AWG', aluminum: '12 AWG' });
-    expect(found.source).toMatch(/242\.28.*285\.26/);
+    expect(say(found.source)).toMatch(/242\.28.*285\.26/);
   }
 });
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { pvVoltageLimit } from '../../src/electrical/pv-limits.js';
+import { pvVoltageLimit } from '../../src/rules/pv-limits.js';
 
 test.each([
   ['dwelling', false, 600],

@@ -1,5 +1,5 @@
 import { isNec, type Basis } from '../model/editions.js';
-import { FROM_MEMORY } from './working.js';
+import { reason, type Reason } from '../model/reason.js';
 
 /** Smallest leads of a protector, as gauges that `parseWireGauge` reads. */
 export interface SmallestLeads {
@@ -9,7 +9,7 @@ export interface SmallestLeads {
   readonly earth: string;
   /** Either lead in aluminum; null: copper only. */
   readonly aluminum: string | null;
-  readonly source: string;
+  readonly source: Reason;
 }
 
 /** NEC 242.28 (285.26 in 2017). */
@@ -17,10 +17,10 @@ export const NEC_2023_242_28 = {
   live: '14 AWG',
   earth: '14 AWG',
   aluminum: '12 AWG',
-  source: 'NEC 242.28 (285.26 in 2017)',
+  source: reason('source/smallest-lead-nec'),
 } satisfies SmallestLeads;
 
-const IEC_SOURCE = `IEC 60364-5-53:2019 cl. 534.4.10, ${FROM_MEMORY}`;
+const IEC_SOURCE = reason('source/smallest-lead-iec');
 
 /** IEC 60364-5-53:2019 cl. 534.4.10, values from memory: by the class of the protector. */
 export const IEC_60364_5_53_2019_534_4_10: Readonly<Record<'T1' | 'T2', SmallestLeads>> = {

@@ -1,0 +1,66 @@
+import type { Sureness } from '../../model/fact.js';
+import type { Sentence } from '../../model/sentence.js';
+import type { Step, StepSource } from '../../model/step.js';
+import { cited } from '../origin.js';
+import { isReason, say, type ReasonLanguage } from '../reasons/say.js';
+import { ENGLISH_STEPS } from './en/english.js';
+import type { StepWords } from './step-words.js';
+
+/** The words of steps by language. */
+const LANGUAGES: { readonly [L in ReasonLanguage]: object } = { en: ENGLISH_STEPS };
+
+/** How sure a figure is, in words. */
+const SURENESS: Readonly<Record<Sureness, string>> = {
+  published: 'published',
+  memory: 'value from memory',
+  'common practice': 'common practice',
+  assumption: 'assumption',
+  derived: 'derived by us',
+  stated: 'stated',
+  computed: 'computed',
+};
+
+/** A step in words. */
+export interface StepTold {
+  /** What the figure is. */
+  readonly says: Sentence;
+  /** `` for a figure that is taken, not computed. */
+  readonly formula: Sentence;
+  /** The formula with the figures and their units put in; `` for a figure that is taken. */
+  readonly substituted: Sentence;
+  /** Standard, edition and clause; `common practice, no source`; `value from memory`; or where a stated value stands. */
+  readonly source: Sentence;
+  /** How sure the figure is. */
+  readonly sure: string;
+  /** `sure: source`, once where the source says it already. */
+  readonly sourced: Sentence;
+}
+
+/** Where a step's figure comes from, in words. */
+function sourceOf(source: StepSource, language: ReasonLanguage): Sentence {
+  return isReason(source) ? say(source, language) : (cited(source) as Sentence);
+}
+
+/**
+ * The words of a step.
+ * @param step as the plan holds it
+ * @param language of the reader; English where it isn't given
+ */
+export function stepTold(step: Step, language: ReasonLanguage = 'en'): StepTold {
+  const texts = LANGUAGES[language] as Readonly<Record<string, StepWords<object> | undefined>>;
+  // A plan that a later shuntbook wrote: its code is all that is known.
+  const words = texts[step.code] ?? { says: step.code };
+  const text = (of: StepWords<object>['says'] | undefined): Sentence =>
+    (typeof of === 'function' ? of(step.values) : (of ?? '')) as Sentence;
+  const source = sourceOf(step.source, language);
+  const sure = SURENESS[step.sure];
+  const isSaid = isReason(step.source) && source.includes(sure);
+  return {
+    says: text(words.says),
+    formula: text(words.formula),
+    substituted: text(words.substituted),
+    source,
+    sure,
+    sourced: (isSaid ? source : `${sure}: ${source}`) as Sentence,
+  };
+}

@@ -1,0 +1,77 @@
+import { describe, expect, test } from 'vitest';
+import { demoPlans } from '../documents/fixtures/demo-plans.js';
+import { planJson, readPlan } from '../../src/output/plan-file.js';
+import { subject, type Step } from '../../src/model/step.js';
+import { reason } from '../../src/model/reason.js';
+import { RATING_TITLES } from '../../src/words/reasons/en/calculation.js';
+import { stepTold } from '../../src/words/steps/told.js';
+import {
+  CURRENT_RULES,
+  NOMINAL_CURRENT_RULE,
+  VOLTAGE_RULES,
+  WITHSTAND_RULE,
+} from '../../src/rules/rulebook.js';
+
+const step = (given: Partial<Step>): Step =>
+  ({
+    symbol: 'Voc',
+    ...subject('cold-voltage/module-voltage'),
+    value: 41.2,
+    unit: 'V',
+    sure: 'stated',
+    uses: [],
+    source: { from: 'list', file: 'jobs.csv', line: 12, column: 'Voc' },
+    ...given,
+  }) as Step;
+
+describe('the words of a step', () => {
+  test('say where a stated figure stands', () => {
+    expect(stepTold(step({}))).toMatchObject({
+      says: 'Open-circuit voltage of one module at standard test conditions',
+      formula: '',
+      substituted: '',
+      source: 'jobs.csv, line 12, Voc',
+      sourced: 'stated: jobs.csv, line 12, Voc',
+    });
+  });
+  test('name how sure it is once, where its source says it already', () => {
+    const memory = step({ sure: 'memory', source: reason('source/from-memory') });
+    expect(stepTold(memory).sourced).toBe('value from memory');
+    const table = step({ sure: 'published', source: reason('source/withstand-table') });
+    expect(stepTold(table).sourced).toBe('published: IEC 60664-1:2020 Table F.1');
+  });
+  test('of a step that a later shuntbook wrote are its code', () => {
+    expect(stepTold({ ...step({}), code: 'later/unknown' } as unknown as Step).says).toBe('later/unknown');
+  });
+});
+
+test('a calculation bears the title of its rule', () => {
+  const rules = [...VOLTAGE_RULES, ...CURRENT_RULES, NOMINAL_CURRENT_RULE, WITHSTAND_RULE];
+  expect(Object.fromEntries(rules.map((rule) => [rule.id, rule.title]))).toEqual(RATING_TITLES);
+});
+
+describe('the steps of plan.json', () => {
+  const plans = demoPlans();
+  const told = (of: readonly { readonly steps: readonly Step[] }[]): unknown =>
+    of.flatMap(({ steps }) => steps.map((one) => stepTold(one)));
+
+  test.each(plans.map((plan) => [plan.job, plan] as const))('%s read back say what they said', (_, plan) => {
+    const again = readPlan(JSON.parse(planJson(plan)))?.plan;
+    expect(again).toEqual(plan);
+    expect(plan.protectors.flatMap((p) => p.calculations).length).toBeGreaterThan(0);
+  });
+
+  test.each(plans.map((plan) => [plan.job, plan] as const))(
+    '%s as version 1, which has words alone, say the same',
+    (_, plan) => {
+      const bare = JSON.parse(planJson(plan), (key, value: unknown) =>
+        ['code', 'values', 'uses', 'cites'].includes(key) ? undefined : value,
+      ) as { openItems: object[] };
+      const first = readPlan({ ...bare, version: 1, openItems: [] })?.plan;
+      expect(first?.protectors.map((p) => told(p.calculations))).toEqual(
+        plan.protectors.map((p) => told(p.calculations)),
+      );
+      expect(first && told(first.siteCalculations)).toEqual(told(plan.siteCalculations));
+    },
+  );
+});
