@@ -1,3 +1,4 @@
+import { isUnsaid } from '../words/messages/told.js';
 import { conductorText } from '../words/conductors.js';
 import { say } from '../words/reasons/say.js';
 import type { Calculation, NotPlaced, Plan, PlannedEquipment, PlannedProtector } from '../model/plan.js';
@@ -124,7 +125,7 @@ function calculationLines(calculation: Calculation): string[] {
     ...calculation.steps.map((s) => {
       const told = stepTold(s);
       const working = [told.formula, told.substituted]
-        .filter((t) => t.length > 0)
+        .filter((t) => !isUnsaid(t))
         .map((t) => `${printable(t)} = `);
       const says = printable(told.says);
       return `    ${s.symbol === '' ? '' : `${s.symbol} = `}${working.join('')}${stepValue(s.value, s.unit)}  ${says} [${printable(told.source)}]`;

@@ -1,3 +1,4 @@
+import { isUnsaid } from '../../words/messages/told.js';
 import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
@@ -46,7 +47,7 @@ interface ToldStep {
 
 function toldStep(step: Step): ToldStep {
   const told = stepTold(step);
-  const working = [told.formula, told.substituted].filter((t) => t.length > 0).join(' = ');
+  const working = [told.formula, told.substituted].filter((t) => !isUnsaid(t)).join(' = ');
   return { step, told, working };
 }
 
@@ -59,7 +60,7 @@ function howText(steps: readonly ToldStep[], result: ToldStep): string {
     result.working,
     ...under.map(
       ({ step, told }) =>
-        `${step.symbol} = ${told.substituted.length > 0 ? told.substituted : told.formula} = ${quantity(step.value, step.unit)}`,
+        `${step.symbol} = ${isUnsaid(told.substituted) ? told.formula : told.substituted} = ${quantity(step.value, step.unit)}`,
     ),
   ].join('; ');
 }
