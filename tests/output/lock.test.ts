@@ -1,4 +1,3 @@
-import { spawn } from 'node:child_process';
 import { mkdtemp, readdir, rm, utimes, writeFile } from 'node:fs/promises';
 import { hostname, tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -12,13 +11,6 @@ beforeEach(async () => {
 afterEach(() => rm(folder, { recursive: true, force: true }));
 
 const foreign = (host: string, pid: number, life = ''): string => JSON.stringify({ host, pid, life });
-
-/** The id of a process that has ended. */
-async function deadPid(): Promise<number> {
-  const child = spawn(process.execPath, ['-e', '']);
-  await new Promise((resolve) => child.once('exit', resolve));
-  return child.pid ?? 0;
-}
 
 describe('the lock on an output folder', () => {
   it('is held by one run, and free once it is released', async () => {
@@ -39,18 +31,6 @@ describe('the lock on an output folder', () => {
     const got = asked.flatMap((a) => (a.status === 'fulfilled' ? [a.value] : []));
     expect(got.length).toBe(1);
     for (const lock of got) await lock.release();
-  });
-
-  it('is taken over from a process that is dead, by one run alone', async () => {
-    await writeFile(join(folder, 'lock-7'), foreign(hostname(), await deadPid()));
-    const asked = await Promise.allSettled([lockOutput(folder, 'out'), lockOutput(folder, 'out')]);
-    const got = asked.flatMap((a) => (a.status === 'fulfilled' ? [a.value] : []));
-    expect(got.length).toBe(1);
-    for (const lock of got) {
-      expect(lock.tookOver).toBe(true);
-      expect(await readdir(folder)).toEqual(['lock-8']);
-      await lock.release();
-    }
   });
 
   it('is taken over from an earlier life of a process id', async () => {
