@@ -1,24 +1,21 @@
-import { execFile, execFileSync, spawn } from 'node:child_process';
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { execFile } from 'node:child_process';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { PDFParse } from 'pdf-parse';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { installProgram, type Program } from '../faults/program.js';
 import { freshFolder, projectPath } from './command.js';
 
-const CLI = projectPath('dist/cli.js');
-const ROOT = projectPath('');
 const run = promisify(execFile);
+let program: Program;
+let cli: string;
 
-beforeAll(() => {
-  execFileSync(
-    process.execPath,
-    [projectPath('node_modules/typescript/bin/tsc'), '-p', 'tsconfig.build.json'],
-    {
-      cwd: ROOT,
-    },
-  );
+beforeAll(async () => {
+  program = await installProgram();
+  cli = program.cli;
 });
+afterAll(() => program.remove());
 
 interface Ended {
   readonly status: number | null;
@@ -28,7 +25,7 @@ interface Ended {
 
 async function shell(script: string): Promise<Ended> {
   try {
-    const { stdout, stderr } = await run('bash', ['-o', 'pipefail', '-c', script], { cwd: ROOT });
+    const { stdout, stderr } = await run('bash', ['-o', 'pipefail', '-c', script], { cwd: program.folder });
     return { status: 0, stdout, stderr };
   } catch (error) {
     const { code, stdout, stderr } = error as { code: number; stdout: string; stderr: string };
@@ -38,50 +35,25 @@ async function shell(script: string): Promise<Ended> {
 
 describe('the program as a process', () => {
   it('ends with the exit status that the command names', async () => {
-    const wrong = await shell(`"${process.execPath}" "${CLI}" pack`);
+    const wrong = await shell(`"${process.execPath}" "${cli}" pack`);
     expect(wrong.status).toBe(64);
     expect(wrong.stdout).toBe('');
-    const missing = await shell(`"${process.execPath}" "${CLI}" plan nowhere.csv --out "${freshFolder()}"`);
+    const missing = await shell(`"${process.execPath}" "${cli}" plan nowhere.csv --out "${freshFolder()}"`);
     expect(missing.status).toBe(2);
     expect(missing.stderr).toContain('nowhere.csv');
     expect(missing.stderr).not.toMatch(/\n\s+at /);
   });
 
   it('ends quietly when the reader closes the pipe', async () => {
-    const ended = await shell(`"${process.execPath}" "${CLI}" rules --json | head -c 1`);
+    const ended = await shell(`"${process.execPath}" "${cli}" rules --json | head -c 1`);
     expect(ended).toEqual({ status: 0, stdout: '{', stderr: '' });
   });
 
   it('reads standard input', async () => {
     const ended = await shell(
-      `cat fixtures/bad/good.csv | "${process.execPath}" "${CLI}" plan - --out "${freshFolder()}" --json`,
+      `cat fixtures/bad/good.csv | "${process.execPath}" "${cli}" plan - --out "${freshFolder()}" --json`,
     );
     expect(JSON.parse(ended.stdout)).toMatchObject({ command: 'plan', jobs: [{ job: 'GOOD' }] });
-  });
-
-  it('stopped by SIGTERM ends with 130 and leaves no half file', { timeout: 300_000 }, async () => {
-    const out = freshFolder();
-    const child = spawn(process.execPath, [CLI, 'pack', 'fixtures/demo', '--out', out], { cwd: ROOT });
-    let told = '';
-    let stopped = false;
-    child.stderr.on('data', (data: Buffer) => {
-      told += data.toString();
-      if (!stopped && /^1 of 14 /m.test(told)) stopped = child.kill('SIGTERM');
-    });
-    const status = await new Promise<number | null>((resolve) => child.on('close', resolve));
-    expect(status).toBe(130);
-    expect(existsSync(join(out, 'report.csv'))).toBe(true);
-    for (const folder of readdirSync(out, { withFileTypes: true })) {
-      if (!folder.isDirectory() || folder.name.startsWith('.')) continue;
-      for (const file of readdirSync(join(out, folder.name)).filter((name) => name.endsWith('.pdf'))) {
-        expect(
-          readFileSync(join(out, folder.name, file))
-            .subarray(-6)
-            .toString(),
-          file,
-        ).toContain('%%EOF');
-      }
-    }
   });
 });
 
@@ -89,7 +61,7 @@ describe('a hostile name in print', () => {
   it('prints as typed and runs nowhere', { timeout: 300_000 }, async () => {
     const out = freshFolder();
     const ended = await shell(
-      `"${process.execPath}" "${CLI}" pack fixtures/bad/names.csv --job NAMES --catalogue fixtures/demo/catalogue.csv --out "${out}"`,
+      `"${process.execPath}" "${cli}" pack fixtures/bad/names.csv --job NAMES --catalogue fixtures/demo/catalogue.csv --out "${out}"`,
     );
     expect(ended.status).toBe(0);
     const parser = new PDFParse({
@@ -103,9 +75,9 @@ describe('a hostile name in print', () => {
 
 describe("README's program", () => {
   it('imports the package and prints the documents of a job', { timeout: 300_000 }, async () => {
-    const [, program] = /```js\n(.*?)```/s.exec(readFileSync(projectPath('README.md'), 'utf8')) ?? [];
-    const { stdout } = await run(process.execPath, ['--input-type=module', '--eval', program ?? ''], {
-      cwd: ROOT,
+    const [, source] = /```js\n(.*?)```/s.exec(readFileSync(projectPath('README.md'), 'utf8')) ?? [];
+    const { stdout } = await run(process.execPath, ['--input-type=module', '--eval', source ?? ''], {
+      cwd: program.folder,
     });
     const lines = stdout.trim().split('\n');
     expect(lines).toContain('UF-102 closeout-pack.pdf true');
