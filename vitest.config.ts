@@ -1,10 +1,6 @@
 import { defineConfig } from 'vitest/config';
 
+// All tests that need no Debian program, as two projects: those that start nothing, and those that start something.
 export default defineConfig({
-  test: {
-    include: ['tests/**/*.test.ts'],
-    exclude: ['tests/outside/**'],
-    testTimeout: 300_000,
-    hookTimeout: 300_000,
-  },
+  test: { projects: ['vitest.quick.config.ts', 'vitest.started.config.ts'] },
 });

@@ -1,23 +1,44 @@
-// npm run bench [-- SIZE...]: speed and memory as ratios within one run, medians of three interleaved rounds, written to
-// docs/performance.md. Sizes: 50, 200 and 1000 jobs; the last takes an hour on two cores.
+// npm run bench [-- SIZE... --rounds N]: speed and memory as ratios within one run, medians of three interleaved rounds,
+// written to docs/performance.md. Sizes: 50, 200 and 1000 jobs; the last takes an hour on two cores.
+// npm run bench -- --against FOLDER [SIZE... --rounds N]: this build against that of another commit, a built checkout of
+// which FOLDER is, on that checkout's fixtures; 50 jobs and five rounds. Told on the screen only.
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { measureAgainst } from './against.mjs';
 import { changeOneJob, writeBatch } from './generate.mjs';
 import { writePerformancePage } from './page.mjs';
 import { median, runNode } from './processes.mjs';
 
-const ROUNDS = 3;
 const WEASYPRINT_DOCUMENTS = 20;
 const here = (name) => fileURLToPath(new URL(name, import.meta.url));
 const cli = here('../dist/cli.js');
-const sizes = process.argv.slice(2).map(Number);
-if (sizes.length === 0) sizes.push(50, 200, 1000);
+const { values: given, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { against: { type: 'string' }, rounds: { type: 'string' } },
+});
+const sizes = positionals.map(Number);
+const ROUNDS = Number(given.rounds ?? (given.against === undefined ? 3 : 5));
+if (![...sizes, ROUNDS].every((n) => Number.isInteger(n) && n > 0))
+  throw new Error('Sizes and rounds are whole numbers above 0: npm run bench -- 50 --rounds 5');
 const workers = availableParallelism();
 const folder = mkdtempSync(join(tmpdir(), 'shuntbook-bench-'));
 const say = (text) => console.log(text);
+if (given.against !== undefined) {
+  // npm runs this in the folder of the package, wherever it was called.
+  const theirs = resolve(process.env.INIT_CWD ?? '.', given.against);
+  try {
+    for (const jobs of sizes.length === 0 ? [50] : sizes)
+      await measureAgainst({ theirs, jobs, rounds: ROUNDS, workers, folder, say });
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+  process.exit();
+}
+if (sizes.length === 0) sizes.push(50, 200, 1000);
 
 /** Full run, bare engine, rerun unchanged, rerun with one job changed: one after another, so that all see the same machine. */
 async function measure(jobs) {

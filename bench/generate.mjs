@@ -5,13 +5,13 @@ import { fileURLToPath } from 'node:url';
 import { parse } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
 
-const demo = fileURLToPath(new URL('../fixtures/demo/', import.meta.url));
+const DEMO = fileURLToPath(new URL('../fixtures/demo/', import.meta.url));
 const SOURCES = ['off-grid', 'grid', 'country'];
 // A file of the office holds some forty jobs.
 const JOBS_A_FILE = 40;
 
 /** The demo's jobs: heading and rows of each. */
-function demoJobs() {
+function demoJobs(demo) {
   return SOURCES.flatMap((source) => {
     const [heading, ...rows] = parse(readFileSync(join(demo, `${source}.csv`), 'utf8'), { bom: true });
     const jobAt = heading.indexOf('job');
@@ -24,11 +24,12 @@ function demoJobs() {
  * Writes a batch: lists with the demo's catalogue, library and settings beside them.
  * @param {string} folder made where it isn't there
  * @param {number} jobs how many
+ * @param {string} demo the folder of the demo; that of another commit's checkout, where it is measured against that
  * @returns {string[]} the lists that were written
  */
-export function writeBatch(folder, jobs) {
+export function writeBatch(folder, jobs, demo = DEMO) {
   mkdirSync(folder, { recursive: true });
-  const kinds = demoJobs();
+  const kinds = demoJobs(demo);
   const files = new Map();
   for (let i = 0; i < jobs; i += 1) {
     const { source, heading, jobAt, rows } = kinds[i % kinds.length];

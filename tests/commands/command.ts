@@ -46,3 +46,14 @@ export async function shuntbook(
   });
   return { status, out: out.join(''), err: err.join('') };
 }
+
+/**
+ * The example in the help of a command.
+ * @param command its name
+ * @returns the arguments that stand behind `shuntbook` there; none where the help has no example
+ */
+export async function exampleOf(command: string): Promise<readonly string[]> {
+  const { out } = await shuntbook([command, '--help']);
+  const [, example] = /^Examples:\n {2}shuntbook (\S.*?)(?: {2,}|$)/m.exec(out) ?? [];
+  return example?.split(' ') ?? [];
+}

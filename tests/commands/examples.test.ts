@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { freshFolder, shuntbook } from './command.js';
+import { exampleOf, freshFolder, shuntbook } from './command.js';
 
 /** The commands that the program's help names. */
 async function commands(): Promise<string[]> {
@@ -12,10 +12,9 @@ async function commands(): Promise<string[]> {
 const COMMANDS = await commands();
 
 describe('the example in the help of', () => {
-  it.each(COMMANDS)('%s runs', { timeout: 300_000 }, async (command) => {
-    const { out } = await shuntbook([command, '--help']);
-    const [, example = ''] = /^Examples:\n {2}shuntbook (\S.*?)(?: {2,}|$)/m.exec(out) ?? [];
-    const args = example.split(' ').map((word) => (word.startsWith('out') ? freshFolder() : word));
+  // That of `pack` makes the demo: `tests/documents/whole-demo.browser.test.ts` begins with it.
+  it.each(COMMANDS.filter((command) => command !== 'pack'))('%s runs', async (command) => {
+    const args = (await exampleOf(command)).map((word) => (word.startsWith('out') ? freshFolder() : word));
     expect(args[0]).toBe(command);
     const told = await shuntbook(args);
     // The demo holds one job that lacks facts on purpose.

@@ -1,4 +1,4 @@
-import { getDocument, OPS, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
 /** A piece of text where it was printed; points, y up from the lower edge of the page. */
 export interface PrintedText {
@@ -63,14 +63,13 @@ function rolesByContent(root: TagNode): Map<string, readonly string[]> {
   return found;
 }
 
-/** The fonts that a page sets its text in, as the reader loads them from the file. */
-async function fontsOf(page: PDFPageProxy): Promise<PrintedFont[]> {
-  const { fnArray, argsArray } = await page.getOperatorList();
-  const names = new Set<string>();
-  fnArray.forEach((operator, index) => {
-    const first = (argsArray as readonly (readonly unknown[] | null)[])[index]?.[0];
-    if (operator === OPS.setFont && typeof first === 'string') names.add(first);
-  });
+/**
+ * The fonts that a page sets its text in, as the reader loads them from the file.
+ * @param names what the reader calls them, one name for one font in the whole document
+ */
+async function fontsOf(page: PDFPageProxy, names: ReadonlySet<string>): Promise<PrintedFont[]> {
+  // Only drawing a page loads its fonts, and takes longer than all else: not done where earlier pages loaded them.
+  if ([...names].some((name) => !page.commonObjs.has(name))) await page.getOperatorList();
   return [...names].map((name) => {
     const font = page.commonObjs.get(name) as {
       readonly name: string;
@@ -97,6 +96,7 @@ export async function readPrinted(bytes: Uint8Array): Promise<PrintedDocument> {
     const { width, height } = page.getViewport({ scale: 1 });
     const texts: PrintedText[] = [];
     const around: string[] = [];
+    const fontNames = new Set<string>();
     let text = '';
     for (const item of content.items) {
       if (!('str' in item)) {
@@ -106,13 +106,14 @@ export async function readPrinted(bytes: Uint8Array): Promise<PrintedDocument> {
       }
       text += item.str + (item.hasEOL ? '\n' : '');
       if (item.str.trim() === '') continue;
+      fontNames.add(item.fontName);
       const [, , , size = 0, x = 0, y = 0] = item.transform as number[];
       const box = { left: x, right: x + item.width, bottom: y - 0.2 * size, top: y + 0.72 * size };
       const inside = around.at(-1) ?? '';
       texts.push({ text: item.str, ...box, size, roles: rolesOf.get(inside) ?? [], content: inside });
     }
     const annotations = (await page.getAnnotations()).length;
-    const fonts = await fontsOf(page);
+    const fonts = await fontsOf(page, fontNames);
     pages.push({ width, height, texts, tags, text: text.normalize('NFKC'), annotations, fonts });
   }
   const outline = (await pdf.getOutline()) as readonly { items: readonly unknown[] }[] | null;

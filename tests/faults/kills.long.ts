@@ -41,10 +41,10 @@ async function killAfter(running: Running, ms: number): Promise<boolean> {
   const first = await Promise.race([running.ended, late]);
   clearTimeout(timer);
   if (first !== 'late') return false;
-  const browsers = await browserProcesses(running.pid);
+  const browsers = browserProcesses(running.pid);
   process.kill(running.pid, 'SIGKILL');
   await running.ended;
-  await until(async () => (await Promise.all(browsers.map((b) => runs(b.pid)))).every((r) => !r));
+  await until(() => !browsers.some((b) => runs(b.pid)));
   return true;
 }
 

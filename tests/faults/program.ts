@@ -10,6 +10,8 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** The program as an installation has it, made from the sources as they are now. */
 export interface Program {
+  /** Where it lies, with the fixtures beside it. */
+  readonly folder: string;
   /** What Node is to run. */
   readonly cli: string;
   readonly remove: () => Promise<void>;
@@ -34,8 +36,12 @@ export async function installProgram(): Promise<Program> {
   }
   await cp(join(root, 'package.json'), join(folder, 'package.json'));
   await cp(join(root, 'templates'), join(folder, 'templates'), { recursive: true });
-  await symlink(join(root, 'node_modules'), join(folder, 'node_modules'));
-  return { cli: join(folder, 'dist', 'cli.js'), remove: () => rm(folder, { recursive: true, force: true }) };
+  for (const name of ['node_modules', 'fixtures']) await symlink(join(root, name), join(folder, name));
+  return {
+    folder,
+    cli: join(folder, 'dist', 'cli.js'),
+    remove: () => rm(folder, { recursive: true, force: true }),
+  };
 }
 
 /** How a run of the program ended. */

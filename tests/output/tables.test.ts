@@ -5,7 +5,7 @@ import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Catalogue, Part } from '../../src/model/catalogue.js';
 import type { Plan } from '../../src/model/plan.js';
-import { goldenPlan } from '../documents/fixtures/demo-plans.js';
+import { demoPlan } from '../documents/fixtures/demo-plans.js';
 import { reason } from '../../src/model/reason.js';
 import { jsonText } from '../../src/output/json.js';
 import {
@@ -18,7 +18,7 @@ import {
 
 let plan: Plan;
 beforeAll(() => {
-  plan = goldenPlan('UF-103.json');
+  plan = demoPlan('UF-103');
 });
 
 const rowsOf = (text: string): Record<string, string>[] => parse(text, { columns: true });

@@ -20,7 +20,7 @@ const rules = await Promise.all(
     id: rule.id,
     rule,
     file: await moduleAt(`../../src/rules/${rule.id}.ts`),
-    table: (await moduleAt(`./${rule.id}.test.ts`))['table'] as Table,
+    table: (await moduleAt(`./${rule.id}.test.ts?in-the-loop`))['table'] as Table,
   })),
 );
 

@@ -70,7 +70,7 @@ describe('a template', () => {
     expect(result.items.map(({ item }) => item.code)).toContain('print/document-failed');
     expect(result.exitStatus).toBe(70);
     expect((await readdir(shop.out)).filter((n) => n.startsWith('A-'))).toEqual(['A-1', 'A-3']);
-    await until(async () => (await browserProcesses()).length === 0);
+    await until(() => browserProcesses().length === 0);
   });
 });
 

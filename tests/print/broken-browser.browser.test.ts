@@ -1,6 +1,7 @@
 import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
 import { withPrinter, type Printer, type PrintOrder } from '../../src/print/printer.js';
 import { shippedBrowser } from '../../src/print/shipped-browser.js';
@@ -14,8 +15,8 @@ const order = (rows: number, title = 'table'): PrintOrder => ({
 const starts = (bytes: Uint8Array): string => Buffer.from(bytes.subarray(0, 8)).toString('latin1');
 
 /** Signals the browser's processes of one type, and gives their ids. */
-async function signal(type: string, name: NodeJS.Signals): Promise<number[]> {
-  const all = await browserProcesses();
+function signal(type: string, name: NodeJS.Signals): number[] {
+  const all = browserProcesses();
   const some = all.filter((p) => p.type === type);
   return some.map((p) => p.pid).filter((pid) => signalled(pid, name));
 }
@@ -47,20 +48,20 @@ describe('a browser that fails', () => {
     await withPrinter({ pages: 2 }, async (printer) => {
       const calm = await printer.print(order(50));
       const printing = [printer.print(order(6_000)), printer.print(order(50))];
-      await until(async () => (await browserProcesses()).some((p) => p.type === 'renderer'));
-      expect(await signal('browser', 'SIGKILL')).toHaveLength(1);
+      await until(() => browserProcesses().some((p) => p.type === 'renderer'));
+      expect(signal('browser', 'SIGKILL')).toHaveLength(1);
       const [long, short] = await Promise.all(printing);
       expect(starts(long ?? new Uint8Array())).toBe('%PDF-1.7');
       expect(Buffer.compare(short ?? new Uint8Array(), calm)).toBe(0);
     });
-    await until(async () => (await browserProcesses()).length === 0);
+    await until(() => browserProcesses().length === 0);
   });
 
   it('is replaced when a page crashes', async () => {
     await withPrinter({ pages: 1 }, async (printer) => {
       const calm = await printer.print(order(50));
       const printing = printer.print(order(6_000));
-      expect(await signal('renderer', 'SIGKILL')).not.toEqual([]);
+      expect(signal('renderer', 'SIGKILL')).not.toEqual([]);
       expect(starts(await printing)).toBe('%PDF-1.7');
       expect(Buffer.compare(await printer.print(order(50)), calm)).toBe(0);
     });
@@ -73,7 +74,11 @@ describe('a browser that fails', () => {
       const stopped: number[] = [];
       let isSettled = false;
       const stopAll = async (): Promise<void> => {
-        while (!isSettled) stopped.push(...(await signal('renderer', 'SIGSTOP')));
+        while (!isSettled) {
+          stopped.push(...signal('renderer', 'SIGSTOP'));
+          // Far less than a browser takes for 6,000 rows.
+          await pause(10);
+        }
       };
       const stopping = stopAll();
       const failing = printer.print(order(6_000, 'The one that hangs')).finally(() => {
@@ -85,10 +90,10 @@ describe('a browser that fails', () => {
       });
       await stopping;
       // A stopped process doesn't follow its browser by itself.
-      await until(async () => (await Promise.all(stopped.map(runs))).every((r) => !r));
+      await until(() => !stopped.some(runs));
       expect(starts(await printer.print(order(20, 'another')))).toBe('%PDF-1.7');
     });
-    await until(async () => (await browserProcesses()).length === 0);
+    await until(() => browserProcesses().length === 0);
   }, 240_000);
 
   it('is replaced when it is stopped while it prints, and the document is printed', async () => {

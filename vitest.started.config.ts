@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+// The tests that start a browser or a process, each file in a process of its own.
+export default defineConfig({
+  test: {
+    name: 'started',
+    include: ['tests/**/*.{browser,process}.test.ts'],
+    exclude: ['tests/outside/**'],
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
+  },
+});
