@@ -9,8 +9,10 @@ export const BASES = [...NEC_CYCLES, 'iec'] as const;
 /** The set of rules in force for a job. */
 export type Basis = (typeof BASES)[number];
 
+/** The cycle that stands for the NEC where none is said. */
+export const DEFAULT_CYCLE: NecCycle = 'nec-2023';
 /** The basis of a job that states none, where the company's settings say nothing else. */
-export const DEFAULT_BASIS: Basis = 'nec-2023';
+export const DEFAULT_BASIS: Basis = DEFAULT_CYCLE;
 
 /** True for a cycle of the NEC. */
 export function isNec(basis: Basis): basis is NecCycle {
@@ -29,4 +31,13 @@ export function since(basis: Basis, cycle: NecCycle): boolean {
 /** Edition of a cycle as it is cited: `2023`. */
 export function editionOf(cycle: NecCycle): string {
   return cycle.slice('nec-'.length);
+}
+
+/**
+ * True where a table by basis has an entry for one: false where the rule doesn't belong to it, and of a cycle that isn't decided yet.
+ * @param table what a rule says by basis
+ */
+export function belongs<T>(table: { readonly [B in Basis]: T | null }, basis: Basis): boolean {
+  const entry: T | null | undefined = table[basis];
+  return entry !== null && entry !== undefined;
 }

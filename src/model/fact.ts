@@ -62,5 +62,5 @@ export type Source =
     }
   | { readonly commonPractice: true; readonly says: string };
 
-/** The sources of a rule for each basis that knows it; a basis without an entry doesn't know the rule. */
-export type SourcesByBasis = { readonly [B in Basis]?: readonly Source[] };
+/** The sources of a rule for each basis; null: the rule doesn't belong to that basis. */
+export type SourcesByBasis = { readonly [B in Basis]: readonly Source[] | null };

@@ -21,7 +21,7 @@ export interface RuleCard {
 /** What the rulebook prints of a rule; a placement rule has its strengths and the ports that it looks at. */
 export interface PrintedRule extends RuleCard {
   readonly facts: readonly string[];
-  readonly strength?: { readonly [B in Basis]?: readonly Strength[] };
+  readonly strength?: { readonly [B in Basis]: readonly Strength[] | null };
   readonly looksAt?: { readonly kinds: readonly string[]; readonly ports: readonly string[] };
 }
 
@@ -73,8 +73,8 @@ export interface PlacementRule<F> extends RuleCard {
   readonly quiet?: true;
   /** True where it follows the list: it is met where nothing stands because the list says so. */
   readonly waives?: true;
-  /** Strengths that it can have under a basis; a basis without an entry doesn't know the rule. */
-  readonly strength: { readonly [B in Basis]?: readonly Strength[] };
+  /** Strengths that it can have under each basis; null: the rule doesn't belong to that basis. */
+  readonly strength: { readonly [B in Basis]: readonly Strength[] | null };
   /** The ports that it looks at: kinds of equipment and classes of port. */
   readonly looksAt: { readonly kinds: readonly Kind[]; readonly ports: readonly PortClass[] };
   readonly facts: readonly (keyof F)[];

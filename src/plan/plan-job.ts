@@ -17,7 +17,7 @@ import { defaultsUsed } from './items/defaults.js';
 import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
 import { placeItems } from './items/items.js';
-import { undecidedPorts } from './items/undecided.js';
+import { undecidedCycle, undecidedPorts } from './items/undecided.js';
 import { portOrder } from './context/order.js';
 import { placeOnSite } from './place/place.js';
 import { strongest, type Refusal } from './context/verdict.js';
@@ -70,6 +70,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     ...selected.flatMap((one) => [...one.requirement.notes, ...one.notes]),
     ...existingElsewhere(selected),
     ...defaultsUsed(job, selected),
+    ...undecidedCycle(site.basis.value),
     ...undecidedPorts(site, portsOf(selected), new Set(bare.map((refusal) => refusal.port))),
     ...(context.catalogue || protectors.length === 0 ? [] : [about(CHOOSE_MESSAGES.noCatalogue, {}, '', '')]),
   ];

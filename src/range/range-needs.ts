@@ -2,7 +2,7 @@ import { AC_SYSTEM_DATA } from '../electrical/ac-systems.js';
 import { NEC_2023_690_7_LIMITS } from '../rules/pv-limits.js';
 import type { RowFacts } from '../model/list.js';
 import type { Settings } from '../model/settings.js';
-import { isNec, type Basis } from '../model/editions.js';
+import { DEFAULT_CYCLE, isNec, type Basis } from '../model/editions.js';
 import { AC_SYSTEMS, type AcSystem, type Earthing, type SystemGrounding } from '../model/words.js';
 
 /** Where a protector of the range may have to stand; `service` and `ahead of the disconnect` are for AC alone. */
@@ -62,7 +62,7 @@ function acNeed(
 }
 
 function acNeeds(settings: Settings): RangeNeed[] {
-  const nec: Basis = isNec(settings.basis) ? settings.basis : 'nec-2023';
+  const nec: Basis = isNec(settings.basis) ? settings.basis : DEFAULT_CYCLE;
   return AC_SYSTEMS.flatMap((system) =>
     AC_SYSTEM_DATA[system].practice === 'nec'
       ? groundingsOf(system).map((grounding) =>

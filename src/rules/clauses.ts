@@ -57,3 +57,9 @@ export function clausesOf(basis: Basis): ReadonlyMap<ClauseSubject, ClauseSource
   }
   return found;
 }
+
+/** Subjects of the NEC whose clause isn't decided for a basis: neither a clause, nor that there is none. */
+export function undecidedClauses(basis: Basis): readonly ClauseSubject[] {
+  if (!isNec(basis)) return [];
+  return keysOf(NEC_CLAUSES).filter((subject) => !Object.hasOwn(NEC_CLAUSES[subject], basis));
+}

@@ -1,5 +1,5 @@
-import type { Source, SourcesByBasis } from '../model/fact.js';
 import { BASES, type Basis } from '../model/editions.js';
+import type { Source, SourcesByBasis } from '../model/fact.js';
 import { clause, type ClauseSubject } from './clauses.js';
 
 /** A source that is the trade's common practice and nothing else. */
@@ -7,33 +7,24 @@ export function practice(says: string): Source {
   return { commonPractice: true, says };
 }
 
-/** The bases of the NEC. */
-export const NEC: readonly Basis[] = ['nec-2017', 'nec-2020', 'nec-2023'];
+/** What a rule rests on: a subject of the tables of clauses, or common practice. */
+export type Cited = ClauseSubject | Source;
 
 /**
- * The sources of a rule by basis: for each basis, the clauses of the subjects that its edition knows, then the common practice.
- * @param parts which subjects or practices count under which bases
+ * The sources of a rule, said for every basis: the compiler asks for each one that is added.
+ * @param cited what it rests on, basis by basis; null: the rule doesn't belong to that basis
+ * @throws Error where the tables have no clause of that subject under that basis
  */
-export function sources(
-  ...parts: readonly {
-    readonly of: readonly Basis[];
-    readonly cite?: readonly ClauseSubject[];
-    readonly also?: Source;
-  }[]
-): SourcesByBasis {
-  const found: { -readonly [B in Basis]?: Source[] } = {};
-  for (const part of parts) {
-    for (const basis of part.of) {
-      const list = (found[basis] ??= []);
-      for (const subject of part.cite ?? []) {
-        const one = clause(subject, basis);
-        if (one) list.push(one);
-      }
-      if (part.also) list.push(part.also);
-    }
-  }
-  return found;
+export function sources(cited: { readonly [B in Basis]: readonly Cited[] | null }): SourcesByBasis {
+  // Of a cycle that isn't decided yet there is no entry: a job under it is a conflict.
+  const decided = BASES.filter((basis) => Object.hasOwn(cited, basis));
+  const entries = decided.map((basis) => [basis, cited[basis]?.map((one) => sourceOf(one, basis)) ?? null]);
+  return Object.fromEntries(entries) as SourcesByBasis;
 }
 
-/** Every basis. */
-export const ALL: readonly Basis[] = BASES;
+function sourceOf(cited: Cited, basis: Basis): Source {
+  if (typeof cited !== 'string') return cited;
+  const found = clause(cited, basis);
+  if (!found) throw new Error(`${basis} has no clause about ${cited}`);
+  return found;
+}

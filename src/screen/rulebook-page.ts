@@ -1,12 +1,12 @@
 import type { Source } from '../model/fact.js';
 import type { PrintedRule } from '../model/rule.js';
-import { BASES, type Basis } from '../model/editions.js';
+import { belongs, BASES, type Basis } from '../model/editions.js';
 import { list } from '../words/figures.js';
 import { textTable } from './text-table.js';
 
 /** The bases that know a rule. */
 function basesOf(rule: PrintedRule): readonly Basis[] {
-  return BASES.filter((basis) => rule.sources[basis] !== undefined);
+  return BASES.filter((basis) => belongs(rule.sources, basis));
 }
 
 /**

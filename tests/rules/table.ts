@@ -94,7 +94,7 @@ function lines(notes: readonly PlacedNote[], expected: readonly string[] = []): 
 /** Does a rule know the basis, and look at this kind of equipment and port? As plan/ asks it. */
 function looksAt(rule: AnyPlacementRule, { basis, kind, port }: PlacementFacts): boolean {
   const { strength, looksAt: at } = rule;
-  return strength[basis] !== undefined && at.kinds.includes(kind) && at.ports.includes(port);
+  return strength[basis] !== null && at.kinds.includes(kind) && at.ports.includes(port);
 }
 
 export interface PlacementCase {
@@ -128,7 +128,8 @@ export function placementTable(url: string, rule: AnyPlacementRule, cases: reado
     const then = placed ? decision.strength : decision.outcome;
     const open = decision.outcome === 'not-placed' && decision.open === true;
     // A rule that can place nothing fires where it waives, or where it has something to say.
-    const speaks = Object.values(rule.strength).every((s) => s.length === 0) && notes.length > 0;
+    const speaks =
+      Object.values(rule.strength).every((s) => s === null || s.length === 0) && notes.length > 0;
     return {
       name: one.name,
       basis: facts.basis,

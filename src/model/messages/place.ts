@@ -41,6 +41,7 @@ export const PLACE_MESSAGES = {
     'conflict',
     'designer',
   ),
+  cycleUndecided: message<{ basis: Basis; count: number }>('place/cycle-undecided', 'conflict', 'office'),
   undecided: message<{ tag: string; port: PortName; basis: Basis }>('place/undecided', 'conflict', 'office'),
   windWithoutAc: message<{ tag: string }>('place/wind-without-ac', 'confirm', 'designer'),
   riskUnknown: message<{ tag: string }>('place/risk-level-unknown', 'confirm', 'designer'),

@@ -1,7 +1,7 @@
 import type { RunFacts } from '../../model/rule.js';
 import type { Settings } from '../../model/settings.js';
 import type { PortGrounding, Site, SiteEquipment, SitePort, SiteRun } from '../../model/site.js';
-import { isNec } from '../../model/editions.js';
+import { since, isNec } from '../../model/editions.js';
 import type { Kind, PortClass } from '../../model/words.js';
 import type { PlacementFacts } from '../../rules/placement-facts.js';
 import { groundingOf } from '../../site/grounding.js';
@@ -78,9 +78,10 @@ export function placementFacts(
   const { site, settings, exposure } = job;
   const { equipment } = port;
   const { facts } = equipment;
-  // Exposure decides with iec only, what a building holds with nec-2023 only.
+  // Exposure decides with iec only, what a building holds from nec-2023 on.
   const isIec = site.basis.value === 'iec';
-  const unit = port.cls === 'feeder' && site.basis.value === 'nec-2023' ? unitOf(site, equipment) : undefined;
+  const unit =
+    port.cls === 'feeder' && since(site.basis.value, 'nec-2023') ? unitOf(site, equipment) : undefined;
   const limit = settings.thresholds.servicePlaceRun;
   const atService = port.cls === 'feeder' ? servicePlaceRun(port, limit) : undefined;
   const turbines =

@@ -1,3 +1,4 @@
+import { belongs } from '../../model/editions.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { PlacementDecision } from '../../model/rule.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
@@ -40,7 +41,7 @@ export function looksAt(
   facts: Pick<PlacementFacts, 'basis' | 'port' | 'kind'>,
 ): boolean {
   return (
-    rule.strength[facts.basis] !== undefined &&
+    belongs(rule.strength, facts.basis) &&
     rule.looksAt.ports.includes(facts.port) &&
     rule.looksAt.kinds.includes(facts.kind)
   );

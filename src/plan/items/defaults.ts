@@ -2,7 +2,7 @@ import { reason, type Reason } from '../../model/reason.js';
 import type { PlacedNote } from '../../model/message.js';
 import type { RowField } from '../../model/list.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
-import { isNec } from '../../model/editions.js';
+import { since, isNec } from '../../model/editions.js';
 import type { Kind } from '../../model/words.js';
 import { batteriesOn } from '../../site/battery-bus.js';
 import { ultimateSources } from '../../site/inputs.js';
@@ -199,7 +199,7 @@ function sayBonds(selected: readonly Selected[], nec: boolean, say: Say): void {
 
 /** What the building of a panel holds decides whether 215.18 and 225.42 ask. */
 function sayOccupancies(job: JobContext, say: Say): void {
-  if (job.site.basis.value !== 'nec-2023') return;
+  if (!since(job.site.basis.value, 'nec-2023')) return;
   const panels = job.site.equipments
     .filter((e) => e.kind === 'panel' && !standsAtService(job, e))
     .map((equipment) => ({ equipment, unit: unitOf(job.site, equipment) }));

@@ -1,6 +1,18 @@
 import { about, type PlacedNote } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
+import type { Basis } from '../../model/editions.js';
+import { undecidedUnder } from '../../rules/undecided-cycle.js';
 import type { Site, SitePort } from '../../model/site.js';
+
+/**
+ * A code cycle that rules or clauses aren't decided for: whatever the plan holds under it isn't to be relied on.
+ * @returns one note, or none where the cycle is whole
+ */
+export function undecidedCycle(basis: Basis): readonly PlacedNote[] {
+  const undecided = undecidedUnder(basis);
+  if (undecided.length === 0) return [];
+  return [about(PLACE_MESSAGES.cycleUndecided, { basis, count: undecided.length }, '', 'basis')];
+}
 
 /**
  * Ports with neither a protector nor a reason to have none. No list is to blame for that: a rule is missing, or a code cycle

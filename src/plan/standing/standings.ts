@@ -1,6 +1,6 @@
 import { reason, reasonKey, type Reason, type Said } from '../../model/reason.js';
 import type { PlannedStanding } from '../../model/plan.js';
-import { BASES, type Basis } from '../../model/editions.js';
+import { belongs, BASES, type Basis } from '../../model/editions.js';
 import { STANDINGS, type Kind, type Standing, type Strength } from '../../model/words.js';
 import { ALL_RULES, FIT_RULES, PLACEMENT_RULES, REACH_RULE, WIRING_RULES } from '../../rules/rulebook.js';
 import type { PrintedRule } from '../../model/rule.js';
@@ -29,7 +29,7 @@ export interface Standings {
 
 /** Rules of a basis, in the rulebook's order. */
 const RULES_OF: ReadonlyMap<Basis, readonly PrintedRule[]> = new Map(
-  BASES.map((basis) => [basis, ALL_RULES.filter((rule) => rule.sources[basis] !== undefined)]),
+  BASES.map((basis) => [basis, ALL_RULES.filter((rule) => belongs(rule.sources, basis))]),
 );
 /** Rules that cite a clause of a standard under a basis, not common practice alone. */
 const CITING: ReadonlyMap<Basis, readonly PrintedRule[]> = new Map(

@@ -1,7 +1,7 @@
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['circuit', 'grounded', 'floating', 'turbineDriven', 'sunAndWind'] as const;
 
@@ -11,11 +11,13 @@ const NIGHT = reason('light/night');
 const TURBINE = reason('light/turbine');
 const STILL = reason('light/turbine-still');
 
+const SOURCES: readonly Cited[] = [practice('Look in daylight: lit in the sun, dark at night.')];
+
 export const arrayPole = {
   id: 'indicate/array-pole',
   title: 'The light of the ungrounded pole of an array or a DC turbine',
   why: 'The sun, or the wind, gives this wire its voltage; at night, or in still air, it has none.',
-  sources: sources({ of: ALL, also: practice('Look in daylight: lit in the sun, dark at night.') }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.circuit !== 'array' || f.grounded || f.floating) return { outcome: 'outside', because: OUTSIDE };

@@ -1,18 +1,20 @@
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['circuit', 'grounded', 'floating'] as const;
 
 const OUTSIDE = reason('light-outside/battery-pole');
 const BATTERY = reason('light/battery');
 
+const SOURCES: readonly Cited[] = [practice('Lit always.')];
+
 export const batteryPole = {
   id: 'indicate/battery-pole',
   title: 'The light of the ungrounded pole of a battery',
   why: 'A battery never sleeps: this light is lit day and night.',
-  sources: sources({ of: ALL, also: practice('Lit always.') }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.circuit !== 'battery' || f.grounded || f.floating) return { outcome: 'outside', because: OUTSIDE };

@@ -1,7 +1,7 @@
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['circuit', 'grounded', 'floating', 'groundingUnknown'] as const;
 
@@ -11,14 +11,15 @@ const SUPPLY_OFF = reason('light/control-supply-off');
 const NOT_KNOWN = reason('light/grounding-not-known');
 const FLOATING = reason('light/floating', { neither: 'wire' });
 
+const SOURCES: readonly Cited[] = [
+  practice('Lit by its grounding while the supply is on, dark while it is off.'),
+];
+
 export const controlCircuit = {
   id: 'indicate/control-circuit',
   title: 'The light of a conductor of a control circuit',
   why: 'While the control supply is on, its ungrounded wire has a voltage to ground.',
-  sources: sources({
-    of: ALL,
-    also: practice('Lit by its grounding while the supply is on, dark while it is off.'),
-  }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.circuit !== 'control' || f.grounded) return { outcome: 'outside', because: OUTSIDE };

@@ -1,7 +1,7 @@
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['circuit', 'floating', 'groundingUnknown', 'turbineDriven', 'sunAndWind'] as const;
 
@@ -11,14 +11,15 @@ const FLOATING = reason('light/floating', { neither: 'pole' });
 const NIGHT = reason('light/night');
 const STILL = reason('light/turbine-still');
 
+const SOURCES: readonly Cited[] = [
+  practice('Recorded at commissioning; a change from the record is a reason to call.'),
+];
+
 export const floatingPair = {
   id: 'indicate/floating-pair',
   title: 'The lights of a floating DC pair',
   why: 'Neither wire is tied to ground, so what the lights show is written down on the first day and compared later.',
-  sources: sources({
-    of: ALL,
-    also: practice('Recorded at commissioning; a change from the record is a reason to call.'),
-  }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (!f.floating || (f.circuit !== 'array' && f.circuit !== 'battery')) {

@@ -1,7 +1,7 @@
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['grounded', 'circuit', 'conductor'] as const;
 
@@ -11,14 +11,18 @@ const PHASE = reason('light/grounded', { conductor: 'phase' });
 const POLE = reason('light/grounded', { conductor: 'pole' });
 const DEVICE_OPEN = reason('light/ground-fault-device-open');
 
+const PRACTICE = practice('Its indicator stays dark, which is normal.');
+const NEC_SOURCES: readonly Cited[] = ['array-ground-fault', PRACTICE];
+
 export const groundedConductor = {
   id: 'indicate/grounded-conductor',
   title: 'The light of a grounded conductor',
   why: 'A light needs a voltage to ground, and a grounded wire has none: its light stays dark, and that is normal.',
   sources: sources({
-    of: ALL,
-    cite: ['array-ground-fault'],
-    also: practice('Its indicator stays dark, which is normal.'),
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: [PRACTICE],
   }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {

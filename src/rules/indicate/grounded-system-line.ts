@@ -1,7 +1,7 @@
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, Indication, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
-import { NEC, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['circuit', 'grounded', 'floating', 'fedByUtility', 'fedBySource'] as const;
 
@@ -10,14 +10,18 @@ const UTILITY = reason('light/utility');
 const OWN_SOURCE = reason('light/own-source');
 const NOTHING_FEEDS = reason('light/nothing-feeds');
 
+const NEC_SOURCES: readonly Cited[] = [practice('Both indicators lit on a 120/240 V service.')];
+
 export const groundedSystemLine = {
   id: 'indicate/grounded-system-line',
   title: 'The light of an ungrounded conductor of a grounded AC system',
   why: 'While the supply is on, this wire has its full voltage to ground, so its light is lit.',
-  sources: sources(
-    { of: NEC, also: practice('Both indicators lit on a 120/240 V service.') },
-    { of: ['iec'], also: practice('The indicator of each line is lit while the supply is on.') },
-  ),
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: [practice('The indicator of each line is lit while the supply is on.')],
+  }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.circuit !== 'power' || f.grounded || f.floating) {

@@ -2,7 +2,7 @@ import { volts } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['indicator', 'indicatorMinVoltage', 'usualVoltage', 'grounded'] as const;
 
@@ -10,11 +10,13 @@ const OUTSIDE = reason('light-outside/part-limit');
 const NO_INDICATOR = reason('light/no-indicator');
 const FLAG = reason('light/flag');
 
+const SOURCES: readonly Cited[] = [practice('As the catalogue says.')];
+
 export const partLimit = {
   id: 'indicate/part-limit',
   title: 'What the part itself lets its indicator show',
   why: 'Some parts have a flag instead of a light, and some lights need more voltage than the wire has.',
-  sources: sources({ of: ALL, also: practice('As the catalogue says.') }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.indicator === 'none') {

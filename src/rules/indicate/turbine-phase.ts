@@ -2,7 +2,7 @@ import { volts } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['circuit', 'frequency', 'turbineOutputKnown', 'indicatorMinVoltage'] as const;
 
@@ -10,14 +10,15 @@ const OUTSIDE = reason('light-outside/turbine-phase');
 const NOT_STATED = reason('light/output-not-stated');
 const STILL = reason('light/turbine-still');
 
+const SOURCES: readonly Cited[] = [
+  practice('The indicators flicker at the turbine’s frequency: pole pairs x rpm / 60.'),
+];
+
 export const turbinePhase = {
   id: 'indicate/turbine-phase',
   title: 'The light of a phase of a turbine',
   why: 'A slow turbine makes its lights flicker, and that is normal.',
-  sources: sources({
-    of: ALL,
-    also: practice('The indicators flicker at the turbine’s frequency: pole pairs x rpm / 60.'),
-  }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.circuit !== 'turbine') return { outcome: 'outside', because: OUTSIDE };

@@ -1,7 +1,7 @@
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['circuit', 'grounded', 'floating'] as const;
 
@@ -9,14 +9,18 @@ const OUTSIDE = reason('light-outside/ungrounded-system-line');
 const UNGROUNDED = reason('light/ungrounded-system');
 const NOTHING_FEEDS = reason('light/nothing-feeds');
 
+const PRACTICE = practice('One dark and the others brighter: a ground fault may be on the line.');
+const NEC_SOURCES: readonly Cited[] = ['voltage-to-ground', PRACTICE];
+
 export const ungroundedSystemLine = {
   id: 'indicate/ungrounded-system-line',
   title: 'The light of a conductor of an AC system that isn’t solidly grounded',
   why: 'Nothing ties these wires to ground, so how bright their lights are isn’t fixed.',
   sources: sources({
-    of: ALL,
-    cite: ['voltage-to-ground'],
-    also: practice('One dark and the others brighter: a ground fault may be on the line.'),
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: [PRACTICE],
   }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {

@@ -1,7 +1,7 @@
 import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
-import { ALL, sources } from '../sources.js';
+import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['protect', 'mainPort'] as const;
 
@@ -14,14 +14,15 @@ const PLACED: PlacementDecision = {
 const ELSEWHERE: PlacementDecision = { outcome: 'not-placed', because: reason('asked/at-main-port') };
 const NOT_ASKED: PlacementDecision = { outcome: 'not-placed', because: reason('asked/not-asked') };
 
+const SOURCES: readonly Cited[] = [
+  { commonPractice: true, says: 'The equipment list itself asks or waives.' },
+];
+
 export const asked = {
   id: 'place/asked',
   title: 'Where the list asks for a protector, or waives one',
   why: 'Whoever made the list asked for this.',
-  sources: sources({
-    of: ALL,
-    also: { commonPractice: true, says: 'The equipment list itself asks or waives.' },
-  }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   quiet: true,
   waives: true,
   strength: {

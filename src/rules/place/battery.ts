@@ -2,21 +2,22 @@ import { metres } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['runs', 'runInDoubt', 'longRunLimit'] as const;
 
 const NO_CABLE: PlacementDecision = { outcome: 'not-placed', because: reason('battery/no-cable') };
 const IN_ROOM: PlacementDecision = { outcome: 'not-placed', because: reason('battery/stays-in-room') };
 
+const SOURCES: readonly Cited[] = [
+  practice('A battery beside its inverter needs none; one whose cable leaves the room does.'),
+];
+
 export const battery = {
   id: 'place/battery',
   title: 'At a battery bus whose cable leaves the room',
   why: 'A battery cable that leaves the room can pick up surges on its way.',
-  sources: sources({
-    of: ALL,
-    also: practice('A battery beside its inverter needs none; one whose cable leaves the room does.'),
-  }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],

@@ -5,7 +5,7 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = [
   'tag',
@@ -30,14 +30,15 @@ const LENGTH_UNKNOWN: PlacementDecision = {
 const NOTHING_ASKS: PlacementDecision = { outcome: 'not-placed', because: reason('control/nothing-asks') };
 const OUTDOORS = reason('control/outdoors');
 
+const SOURCES: readonly Cited[] = [
+  practice('One at the equipment, and one at the other end where the list names it.'),
+];
+
 export const control = {
   id: 'place/control',
   title: 'At a low-voltage control circuit out of doors, between buildings or on a long run',
   why: 'A thin control wire carries a surge as well as a thick one, and what hangs on it is more delicate.',
-  sources: sources({
-    of: ALL,
-    also: practice('One at the equipment, and one at the other end where the list names it.'),
-  }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],

@@ -5,7 +5,7 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = [
   'basis',
@@ -22,14 +22,19 @@ const SPARE: PlacementDecision = { outcome: 'not-placed', because: reason('dc-in
 const ASSUMED_FED = reason('dc-input/assumed-fed');
 const FED_BY_COMBINER = reason('dc-input/fed', { by: ['combiner'] });
 
+const PRACTICE = practice('One two-channel protector for each DC input, not for each housing.');
+const NEC_SOURCES: readonly Cited[] = [PRACTICE];
+
 export const dcInput = {
   id: 'place/dc-input',
   title: 'At each DC input that an exposed source feeds',
   why: 'The long wires of an array or a turbine gather surges and bring them to each input by itself.',
-  sources: sources(
-    { of: ['iec'], cite: ['pv-dc-protection'] },
-    { of: ALL, also: practice('One two-channel protector for each DC input, not for each housing.') },
-  ),
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['pv-dc-protection', PRACTICE],
+  }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],

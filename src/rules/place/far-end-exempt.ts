@@ -1,7 +1,7 @@
 import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['kind', 'worthProtecting'] as const;
 
@@ -12,17 +12,23 @@ const WORTH_PROTECTING: PlacementDecision = {
 const SERVICE: PlacementDecision = { outcome: 'not-placed', because: reason('exempt/service') };
 const WAIVED: PlacementDecision = { outcome: 'waived', because: reason('exempt/nothing-worth-protecting') };
 
+const SOURCES: readonly Cited[] = [
+  practice('Both ends of a long run, unless nothing at that end is worth protecting.'),
+];
+
 export const farEndExempt = {
   id: 'place/far-end-exempt',
   title: 'Nothing at a far end that holds nothing worth protecting',
   why: 'Where nothing would be harmed, a protector has nothing to do.',
-  sources: sources({
-    of: ALL,
-    also: practice('Both ends of a long run, unless nothing at that end is worth protecting.'),
-  }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   quiet: true,
   waives: true,
-  strength: { 'nec-2017': [], 'nec-2020': [], 'nec-2023': [], iec: [] },
+  strength: {
+    'nec-2017': [],
+    'nec-2020': [],
+    'nec-2023': [],
+    iec: [],
+  },
   looksAt: {
     kinds: [
       'service',

@@ -15,8 +15,18 @@ export const feeder = {
   id: 'place/feeder',
   title: 'At a panel of a dwelling that a feeder supplies',
   why: 'A panel at the end of a feeder is too far from the protector at the service to be helped by it.',
-  sources: sources({ of: ['nec-2023'], cite: ['feeder', 'outside-feeder'] }),
-  strength: { 'nec-2023': ['required'] },
+  sources: sources({
+    'nec-2017': null,
+    'nec-2020': null,
+    'nec-2023': ['feeder', 'outside-feeder'],
+    iec: null,
+  }),
+  strength: {
+    'nec-2017': null,
+    'nec-2020': null,
+    'nec-2023': ['required'],
+    iec: null,
+  },
   looksAt: { kinds: ['panel'], ports: ['feeder'] },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {

@@ -2,7 +2,7 @@ import { metres } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['outdoors', 'runs', 'runInDoubt', 'longRunLimit'] as const;
 
@@ -14,14 +14,15 @@ const LENGTH_UNKNOWN: PlacementDecision = {
   open: true,
 };
 
+const SOURCES: readonly Cited[] = [
+  practice('Its end by the length of its run; the other end is the inverter’s or the panel’s.'),
+];
+
 export const generator = {
   id: 'place/generator',
   title: 'At a generator far from what it feeds',
   why: 'A generator away from the house has a long cable of its own.',
-  sources: sources({
-    of: ALL,
-    also: practice('Its end by the length of its run; the other end is the inverter’s or the panel’s.'),
-  }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],

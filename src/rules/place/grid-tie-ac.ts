@@ -2,7 +2,7 @@ import { metres } from '../../model/quantity.js';
 import { reason, type Reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
-import { NEC, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'kind', 'unused', 'nearest', 'longRunLimit'] as const;
 
@@ -10,19 +10,22 @@ const MODULE_BRANCH = placed(reason('grid-tie/module-branch'));
 const TARGET_UNKNOWN = placed(reason('grid-tie/target-unknown'));
 const UNUSED: PlacementDecision = { outcome: 'not-placed', because: reason('port/unused') };
 
+const NEC_SOURCES: readonly Cited[] = [
+  practice(
+    'One at the output, unless a protected panel, service or inverter is within reach in the same building.',
+  ),
+];
+
 export const gridTieAc = {
   id: 'place/grid-tie-ac',
   title: 'At the AC output of a grid-tie inverter',
   why: 'The output is joined to the power company’s wires, unless a protector close by already guards it.',
-  sources: sources(
-    {
-      of: NEC,
-      also: practice(
-        'One at the output, unless a protected panel, service or inverter is within reach in the same building.',
-      ),
-    },
-    { of: ['iec'], cite: ['pv-ac-protection', 'ten-metre-distance'] },
-  ),
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['pv-ac-protection', 'ten-metre-distance'],
+  }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],

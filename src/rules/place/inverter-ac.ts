@@ -1,23 +1,24 @@
 import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['port', 'unused'] as const;
 
 const UNUSED: PlacementDecision = { outcome: 'not-placed', because: reason('port/unused') };
 const NOTHING_NAMED: PlacementDecision = { outcome: 'not-placed', because: reason('port/nothing-named') };
 
+const SOURCES: readonly Cited[] = [
+  practice(
+    'Every ungrounded conductor of AC in and AC out; one two-channel protector can serve both ports of a single-phase inverter.',
+  ),
+];
+
 export const inverterAc = {
   id: 'place/inverter-ac',
   title: 'At the AC ports of an inverter-charger',
   why: 'An inverter stands between two sets of wires, and a surge may come along either.',
-  sources: sources({
-    of: ALL,
-    also: practice(
-      'Every ungrounded conductor of AC in and AC out; one two-channel protector can serve both ports of a single-phase inverter.',
-    ),
-  }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],

@@ -6,7 +6,7 @@ import type { Strength } from '../../model/words.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
-import { NEC, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = [
   'basis',
@@ -32,17 +32,20 @@ const LENGTH_UNKNOWN: PlacementDecision = {
 const NO_RUN: PlacementDecision = { outcome: 'not-placed', because: reason('long-run/no-run') };
 const INDOORS: PlacementDecision = { outcome: 'not-placed', because: reason('long-run/indoors') };
 
+const NEC_SOURCES: readonly Cited[] = [
+  practice('More than 100 ft of wire: both ends, unless nothing at that end is worth protecting.'),
+];
+
 export const longRun = {
   id: 'place/long-run',
   title: 'At both ends of a long run outdoors or between buildings',
   why: 'A long cable out of doors picks up surges, and a protector at one end doesn’t help the other.',
-  sources: sources(
-    {
-      of: NEC,
-      also: practice('More than 100 ft of wire: both ends, unless nothing at that end is worth protecting.'),
-    },
-    { of: ['iec'], cite: ['ten-metre-distance', 'pv-dc-both-ends'] },
-  ),
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['ten-metre-distance', 'pv-dc-both-ends'],
+  }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],

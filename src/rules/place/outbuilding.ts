@@ -5,20 +5,24 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
-import { NEC, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'tag', 'runs', 'runInDoubt', 'longRunLimit'] as const;
 
 const NO_FEEDER: PlacementDecision = { outcome: 'not-placed', because: reason('outbuilding/no-feeder') };
 
+const NEC_SOURCES: readonly Cited[] = [practice('By the length of the feeder: more than 100 ft, both ends.')];
+
 export const outbuilding = {
   id: 'place/outbuilding',
   title: 'Where a feeder enters another building',
   why: 'The cable between two buildings is outside the reach of the protector in the first.',
-  sources: sources(
-    { of: NEC, also: practice('By the length of the feeder: more than 100 ft, both ends.') },
-    { of: ['iec'], cite: ['ten-metre-distance'] },
-  ),
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['ten-metre-distance'],
+  }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],

@@ -1,3 +1,4 @@
+import { isNec, since } from '../../model/editions.js';
 import { IEC_60364_4_44_2015_RISK_LIMIT as RISK_LIMIT } from '../../electrical/exposure.js';
 import { bare } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
@@ -5,7 +6,7 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
-import { NEC, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 import { riskAsksForProtection } from '../supply-risk.js';
 
 const FACTS = ['basis', 'tag', 'occupancy', 'riskLevel'] as const;
@@ -22,20 +23,21 @@ const NO_SINGLE_DWELLING: PlacementDecision = {
 };
 const RISK_UNKNOWN = reason('service/risk-unknown');
 
+const PRACTICE = practice(
+  'As near to the incoming feed as possible: top of the panel, or at the meter with the utility’s consent.',
+);
+const SOURCES_1: readonly Cited[] = ['dwelling-service', 'type-2-places', PRACTICE];
+
 export const service = {
   id: 'place/service',
   title: 'At the utility service',
   why: 'Most surges from outside come in where the power company’s wires come in.',
-  sources: sources(
-    { of: ['nec-2020', 'nec-2023'], cite: ['dwelling-service', 'type-2-places'] },
-    {
-      of: NEC,
-      also: practice(
-        'As near to the incoming feed as possible: top of the panel, or at the meter with the utility’s consent.',
-      ),
-    },
-    { of: ['iec'], cite: ['transient-overvoltage-risk', 'calculated-risk-level', 'origin-of-installation'] },
-  ),
+  sources: sources({
+    'nec-2017': [PRACTICE],
+    'nec-2020': SOURCES_1,
+    'nec-2023': SOURCES_1,
+    iec: ['transient-overvoltage-risk', 'calculated-risk-level', 'origin-of-installation'],
+  }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['required', 'recommended'],
@@ -45,22 +47,16 @@ export const service = {
   looksAt: { kinds: ['service'], ports: ['service'] },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-    const unit = f.occupancy === 'dwelling' || (f.occupancy === 'sleeping' && f.basis === 'nec-2023');
-    switch (f.basis) {
-      case 'nec-2017':
-        return HERE;
-      case 'nec-2020':
-      case 'nec-2023':
-        return unit
-          ? {
-              outcome: 'placed',
-              strength: 'required',
-              because: reason('service/of-unit', { unit: f.occupancy }),
-            }
-          : HERE;
-      case 'iec':
-        return underIec(f);
-    }
+    if (!isNec(f.basis)) return underIec(f);
+    const unit =
+      (f.occupancy === 'dwelling' && since(f.basis, 'nec-2020')) ||
+      (f.occupancy === 'sleeping' && since(f.basis, 'nec-2023'));
+    if (!unit) return HERE;
+    return {
+      outcome: 'placed',
+      strength: 'required',
+      because: reason('service/of-unit', { unit: f.occupancy }),
+    };
   },
 } satisfies AnyPlacementRule;
 

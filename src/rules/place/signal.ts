@@ -3,18 +3,25 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
-import { ALL, sources } from '../sources.js';
+import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['tag'] as const;
 
 const OUTSIDE_PLAN = reason('signal/outside-plan');
 
+const SOURCES: readonly Cited[] = ['signal-lines'];
+
 export const signal = {
   id: 'place/signal',
   title: 'Data, telephone and antenna lines are outside this plan',
   why: 'A data or telephone line needs a protector of another kind.',
-  sources: sources({ of: ALL, cite: ['signal-lines'] }),
-  strength: { 'nec-2017': [], 'nec-2020': [], 'nec-2023': [], iec: [] },
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  strength: {
+    'nec-2017': [],
+    'nec-2020': [],
+    'nec-2023': [],
+    iec: [],
+  },
   looksAt: { kinds: ['signal-line'], ports: ['terminals'] },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {

@@ -3,7 +3,7 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
-import { NEC, sources } from '../sources.js';
+import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['tag', 'hasWind', 'windCarrier', 'windWithoutAc'] as const;
 
@@ -15,12 +15,19 @@ const HERE: PlacementDecision = {
 const NO_TURBINE: PlacementDecision = { outcome: 'not-placed', because: reason('wind-premises/no-turbine') };
 const ELSEWHERE: PlacementDecision = { outcome: 'not-placed', because: reason('wind-premises/elsewhere') };
 
+const NEC_SOURCES: readonly Cited[] = ['wind'];
+
 export const windPremises = {
   id: 'place/wind-premises',
   title: 'Between a wind electric system and the loads',
   why: 'The electrical code asks for one protector between the wind turbine’s system and everything that it feeds.',
-  sources: sources({ of: NEC, cite: ['wind'] }),
-  strength: { 'nec-2017': ['required'], 'nec-2020': ['required'], 'nec-2023': ['required'] },
+  sources: sources({ 'nec-2017': NEC_SOURCES, 'nec-2020': NEC_SOURCES, 'nec-2023': NEC_SOURCES, iec: null }),
+  strength: {
+    'nec-2017': ['required'],
+    'nec-2020': ['required'],
+    'nec-2023': ['required'],
+    iec: null,
+  },
   looksAt: {
     kinds: ['service', 'panel', 'inverter-charger', 'grid-tie-inverter', 'wind-turbine'],
     ports: ['service', 'feeder', 'ac-out', 'output'],

@@ -1,7 +1,7 @@
 import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['kind', 'runs', 'sourceKinds'] as const;
 
@@ -13,14 +13,15 @@ const TOWER_BASE: PlacementDecision = {
 const AT_COMBINER: PlacementDecision = { outcome: 'not-placed', because: reason('wind/enters-at-combiner') };
 const NO_RUN: PlacementDecision = { outcome: 'not-placed', because: reason('wind/no-run') };
 
+const SOURCES: readonly Cited[] = [
+  practice('One at the tower’s base and one where the run enters the building.'),
+];
+
 export const wind = {
   id: 'place/wind',
   title: 'At the base of a wind turbine’s tower and where its run enters',
   why: 'A tower is the tallest thing around, and its wires run from it to the house.',
-  sources: sources({
-    of: ALL,
-    also: practice('One at the tower’s base and one where the run enters the building.'),
-  }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],

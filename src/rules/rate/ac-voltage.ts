@@ -5,7 +5,7 @@ import type { Given, RatingDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../model/messages/rate.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
-import { ALL, NEC, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = [
   'basis',
@@ -25,14 +25,24 @@ const NO_SYSTEM_HERE = reason('ac-voltage/no-system-here');
 const NOT_STATED = reason('ac-voltage/system-not-stated');
 const NEEDED = reason('needed/conductor-voltage');
 
+const NEC_SOURCES: readonly Cited[] = [
+  'uses-not-permitted',
+  'voltage-to-ground',
+  'high-leg-position',
+  'voltage-ranges',
+  practice('At least 115 % of the nominal voltage to ground.'),
+];
+
 export const acVoltage = {
   id: 'rate/ac-voltage',
   title: 'Highest continuous voltage of an AC system to ground',
   why: 'A protector must bear, day and night, the highest voltage that the wires really have.',
-  sources: sources(
-    { of: ALL, cite: ['uses-not-permitted', 'voltage-to-ground', 'high-leg-position', 'continuous-voltage'] },
-    { of: NEC, cite: ['voltage-ranges'], also: practice('At least 115 % of the nominal voltage to ground.') },
-  ),
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['continuous-voltage'],
+  }),
   answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {

@@ -4,7 +4,7 @@ import type { Given, RatingDecision } from '../../model/rule.js';
 import { reason } from '../../model/reason.js';
 import { subject, type Step } from '../../model/step.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
-import { ALL, sources } from '../sources.js';
+import { sources, type Cited } from '../sources.js';
 
 const FACTS = [
   'basis',
@@ -25,11 +25,18 @@ const PARALLEL = reason('source/parallel-sources');
 const ONE_OF_THEM = reason('source/feeding-source-not-stated');
 const STATED = subject('array-current/stated');
 
+const NEC_SOURCES: readonly Cited[] = ['array-current', 'short-circuit-current-rating'];
+
 export const arrayCurrent = {
   id: 'rate/array-current',
   title: 'Short-circuit current of an array',
   why: 'In daylight an array drives current through a failed protector until someone stops it.',
-  sources: sources({ of: ALL, cite: ['array-current', 'short-circuit-current-rating', 'pv-dc-protection'] }),
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['array-current', 'pv-dc-protection'],
+  }),
   answers: 'rate/short-circuit',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {

@@ -15,7 +15,7 @@ import { subject, type Working } from '../../model/step.js';
 import { about } from '../../model/message.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../model/messages/rate.js';
 import type { AnyRatingRule, ArrayFacts, ConverterFacts, RatingFacts } from '../rating-facts.js';
-import { ALL, sources } from '../sources.js';
+import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'occupancy', 'arrays', 'converters', 'lowestTemp', 'lowestTempUnreadable'] as const;
 type Facts = Given<RatingFacts, typeof FACTS>;
@@ -27,19 +27,23 @@ const NOT_BOUNDED = reason('needed/array-not-bounded');
 const BELOW_TABLE = reason('needed/coefficient-below-table', { coldest: celsius(NEC_2023_COLDEST) });
 const COUNTED_BY_CELL = reason('needed/cells-of-coefficient');
 
+const NEC_SOURCES: readonly Cited[] = [
+  'cold-voltage',
+  'cold-voltage-table',
+  'maximum-pv-voltage',
+  'maker-instructions',
+  'array-ground-fault',
+];
+
 export const arrayVoltage = {
   id: 'rate/array-voltage',
   title: 'Highest voltage of an array to ground',
   why: 'Solar modules give their highest voltage on the coldest morning, before anything draws current.',
   sources: sources({
-    of: ALL,
-    cite: [
-      'cold-voltage',
-      'cold-voltage-table',
-      'maximum-pv-voltage',
-      'maker-instructions',
-      'array-ground-fault',
-    ],
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['cold-voltage'],
   }),
   answers: 'rate/mcov',
   facts: FACTS,

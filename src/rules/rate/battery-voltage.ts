@@ -8,7 +8,7 @@ import { subject, type Working } from '../../model/step.js';
 import { about } from '../../model/message.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../model/messages/rate.js';
 import type { AnyRatingRule, BatteryFacts, RatingFacts } from '../rating-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['port', 'tag', 'batteries', 'lowestTemp'] as const;
 type Facts = Given<RatingFacts, typeof FACTS>;
@@ -17,14 +17,18 @@ const NO_BUS = reason('battery-voltage/no-bus');
 const NO_BATTERY = reason('battery-voltage/no-battery');
 const NEEDED = reason('needed/battery-voltage');
 
+const PRACTICE = practice('Highest charge voltage of the chemistry; figures from memory.');
+const NEC_SOURCES: readonly Cited[] = ['maker-instructions', PRACTICE];
+
 export const batteryVoltage = {
   id: 'rate/battery-voltage',
   title: 'Highest charge voltage of a battery bus',
   why: 'A battery that is being charged stands well above the voltage on its label.',
   sources: sources({
-    of: ALL,
-    cite: ['maker-instructions'],
-    also: practice('Highest charge voltage of the chemistry; figures from memory.'),
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: [PRACTICE],
   }),
   answers: 'rate/mcov',
   facts: FACTS,

@@ -1,20 +1,24 @@
 import { reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['conductors', 'spareRoom', 'oneHousing', 'part'] as const;
+
+const PRACTICE = practice(
+  'Three phases on two-channel protectors take a pair, one phase doubled; DC never doubles.',
+);
+const NEC_SOURCES: readonly Cited[] = ['each-ungrounded-conductor', PRACTICE];
 
 export const channels = {
   id: 'rate/channels',
   title: 'No channel of a part stays unwired',
   why: 'A channel that hangs on nothing shows a dark light that means nothing.',
   sources: sources({
-    of: ALL,
-    cite: ['each-ungrounded-conductor'],
-    also: practice(
-      'Three phases on two-channel protectors take a pair, one phase doubled; DC never doubles.',
-    ),
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: [PRACTICE],
   }),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {

@@ -2,18 +2,22 @@ import { volts } from '../../model/quantity.js';
 import { reason, type Said } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import type { DoubtFacts, AnyFitRule, FitFacts } from '../fit-facts.js';
-import { ALL, NEC, sources } from '../sources.js';
+import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['withstand', 'withstandAssumed', 'leadVoltage', 'part', 'thresholds'] as const;
+
+const NEC_SOURCES: readonly Cited[] = ['protection-rating', 'impulse-withstand'];
 
 export const clamping = {
   id: 'rate/clamping',
   title: 'Protection level and leads against the withstand of the equipment',
   why: 'What the protector and its leads let through must stay below what the equipment bears.',
-  sources: sources(
-    { of: NEC, cite: ['protection-rating'] },
-    { of: ALL, cite: ['impulse-withstand', 'protection-level'] },
-  ),
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['impulse-withstand', 'protection-level'],
+  }),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const { up } = f.part;

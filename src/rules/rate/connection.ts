@@ -1,22 +1,25 @@
 import { reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
-import { NEC, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'earthing', 'current', 'circuit', 'part'] as const;
+
+const NEC_SOURCES: readonly Cited[] = [practice('Each channel from its conductor to ground.')];
 
 export const connection = {
   id: 'rate/connection',
   title: 'Connection of a part to ground, or 3+1',
   why: 'Where the ground is a rod of one’s own, lines go to the neutral and only the neutral goes to ground.',
-  sources: sources(
-    { of: NEC, also: practice('Each channel from its conductor to ground.') },
-    {
-      of: ['iec'],
-      cite: ['origin-of-installation'],
-      also: practice('Conductor to ground, but in a TT system line to neutral and neutral to ground.'),
-    },
-  ),
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: [
+      'origin-of-installation',
+      practice('Conductor to ground, but in a TT system line to neutral and neutral to ground.'),
+    ],
+  }),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const tt = f.basis === 'iec' && f.earthing === 'TT' && f.current === 'ac' && f.circuit === 'power';

@@ -5,7 +5,7 @@ import { about } from '../../model/message.js';
 import { FACT_MESSAGES } from '../../model/messages/rate.js';
 import { reason } from '../../model/reason.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = [
   'port',
@@ -21,16 +21,17 @@ const NO_CIRCUIT = reason('control-voltage/no-circuit');
 const NOT_STATED = reason('control-voltage/not-stated');
 const NEEDED = reason('needed/control-part');
 
+const SOURCES: readonly Cited[] = [
+  practice(
+    'DC: 115 % of the nominal, or the charge voltage of a lead-acid battery of that nominal unless the supply is regulated; AC: 125 % of the nominal.',
+  ),
+];
+
 export const controlVoltage = {
   id: 'rate/control-voltage',
   title: 'Highest voltage of a control circuit',
   why: 'A control circuit that hangs on a battery follows that battery while it is charged.',
-  sources: sources({
-    of: ALL,
-    also: practice(
-      'DC: 115 % of the nominal, or the charge voltage of a lead-acid battery of that nominal unless the supply is regulated; AC: 125 % of the nominal.',
-    ),
-  }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {

@@ -2,18 +2,22 @@ import { kiloamperes } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
-import { NEC, sources } from '../sources.js';
+import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['nominalCurrent', 'part'] as const;
+
+const NEC_SOURCES: readonly Cited[] = ['nominal-discharge-current'];
 
 export const discharge = {
   id: 'rate/discharge',
   title: 'Nominal discharge current of a part',
   why: 'A protector must bear the surges of its place many times over.',
-  sources: sources(
-    { of: NEC, cite: ['nominal-discharge-current'] },
-    { of: ['iec'], cite: ['discharge-currents'] },
-  ),
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['discharge-currents'],
+  }),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const has = f.part.nominalCurrent;

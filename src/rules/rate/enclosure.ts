@@ -1,7 +1,7 @@
 import { reason, type Reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import type { AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
-import { NEC, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['outdoors', 'part'] as const;
 
@@ -9,22 +9,24 @@ const FACTS = ['outdoors', 'part'] as const;
 export const NEC_2023_TABLE_110_28_OUTDOORS = ['3R', '3RX', '3S', '3SX', '4', '4X', '6', '6P'] as const;
 const OUTDOORS: ReadonlySet<string> = new Set(NEC_2023_TABLE_110_28_OUTDOORS);
 
+const NEC_SOURCES: readonly Cited[] = [
+  practice('Outdoors a NEMA type made for it; 4X preferred, since its lights are read there.'),
+];
+
 export const enclosure = {
   id: 'rate/enclosure',
   title: 'Enclosure of a part out of doors',
   why: 'Rain, sun and dust ruin a housing that was made for a dry room.',
-  sources: sources(
-    {
-      of: NEC,
-      also: practice('Outdoors a NEMA type made for it; 4X preferred, since its lights are read there.'),
-    },
-    {
-      of: ['iec'],
-      also: practice(
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: [
+      practice(
         'Outdoors an enclosure made for it: a NEMA type, 4X preferred, or an IP code, which a person confirms.',
       ),
-    },
-  ),
+    ],
+  }),
   facts: FACTS,
   outside(f: Pick<FitPlace, 'outdoors'>): Reason | undefined {
     return f.outdoors ? undefined : reason('enclosure/indoors');

@@ -4,7 +4,7 @@ import { amperes } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import { subject, type Working } from '../../model/step.js';
 import type { AnyRatingRule, FaultCurrentFacts, RatingFacts } from '../rating-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['port', 'current', 'faultCurrent'] as const;
 
@@ -12,14 +12,20 @@ const NO_PORT = reason('fault-current/no-port');
 const NOT_STATED = reason('fault-current/not-stated');
 const PARALLEL = reason('source/parallel-sources');
 
+const PRACTICE = practice(
+  'A port without its own figure takes that of the port upstream as the upper bound.',
+);
+const NEC_SOURCES: readonly Cited[] = ['short-circuit-current-rating', PRACTICE];
+
 export const faultCurrent = {
   id: 'rate/fault-current',
   title: 'Fault current at an AC port or a battery bus',
   why: 'If a protector fails, it must not burst from the current that the supply can drive through it.',
   sources: sources({
-    of: ALL,
-    cite: ['short-circuit-current-rating', 'discharge-currents'],
-    also: practice('A port without its own figure takes that of the port upstream as the upper bound.'),
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['discharge-currents', PRACTICE],
   }),
   answers: 'rate/short-circuit',
   facts: FACTS,

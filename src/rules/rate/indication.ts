@@ -1,3 +1,4 @@
+import { since } from '../../model/editions.js';
 import { reason, type Reason, type Said } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import type { DoubtFacts, AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
@@ -9,10 +10,10 @@ export const indication = {
   id: 'rate/indication',
   title: 'A part shows whether it still works',
   why: 'Without a light or a flag nobody sees that a protector is used up.',
-  sources: sources({ of: ['nec-2023'], cite: ['working-indication'] }),
+  sources: sources({ 'nec-2017': null, 'nec-2020': null, 'nec-2023': ['working-indication'], iec: null }),
   facts: FACTS,
   outside(f: Pick<FitPlace, 'basis'>): Reason | undefined {
-    return f.basis === 'nec-2023' ? undefined : reason('indication/not-asked');
+    return since(f.basis, 'nec-2023') ? undefined : reason('indication/not-asked');
   },
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     return f.part.indicator === 'none'

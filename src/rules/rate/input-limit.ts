@@ -6,7 +6,7 @@ import { FACT_MESSAGES } from '../../model/messages/rate.js';
 import { reason, type Reason } from '../../model/reason.js';
 import { subject } from '../../model/step.js';
 import type { AnyRatingRule, ConverterFacts, RatingFacts } from '../rating-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['inputUse', 'arrays', 'turbines', 'converters', 'port'] as const;
 
@@ -16,14 +16,18 @@ const SOURCE_LISTED = reason('input-limit/source-listed');
 const NOT_KNOWN = reason('input-limit/not-known');
 const NEEDED = reason('needed/input-bound');
 
+const PRACTICE = practice('A source may not give more than its converter bears, so that figure bounds it.');
+const NEC_SOURCES: readonly Cited[] = ['maker-instructions', PRACTICE];
+
 export const inputLimit = {
   id: 'rate/input-limit',
   title: 'Highest voltage that a converter’s input bears',
   why: 'Where the list doesn’t say what feeds an input, the most that the input bears is the safe figure.',
   sources: sources({
-    of: ALL,
-    cite: ['maker-instructions'],
-    also: practice('A source may not give more than its converter bears, so that figure bounds it.'),
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: [PRACTICE],
   }),
   answers: 'rate/mcov',
   facts: FACTS,

@@ -6,7 +6,7 @@ import type { Working } from '../../model/step.js';
 import { about } from '../../model/message.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../model/messages/rate.js';
 import type { AnyRatingRule, ConverterFacts, RatingFacts } from '../rating-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'tag', 'arrays', 'inputUse', 'port', 'converters', 'inverterDcLink'] as const;
 
@@ -16,16 +16,17 @@ const NO_INVERTER = reason('inverter-link/no-inverter');
 const NOT_STATED = reason('inverter-link/system-not-stated');
 const NEEDED = reason('needed/inverter-system');
 
+const SOURCES: readonly Cited[] = [
+  practice(
+    'Derived: the poles of an array follow the peak of the AC side of an inverter without isolation; ask the maker.',
+  ),
+];
+
 export const inverterLink = {
   id: 'rate/inverter-link',
   title: 'An array lifted by the DC link of its inverter',
   why: 'An inverter without isolation can lift the wires of the array above what the modules give by themselves.',
-  sources: sources({
-    of: ALL,
-    also: practice(
-      'Derived: the poles of an array follow the peak of the AC side of an inverter without isolation; ask the maker.',
-    ),
-  }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {

@@ -11,7 +11,12 @@ export const lightning = {
   id: 'rate/lightning',
   title: 'A part on a site with a lightning protection system',
   why: 'A lightning rod brings part of the strike itself to the wires, and that is more than a common surge.',
-  sources: sources({ of: ['iec'], cite: ['origin-of-installation', 'discharge-currents'] }),
+  sources: sources({
+    'nec-2017': null,
+    'nec-2020': null,
+    'nec-2023': null,
+    iec: ['origin-of-installation', 'discharge-currents'],
+  }),
   facts: FACTS,
   outside(f: Omit<FitPlace, 'outdoors'>): Reason | undefined {
     if (isNec(f.basis)) return reason('lightning/nec');

@@ -2,7 +2,7 @@ import { reason, type Said } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/editions.js';
 import type { DoubtFacts, AnyFitRule, FitFacts } from '../fit-facts.js';
-import { NEC, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'circuit', 'listedFor', 'part'] as const;
 
@@ -10,19 +10,22 @@ const FACTS = ['basis', 'circuit', 'listedFor', 'part'] as const;
 const IEC_STANDARD = /\b(?:IEC|EN)\b/i;
 const UL_STANDARD = /\bUL\b|\b1449\b/i;
 
+const NEC_SOURCES: readonly Cited[] = ['listing', 'uses-not-permitted'];
+
 export const listing = {
   id: 'rate/listing',
   title: 'Listing of a part, also for systems that aren’t solidly grounded',
   why: 'An independent laboratory must have tested the protector for the kind of system it hangs on.',
-  sources: sources(
-    { of: NEC, cite: ['listing', 'uses-not-permitted'] },
-    {
-      of: ['iec'],
-      also: practice(
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: [
+      practice(
         'No listing is asked for; where the list states another grounding than solid, or a delta, the part names that system.',
       ),
-    },
-  ),
+    ],
+  }),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     if (isNec(f.basis) && f.part.listing.trim() === '')

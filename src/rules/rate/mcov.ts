@@ -2,15 +2,22 @@ import { volts } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import type { AnyFitRule, FitFacts } from '../fit-facts.js';
-import { ALL, sources } from '../sources.js';
+import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['current', 'mcov', 'part'] as const;
+
+const NEC_SOURCES: readonly Cited[] = ['uses-not-permitted'];
 
 export const mcov = {
   id: 'rate/mcov',
   title: 'Maximum continuous operating voltage of a channel',
   why: 'A protector that is too low for the wires’ own voltage wears out or burns.',
-  sources: sources({ of: ALL, cite: ['uses-not-permitted', 'continuous-voltage', 'pv-dc-protection'] }),
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['continuous-voltage', 'pv-dc-protection'],
+  }),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const has = f.current === 'ac' ? f.part.mcovAc : f.part.mcovDc;

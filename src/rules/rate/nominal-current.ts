@@ -3,9 +3,9 @@ import type { Sureness } from '../../model/fact.js';
 import { reason, type Reason } from '../../model/reason.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { subject, type StepSubject } from '../../model/step.js';
-import { isNec } from '../../model/editions.js';
+import { since, isNec } from '../../model/editions.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
-import { NEC, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'occupancy', 'port', 'feederPlace', 'lightning', 'thresholds'] as const;
 
@@ -18,20 +18,31 @@ const BY_LIGHTNING = reason('source/nominal-current-lightning');
 const BY_SERVICE = reason('source/nominal-current-service');
 const BY_FEEDER = reason('source/nominal-current-feeder');
 
+const PRACTICE_1 = practice('3 kA elsewhere; 10 kA at the service of another building than 230.67 names.');
+const SOURCES_1: readonly Cited[] = [
+  practice('10 kA at a service.'),
+  'nominal-discharge-current',
+  'lightning-protection',
+  PRACTICE_1,
+];
+
 export const nominalCurrent = {
   id: 'rate/nominal-current',
   title: 'Nominal discharge current that a place asks for',
   why: 'Where the strongest surges come in, a protector must bear more of them.',
-  sources: sources(
-    { of: ['nec-2023'], cite: ['dwelling-service', 'feeder', 'outside-feeder'] },
-    { of: ['nec-2017', 'nec-2020'], also: practice('10 kA at a service.') },
-    {
-      of: NEC,
-      cite: ['nominal-discharge-current', 'lightning-protection'],
-      also: practice('3 kA elsewhere; 10 kA at the service of another building than 230.67 names.'),
-    },
-    { of: ['iec'], cite: ['discharge-currents'] },
-  ),
+  sources: sources({
+    'nec-2017': SOURCES_1,
+    'nec-2020': SOURCES_1,
+    'nec-2023': [
+      'dwelling-service',
+      'feeder',
+      'outside-feeder',
+      'nominal-discharge-current',
+      'lightning-protection',
+      PRACTICE_1,
+    ],
+    iec: ['discharge-currents'],
+  }),
   answers: 'rate/discharge',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
@@ -41,11 +52,11 @@ export const nominalCurrent = {
       return asks(t.lightningNominalCurrentNec, PROTECTED_SERVICE, 'memory', BY_LIGHTNING);
     if (f.port === 'service') {
       // 230.67 knows dwelling and sleeping units only; elsewhere its figure is the trade's.
-      return f.basis === 'nec-2023' && f.occupancy !== 'other'
+      return since(f.basis, 'nec-2023') && f.occupancy !== 'other'
         ? asks(t.serviceNominalCurrent, SERVICE, 'published', BY_SERVICE)
         : asks(t.serviceNominalCurrent, SERVICE, 'common practice', COMMON_PRACTICE);
     }
-    if (f.feederPlace && f.basis === 'nec-2023')
+    if (f.feederPlace && since(f.basis, 'nec-2023'))
       return asks(t.serviceNominalCurrent, FED_PANEL, 'published', BY_FEEDER);
     return asks(t.otherNominalCurrentNec, LEAST, 'common practice', COMMON_PRACTICE);
   },

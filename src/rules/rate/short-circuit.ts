@@ -3,17 +3,21 @@ import { reason, type Reason, type Said } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/editions.js';
 import type { DoubtFacts, AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
-import { ALL, sources } from '../sources.js';
+import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'current', 'circuit', 'sccr', 'part'] as const;
+
+const NEC_SOURCES: readonly Cited[] = ['short-circuit-current-rating', 'array-current'];
 
 export const shortCircuit = {
   id: 'rate/short-circuit',
   title: 'Short-circuit current rating of a part',
   why: 'If a protector fails, it must not burst from the current that the supply can drive through it.',
   sources: sources({
-    of: ALL,
-    cite: ['short-circuit-current-rating', 'array-current', 'discharge-currents'],
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['array-current', 'discharge-currents'],
   }),
   facts: FACTS,
   outside(f: Pick<FitPlace, 'circuit'>): Reason | undefined {

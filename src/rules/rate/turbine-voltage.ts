@@ -9,7 +9,7 @@ import { subject, type Working } from '../../model/step.js';
 import { about } from '../../model/message.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../model/messages/rate.js';
 import type { AnyRatingRule, RatingFacts, TurbineFacts } from '../rating-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'turbines', 'converters'] as const;
 type Facts = Given<RatingFacts, typeof FACTS>;
@@ -19,16 +19,20 @@ const NOT_KNOWN = reason('turbine-voltage/not-known');
 const CURRENT_NEEDED = reason('needed/turbine-current');
 const VOLTAGE_NEEDED = reason('needed/turbine-voltage');
 
+const PRACTICE = practice(
+  'The open-circuit voltage at the highest unloaded speed, line to line, since the phases float.',
+);
+const NEC_SOURCES: readonly Cited[] = ['voltage-to-ground', 'maker-instructions', PRACTICE];
+
 export const turbineVoltage = {
   id: 'rate/turbine-voltage',
   title: 'Highest voltage of a wind or hydro turbine',
   why: 'A turbine that spins freely gives far more voltage than one that is charging a battery.',
   sources: sources({
-    of: ALL,
-    cite: ['voltage-to-ground', 'maker-instructions'],
-    also: practice(
-      'The open-circuit voltage at the highest unloaded speed, line to line, since the phases float.',
-    ),
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: [PRACTICE],
   }),
   answers: 'rate/mcov',
   facts: FACTS,

@@ -2,18 +2,22 @@ import { reason, type Reason, type Said } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/editions.js';
 import type { DoubtFacts, AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
-import { NEC, sources } from '../sources.js';
+import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'current', 'circuit', 'aheadOfDisconnect', 'part'] as const;
+
+const NEC_SOURCES: readonly Cited[] = ['type-1-places', 'type-2-places', 'type-3-places'];
 
 export const type = {
   id: 'rate/type',
   title: 'Type of a part for its side of the disconnect',
   why: 'Ahead of the main breaker nothing protects the protector, so only the sturdiest type may stand there.',
-  sources: sources(
-    { of: NEC, cite: ['type-1-places', 'type-2-places', 'type-3-places'] },
-    { of: ['iec'], cite: ['origin-of-installation'] },
-  ),
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['origin-of-installation'],
+  }),
   facts: FACTS,
   outside(f: Pick<FitPlace, 'basis' | 'circuit'>): Reason | undefined {
     return isNec(f.basis) && f.circuit === 'control' ? reason('type/control-circuit') : undefined;

@@ -5,18 +5,25 @@ import type { Given, RatingDecision } from '../../model/rule.js';
 import { subject } from '../../model/step.js';
 import type { OvervoltageCategory } from '../../model/words.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
-import { ALL, sources } from '../sources.js';
+import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['tag', 'kind', 'impulseWithstand', 'overvoltageCategory', 'withstandVoltage'] as const;
 
 const NOTHING_KNOWN = reason('withstand/nothing-known');
 const ABOVE_TABLE = reason('withstand/above-table');
 
+const NEC_SOURCES: readonly Cited[] = ['impulse-withstand'];
+
 export const withstand = {
   id: 'rate/withstand',
   title: 'Impulse withstand of the equipment behind a protector',
   why: 'A protector only helps if it holds the surge below what the equipment bears.',
-  sources: sources({ of: ALL, cite: ['impulse-withstand', 'protection-level'] }),
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['impulse-withstand', 'protection-level'],
+  }),
   answers: 'rate/clamping',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {

@@ -1,7 +1,7 @@
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { ConductorsDecision, WiringFacts, WiringRule } from '../wiring-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['circuit', 'current', 'lines', 'hasNeutral', 'neutralAsked'] as const;
 
@@ -10,16 +10,20 @@ const CONTROL_WIRES = reason('conductors/control-wires');
 const LINES = reason('conductors/lines');
 const LINES_AND_NEUTRAL = reason('conductors/lines-and-neutral');
 
+const PRACTICE = practice(
+  'Positive and negative both get one, also when the negative is grounded: the ground-fault device (0.5 to 1 A) opens in a surge.',
+);
+const NEC_SOURCES: readonly Cited[] = ['each-ungrounded-conductor', 'array-ground-fault', PRACTICE];
+
 export const conductors = {
   id: 'wire/conductors',
   title: 'Conductors that have a channel of their own',
   why: 'Each wire that can carry a surge needs its own way to ground.',
   sources: sources({
-    of: ALL,
-    cite: ['each-ungrounded-conductor', 'array-ground-fault'],
-    also: practice(
-      'Positive and negative both get one, also when the negative is grounded: the ground-fault device (0.5 to 1 A) opens in a surge.',
-    ),
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: [PRACTICE],
   }),
   facts: FACTS,
   decide(f: Given<WiringFacts, typeof FACTS>): ConductorsDecision {

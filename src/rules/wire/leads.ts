@@ -4,7 +4,7 @@ import type { Lead } from '../../model/lead.js';
 import type { Given } from '../../model/rule.js';
 import { isNec } from '../../model/editions.js';
 import type { LeadsDecision, WiringFacts, WiringRule } from '../wiring-facts.js';
-import { NEC, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'circuit', 'atService', 'classOneAsked'] as const;
 type Facts = Given<WiringFacts, typeof FACTS>;
@@ -32,26 +32,28 @@ const NEC_LEADS = reason('smallest-lead/metals', {
   aluminium: { gauge: NEC_2023_242_28.aluminum, metal: 'aluminium' },
 });
 
+const NEC_SOURCES: readonly Cited[] = [
+  'lead-routing',
+  'smallest-lead',
+  practice('Short, straight, tied together, no coils; ground to the equipment-ground bar of that enclosure.'),
+];
+
 export const leads = {
   id: 'wire/leads',
   title: 'How the leads of a protector are laid, and where its ground goes',
   why: 'Every hand’s breadth of lead lets more of the surge through.',
-  sources: sources(
-    {
-      of: NEC,
-      cite: ['lead-routing', 'smallest-lead'],
-      also: practice(
-        'Short, straight, tied together, no coils; ground to the equipment-ground bar of that enclosure.',
-      ),
-    },
-    {
-      of: ['iec'],
-      cite: ['lead-routing', 'smallest-lead'],
-      also: practice(
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: [
+      'lead-routing',
+      'smallest-lead',
+      practice(
         'Short, straight, tied together, no coils; earth lead to the protective earth bar of that enclosure.',
       ),
-    },
-  ),
+    ],
+  }),
   facts: FACTS,
   decide(f: Facts): LeadsDecision {
     return {

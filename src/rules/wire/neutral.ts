@@ -1,7 +1,7 @@
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { NeutralDecision, WiringFacts, WiringRule } from '../wiring-facts.js';
-import { NEC, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = [
   'basis',
@@ -23,23 +23,20 @@ const AWAY = reason('neutral/away-from-link');
 const BONDED = reason('neutral/bonded-here');
 const SPARE = reason('neutral/spare-channel');
 
+const NEC_SOURCES: readonly Cited[] = [
+  practice('A spare channel takes N away from its bond; else the note says that N isn’t protected there.'),
+];
+
 export const neutral = {
   id: 'wire/neutral',
   title: 'Whether the neutral has a channel',
   why: 'Away from the place where it is tied to ground, the neutral can be lifted by a surge like any other wire.',
-  sources: sources(
-    {
-      of: ['iec'],
-      cite: ['origin-of-installation'],
-      also: practice('N at every place but beside its link to ground.'),
-    },
-    {
-      of: NEC,
-      also: practice(
-        'A spare channel takes N away from its bond; else the note says that N isn’t protected there.',
-      ),
-    },
-  ),
+  sources: sources({
+    'nec-2017': NEC_SOURCES,
+    'nec-2020': NEC_SOURCES,
+    'nec-2023': NEC_SOURCES,
+    iec: ['origin-of-installation', practice('N at every place but beside its link to ground.')],
+  }),
   facts: FACTS,
   decide(f: Given<WiringFacts, typeof FACTS>): NeutralDecision {
     if (f.current === 'dc' || f.circuit !== 'power' || !f.hasNeutral) {

@@ -2,7 +2,7 @@ import type { Conductor } from '../../model/words.js';
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import type { SpareDecision, WiringFacts, WiringRule } from '../wiring-facts.js';
-import { ALL, practice, sources } from '../sources.js';
+import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = [
   'current',
@@ -20,16 +20,17 @@ const THREE_PLUS_ONE = reason('spare-channel/three-plus-one');
 const TAKES_NEUTRAL = reason('spare-channel/takes-neutral');
 const DOUBLES_LINE = reason('spare-channel/doubles-line');
 
+const SOURCES: readonly Cited[] = [
+  practice(
+    'A spare channel takes N away from its bond, else doubles a line: L1, or the high leg. DC never doubles.',
+  ),
+];
+
 export const spareChannel = {
   id: 'wire/spare-channel',
   title: 'What a spare channel is wired to',
   why: 'A channel without a wire would look like a dead one.',
-  sources: sources({
-    of: ALL,
-    also: practice(
-      'A spare channel takes N away from its bond, else doubles a line: L1, or the high leg. DC never doubles.',
-    ),
-  }),
+  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   facts: FACTS,
   decide(f: Given<WiringFacts, typeof FACTS>): SpareDecision {
     if (f.current === 'dc') return { uses: [], because: DIRECT_CURRENT };

@@ -1,3 +1,4 @@
+import { FIELDS } from '../../model/fields.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import { list, quantity } from '../figures.js';
 import { say } from '../reasons/say.js';
@@ -28,7 +29,7 @@ export const PLACE_WORDS = [
   says(PLACE_MESSAGES.basisDefault, {
     title: 'The basis is not stated',
     message: (p) => `The basis isn't stated: planned under ${p.basis}.`,
-    expected: 'nec-2017, nec-2020, nec-2023 or iec',
+    expected: FIELDS.basis.expected,
     hint: 'Ask the authority having jurisdiction which code cycle is in force, and state it.',
   }),
   says(PLACE_MESSAGES.buildingDefault, {
@@ -129,6 +130,14 @@ export const PLACE_WORDS = [
     found: (p) => quantity(p.voltage),
     expected: 'a control circuit of low voltage, or another kind',
     hint: 'Correct control_voltage, or list it as a panel or a load.',
+  }),
+  says(PLACE_MESSAGES.cycleUndecided, {
+    title: 'A code cycle that rules aren’t decided for',
+    message: (p) =>
+      `${p.count} rules or clauses of shuntbook aren’t decided for ${p.basis}: the plan isn’t to be relied on.`,
+    found: (p) => p.basis,
+    expected: 'a code cycle that every rule knows',
+    hint: 'Take another shuntbook, or plan the job under the cycle that the permit office accepts instead.',
   }),
   says(PLACE_MESSAGES.undecided, {
     title: 'No rule says anything of a port',
