@@ -76,6 +76,7 @@ export type * from './model/catalogue.js';
 export type * from './model/fact.js';
 export type * from './model/list.js';
 export type * from './model/message.js';
+export type * from './model/open-item.js';
 export type * from './model/plan.js';
 export type * from './model/print.js';
 export type { Reason, ReasonCode } from './model/reason.js';

@@ -1,6 +1,6 @@
 import type { Plan, PlannedProtector } from '../src/model/plan.js';
-import type { OpenItem } from '../src/model/message.js';
-import type { Reason } from '../src/model/reason.js';
+import type { OpenItem } from '../src/model/open-item.js';
+import { reason, type Reason } from '../src/model/reason.js';
 import type { Wire } from '../src/model/wire.js';
 import { protectorInEnglish } from '../src/words/protector-in-english.js';
 import type { Step, Working } from '../src/model/step.js';
@@ -83,4 +83,9 @@ export function saying(
   more: { found?: string; expected?: string; hint?: string } = {},
 ): object {
   return { asWritten: { found: '', expected: '', hint: '', ...more, message } };
+}
+
+/** A reason that says what is given, as the plan of an earlier shuntbook has it. */
+export function written(text: string): Reason {
+  return reason('earlier/as-written', { text });
 }

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../model/catalogue.js';
 import type { JobList, LibraryHeading, MissingModel } from '../model/list.js';
-import type { OpenItem } from '../model/message.js';
+import type { OpenItem } from '../model/open-item.js';
 import type { Settings } from '../model/settings.js';
 import { readCatalogue } from '../read/company/catalogue.js';
 import { readColumnMap } from '../read/table/column-map.js';

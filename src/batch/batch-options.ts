@@ -1,6 +1,6 @@
 import type { ExitStatus } from '../model/exit-status.js';
 import type { AskedModel } from '../model/list.js';
-import type { Note, OpenItem, JobItem } from '../model/message.js';
+import type { Note, OpenItem, JobItem } from '../model/open-item.js';
 import type { ReportLine } from '../output/tables.js';
 import type { Dialect } from '../read/table/table.js';
 

@@ -1,5 +1,5 @@
 import { told } from '../words/messages/told.js';
-import { itemKey, type JobItem } from '../model/message.js';
+import { itemKey, type JobItem } from '../model/open-item.js';
 import { openItemSchema } from '../model/plan.js';
 import { join } from 'node:path';
 import { z } from 'zod';

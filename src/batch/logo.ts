@@ -1,6 +1,6 @@
 import { realpath } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
-import type { OpenItem } from '../model/message.js';
+import type { OpenItem } from '../model/open-item.js';
 import { itemAt, note } from '../model/message.js';
 import { BATCH_MESSAGES } from '../model/messages/batch.js';
 import { shownPath } from '../words/shown-path.js';

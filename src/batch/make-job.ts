@@ -3,7 +3,7 @@ import type { DocumentContext } from '../documents/parts/context.js';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import type { JobList } from '../model/list.js';
-import type { Note, OpenItem } from '../model/message.js';
+import type { Note, OpenItem } from '../model/open-item.js';
 import type { Plan } from '../model/plan.js';
 import { planJson } from '../output/plan-file.js';
 import { scheduleCsv, type JobOrder, type ReportLine } from '../output/tables.js';

@@ -1,4 +1,4 @@
-import type { JobItem } from '../model/message.js';
+import type { JobItem } from '../model/open-item.js';
 import type { AskedModel, JobList, MissingModel, RowField } from '../model/list.js';
 import { LIBRARY_VOCABULARY } from '../read/table/list-vocabulary.js';
 import { KIND_MISSING } from '../model/messages/list.js';

@@ -4,7 +4,7 @@ import { openItemSchema } from '../model/plan.js';
 import { BASES } from '../model/editions.js';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
-import type { OpenItem } from '../model/message.js';
+import type { OpenItem } from '../model/open-item.js';
 import { isCode } from '../output/make-folder.js';
 import { NotAFile, openToAppend, readRegularFile } from '../output/regular-file.js';
 import { notWritten, writeWholeFile } from '../output/whole-file.js';

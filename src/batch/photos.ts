@@ -3,7 +3,7 @@ import { basename, extname, join } from 'node:path';
 import type { JobPhoto } from '../documents/parts/context.js';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
-import type { OpenItem } from '../model/message.js';
+import type { OpenItem } from '../model/open-item.js';
 import { itemAt, note } from '../model/message.js';
 import { BATCH_MESSAGES } from '../model/messages/batch.js';
 import { shownPath } from '../words/shown-path.js';

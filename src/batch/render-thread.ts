@@ -3,7 +3,7 @@ import type { DocumentContext } from '../documents/parts/context.js';
 import { renderDocuments } from '../documents/render.js';
 import type { ExitStatus } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
-import type { Note } from '../model/message.js';
+import type { Note } from '../model/open-item.js';
 import type { Plan } from '../model/plan.js';
 import type { RenderedDocument } from '../model/print.js';
 import { embeddedFonts } from '../print/fonts.js';

@@ -2,7 +2,7 @@ import { readdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
 import type { AskedModel } from '../model/list.js';
-import type { OpenItem, JobItem } from '../model/message.js';
+import type { OpenItem, JobItem } from '../model/open-item.js';
 import { missingModelsCsv, openItemsCsv, orderListCsv, reportCsv } from '../output/tables.js';
 import { writeWhole, writeWholeFile, type FileToWrite } from '../output/whole-file.js';
 import { BATCH_MESSAGES } from '../model/messages/batch.js';

@@ -1,5 +1,5 @@
 import { told } from '../words/messages/told.js';
-import type { JobItem } from '../model/message.js';
+import type { JobItem } from '../model/open-item.js';
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { z } from 'zod';

@@ -1,4 +1,4 @@
-import type { OpenItem } from './message.js';
+import type { OpenItem } from './open-item.js';
 
 /** One protector of the company's catalogue: V, A, m, mm2; null where the cell is empty. */
 export interface Part {

@@ -1,5 +1,5 @@
 import type { ExitStatus } from './exit-status.js';
-import type { Note } from './message.js';
+import type { Note } from './open-item.js';
 
 /**
  * An error that a person is told of by a message of the catalogue: the browser, a template or the disk failed, or the

@@ -1,5 +1,5 @@
 import type { Fact, Stated } from './fact.js';
-import type { OpenItem } from './message.js';
+import type { OpenItem } from './open-item.js';
 import type { Basis } from './editions.js';
 import type {
   AcPortUse,

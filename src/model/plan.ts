@@ -59,8 +59,8 @@ const standingSchema = z.object({
   standing: z.enum(STANDINGS),
   /** Tags of protectors, or `EQUIPMENT port`; empty: the whole site. */
   at: z.array(z.string()),
-  /** `` where it is met. */
-  because: saidSchema,
+  /** Null where it is met. */
+  because: saidSchema.nullable(),
 });
 
 export const openItemSchema = z.object({

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { SURENESSES } from './fact.js';
-import type { Said } from './reason.js';
+import { reason, type Reason } from './reason.js';
 import {
   INDICATOR_CAUSES,
   PROTECTED_GROUNDINGS,
@@ -15,13 +15,13 @@ import type { Step, StepSource } from './step.js';
 /** Figures: V, A, m, C, rounded to 0.01 where nothing else is said; null is "unknown". */
 export const figure = z.number().nullable();
 
-/** A reason as data; its sentence is made where it is printed. */
-export const saidSchema = z.custom<Said>(
-  (value) =>
-    typeof value === 'string' ||
-    (typeof value === 'object' && value !== null && 'code' in value && 'values' in value),
-);
-
+/** A reason as data; its sentence is made where it is printed. Of a plan of before a sentence is all there is. */
+export const saidSchema = z.union([
+  z.custom<Reason>(
+    (value) => typeof value === 'object' && value !== null && 'code' in value && 'values' in value,
+  ),
+  z.string().transform((text) => reason('earlier/as-written', { text })),
+]);
 const stepShape = z.object({
   symbol: z.string(),
   code: z.string(),

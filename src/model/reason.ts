@@ -1,7 +1,6 @@
+import type { NestedReason } from './nested-reason.js';
 import type { None } from './none.js';
 import type { Reasons } from './reasons/reasons.js';
-
-export type { None } from './none.js';
 
 /** The permanent codes of all reasons. */
 export type ReasonCode = keyof Reasons;
@@ -28,16 +27,7 @@ export function reason<C extends ReasonCode>(
   return { code, values: values[0] ?? NO_VALUES } as Reason;
 }
 
-/** In transition: a sentence that isn't data yet. */
-export type Said = Reason | string;
-
-/** In transition: the sentence of what isn't data yet; throws where it is data already, so that none is taken for text. */
-export function stillText(said: Said): string {
-  if (typeof said === 'string') return said;
-  throw new Error(`${said.code} is data already`);
-}
-
 /** What tells one reason from another: its code and values. */
-export function reasonKey(said: Said): string {
-  return typeof said === 'string' ? said : JSON.stringify([said.code, said.values]);
+export function reasonKey({ code, values }: NestedReason): string {
+  return JSON.stringify([code, values]);
 }

@@ -1,6 +1,6 @@
 import type { SourcesByBasis } from './fact.js';
-import type { PlacedNote } from './message.js';
-import type { Reason, Said } from './reason.js';
+import type { PlacedNote } from './open-item.js';
+import type { Reason } from './reason.js';
 import type { Working } from './step.js';
 import type { Basis } from './editions.js';
 import type { Kind, PortClass, Strength } from './words.js';
@@ -127,5 +127,5 @@ export interface FitRule<F extends P, P, D extends F, I extends string = string>
   /** Called only where it asks. */
   accepts(facts: F): Fit;
   /** What of it can't be called met although the part is accepted, as nobody states it; undefined: nothing. */
-  doubt?(facts: D): Said | undefined;
+  doubt?(facts: D): Reason | undefined;
 }

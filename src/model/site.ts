@@ -1,6 +1,6 @@
 import type { Fact, Stated } from './fact.js';
 import type { JobList, ListRow, RowFacts } from './list.js';
-import type { PlacedNote } from './message.js';
+import type { PlacedNote } from './open-item.js';
 import type { Basis } from './editions.js';
 import type { AcSystem, Earthing, Kind, Occupancy, PortClass, PortName, SystemGrounding } from './words.js';
 

@@ -68,6 +68,7 @@ function withoutEnglish(value: unknown): unknown {
   for (const [key, inner] of Object.entries(value)) {
     if (SENTENCE_FIELDS.has(key) && typeof inner === 'string' && isReason(value))
       out[key] = { code: value.code, values: value.values };
+    else if (key === 'because' && inner === '') out[key] = null;
     else if (key === 'title' && 'steps' in value) out[key] = asWritten(String(inner));
     else if (key === 'sources' && Array.isArray(inner))
       out[key] = cites ?? inner.map((text: unknown) => asWritten(String(text)));

@@ -1,7 +1,7 @@
 import { conductorText } from '../words/conductors.js';
 import { say } from '../words/reasons/say.js';
 import { told } from '../words/messages/told.js';
-import type { JobItem, OpenItem } from '../model/message.js';
+import type { JobItem, OpenItem } from '../model/open-item.js';
 import type { Catalogue } from '../model/catalogue.js';
 import { FIELD_NAMES } from '../model/fields.js';
 import type { AskedModel, LibraryHeading } from '../model/list.js';

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../model/catalogue.js';
 import type { JobList } from '../model/list.js';
-import type { PlacedNote } from '../model/message.js';
+import type { PlacedNote } from '../model/open-item.js';
 import type { Clause, NotPlaced, Plan, PlannedProtector } from '../model/plan.js';
 import { reason } from '../model/reason.js';
 import type { Settings } from '../model/settings.js';

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Browser } from 'puppeteer-core';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
-import type { Note } from '../model/message.js';
+import type { Note } from '../model/open-item.js';
 import { PRINT_MESSAGES } from '../model/messages/print.js';
 import { note } from '../model/message.js';
 import {

@@ -1,7 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
-import type { Note } from '../model/message.js';
+import type { Note } from '../model/open-item.js';
 import { PRINT_MESSAGES } from '../model/messages/print.js';
 import { note } from '../model/message.js';
 import { startBrowser, type BrowserOptions, type RunningBrowser } from './browser.js';

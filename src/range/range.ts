@@ -1,5 +1,5 @@
 import type { Catalogue } from '../model/catalogue.js';
-import type { OpenItem } from '../model/message.js';
+import type { OpenItem } from '../model/open-item.js';
 import type { Settings } from '../model/settings.js';
 import type { SystemGrounding } from '../model/words.js';
 import { surveySite } from '../site/survey.js';

@@ -1,5 +1,5 @@
 import type { Part } from '../model/catalogue.js';
-import type { Said } from '../model/reason.js';
+import type { Reason } from '../model/reason.js';
 import type { FitRule } from '../model/rule.js';
 import type { Thresholds } from '../model/settings.js';
 import type { Basis } from '../model/editions.js';
@@ -44,7 +44,7 @@ export type FitPlace = Pick<FitFacts, 'basis' | 'circuit' | 'atService' | 'outdo
 
 /** What is known where a part was accepted: also why the fault current isn't known; undefined: it is, or isn't asked. */
 export interface DoubtFacts extends FitFacts {
-  readonly sccrUnknown: Said | undefined;
+  readonly sccrUnknown: Reason | undefined;
 }
 
 /** The rules about parts: a rule that rates names the one that answers it. */

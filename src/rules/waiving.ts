@@ -1,4 +1,5 @@
-import { about, type PlacedNote } from '../model/message.js';
+import type { PlacedNote } from '../model/open-item.js';
+import { about } from '../model/message.js';
 import { PLACE_MESSAGES } from '../model/messages/place.js';
 import type { PlacementFacts, PlacementReason, Withheld } from './placement-facts.js';
 import { asked } from './place/asked.js';
@@ -7,7 +8,7 @@ import { farEndExempt } from './place/far-end-exempt.js';
 /** What is left of the reasons at a port once what the list waives is gone. */
 export interface Waived {
   readonly reasons: readonly PlacementReason[];
-  /** Said before what the rules refuse. */
+  /** Reason before what the rules refuse. */
   readonly withheld: Withheld | undefined;
   readonly notes: readonly PlacedNote[];
 }

@@ -1,4 +1,4 @@
-import type { JobItem } from '../model/message.js';
+import type { JobItem } from '../model/open-item.js';
 import type { Sentence } from '../model/sentence.js';
 import type { Severity } from '../model/words.js';
 import { gapOf } from '../words/gap.js';

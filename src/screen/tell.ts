@@ -1,5 +1,5 @@
 import { isUnsaid, told } from '../words/messages/told.js';
-import type { JobItem, Note, OpenItem } from '../model/message.js';
+import type { JobItem, Note, OpenItem } from '../model/open-item.js';
 import { SEVERITIES } from '../model/words.js';
 import { placeText } from '../words/origin.js';
 import { counted, printable, textTable } from './text-table.js';

@@ -1,4 +1,4 @@
-import type { PlacedNote } from '../model/message.js';
+import type { PlacedNote } from '../model/open-item.js';
 import type { SiteEquipment, SitePort, SiteRun } from '../model/site.js';
 import type { AcSystem, PortClass } from '../model/words.js';
 import { about } from '../model/message.js';
@@ -112,7 +112,7 @@ function servicesOf(port: SitePort, seen: Set<string>): string[] {
   return found;
 }
 
-/** Said once, at the panel where the services meet: what hangs on that panel is no second fault. */
+/** Reason once, at the panel where the services meet: what hangs on that panel is no second fault. */
 function doubleServices(equipments: readonly SiteEquipment[]): PlacedNote[] {
   const notes: PlacedNote[] = [];
   const byTag = new Map(equipments.filter((e) => e.kind === 'service').map((e) => [e.tag, e]));

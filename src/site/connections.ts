@@ -1,5 +1,5 @@
 import type { Connection, ListRow } from '../model/list.js';
-import type { PlacedNote } from '../model/message.js';
+import type { PlacedNote } from '../model/open-item.js';
 import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';

@@ -1,6 +1,6 @@
 import type { Fact, FileLine } from '../model/fact.js';
 import type { JobList, ListRow } from '../model/list.js';
-import type { PlacedNote } from '../model/message.js';
+import type { PlacedNote } from '../model/open-item.js';
 import type { OrDefault, SiteEquipment } from '../model/site.js';
 import type { Kind } from '../model/words.js';
 import { about } from '../model/message.js';

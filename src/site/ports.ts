@@ -1,6 +1,6 @@
 import type { AcSystem, AcPortUse, PortClass, PortName } from '../model/words.js';
 import type { Fact } from '../model/fact.js';
-import type { PlacedNote } from '../model/message.js';
+import type { PlacedNote } from '../model/open-item.js';
 import type { SiteEquipment, SitePort } from '../model/site.js';
 import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';

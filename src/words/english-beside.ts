@@ -1,4 +1,4 @@
-import type { OpenItem } from '../model/message.js';
+import type { OpenItem } from '../model/open-item.js';
 import type { Reason } from '../model/reason.js';
 import type { Step } from '../model/step.js';
 import type { MessageTold } from './message-kit.js';
@@ -45,7 +45,8 @@ export function withEnglish(value: unknown): unknown {
     if (SENTENCE_FIELDS.has(key) && isReason(inner)) Object.assign(out, { [key]: say(inner) }, data(inner));
     else if (key === 'sources' && Array.isArray(inner) && inner.every(isReason))
       Object.assign(out, { sources: inner.map((of) => say(of)), cites: inner.map(data) });
-    else out[key] = withEnglish(inner);
+    // Of what is met there is nothing to say.
+    else out[key] = key === 'because' && inner === null ? '' : withEnglish(inner);
   }
   return out;
 }

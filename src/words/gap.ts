@@ -1,4 +1,4 @@
-import type { OpenItem } from '../model/message.js';
+import type { OpenItem } from '../model/open-item.js';
 import { CHOOSE_MESSAGES } from '../model/messages/choose.js';
 import { reason, type ReasonCode } from '../model/reason.js';
 import type { Sentence } from '../model/sentence.js';
@@ -41,7 +41,7 @@ function catalogueGap(nearest: unknown): GapTold | null {
   if (!isReason(nearest) || nearest.code !== 'choice/nearest') return null;
   const [why, ...others] = nearest.values.failures;
   // What fails in several ways is a matter of its place.
-  if (!why || others.length > 0) return null;
+  if (!isReason(why) || others.length > 0) return null;
   if (why.code === 'listing/other-system') {
     return gap(`No part in your catalogue that fits otherwise ${say(reason('listing/is-for', why.values))}`);
   }

@@ -7,7 +7,7 @@ import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { changesSince, type LastRun } from '../../src/batch/last-run.js';
 import { reportPage, type ReportedJob } from '../../src/batch/report-page.js';
-import type { OpenItem } from '../../src/model/message.js';
+import type { OpenItem } from '../../src/model/open-item.js';
 import { startBrowser, type RunningBrowser } from '../../src/print/browser.js';
 import type { ReportLine } from '../../src/output/tables.js';
 

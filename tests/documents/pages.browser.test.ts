@@ -2,7 +2,7 @@ import { conductorText } from '../../src/words/conductors.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { DocumentContext } from '../../src/documents/parts/context.js';
 import { renderDocument, renderDocuments } from '../../src/documents/render.js';
-import type { Note } from '../../src/model/message.js';
+import type { Note } from '../../src/model/open-item.js';
 import type { Plan } from '../../src/model/plan.js';
 import type { RenderedDocument } from '../../src/model/print.js';
 import { defaultSettings } from '../../src/model/settings.js';

@@ -1,3 +1,4 @@
+import { written } from '../in-english.js';
 import { describe, expect, it } from 'vitest';
 import { clauseStrip } from '../../src/documents/permit-sheet/clause-strip.js';
 import { records } from '../../src/documents/closeout-pack/checks.js';
@@ -54,7 +55,7 @@ describe('a channel that doubles a conductor', () => {
     measurements: conductors.map((conductor) => ({
       wire: wire(conductor),
       current: 'ac',
-      expected: `about 80 V at ${conductor}`,
+      expected: written(`about 80 V at ${conductor}`),
       stopAt: 150,
       stopAtAny: false,
       stopWords: null,
@@ -129,10 +130,20 @@ describe('the strip of clauses', () => {
         { ...clause, rule: 'place/feeder', title: 'At a panel', clause: '225.42' },
       ],
       standings: [
-        { rule: 'place/feeder', standing: 'does not apply', at: [], because: 'no panel is on the list' },
-        { rule: 'place/long-run', standing: 'met', at: ['P-1', 'P-2'], because: '' },
-        { rule: 'place/long-run', standing: 'open', at: ['ARR output'], because: 'its length isn’t stated' },
-        { rule: 'rate/mcov', standing: 'not met', at: ['P-1'], because: 'MCOV 120 V < 138 V' },
+        {
+          rule: 'place/feeder',
+          standing: 'does not apply',
+          at: [],
+          because: written('no panel is on the list'),
+        },
+        { rule: 'place/long-run', standing: 'met', at: ['P-1', 'P-2'], because: null },
+        {
+          rule: 'place/long-run',
+          standing: 'open',
+          at: ['ARR output'],
+          because: written('its length isn’t stated'),
+        },
+        { rule: 'rate/mcov', standing: 'not met', at: ['P-1'], because: written('MCOV 120 V < 138 V') },
       ],
     });
     expect(clauseStrip(of)).toEqual([

@@ -1,3 +1,4 @@
+import { written } from '../in-english.js';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/index.js';
 import { demoPlans } from '../documents/fixtures/demo-plans.js';
@@ -33,7 +34,7 @@ describe('the digest of a plan', () => {
     if (first === undefined) throw new Error('nothing is bare');
     const reworded = {
       ...plan(),
-      notPlaced: [{ ...first, because: `${first.because}, in other words` }, ...rest],
+      notPlaced: [{ ...first, because: written('in other words') }, ...rest],
     };
     expect(differing(plan(), reworded)).toEqual(['part notPlaced']);
   });

@@ -1,5 +1,5 @@
 import { conductorText } from '../../src/words/conductors.js';
-import { saying } from '../in-english.js';
+import { saying, written } from '../in-english.js';
 import { planJson } from '../../src/output/plan-file.js';
 import { parse } from 'csv-parse/sync';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -239,7 +239,11 @@ describe('plan.json', () => {
       protectors: plan.protectors.map((p) => ({
         ...p,
         calculations: [
-          { rule: 'r', title: 't', steps: [{ ...step, value: -0.1151234, sure: 'stated' as const }] },
+          {
+            rule: 'r',
+            title: written('t'),
+            steps: [{ ...step, value: -0.1151234, sure: 'stated' as const }],
+          },
         ],
         partDetails: {
           maker: '',
@@ -258,9 +262,9 @@ describe('plan.json', () => {
         },
       })),
     };
-    const [written] = (JSON.parse(planJson(fine)) as Plan).protectors;
-    expect(written?.calculations[0]?.steps[0]?.value).toBe(-0.1151);
-    expect(written?.partDetails?.leakage).toBe(0.00005);
+    const [protector] = (JSON.parse(planJson(fine)) as Plan).protectors;
+    expect(protector?.calculations[0]?.steps[0]?.value).toBe(-0.1151);
+    expect(protector?.partDetails?.leakage).toBe(0.00005);
   });
 
   it('refuses a plan that breaks the schema, rather than write it', () => {

@@ -2,7 +2,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { PDFParse } from 'pdf-parse';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Note } from '../../src/model/message.js';
+import type { Note } from '../../src/model/open-item.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
 import { finishPdf } from '../../src/print/pdf.js';
 import { readPdfObjects } from '../../src/print/pdf-objects.js';

@@ -4,7 +4,7 @@ import { say } from '../../src/words/reasons/say.js';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import type { Part } from '../../src/model/catalogue.js';
-import type { PlacedNote } from '../../src/model/message.js';
+import type { PlacedNote } from '../../src/model/open-item.js';
 import type { Fit, PlacementDecision, RatingDecision, RuleCard } from '../../src/model/rule.js';
 import type { Basis } from '../../src/model/editions.js';
 import type { AnyFitRule, FitFacts } from '../../src/rules/fit-facts.js';

@@ -1,7 +1,8 @@
+import { written } from '../in-english.js';
 import { volts } from '../../src/model/quantity.js';
 import { reason, type Reason } from '../../src/model/reason.js';
 import { describe, expect, it } from 'vitest';
-import type { OpenItem } from '../../src/model/message.js';
+import type { OpenItem } from '../../src/model/open-item.js';
 import { about, itemAt } from '../../src/model/message.js';
 import { CHOOSE_MESSAGES } from '../../src/model/messages/choose.js';
 import { factMissing } from '../../src/model/messages/rate.js';
@@ -14,7 +15,7 @@ const noneFits = (tag: string, part: string, ...failures: readonly Reason[]): Op
   return itemAt(about(CHOOSE_MESSAGES.noneFits, p, tag, ''), at(2), tag);
 };
 const missing = (tag: string, line: number): OpenItem =>
-  itemAt(about(factMissing('voc_stc'), { tag, why: 'it is needed' }, tag, 'voc_stc'), at(line), tag);
+  itemAt(about(factMissing('voc_stc'), { tag, why: written('it is needed') }, tag, 'voc_stc'), at(line), tag);
 
 describe('gaps that run through a batch', () => {
   it('are one line each with their number of jobs, whatever the tag and the nearest part', () => {

@@ -1,7 +1,7 @@
 import { saying } from '../in-english.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { OpenItem, JobItem } from '../../src/model/message.js';
+import type { OpenItem, JobItem } from '../../src/model/open-item.js';
 import { printable, textTable } from '../../src/screen/text-table.js';
 import { batchTable, draftsText, itemsText } from '../../src/screen/tell.js';
 

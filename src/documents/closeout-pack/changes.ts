@@ -1,5 +1,5 @@
 import { conductorText } from '../../words/conductors.js';
-import { itemKey } from '../../model/message.js';
+import { itemKey } from '../../model/open-item.js';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { volts } from '../parts/figures.js';
 import { partText, portsText } from '../parts/schedule.js';

@@ -15,7 +15,7 @@ export type ClauseRow = z.infer<typeof ClauseRowSchema>;
 
 function standingText({ standing, at, because }: PlannedStanding): string {
   const where = at.length === 0 ? standing : `${standing} at ${at.join(', ')}`;
-  return because === '' ? where : `${where}: ${say(because)}`;
+  return because === null ? where : `${where}: ${say(because)}`;
 }
 
 /** The strip of clauses, in the rulebook's order: the rules that fired, and those that ask for nothing on this site. */

@@ -1,6 +1,6 @@
 import type { PortsAt } from '../ports-at.js';
 import type { Quantity } from '../quantity.js';
-import type { Reason, Said } from '../reason.js';
+import type { Reason } from '../reason.js';
 import { message } from '../message.js';
 import type { Who } from '../words.js';
 
@@ -55,9 +55,9 @@ export const CHOOSE_MESSAGES = {
     planned: string;
     area: Quantity;
     least: string;
-    source: Said;
+    source: Reason;
   }>('choose/lead-thin', 'confirm', 'office'),
-  faultCurrentUnknown: message<{ at: PortsAt; because: Said; part: string; holds: Reason; who: Who }>(
+  faultCurrentUnknown: message<{ at: PortsAt; because: Reason; part: string; holds: Reason; who: Who }>(
     'choose/fault-current-unknown',
     'confirm',
     'given',

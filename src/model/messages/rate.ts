@@ -2,7 +2,7 @@ import { FIELDS } from '../fields.js';
 import type { Field } from '../list.js';
 import { message, type MessageKind } from '../message.js';
 import type { Quantity } from '../quantity.js';
-import type { Said } from '../reason.js';
+import type { Reason } from '../reason.js';
 import type { Basis } from '../editions.js';
 import type { AcSystem } from '../words.js';
 
@@ -10,7 +10,7 @@ import type { AcSystem } from '../words.js';
 export interface MissingFact {
   readonly tag: string;
   /** What the fact is needed for: "needed for the cold open-circuit voltage". */
-  readonly why: Said;
+  readonly why: Reason;
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { PortsAt } from '../ports-at.js';
 import type { Quantity } from '../quantity.js';
-import type { None, Reason } from '../reason.js';
+import type { None } from '../none.js';
+import type { NestedReason } from '../nested-reason.js';
 
 /** The rating that a placement asks of a part. */
 export interface AskedRating {
@@ -75,7 +76,7 @@ export interface ChooseReasons {
   'channels/too-few': { readonly channels: number; readonly conductors: number };
   'channels/unwired': { readonly channels: number; readonly conductors: number; readonly unwired: number };
 
-  'choice/other-first': { readonly part: string; readonly by: Reason };
+  'choice/other-first': { readonly part: string; readonly by: NestedReason };
   'choice/no-shortfall': None;
   'choice/lower-mcov': None;
   'choice/enclosure-4x': None;
@@ -86,9 +87,9 @@ export interface ChooseReasons {
   'choice/part-number': None;
   'choice/first': None;
   /** The part that misses least, and on what. */
-  'choice/nearest': { readonly part: string; readonly failures: readonly Reason[] };
+  'choice/nearest': { readonly part: string; readonly failures: readonly NestedReason[] };
   /** What a part of a range fails at the circuit that it comes nearest to. */
-  'range/nearest': { readonly circuit: string; readonly failures: readonly Reason[] };
+  'range/nearest': { readonly circuit: string; readonly failures: readonly NestedReason[] };
   'asks/rating': AskedRating;
   'asks/not-known': None;
   'holds/up-to': { readonly rating: Quantity };

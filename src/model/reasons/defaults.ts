@@ -1,5 +1,5 @@
 import type { Quantity } from '../quantity.js';
-import type { None } from '../reason.js';
+import type { None } from '../none.js';
 
 /** What a default takes a fact for, and what it decides: code and values. */
 export interface DefaultReasons {

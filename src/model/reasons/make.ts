@@ -1,6 +1,7 @@
 import type { Lead } from '../lead.js';
 import type { Quantity } from '../quantity.js';
-import type { None, Said } from '../reason.js';
+import type { None } from '../none.js';
+import type { NestedReason } from '../nested-reason.js';
 import type { Wire } from '../wire.js';
 import type { Conductor, Kind, PortClass } from '../words.js';
 
@@ -11,7 +12,7 @@ interface Tag {
 /** What a protector guards, where it sits, how it is wired and measured: code and values. */
 export interface MakeReasons extends PlaceOfProtectorReasons, SourceReasons, NoteReasons, VoltageReasons {
   /** Several reasons at once. */
-  several: { readonly reasons: readonly Said[] };
+  several: { readonly reasons: readonly NestedReason[] };
 }
 
 /** A port as one line names it. */

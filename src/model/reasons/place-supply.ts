@@ -1,5 +1,6 @@
 import type { Quantity } from '../quantity.js';
-import type { None, Reason } from '../reason.js';
+import type { None } from '../none.js';
+import type { NestedReason } from '../nested-reason.js';
 import type { Occupancy } from '../words.js';
 
 /** Why rules place a protector where a site is supplied and along its runs, or don't: code and values. */
@@ -46,5 +47,5 @@ export interface PlaceSupplyReasons {
   'service/risk-compared': { readonly level: Quantity; readonly limit: Quantity; readonly below: boolean };
   /** A panel that stands at the service: the service's protector is its own. */
   'service-place/shared': { readonly service: string };
-  'service-place/reason': { readonly reason: Reason; readonly panel: string };
+  'service-place/reason': { readonly reason: NestedReason; readonly panel: string };
 }

@@ -1,5 +1,6 @@
 import type { Quantity } from '../quantity.js';
-import type { None, Reason } from '../reason.js';
+import type { None } from '../none.js';
+import type { NestedReason } from '../nested-reason.js';
 import type { Kind, PortClass } from '../words.js';
 
 /** Why rules place a protector at a kind of equipment, or don't: code and values. */
@@ -23,16 +24,16 @@ export interface PlaceReasons {
   'control/between-buildings': { readonly to: string };
   'control/long-run': { readonly length: Quantity };
   /** The other end of a control circuit, for what is said of the circuit itself. */
-  'control-end/refused': { readonly circuit: string; readonly reason: Reason };
-  'control-end/placed': { readonly circuit: string; readonly reason: Reason };
+  'control-end/refused': { readonly circuit: string; readonly reason: NestedReason };
+  'control-end/placed': { readonly circuit: string; readonly reason: NestedReason };
   'control-end/waived': None;
   'dc-input/spare': None;
   'dc-input/fed': { readonly by: readonly Kind[] };
   'dc-input/assumed-fed': None;
-  'dc-input/service-required': { readonly fed: Reason };
-  'dc-input/length-not-compared': { readonly fed: Reason };
+  'dc-input/service-required': { readonly fed: NestedReason };
+  'dc-input/length-not-compared': { readonly fed: NestedReason };
   'dc-input/length-compared': {
-    readonly fed: Reason;
+    readonly fed: NestedReason;
     readonly length: Quantity;
     readonly critical: Quantity;
     readonly shorter: boolean;

@@ -1,4 +1,4 @@
-import type { None } from '../reason.js';
+import type { None } from '../none.js';
 import type { Kind, Strength } from '../words.js';
 
 /** How a job stands to a rule: code and values. */

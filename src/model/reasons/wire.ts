@@ -1,6 +1,6 @@
 import type { Lead } from '../lead.js';
 import type { Quantity } from '../quantity.js';
-import type { None } from '../reason.js';
+import type { None } from '../none.js';
 
 /** How conductors, leads and lights come about: code and values. */
 export interface WireReasons extends ConductorReasons, LeadReasons, LightReasons {}

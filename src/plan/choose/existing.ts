@@ -1,4 +1,4 @@
-import type { PlacedNote } from '../../model/message.js';
+import type { PlacedNote } from '../../model/open-item.js';
 import type { SiteEquipment } from '../../model/site.js';
 import { about } from '../../model/message.js';
 import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';

@@ -1,7 +1,7 @@
 import { leadFigures, leadVoltage } from '../../electrical/leads.js';
 import { reachFigures } from '../../electrical/reach.js';
 import type { Catalogue, Part } from '../../model/catalogue.js';
-import type { PlacedNote } from '../../model/message.js';
+import type { PlacedNote } from '../../model/open-item.js';
 import { isNec } from '../../model/editions.js';
 import type { PortsAt } from '../../model/ports-at.js';
 import { kiloamperes, volts } from '../../model/quantity.js';

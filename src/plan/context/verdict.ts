@@ -1,5 +1,5 @@
 import { belongs } from '../../model/editions.js';
-import type { PlacedNote } from '../../model/message.js';
+import type { PlacedNote } from '../../model/open-item.js';
 import type { PlacementDecision } from '../../model/rule.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
 import type { Strength } from '../../model/words.js';

@@ -1,5 +1,5 @@
 import { reason, type Reason } from '../../model/reason.js';
-import type { PlacedNote } from '../../model/message.js';
+import type { PlacedNote } from '../../model/open-item.js';
 import type { RowField } from '../../model/list.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
 import { since, isNec } from '../../model/editions.js';

@@ -1,4 +1,4 @@
-import type { OpenItem, PlacedNote } from '../../model/message.js';
+import type { OpenItem, PlacedNote } from '../../model/open-item.js';
 import type { ListRow, Sheet } from '../../model/list.js';
 import type { Site } from '../../model/site.js';
 import { byGravity } from '../../model/words.js';

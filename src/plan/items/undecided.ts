@@ -1,4 +1,5 @@
-import { about, type PlacedNote } from '../../model/message.js';
+import type { PlacedNote } from '../../model/open-item.js';
+import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { Basis } from '../../model/editions.js';
 import { undecidedUnder } from '../../rules/undecided-cycle.js';

@@ -1,5 +1,5 @@
 import { reason } from '../../model/reason.js';
-import type { PlacedNote } from '../../model/message.js';
+import type { PlacedNote } from '../../model/open-item.js';
 import type { SitePort } from '../../model/site.js';
 import { CONTROL_RULE, EXEMPTION_RULE } from '../../rules/rulebook.js';
 import { placementFacts, type JobContext } from '../context/job-context.js';

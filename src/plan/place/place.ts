@@ -1,4 +1,4 @@
-import type { PlacedNote } from '../../model/message.js';
+import type { PlacedNote } from '../../model/open-item.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
 import { atServicePlace } from '../../rules/service-place.js';
 import { whySilent } from '../../rules/silent-ports.js';

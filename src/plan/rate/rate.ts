@@ -1,5 +1,5 @@
 import { reason, type Reason } from '../../model/reason.js';
-import type { PlacedNote } from '../../model/message.js';
+import type { PlacedNote } from '../../model/open-item.js';
 import type { RatingDecision } from '../../model/rule.js';
 import type { SitePort } from '../../model/site.js';
 import type { Working } from '../../model/step.js';

@@ -1,4 +1,4 @@
-import { reason, reasonKey, type Reason, type Said } from '../../model/reason.js';
+import { reason, reasonKey, type Reason } from '../../model/reason.js';
 import type { PlannedStanding } from '../../model/plan.js';
 import { belongs, BASES, type Basis } from '../../model/editions.js';
 import { STANDINGS, type Kind, type Standing, type Strength } from '../../model/words.js';
@@ -71,13 +71,13 @@ export function standingsOf(
   return { standings: book.sorted(basis), fired };
 }
 
-function not(because: Said): Stands {
+function not(because: Reason): Stands {
   return { standing: 'does not apply', because };
 }
 
 interface Stands {
   readonly standing: Standing;
-  readonly because: Said;
+  readonly because: Reason | null;
 }
 
 interface Book {
@@ -96,7 +96,7 @@ function openBook(): Book {
         entries = new Map();
         byRule.set(rule, entries);
       }
-      const key = because === '' ? standing : `${standing}|${reasonKey(because)}`;
+      const key = because === null ? standing : `${standing}|${reasonKey(because)}`;
       const there = entries.get(key);
       if (!there) entries.set(key, { rule, standing, at: at === '' ? [] : [at], because });
       else if (at !== '') there.at.push(at);
@@ -111,14 +111,14 @@ function openBook(): Book {
         else found.push(...[...entries.values()].sort((a, b) => rank(a) - rank(b)));
       }
       // A rule may say the same twice of one port: a control circuit's other end is asked once a circuit.
-      for (const one of found) if (one.because !== '') one.at = [...new Set(one.at)];
+      for (const one of found) if (one.because !== null) one.at = [...new Set(one.at)];
       return found;
     },
   };
 }
 
 const rank = ({ standing }: PlannedStanding): number => STANDINGS.indexOf(standing);
-const MET: Stands = { standing: 'met', because: '' };
+const MET: Stands = { standing: 'met', because: null };
 /** A rule that places is met as it asks: what is recommended here no code requires. */
 const AS_PLACED: { readonly [S in Strength]: Stands } = {
   required: { standing: 'met', because: reason('standing/placed', { strength: 'required' }) },
@@ -160,12 +160,12 @@ function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
 const ofParts = memo<ReadonlyMap<string, Stands>>();
 
 /** Nothing is met by a part that is held against a bound alone: what the place really asks isn't known. */
-function doubtful(stands: Stands, { bound }: { readonly bound?: Said | undefined }): Stands {
+function doubtful(stands: Stands, { bound }: { readonly bound?: Reason | undefined }): Stands {
   return stands === MET && bound !== undefined ? { standing: 'to confirm', because: bound } : stands;
 }
 
 /** Several reasons as one, each once. */
-function allOf(reasons: readonly Said[]): Said {
+function allOf(reasons: readonly Reason[]): Reason {
   const each = [...new Map(reasons.map((one) => [reasonKey(one), one])).values()];
   return each.length === 1 && each[0] !== undefined ? each[0] : reason('several', { reasons: each });
 }

@@ -1,4 +1,4 @@
-import type { Said } from '../../model/reason.js';
+import type { Reason } from '../../model/reason.js';
 import type { Settings } from '../../model/settings.js';
 import type { DoubtFacts } from '../../rules/fit-facts.js';
 import { FIT_RULES } from '../../rules/rulebook.js';
@@ -8,7 +8,7 @@ import type { Requirement } from '../rate/rate.js';
 /** A rule that the part at a place fails, or that can't be said to be met there, and why. */
 interface Unsettled {
   readonly rule: string;
-  readonly because: Said;
+  readonly because: Reason;
   /** True where the part is known to fail; false where a person has to confirm. */
   readonly fails: boolean;
 }

@@ -1,6 +1,6 @@
 import { FIELDS } from '../../model/fields.js';
 import type { Field } from '../../model/list.js';
-import type { Note } from '../../model/message.js';
+import type { Note } from '../../model/open-item.js';
 import type { Settings } from '../../model/settings.js';
 import { note } from '../../model/message.js';
 import { CELL_WRONG, UNIT_UNSURE } from '../../model/messages/list.js';

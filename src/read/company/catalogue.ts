@@ -1,5 +1,5 @@
 import type { Catalogue, Part } from '../../model/catalogue.js';
-import type { OpenItem } from '../../model/message.js';
+import type { OpenItem } from '../../model/open-item.js';
 import { UL_1449_ED5_VPR } from '../../model/ratings.js';
 import { itemAt, note } from '../../model/message.js';
 import {

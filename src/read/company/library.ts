@@ -1,6 +1,6 @@
 import type { Fact, Stated } from '../../model/fact.js';
 import type { Field, LibraryHeading, RowFacts, RowField } from '../../model/list.js';
-import type { OpenItem } from '../../model/message.js';
+import type { OpenItem } from '../../model/open-item.js';
 import { defaultSettings, type Settings } from '../../model/settings.js';
 import { itemAt, note } from '../../model/message.js';
 import { LIBRARY_MODEL_MISSING, LIBRARY_MODEL_TWICE } from '../../model/messages/company-files.js';

@@ -1,4 +1,4 @@
-import type { OpenItem } from '../../model/message.js';
+import type { OpenItem } from '../../model/open-item.js';
 import { defaultSettings, SettingsSchema, type Settings } from '../../model/settings.js';
 import { isOwnerLanguage, OWNER_LANGUAGE_CODES } from '../../words/languages.js';
 import { readJson } from '../file/json-file.js';

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { OpenItem } from '../../model/message.js';
+import type { OpenItem } from '../../model/open-item.js';
 import { JSON_KEY_TWICE, JSON_KEY_WRONG, JSON_NOT_VALID } from '../../model/messages/list-file.js';
 import { itemAt, note } from '../../model/message.js';
 import { shown } from '../../words/shown.js';

@@ -1,6 +1,6 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, extname, join, resolve } from 'node:path';
-import type { OpenItem } from '../../model/message.js';
+import type { OpenItem } from '../../model/open-item.js';
 import { FILE_NOT_READABLE, FILE_NOT_THERE, FOLDER_WITHOUT_LISTS } from '../../model/messages/list-file.js';
 import { itemAt, note, type MessageKind } from '../../model/message.js';
 import { byNaturalOrder } from '../../model/natural-order.js';

@@ -1,6 +1,6 @@
 import { lineOf, type Fact, type Stated } from '../../model/fact.js';
 import type { Field, JobFacts, JobField, JobList, ListRow, Sheet } from '../../model/list.js';
-import type { OpenItem } from '../../model/message.js';
+import type { OpenItem } from '../../model/open-item.js';
 import { itemAt, note } from '../../model/message.js';
 import { JOB_CONTRADICTS, JOB_WITHOUT_ROWS } from '../../model/messages/list.js';
 import { byNaturalOrder } from '../../model/natural-order.js';

@@ -1,5 +1,5 @@
 import type { Field, JobField } from '../../model/list.js';
-import type { OpenItem } from '../../model/message.js';
+import type { OpenItem } from '../../model/open-item.js';
 import { itemAt, note } from '../../model/message.js';
 import {
   JOB_FACTS_NO_JOB,

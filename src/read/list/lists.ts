@@ -1,5 +1,5 @@
 import type { Field, JobField, JobList, MissingModel, RowField, Sheet } from '../../model/list.js';
-import type { OpenItem } from '../../model/message.js';
+import type { OpenItem } from '../../model/open-item.js';
 import type { Settings } from '../../model/settings.js';
 import { BASES } from '../../model/editions.js';
 import { itemAt, note } from '../../model/message.js';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { FIELD_NAMES } from '../../model/fields.js';
 import type { Field } from '../../model/list.js';
-import type { OpenItem } from '../../model/message.js';
+import type { OpenItem } from '../../model/open-item.js';
 import { itemAt, note } from '../../model/message.js';
 import { MAP_HEADING_TWICE } from '../../model/messages/list-heading.js';
 import { shown } from '../../words/shown.js';

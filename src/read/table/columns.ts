@@ -1,5 +1,5 @@
 import type { Place } from '../../model/fact.js';
-import type { Note, OpenItem } from '../../model/message.js';
+import type { Note, OpenItem } from '../../model/open-item.js';
 import { itemAt, note } from '../../model/message.js';
 import {
   HEADING_NEAR,

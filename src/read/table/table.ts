@@ -1,4 +1,4 @@
-import type { OpenItem } from '../../model/message.js';
+import type { OpenItem } from '../../model/open-item.js';
 import { itemAt, note, type MessageKind } from '../../model/message.js';
 import {
   CONTROL_CHARACTERS,

@@ -1,5 +1,5 @@
 import { highestContinuousToGround } from '../../electrical/continuous-voltage.js';
-import type { PlacedNote } from '../../model/message.js';
+import type { PlacedNote } from '../../model/open-item.js';
 import { reason } from '../../model/reason.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';

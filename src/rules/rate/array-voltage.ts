@@ -6,7 +6,7 @@ import {
 import { pvVoltageLimit } from '../pv-limits.js';
 import { statedAt, taken, workingOf } from '../../electrical/working.js';
 import type { Fact } from '../../model/fact.js';
-import type { PlacedNote } from '../../model/message.js';
+import type { PlacedNote } from '../../model/open-item.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { isNec } from '../../model/editions.js';
 import { bare, celsius, volts } from '../../model/quantity.js';

@@ -1,6 +1,6 @@
 import { batteryChargeVoltage } from '../../electrical/battery.js';
 import { statedAt, taken, workingOf } from '../../electrical/working.js';
-import type { PlacedNote } from '../../model/message.js';
+import type { PlacedNote } from '../../model/open-item.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { volts } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';

@@ -1,5 +1,5 @@
 import { volts } from '../../model/quantity.js';
-import { reason, type Said } from '../../model/reason.js';
+import { reason, type Reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import type { DoubtFacts, AnyFitRule, FitFacts } from '../fit-facts.js';
 import { sources, type Cited } from '../sources.js';
@@ -45,7 +45,7 @@ export const clamping = {
       shortfall: reason('level/near-withstand', { ...level, share, assumed: f.withstandAssumed }),
     };
   },
-  doubt(f: Pick<DoubtFacts, 'withstand'>): Said | undefined {
+  doubt(f: Pick<DoubtFacts, 'withstand'>): Reason | undefined {
     return f.withstand === undefined ? reason('withstand/not-known') : undefined;
   },
 } satisfies AnyFitRule;

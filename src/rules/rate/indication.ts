@@ -1,5 +1,5 @@
 import { since } from '../../model/editions.js';
-import { reason, type Reason, type Said } from '../../model/reason.js';
+import { reason, type Reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import type { DoubtFacts, AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
 import { sources } from '../sources.js';
@@ -20,7 +20,7 @@ export const indication = {
       ? { fits: false, because: reason('indication/none'), gap: 1 }
       : { fits: true };
   },
-  doubt(f: Pick<DoubtFacts, 'part'>): Said | undefined {
+  doubt(f: Pick<DoubtFacts, 'part'>): Reason | undefined {
     // Called under a basis that asks for it: the others are outside.
     return f.part.indicator === null ? reason('indication/not-stated') : undefined;
   },

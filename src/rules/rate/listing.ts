@@ -1,4 +1,4 @@
-import { reason, type Said } from '../../model/reason.js';
+import { reason, type Reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/editions.js';
 import type { DoubtFacts, AnyFitRule, FitFacts } from '../fit-facts.js';
@@ -37,7 +37,7 @@ export const listing = {
     }
     return { fits: true };
   },
-  doubt(f: Pick<DoubtFacts, 'basis' | 'circuit' | 'current' | 'part'>): Said | undefined {
+  doubt(f: Pick<DoubtFacts, 'basis' | 'circuit' | 'current' | 'part'>): Reason | undefined {
     const floats = f.circuit === 'turbine' && f.current === 'ac' ? [reason('listing/turbine-floats')] : [];
     const unclassed = !isNec(f.basis) && f.part.iecClass === null ? [reason('class/not-stated')] : [];
     const doubts = [...floats, ...unclassed];

@@ -1,5 +1,5 @@
 import { kiloamperes } from '../../model/quantity.js';
-import { reason, type Reason, type Said } from '../../model/reason.js';
+import { reason, type Reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/editions.js';
 import type { DoubtFacts, AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
@@ -50,7 +50,7 @@ export const shortCircuit = {
       gap: (f.sccr - has) / f.sccr,
     };
   },
-  doubt(f: Pick<DoubtFacts, 'sccrUnknown'>): Said | undefined {
+  doubt(f: Pick<DoubtFacts, 'sccrUnknown'>): Reason | undefined {
     return f.sccrUnknown;
   },
 } satisfies AnyFitRule;

@@ -1,6 +1,6 @@
 import { rectifiedVoltage } from '../../electrical/wind.js';
 import { taken, workingOf } from '../../electrical/working.js';
-import type { PlacedNote } from '../../model/message.js';
+import type { PlacedNote } from '../../model/open-item.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { isNec } from '../../model/editions.js';
 import { volts } from '../../model/quantity.js';

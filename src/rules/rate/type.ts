@@ -1,4 +1,4 @@
-import { reason, type Reason, type Said } from '../../model/reason.js';
+import { reason, type Reason } from '../../model/reason.js';
 import type { Fit, Given } from '../../model/rule.js';
 import { isNec } from '../../model/editions.js';
 import type { DoubtFacts, AnyFitRule, FitFacts, FitPlace } from '../fit-facts.js';
@@ -39,7 +39,7 @@ export const type = {
       ? { fits: false, because: reason('type/not-stated'), gap: 1 }
       : { fits: true };
   },
-  doubt(f: Pick<DoubtFacts, 'basis' | 'part'>): Said | undefined {
+  doubt(f: Pick<DoubtFacts, 'basis' | 'part'>): Reason | undefined {
     if (isNec(f.basis)) return f.part.type === null ? reason('type/not-stated') : undefined;
     return f.part.iecClass === null ? reason('class/not-stated') : undefined;
   },

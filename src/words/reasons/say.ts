@@ -1,4 +1,5 @@
-import type { Reason, Said } from '../../model/reason.js';
+import type { NestedReason } from '../../model/nested-reason.js';
+import type { Reason } from '../../model/reason.js';
 import type { Sentence } from '../../model/sentence.js';
 import { ENGLISH } from './en/english.js';
 import type { Say } from './sayings.js';
@@ -13,8 +14,7 @@ export type ReasonLanguage = keyof typeof LANGUAGES;
  * @param of the reason
  * @param language of the reader; English where it isn't given
  */
-export function say(of: Said, language: ReasonLanguage = 'en'): Sentence {
-  if (typeof of === 'string') return of as Sentence;
+export function say(of: NestedReason, language: ReasonLanguage = 'en'): Sentence {
   const again: Say = (inner) => say(inner, language);
   const sayings = LANGUAGES[language] as Readonly<
     Record<string, ((values: object, say: Say) => string) | undefined>
