@@ -6,10 +6,10 @@ import { DOCUMENT_KINDS } from './parts/context.js';
 import { labelSheets } from './labels/pages.js';
 import { ownerSheet } from './owner-sheet/pages.js';
 import { permitSheet, separatePermitSheets } from './permit-sheet/pages.js';
-import type { Shown } from './parts/shell.js';
-import { shown } from './parts/shell.js';
+import type { Prepared } from './parts/shell.js';
+import { prepared } from './parts/shell.js';
 
-const RENDERERS: { readonly [K in DocumentKind]: (given: Shown) => Promise<RenderedDocument> } = {
+const RENDERERS: { readonly [K in DocumentKind]: (given: Prepared) => Promise<RenderedDocument> } = {
   'closeout-pack': closeoutPack,
   'permit-sheet': permitSheet,
   'owner-sheet': ownerSheet,
@@ -29,7 +29,7 @@ export async function renderDocument(
   plan: Plan,
   context: DocumentContext,
 ): Promise<RenderedDocument> {
-  return RENDERERS[kind](await shown(plan, context));
+  return RENDERERS[kind](await prepared(plan, context));
 }
 
 /**
@@ -39,7 +39,7 @@ export async function renderDocument(
  * @throws Failure where a template or a view model fails
  */
 export async function renderDocuments(plan: Plan, context: DocumentContext): Promise<RenderedDocument[]> {
-  const given = await shown(plan, context);
+  const given = await prepared(plan, context);
   const documents: RenderedDocument[] = [];
   for (const kind of DOCUMENT_KINDS) {
     if (kind === 'permit-sheet' && context.separate === true)

@@ -64,10 +64,10 @@ export function itemsText(
   all: boolean,
   rest = 'all of them stand in open-items.csv',
 ): string {
-  const shown = items.filter((i) => all || i.job === '' || i.item.severity !== 'confirm');
+  const listed = items.filter((i) => all || i.job === '' || i.item.severity !== 'confirm');
   const out: string[] = [];
   for (const severity of SEVERITIES) {
-    const groups = grouped(shown.filter((i) => i.item.severity === severity));
+    const groups = grouped(listed.filter((i) => i.item.severity === severity));
     const used = new Map<string, number>();
     const uncounted = new Map<string, { code: string; file: string; column: string; count: number }>();
     for (const group of groups) {
@@ -84,7 +84,7 @@ export function itemsText(
       out.push(`${severity}  and ${String(count)} more of ${code}${where}: ${rest}\n`);
     }
   }
-  const hidden = items.length - shown.length;
+  const hidden = items.length - listed.length;
   if (hidden > 0) {
     const jobs = new Set(items.filter((i) => i.job !== '' && i.item.severity === 'confirm').map((i) => i.job))
       .size;

@@ -2,98 +2,105 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it, vi } from 'vitest';
-import { changesSince, runToKeep } from '../../src/batch/last-run.js';
-import { reportPage } from '../../src/batch/report-page.js';
-import { planJob, readInputs, renderDocuments, type JobItem, type Plan } from '../../src/index.js';
+import type { JobItem, Plan } from '../../src/index.js';
+import type * as Conductors from '../../src/words/conductors.js';
+import type * as Gap from '../../src/words/gap.js';
+import type * as Lengths from '../../src/words/lengths.js';
 import type * as Told from '../../src/words/messages/told.js';
+import type * as Origin from '../../src/words/origin.js';
+import type * as Protectors from '../../src/words/protectors.js';
 import type * as Say from '../../src/words/reasons/say.js';
-import { say } from '../../src/words/reasons/say.js';
+import type * as Standard from '../../src/words/standard.js';
+import type * as Steps from '../../src/words/steps/told.js';
 
-// Every sentence of a reason or a message gives way to its code, each time another one. Where its English is put back in the finished
-// document, the document must be what it is in English: then nothing in it was decided, grouped or put in order by a sentence.
+// Every text that words/ makes of data gives way to a code (`codes.ts`), each time another one. Where its English is put back in the
+// finished document, the document must be what it is in English: then nothing in it was decided, grouped or put in order by a sentence.
 
-const codes = vi.hoisted(() => {
-  const english: string[] = [];
-  const state = { on: false };
-  const standIn = (sentence: string, code: string): string =>
-    // What isn't said is no sentence.
-    !state.on || sentence === '' ? sentence : `\uE000${code}#${english.push(sentence) - 1}\uE001`;
-  return { english, state, standIn };
-});
+const codes = await vi.hoisted(() => import('./codes.js'));
 
 vi.mock('../../src/words/reasons/say.js', async (original) => {
   const actual = await original<typeof Say>();
-  const replaced: typeof Say.say = (of, language) =>
-    codes.standIn(actual.say(of, language), typeof of === 'string' ? 'text' : of.code) as ReturnType<
-      typeof Say.say
-    >;
-  return { ...actual, say: replaced };
+  const say: typeof Say.say = (of, language) =>
+    codes.replaced(
+      () => actual.say(of, language),
+      (text) => codes.standIn(text, `reason:${typeof of === 'string' ? '' : of.code}`) as typeof text,
+    );
+  return { ...actual, say };
 });
-
 vi.mock('../../src/words/messages/told.js', async (original) => {
   const actual = await original<typeof Told>();
-  const replaced: typeof Told.told = (note) => {
-    const parts = Object.entries(actual.told(note));
-    return Object.fromEntries(
-      parts.map(([part, sentence]) => [part, codes.standIn(String(sentence), `${note.code}.${part}`)]),
-    ) as unknown as ReturnType<typeof Told.told>;
+  const told: typeof Told.told = (note) =>
+    codes.replaced(
+      () => actual.told(note),
+      (parts) => codes.each(`message:${note.code}`, parts),
+    );
+  return { ...actual, told };
+});
+vi.mock('../../src/words/steps/told.js', async (original) => {
+  const actual = await original<typeof Steps>();
+  const stepTold: typeof Steps.stepTold = (step, language) =>
+    codes.replaced(
+      () => actual.stepTold(step, language),
+      (parts) => codes.each(`step:${step.code}`, parts),
+    );
+  return { ...actual, stepTold };
+});
+vi.mock('../../src/words/gap.js', async (original) => {
+  const actual = await original<typeof Gap>();
+  const gapOf: typeof Gap.gapOf = (item) =>
+    codes.replaced(
+      () => actual.gapOf(item),
+      (gap) => (gap === null ? null : codes.each('gap:', gap)),
+    );
+  return { ...actual, gapOf };
+});
+vi.mock('../../src/words/conductors.js', async (original) => {
+  const actual = await original<typeof Conductors>();
+  return { ...actual, conductorText: codes.texts('conductor', actual.conductorText) };
+});
+vi.mock('../../src/words/origin.js', async (original) => {
+  const { placeText, cited } = await original<typeof Origin>();
+  return { placeText: codes.texts('place', placeText), cited: codes.texts('origin', cited) };
+});
+vi.mock('../../src/words/protectors.js', async (original) => {
+  const actual = await original<typeof Protectors>();
+  const { systemText, groundingName } = actual;
+  return {
+    ...actual,
+    systemText: codes.texts('system', systemText),
+    groundingName: codes.texts('grounding', groundingName),
   };
-  return { ...actual, told: replaced };
+});
+vi.mock('../../src/words/standard.js', async (original) => {
+  const { standardName } = await original<typeof Standard>();
+  return { standardName: codes.texts('standard', standardName) };
+});
+vi.mock('../../src/words/lengths.js', async (original) => {
+  const actual = await original<typeof Lengths>();
+  const { runLength, leadLength } = actual;
+  return {
+    ...actual,
+    runLength: codes.texts('length', runLength),
+    leadLength: codes.texts('length', leadLength),
+  };
 });
 
-/** Puts the English of each code back, of those inside a sentence too. */
-function inEnglish(text: string): string {
-  const back = text.replace(
-    /\uE000[^\uE000\uE001]*#(\d+)\uE001/g,
-    (_, n: string) => codes.english[Number(n)] ?? '?',
-  );
-  return back === text ? text : inEnglish(back);
-}
-
-const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"' };
-const decoded = (html: string): string =>
-  html.replace(
-    /&(?:#x([0-9A-F]+)|#(\d+)|(\w+));/gi,
-    (whole, hex?: string, decimal?: string, name?: string) =>
-      hex !== undefined
-        ? String.fromCodePoint(parseInt(hex, 16))
-        : decimal !== undefined
-          ? String.fromCodePoint(Number(decimal))
-          : (ENTITIES[name ?? ''] ?? whole),
-  );
-
-/** A document in English whatever its sentences were, without what only the length of a text decides: breaks of lines, sizes. */
-function compared(html: string): string {
-  return html
-    .replace(/<section class="note (?:usual|dense|densest)"/g, '<section class="note"')
-    .split(/(<svg class="housing"[^]*?<\/svg>)/)
-    .map((part, index) =>
-      index % 2 === 0
-        ? inEnglish(decoded(part))
-        : inEnglish(decoded(part.replace(/<[^>]*>/g, ''))).replace(/\s+/g, ''),
-    )
-    .join('');
-}
-
-type Made = () => Promise<readonly string[]>;
-
-/** What is made in English, and what is made of codes with the English put back. */
-async function bothWays(make: Made): Promise<{ english: string[]; ofCodes: string[]; replaced: number }> {
-  codes.state.on = false;
-  const english = (await make()).map(compared);
-  codes.english.length = 0;
-  codes.state.on = true;
-  try {
-    const ofCodes = (await make()).map(compared);
-    return { english, ofCodes, replaced: codes.english.length };
-  } finally {
-    codes.state.on = false;
-  }
-}
+// Sources that another test file of this worker loaded would say sentences as they are; and none after this one gets these.
+vi.resetModules();
+const { planJob, readInputs, renderDocuments } = await import('../../src/index.js');
+const { changesSince, runToKeep } = await import('../../src/batch/last-run.js');
+const { reportPage } = await import('../../src/batch/report-page.js');
+const { planJson } = await import('../../src/output/plan-file.js');
+const { say } = await import('../../src/words/reasons/say.js');
+const { conductorText } = await import('../../src/words/conductors.js');
+const { stepTold } = await import('../../src/words/steps/told.js');
+const { gapOf } = await import('../../src/words/gap.js');
+const { placeText } = await import('../../src/words/origin.js');
 
 const folder = mkdtempSync(join(tmpdir(), 'shuntbook-sentences-'));
 afterAll(() => {
   rmSync(folder, { recursive: true });
+  vi.resetModules();
 });
 const generate = (await import(new URL('../../bench/generate.mjs', import.meta.url).href)) as {
   writeBatch: (folder: string, jobs: number) => string[];
@@ -105,45 +112,67 @@ const batches = await Promise.all(
   ),
 );
 const jobs = batches.flatMap((inputs) => inputs.jobs.map((job) => ({ job, inputs })));
+const plans = jobs.map(({ job, inputs }) => planJob(job, inputs));
 const fonts = { css: '', covers: (codePoint: number) => codePoint < 0x2700 };
 
-const made = new Map<number, Plan>();
+/** What tells a plan from others: all of it but the job's id, and the file and line of its rows. */
+const kindOf = (plan: Plan): string =>
+  JSON.stringify(plan, (key, value: unknown) => (key === 'line' || key === 'file' ? null : value))
+    .replaceAll(plan.job, 'JOB')
+    .replaceAll(/[^" ]*(off-grid|grid|country)(?:-\d+)?\.csv(?:, line \d+)?/g, '$1');
 
-/** The plan of a job, and its documents beside those of the job before it as its last pack. */
-function pack(index: number): { plan: Plan; documents: () => Promise<string[]> } {
-  const one = jobs[index];
-  if (one === undefined) throw new Error(`no job ${index}`);
-  const plan = planJob(one.job, one.inputs);
-  const previous = made.get(index - 1) ?? plan;
-  made.set(index, plan);
-  const context = { settings: one.inputs.settings, date: '2026-01-01', fonts, previous };
-  const documents = async (): Promise<string[]> =>
-    (await renderDocuments(plan, context)).map(({ fileName, html }) => `${fileName}\n${html}`);
-  return { plan, documents };
+/** The first job of each kind of plan. */
+const kinds = new Map(plans.map((plan, index) => [kindOf(plan), index] as const).reverse());
+
+/** The documents of a job beside those of the job before it as its last pack. */
+async function documents(index: number): Promise<string[]> {
+  const [plan, inputs, previous] = [plans[index], jobs[index]?.inputs, plans[Math.max(index - 1, 0)]];
+  if (!plan || !inputs || !previous) throw new Error(`no job ${index}`);
+  const context = { settings: inputs.settings, date: '2026-01-01', fonts, previous };
+  return (await renderDocuments(plan, context)).map(({ fileName, html }) => `${fileName}\n${html}`);
 }
 
 /** What the report of a batch is made of. */
-const itemsOf = (plans: readonly Plan[]): JobItem[] =>
-  plans.flatMap((plan) => plan.openItems.map((item) => ({ job: plan.job, item })));
+const itemsOf = (some: readonly Plan[]): JobItem[] =>
+  some.flatMap((plan) => plan.openItems.map((item) => ({ job: plan.job, item })));
 
 describe('documents and plans, with every sentence replaced by its code', () => {
-  it('has the demo and 200 generated jobs', () => {
+  it('has the demo and 200 generated jobs, and the documents of each kind of plan', () => {
     expect(jobs.length).toBeGreaterThanOrEqual(214);
+    expect(kinds.size).toBeGreaterThanOrEqual(50);
+    console.log(
+      kinds.size,
+      [...kinds.values()].map((i) => plans[i]?.job),
+    );
   });
 
-  it.each(jobs.map(({ job }, index) => [job.job, index] as const))('%s is the same', async (_, index) => {
-    const { english, ofCodes, replaced } = await bothWays(async () => {
-      const { plan, documents } = pack(index);
-      return [JSON.stringify(plan), ...(await documents())];
-    });
-    expect(english).toHaveLength(5);
-    expect(ofCodes).toEqual(english);
-    expect(replaced).toBeGreaterThan(0);
-  });
+  it.each(jobs.map(({ job }, index) => [job.job, index] as const))(
+    'the plan of %s is the same',
+    (_, index) => {
+      const { job, inputs } = jobs[index] ?? {};
+      if (!job || !inputs) throw new Error(`no job ${index}`);
+      const english = JSON.stringify(plans[index]);
+      const ofCodes = codes.withCodes(() => JSON.stringify(planJob(job, inputs)));
+      expect(english.length).toBeGreaterThan(1000);
+      expect(codes.inEnglish(ofCodes)).toBe(english);
+    },
+  );
+
+  it.each([...kinds.values()].sort((a, b) => a - b).map((index) => [plans[index]?.job, index] as const))(
+    'plan.json and documents of %s are the same',
+    async (_, index) => {
+      const { english, ofCodes, replaced } = await codes.bothWays(async () => [
+        ...plans.slice(index, index + 1).map(planJson),
+        ...(await documents(index)),
+      ]);
+      expect(english).toHaveLength(5);
+      expect(ofCodes).toEqual(english);
+      expect(replaced).toBeGreaterThan(100);
+    },
+  );
 
   it('the report of the batch is the same', async () => {
-    const { english, ofCodes, replaced } = await bothWays(async () => {
-      const plans = jobs.map(({ job, inputs }) => planJob(job, inputs));
+    const { english, ofCodes, replaced } = await codes.bothWays(async () => {
       const [before, now] = [plans.slice(0, 100), plans.slice(50)].map((some) => {
         const items = itemsOf(some).map(({ item }, n) => ({ job: `J-${n % 9}`, item }));
         const lines = some.map((_, n) => ({ job: `J-${n % 9}`, status: 'draft' }));
@@ -159,9 +188,19 @@ describe('documents and plans, with every sentence replaced by its code', () => 
     expect(ofCodes).toEqual(english);
     expect(replaced).toBeGreaterThan(100);
   });
+
+  it('has replaced texts of each kind', () => {
+    expect([...codes.made].sort()).toEqual(
+      'conductor gap grounding length message origin place reason standard step system'.split(' '),
+    );
+  });
 });
 
 describe('a document that looks into a sentence', () => {
+  const conductorsOf = (plan: Plan): string[] =>
+    plan.protectors.flatMap((p) => p.channels.map((c) => conductorText(c.wire)));
+  const stepsOf = (plan: Plan) =>
+    plan.protectors.flatMap((p) => p.calculations.flatMap((c) => c.steps.map((s) => stepTold(s))));
   const lookers: Readonly<Record<string, (plan: Plan) => string>> = {
     'for its first words': (plan) =>
       plan.notPlaced.map((n) => (say(n.because).startsWith('it') ? 'open' : 'closed')).join(),
@@ -172,12 +211,24 @@ describe('a document that looks into a sentence', () => {
         .sort()
         .join(),
     'to bring like ones together': (plan) => String(new Set(plan.notPlaced.map((n) => say(n.because))).size),
+    'for the colour of a conductor': (plan) =>
+      conductorsOf(plan)
+        .map((text) => (text.endsWith('N') ? 'white' : 'black'))
+        .join(),
+    'to count conductors': (plan) => String(new Set(conductorsOf(plan)).size),
+    'for a stated figure': (plan) =>
+      String(stepsOf(plan).filter(({ sourced }) => sourced.startsWith('stated')).length),
+    'for calculations that print alike': (plan) =>
+      String(new Set(stepsOf(plan).map((words) => JSON.stringify(words))).size),
+    'for a gap of the catalogue': (plan) =>
+      plan.openItems.map((item) => gapOf(item)?.says.endsWith('stated')).join(),
+    'for the file of an item': (plan) => plan.openItems.map((item) => placeText(item).split(',')[0]).join(),
   };
 
   it.each(Object.entries(lookers))('%s is caught', async (_, look) => {
     const found = [];
-    for (const { job, inputs } of jobs.slice(0, 14)) {
-      const { english, ofCodes } = await bothWays(() => Promise.resolve([look(planJob(job, inputs))]));
+    for (const plan of plans.slice(0, 14)) {
+      const { english, ofCodes } = await codes.bothWays(() => Promise.resolve([look(plan)]));
       found.push(english.join() !== ofCodes.join());
     }
     expect(found).toContain(true);

@@ -3,7 +3,7 @@ import { pageRules } from '../parts/css.js';
 import type { PageRule } from '../parts/css.js';
 import { drawPlacement, fitsOn } from '../drawing/placement.js';
 import { largeRoom, largeSheet, smallRoom } from '../drawing/rooms.js';
-import type { Shown } from '../parts/shell.js';
+import type { Prepared } from '../parts/shell.js';
 import { checkedView, marginsOf, metadataOf, pageRule, styleOf } from '../parts/shell.js';
 import { CloseoutPackSchema, closeoutPackView } from './view.js';
 
@@ -11,7 +11,7 @@ import { CloseoutPackSchema, closeoutPackView } from './view.js';
  * The pages of the pack. Each section has a name of its own in the margin, since a browser can't number the pages of a
  * table of contents; each wiring note has the tag of its protector.
  */
-function pagesOf(given: Shown, onPaper: boolean): PageRule[] {
+function pagesOf(given: Prepared, onPaper: boolean): PageRule[] {
   const { plan, paper } = given;
   const section = (name: string, text: string, landscape = false): PageRule =>
     pageRule(name, paper, text, landscape);
@@ -30,7 +30,7 @@ function pagesOf(given: Shown, onPaper: boolean): PageRule[] {
 }
 
 /** The closeout pack: everything that the crew and the office need of a job. */
-export async function closeoutPack(given: Shown): Promise<RenderedDocument> {
+export async function closeoutPack(given: Prepared): Promise<RenderedDocument> {
   const { plan, context, paper, templates } = given;
   const placement = await given.placement();
   const onPaper = fitsOn(placement, smallRoom(paper));

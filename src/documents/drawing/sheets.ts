@@ -103,11 +103,11 @@ function withoutStrays(
   others: ReadonlyMap<string, readonly PortRow[]>,
 ): readonly Unit[] {
   const here = new Set(taken.flatMap((u) => u.rows.map((r) => r.key)));
-  const kept = taken.filter((u) => {
+  const joined = taken.filter((u) => {
     const ends = u.rows.flatMap((r) => others.get(r.key) ?? []);
     return ends.length === 0 || ends.some((o) => here.has(o.key));
   });
-  return kept.length === 0 ? taken : kept;
+  return joined.length === 0 ? taken : joined;
 }
 
 /** Puts strips below each other on as few sheets as hold them, in their order. */

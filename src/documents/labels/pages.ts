@@ -1,11 +1,11 @@
 import type { RenderedDocument } from '../../model/print.js';
 import { labelGridRules } from './label-grid.js';
-import type { Shown } from '../parts/shell.js';
+import type { Prepared } from '../parts/shell.js';
 import { checkedView, metadataOf, styleOf } from '../parts/shell.js';
 import { LabelsSchema, labelsView } from './view.js';
 
 /** The sheets of labels, on the grid of the settings. */
-export function labelSheets(given: Shown): Promise<RenderedDocument> {
+export function labelSheets(given: Prepared): Promise<RenderedDocument> {
   const { plan, context, paper, templates, strings } = given;
   const style = styleOf(given, ['base', 'labels'], labelGridRules(context.settings.labels, paper));
   const view = checkedView('labels', LabelsSchema, labelsView(plan, context, paper, strings, style));

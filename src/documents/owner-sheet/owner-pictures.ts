@@ -109,15 +109,15 @@ export function ownerPictures(
   strings: OwnerStrings,
   causes: Map<IndicatorCause, string>,
 ): { protectors: OwnerProtector[]; looks: OwnerLook[] } {
-  const shown = plan.protectors.map((protector) => {
+  const pictured = plan.protectors.map((protector) => {
     const look = lookOf(plan, protector, strings, causes);
     const { tag } = protector;
     const place = ownerPlace(protector, strings);
     return { look, key: look.key, tag, place, guards: guardsText(plan, protector, strings) };
   });
-  const keys = [...new Set(shown.map((s) => s.key))];
-  if (shown.length <= PICTURE_EACH || keys.length > WORTH_SHARING * shown.length) {
-    const protectors = shown.map(({ look, tag, place, guards }) => {
+  const keys = [...new Set(pictured.map((s) => s.key))];
+  if (pictured.length <= PICTURE_EACH || keys.length > WORTH_SHARING * pictured.length) {
+    const protectors = pictured.map(({ look, tag, place, guards }) => {
       const picture = pictureOf(look, tag, strings, PICTURE_ROOM.beside);
       return { tag, place, guards, look: '', picture, notes: [...look.notes] };
     });
@@ -125,14 +125,14 @@ export function ownerPictures(
   }
   const nameOf = (key: string): string => filled(strings.look, { number: keys.indexOf(key) + 1 });
   const looks = keys.flatMap((key) => {
-    const sharing = shown.filter((s) => s.key === key);
+    const sharing = pictured.filter((s) => s.key === key);
     const look = sharing[0]?.look;
     if (look === undefined) return [];
     const tags = sharing.map((s) => s.tag).join(', ');
     const picture = pictureOf(look, tags, strings, PICTURE_ROOM.alone);
     return [{ name: nameOf(key), tags, picture, notes: [...look.notes] }];
   });
-  const protectors = shown.map(({ key, tag, place, guards }) => {
+  const protectors = pictured.map(({ key, tag, place, guards }) => {
     return { tag, place, guards, look: nameOf(key), picture: '', notes: [] };
   });
   return { protectors, looks };

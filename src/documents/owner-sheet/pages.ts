@@ -1,11 +1,11 @@
 import type { RenderedDocument } from '../../model/print.js';
 import { pageRules } from '../parts/css.js';
-import type { Shown } from '../parts/shell.js';
+import type { Prepared } from '../parts/shell.js';
 import { checkedView, marginsOf, metadataOf, pageRule, styleOf } from '../parts/shell.js';
 import { OwnerSheetSchema, ownerSheetView } from './view.js';
 
 /** The owner's sheet, in the owner's language. */
-export function ownerSheet(given: Shown): Promise<RenderedDocument> {
+export function ownerSheet(given: Prepared): Promise<RenderedDocument> {
   const { plan, context, paper, templates, strings } = given;
   const rules = pageRules(
     [pageRule('', paper, context.settings.company.name)],

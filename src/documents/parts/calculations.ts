@@ -1,5 +1,6 @@
 import { isUnsaid } from '../../words/messages/told.js';
 import { reasonKey } from '../../model/reason.js';
+import { fiveDecimals, workingFigure } from '../../model/rounding.js';
 import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Calculation, Plan } from '../../model/plan.js';
@@ -92,9 +93,22 @@ export function calculationView(calculation: Calculation, tags: readonly string[
   };
 }
 
-/** What a step prints: figures that differ in no digit of it are one. */
-function printed(step: Step): unknown {
-  return [step.symbol, step.value, step.unit, step.sure, stepTold(step)];
+/** Equal calculations have one key: figures that differ in no digit that is printed are one. */
+function keyOf({ rule, title, steps }: Calculation): string {
+  const printed = steps.map((one) => [
+    one.symbol,
+    one.code,
+    one.values,
+    one.value,
+    one.unit,
+    one.sure,
+    one.source,
+  ]);
+  const data = [rule, title, printed];
+  return JSON.stringify(data, (key, value: unknown) => {
+    if (typeof value !== 'number') return value;
+    return key === 'fine' ? fiveDecimals(value) : workingFigure(value);
+  });
 }
 
 /** The calculations of all protectors, rule by rule; equal ones stand once, with the tags of all that share them. */
@@ -102,7 +116,7 @@ export function calculationViews(plan: Plan): CalculationView[] {
   const found = new Map<string, { calculation: Calculation; tags: string[] }>();
   for (const protector of plan.protectors) {
     for (const calculation of protector.calculations) {
-      const key = JSON.stringify([calculation.rule, say(calculation.title), calculation.steps.map(printed)]);
+      const key = keyOf(calculation);
       const entry = found.get(key) ?? { calculation, tags: [] };
       if (!entry.tags.includes(protector.tag)) entry.tags.push(protector.tag);
       found.set(key, entry);

@@ -29,13 +29,13 @@ const MARGIN_WORD = 200;
  * @param length characters
  */
 export function marginText(text: string, length: number): string {
-  const kept: string[] = [];
+  const fitting: string[] = [];
   for (const word of shortened(text, length).split(' ')) {
     const fits = fittingPart(word);
-    kept.push(fits);
+    fitting.push(fits);
     if (fits !== word) break;
   }
-  return kept.join(' ');
+  return fitting.join(' ');
 }
 
 function fittingPart(word: string): string {

@@ -3,6 +3,7 @@ import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import type { Basis } from '../../model/editions.js';
+import type { ProtectedGrounding } from '../../model/words.js';
 import { runLength } from '../../words/lengths.js';
 import { amperes, notKnown, plainNumber, volts } from './figures.js';
 
@@ -64,13 +65,20 @@ export function placeText(protector: PlannedProtector): string {
 const FLOATING = 'floating, no pole grounded';
 const GROUNDING_UNKNOWN = 'the list does not state it';
 
-/** The grounding of a system, or of the wires of a control circuit. */
-export function groundingText(protector: PlannedProtector): string {
+/** The grounding of a system, or of the wires of a control circuit, as far as papers tell it apart. */
+export function groundingOf(protector: PlannedProtector): ProtectedGrounding | 'no-pole' | 'not-stated' {
   const { grounding, required } = protector;
   const ofControl = guardsControl(protector);
-  if (grounding === 'floating' && (ofControl || required.current === 'dc')) return FLOATING;
-  if (grounding === null || (ofControl && grounding === 'not-known')) return notKnown(GROUNDING_UNKNOWN);
-  return groundingName(grounding);
+  if (grounding === 'floating' && (ofControl || required.current === 'dc')) return 'no-pole';
+  if (grounding === null || (ofControl && grounding === 'not-known')) return 'not-stated';
+  return grounding;
+}
+
+/** The same in words. */
+export function groundingText(protector: PlannedProtector): string {
+  const grounding = groundingOf(protector);
+  if (grounding === 'no-pole') return FLOATING;
+  return grounding === 'not-stated' ? notKnown(GROUNDING_UNKNOWN) : groundingName(grounding);
 }
 
 function typeText(protector: PlannedProtector): string {

@@ -17,7 +17,7 @@ import { DRAFT_MARK, jobMargin } from './job.js';
 import { visibleData } from './visible-text.js';
 
 /** The plan and the company's texts with nothing hidden in them, and what all documents of a job share. */
-export interface Shown {
+export interface Prepared {
   readonly plan: Plan;
   readonly context: DocumentContext;
   readonly strings: OwnerStrings;
@@ -27,8 +27,8 @@ export interface Shown {
   placement(): Promise<Placement>;
 }
 
-/** Makes a plan ready to be shown. */
-export async function shown(plan: Plan, context: DocumentContext): Promise<Shown> {
+/** A plan made ready for paper. */
+export async function prepared(plan: Plan, context: DocumentContext): Promise<Prepared> {
   const covers = (codePoint: number): boolean => context.fonts.covers(codePoint);
   const { settings, previous, photos } = context;
   const byBasis = isNec(plan.basis) ? 'letter' : 'A4';
@@ -54,7 +54,7 @@ export async function shown(plan: Plan, context: DocumentContext): Promise<Shown
 }
 
 /** All CSS of a document: fonts, accent colour, the named style files, page rules. */
-export function styleOf(given: Shown, sheets: readonly string[], rules: string): string {
+export function styleOf(given: Prepared, sheets: readonly string[], rules: string): string {
   const own = sheets.map((name) => given.templates.style(name));
   // The accent draws rules and borders only, so that its contrast never carries text.
   const accent = `:root { --accent: ${given.context.settings.company.accent}; }`;
@@ -62,7 +62,7 @@ export function styleOf(given: Shown, sheets: readonly string[], rules: string):
 }
 
 /** What the margins of a document say; a draft says so on every page. */
-export function marginsOf(given: Shown, document: string, language?: OwnerStrings): MarginTexts {
+export function marginsOf(given: Prepared, document: string, language?: OwnerStrings): MarginTexts {
   const draft = language === undefined ? DRAFT_MARK : language.draftMark;
   return {
     document,
@@ -95,7 +95,7 @@ export function checkedView<S extends z.ZodType>(
 
 /** What the PDF says of itself. */
 export function metadataOf(
-  given: Shown,
+  given: Prepared,
   title: string,
   subject: string,
   keywords: readonly string[],

@@ -63,14 +63,22 @@ function lineText(origin: StatedFact['origin']): string {
   return 'column' in origin ? cited({ ...origin, column: '' }) : cited(origin);
 }
 
+/** What tells one source from another: the line, or what else it is. */
+function lineKey(origin: StatedFact['origin']): string {
+  const parts = 'column' in origin ? [origin.from, origin.file, origin.line] : Object.entries(origin);
+  return JSON.stringify(parts);
+}
+
 function factsByOrigin(facts: readonly StatedFact[]): { from: string; values: string }[] {
-  const groups = new Map<string, string[]>();
+  const groups = new Map<string, { readonly from: string; readonly values: string[] }>();
   for (const fact of facts) {
     const view = factView(fact);
-    const from = lineText(fact.origin);
-    groups.set(from, [...(groups.get(from) ?? []), `${view.field} ${view.value}`]);
+    const key = lineKey(fact.origin);
+    const group = groups.get(key) ?? { from: lineText(fact.origin), values: [] };
+    group.values.push(`${view.field} ${view.value}`);
+    groups.set(key, group);
   }
-  return [...groups].map(([from, values]) => ({ from, values: values.join('; ') }));
+  return [...groups.values()].map(({ from, values }) => ({ from, values: values.join('; ') }));
 }
 
 /** The site as it was read: job facts, equipments with their stated facts, runs. */

@@ -4,7 +4,7 @@ import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
 import type { Plan, PlannedEquipment, PlannedProtector } from '../../model/plan.js';
 import { notKnown } from '../parts/figures.js';
-import { groundingText } from '../parts/schedule.js';
+import { groundingOf, groundingText } from '../parts/schedule.js';
 
 export const ItemSchema = z.object({ what: z.string(), value: z.string(), toFillIn: z.boolean() });
 type Item = z.infer<typeof ItemSchema>;
@@ -38,12 +38,13 @@ export function groundingItems(plan: Plan): Item[] {
   for (const p of plan.protectors) {
     const grounding = groundingText(p);
     const earthing = plan.basis === 'iec' && p.required.current === 'ac' ? ` (${plan.earthing})` : '';
-    const how = isStated(plan, p) ? ', as stated on the list' : ', assumed, to be confirmed';
     const isKnown = p.grounding !== null && p.grounding !== 'not-known';
-    const value = `${systemText(p.system)}${earthing}: ${grounding}${isKnown ? how : ''}`;
-    const group = groups.get(value) ?? { value, tags: [] };
+    const how = !isKnown ? null : isStated(plan, p) ? 'as stated on the list' : 'assumed, to be confirmed';
+    const key = JSON.stringify([p.system, earthing, groundingOf(p), how]);
+    const value = `${systemText(p.system)}${earthing}: ${grounding}${how === null ? '' : `, ${how}`}`;
+    const group = groups.get(key) ?? { value, tags: [] };
     group.tags.push(p.tag);
-    groups.set(value, group);
+    groups.set(key, group);
   }
   return [...groups.values()].map(({ value, tags }) => ({ what: tags.join(', '), value, toFillIn: false }));
 }

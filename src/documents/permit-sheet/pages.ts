@@ -2,7 +2,7 @@ import type { RenderedDocument } from '../../model/print.js';
 import { pageRules } from '../parts/css.js';
 import { drawPlacement } from '../drawing/placement.js';
 import { largeRoom, largeSheet } from '../drawing/rooms.js';
-import type { Shown } from '../parts/shell.js';
+import type { Prepared } from '../parts/shell.js';
 import { checkedView, marginsOf, metadataOf, pageRule, styleOf } from '../parts/shell.js';
 import { PERMIT_PARTS, PermitSheetSchema, permitSheetView } from './view.js';
 import type { PermitPart } from './view.js';
@@ -18,7 +18,7 @@ const TEXT_PARTS: readonly (readonly [PermitPart, string])[] = [
 
 /** Sheets by part: drawings and schedule on the large sheet in landscape, the rest on the running paper. */
 async function sheetWith(
-  given: Shown,
+  given: Prepared,
   parts: ReadonlySet<PermitPart>,
   fileName: string,
 ): Promise<RenderedDocument> {
@@ -55,12 +55,12 @@ async function sheetWith(
 }
 
 /** The permit sheet as one combined file. */
-export function permitSheet(given: Shown): Promise<RenderedDocument> {
+export function permitSheet(given: Prepared): Promise<RenderedDocument> {
   return sheetWith(given, new Set(PERMIT_PARTS), 'permit-sheet.pdf');
 }
 
 /** The permit sheet as a file for each of its parts; names are ASCII and under 60 characters. */
-export async function separatePermitSheets(given: Shown): Promise<RenderedDocument[]> {
+export async function separatePermitSheets(given: Prepared): Promise<RenderedDocument[]> {
   const files: RenderedDocument[] = [];
   for (const [index, part] of PERMIT_PARTS.entries()) {
     files.push(await sheetWith(given, new Set([part]), `permit-sheet-${index + 1}-${part}.pdf`));
