@@ -10,7 +10,7 @@ function said(plan: EnglishPlan, rule: string): readonly string[] {
     .filter((s) => s.rule === rule)
     .map(({ standing, at, because }) => {
       const where = at.length === 0 ? standing : `${standing} at ${at.join(', ')}`;
-      return because === '' ? where : `${where}: ${because}`;
+      return because === null ? where : `${where}: ${because}`;
     });
 }
 

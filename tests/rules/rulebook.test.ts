@@ -52,7 +52,7 @@ describe.each(rules)('$id', ({ id, rule, file, table }) => {
   });
 
   it('names a source or common practice under each basis that it belongs to, none twice', () => {
-    const bases = BASES.filter((basis) => (rule.strength ?? rule.sources)[basis] !== undefined);
+    const bases = BASES.filter((basis) => (rule.strength ?? rule.sources)[basis] !== null);
     expect(bases).not.toEqual([]);
     expect(BASES.filter((basis) => rule.sources[basis] !== null)).toEqual(bases);
     for (const basis of bases) {
