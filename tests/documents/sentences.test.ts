@@ -13,6 +13,8 @@ import { say } from '../../src/words/reasons/say.js';
 // document, the document must be what it is in English: then nothing in it was decided, grouped or put in order by a sentence.
 
 const codes = vi.hoisted(() => {
+  // The quick tests of a worker share its modules: one that was loaded before holds the real sentences, whatever is mocked.
+  vi.resetModules();
   const english: string[] = [];
   const state = { on: false };
   const standIn = (sentence: string, code: string): string =>
@@ -94,6 +96,9 @@ async function bothWays(make: Made): Promise<{ english: string[]; ofCodes: strin
 const folder = mkdtempSync(join(tmpdir(), 'shuntbook-sentences-'));
 afterAll(() => {
   rmSync(folder, { recursive: true });
+  vi.doUnmock('../../src/words/reasons/say.js');
+  vi.doUnmock('../../src/words/messages/told.js');
+  vi.resetModules();
 });
 const generate = (await import(new URL('../../bench/generate.mjs', import.meta.url).href)) as {
   writeBatch: (folder: string, jobs: number) => string[];
