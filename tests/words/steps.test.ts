@@ -5,6 +5,7 @@ import { subject, type Step } from '../../src/model/step.js';
 import { reason } from '../../src/model/reason.js';
 import { RATING_TITLES } from '../../src/words/reasons/en/calculation.js';
 import { stepTold } from '../../src/words/steps/told.js';
+import { versionOne } from '../version-one.js';
 import {
   CURRENT_RULES,
   NOMINAL_CURRENT_RULE,
@@ -64,10 +65,7 @@ describe('the steps of plan.json', () => {
   test.each(plans.map((plan) => [plan.job, plan] as const))(
     '%s as version 1, which has words alone, say the same',
     (_, plan) => {
-      const bare = JSON.parse(planJson(plan), (key, value: unknown) =>
-        ['code', 'values', 'uses', 'cites'].includes(key) ? undefined : value,
-      ) as { openItems: object[] };
-      const first = readPlan({ ...bare, version: 1, openItems: [] })?.plan;
+      const first = readPlan(versionOne(planJson(plan)))?.plan;
       expect(first?.protectors.map((p) => told(p.calculations))).toEqual(
         plan.protectors.map((p) => told(p.calculations)),
       );
