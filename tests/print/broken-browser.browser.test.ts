@@ -3,8 +3,10 @@ import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
+import { Failure } from '../../src/model/failure.js';
 import { withPrinter, type Printer, type PrintOrder } from '../../src/print/printer.js';
 import { shippedBrowser } from '../../src/print/shipped-browser.js';
+import { saidOf } from '../told.js';
 import { browserProcesses, runs, until } from './browser-processes.js';
 
 const order = (rows: number, title = 'table'): PrintOrder => ({
@@ -114,13 +116,12 @@ describe('a browser that fails', () => {
     const browser = join(folder, 'no-browser');
     await writeFile(browser, '#!/bin/sh\nexit 3\n', { mode: 0o755 });
     const printing = withPrinter({ browser }, (printer) => printer.print(order(1)));
-    await expect(printing).rejects.toMatchObject({
-      exitStatus: 70,
-      note: {
-        code: 'print/no-browser',
-        found: expect.stringContaining(browser) as string,
-        hint: expect.stringContaining('apt-get install') as string,
-      },
+    const failure: unknown = await printing.catch((thrown: unknown) => thrown);
+    if (!(failure instanceof Failure)) throw new Error('a browser that is not there was started');
+    expect(failure).toMatchObject({ exitStatus: 70, note: { code: 'print/no-browser' } });
+    expect(saidOf(failure.note)).toMatchObject({
+      found: expect.stringContaining(browser) as string,
+      hint: expect.stringContaining('apt-get install') as string,
     });
     await rm(folder, { recursive: true });
   });
