@@ -35,7 +35,7 @@ function signalled(pid: number, name: NodeJS.Signals): boolean {
 /** Waits until the browser's page has computed for a second, in which it lays the document out for printing. */
 async function busy(): Promise<void> {
   const ticks = async (): Promise<number> => {
-    const renderers = (await browserProcesses()).filter((p) => p.type === 'renderer');
+    const renderers = browserProcesses().filter((p) => p.type === 'renderer');
     const states = await Promise.all(renderers.map((p) => readFile(`/proc/${p.pid}/stat`, 'utf8')));
     // Fields 14 and 15, in hundredths of a second, counted after the name in brackets.
     const used = states.map((state) => state.slice(state.lastIndexOf(')') + 2).split(' '));
@@ -104,11 +104,11 @@ describe('a browser that fails', () => {
       const calm = await printer.print(order(50));
       const printing = printer.print(order(9_000));
       await busy();
-      expect(await signal('browser', 'SIGSTOP')).toHaveLength(1);
+      expect(signal('browser', 'SIGSTOP')).toHaveLength(1);
       expect(starts(await printing)).toBe('%PDF-1.7');
       expect(Buffer.compare(await printer.print(order(50)), calm)).toBe(0);
     });
-    await until(async () => (await browserProcesses()).length === 0);
+    await until(() => browserProcesses().length === 0);
   });
 
   it('that is not there is told with every place that was tried and a command', async () => {
@@ -147,7 +147,7 @@ describe('a browser that fails', () => {
     const bytes = await withPrinter({ browser, startTimeout: 10_000 }, (printer) => printer.print(order(1)));
     expect(starts(bytes)).toBe('%PDF-1.7');
     const stopped = Number(await readFile(join(folder, 'stopped'), 'utf8'));
-    await until(async () => !(await runs(stopped)));
+    await until(() => !runs(stopped));
     await rm(folder, { recursive: true });
   });
 
