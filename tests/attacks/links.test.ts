@@ -61,14 +61,6 @@ describe('a link below the output folder', () => {
     expect(await readFile(join(elsewhere, 'victim'), 'utf8')).toBe('untouched\n');
   });
 
-  it('in place of the folder of kept plans takes no plan and removes none', async () => {
-    await runBatch(shop.options(), smallSteps);
-    await symlink(elsewhere, own('plans'));
-    await shop.write('a.csv', listOf(['A-1', 'A-2'], 'Two'));
-    expect(done(await plan())).toBe('A-1 failed, A-2 failed');
-    expect(await readdir(elsewhere)).toEqual([]);
-  });
-
   it('in place of a file of ours is replaced by the file, and what it led to stays as it was', async () => {
     await plan();
     for (const name of ['open-items.csv', 'A-1/plan.json', '.shuntbook/last-run.json']) {

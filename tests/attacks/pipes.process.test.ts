@@ -143,7 +143,7 @@ it('a disk that never answers is given up with a sentence', async () => {
   const never = new Promise<never>(() => undefined);
   await expect(inTime('out/plan.json', never, 20)).rejects.toMatchObject({
     exitStatus: 70,
-    note: { code: 'output/no-answer', message: expect.stringContaining('out/plan.json') as string },
+    note: { code: 'output/no-answer', values: { path: 'out/plan.json' } },
   });
   expect(await inTime('out/plan.json', Promise.resolve(3))).toBe(3);
 });

@@ -4,6 +4,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { BatchOptions, BatchResult } from '../../src/batch/batch-options.js';
 import { runBatch } from '../../src/batch/run-batch.js';
 import { filesBelow, listOf, smallSteps, workshop, type Workshop } from '../batch/stand-ins.js';
+import { forge } from './forge.js';
 
 let shop: Workshop;
 beforeEach(async () => {
@@ -15,67 +16,13 @@ const run = (more: Partial<BatchOptions> = {}): Promise<BatchResult> =>
   runBatch(shop.options(more), smallSteps);
 const codes = (result: BatchResult): string[] => result.items.map(({ item }) => item.code);
 
-interface Recorded {
-  folder: string;
-  files: { name: string }[];
-  previousPlan: string;
-  printedPlan: string;
-}
-
-/**
- * Changes the record of the packs as somebody who can write to the output folder might.
- * @returns folders by the line of their record
- */
-async function forge(change: (record: Recorded) => void): Promise<string[]> {
-  const path = join(shop.out, '.shuntbook', 'packs.ndjson');
-  const lines = (await readFile(path, 'utf8')).trim().split('\n');
-  const records = lines.map((line) => JSON.parse(line) as Recorded);
-  const folders = records.map((record) => record.folder);
-  records.forEach(change);
-  await writeFile(path, records.map((record) => `${JSON.stringify(record)}\n`).join(''));
-  return folders;
-}
-
 describe('a record in the output folder that was forged', () => {
-  const leading = [
-    '../../victim.json',
-    '../victim.json',
-    'x/../../../victim.json',
-    '../A-2/plan.json',
-    'mine.txt',
-  ];
-
-  it.each(leading)('leads to no file but those of a pack: %s', async (name) => {
-    await shop.write('a.csv', listOf(['A-1', 'A-2'], 'One'));
-    await run({ make: 'plan' });
-    await writeFile(join(shop.folder, 'victim.json'), 'untouched');
-    await writeFile(join(shop.out, 'victim.json'), 'untouched');
-    await writeFile(join(shop.out, 'A-1', 'mine.txt'), 'untouched');
-    const lines = await forge((record) => {
-      if (record.folder === 'A-1') record.files.push({ ...record.files[0], name });
-    });
-    await shop.write('a.csv', listOf(['A-1', 'A-2'], 'Two'));
-    const result = await run();
-    expect(result.jobs.map((j) => `${j.status} ${j.done}`)).toEqual(['complete printed', 'complete printed']);
-    expect(await readFile(join(shop.folder, 'victim.json'), 'utf8')).toBe('untouched');
-    expect(await readFile(join(shop.out, 'victim.json'), 'utf8')).toBe('untouched');
-    expect(await readFile(join(shop.out, 'A-1', 'mine.txt'), 'utf8')).toBe('untouched');
-    expect(await readdir(join(shop.out, 'A-2'))).toContain('plan.json');
-    const said = result.items.find(({ item }) => item.code === 'batch/record-ignored');
-    expect(said?.item).toMatchObject({
-      file: '.shuntbook/packs.ndjson',
-      line: lines.indexOf('A-1') + 1,
-      found: name,
-    });
-    expect(codes(await run())).not.toContain('batch/record-ignored');
-  });
-
   it('leads to no file by the name of a plan that is kept aside', async () => {
     await shop.write('a.csv', listOf(['A-1'], 'One'));
     await run({ make: 'plan' });
     await mkdir(join(shop.out, '.shuntbook', 'plans', 'A-1@'), { recursive: true });
     await writeFile(join(shop.folder, 'victim.json'), 'untouched');
-    await forge((record) => {
+    await forge(shop, (record) => {
       record.previousPlan = '/../../../../victim';
       record.printedPlan = '/../../../../victim';
     });
@@ -88,7 +35,7 @@ describe('a record in the output folder that was forged', () => {
   it('of a folder elsewhere is ignored', async () => {
     await shop.write('a.csv', listOf(['A-1']));
     await run({ make: 'plan' });
-    await forge((record) => {
+    await forge(shop, (record) => {
       record.folder = '../lists';
     });
     const result = await run({ make: 'plan' });

@@ -41,23 +41,6 @@ describe('a file of ours that someone edited', () => {
     await writeFile(join(shop.out, 'A-2', 'plan.json'), '{}');
     expect(named(await plan({ force: true }))).toEqual(['A-2 A-2/plan.json confirm']);
   });
-
-  it('is named among the pages as well, and where the new pack lacks it', async () => {
-    const pack = (names: readonly string[]): Promise<BatchResult> =>
-      runBatch(shop.options({ job: 'A-1' }), {
-        ...smallSteps,
-        renderDocuments: async (made, context) =>
-          (await smallSteps.renderDocuments(made, context)).filter((d) => names.includes(d.fileName)),
-      });
-    await pack(['labels.pdf', 'closeout-pack.pdf']);
-    for (const name of ['labels.pdf', 'closeout-pack.pdf'])
-      await appendFile(join(shop.out, 'A-1', name), '% a note\n');
-    await shop.write('a.csv', listOf(['A-1', 'A-2'], 'Two'));
-    expect(named(await pack(['closeout-pack.pdf'])).sort()).toEqual([
-      'A-1 A-1/closeout-pack.pdf confirm',
-      'A-1 A-1/labels.pdf confirm',
-    ]);
-  });
 });
 
 describe('a file that nobody edited', () => {

@@ -49,7 +49,7 @@ describe('a batch', () => {
     ]);
     expect(told).toEqual(['1/2 printed', '2/2 printed']);
     expect(JSON.parse(await shop.read('A-1/plan.json'))).toMatchObject({
-      version: 1,
+      version: 2,
       job: 'A-1',
       submittable: true,
     });

@@ -133,7 +133,7 @@ describe('a wrong row or cell', () => {
     const rows = Array.from({ length: 12 }, (_, i) => `J,L${String(i)},flux-${String(i)},SVC`);
     writeFileSync(list, ['job,tag,kind,connects_to', ...rows].join('\n'));
     const told = await shuntbook(['plan', list, '--out', join(folder, 'out')]);
-    expect(told.err.match(/^(missing|conflict) .*many\.csv:\d+:kind/gm)).toHaveLength(5);
+    expect(told.err.match(/^(missing|conflict) .*many\.csv, line \d+, kind  job J$/gm)).toHaveLength(5);
     expect(told.err).toMatch(/and 7 more of /);
   });
 });

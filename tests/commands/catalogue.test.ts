@@ -33,9 +33,9 @@ describe('shuntbook catalogue', () => {
     );
     const { status, err } = await shuntbook(['catalogue', path]);
     expect(status).toBe(0);
-    expect(err).toContain(`${basename(path)}:2:up`);
+    expect(err).toContain(`${basename(path)}, line 2, up\n`);
     expect(err).toContain('[catalogue/vpr-off-list]');
-    expect(err).toContain(`${basename(path)}:3:channels`);
+    expect(err).toContain(`${basename(path)}, line 3, channels\n`);
     expect(err).toContain('[catalogue/part-left-out]');
     expect(err).toContain('[catalogue/part-fits-nothing]');
   });

@@ -87,7 +87,7 @@ describe('read', () => {
     const told = await shuntbook(['read', LIST, '--job', 'UF-102']);
     expect(told.status).toBe(0);
     expect(told.out).toMatch(/ 4 +INV +grid-tie-inverter +House \/ garage +dc-in-1 dc-in-2 ac-out/);
-    expect(told.out).toMatch(/ARR-E:output +INV:dc-in-1 +13\.72 m \(45 ft\) +dc +outdoors/);
+    expect(told.out).toMatch(/ARR-E:output +INV:dc-in-1 +45 ft \(13\.72 m\) +dc +outdoors/);
   });
 
   it('ends with 1 where something is missing or contradicts itself', async () => {

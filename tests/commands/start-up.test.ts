@@ -32,8 +32,8 @@ describe('the start of the program', () => {
     expect(packages).toEqual(['yargs']);
   });
 
-  it('loads no room but commands, text and the words of the model', () => {
+  it('loads no room but commands, screen, words and model', () => {
     const rooms = new Set([...loaded].flatMap((name) => /\/src\/([a-z]+)\//.exec(name)?.[1] ?? []));
-    expect([...rooms].sort()).toEqual(['commands', 'model', 'text']);
+    expect([...rooms].sort()).toEqual(['commands', 'model', 'screen', 'words']);
   });
 });

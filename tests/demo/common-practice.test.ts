@@ -1,5 +1,6 @@
 import { conductorText } from '../../src/words/conductors.js';
 import { describe, expect, it } from 'vitest';
+import { inEnglish } from '../in-english.js';
 import { atPort, planOf } from './plan-of.js';
 
 // Each fact is common practice of the trade, no source (check-values.md section 7): a list goes in, a plan comes out.
@@ -103,7 +104,11 @@ describe('a wind turbine', () => {
     const [p] = atPort(plan, 'WT', 'output');
     const turning = p?.channels[0]?.indicator.find((i) => i.state === 'turning');
     expect(turning?.shows).toBe('flickers');
-    expect(turning?.because).toMatch(new RegExp(`\\b${String(hertz)} Hz`));
+    expect(turning?.because).toMatchObject({
+      code: 'light/flickers',
+      values: { frequency: { value: hertz, unit: 'Hz' } },
+    });
+    expect(inEnglish(turning)?.because).toMatch(new RegExp(`\\b${String(hertz)} Hz`));
     expect(p?.channels[0]?.indicator.find((i) => i.state === 'still')?.shows).toBe('dark');
   });
 });
@@ -142,7 +147,7 @@ J,SVC,service,,House / wall,yes,120/240,10
 `;
   it('is protected as near to the incoming feed as possible', async () => {
     const [p] = atPort(await planOf(service), 'SVC', 'service');
-    expect(p?.position).toMatch(/nearest|incoming|beside/i);
+    expect(inEnglish(p)?.position).toMatch(/nearest|incoming|beside/i);
   });
 
   it('has both lights lit at 120/240 V', async () => {

@@ -5,11 +5,10 @@ import { csvText, safeCell } from '../../src/output/csv.js';
 
 /** What a spreadsheet looks at: the cell less leading blanks, control and format characters. */
 const seen = (cell: string): string => cell.replace(/^[\s\p{Cc}\p{Cf}\p{Z}]+/u, '');
-/** A number with a blank before it is a number still: `L1; -5; L2`. */
+/** A number, also behind the blank that follows a separator, or the dash that stands for standard input. */
+const isHarmless = (cell: string): boolean => /^(?: ?-?\d+(?:\.\d+)?|-)?$/.test(cell);
 const runs = (cell: string): boolean =>
-  /^[=+\-@|%\uff1d\uff0b\uff0d\uff20]/.test(seen(cell)) &&
-  !/^-?(\d+(\.\d+)?)?$/.test(cell) &&
-  !/^ -?\d+(\.\d+)?$/.test(cell);
+  /^[=+\-@|%\uff1d\uff0b\uff0d\uff20]/.test(seen(cell)) && !isHarmless(cell);
 
 /**
  * The fields of one line as a lenient reader of another dialect sees them: a quote opens a field only at its start, two
@@ -56,6 +55,7 @@ describe('cells', () => {
     ['=1;-2+3', "'=1;'-2+3"],
     ['L1; -5; L2', 'L1; -5; L2'],
     ['| -5|', "'| -5|"],
+    ['L1| -5|', 'L1| -5|'],
     // What stands last goes on into the next cell there: -5,5+2 is a formula where the comma is the decimal mark.
     ['L1; L2; -5', "L1; L2;' -5"],
     // The quotes of a cell are doubled in the file: where a new cell begins they open and close, and what follows is text of it.

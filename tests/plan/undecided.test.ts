@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { planJob } from '../../src/plan/plan-job.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { readListText } from '../../src/read/list/lists.js';
@@ -7,7 +7,15 @@ import { englishPlan, type EnglishPlan } from '../in-english.js';
 import { dataOf, listOf } from './plan-of.js';
 
 /** The placement rules that the plan knows in a test; undefined: all of them. */
-const known = vi.hoisted(() => ({ ids: undefined as readonly string[] | undefined }));
+const known = vi.hoisted(() => {
+  // The quick tests of a worker share its modules: one that was loaded before holds the real rulebook, whatever is mocked.
+  vi.resetModules();
+  return { ids: undefined as readonly string[] | undefined };
+});
+afterAll(() => {
+  vi.doUnmock('../../src/rules/rulebook.js');
+  vi.resetModules();
+});
 
 vi.mock('../../src/rules/rulebook.js', async (original) => {
   const book = await original<typeof Rulebook>();

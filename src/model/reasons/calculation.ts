@@ -1,19 +1,8 @@
 import type { None } from '../none.js';
 import type { Quantity } from '../quantity.js';
 
-/** The rating rules by id: a calculation of theirs bears their title. */
-export type RatingRuleId =
-  | 'rate/ac-voltage'
-  | 'rate/array-current'
-  | 'rate/array-voltage'
-  | 'rate/battery-voltage'
-  | 'rate/control-voltage'
-  | 'rate/fault-current'
-  | 'rate/input-limit'
-  | 'rate/inverter-link'
-  | 'rate/nominal-current'
-  | 'rate/turbine-voltage'
-  | 'rate/withstand';
+/** The id of a rating rule, whose title a calculation of it bears; which there are, rules/ and words/ know. */
+export type RatingRuleId = `rate/${string}`;
 
 /** The lines that feed a site. */
 export type FeedingLine = 'lv-overhead' | 'lv-underground' | 'hv-overhead' | 'hv-underground';

@@ -2,7 +2,7 @@ import type { CalculationReasons, FeedingLine, RatingRuleId } from '../../../mod
 import { measure } from '../../figures.js';
 import type { Sayings } from '../sayings.js';
 
-/** What each rating rule works out: its title on the rulebook's page. */
+/** What each rating rule works out: its title on the rulebook's page; a test holds one for each of the rulebook. */
 export const RATING_TITLES: Readonly<Record<RatingRuleId, string>> = {
   'rate/ac-voltage': 'Highest continuous voltage of an AC system to ground',
   'rate/array-current': 'Short-circuit current of an array',
@@ -24,10 +24,13 @@ const LINES: Readonly<Record<FeedingLine, string>> = {
   'hv-underground': 'high-voltage cable',
 };
 
+/** A plan that another version wrote may name a rule that this one doesn’t know. */
+const titleOf = (rule: RatingRuleId): string => RATING_TITLES[rule] ?? rule;
+
 /** The titles of calculations, in English. */
 export const CALCULATION: Sayings<CalculationReasons> = {
-  'calculation/of-rule': ({ rule }) => RATING_TITLES[rule],
-  'calculation/deciding': ({ rule }) => `${RATING_TITLES[rule]}: this one decides`,
+  'calculation/of-rule': ({ rule }) => titleOf(rule),
+  'calculation/deciding': ({ rule }) => `${titleOf(rule)}: this one decides`,
   'calculation/converter-limit': ({ converter, reached }) =>
     `Highest DC voltage that ${converter} bears; the array reaches ${measure(reached)}`,
   'calculation/code-limit': ({ reached }) =>
