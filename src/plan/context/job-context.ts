@@ -31,14 +31,7 @@ export function jobContext(site: Site, settings: Settings, exposure: Exposure): 
     exposure,
     carrier: nec ? windCarrier(site) : undefined,
     longRunLimit: nec ? settings.thresholds.longRunNec : settings.thresholds.longRunIec,
-    groundingAt(port) {
-      let found = groundings.get(port);
-      if (!found) {
-        found = groundingOf(site, port);
-        groundings.set(port, found);
-      }
-      return found;
-    },
+    groundingAt: (port) => groundingOf(site, port, groundings),
   };
 }
 
