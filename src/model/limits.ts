@@ -7,7 +7,7 @@ export const LIMITS = {
   /** Housings of a job. */
   jobHousings: 500,
   /** Connections that the runs of a job follow: a transfer switch joins each that feeds it to each that it feeds. */
-  jobConnections: 200_000,
+  jobConnections: 50_000,
   /** Jobs of a run. */
   jobs: 10_000,
   /** Characters of a cell. */
