@@ -281,6 +281,7 @@ function failed(
     documents: [],
     items,
     orders: [],
-    exitStatus: EXIT.failed,
+    // A job beyond the limits is one that can't be read; whatever else befalls it is a failure.
+    exitStatus: known?.exitStatus === EXIT.unreadable ? EXIT.unreadable : EXIT.failed,
   };
 }

@@ -8,7 +8,9 @@ import { notWritten, sweepTemporaryFiles } from '../output/whole-file.js';
 import { embeddedFonts } from '../print/fonts.js';
 import { withPrinter } from '../print/printer.js';
 import { BATCH_MESSAGES } from '../model/messages/batch.js';
-import { note } from '../model/message.js';
+import { itemAt, note } from '../model/message.js';
+import { LIMIT_MESSAGES } from '../model/messages/limits.js';
+import { LIMITS } from '../model/limits.js';
 import {
   sharedFingerprints,
   type BatchContext,
@@ -46,6 +48,7 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
     const out = options.out ?? 'out';
     if (!inputs.usable) return nothingMade(out, inputs);
     const jobs = chosenJobs(inputs.jobs, options);
+    if (jobs.length > LIMITS.jobs) return tooManyJobs(jobs.length, out, inputs);
     const photos = await openPhotos(options.photos);
     const own = await ownFolder(out, OWN_FOLDER).catch((error: unknown) => {
       throw notWritten(out, error);
@@ -109,6 +112,15 @@ function nothingMade(out: string, inputs: BatchInputs): BatchResult {
     leftFolders: [],
     interrupted: false,
   };
+}
+
+function tooManyJobs(jobs: number, out: string, inputs: BatchInputs): BatchResult {
+  const item = itemAt(note(LIMIT_MESSAGES.jobs, { jobs, most: LIMITS.jobs }), {
+    file: '',
+    line: 0,
+    column: '',
+  });
+  return nothingMade(out, { ...inputs, unreadable: [...inputs.unreadable, item] });
 }
 
 function chosenJobs(jobs: readonly JobList[], { job }: BatchOptions): readonly JobList[] {

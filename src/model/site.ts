@@ -88,6 +88,8 @@ export interface Site {
   /** Tags of equipment that a connection with an error names, or may mean: an item says so already. */
   readonly inDoubt: ReadonlySet<string>;
   readonly notes: readonly PlacedNote[];
+  /** Why nothing of the job is looked at: it is larger than a site may be. */
+  readonly limit?: PlacedNote;
 }
 
 /** What an AC port's system is grounded like, and where that was read. */

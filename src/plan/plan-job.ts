@@ -1,4 +1,7 @@
 import type { Catalogue } from '../model/catalogue.js';
+import { EXIT } from '../model/exit-status.js';
+import { Failure } from '../model/failure.js';
+import { LIMITS } from '../model/limits.js';
 import type { JobList } from '../model/list.js';
 import type { PlacedNote } from '../model/open-item.js';
 import type { Clause, NotPlaced, Plan, PlannedProtector } from '../model/plan.js';
@@ -9,7 +12,8 @@ import type { Basis } from '../model/editions.js';
 import type { PlacementReason } from '../rules/placement-facts.js';
 import { ALL_RULES, CRITICAL_LENGTH_RULE, RISK_RULE } from '../rules/rulebook.js';
 import { surveySite } from '../site/survey.js';
-import { about } from '../model/message.js';
+import { about, note } from '../model/message.js';
+import { LIMIT_MESSAGES } from '../model/messages/limits.js';
 import { CHOOSE_MESSAGES } from '../model/messages/choose.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import { calculation } from './context/calculation.js';
@@ -25,6 +29,7 @@ import { plannedJobFacts, plannedSite } from './make/planned-site.js';
 import { makeProtectors } from './make/protectors.js';
 import { placeByReach } from './reach/reach-places.js';
 import type { Selected } from './choose/select.js';
+import { wireHousings } from './rate/wire.js';
 import { rateAndChoose } from './choose/share.js';
 import { standingsOf } from './standing/standings.js';
 import { jobContext, type JobContext } from './context/job-context.js';
@@ -42,21 +47,26 @@ export interface PlanContext {
  * @param list the rows of one job as they were read
  * @param context catalogue and settings
  * @returns the plan; whatever was missing or contradictory stands in its open items, nothing is thrown for the list's sake
+ * @throws Failure where the job is beyond the limits, before anything grows with it
  */
 export function planJob(list: JobList, context: PlanContext): Plan {
   const site = surveySite(list, context.settings);
+  if (site.limit) throw new Failure(site.limit, EXIT.unreadable);
   const job = jobContext(site, context.settings, exposureOf(site));
 
   // 1 and 2: place what the site alone decides, merged by port, reasons together.
   const placing = placeOnSite(job);
   // 3 to 5: rate each placement, choose its part, wire its housings; the ports of an inverter share where they may.
+  if (placing.placements.length > MOST_PLACEMENTS) throw tooManyHousings(list);
   const first = rateAndChoose(job, context.catalogue, placing.placements);
+  if (housingsOf(first) > LIMITS.jobHousings) throw tooManyHousings(list);
   // 7 and 8: with the reach of what was chosen, place what reach decides, and rate and choose for that alone, once.
   const byReach = placeByReach(job, first);
   const selected = [
     ...first.map((one) => withReason(one, byReach.joined.get(one))),
     ...rateAndChoose(job, context.catalogue, byReach.placements),
   ];
+  if (housingsOf(selected) > LIMITS.jobHousings) throw tooManyHousings(list);
   // 5, 6 and 9: housings, wiring and indicators of each, numbered; every bare port with its reason; the orders.
   const made = makeProtectors(job, selected);
   const protectors = made.map((one) => one.protector);
@@ -98,6 +108,18 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     standings: [...standings],
     siteCalculations: siteCalculationsOf(job),
   };
+}
+
+/** As many of them share a housing at most: the AC ports of an inverter. */
+const MOST_SHARING = 3;
+const MOST_PLACEMENTS = MOST_SHARING * LIMITS.jobHousings;
+
+function housingsOf(selected: readonly Selected[]): number {
+  return selected.reduce((sum, one) => sum + wireHousings(one.wirings, one.part?.channels).length, 0);
+}
+
+function tooManyHousings({ job }: JobList): Failure {
+  return new Failure(note(LIMIT_MESSAGES.jobHousings, { job, most: LIMITS.jobHousings }), EXIT.unreadable);
 }
 
 function withReason(one: Selected, reason: PlacementReason | undefined): Selected {

@@ -8,7 +8,7 @@ import { farEndExempt } from './place/far-end-exempt.js';
 /** What is left of the reasons at a port once what the list waives is gone. */
 export interface Waived {
   readonly reasons: readonly PlacementReason[];
-  /** Reason before what the rules refuse. */
+  /** Said before what the rules refuse. */
   readonly withheld: Withheld | undefined;
   readonly notes: readonly PlacedNote[];
 }

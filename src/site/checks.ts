@@ -99,29 +99,46 @@ function unusedInUse(equipments: readonly SiteEquipment[]): PlacedNote[] {
   return notes;
 }
 
-/** Services that reach a panel, other panels passed through; a transfer switch keeps its sources apart. */
-function servicesOf(port: SitePort, seen: Set<string>): string[] {
-  if (seen.has(port.equipment.tag)) return [];
-  seen.add(port.equipment.tag);
-  const found: string[] = [];
-  for (const run of port.runs) {
-    if (run.to !== port || run.carries !== 'ac' || run.through.length > 0) continue;
-    if (run.from.equipment.kind === 'service') found.push(run.from.equipment.tag);
-    else if (run.from.equipment.kind === 'panel') found.push(...servicesOf(run.from, seen));
+/**
+ * Services that reach a port, panels passed through; a transfer switch keeps its sources apart.
+ * @param known what was found of other ports; what is found on the way is added, so that a long chain is walked once
+ */
+function servicesOf(port: SitePort, known: Map<SitePort, ReadonlySet<string>>): ReadonlySet<string> {
+  const passed: SitePort[] = [];
+  let at = port;
+  let found = known.get(at);
+  while (!found) {
+    // What leads back to here adds nothing.
+    known.set(at, NONE);
+    passed.push(at);
+    const feeding = at.runs.flatMap((run) =>
+      run.to === at && run.carries === 'ac' && run.through.length === 0 ? [run.from] : [],
+    );
+    const services = feeding.filter((p) => p.equipment.kind === 'service').map((p) => p.equipment.tag);
+    const panels = feeding.filter((p) => p.equipment.kind === 'panel');
+    const [only] = panels;
+    if (services.length === 0 && panels.length === 1 && only) {
+      at = only;
+      found = known.get(at);
+    } else found = new Set([...services, ...panels.flatMap((panel) => [...servicesOf(panel, known)])]);
   }
+  for (const one of passed) known.set(one, found);
   return found;
 }
 
-/** Reason once, at the panel where the services meet: what hangs on that panel is no second fault. */
+const NONE: ReadonlySet<string> = new Set();
+
+/** Said once, at the panel where the services meet: what hangs on that panel is no second fault. */
 function doubleServices(equipments: readonly SiteEquipment[]): PlacedNote[] {
   const notes: PlacedNote[] = [];
   const byTag = new Map(equipments.filter((e) => e.kind === 'service').map((e) => [e.tag, e]));
   if (byTag.size < 2) return notes;
+  const known = new Map<SitePort, ReadonlySet<string>>();
   for (const panel of equipments) {
     const feeder = panel.kind === 'panel' ? panel.ports[0] : undefined;
     if (!feeder) continue;
-    const services = new Set(servicesOf(feeder, new Set()));
-    const meetsAbove = feeder.feeders.some((f) => new Set(servicesOf(f, new Set())).size > 1);
+    const services = servicesOf(feeder, known);
+    const meetsAbove = feeder.feeders.some((f) => servicesOf(f, known).size > 1);
     if (services.size < 2 || meetsAbove) continue;
     const named = [...services].sort(byNaturalOrder).flatMap((tag) => {
       const service = byTag.get(tag);

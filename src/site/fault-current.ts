@@ -1,5 +1,5 @@
 import type { Fact } from '../model/fact.js';
-import type { SitePort } from '../model/site.js';
+import type { SiteEquipment, SitePort } from '../model/site.js';
 import { batteriesOn } from './battery-bus.js';
 
 /** Available fault current at a port, A: its own, or an upper bound from upstream. */
@@ -40,16 +40,37 @@ function onBus(port: SitePort): FaultCurrent | undefined {
   return from.length > 0 ? { from, value, own, unknown } : undefined;
 }
 
+/** The ports upstream of a port; of an AC out that nothing feeds, the AC inputs of its inverter. */
+function upstreamOf({ cls, equipment, feeders }: SitePort): readonly SitePort[] {
+  return cls === 'ac-out' && feeders.length === 0
+    ? equipment.ports.filter((p) => p.cls === 'ac-in' || p.cls === 'ac-in-2')
+    : feeders;
+}
+
 function find(port: SitePort, seen: Set<SitePort>): FaultCurrent | undefined {
-  if (seen.has(port)) return undefined;
-  seen.add(port);
-  const { equipment } = port;
-  const own = equipment.facts.fault_current;
-  if (own) return { from: [{ tag: equipment.tag, fact: own }], value: own.value, own: true, unknown: [] };
-  const upstream =
-    port.cls === 'ac-out' && port.feeders.length === 0
-      ? equipment.ports.filter((p) => p.cls === 'ac-in' || p.cls === 'ac-in-2')
-      : port.feeders;
+  let at = port;
+  // As long as one port feeds it, what is known there is known here: a chain of panels may be as long as its list.
+  for (;;) {
+    if (seen.has(at)) return undefined;
+    seen.add(at);
+    const { equipment } = at;
+    const fact = equipment.facts.fault_current;
+    if (fact)
+      return { from: [{ tag: equipment.tag, fact }], value: fact.value, own: at === port, unknown: [] };
+    const upstream = upstreamOf(at);
+    const [only] = upstream;
+    if (!only) return undefined;
+    if (upstream.length > 1) return join(equipment, upstream, seen);
+    at = only;
+  }
+}
+
+/** The most that any of several feeders can drive. */
+function join(
+  equipment: SiteEquipment,
+  upstream: readonly SitePort[],
+  seen: Set<SitePort>,
+): FaultCurrent | undefined {
   const from: FaultCurrent['from'][number][] = [];
   const unknown: string[] = [];
   let value = 0;
@@ -58,11 +79,11 @@ function find(port: SitePort, seen: Set<SitePort>): FaultCurrent | undefined {
     if (!found) {
       // An inverter's own AC in isn't what to ask about: what feeds it is.
       const silent = feeder.equipment === equipment ? feeder.feeders : [feeder];
-      unknown.push(...silent.map((p) => p.equipment.tag));
+      for (const one of silent) unknown.push(one.equipment.tag);
       continue;
     }
-    from.push(...found.from);
-    unknown.push(...found.unknown);
+    for (const one of found.from) from.push(one);
+    for (const tag of found.unknown) unknown.push(tag);
     value = Math.max(value, found.value);
   }
   return from.length > 0 ? { from, value, own: false, unknown } : undefined;

@@ -25,20 +25,43 @@ function isSameVoltage(feeder: AcSystem | undefined, system: AcSystem | undefine
  * voltage; else as a generator or inverter that feeds it at the same voltage states; else by earthing and system.
  * @param site the survey
  * @param port a port whose system is stated
+ * @param known what was found of other ports of that site; what is found on the way is added, so that a long chain is walked once
  */
-export function groundingOf(site: Site, port: SitePort): PortGrounding {
-  return find(site, port, new Set());
+export function groundingOf(
+  site: Site,
+  port: SitePort,
+  known: Map<SitePort, PortGrounding> = new Map(),
+): PortGrounding {
+  const passed = new Set<SitePort>();
+  let at = port;
+  for (;;) {
+    const before = known.get(at);
+    if (before) return settled(known, passed, before);
+    passed.add(at);
+    const step = stepFrom(site, at, passed);
+    if ('grounding' in step) return settled(known, passed, step);
+    at = step;
+  }
 }
 
-function find(site: Site, port: SitePort, seen: Set<SitePort>): PortGrounding {
-  seen.add(port);
+function settled(
+  known: Map<SitePort, PortGrounding>,
+  passed: Iterable<SitePort>,
+  found: PortGrounding,
+): PortGrounding {
+  for (const port of passed) known.set(port, found);
+  return found;
+}
+
+/** The grounding as it is known at a port itself, or the port upstream whose grounding it has. */
+function stepFrom(site: Site, port: SitePort, passed: ReadonlySet<SitePort>): PortGrounding | SitePort {
   const own = port.equipment.facts.system_grounding;
   // A high-leg delta is grounded at the middle of one winding; a stated grounding goes before that.
   if (own) return { grounding: own.value, byDefault: false, from: own };
   for (const feeder of inOrder(port)) {
-    if (!isSameVoltage(feeder.system, port.system) || seen.has(feeder)) continue;
+    if (!isSameVoltage(feeder.system, port.system) || passed.has(feeder)) continue;
     const kind = feeder.equipment.kind;
-    if (kind === 'service' || kind === 'panel') return find(site, feeder, seen);
+    if (kind === 'service' || kind === 'panel') return feeder;
     const stated = feeder.equipment.facts.system_grounding;
     if (stated) return { grounding: stated.value, byDefault: false, from: stated };
   }

@@ -39,8 +39,10 @@ export function feedInputs(
     if (equipment.kind === 'combiner') {
       const output = equipment.ports[0];
       if (output) {
-        output.sources.push(...mine.map((l) => l.up));
-        for (const link of mine) reached.set(link, [output]);
+        for (const link of mine) {
+          output.sources.push(link.up);
+          reached.set(link, [output]);
+        }
       }
       if (mine.length === 0 && !inDoubt.has(equipment.tag)) {
         notes.push(about(SITE_MESSAGES.combinerUnfed, { tag: equipment.tag }, equipment.tag, ''));
@@ -146,20 +148,30 @@ function join(link: Link, ports: readonly SitePort[], reached: Map<Link, SitePor
  * @param port a DC input, or the output of a combiner, array or turbine
  */
 export function ultimateSources(port: SitePort): readonly SiteEquipment[] {
-  const found = new Map<string, SiteEquipment>();
-  const walk = (sources: readonly SiteEquipment[]): void => {
-    for (const source of sources) {
-      if (found.has(source.tag)) continue;
-      if (source.kind === 'combiner') {
-        found.set(source.tag, source);
-        walk(source.ports[0]?.sources ?? []);
-      } else found.set(source.tag, source);
-    }
+  let found = ultimate.get(port);
+  if (!found) {
+    found = behind(port);
+    ultimate.set(port, found);
+  }
+  return found;
+}
+
+/** Of each port of a surveyed site: every rule asks for them. */
+const ultimate = new WeakMap<SitePort, readonly SiteEquipment[]>();
+
+function behind(port: SitePort): readonly SiteEquipment[] {
+  const found = new Set<SiteEquipment>();
+  const walk: SiteEquipment[] = [];
+  const add = (sources: readonly SiteEquipment[]): void => {
+    for (const source of sources) walk.push(source);
   };
-  walk(port.equipment.kind === 'combiner' || port.cls === 'dc-in' ? port.sources : [port.equipment]);
-  return [...found.values()]
-    .filter((e) => e.kind !== 'combiner')
-    .sort((a, b) => byNaturalOrder(a.tag, b.tag));
+  add(port.equipment.kind === 'combiner' || port.cls === 'dc-in' ? port.sources : [port.equipment]);
+  for (let source = walk.pop(); source; source = walk.pop()) {
+    if (found.has(source)) continue;
+    found.add(source);
+    if (source.kind === 'combiner') add(source.ports[0]?.sources ?? []);
+  }
+  return [...found].filter((e) => e.kind !== 'combiner').sort((a, b) => byNaturalOrder(a.tag, b.tag));
 }
 
 /** What drives a DC circuit: arrays, turbines or both; `sun` where nothing is known to. */

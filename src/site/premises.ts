@@ -66,29 +66,70 @@ export function unitOf(site: Site, equipment: SiteEquipment): Unit {
   };
 }
 
+/** What was found of the supplies of a site, each once: a chain of panels may be as long as its list. */
+interface Supplies {
+  readonly heads: Map<SiteEquipment, SiteEquipment>;
+  readonly buildings: Map<SiteEquipment, boolean>;
+  readonly service: SiteEquipment | undefined;
+}
+
+const supplies = new WeakMap<Site, Supplies>();
+
+function suppliesOf(site: Site): Supplies {
+  let found = supplies.get(site);
+  if (!found) {
+    const service = site.equipments.find((e) => e.kind === 'service');
+    found = { heads: new Map(), buildings: new Map(), service };
+    supplies.set(site, found);
+  }
+  return found;
+}
+
 /** True where what its row calls a building has an inside: the head of the supply or something else there isn't outdoors. */
 function isBuilding(site: Site, head: SiteEquipment): boolean {
-  return (
-    !head.outdoors.value ||
-    site.equipments.some(
-      (e) => !e.outdoors.value && e.building !== '' && samePlaceName(e.building, head.building),
-    )
-  );
+  const { buildings } = suppliesOf(site);
+  let known = buildings.get(head);
+  if (known === undefined) {
+    known =
+      !head.outdoors.value ||
+      site.equipments.some(
+        (e) => !e.outdoors.value && e.building !== '' && samePlaceName(e.building, head.building),
+      );
+    buildings.set(head, known);
+  }
+  return known;
 }
 
 /** The equipment at the head of its supply: the service, else the first service of the site, else the source itself. */
 function homeOf(site: Site, equipment: SiteEquipment): SiteEquipment | undefined {
-  let head: SiteEquipment = equipment;
-  const seen: SiteEquipment[] = [];
-  while (head.kind !== 'service' && !seen.includes(head)) {
-    seen.push(head);
+  const { heads, service } = suppliesOf(site);
+  const head = headOf(equipment, heads);
+  if (head.kind === 'service') return head;
+  return service ?? (head === equipment ? undefined : head);
+}
+
+/** Where the walk from feeder to feeder ends; what is found holds for all that it passes. */
+function headOf(equipment: SiteEquipment, heads: Map<SiteEquipment, SiteEquipment>): SiteEquipment {
+  const passed = new Set<SiteEquipment>();
+  let head = equipment;
+  let isCircle = false;
+  while (head.kind !== 'service') {
+    const known = heads.get(head);
+    if (known) {
+      head = known;
+      break;
+    }
+    isCircle = passed.has(head);
+    if (isCircle) break;
+    passed.add(head);
     const next = feederOf(head);
     // A standby generator isn't where people live: the chain of a site without a service ends at its inverter.
     if (!next || (next.kind === 'generator' && head.kind !== 'panel' && head.kind !== 'load')) break;
     head = next;
   }
-  if (head.kind === 'service') return head;
-  return site.equipments.find((e) => e.kind === 'service') ?? (head === equipment ? undefined : head);
+  // Where a walk into a circle ends depends on where it began.
+  if (!isCircle) for (const one of passed) heads.set(one, head);
+  return head;
 }
 
 /** What feeds the AC inputs of an equipment: a service where one does, else the first. */

@@ -1,3 +1,4 @@
+import { LIMITS } from '../model/limits.js';
 import type { SiteEquipment, SitePort, SiteRun } from '../model/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import { samePlaceName } from './equipment.js';
@@ -16,18 +17,23 @@ interface Way {
  * @param links the directed connections
  * @param reached for a link onto DC inputs, the inputs that it reaches
  * @param acInputs for a link onto an AC input, the port that it takes
- * @returns the runs in natural order; each is also put to the ports at its ends
+ * @returns the runs in natural order; each is also put to the ports at its ends; undefined where they follow more connections than those of a job may
  */
 export function makeRuns(
   links: readonly Link[],
   reached: ReadonlyMap<Link, readonly SitePort[]>,
   acInputs: ReadonlyMap<Link, SitePort>,
-): readonly SiteRun[] {
+): readonly SiteRun[] | undefined {
+  const ways = waysOf(links);
+  if (!ways) return undefined;
   const runs: SiteRun[] = [];
-  for (const way of waysOf(links)) {
+  let followed = 0;
+  for (const way of ways) {
     const from = portAt(way.first.up, way.first.upEnd);
     const downs = downPorts(way.last, reached, acInputs);
     if (!from) continue;
+    followed += downs.length * way.links.length;
+    if (followed > LIMITS.jobConnections) return undefined;
     for (const to of downs) {
       const run = makeRun(way, from, to);
       runs.push(run);
@@ -45,7 +51,7 @@ export function makeRuns(
 }
 
 /** Ways that start and end at ports: links onto a transfer switch go on with each link off it. */
-function waysOf(links: readonly Link[]): Way[] {
+function waysOf(links: readonly Link[]): Way[] | undefined {
   const off = new Map<string, Link[]>();
   for (const link of links) {
     if (link.upEnd !== 'pass') continue;
@@ -54,9 +60,14 @@ function waysOf(links: readonly Link[]): Way[] {
     else off.set(link.up.tag, [link]);
   }
   const ways: Way[] = [];
+  let steps = 0;
+  let followed = 0;
   const goOn = (first: Link, path: readonly Link[], through: readonly string[]): void => {
+    steps += 1;
+    if (Math.max(steps, followed) > LIMITS.jobConnections) return;
     const last = path[path.length - 1] ?? first;
     if (last.downEnd !== 'pass') {
+      followed += path.length;
       ways.push({ first, last, links: path, through });
       return;
     }
@@ -65,7 +76,7 @@ function waysOf(links: readonly Link[]): Way[] {
       goOn(first, [...path, next], [...through, last.down.tag]);
   };
   for (const link of links) if (link.upEnd !== 'pass') goOn(link, [link], []);
-  return ways;
+  return Math.max(steps, followed) > LIMITS.jobConnections ? undefined : ways;
 }
 
 function portAt(equipment: SiteEquipment, end: string): SitePort | undefined {

@@ -1,4 +1,7 @@
+import { LIMITS } from '../model/limits.js';
 import type { JobList } from '../model/list.js';
+import { about, type PlacedNote } from '../model/open-item.js';
+import { LIMIT_MESSAGES } from '../model/messages/limits.js';
 import type { Settings } from '../model/settings.js';
 import type { Site } from '../model/site.js';
 import { giveAcInputs } from './ac-inputs.js';
@@ -14,9 +17,36 @@ import { makeRuns } from './runs.js';
  * Surveys a job: its equipment with ports, what feeds what, and the runs between.
  * @param list the rows of one job as they were read
  * @param settings the company's settings
- * @returns the site; what was missing or contradictory stands in its notes, nothing is thrown
+ * @returns the site; what was missing or contradictory stands in its notes, nothing is thrown. Of a job beyond the limits it
+ *   holds no equipment, and `limit` says why
  */
 export function surveySite(list: JobList, settings: Settings): Site {
+  const rows = list.rows.reduce((sum, row) => sum + (row.facts.quantity?.value ?? 1), 0);
+  const p = { job: list.job, rows, most: LIMITS.jobRows };
+  return rows > LIMITS.jobRows
+    ? beyondLimits(list, settings, about(LIMIT_MESSAGES.jobRows, p, '', ''))
+    : survey(list, settings);
+}
+
+/** A job that is larger than a site may be: nothing of it is looked at. */
+function beyondLimits(list: JobList, settings: Settings, limit: PlacedNote): Site {
+  return { ...jobOf(list, settings), equipments: [], runs: [], inDoubt: new Set(), notes: [limit], limit };
+}
+
+function jobOf(
+  list: JobList,
+  settings: Settings,
+): Pick<Site, 'list' | 'job' | 'basis' | 'earthing' | 'occupancy'> {
+  return {
+    list,
+    job: list.job,
+    basis: orDefault(list.facts.basis, settings.basis),
+    earthing: orDefault(list.facts.earthing, 'TN'),
+    occupancy: orDefault(list.facts.occupancy, 'dwelling'),
+  };
+}
+
+function survey(list: JobList, settings: Settings): Site {
   const roll = callRoll(list);
   const connections = resolveConnections(roll);
   const equipments = placeEquipments(roll.members.values(), (tag) => connections.targets.get(tag)?.member);
@@ -27,12 +57,12 @@ export function surveySite(list: JobList, settings: Settings): Site {
   const { reached, notes: inputNotes } = feedInputs(equipments, links, inDoubt);
   const { acInputs, notes: acNotes } = giveAcInputs(equipments, links);
   const runs = makeRuns(links, reached, acInputs);
+  if (!runs) {
+    const p = { job: list.job, most: LIMITS.jobConnections };
+    return beyondLimits(list, settings, about(LIMIT_MESSAGES.jobRuns, p, '', ''));
+  }
   return {
-    list,
-    job: list.job,
-    basis: orDefault(list.facts.basis, settings.basis),
-    earthing: orDefault(list.facts.earthing, 'TN'),
-    occupancy: orDefault(list.facts.occupancy, 'dwelling'),
+    ...jobOf(list, settings),
     equipments,
     runs,
     inDoubt,

@@ -6,7 +6,6 @@ import { subject, type Step } from '../../src/model/step.js';
 import { reason } from '../../src/model/reason.js';
 import { RATING_TITLES } from '../../src/words/reasons/en/calculation.js';
 import { stepTold } from '../../src/words/steps/told.js';
-import { versionOne } from '../output/version-one.js';
 import {
   CURRENT_RULES,
   NOMINAL_CURRENT_RULE,

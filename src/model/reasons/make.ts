@@ -52,6 +52,9 @@ interface SourceReasons {
   /** It feeds back through these ports. */
   'source/inverter-at': { readonly tag: string; readonly ports: readonly PortClass[] };
   'source/other': Tag;
+  /** Too many sources to name one by one: so many of a kind. */
+  'source/each-of': { readonly kind: Kind; readonly count: number };
+  'source/named-elsewhere': None;
 }
 
 interface NoteReasons {

@@ -19,6 +19,8 @@ export interface JobContext {
   readonly longRunLimit: number;
   /** How the AC system of a port is grounded; asked a dozen times a port, so found once. */
   groundingAt(port: SitePort): PortGrounding;
+  /** What placement rules know of each port that was asked about: a panel is asked about for every circuit that ends there. */
+  readonly placementFacts: Map<SitePort, PlacementFacts>;
 }
 
 /** @param exposure what the job's facts say of its exposure to lightning */
@@ -31,14 +33,8 @@ export function jobContext(site: Site, settings: Settings, exposure: Exposure): 
     exposure,
     carrier: nec ? windCarrier(site) : undefined,
     longRunLimit: nec ? settings.thresholds.longRunNec : settings.thresholds.longRunIec,
-    groundingAt(port) {
-      let found = groundings.get(port);
-      if (!found) {
-        found = groundingOf(site, port);
-        groundings.set(port, found);
-      }
-      return found;
-    },
+    placementFacts: new Map(),
+    groundingAt: (port) => groundingOf(site, port, groundings),
   };
 }
 
@@ -75,6 +71,15 @@ export function placementFacts(
   port: SitePort,
   nearest?: PlacementFacts['nearest'],
 ): PlacementFacts {
+  let facts = job.placementFacts.get(port);
+  if (!facts) {
+    facts = factsAt(job, port);
+    job.placementFacts.set(port, facts);
+  }
+  return nearest ? { ...facts, nearest } : facts;
+}
+
+function factsAt(job: JobContext, port: SitePort): PlacementFacts {
   const { site, settings, exposure } = job;
   const { equipment } = port;
   const { facts } = equipment;
@@ -126,7 +131,7 @@ export function placementFacts(
         ? exposure.arraysLength(equipment)
         : undefined,
     serviceRequired: exposure.serviceRequired,
-    nearest,
+    nearest: undefined,
   };
 }
 

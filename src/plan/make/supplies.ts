@@ -1,27 +1,40 @@
 import { reason, type Reason } from '../../model/reason.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
-import type { Kind, PortClass } from '../../model/words.js';
+import { KINDS, type Kind, type PortClass } from '../../model/words.js';
 import { portsOnBus } from '../../site/battery-bus.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 
+/** More sources than these aren't named one by one, or the notes of a site would grow with its square; common practice, no source. */
+const MOST_NAMED = 60;
+
 /**
  * The sources to open before someone works at a port: everything that can put a voltage on it, from upstream, through the
  * converter that it belongs to, and backwards from what feeds into the same bus.
- * @returns one line a source, in natural order of tags
+ * @returns one line a source, in natural order of tags; of very many how many there are of each kind, and where they are named
  */
 export function sourcesToOpen(ports: readonly SitePort[], subject: SiteEquipment): readonly Reason[] {
-  const walk: Walk = { found: new Set(), inputs: new Map(), crossed: new Set(), seen: new Set() };
-  for (const port of ports) gather(port, walk);
+  const walk = walkFrom(ports);
   const ahead = ports.filter(isAheadOfService).map((p) => p.equipment);
-  const lines = [...walk.found]
-    .filter((e) => e.kind !== 'inverter-charger' || !walk.crossed.has(e))
+  const found = [...walk.found].filter((e) => e.kind !== 'inverter-charger' || !walk.crossed.has(e));
+  const named = found.length > MOST_NAMED ? found.filter((e) => ahead.includes(e)) : found;
+  const lines = [...named]
     .sort((a, b) => byNaturalOrder(a.tag, b.tag))
     .map((e) =>
       ahead.includes(e) ? reason('source/utility-ahead', { tag: e.tag }) : sourceOf(e, walk.inputs.get(e)),
     );
+  if (found.length > MOST_NAMED) lines.push(...eachOfKind(found), NAMED_ELSEWHERE);
   const isControl = ports.some((p) => p.cls === 'terminals');
   return isControl ? [reason('source/control-supply', { circuit: subject.tag }), ...lines] : lines;
+}
+
+const NAMED_ELSEWHERE = reason('source/named-elsewhere');
+
+/** One line a kind, each with what stays live of it. */
+function eachOfKind(found: readonly SiteEquipment[]): readonly Reason[] {
+  return KINDS.map((kind) => ({ kind, count: found.filter((e) => e.kind === kind).length }))
+    .filter(({ count }) => count > 0)
+    .map((of) => reason('source/each-of', of));
 }
 
 /** True where the place is on the utility's side of the main disconnect, which then makes nothing dead there. */
@@ -37,12 +50,49 @@ interface Walk {
   /** Converters that were walked through: what stands behind them is named, so they aren't. */
   readonly crossed: Set<SiteEquipment>;
   readonly seen: Set<SitePort>;
+  /** Ports of which everything downstream is gathered. */
+  readonly seenBelow: Set<SitePort>;
+  /** What is still to do, the next step last: a chain of panels may be as long as the list. */
+  readonly steps: Step[];
+}
+
+/** One step of a walk: all that is at a port, or what feeds back into it from downstream. */
+interface Step {
+  readonly port: SitePort;
+  readonly below: boolean;
+}
+
+/** Each port is met once, so a walk costs what there is to walk through. */
+function walkFrom(ports: readonly SitePort[]): Walk {
+  const walk: Walk = {
+    found: new Set(),
+    inputs: new Map(),
+    crossed: new Set(),
+    seen: new Set(),
+    seenBelow: new Set(),
+    steps: [],
+  };
+  next(walk, ports);
+  for (let step = walk.steps.pop(); step; step = walk.steps.pop()) {
+    if (step.below) gatherDownstream(step.port, walk);
+    else gather(step.port, walk);
+  }
+  return walk;
+}
+
+/** Puts ports before all that is still to do, in their order. */
+function next({ steps }: Walk, ports: readonly SitePort[], below = false): void {
+  for (let i = ports.length - 1; i >= 0; i -= 1) {
+    const port = ports[i];
+    if (port) steps.push({ port, below });
+  }
 }
 
 function gather(port: SitePort, walk: Walk): void {
   if (walk.seen.has(port)) return;
   walk.seen.add(port);
   const { equipment } = port;
+  const behind: SitePort[] = [];
   switch (port.cls) {
     case 'terminals':
       return;
@@ -53,26 +103,28 @@ function gather(port: SitePort, walk: Walk): void {
       for (const at of portsOnBus(port)) {
         walk.seen.add(at);
         if (at.equipment.kind === 'battery') walk.found.add(at.equipment);
-        else crossConverter(at, walk);
+        else behind.push(...crossConverter(at, walk));
       }
+      next(walk, behind);
       return;
     case 'output':
-      gatherOutput(port, walk);
+      behind.push(...gatherOutput(port, walk));
       break;
     case 'dc-in':
       for (const source of ultimateSources(port)) walk.found.add(source);
-      crossConverter(port, walk);
+      next(walk, crossConverter(port, walk));
       return;
     case 'ac-in':
     case 'ac-in-2':
     case 'ac-out':
-      crossConverter(port, walk);
+      behind.push(...crossConverter(port, walk));
       break;
     case 'feeder':
       break;
   }
-  for (const feeder of port.feeders) gather(feeder, walk);
-  gatherDownstream(port, walk, new Set());
+  next(walk, [port], true);
+  next(walk, port.feeders);
+  next(walk, behind);
 }
 
 /** Kinds that can feed into the bus that feeds them. */
@@ -86,38 +138,40 @@ const FEEDS_BACK: ReadonlySet<Kind> = new Set<Kind>([
  * What can feed into the same bus from downstream: grid-tie inverters and AC modules, and inverter-chargers, whose transfer
  * relay may fail; panels passed through.
  */
-function gatherDownstream(port: SitePort, walk: Walk, seen: Set<SitePort>): void {
-  if (seen.has(port)) return;
-  seen.add(port);
+function gatherDownstream(port: SitePort, walk: Walk): void {
+  if (walk.seenBelow.has(port)) return;
+  walk.seenBelow.add(port);
+  const panels: SitePort[] = [];
   for (const run of port.runs) {
     if (run.from !== port || run.carries !== 'ac') continue;
     const { equipment, cls } = run.to;
-    if (equipment.kind === 'panel') gatherDownstream(run.to, walk, seen);
+    if (equipment.kind === 'panel') panels.push(run.to);
     else if (FEEDS_BACK.has(equipment.kind)) {
       walk.found.add(equipment);
       walk.inputs.set(equipment, (walk.inputs.get(equipment) ?? new Set()).add(cls));
     }
   }
+  next(walk, panels, true);
 }
 
-function gatherOutput(port: SitePort, walk: Walk): void {
+/** @returns what stands behind the converters that the output feeds: they can feed back from their battery or from the grid */
+function gatherOutput(port: SitePort, walk: Walk): readonly SitePort[] {
   const { kind } = port.equipment;
   if (kind === 'generator' || kind === 'ac-module-branch') {
     walk.found.add(port.equipment);
-    return;
+    return [];
   }
   for (const source of ultimateSources(port)) walk.found.add(source);
-  // A converter can feed back from its battery or from the grid.
-  for (const run of port.runs) if (run.from === port) crossConverter(run.to, walk);
+  return port.runs.flatMap((run) => (run.from === port ? crossConverter(run.to, walk) : []));
 }
 
-/** What stands behind the other ports of a converter. */
-function crossConverter(port: SitePort, walk: Walk): void {
+/** @returns the other ports of a converter */
+function crossConverter(port: SitePort, walk: Walk): readonly SitePort[] {
   const { equipment } = port;
   const { kind, ports } = equipment;
-  if (kind !== 'charge-controller' && kind !== 'grid-tie-inverter' && kind !== 'inverter-charger') return;
+  if (kind !== 'charge-controller' && kind !== 'grid-tie-inverter' && kind !== 'inverter-charger') return [];
   walk.crossed.add(equipment);
-  for (const other of ports) if (other !== port) gather(other, walk);
+  return ports.filter((other) => other !== port);
 }
 
 function sourceOf({ kind, tag }: SiteEquipment, inputs: ReadonlySet<PortClass> = new Set()): Reason {

@@ -1,3 +1,7 @@
+import { FIELDS } from '../../model/fields.js';
+import { LIMITS } from '../../model/limits.js';
+import { note } from '../../model/message.js';
+import { LIMIT_MESSAGES } from '../../model/messages/limits.js';
 import type { Field } from '../../model/list.js';
 import type { Settings } from '../../model/settings.js';
 import type { ColumnMap } from './column-map.js';
@@ -18,6 +22,12 @@ export interface FactColumn<F extends Field> {
 /** Beyond so many different texts a column's cells are hardly ever the same. */
 const MOST_REMEMBERED = 20_000;
 const LONGEST_REMEMBERED = 80;
+
+/** Looked at no further, so that a cell of any size costs nothing. */
+function tooLarge(field: Field, characters: number): CellReading {
+  const p = { field, characters, most: LIMITS.cell, who: FIELDS[field].who };
+  return { is: 'wrong', note: note(LIMIT_MESSAGES.cell, p) };
+}
 
 /** The company's words for a field, by word key. */
 function wordsOf(map: ColumnMap | undefined, field: Field): ReadonlyMap<string, string> {
@@ -44,7 +54,8 @@ export function factColumns<F extends Field>(
     const read = (text: string): CellReading => {
       const known = remembered.get(text);
       if (known !== undefined) return known;
-      const reading = readCell(field, text, context);
+      const reading =
+        text.length > LIMITS.cell ? tooLarge(field, text.length) : readCell(field, text, context);
       if (text.length <= LONGEST_REMEMBERED && remembered.size < MOST_REMEMBERED)
         remembered.set(text, reading);
       return reading;

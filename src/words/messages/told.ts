@@ -5,6 +5,7 @@ import { CHOOSE_WORDS } from './choose.js';
 import { COMMAND_WORDS } from './command.js';
 import { COMPANY_FILES_WORDS } from './company-files.js';
 import { DOCUMENTS_WORDS } from './documents.js';
+import { LIMIT_WORDS } from './limits.js';
 import { LIST_FILE_WORDS } from './list-file.js';
 import { LIST_HEADING_WORDS } from './list-heading.js';
 import { LIST_WORDS } from './list.js';
@@ -22,6 +23,7 @@ export const MESSAGE_CATALOGUE: readonly MessageEntry[] = [
   ...COMMAND_WORDS,
   ...COMPANY_FILES_WORDS,
   ...DOCUMENTS_WORDS,
+  ...LIMIT_WORDS,
   ...LIST_FILE_WORDS,
   ...LIST_HEADING_WORDS,
   ...LIST_WORDS,

@@ -38,6 +38,10 @@ export const MAKE: Sayings<MakeReasons> = {
   'source/inverter-at': ({ tag, ports }) =>
     `Inverter ${tag}: open the disconnect of its ${list(ports.map((port) => AC_PORTS[port] ?? port))}.`,
   'source/other': ({ tag }) => `${tag}: open its disconnect.`,
+  'source/each-of': ({ kind, count }) =>
+    `Every ${kind} (${count} can feed this place): ${EACH_OF[kind] ?? 'open its disconnect'}.`,
+  'source/named-elsewhere': () =>
+    'Too many sources to name here: the closeout pack names each under “The site as it was read”. Open, lock out and tag every one.',
   'wiring-note/current-not-known': () =>
     'Whether alternating or direct current comes here isn’t known: the conductors stand for the most that there may be.',
   'wiring-note/stay-charged': ({ tags }) =>
@@ -122,3 +126,16 @@ function portWords({ port, kind, input }: Values<'protects/ports'>['ports'][numb
       return 'the control circuit';
   }
 }
+
+/** What to do about each source of a kind, and what stays live of it. */
+const EACH_OF: { readonly [K in Kind]?: string } = {
+  service: 'open its main disconnect; ahead of it only the utility can open',
+  generator: 'lock it out, it may start by itself',
+  battery: 'open its disconnect; its own terminals stay live',
+  array: 'open its disconnect; its conductors stay live in daylight',
+  'wind-turbine': 'stop it and open its disconnect; it is live while it turns',
+  'hydro-turbine': 'stop it and open its disconnect; it is live while it turns',
+  'grid-tie-inverter': 'open its AC disconnect',
+  'ac-module-branch': 'open its AC disconnect',
+  'inverter-charger': 'open the disconnect of each of its AC ports',
+};
