@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['tests/faults/**/*.test.ts', 'tests/faults/**/*.long.ts'],
+    globalSetup: ['tests/faults/program-setup.ts'],
     testTimeout: 300_000,
     hookTimeout: 300_000,
     fileParallelism: false,

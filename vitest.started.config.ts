@@ -6,6 +6,7 @@ export default defineConfig({
     name: 'started',
     include: ['tests/**/*.{browser,process}.test.ts'],
     exclude: ['tests/outside/**'],
+    globalSetup: ['tests/faults/program-setup.ts'],
     testTimeout: 300_000,
     hookTimeout: 300_000,
   },

@@ -92,7 +92,13 @@ function withoutFontCss(html: string, fontCss: string): string {
   return at < 0 ? html : html.slice(0, at) + html.slice(at + fontCss.length);
 }
 
-async function loadFonts(page: Page, faces: readonly FontFaceSource[]): Promise<void> {
+/**
+ * Loads fonts into a page, where they stay while one document after another is put in.
+ * @param page of the browser
+ * @param faces the fonts to load
+ * @throws Error where the page loaded not all of them
+ */
+export async function loadFonts(page: Page, faces: readonly FontFaceSource[]): Promise<void> {
   // This runs in the page by the browser's own protocol; scripts of documents stay off. It is text, since the
   // types of a page's objects are none of this program's.
   const script = `(async () => {

@@ -2,17 +2,15 @@ import { mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { installProgram, start, writeLists, type Ended, type Program } from '../faults/program.js';
+import { installedProgram, start, writeLists, type Ended } from '../faults/program.js';
 
-let program: Program;
+const program = installedProgram();
 let folder: string;
 beforeAll(async () => {
-  program = await installProgram();
   folder = await mkdtemp(join(tmpdir(), 'shuntbook-machine-'));
   await writeLists(join(folder, 'lists'), 2);
 });
 afterAll(async () => {
-  await program.remove();
   await rm(folder, { recursive: true, force: true });
 });
 

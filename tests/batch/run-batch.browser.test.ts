@@ -1,11 +1,44 @@
 import { appendFile, mkdir, readdir, rm, stat, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { runBatch } from '../../src/batch/run-batch.js';
 import type { BatchOptions, BatchResult } from '../../src/batch/batch-options.js';
 import { lockOutput } from '../../src/output/lock.js';
+import type * as Printers from '../../src/print/printer.js';
+import { withPrinter, type Printer } from '../../src/print/printer.js';
 import { listOf, smallSteps, workshop, type Workshop } from './stand-ins.js';
+
+const { shared } = vi.hoisted(() => ({ shared: { printer: undefined as Printer | undefined } }));
+
+// One browser for all batches that say nothing of theirs: that each run starts its own and ends it is shown in
+// `whole-demo.browser.test.ts`, `broken-templates.browser.test.ts`, `interruptions.process.test.ts`.
+vi.mock('../../src/print/printer.js', async (original) => {
+  const real = await original<typeof Printers>();
+  const withPrinter: typeof real.withPrinter = (options, use) => {
+    const { printer } = shared;
+    const isOwn = options.browser !== undefined || options.pages !== undefined || printer === undefined;
+    return isOwn ? real.withPrinter(options, use) : use(printer);
+  };
+  return { ...real, withPrinter };
+});
+
+let end: () => void;
+let ended: Promise<void>;
+beforeAll(async () => {
+  await new Promise<void>((ready) => {
+    ended = withPrinter({}, async (printer) => {
+      shared.printer = printer;
+      const over = new Promise<void>((resolve) => (end = resolve));
+      ready();
+      await over;
+    });
+  });
+});
+afterAll(async () => {
+  end();
+  await ended;
+});
 
 let shop: Workshop;
 beforeEach(async () => {

@@ -3,19 +3,13 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { PDFParse } from 'pdf-parse';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { installProgram, type Program } from '../faults/program.js';
+import { describe, expect, it } from 'vitest';
+import { installedProgram } from '../faults/program.js';
 import { freshFolder, projectPath } from './command.js';
 
 const run = promisify(execFile);
-let program: Program;
-let cli: string;
-
-beforeAll(async () => {
-  program = await installProgram();
-  cli = program.cli;
-});
-afterAll(() => program.remove());
+const program = installedProgram();
+const { cli } = program;
 
 interface Ended {
   readonly status: number | null;

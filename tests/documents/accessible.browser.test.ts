@@ -1,19 +1,26 @@
+import { readdirSync } from 'node:fs';
+import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import axe from 'axe-core';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { DocumentContext } from '../../src/documents/parts/context.js';
+import { DOCUMENT_KINDS, type DocumentContext } from '../../src/documents/parts/context.js';
 import { renderDocuments } from '../../src/documents/render.js';
 import type { Plan } from '../../src/model/plan.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import type { RunningBrowser } from '../../src/print/browser.js';
 import { startBrowser } from '../../src/print/browser.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
+import { loadFonts } from '../../src/print/page.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan } from './fixtures/plans.js';
 import { stressPlan } from './fixtures/stress.js';
 
+// The one with the most in it comes last: axe has looked at most of it by then.
 const plans = new Map<string, Plan>(
-  [...demoPlans(), housePlan(), draftPlan(), stressPlan()].map((plan) => [plan.job, plan]),
+  [draftPlan(), housePlan(), ...demoPlans(), stressPlan()].map((plan) => [plan.job, plan]),
 );
 
 // The widths that the named pages give, since a screen has one width for all: landscape letter and landscape tabloid.
@@ -23,16 +30,22 @@ const WIDTHS =
 let browser: RunningBrowser;
 let page: Page;
 let context: DocumentContext;
+let marked: string;
 
 beforeAll(async () => {
-  context = { settings: defaultSettings(), date: '2025-03-14', fonts: (await embeddedFonts()).standAloneKit };
+  const fonts = await embeddedFonts();
+  marked = await markedTemplates();
+  context = { settings: defaultSettings(), date: '2025-03-14', fonts: fonts.kit, templatesFolder: marked };
   browser = await startBrowser();
   page = await browser.browser.newPage();
   await page.setViewport({ width: 1700, height: 1000 });
+  // As the printer does it: the page keeps them while one document after another is put in.
+  await loadFonts(page, fonts.faces);
 }, 120_000);
 
 afterAll(async () => {
   await browser.end();
+  await rm(marked, { recursive: true, force: true });
 });
 
 /** Runs in the page: names what is wider or higher than its box, and SVG texts that leave their drawing. */
@@ -57,13 +70,72 @@ const OVERFLOWING = `(() => {
   return found;
 })()`;
 
-// What passes isn't asked for: axe needn't gather it.
-const VIOLATIONS = `axe.run({ resultTypes: ['violations'] }).then(({ violations }) =>
+/** Runs in the page: what axe finds in the document, or in these parts of `main`. */
+function violationsIn(parts?: readonly number[]): string {
+  const context =
+    parts === undefined
+      ? 'document'
+      : `{ include: ${JSON.stringify(parts)}.map((part) => document.querySelector('main').children[part]) }`;
+  // What passes isn't asked for: axe needn't gather it.
+  return `axe.run(${context}, { resultTypes: ['violations'] }).then(({ violations }) =>
   violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.html.slice(0, 120)).slice(0, 3).join(' | ')))`;
+}
+
+/** Runs in the page: the markup of these parts of `main`. */
+function markup(parts: readonly number[]): string {
+  return `${JSON.stringify(parts)}.map((part) => document.querySelector('main').children[part].outerHTML).join('')`;
+}
+
+/**
+ * Runs in the page: every structure of the document, each with the first part of `main` that has it (-1: the document itself).
+ * Two documents of the same structures are the same to axe, but for the words: each element with all that it stands in
+ * (classes, so colours; roles, languages; empty or not), attributes without a value, headings by their order, ids that are
+ * there twice. A class for a column's width is one to it, and a picture is one thing with a name, whatever its shapes;
+ * texts in it count by their colour.
+ */
+const STRUCTURES = `(() => {
+  const VALUES = ['class', 'role', 'scope', 'lang', 'dir', 'type', 'colspan', 'rowspan', 'tabindex', 'aria-hidden'];
+  const told = ({ name, value }) =>
+    '[' + name + (value.trim() === '' ? '=' : VALUES.includes(name) ? '=' + value.replace(/\\bw\\d+\\b/, 'w') : '') + ']';
+  const parts = [...document.querySelector('main').children];
+  const found = new Map();
+  const add = (structure, part) => found.has(structure) || found.set(structure, part);
+  const walk = (element, above, picture, within) => {
+    const part = within < 0 ? parts.indexOf(element) : within;
+    const name = element.tagName.toLowerCase();
+    const chain = picture ? above + ' ' + name + (element.getAttribute('fill') ?? '') : above + ' > ' + name + [...element.attributes].map(told).sort().join('');
+    if (!picture || name === 'text' || name === 'title') add(chain + (element.textContent.trim() === '' ? ' empty' : ''), part);
+    const isPicture = picture || element.matches('svg[role=img]');
+    for (const child of element.children) walk(child, picture ? above : chain, isPicture, part);
+  };
+  walk(document.documentElement, '', false, -1);
+  const ids = [...document.querySelectorAll('[id]')].map(({ id }) => id);
+  if (new Set(ids).size < ids.length) add('one id twice in ' + document.title, -1);
+  const headings = [...document.querySelectorAll('h1,h2,h3,h4,h5,h6')].map((h) => h.tagName);
+  headings.forEach((tag, index) => add('heading ' + (headings[index - 1] ?? 'none') + ' then ' + tag, -1));
+  return [...found];
+})()`;
+
+const TEMPLATES = fileURLToPath(new URL('../../templates', import.meta.url));
+const templateNames = (): string[] =>
+  readdirSync(TEMPLATES, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.hbs'));
+
+/** A folder of the templates as they are, each with a comment that names it. */
+async function markedTemplates(): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), 'shuntbook-templates-'));
+  for (const name of templateNames()) {
+    await mkdir(dirname(join(folder, name)), { recursive: true });
+    await writeFile(
+      join(folder, name),
+      `${await readFile(join(TEMPLATES, name), 'utf8')}<!-- of ${name} -->`,
+    );
+  }
+  return folder;
+}
 
 async function open(html: string): Promise<void> {
   await page.setContent(html.replace('</head>', `${WIDTHS}</head>`), { waitUntil: 'load' });
-  await page.evaluate('document.fonts.ready.then(() => true)');
+  expect(await page.evaluate('document.fonts.ready.then((fonts) => fonts.size)')).toBe(4);
 }
 
 describe('the measuring in a browser', () => {
@@ -89,10 +161,30 @@ describe('the measuring in a browser', () => {
       .replace('<html lang="en">', '<html>');
     await open(spoilt);
     await page.evaluate(axe.source);
-    const found = String(await page.evaluate(VIOLATIONS));
+    const found = String(await page.evaluate(violationsIn()));
     for (const rule of ['svg-img-alt', 'color-contrast', 'html-has-lang']) expect(found).toContain(rule);
   });
 });
+
+/** Structures and templates that axe has looked at. */
+const looked = { structures: new Set<string>(), templates: new Set<string>(), whole: new Set<string>() };
+
+/** Lets axe look at the open document, or at those parts of it that have a structure that it hasn't looked at before. */
+async function lookedAt(fileName: string, html: string): Promise<unknown> {
+  const structures = (await page.evaluate(STRUCTURES)) as [string, number][];
+  const unseen = structures.filter(([structure]) => !looked.structures.has(structure));
+  if (unseen.length === 0) return [];
+  const parts = [...new Set(unseen.map(([, part]) => part))];
+  await page.evaluate(axe.source);
+  // The first of each kind as a whole, for the rules about whole pages.
+  const whole = parts.includes(-1) || !looked.whole.has(fileName);
+  if (whole) looked.whole.add(fileName);
+  const violations = await page.evaluate(violationsIn(whole ? undefined : parts));
+  for (const [structure] of structures) looked.structures.add(structure);
+  const seen = whole ? html : String(await page.evaluate(markup(parts)));
+  for (const [, name = ''] of seen.matchAll(/<!-- of (\S+) -->/g)) looked.templates.add(name);
+  return violations;
+}
 
 describe.each([...plans.keys()])('the documents of %s in a browser', (job) => {
   it('fit their boxes and leave axe nothing to find', async () => {
@@ -101,8 +193,15 @@ describe.each([...plans.keys()])('the documents of %s in a browser', (job) => {
     for (const { fileName, html } of await renderDocuments(plan, context)) {
       await open(html);
       expect(await page.evaluate(OVERFLOWING), `${job}, ${fileName}`).toEqual([]);
-      await page.evaluate(axe.source);
-      expect(await page.evaluate(VIOLATIONS), `${job}, ${fileName}`).toEqual([]);
+      expect(await lookedAt(fileName, html), `${job}, ${fileName}`).toEqual([]);
     }
   }, 300_000);
+});
+
+describe('what axe looked at', () => {
+  it('holds something of every template but that of the report, which has a test of its own', () => {
+    const own = templateNames().filter((name) => !name.startsWith('report/'));
+    expect([...looked.templates].sort()).toEqual(own.sort());
+    expect(looked.whole.size).toBe(DOCUMENT_KINDS.length);
+  });
 });

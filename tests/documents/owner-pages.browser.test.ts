@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import type { DocumentContext } from '../../src/documents/parts/context.js';
 import { renderDocument } from '../../src/documents/render.js';
 import type { Plan, PlannedProtector } from '../../src/model/plan.js';
@@ -7,11 +7,13 @@ import { embeddedFonts } from '../../src/print/fonts.js';
 import { withPrinter } from '../../src/print/printer.js';
 import { plan } from './fixtures/builder.js';
 import { demoPlans } from './fixtures/demo-plans.js';
-import { readPrinted } from './printed.js';
+import { readPrinted, type PrintedDocument } from './printed.js';
+
+const PLANS = demoPlans();
 
 /** A site with this many protectors, taken in turn from all jobs of the demo, so that their lights differ as they do there. */
 function siteOf(count: number): Plan {
-  const plans = demoPlans();
+  const plans = PLANS;
   const tagOf = (job: string, tag: string): string => `${tag}-${job.replace(/^UF-/, '')}`;
   const all = plans.flatMap(({ job, protectors }) =>
     protectors.map((p) => ({
@@ -32,11 +34,15 @@ function siteOf(count: number): Plan {
   });
 }
 
-describe("the owner's sheet", () => {
-  it.each([8, 9, 20, 21, 32, 44].flatMap((count) => [[count, 'en'] as const, [count, 'es'] as const]))(
-    'of %i protectors in %s is two pages up to eight and one more for each further twelve',
-    async (count, ownerLanguage) => {
-      const fonts = (await embeddedFonts()).kit;
+const CASES = [8, 9, 20, 21, 32, 44].flatMap((count) => [[count, 'en'] as const, [count, 'es'] as const]);
+const printed = new Map<string, PrintedDocument>();
+
+beforeAll(async () => {
+  const fonts = (await embeddedFonts()).kit;
+  const created = new Date('2025-03-14T00:00:00Z');
+  // One browser for all of them.
+  await withPrinter({ pages: 1 }, async (printer) => {
+    for (const [count, ownerLanguage] of CASES) {
       const context: DocumentContext = {
         settings: defaultSettings(),
         date: '2025-03-14',
@@ -44,10 +50,17 @@ describe("the owner's sheet", () => {
         ownerLanguage,
       };
       const { html, metadata } = await renderDocument('owner-sheet', siteOf(count), context);
-      const created = new Date('2025-03-14T00:00:00Z');
-      const { pages } = await withPrinter({ pages: 1 }, async (printer) =>
-        readPrinted(await printer.print({ html, metadata: { ...metadata, created } })),
-      );
+      const bytes = await printer.print({ html, metadata: { ...metadata, created } });
+      printed.set(`${count} ${ownerLanguage}`, await readPrinted(bytes));
+    }
+  });
+});
+
+describe("the owner's sheet", () => {
+  it.each(CASES)(
+    'of %i protectors in %s is two pages up to eight and one more for each further twelve',
+    (count, ownerLanguage) => {
+      const pages = printed.get(`${count} ${ownerLanguage}`)?.pages ?? [];
       const text = pages.map((p) => p.text.replace(/\s+/g, ' ')).join(' ');
       for (let n = 1; n <= count; n += 1) expect(text).toMatch(new RegExp(`\\bP-${n}\\b`));
       expect(pages.length).toBeLessThanOrEqual(2 + Math.ceil(Math.max(0, count - 8) / 12));

@@ -6,24 +6,21 @@ import { browserProcesses, runs, until } from '../print/browser-processes.js';
 import {
   differences,
   halfFiles,
-  installProgram,
+  installedProgram,
   packsBelow,
   start,
   writeLists,
-  type Program,
   type Running,
 } from './program.js';
 
 const KILLS = 20;
-let program: Program;
+const program = installedProgram();
 let folder: string;
 beforeAll(async () => {
-  program = await installProgram();
   folder = await mkdtemp(join(tmpdir(), 'shuntbook-kills-'));
   await writeLists(join(folder, 'lists'), 40);
 });
 afterAll(async () => {
-  await program.remove();
   await rm(folder, { recursive: true, force: true });
 });
 

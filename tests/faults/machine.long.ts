@@ -6,27 +6,24 @@ import { until } from '../print/browser-processes.js';
 import {
   differences,
   halfFiles,
-  installProgram,
+  installedProgram,
   packsBelow,
   start,
   writeLists,
   type Ended,
-  type Program,
 } from './program.js';
 
-let program: Program;
+const program = installedProgram();
 let folder: string;
 let undisturbed: ReadonlyMap<string, Buffer>;
 
 beforeAll(async () => {
-  program = await installProgram();
   folder = await mkdtemp(join(tmpdir(), 'shuntbook-machine-'));
   await writeLists(join(folder, 'lists'), 8);
   expect(await start(pack('undisturbed'), folder).ended).toMatchObject({ status: 0 });
   undisturbed = await packsBelow(join(folder, 'undisturbed'));
 });
 afterAll(async () => {
-  await program.remove();
   await rm(folder, { recursive: true, force: true });
 });
 

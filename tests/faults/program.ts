@@ -1,12 +1,8 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { cp, mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import ts from 'typescript';
-
-const root = fileURLToPath(new URL('../..', import.meta.url));
+import { cp, mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { inject } from 'vitest';
 
 /** The program as an installation has it, made from the sources as they are now. */
 export interface Program {
@@ -14,34 +10,12 @@ export interface Program {
   readonly folder: string;
   /** What Node is to run. */
   readonly cli: string;
-  readonly remove: () => Promise<void>;
 }
 
-/** Makes the program in a folder of its own, so that a test never runs one that was built before. */
-export async function installProgram(): Promise<Program> {
-  const folder = await mkdtemp(join(tmpdir(), 'shuntbook-program-'));
-  for (const name of await readdir(join(root, 'src'), { recursive: true })) {
-    if (!name.endsWith('.ts')) continue;
-    const source = await readFile(join(root, 'src', name), 'utf8');
-    const { outputText } = ts.transpileModule(source, {
-      compilerOptions: {
-        target: ts.ScriptTarget.ES2023,
-        module: ts.ModuleKind.ESNext,
-        verbatimModuleSyntax: true,
-      },
-    });
-    const target = join(folder, 'dist', name.replace(/\.ts$/, '.js'));
-    await mkdir(dirname(target), { recursive: true });
-    await writeFile(target, outputText);
-  }
-  await cp(join(root, 'package.json'), join(folder, 'package.json'));
-  await cp(join(root, 'templates'), join(folder, 'templates'), { recursive: true });
-  for (const name of ['node_modules', 'fixtures']) await symlink(join(root, name), join(folder, name));
-  return {
-    folder,
-    cli: join(folder, 'dist', 'cli.js'),
-    remove: () => rm(folder, { recursive: true, force: true }),
-  };
+/** The program that `program-setup.ts` made for this run of the tests. */
+export function installedProgram(): Program {
+  const folder = inject('program');
+  return { folder, cli: join(folder, 'dist', 'cli.js') };
 }
 
 /** How a run of the program ended. */
@@ -94,7 +68,7 @@ export async function writeLists(folder: string, jobs: number): Promise<void> {
   const heading =
     'job,job_name,tag,kind,connects_to,run_length (ft),place,max_dc_voltage,dc_inputs,ac_in,fault_current';
   await writeFile(join(folder, 'trial.csv'), [heading, ...rows.flat(), ''].join('\n'));
-  await cp(join(root, 'fixtures', 'demo', 'catalogue.csv'), join(folder, 'catalogue.csv'));
+  await cp('fixtures/demo/catalogue.csv', join(folder, 'catalogue.csv'));
 }
 
 /** Every file of an output folder that says nothing of the run itself, with its bytes. */
