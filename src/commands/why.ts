@@ -34,7 +34,7 @@ export function addWhy(parser: Argv, act: Act): Argv {
         .positional('of', {
           type: 'string',
           demandOption: true,
-          describe: "A job's folder in --out, a plan.json, or a list of one job (or with --job)",
+          describe: 'A job’s folder in --out, a plan.json, or a list of one job (or with --job)',
         })
         .positional('what', { type: 'string', describe: 'TAG, TAG:PORT, or the tag of a protector' })
         .example('$0 why fixtures/demo/grid.csv INV:dc-in-1 --job UF-102', ''),

@@ -30,7 +30,7 @@ export function message<P extends object>(
 function whoOf<P extends object>(kind: MessageKind<P>, values: P): Who {
   if (kind.who !== 'given') return kind.who;
   if ('who' in values) return values.who as Who;
-  throw new Error(`the message ${kind.code} doesn't say who can supply it`);
+  throw new Error(`the message ${kind.code} doesn’t say who can supply it`);
 }
 
 /** A message of a kind, without its place. */

@@ -16,7 +16,7 @@ import type { Step, StepSource } from './step.js';
 export const figure = z.number().nullable();
 
 /** A reason as data; its sentence is made where it is printed. Of a plan of before a sentence is all there is. */
-export const saidSchema = z.union([
+export const saidSchema: z.ZodType<Reason, Reason | string> = z.union([
   z.custom<Reason>(
     (value) => typeof value === 'object' && value !== null && 'code' in value && 'values' in value,
   ),

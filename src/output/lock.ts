@@ -107,7 +107,7 @@ async function beatOn(path: string, self: Holder, every: number): Promise<() => 
 function held(out: string, holder: Holder | undefined): Failure {
   const who =
     holder === undefined || holder.host === ''
-      ? "a run that its lock doesn't name"
+      ? 'a run that its lock doesn’t name'
       : `process ${holder.pid} of ${holder.host}`;
   return new Failure(note(OUTPUT_MESSAGES.held, { out, holder: who }), EXIT.held);
 }

@@ -147,7 +147,7 @@ async function launch(
   // A browser that is stopped while it starts answers nothing: it is killed, which ends every wait for it.
   const hung = new AbortController();
   const timer = setTimeout(() => {
-    hung.abort(new Error(`it didn't start within ${limit} ms`));
+    hung.abort(new Error(`it didn’t start within ${limit} ms`));
   }, limit);
   try {
     const browser = await puppeteer.launch({

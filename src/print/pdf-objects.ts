@@ -37,7 +37,7 @@ export function readPdfObjects(bytes: Uint8Array): PdfObjects {
   return { objects, root: Number(root[1]), info: info ? Number(info[1]) : undefined };
 }
 
-const odd = (what: string): Error => new Error(`the browser's PDF has a form that isn't known: ${what}`);
+const odd = (what: string): Error => new Error(`the browser’s PDF has a form that isn’t known: ${what}`);
 
 const OBJ = ' 0 obj\n';
 const STREAM = 'stream\n';

@@ -1,6 +1,7 @@
 import { LIMITS } from '../model/limits.js';
 import type { JobList } from '../model/list.js';
-import { about, type PlacedNote } from '../model/open-item.js';
+import { about } from '../model/message.js';
+import type { PlacedNote } from '../model/open-item.js';
 import { LIMIT_MESSAGES } from '../model/messages/limits.js';
 import type { Settings } from '../model/settings.js';
 import type { Site } from '../model/site.js';

@@ -20,7 +20,7 @@ const NONE_FITS: ReadonlySet<string> = new Set([
 export function gapOf(item: OpenItem): GapTold | null {
   if (NONE_FITS.has(item.code)) return 'nearest' in item.values ? catalogueGap(item.values.nearest) : null;
   const field = /^fact\/(.+)$/.exec(item.code)?.[1];
-  return field === undefined ? null : gap(`${field.replaceAll('-', '_')} isn't stated`);
+  return field === undefined ? null : gap(`${field.replaceAll('-', '_')} isn’t stated`);
 }
 
 const gap = (says: string): GapTold => ({ key: says, says: says as Sentence });

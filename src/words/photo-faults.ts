@@ -2,17 +2,17 @@ import type { PhotoFault } from '../model/messages/batch.js';
 
 /** What a picture's file is that can't be printed; figures in MB and megapixels. */
 const PHOTO_FAULTS = {
-  link: () => "it is a link, and links aren't followed",
+  link: () => 'it is a link, and links aren’t followed',
   folder: () => 'it is a folder',
   'no-file': () => 'it is no file',
-  unreadable: () => "it can't be read",
+  unreadable: () => 'it can’t be read',
   bytes: (megabytes: number) => `it holds ${megabytes} MB, more than 50`,
   pixels: (megapixels: number) => `it has ${megapixels} megapixels, more than 50`,
   together: (megabytes: number) => `with it the photos of this job would hold more than ${megabytes} MB`,
   heic: () => 'it is HEIC or AVIF, which no PDF holds',
   svg: () => 'it is a drawing (SVG), not a photo',
   kind: () => 'it is no PNG and no JPEG, whatever its name says',
-  coding: () => "it is a JPEG of a coding that browsers don't read",
+  coding: () => 'it is a JPEG of a coding that browsers don’t read',
   broken: () => 'it is damaged or ends too early',
 } as const satisfies { readonly [F in PhotoFault]: (amount: number) => string };
 

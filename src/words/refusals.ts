@@ -1,9 +1,9 @@
 const REFUSALS: Readonly<Record<string, string>> = {
   ENOSPC: 'the disk is full',
-  EDQUOT: "the disk's quota is used up",
+  EDQUOT: 'the disk’s quota is used up',
   EROFS: 'the disk may only be read',
-  EACCES: "you don't have the right to write there",
-  EPERM: "you don't have the right to write there",
+  EACCES: 'you don’t have the right to write there',
+  EPERM: 'you don’t have the right to write there',
   ENOTDIR: 'a part of its path is a file, not a folder',
   EEXIST: 'a file of that name stands where a folder is needed',
   EISDIR: 'a folder of that name stands where a file is needed',

@@ -101,8 +101,8 @@ describe('a photo that cannot be printed', () => {
     }).toEqual({
       heic: 'it is HEIC or AVIF, which no PDF holds.',
       svg: 'it is a drawing (SVG), not a photo.',
-      link: "it is a link, and links aren't followed.",
-      loop: "it is a link, and links aren't followed.",
+      link: 'it is a link, and links aren’t followed.',
+      loop: 'it is a link, and links aren’t followed.',
       huge: 'it has 900 megapixels, more than 50.',
       big: 'it holds 301 MB, more than 50.',
       cut: 'it is damaged or ends too early.',
@@ -110,7 +110,7 @@ describe('a photo that cannot be printed', () => {
       empty: 'it is no PNG and no JPEG, whatever its name says.',
       folder: 'it is a folder.',
       pipe: 'it is no file.',
-      rare: "it is a JPEG of a coding that browsers don't read.",
+      rare: 'it is a JPEG of a coding that browsers don’t read.',
     });
     // The plan has them too, and with it every document.
     const plan = JSON.parse(await shop.read('A-1/plan.json')) as {
@@ -131,7 +131,7 @@ describe('a photo that cannot be printed', () => {
     await symlink('nowhere.png', join(photos, 'A-1/CC-1.png'));
     const { result, said } = await run();
     expect(said).toEqual([
-      "A-1 confirm CC-1.png: The photo CC-1.png isn't printed: it is a link, and links aren't followed.",
+      'A-1 confirm CC-1.png: The photo CC-1.png isn’t printed: it is a link, and links aren’t followed.',
     ]);
     expect(result.jobs).toMatchObject([{ status: 'complete', done: 'printed' }]);
     expect((await run()).result.jobs).toMatchObject([{ done: 'unchanged', confirm: 1 }]);
@@ -155,12 +155,12 @@ describe('a photo that belongs nowhere', () => {
     expect(said).toEqual([
       ' confirm Z-9: Z-9, among the photos, is the folder of no job on the lists: nothing in it is printed.',
       ' confirm stray.png: stray.png, among the photos, is the folder of no job on the lists: nothing in it is printed.',
-      "A-1 confirm CC-9.png: The photo CC-9.png isn't printed: A-1 has no equipment of that tag.",
-      "A-1 confirm gone.png: The photo gone.png isn't printed: it is a link, and links aren't followed.",
-      "A-1 confirm notes.txt: The photo notes.txt isn't printed: A-1 has no equipment of that tag.",
+      'A-1 confirm CC-9.png: The photo CC-9.png isn’t printed: A-1 has no equipment of that tag.',
+      'A-1 confirm gone.png: The photo gone.png isn’t printed: it is a link, and links aren’t followed.',
+      'A-1 confirm notes.txt: The photo notes.txt isn’t printed: A-1 has no equipment of that tag.',
     ]);
     expect((await run()).said).toContain(
-      "A-2 confirm A-2: The photo A-2 isn't printed: it is a link, and links aren't followed.",
+      'A-2 confirm A-2: The photo A-2 isn’t printed: it is a link, and links aren’t followed.',
     );
   });
 

@@ -161,7 +161,7 @@ describe('report.html', () => {
     ).toBe(true);
     expect(await texts('main li')).toEqual([
       'B-9 was complete and is draft.',
-      "run_length isn't stated: 2 jobs",
+      'run_length isn’t stated: 2 jobs',
     ]);
   });
 

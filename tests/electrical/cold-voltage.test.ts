@@ -32,8 +32,8 @@ describe('by coefficient', () => {
     expect(value).toBe(cold(input).value);
     const sources = englishSteps(working).map((step) => step.source);
     expect(sources.slice(3)).toEqual([
-      "the maker's coefficient, IEC 60364-7-712:2017 Annex B, value from memory",
-      "the maker's coefficient, IEC 60364-7-712:2017 Annex B, value from memory",
+      'the maker’s coefficient, IEC 60364-7-712:2017 Annex B, value from memory',
+      'the maker’s coefficient, IEC 60364-7-712:2017 Annex B, value from memory',
       'IEC 60364-7-712:2017 Annex B, value from memory',
     ]);
   });
@@ -52,7 +52,7 @@ describe('by coefficient', () => {
     const { working } = cold({ vocStc: 50, modulesInSeries: 10, lowestTemp: -15, coefficient, cells: 60 });
     const formula = { '%/C': 'β × Voc', 'V/C': 'β', 'mV/cell/C': 'β × cells' }[coefficient.unit];
     expect(englishSteps(working)[3]?.formula).toBe(formula);
-    expect(englishSteps(working)[3]?.source).toContain("maker's coefficient");
+    expect(englishSteps(working)[3]?.source).toContain('maker’s coefficient');
     expect(englishSteps(working)[5]?.source).toContain('690.7(A)');
   });
   test('at 25 °C and above the factor is 1, never less', () => {

@@ -82,7 +82,7 @@ describe('the grounding of a control circuit in a plan of version 1, told by its
     ['lit', 'N', lit, 'not-known'],
     ['floating', 'negative', either('neither wire is tied to ground: recorded'), 'floating'],
     ['not known', 'negative', either('its grounding isn’t known: recorded'), 'not-known'],
-    ['not known, another apostrophe', 'negative', either("its grounding isn't known: recorded"), 'not-known'],
+    ['not known, another apostrophe', 'negative', either('its grounding isn’t known: recorded'), 'not-known'],
   ])('%s', (_, conductor, light, grounding) => {
     const one = protector({
       tag: 'P-1',

@@ -196,7 +196,7 @@ describe('an array or a DC input', () => {
       expect(lights('', rows, where, 'positive')[0]).toBe('always: dark');
     }
     expect(defaultsOf(planOf('', rows, { catalogue: CATALOGUE }), 'dc_grounding')).toEqual([
-      "dc_grounding isn't stated for B: taken as positive, which decides which light is dark.",
+      'dc_grounding isn’t stated for B: taken as positive, which decides which light is dark.',
     ]);
   });
 

@@ -799,7 +799,7 @@ describe('connections that make no sense', () => {
     const [item, ...others] = items(plan, 'site/senseless-connection');
     expect(others).toEqual([]);
     expect(item?.message).toBe(
-      `X (${from}, line 2) connects to Y (${to}, line 3), which such equipment doesn't do.`,
+      `X (${from}, line 2) connects to Y (${to}, line 3), which such equipment doesn’t do.`,
     );
     expect(item).toMatchObject({ severity: 'conflict', line: 2, column: 'connects_to' });
     expect(items(plan, 'fact/connects-to').filter((i) => i.equipment === 'X')).toEqual([]);

@@ -51,7 +51,7 @@ export function browserProcesses(ancestor = process.pid): BrowserProcess[] {
 export async function until(holds: () => boolean | Promise<boolean>, limit = 90_000): Promise<void> {
   const end = Date.now() + limit;
   while (!(await holds())) {
-    if (Date.now() > end) throw new Error(`it didn't hold within ${limit} ms`);
+    if (Date.now() > end) throw new Error(`it didn’t hold within ${limit} ms`);
     await new Promise((resolve) => setTimeout(resolve, 20));
   }
 }

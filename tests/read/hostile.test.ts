@@ -26,15 +26,19 @@ describe('one message each', () => {
     [
       'in a text',
       `job,tag,kind,description\nJ,A,array,${big}\nJ,B,battery,fine\n`,
-      'cell/wrong:2:description',
+      'cell/too-large:2:description',
     ],
-    ['in a figure', `job,tag,kind,run_length\nJ,A,array,${big}\nJ,B,battery,1\n`, 'cell/wrong:2:run_length'],
-    ['in a tag, quoted', `job,tag,kind\nJ,"${big}",array\nJ,B,battery\n`, 'cell/wrong:2:tag'],
+    [
+      'in a figure',
+      `job,tag,kind,run_length\nJ,A,array,${big}\nJ,B,battery,1\n`,
+      'cell/too-large:2:run_length',
+    ],
+    ['in a tag, quoted', `job,tag,kind\nJ,"${big}",array\nJ,B,battery\n`, 'cell/too-large:2:tag'],
     ['in the heading', `job,tag,kind,${big}\nJ,A,array,\nJ,B,battery,\n`, undefined],
     [
       'of digits',
       `job,tag,kind,run_length\nJ,A,array,${'1'.repeat(5_000_000)}\nJ,B,battery,1\n`,
-      'cell/wrong:2:run_length',
+      'cell/too-large:2:run_length',
     ],
   ])('5 MB in one cell, %s', (_, text, expected) => {
     const result = read(text);
@@ -42,7 +46,7 @@ describe('one message each', () => {
     const [item, ...more] = [...result.items, ...result.jobs.flatMap((j) => j.items)];
     expect(more).toEqual([]);
     if (expected !== undefined) expect(said(result)).toEqual([expected]);
-    for (const text of Object.values(item ?? {})) expect(String(text).length).toBeLessThan(300);
+    expect(JSON.stringify(item ?? {}).length).toBeLessThan(1000);
   });
 
   it('NUL bytes', () => {

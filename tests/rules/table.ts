@@ -71,7 +71,7 @@ function watched<F extends object>(
     get(target, key, receiver): unknown {
       if (typeof key === 'string') {
         if (!(rule.facts as readonly string[]).includes(key)) {
-          throw new Error(`${rule.id} reads ${key}, which it doesn't declare`);
+          throw new Error(`${rule.id} reads ${key}, which it doesn’t declare`);
         }
         reads.add(key);
       }

@@ -43,7 +43,7 @@ describe('gaps that run through a batch', () => {
       ...['A', 'B', 'C'].map((job, i) => ({ job, item: missing(`ARR-${i}`, i + 2) })),
     ];
     expect(gapsOf(items)).toEqual([
-      { severity: 'missing', says: "voc_stc isn't stated", jobs: 3 },
+      { severity: 'missing', says: 'voc_stc isn’t stated', jobs: 3 },
       {
         severity: 'conflict',
         says: 'No part in your catalogue fits everything asked for: no listing is stated',

@@ -11,7 +11,7 @@ const WHY: Readonly<Record<string, string>> = {
   handlebars: 'fills the templates in',
   'puppeteer-core': 'drives the browser; unlike the whole package of that project, it downloads none',
   'tar-fs':
-    "unpacks the libraries of the shipped browser, and refuses paths that lead out of the browser's folder",
+    'unpacks the libraries of the shipped browser, and refuses paths that lead out of the browser’s folder',
   yargs: 'reads the command line',
   zod: 'checks settings, column maps, plans and what goes into templates',
 };

@@ -55,13 +55,13 @@ The package that holds the browser, with what starts it elsewhere (not used here
 
 ${quoted(readFileSync('node_modules/@sparticuz/chromium/LICENSE', 'utf8'))}
 
-The browser inside it, Chromium without windows, under the licence of the Chromium Authors. The package doesn't hold its text;
+The browser inside it, Chromium without windows, under the licence of the Chromium Authors. The package doesn’t hold its text;
 this is how \`devtools-protocol\`, a package of the same authors, gives it:
 
 ${quoted(readFileSync('node_modules/devtools-protocol/LICENSE', 'utf8').replace(/^\/\/ ?/gm, ''))}
 
-Chromium holds many components of others, each under its own licence. **The package doesn't list them, and neither does this
-page**: who passes the browser on takes the list from Chromium's own sources of that version.
+Chromium holds many components of others, each under its own licence. **The package doesn’t list them, and neither does this
+page**: who passes the browser on takes the list from Chromium’s own sources of that version.
 
 The package brings libraries that a bare Linux lacks, and they are unpacked beside the browser: NSS (\`libnss3\`, \`libnssutil3\`,
 \`libsoftokn3\`, \`libfreebl3\`, \`libfreeblpriv3\`) and NSPR (\`libnspr4\`, \`libplc4\`, \`libplds4\`), both under the Mozilla Public

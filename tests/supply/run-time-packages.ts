@@ -76,7 +76,7 @@ export function runTimePackages(): RunTimePackage[] {
  * @throws Error where it isn't installed
  */
 export function sizeOf(path: string): number {
-  if (!existsSync(path)) throw new Error(`${path} isn't installed: run npm ci`);
+  if (!existsSync(path)) throw new Error(`${path} isn’t installed: run npm ci`);
   let bytes = 0;
   for (const entry of readdirSync(path, { withFileTypes: true })) {
     if (entry.name === 'node_modules') continue;

@@ -100,7 +100,7 @@ export function checkLists(plan: Plan): z.infer<typeof CheckListSchema>[] {
       checks: [
         'Each conductor is on the channel that the wiring note names, by name and not by colour alone.',
         isNec(plan.basis)
-          ? "The ground lead goes to the equipment-ground bar of that enclosure, not to a sub-panel's neutral bar and not to a rod that is not bonded."
+          ? 'The ground lead goes to the equipment-ground bar of that enclosure, not to a sub-panel’s neutral bar and not to a rod that is not bonded.'
           : 'The earth lead goes to the protective earth bar of that enclosure, at the service to the main earthing terminal; not to a neutral bar and not to an electrode that is not bonded.',
         'Leads are as short and straight as they can be, tied together, without coils; the length is written down.',
         'The torque is that of the instructions of the part.',

@@ -147,7 +147,7 @@ function coefficient(field: Field, text: string, context: CellContext): Wrong | 
   if (read.value >= 0) {
     return wrong(
       'it is not negative, and the open-circuit voltage of a module rises as it gets colder',
-      "Write it with its minus sign, as the module's data sheet has it.",
+      'Write it with its minus sign, as the module’s data sheet has it.',
     );
   }
   return { value: { value: read.value, unit } satisfies VoltageCoefficient };

@@ -100,7 +100,7 @@ function readPart(
     if (cell === null) continue;
     const { expected, decides } = PART_FIELDS[field];
     if (!('because' in cell)) values[field] = cell.value;
-    else if (decides) leftOut(field, `its ${field} can't be understood, ${cell.because}`, shown(text));
+    else if (decides) leftOut(field, `its ${field} can’t be understood, ${cell.because}`, shown(text));
     else
       items.push(
         itemAt(
@@ -111,7 +111,7 @@ function readPart(
   }
   for (const field of table.refused.keys())
     if (PART_FIELDS[field].decides || field === 'part')
-      leftOut(field, `its ${field} can't be told from the headings`, '');
+      leftOut(field, `its ${field} can’t be told from the headings`, '');
   if (values.part === undefined) leftOut('part', 'it has no part number', '');
   if (values.channels === undefined) leftOut('channels', 'it states no number of channels', '');
   if (values.mcov_ac === undefined && values.mcov_dc === undefined)

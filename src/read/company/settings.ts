@@ -19,7 +19,7 @@ export async function readSettings(path: string | undefined): Promise<SettingsRe
   if (path === undefined) return { settings: defaultSettings(), items: [], unreadable: [] };
   const schema = SettingsSchema.refine(({ ownerLanguage }) => isOwnerLanguage(ownerLanguage), {
     path: ['ownerLanguage'],
-    message: `the owner's sheet can be written in ${OWNER_LANGUAGE_CODES.join(' or ')}`,
+    message: `the owner’s sheet can be written in ${OWNER_LANGUAGE_CODES.join(' or ')}`,
   });
   const reading = await readJson(path, schema);
   return reading.ok

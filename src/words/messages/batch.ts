@@ -47,8 +47,8 @@ export const BATCH_WORDS = [
     hint: 'Correct --photos, or leave it out.',
   }),
   says(BATCH_MESSAGES.pictureNotUsed, {
-    title: "A picture can't be used",
-    message: (p) => `The picture ${p.path} isn't used: ${becauseOf(p)}.`,
+    title: 'A picture can’t be used',
+    message: (p) => `The picture ${p.path} isn’t used: ${becauseOf(p)}.`,
     found: (p) => p.path,
     expected: 'a PNG, JPEG or SVG of at most 50 MB and 50 megapixels',
     hint: 'Save it as one of those, or take it out.',
@@ -70,17 +70,17 @@ export const BATCH_WORDS = [
     hint: 'Keep notes in a file of another name beside it: it is never touched. What the pack says is corrected on the list.',
   }),
   says(BATCH_MESSAGES.photoNotPrinted, {
-    title: "A photo can't be printed",
-    message: (p) => `The photo ${p.photo} isn't printed: ${becauseOf(p)}.`,
+    title: 'A photo can’t be printed',
+    message: (p) => `The photo ${p.photo} isn’t printed: ${becauseOf(p)}.`,
     found: (p) => p.photo,
     expected: 'a whole PNG or JPEG of at most 50 MB and 50 megapixels',
     hint: 'Save it as a JPEG of a few megabytes under the same name, or take it out.',
   }),
   says(BATCH_MESSAGES.photoOfNoTag, {
     title: 'A photo is named by no tag of its job',
-    message: (p) => `The photo ${p.photo} isn't printed: ${p.job} has no equipment of that tag.`,
+    message: (p) => `The photo ${p.photo} isn’t printed: ${p.job} has no equipment of that tag.`,
     found: (p) => p.photo,
-    expected: "a photo named by the tag of its equipment, such as CC-1.jpg, right in the job's folder",
+    expected: 'a photo named by the tag of its equipment, such as CC-1.jpg, right in the job’s folder',
     hint: 'Name it by the tag of what it shows, or take it out.',
   }),
   says(BATCH_MESSAGES.photosOfNoJob, {

@@ -41,7 +41,7 @@ export const CHOOSE_WORDS = [
   }),
   says(CHOOSE_MESSAGES.byHandUnknown, {
     title: 'A part chosen by hand is not in the catalogue',
-    message: (p) => `${p.part}, chosen by hand for ${portsAt(p.at)}, isn't in the catalogue.`,
+    message: (p) => `${p.part}, chosen by hand for ${portsAt(p.at)}, isn’t in the catalogue.`,
     found: (p) => p.part,
     expected: 'a part of the catalogue',
     hint: 'Correct protector, or add the part to the catalogue.',
@@ -56,7 +56,7 @@ export const CHOOSE_WORDS = [
   says(CHOOSE_MESSAGES.existingUnknown, {
     title: 'The ratings of a protector that is there already are not known',
     message: (p) =>
-      `The protector that is there at ${portsAt(p.at)} ("${p.existing}") isn't in the catalogue: check that it has ${say(p.asks)}.`,
+      `The protector that is there at ${portsAt(p.at)} ("${p.existing}") isn’t in the catalogue: check that it has ${say(p.asks)}.`,
     found: (p) => p.existing,
     expected: (p) => say(p.asks),
     hint: 'Read its label on site.',
@@ -91,7 +91,7 @@ export const CHOOSE_WORDS = [
   says(CHOOSE_MESSAGES.listedToUlOnly, {
     title: 'A part without an IEC class under basis iec',
     message: (p) =>
-      `${p.part} at ${portsAt(p.at)} states no IEC class: it is kept, and its fitness under IEC 61643 isn't known.`,
+      `${p.part} at ${portsAt(p.at)} states no IEC class: it is kept, and its fitness under IEC 61643 isn’t known.`,
     expected: 'iec_class in the catalogue',
     hint: 'Ask the maker of the part.',
   }),

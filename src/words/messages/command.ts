@@ -64,7 +64,7 @@ export const COMMAND_WORDS = [
     title: 'No plan can be read there',
     message: (p) => `No plan can be read from ${p.path}: ${p.because}.`,
     found: (p) => p.path,
-    expected: "a job's folder, a plan.json, or a list of one job",
+    expected: 'a job’s folder, a plan.json, or a list of one job',
     hint: 'Name the folder of a job in your --out, or run "shuntbook plan" first.',
   }),
   says(COMMAND_MESSAGES.whichJob, {

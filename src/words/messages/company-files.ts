@@ -37,7 +37,7 @@ export const COMPANY_FILES_WORDS = [
   says(LIBRARY_OVERRIDDEN, {
     title: 'The list states a fact otherwise than the equipment library',
     message: ({ tag, field, list, library, libraryPlace }) =>
-      `The ${field} of ${tag} is "${list}" on the list and "${library}" in the library (${placeText(libraryPlace)}); the list's is used.`,
+      `The ${field} of ${tag} is "${list}" on the list and "${library}" in the library (${placeText(libraryPlace)}); the list’s is used.`,
     found: ({ list }) => list,
     expected: ({ library }) => library,
     hint: 'Correct the list or the library.',
@@ -45,7 +45,7 @@ export const COMPANY_FILES_WORDS = [
   says(LIBRARY_KIND_CONTRADICTS, {
     title: 'The kind on the list is not the kind of the model in the equipment library',
     message: ({ tag, list, library, libraryPlace, model }) =>
-      `${tag} is of kind ${list} on the list, but its model ${model} is of kind ${library} in the library (${placeText(libraryPlace)}); both can't be true.`,
+      `${tag} is of kind ${list} on the list, but its model ${model} is of kind ${library} in the library (${placeText(libraryPlace)}); both can’t be true.`,
     found: ({ list }) => list,
     expected: ({ library }) => library,
     hint: 'Correct the kind or the model on the list, or the library.',
@@ -87,7 +87,7 @@ export const COMPANY_FILES_WORDS = [
   says(PART_CELL_IGNORED, {
     title: 'A cell of the catalogue that decides nothing cannot be understood',
     message: ({ part, field, because }) =>
-      `The ${field} of ${part} can't be understood: ${because}; it is taken as blank.`,
+      `The ${field} of ${part} can’t be understood: ${because}; it is taken as blank.`,
     found: ({ found }) => found,
     expected: ({ expected }) => expected,
     hint: 'Correct the cell.',
@@ -103,7 +103,7 @@ export const COMPANY_FILES_WORDS = [
   says(VPR_OFF_LIST, {
     title: 'A voltage protection rating is none that UL 1449 knows',
     message: ({ part, up }) =>
-      `The VPR of ${part} is ${up} V, which is not on the standard's list; it can't be compared with the others.`,
+      `The VPR of ${part} is ${up} V, which is not on the standard’s list; it can’t be compared with the others.`,
     found: ({ up }) => `${up} V`,
     expected: ({ list }) => `one of ${list.join(', ')} V (UL 1449, value from memory)`,
     hint: 'Look whether it is a rating of an older edition, or an Up to IEC 61643 (then up_basis is Up).',

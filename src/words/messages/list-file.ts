@@ -29,7 +29,7 @@ export const LIST_FILE_WORDS = [
   }),
   says(FILE_NOT_READABLE, {
     title: 'A file could not be opened',
-    message: ({ path, because }) => `${path} can't be opened: ${because}.`,
+    message: ({ path, because }) => `${path} can’t be opened: ${because}.`,
     expected: 'a file that may be read',
     hint: 'Check the rights on the file, or save it anew.',
   }),
@@ -41,7 +41,7 @@ export const LIST_FILE_WORDS = [
   }),
   says(FILE_TOO_LARGE, {
     title: 'A file is too large to be a list',
-    message: ({ path, megabytes }) => `${path} holds more than ${megabytes} MB: it isn't read.`,
+    message: ({ path, megabytes }) => `${path} holds more than ${megabytes} MB: it isn’t read.`,
     expected: ({ megabytes }) => `a CSV text of at most ${megabytes} MB`,
     hint: 'Check that it is a list; give a large batch as several files.',
   }),
@@ -74,7 +74,7 @@ export const LIST_FILE_WORDS = [
   says(UNSEEN_REMOVED, {
     title: 'Marks that turn text around, or have no width, were taken out',
     message: ({ count }) =>
-      `${count} marks that can't be seen were taken out of the file, the first on this line.`,
+      `${count} marks that can’t be seen were taken out of the file, the first on this line.`,
     found: ({ found }) => found,
     expected: 'text without marks that turn it around',
     hint: 'Compare the tags and names of that line with the source.',
@@ -116,7 +116,7 @@ export const LIST_FILE_WORDS = [
   }),
   says(JSON_NOT_VALID, {
     title: 'A settings file or column map is no valid JSON',
-    message: ({ path }) => `${path} is not valid JSON: it can't be read from this line on.`,
+    message: ({ path }) => `${path} is not valid JSON: it can’t be read from this line on.`,
     found: ({ found }) => found,
     expected: 'valid JSON',
     hint: 'Look for a comma, a quotation mark or a bracket that is missing or one too many.',
@@ -131,14 +131,14 @@ export const LIST_FILE_WORDS = [
   says(JSON_KEY_WRONG, {
     title: 'A key of a settings file or column map is wrong',
     message: ({ path, key, because }) =>
-      `${path}: ${key === '' ? 'the file' : key} can't be used: ${because}.`,
+      `${path}: ${key === '' ? 'the file' : key} can’t be used: ${because}.`,
     found: ({ found }) => found,
     expected: 'what the JSON schema of the file says',
     hint: 'Correct the key; the schema lists the keys and their values.',
   }),
   says(FILE_TOO_MANY_ROWS, {
     title: 'A file has more rows than are read',
-    message: ({ path, rows, most }) => `${path} has ${rows} rows: a file of more than ${most} isn't read.`,
+    message: ({ path, rows, most }) => `${path} has ${rows} rows: a file of more than ${most} isn’t read.`,
     found: ({ rows }) => `${rows} rows`,
     expected: ({ most }) => `at most ${most} rows`,
     hint: 'Check that it is a list; give a large batch as several files.',

@@ -19,7 +19,7 @@ import { placeText } from '../origin.js';
 export const LIST_WORDS = [
   says(CELL_WRONG, {
     title: 'A cell cannot be understood',
-    message: ({ field, because }) => `The ${field} can't be understood: ${because}.`,
+    message: ({ field, because }) => `The ${field} can’t be understood: ${because}.`,
     found: ({ text }) => text,
     expected: ({ expected }) => expected,
     hint: ({ hint }) => hint,
@@ -68,7 +68,7 @@ export const LIST_WORDS = [
   says(JOB_CONTRADICTS, {
     title: 'Two rows of a job state a fact of the job differently',
     message: ({ field, first, firstPlace, second }) =>
-      `The job's ${field} is "${first}" in ${placeText(firstPlace)} and "${second}" here; the first is used until that is settled.`,
+      `The job’s ${field} is "${first}" in ${placeText(firstPlace)} and "${second}" here; the first is used until that is settled.`,
     found: ({ second }) => second,
     expected: ({ first }) => first,
     hint: 'Leave the one that is true.',
@@ -80,9 +80,9 @@ export const LIST_WORDS = [
     hint: 'Add the equipment, or take the job off the list.',
   }),
   says(LANGUAGE_UNKNOWN, {
-    title: "A language that the owner's sheet is not written in",
+    title: 'A language that the owner’s sheet is not written in',
     message: () =>
-      "The owner's sheet can't be written in the language of the job; it is written in that of the settings.",
+      'The owner’s sheet can’t be written in the language of the job; it is written in that of the settings.',
     found: ({ text }) => text,
     expected: ({ languages }) => languages,
     hint: 'State one of these languages, or have the sheet translated.',

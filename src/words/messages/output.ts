@@ -11,8 +11,8 @@ export const OUTPUT_WORDS = [
     hint: 'Wait until it is done, or give this run another folder with --out.',
   }),
   says(OUTPUT_MESSAGES.notWritten, {
-    title: "A file couldn't be written",
-    message: (p) => `${p.path} couldn't be written: ${p.because}.`,
+    title: 'A file couldn’t be written',
+    message: (p) => `${p.path} couldn’t be written: ${p.because}.`,
     found: (p) => p.because,
     expected: 'a folder that can be written to, on a disk with room',
     hint: 'Make room or give yourself the right to write there, or name another folder with --out.',
@@ -26,14 +26,14 @@ export const OUTPUT_WORDS = [
   }),
   says(OUTPUT_MESSAGES.notAFile, {
     title: 'Something else stands where a file of ours belongs',
-    message: (p) => `${p.path} can't be used: ${p.because}.`,
+    message: (p) => `${p.path} can’t be used: ${p.because}.`,
     found: (p) => p.path,
     expected: 'a file, or nothing there yet',
     hint: 'Take it away: the packs that it tells of are made again.',
   }),
   says(OUTPUT_MESSAGES.noAnswer, {
-    title: "A disk doesn't answer",
-    message: (p) => `The disk with ${p.path} hasn't answered for ${p.seconds} seconds.`,
+    title: 'A disk doesn’t answer',
+    message: (p) => `The disk with ${p.path} hasn’t answered for ${p.seconds} seconds.`,
     found: (p) => p.path,
     expected: 'a disk that reads and writes',
     hint: 'See that the disk or its network is there, and run the same command again.',

@@ -15,20 +15,20 @@ export const PLACE_WORDS = [
   says(PLACE_MESSAGES.runLength, {
     title: 'The length of a run outdoors or between buildings is not stated',
     message: (p) =>
-      `The run between ${p.from} and ${p.to} leaves the building, and its length isn't stated (row ${p.row}).`,
+      `The run between ${p.from} and ${p.to} leaves the building, and its length isn’t stated (row ${p.row}).`,
     expected: 'a length, such as 100 ft or 30 m',
     hint: 'Fill in run_length.',
   }),
   says(PLACE_MESSAGES.defaultsUsed, {
     title: 'A default stands in for a fact that the list does not state',
     message: (p) =>
-      `${p.field} isn't stated${namedRows(p)}: taken as ${typeof p.value === 'string' ? p.value : say(p.value)}${p.why === null ? '' : `, which ${say(p.why)}`}.`,
+      `${p.field} isn’t stated${namedRows(p)}: taken as ${typeof p.value === 'string' ? p.value : say(p.value)}${p.why === null ? '' : `, which ${say(p.why)}`}.`,
     expected: (p) => `${p.field} on the list`,
     hint: 'State it, or confirm.',
   }),
   says(PLACE_MESSAGES.basisDefault, {
     title: 'The basis is not stated',
-    message: (p) => `The basis isn't stated: planned under ${p.basis}.`,
+    message: (p) => `The basis isn’t stated: planned under ${p.basis}.`,
     expected: FIELDS.basis.expected,
     hint: 'Ask the authority having jurisdiction which code cycle is in force, and state it.',
   }),
@@ -49,7 +49,7 @@ export const PLACE_WORDS = [
   says(PLACE_MESSAGES.feedUnknown, {
     title: 'What feeds a panel is not on the list',
     message: (p) =>
-      `What feeds ${p.tag} isn't on the list, so place/feeder couldn't ask for a protector there.`,
+      `What feeds ${p.tag} isn’t on the list, so place/feeder couldn’t ask for a protector there.`,
     expected: 'connects_to on the panel, or on what feeds it',
     hint: 'State connects_to, or confirm that the panel stands at the service.',
   }),
@@ -119,7 +119,7 @@ export const PLACE_WORDS = [
   }),
   says(PLACE_MESSAGES.controlOtherEnd, {
     title: 'The other end of a control circuit is not on the list',
-    message: (p) => `The other end of ${p.tag} isn't named, so it has a protector at this end only.`,
+    message: (p) => `The other end of ${p.tag} isn’t named, so it has a protector at this end only.`,
     expected: 'connects_to on the control circuit',
     hint: 'Name the equipment at its other end.',
   }),
@@ -156,7 +156,7 @@ export const PLACE_WORDS = [
   says(PLACE_MESSAGES.riskUnknown, {
     title: 'The calculated risk level cannot be computed',
     message: (p) =>
-      `The flash density isn't stated, or every line has a length of 0: the calculated risk level of the supply at ${p.tag} isn't known.`,
+      `The flash density isn’t stated, or every line has a length of 0: the calculated risk level of the supply at ${p.tag} isn’t known.`,
     expected: 'flash_density or thunderstorm_days',
     hint: 'State one of them.',
   }),
@@ -170,7 +170,7 @@ export const PLACE_WORDS = [
   says(PLACE_MESSAGES.arraysLengthUnknown, {
     title: 'The length of the cables of the arrays on a converter is not known',
     message: (p) =>
-      `A run of the arrays on ${p.tag} isn't stated, so their length isn't compared with the critical length.`,
+      `A run of the arrays on ${p.tag} isn’t stated, so their length isn’t compared with the critical length.`,
     expected: 'run_length of each array and combiner',
     hint: 'State them.',
   }),

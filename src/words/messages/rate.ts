@@ -11,7 +11,7 @@ function factWords(field: Field): MessageEntry {
   const info = FIELDS[field];
   return says(factMissing(field), {
     title: `${field} is not stated, and a rule needs it`,
-    message: (p) => `${field}${p.tag === '' ? '' : ` of ${p.tag}`} isn't stated: ${say(p.why)}.`,
+    message: (p) => `${field}${p.tag === '' ? '' : ` of ${p.tag}`} isn’t stated: ${say(p.why)}.`,
     expected: info.expected,
     hint: `Fill in ${field} on the list${info.of === 'row' ? ' or in the equipment library' : ' or in the job facts'}.`,
   });
@@ -35,7 +35,7 @@ export const RATE_WORDS = [
   says(RATE_MESSAGES.boundByConverter, {
     title: 'An array is rated by the highest voltage of its converter',
     message: (p) =>
-      `${list(p.missing)} of ${p.tag} isn't stated: rated by the ${measure(p.bears)} that ${p.converter} bears.`,
+      `${list(p.missing)} of ${p.tag} isn’t stated: rated by the ${measure(p.bears)} that ${p.converter} bears.`,
     expected: 'the open-circuit voltage of a module and the modules in series',
     hint: 'State them; the figure can only become smaller.',
   }),
@@ -58,21 +58,21 @@ export const RATE_WORDS = [
   says(RATE_MESSAGES.coldFactorAssumed, {
     title: 'The lowest temperature is not stated, so the factor of IEC 60364-7-712 is used',
     message: (p) =>
-      `The lowest temperature isn't stated: the open-circuit voltage at STC is taken ${measure(p.factor)} times.`,
+      `The lowest temperature isn’t stated: the open-circuit voltage at STC is taken ${measure(p.factor)} times.`,
     expected: 'lowest_temp',
     hint: 'State lowest_temp, or confirm.',
   }),
   says(RATE_MESSAGES.coefficientNotNegative, {
     title: 'A temperature coefficient of the open-circuit voltage is not negative',
-    message: (p) => `The temperature coefficient of ${p.tag} isn't negative: ${p.found}.`,
+    message: (p) => `The temperature coefficient of ${p.tag} isn’t negative: ${p.found}.`,
     found: (p) => p.found,
     expected: 'a negative figure, such as -0.27 %/C',
-    hint: "Correct it from the module's data sheet.",
+    hint: 'Correct it from the module’s data sheet.',
   }),
   says(RATE_MESSAGES.liftedByInverter, {
     title: 'An array is rated higher because its inverter is not stated to be isolated',
     message: (p) =>
-      `${p.inverter} isn't stated to be isolated: conductors of its arrays at ${p.tag} are rated for at least ${measure(p.least)}, which is derived, not published.`,
+      `${p.inverter} isn’t stated to be isolated: conductors of its arrays at ${p.tag} are rated for at least ${measure(p.least)}, which is derived, not published.`,
     expected: 'isolated yes or no',
     hint: 'Ask the maker of the inverter what its DC conductors reach to ground.',
   }),
@@ -87,7 +87,7 @@ export const RATE_WORDS = [
   says(RATE_MESSAGES.turbineFloats, {
     title: 'The phases of a turbine float',
     message: (p) =>
-      `The phases of ${p.tag} float: whether the protector must be listed for ungrounded systems isn't settled by the code.`,
+      `The phases of ${p.tag} float: whether the protector must be listed for ungrounded systems isn’t settled by the code.`,
     expected: 'the word of the authority having jurisdiction',
     hint: 'Ask the authority having jurisdiction.',
   }),
@@ -101,9 +101,9 @@ export const RATE_WORDS = [
   says(RATE_MESSAGES.batteryUnknown, {
     title: 'The highest charge voltage of a battery cannot be worked out',
     message: (p) =>
-      `The highest charge voltage of ${p.tag} (${batteryOf(p)}) isn't known from its chemistry and nominal voltage.`,
+      `The highest charge voltage of ${p.tag} (${batteryOf(p)}) isn’t known from its chemistry and nominal voltage.`,
     found: batteryOf,
-    expected: "cells of a known chemistry, or the maker's highest voltage in max_dc_voltage",
+    expected: 'cells of a known chemistry, or the maker’s highest voltage in max_dc_voltage',
     hint: 'Fill in cells, or max_dc_voltage.',
   }),
   says(RATE_MESSAGES.batteryNotListed, {
@@ -115,7 +115,7 @@ export const RATE_WORDS = [
   says(RATE_MESSAGES.foreignSystem, {
     title: 'An AC system that is foreign to the basis',
     message: (p) =>
-      `The AC system ${p.system} of ${p.tag} isn't one of ${p.basis}: rated by the formula of ${p.basis}.`,
+      `The AC system ${p.system} of ${p.tag} isn’t one of ${p.basis}: rated by the formula of ${p.basis}.`,
     found: (p) => p.system,
     expected: 'an AC system of the basis',
     hint: 'Check the system and the basis.',

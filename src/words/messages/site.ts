@@ -62,7 +62,7 @@ export const SITE_WORDS = [
   says(SITE_MESSAGES.senseless, {
     title: 'A connection makes no sense',
     message: (p) =>
-      `${p.tag} (${p.kind}, ${lineOf(p.line)}) connects to ${p.to} (${p.toKind}, ${lineOf(p.toLine)}), which such equipment doesn't do.`,
+      `${p.tag} (${p.kind}, ${lineOf(p.line)}) connects to ${p.to} (${p.toKind}, ${lineOf(p.toLine)}), which such equipment doesn’t do.`,
     found: (p) => `${p.kind} to ${p.toKind}`,
     expected: 'a connection between equipment that feeds and equipment that is fed',
     hint: 'Correct connects_to, or the kind of one of the two rows.',
@@ -70,14 +70,14 @@ export const SITE_WORDS = [
   says(SITE_MESSAGES.groupUnclear, {
     title: 'A connection to a group does not say which member',
     message: (p) =>
-      `${p.tag} (${p.count} of it) connects to ${p.to}, of which there are ${p.toCount}: it isn't said which goes to which.`,
+      `${p.tag} (${p.count} of it) connects to ${p.to}, of which there are ${p.toCount}: it isn’t said which goes to which.`,
     found: (p) => p.to,
     expected: 'one target, or as many targets as sources',
     hint: 'Name the member, such as TAG-1, or write a row for each.',
   }),
   says(SITE_MESSAGES.sourceUnconnected, {
     title: 'A source connects to nothing',
-    message: (p) => `${p.tag} (${p.kind}) connects to nothing: what it feeds isn't stated.`,
+    message: (p) => `${p.tag} (${p.kind}) connects to nothing: what it feeds isn’t stated.`,
     expected: 'the tag of the converter or combiner that it feeds',
     hint: 'Fill in connects_to.',
   }),
@@ -92,7 +92,7 @@ export const SITE_WORDS = [
   says(SITE_MESSAGES.twoOnAcIn, {
     title: 'Two supplies name one AC input',
     message: (p) =>
-      `${p.feeds.join(' and ')} feed the AC input of ${p.tag}: how they are kept apart isn't on the list.`,
+      `${p.feeds.join(' and ')} feed the AC input of ${p.tag}: how they are kept apart isn’t on the list.`,
     found: (p) => p.feeds.join(' and '),
     expected: 'ac_in_2, or a row of kind transfer-switch',
     hint: 'State ac_in_2, or add the transfer switch.',
@@ -108,20 +108,20 @@ export const SITE_WORDS = [
   says(SITE_MESSAGES.dcInputsMissing, {
     title: 'The number of DC inputs is not stated',
     message: (p) =>
-      `The number of independent DC inputs of ${p.tag} isn't stated: each of them needs a protector.`,
+      `The number of independent DC inputs of ${p.tag} isn’t stated: each of them needs a protector.`,
     expected: 'the number of independent DC inputs',
     hint: 'Fill in dc_inputs, on the list or in the equipment library.',
   }),
   says(SITE_MESSAGES.dcInputsDefault, {
     title: 'A charge controller is taken to have one DC input',
-    message: (p) => `dc_inputs of ${p.tag} isn't stated: taken as 1.`,
+    message: (p) => `dc_inputs of ${p.tag} isn’t stated: taken as 1.`,
     expected: 'the number of independent DC inputs',
     hint: 'Check it against the controller, and state it.',
   }),
   says(SITE_MESSAGES.dcInputsNamed, {
     title: 'A converter is taken to have as many DC inputs as connections name',
     message: (p) =>
-      `dc_inputs of ${p.tag} isn't stated: taken as ${p.inputs}, the highest input that a connection names.`,
+      `dc_inputs of ${p.tag} isn’t stated: taken as ${p.inputs}, the highest input that a connection names.`,
     expected: 'the number of independent DC inputs',
     hint: 'Check it against the converter: each further input that is fed needs a protector.',
   }),
@@ -143,7 +143,7 @@ export const SITE_WORDS = [
   says(SITE_MESSAGES.inputsByOrder, {
     title: 'Sources are given to inputs in order of their tags',
     message: (p) =>
-      `${p.sources.join(', ')}: given to the inputs of ${p.tag} in this order, since the list doesn't name the inputs; each of these inputs is rated at the highest of their voltages.`,
+      `${p.sources.join(', ')}: given to the inputs of ${p.tag} in this order, since the list doesn’t name the inputs; each of these inputs is rated at the highest of their voltages.`,
     found: (p) => p.sources.join(', '),
     expected: 'TAG/1, TAG/2 in connects_to',
     hint: 'Name the inputs in connects_to.',
@@ -151,7 +151,7 @@ export const SITE_WORDS = [
   says(SITE_MESSAGES.inputsUnclear, {
     title: 'Which source goes to which input is not stated',
     message: (p) =>
-      `${p.sources.join(', ')} connect to ${p.tag}, which has ${p.inputs} DC inputs: it isn't said which goes where.`,
+      `${p.sources.join(', ')} connect to ${p.tag}, which has ${p.inputs} DC inputs: it isn’t said which goes where.`,
     found: (p) => p.sources.join(', '),
     expected: 'TAG/1, TAG/2 or TAG/1+2 in connects_to',
     hint: 'Name the inputs in connects_to.',
@@ -189,13 +189,13 @@ export const SITE_WORDS = [
   }),
   says(SITE_MESSAGES.kindMissing, {
     title: 'A row has no kind',
-    message: (p) => `The kind of ${p.tag} isn't stated: nothing can be decided about it.`,
+    message: (p) => `The kind of ${p.tag} isn’t stated: nothing can be decided about it.`,
     expected: 'the kind of equipment',
     hint: 'Fill in kind on the list or in the equipment library.',
   }),
   says(SITE_MESSAGES.bipolar, {
     title: 'A bipolar array is out of scope',
-    message: (p) => `${p.tag} is described as bipolar: shuntbook doesn't plan bipolar arrays.`,
+    message: (p) => `${p.tag} is described as bipolar: shuntbook doesn’t plan bipolar arrays.`,
     found: () => 'bipolar',
     expected: 'a two-wire array',
     hint: 'Have this array planned by hand.',
@@ -203,7 +203,7 @@ export const SITE_WORDS = [
   says(SITE_MESSAGES.variableSpeedDrive, {
     title: 'The output of a variable-speed drive is out of scope',
     message: (p) =>
-      `${p.tag} is described as a variable-speed drive: shuntbook doesn't plan the AC output of one.`,
+      `${p.tag} is described as a variable-speed drive: shuntbook doesn’t plan the AC output of one.`,
     found: () => 'variable-speed drive',
     expected: 'equipment on a system of fixed frequency',
     hint: 'Have the output of this drive planned by hand.',

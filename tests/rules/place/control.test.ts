@@ -90,7 +90,7 @@ export const table = placementTable(import.meta.url, control, [
     then: 'recommended',
     because: 'a control circuit out of doors',
     notes: [
-      "place/control-other-end CTL-1.connects_to: The other end of CTL-1 isn't named, so it has a protector at this end only.",
+      'place/control-other-end CTL-1.connects_to: The other end of CTL-1 isn’t named, so it has a protector at this end only.',
     ],
   },
   {

@@ -105,7 +105,7 @@ export const table = placementTable(import.meta.url, dcInput, [
     then: 'recommended',
     because: notCompared,
     notes: [
-      "place/arrays-length-unknown ARR-2.run_length: A run of the arrays on CC-1 isn't stated, so their length isn't compared with the critical length.",
+      'place/arrays-length-unknown ARR-2.run_length: A run of the arrays on CC-1 isn’t stated, so their length isn’t compared with the critical length.',
     ],
   },
   {

@@ -85,7 +85,7 @@ export const table = placementTable(import.meta.url, longRun, [
     because: 'the length of a run that ends here isn’t stated',
     open: true,
     notes: [
-      "fact/run-length SP.run_length: The run between MP and SP leaves the building, and its length isn't stated (row SP).",
+      'fact/run-length SP.run_length: The run between MP and SP leaves the building, and its length isn’t stated (row SP).',
     ],
   },
   {
@@ -95,7 +95,7 @@ export const table = placementTable(import.meta.url, longRun, [
     because: 'the length of a run that ends here isn’t stated',
     open: true,
     notes: [
-      "fact/run-length SP.run_length: The run between MP and SP leaves the building, and its length isn't stated (row SP).",
+      'fact/run-length SP.run_length: The run between MP and SP leaves the building, and its length isn’t stated (row SP).',
     ],
   },
   {

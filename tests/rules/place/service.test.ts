@@ -66,7 +66,7 @@ export const table = placementTable(import.meta.url, service, [
     then: recommended,
     because: 'a utility service is here; the calculated risk level isn’t known',
     notes: [
-      "place/risk-level-unknown job.flash_density: The flash density isn't stated, or every line has a length of 0: the calculated risk level of the supply at SVC isn't known.",
+      'place/risk-level-unknown job.flash_density: The flash density isn’t stated, or every line has a length of 0: the calculated risk level of the supply at SVC isn’t known.',
     ],
   },
   {

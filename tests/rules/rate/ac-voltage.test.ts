@@ -42,7 +42,7 @@ export const table = ratingTable(import.meta.url, acVoltage, [
     given: { tag: 'SP', system: '400Y/230' },
     asks: 264.5,
     notes: [
-      "rate/foreign-system SP.ac_in: The AC system 400Y/230 of SP isn't one of nec-2023: rated by the formula of nec-2023.",
+      'rate/foreign-system SP.ac_in: The AC system 400Y/230 of SP isn’t one of nec-2023: rated by the formula of nec-2023.',
     ],
   },
   {
@@ -61,7 +61,7 @@ export const table = ratingTable(import.meta.url, acVoltage, [
     given: { tag: 'SP', system: undefined, systemField },
     unknown: 'the AC system isn’t stated',
     notes: [
-      `fact/${systemField.replaceAll('_', '-')} SP.${systemField}: ${systemField} of SP isn't stated: ${why}.`,
+      `fact/${systemField.replaceAll('_', '-')} SP.${systemField}: ${systemField} of SP isn’t stated: ${why}.`,
     ],
   })),
   {

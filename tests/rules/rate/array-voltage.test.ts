@@ -14,7 +14,7 @@ const thinFilm = string({ technology: stated('CdTe thin film') });
 const perCell = string({ coefficient: stated({ value: -2.1, unit: 'mV/cell/C' }, 'Coefficient') });
 
 const lowestTempMissing =
-  "fact/lowest-temp job.lowest_temp: lowest_temp isn't stated: the open-circuit voltage of ARR-1 depends on it; the draft takes the safe side.";
+  'fact/lowest-temp job.lowest_temp: lowest_temp isn’t stated: the open-circuit voltage of ARR-1 depends on it; the draft takes the safe side.';
 const umax = (volts: number, tag = 'CC-1'): string =>
   `Umax: Highest DC voltage that ${tag} bears: the bound for what isn’t stated = ${volts} V [stated; jobs.csv, line 3, max_dc_voltage]`;
 
@@ -117,7 +117,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     bound: BOUND,
     steps: [umax(450)],
     notes: [
-      "fact/open-circuit-voltage ARR-1.open_circuit_voltage: open_circuit_voltage of ARR-1 isn't stated: the voltage of a string behind DC optimizers is set by them.",
+      'fact/open-circuit-voltage ARR-1.open_circuit_voltage: open_circuit_voltage of ARR-1 isn’t stated: the voltage of a string behind DC optimizers is set by them.',
     ],
   },
   {
@@ -144,7 +144,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     bound: BOUND,
     steps: [umax(550)],
     notes: [
-      "rate/bound-by-converter ARR-1.voc_stc: voc_stc of ARR-1 isn't stated: rated by the 550 V that CC-1 bears.",
+      'rate/bound-by-converter ARR-1.voc_stc: voc_stc of ARR-1 isn’t stated: rated by the 550 V that CC-1 bears.',
     ],
   },
   {
@@ -153,7 +153,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     asks: 550,
     bound: BOUND,
     notes: [
-      "rate/bound-by-converter ARR-1.modules_in_series: modules_in_series of ARR-1 isn't stated: rated by the 550 V that CC-1 bears.",
+      'rate/bound-by-converter ARR-1.modules_in_series: modules_in_series of ARR-1 isn’t stated: rated by the 550 V that CC-1 bears.',
     ],
   },
   {
@@ -165,7 +165,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     asks: 550,
     bound: BOUND,
     notes: [
-      "rate/bound-by-converter ARR-1.voc_stc: voc_stc and modules_in_series of ARR-1 isn't stated: rated by the 550 V that CC-1 bears.",
+      'rate/bound-by-converter ARR-1.voc_stc: voc_stc and modules_in_series of ARR-1 isn’t stated: rated by the 550 V that CC-1 bears.',
     ],
   },
   {
@@ -185,7 +185,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     bound: BOUND,
     steps: [umax(550, 'CC-2')],
     notes: [
-      "rate/bound-by-converter ARR-1.voc_stc: voc_stc of ARR-1 isn't stated: rated by the 550 V that CC-2 bears.",
+      'rate/bound-by-converter ARR-1.voc_stc: voc_stc of ARR-1 isn’t stated: rated by the 550 V that CC-2 bears.',
     ],
   },
   {
@@ -201,7 +201,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     given: { arrays: [string({ vocStc: undefined, modulesInSeries: undefined })], converters: [converter()] },
     unknown: 'the open-circuit voltage of an array isn’t known',
     notes: [
-      "fact/voc-stc ARR-1.voc_stc: voc_stc of ARR-1 isn't stated: its open-circuit voltage can’t be worked out, and no converter bounds it.",
+      'fact/voc-stc ARR-1.voc_stc: voc_stc of ARR-1 isn’t stated: its open-circuit voltage can’t be worked out, and no converter bounds it.',
       'fact/modules-in-series ARR-1.modules_in_series',
     ],
   },
@@ -223,7 +223,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     asks: 831.6,
     bound: BOUND,
     notes: [
-      "rate/cold-factor-assumed job.lowest_temp: The lowest temperature isn't stated: the open-circuit voltage at STC is taken 1.2 times.",
+      'rate/cold-factor-assumed job.lowest_temp: The lowest temperature isn’t stated: the open-circuit voltage at STC is taken 1.2 times.',
     ],
     places: { Voc: 'jobs.csv, line 3, Voc', n: 'jobs.csv, line 3, Modules' },
   },
@@ -294,7 +294,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     bound: BOUND,
     steps: [umax(600)],
     notes: [
-      "fact/voc-coefficient ARR-1.voc_coefficient: voc_coefficient of ARR-1 isn't stated: no table covers cdte thin film modules.",
+      'fact/voc-coefficient ARR-1.voc_coefficient: voc_coefficient of ARR-1 isn’t stated: no table covers cdte thin film modules.',
     ],
   },
   {
@@ -322,7 +322,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     given: { arrays: [string({ technology: stated('x'.repeat(1000)) })], lowestTemp: cold },
     unknown: 'the open-circuit voltage of an array isn’t known',
     notes: [
-      `fact/voc-coefficient ARR-1.voc_coefficient: voc_coefficient of ARR-1 isn't stated: no table covers ${'x'.repeat(40)} modules.`,
+      `fact/voc-coefficient ARR-1.voc_coefficient: voc_coefficient of ARR-1 isn’t stated: no table covers ${'x'.repeat(40)} modules.`,
     ],
   },
   {
@@ -360,7 +360,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     asks: 555,
     bound: BOUND,
     notes: [
-      "fact/voc-coefficient ARR-1.voc_coefficient: voc_coefficient of ARR-1 isn't stated: the table ends at -40 C, and the site is colder.",
+      'fact/voc-coefficient ARR-1.voc_coefficient: voc_coefficient of ARR-1 isn’t stated: the table ends at -40 C, and the site is colder.',
       'rate/above-converter ARR-1.modules_in_series',
     ],
     places: { Voc: 'jobs.csv, line 3, Voc', n: 'jobs.csv, line 3, Modules' },
@@ -385,7 +385,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     given: { arrays: [perCell], lowestTemp: cold, converters: [bears(500)] },
     asks: 555,
     bound: BOUND,
-    notes: ["fact/cells ARR-1.cells: cells of ARR-1 isn't stated: the coefficient is given for one cell."],
+    notes: ['fact/cells ARR-1.cells: cells of ARR-1 isn’t stated: the coefficient is given for one cell.'],
   },
   {
     name: 'the same: without the cells, what it reaches at 25 C is above what the converter bears',
@@ -409,7 +409,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     asks: 555,
     bound: BOUND,
     notes: [
-      "rate/coefficient-sign ARR-1.voc_coefficient: The temperature coefficient of ARR-1 isn't negative: 0.3 %/C.",
+      'rate/coefficient-sign ARR-1.voc_coefficient: The temperature coefficient of ARR-1 isn’t negative: 0.3 %/C.',
     ],
   },
   {

@@ -80,7 +80,7 @@ export const table = ratingTable(import.meta.url, batteryVoltage, [
     given: { ...at, batteries: [battery({ chemistry: stated('sodium') })] },
     unknown,
     notes: [
-      "rate/battery-voltage-unknown BAT-1.battery_chemistry: The highest charge voltage of BAT-1 (sodium, 48 V) isn't known from its chemistry and nominal voltage.",
+      'rate/battery-voltage-unknown BAT-1.battery_chemistry: The highest charge voltage of BAT-1 (sodium, 48 V) isn’t known from its chemistry and nominal voltage.',
     ],
   },
   {
@@ -88,7 +88,7 @@ export const table = ratingTable(import.meta.url, batteryVoltage, [
     given: { ...at, batteries: [battery({ voltage: stated(80) })] },
     unknown,
     notes: [
-      "rate/battery-voltage-unknown BAT-1.cells: The highest charge voltage of BAT-1 (lead-acid, 80 V) isn't known from its chemistry and nominal voltage.",
+      'rate/battery-voltage-unknown BAT-1.cells: The highest charge voltage of BAT-1 (lead-acid, 80 V) isn’t known from its chemistry and nominal voltage.',
     ],
   },
   {
@@ -99,7 +99,7 @@ export const table = ratingTable(import.meta.url, batteryVoltage, [
     },
     unknown,
     notes: [
-      `rate/battery-voltage-unknown BAT-1.battery_chemistry: The highest charge voltage of BAT-1 (${'y'.repeat(40)}, no nominal voltage) isn't known from its chemistry and nominal voltage.`,
+      `rate/battery-voltage-unknown BAT-1.battery_chemistry: The highest charge voltage of BAT-1 (${'y'.repeat(40)}, no nominal voltage) isn’t known from its chemistry and nominal voltage.`,
     ],
   },
   {
@@ -107,14 +107,14 @@ export const table = ratingTable(import.meta.url, batteryVoltage, [
     given: { ...at, batteries: [battery({ chemistry: undefined })] },
     unknown,
     notes: [
-      `fact/battery-chemistry BAT-1.battery_chemistry: battery_chemistry of BAT-1 isn't stated: ${why}.`,
+      `fact/battery-chemistry BAT-1.battery_chemistry: battery_chemistry of BAT-1 isn’t stated: ${why}.`,
     ],
   },
   {
     name: 'the nominal voltage isn’t stated: missing',
     given: { ...at, batteries: [battery({ voltage: undefined })] },
     unknown,
-    notes: [`fact/battery-voltage BAT-1.battery_voltage: battery_voltage of BAT-1 isn't stated: ${why}.`],
+    notes: [`fact/battery-voltage BAT-1.battery_voltage: battery_voltage of BAT-1 isn’t stated: ${why}.`],
   },
   {
     name: 'cells without a chemistry: only the chemistry is missing',

@@ -58,7 +58,7 @@ export const table = ratingTable(import.meta.url, controlVoltage, [
     given: { ...at },
     unknown,
     notes: [
-      "fact/control-voltage CTL-1.control_voltage: control_voltage of CTL-1 isn't stated: its protector is chosen by it.",
+      'fact/control-voltage CTL-1.control_voltage: control_voltage of CTL-1 isn’t stated: its protector is chosen by it.',
     ],
   },
   {

@@ -89,7 +89,7 @@ export const table = ratingTable(import.meta.url, inputLimit, [
     given: { ...input, inputUse: 'assumed', converters: [converter()] },
     unknown: 'neither a source nor the converter’s highest voltage is known',
     notes: [
-      "fact/max-dc-voltage CC-1.max_dc_voltage: max_dc_voltage of CC-1 isn't stated: no source on the list bounds the voltage of its inputs.",
+      'fact/max-dc-voltage CC-1.max_dc_voltage: max_dc_voltage of CC-1 isn’t stated: no source on the list bounds the voltage of its inputs.',
     ],
   },
   {

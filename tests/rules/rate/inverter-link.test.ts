@@ -5,7 +5,7 @@ import { ratingTable } from '../table.js';
 const inverter = converter({ tag: 'INV-1', kind: 'grid-tie-inverter', acOut: '240' });
 const at = { port: 'dc-in', kind: 'grid-tie-inverter', tag: 'INV-1', arrays: [array()] } as const;
 const lifted = (volts: string): string =>
-  `rate/lifted-by-inverter INV-1.isolated: INV-1 isn't stated to be isolated: conductors of its arrays at INV-1 are rated for at least ${volts} V, which is derived, not published.`;
+  `rate/lifted-by-inverter INV-1.isolated: INV-1 isn’t stated to be isolated: conductors of its arrays at INV-1 are rated for at least ${volts} V, which is derived, not published.`;
 
 // 1.414 x 127/120 x nominal for nec, 1.414 x 1.1 x nominal for iec: derived.
 export const table = ratingTable(import.meta.url, inverterLink, [
@@ -83,7 +83,7 @@ export const table = ratingTable(import.meta.url, inverterLink, [
     },
     asks: 718.31,
     whereItDecides: [
-      "rate/lifted-by-inverter INV-2.isolated: INV-2 isn't stated to be isolated: conductors of its arrays at ARR-1 are rated for at least 718.31 V, which is derived, not published.",
+      'rate/lifted-by-inverter INV-2.isolated: INV-2 isn’t stated to be isolated: conductors of its arrays at ARR-1 are rated for at least 718.31 V, which is derived, not published.',
     ],
   },
   {
@@ -97,7 +97,7 @@ export const table = ratingTable(import.meta.url, inverterLink, [
     given: { ...at, converters: [{ ...inverter, acOut: undefined }] },
     unknown: 'the AC system of the inverter isn’t stated',
     notes: [
-      "fact/ac-out INV-1.ac_out: ac_out of INV-1 isn't stated: it sets the least voltage that the array is rated for.",
+      'fact/ac-out INV-1.ac_out: ac_out of INV-1 isn’t stated: it sets the least voltage that the array is rated for.',
     ],
   },
   {

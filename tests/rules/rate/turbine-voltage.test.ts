@@ -6,7 +6,7 @@ const bears = (volts: number): ReturnType<typeof converter> => converter({ maxDc
 const dc = turbine({ output: 'dc' });
 const unknown = 'the voltage of a turbine isn’t known';
 const floats =
-  "rate/turbine-floats WT-1: The phases of WT-1 float: whether the protector must be listed for ungrounded systems isn't settled by the code.";
+  'rate/turbine-floats WT-1: The phases of WT-1 float: whether the protector must be listed for ungrounded systems isn’t settled by the code.';
 const unearthed =
   'rate/turbine-unearthed WT-1: No phase of WT-1 is earthed: that the protector may stand in such a system, only its maker can say.';
 
@@ -66,7 +66,7 @@ export const table = ratingTable(import.meta.url, turbineVoltage, [
     given: { turbines: [turbine({ output: undefined })] },
     unknown,
     notes: [
-      "fact/output WT-1.output: output of WT-1 isn't stated: whether it gives alternating or direct current decides the protector.",
+      'fact/output WT-1.output: output of WT-1 isn’t stated: whether it gives alternating or direct current decides the protector.',
     ],
   },
   {
@@ -74,7 +74,7 @@ export const table = ratingTable(import.meta.url, turbineVoltage, [
     given: { turbines: [turbine({ openCircuitVoltage: undefined })] },
     unknown,
     notes: [
-      "fact/open-circuit-voltage WT-1.open_circuit_voltage: open_circuit_voltage of WT-1 isn't stated: only the maker knows the voltage at the highest unloaded speed.",
+      'fact/open-circuit-voltage WT-1.open_circuit_voltage: open_circuit_voltage of WT-1 isn’t stated: only the maker knows the voltage at the highest unloaded speed.',
     ],
   },
   {

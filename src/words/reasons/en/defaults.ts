@@ -7,7 +7,7 @@ export const DEFAULTS: Sayings<DefaultReasons> = {
   'default-value/not-known': () => 'not known',
   'default-value/by-category': () => 'that of its overvoltage category',
   'default-value/overhead-lines': ({ length }) =>
-    `${quantity(length)} of overhead line where the lines aren't stated`,
+    `${quantity(length)} of overhead line where the lines aren’t stated`,
   'default-decides/code-and-dc-limit': () => 'decides what the code requires and the limit of DC voltage',
   'default-decides/voltage-to-ground': () => 'decides the voltage to ground',
   'default-decides/surge-current': () => 'decides how much current a protector must bear',

@@ -25,8 +25,8 @@ export const SOURCE: Sayings<SourceReasons> = {
   'source/cold-voltage-annex': () => ANNEX_B,
   'source/maker-coefficient': ({ practice }) =>
     practice === 'iec'
-      ? `the maker's coefficient, ${ANNEX_B}`
-      : "the maker's coefficient, NEC 690.7(A) and 110.3(B)",
+      ? `the maker’s coefficient, ${ANNEX_B}`
+      : 'the maker’s coefficient, NEC 690.7(A) and 110.3(B)',
   'source/string-voltage': () =>
     'NEC 690.7(A): sum of the modules in series, corrected for the lowest temperature',
   'source/pv-limit': ({ basis }) => `NEC ${cycle(basis)} 690.7`,

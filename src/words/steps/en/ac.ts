@@ -47,7 +47,7 @@ export const AC: StepTexts<AcSteps> = {
     substituted: (v) => `${figured(v.factor)} × ${figured(v.nominal)}`,
   },
   'inverter-link/peak': {
-    says: "Peak of that voltage: the inverter's DC link lifts the poles so far; ask the maker",
+    says: 'Peak of that voltage: the inverter’s DC link lifts the poles so far; ask the maker',
     formula: (v) => `${figured(v.factor)} × UAC,max`,
     substituted: (v) => `${figured(v.factor)} × ${figured(v.highest)}`,
   },
