@@ -84,7 +84,8 @@ module.exports = {
     ...apartFences,
     {
       name: 'commands',
-      comment: 'Commands and cli.ts use the one export, the screen, words and the kinds of messages, nothing else.',
+      comment:
+        'Commands and cli.ts use the one export, the screen, words and the kinds of messages, nothing else.',
       severity: 'error',
       from: { path: '^src/(commands/|cli\\.ts$)' },
       to: { path: '^src/', pathNot: '^src/(index\\.ts$|screen/|words/|model/messages?[./]|commands/)' },

@@ -9,10 +9,8 @@ export const BASES = [...NEC_CYCLES, 'iec'] as const;
 /** The set of rules in force for a job. */
 export type Basis = (typeof BASES)[number];
 
-/** The cycle that stands for the NEC where none is said. */
+/** The cycle that stands for the NEC where none is said, and the basis of a job where neither list nor settings state one. */
 export const DEFAULT_CYCLE: NecCycle = 'nec-2023';
-/** The basis of a job that states none, where the company's settings say nothing else. */
-export const DEFAULT_BASIS: Basis = DEFAULT_CYCLE;
 
 /** True for a cycle of the NEC. */
 export function isNec(basis: Basis): basis is NecCycle {

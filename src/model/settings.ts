@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { BASES, DEFAULT_BASIS } from './editions.js';
+import { BASES, DEFAULT_CYCLE } from './editions.js';
 
 const hexColour = z.string().regex(/^#[0-9a-fA-F]{6}$/, 'a colour such as #1f4e79');
 
@@ -83,7 +83,7 @@ export const SettingsSchema = z.strictObject({
     })
     .prefault({}),
   /** The basis of a job that states none. */
-  basis: z.enum(BASES).default(DEFAULT_BASIS),
+  basis: z.enum(BASES).default(DEFAULT_CYCLE),
   ownerLanguage: z.string().default('en'),
   thresholds: thresholds.prefault({}),
   /** Raise the voltage of an array on a grid-tie inverter that isn't stated to be isolated (derived; ask the maker). */
