@@ -117,7 +117,7 @@ describe('iec by earthing', () => {
       items(plan, 'default/used')
         .map((i) => i.message)
         .join(),
-    ).toMatch(/earthing isn't stated: taken as TN/);
+    ).toMatch(/earthing isn’t stated: taken as TN/);
   });
 
   it('a bare length is metres with iec, feet with nec', () => {
