@@ -58,11 +58,13 @@ export function englishSteps(working: Working): readonly EnglishStep[] {
 /** The same data with an English sentence in place of each reason, and words beside each step. */
 export function inEnglish<T>(value: T): InEnglish<T> {
   const walked = (inner: unknown): unknown => {
-    if (Array.isArray(inner)) return inner.map(walked);
     if (typeof inner !== 'object' || inner === null) return inner;
+    if (Array.isArray(inner)) return inner.map(walked);
     if (isObject(inner) && isStep(inner)) return englishStep(inner);
     if (isReason(inner)) return say(inner);
-    return Object.fromEntries(Object.entries(inner).map(([key, of]) => [key, walked(of)]));
+    const out: Record<string, unknown> = {};
+    for (const [key, of] of Object.entries(inner)) out[key] = walked(of);
+    return out;
   };
   return walked(value) as InEnglish<T>;
 }

@@ -7,7 +7,7 @@ import type { Plan } from '../../src/model/plan.js';
 import type { RenderedDocument } from '../../src/model/print.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
-import { withPrinter } from '../../src/print/printer.js';
+import { withPrinter, type Printer } from '../../src/print/printer.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan } from './fixtures/plans.js';
 import { stressPlan } from './fixtures/stress.js';
@@ -160,6 +160,7 @@ function headingsIn(source: string): Heading[] {
 
 describe('the measuring of a page', () => {
   async function printedWith(
+    printer: Printer,
     style: string,
   ): Promise<{ readonly pages: PrintedPage[]; readonly source: string }> {
     const [sheet] = html.get('HOUSE-3')?.values() ?? [];
@@ -167,25 +168,27 @@ describe('the measuring of a page', () => {
     const source = sheet.replace('</style>', `${style}</style>`);
     const created = new Date('2025-03-14T00:00:00Z');
     const metadata = { title: 'x', author: 'x', subject: 'x', keywords: [], language: 'en', created };
-    return withPrinter({ pages: 1 }, async (printer) => {
-      const { pages } = await readPrinted(await printer.print({ html: source, metadata }));
-      return { pages: [...pages], source };
-    });
+    const { pages } = await readPrinted(await printer.print({ html: source, metadata }));
+    return { pages: [...pages], source };
   }
 
   it('finds text that lies on other text', async () => {
-    expect((await printedWith('')).pages.flatMap(misplaced)).toEqual([]);
-    const close = await printedWith('p { margin-bottom: -9pt; }');
-    expect(close.pages.flatMap(misplaced).join()).toContain('lies on');
-    const wide = await printedWith('td { white-space: nowrap; }');
-    expect(wide.pages.flatMap(misplaced).join()).toContain('lies on');
+    await withPrinter({ pages: 1 }, async (printer) => {
+      expect((await printedWith(printer, '')).pages.flatMap(misplaced)).toEqual([]);
+      const close = await printedWith(printer, 'p { margin-bottom: -9pt; }');
+      expect(close.pages.flatMap(misplaced).join()).toContain('lies on');
+      const wide = await printedWith(printer, 'td { white-space: nowrap; }');
+      expect(wide.pages.flatMap(misplaced).join()).toContain('lies on');
+    });
   });
 
   it('finds headings that are cut off, for the browser prints no letter beyond the edge', async () => {
-    const whole = await printedWith('');
-    expect(whole.pages.flatMap(headingsOf)).toEqual(headingsIn(whole.source));
-    const cut = await printedWith('h2 { margin-left: -40pt; }');
-    expect(cut.pages.flatMap(headingsOf)).not.toEqual(headingsIn(cut.source));
+    await withPrinter({ pages: 1 }, async (printer) => {
+      const whole = await printedWith(printer, '');
+      expect(whole.pages.flatMap(headingsOf)).toEqual(headingsIn(whole.source));
+      const cut = await printedWith(printer, 'h2 { margin-left: -40pt; }');
+      expect(cut.pages.flatMap(headingsOf)).not.toEqual(headingsIn(cut.source));
+    });
   });
 });
 

@@ -13,7 +13,8 @@ import {
   type Running,
 } from './program.js';
 
-const JOBS = 8;
+// More than three runs make before each is stopped, and the rest.
+const JOBS = 10;
 const program = installedProgram();
 let folder: string;
 let undisturbed: ReadonlyMap<string, Buffer>;

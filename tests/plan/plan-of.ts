@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import { expect } from 'vitest';
 import {
   defaultSettings,
@@ -113,7 +114,11 @@ export function dataOfCsv(csv: string, options: PlanOptions = {}): Plan {
     const port = 'port' in values ? String(values.port) : '';
     throw new Error(`${equipment} has a port of which no rule says anything: ${port}`);
   }
-  if (options.unchecked !== true) expect(PlanSchema.parse(plan)).toEqual(plan);
+  if (options.unchecked !== true) {
+    const parsed = PlanSchema.parse(plan);
+    // Asked first, since it costs a tenth; where they differ, `expect` says where.
+    if (!isDeepStrictEqual(parsed, plan)) expect(parsed).toEqual(plan);
+  }
   return plan;
 }
 
