@@ -11,7 +11,7 @@ import { notWritten, writeWholeFile } from '../output/whole-file.js';
 import { BATCH_MESSAGES } from '../model/messages/batch.js';
 import { OUTPUT_MESSAGES } from '../model/messages/output.js';
 import { itemAt, note } from '../model/message.js';
-import { shown } from '../words/shown.js';
+import { visible } from '../words/visible.js';
 import { isPackFile, isPackFolder } from './pack-names.js';
 
 /** 32 hex digits; they are parts of paths. */
@@ -88,7 +88,7 @@ export async function openPackRecords(folder: string): Promise<PackRecords> {
     if (record) records.set(record.folder, record);
     if (name === undefined) continue;
     const place = { file: `${basename(folder)}/${FILE}`, line: index + 1, column: '' };
-    ignored.push(itemAt(note(BATCH_MESSAGES.recordIgnored, { name: shown(name) }), place));
+    ignored.push(itemAt(note(BATCH_MESSAGES.recordIgnored, { name: visible(name) }), place));
   }
   let lead = text === '' || text.endsWith('\n') ? '' : '\n';
   let appended = 0;

@@ -6,7 +6,7 @@ import { surveySite } from '../site/survey.js';
 import { itemAt, note } from '../model/message.js';
 import { PART_FITS_NOTHING } from '../model/messages/company-files.js';
 import { reason, type Reason } from '../model/reason.js';
-import { assess, choosePart, type Demand } from '../plan/choose/choose.js';
+import { assess, choosePart, type Specification } from '../plan/choose/choose.js';
 import { exposureOf } from '../plan/context/exposure.js';
 import { singleRowJob } from '../plan/context/single-row-job.js';
 import { placeOnSite } from '../plan/place/place.js';
@@ -60,10 +60,10 @@ export interface Range {
   readonly items: readonly OpenItem[];
 }
 
-interface Held {
+interface Asked {
   readonly need: RangeNeed;
   readonly place: RangePlace;
-  readonly demand: Demand;
+  readonly specification: Specification;
 }
 
 /**
@@ -75,18 +75,18 @@ interface Held {
  */
 export function rangeOf(catalogue: Catalogue, settings: Settings): Range {
   const needs = rangeNeeds(settings);
-  const held = needs.flatMap((need) =>
-    need.places.flatMap((place): Held[] => {
-      const demand = demandAt(need, place, settings);
-      return demand ? [{ need, place, demand }] : [];
+  const asked = needs.flatMap((need) =>
+    need.places.flatMap((place): Asked[] => {
+      const specification = specificationAt(need, place, settings);
+      return specification ? [{ need, place, specification }] : [];
     }),
   );
-  const parts = catalogue.parts.map((part) => partUse(part, held, settings));
+  const parts = catalogue.parts.map((part) => partUse(part, asked, settings));
   return {
     lines: needs.map((need) => ({
       ...named(need),
       source: need.source,
-      covers: held.filter((h) => h.need === need).map((h) => cover(h, catalogue, settings)),
+      covers: asked.filter((h) => h.need === need).map((h) => cover(h, catalogue, settings)),
     })),
     parts,
     items: parts
@@ -98,12 +98,12 @@ export function rangeOf(catalogue: Catalogue, settings: Settings): Range {
 }
 
 /** What planning asks of a part at such a place; undefined where it places nothing there. */
-function demandAt(need: RangeNeed, place: RangePlace, settings: Settings): Demand | undefined {
+function specificationAt(need: RangeNeed, place: RangePlace, settings: Settings): Specification | undefined {
   const { basis, earthing } = need;
   const list = singleRowJob({ ...need.row(place), outdoors: place === 'outdoors' }, { basis, earthing });
   const site = surveySite(list, settings);
   const job = jobContext(site, settings, exposureOf(site));
-  return rateAndChoose(job, undefined, placeOnSite(job).placements)[0]?.demand;
+  return rateAndChoose(job, undefined, placeOnSite(job).placements)[0]?.specification;
 }
 
 function named(need: RangeNeed): Omit<RangeLine, 'source' | 'covers'> {
@@ -111,18 +111,18 @@ function named(need: RangeNeed): Omit<RangeLine, 'source' | 'covers'> {
   return { basis, earthing, circuit, grounding: grounding ?? null, current };
 }
 
-function cover({ place, demand }: Held, catalogue: Catalogue, settings: Settings): RangeCover {
-  const { best, nearest } = choosePart(catalogue, demand, settings);
-  const { mcov, nominalCurrent } = demand;
+function cover({ place, specification }: Asked, catalogue: Catalogue, settings: Settings): RangeCover {
+  const { best, nearest } = choosePart(catalogue, specification, settings);
+  const { mcov, nominalCurrent } = specification;
   return { place, mcov, nominalCurrent, part: best?.part.part ?? null, nearest: nearest ?? null };
 }
 
-function partUse(part: Catalogue['parts'][number], held: readonly Held[], settings: Settings): PartUse {
+function partUse(part: Catalogue['parts'][number], asked: readonly Asked[], settings: Settings): PartUse {
   const fits = new Map<RangeNeed, RangePlace[]>();
   let least:
     { readonly failures: ReturnType<typeof assess>['failures']; readonly need: RangeNeed } | undefined;
-  for (const { need, place, demand } of held) {
-    const { failures } = assess(part, demand, settings);
+  for (const { need, place, specification } of asked) {
+    const { failures } = assess(part, specification, settings);
     if (failures.length === 0) fits.set(need, [...(fits.get(need) ?? []), place]);
     else if (!least || failures.length < least.failures.length) least = { failures, need };
   }

@@ -1,4 +1,4 @@
-import { UNSEEN } from '../words/shown.js';
+import { UNSEEN } from '../words/visible.js';
 
 /** Text for a terminal: nothing that a cell holds may steer it, and no cell may flood it. */
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { editDistance, nearest } from '../../src/words/closeness.js';
 import { modelKey } from '../../src/words/model-key.js';
-import { shown } from '../../src/words/shown.js';
+import { visible } from '../../src/words/visible.js';
 import { readYesNo, saysNothing, wordKey } from '../../src/read/cell/yes-no.js';
 
 describe('two spellings of one model meet, two models do not', () => {
@@ -38,14 +38,14 @@ describe('two spellings of one model meet, two models do not', () => {
 
 describe('a cell in a message', () => {
   it('is at most 80 characters and shows what cannot be seen', () => {
-    expect(shown('x'.repeat(5_000_000))).toHaveLength(80);
-    expect(shown('a\u0000b\u202ec\nd\te')).toBe('a<0000>b<202E>c\u23ced\u21e5e');
-    expect(shown('<script>')).toBe('<script>');
+    expect(visible('x'.repeat(5_000_000))).toHaveLength(80);
+    expect(visible('a\u0000b\u202ec\nd\te')).toBe('a<0000>b<202E>c\u23ced\u21e5e');
+    expect(visible('<script>')).toBe('<script>');
   });
   it('holds no control character and nothing that turns text around', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary' }), (text) => {
-        expect(shown(text)).not.toMatch(/[\p{Cc}\u200e\u200f\u202a-\u202e\u2066-\u2069]/u);
+        expect(visible(text)).not.toMatch(/[\p{Cc}\u200e\u200f\u202a-\u202e\u2066-\u2069]/u);
       }),
     );
   });

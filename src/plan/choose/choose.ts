@@ -10,7 +10,7 @@ import { memo, type Memo } from '../context/memo.js';
 import { plannedLeads } from './planned-lead.js';
 
 /** What is asked of a part, without the part: everything that a fit rule may know. */
-export type Demand = Omit<FitFacts, 'part' | 'leadVoltage' | 'thresholds'> & {
+export type Specification = Omit<FitFacts, 'part' | 'leadVoltage' | 'thresholds'> & {
   /** m; as the list states it for this place; undefined: as the catalogue or the settings say. */
   readonly leadLength: number | undefined;
 };
@@ -22,7 +22,7 @@ export interface Rejection {
   readonly because: Reason;
 }
 
-/** How one part stands against a demand. */
+/** How one part stands against a specification. */
 export interface Candidate {
   readonly part: Part;
   /** V; of its leads as planned. */
@@ -41,11 +41,11 @@ export interface Choice {
 
 const OUTDOORS: ReadonlySet<string> = new Set(NEC_2023_TABLE_110_28_OUTDOORS);
 
-/** Holds one part against a demand by every fit rule. */
-export function assess(part: Part, demand: Demand, settings: Settings): Candidate {
-  const leads = plannedLeads(part, demand.leadLength, demand.basis, settings);
+/** Holds one part against a specification by every fit rule. */
+export function assess(part: Part, specification: Specification, settings: Settings): Candidate {
+  const leads = plannedLeads(part, specification.leadLength, specification.basis, settings);
   const { value: leadVoltage } = leadFigures({ ...leads, upBasis: part.upBasis });
-  const facts: FitFacts = { ...demand, part, leadVoltage, thresholds: settings.thresholds };
+  const facts: FitFacts = { ...specification, part, leadVoltage, thresholds: settings.thresholds };
   const shortfalls: { rule: string; says: Reason }[] = [];
   const failures: { rule: string; because: Reason; gap: number }[] = [];
   for (const rule of FIT_RULES) {
@@ -68,24 +68,26 @@ function choices(settings: Settings): Memo<Choice> {
   return ofSettings;
 }
 
-/** Every field of a demand, in one order: what two places ask alike is chosen once. */
-function keyOf(d: Demand): string {
+/** Every field of a specification, in one order: what two places ask alike is chosen once. */
+function keyOf(d: Specification): string {
   return `${d.basis}|${d.earthing}|${d.current}|${d.circuit}|${d.atService}|${d.mcov}|${d.nominalCurrent}|${d.sccr}|${d.withstand}|${d.withstandAssumed}|${d.aheadOfDisconnect}|${d.outdoors}|${d.listedFor}|${d.lightning}|${d.conductors}|${d.spareRoom}|${d.oneHousing}|${d.leadLength}`;
 }
 
 /**
  * Chooses from the catalogue: of the parts that fail no rule, first those without a shortfall, then lowest MCOV, outdoors 4X,
  * lowest Up, highest In, fewest housings, lowest price, part number.
- * @param demand what the place asks
+ * @param specification what the place asks
  * @returns the best candidate, and every other part with its reason
  */
-export function choosePart(catalogue: Catalogue, demand: Demand, settings: Settings): Choice {
-  return choices(settings)(catalogue, keyOf(demand), () => chooseAnew(catalogue, demand, settings));
+export function choosePart(catalogue: Catalogue, specification: Specification, settings: Settings): Choice {
+  return choices(settings)(catalogue, keyOf(specification), () =>
+    chooseAnew(catalogue, specification, settings),
+  );
 }
 
-function chooseAnew(catalogue: Catalogue, demand: Demand, settings: Settings): Choice {
-  const candidates = catalogue.parts.map((part) => assess(part, demand, settings));
-  const fitting = candidates.filter((c) => c.failures.length === 0).sort((a, b) => rank(a, b, demand));
+function chooseAnew(catalogue: Catalogue, specification: Specification, settings: Settings): Choice {
+  const candidates = catalogue.parts.map((part) => assess(part, specification, settings));
+  const fitting = candidates.filter((c) => c.failures.length === 0).sort((a, b) => rank(a, b, specification));
   const best = fitting[0];
   const rejected: Rejection[] = [];
   for (const candidate of candidates) {
@@ -98,20 +100,23 @@ function chooseAnew(catalogue: Catalogue, demand: Demand, settings: Settings): C
       rejected.push({
         part,
         rule: 'choice',
-        because: reason('choice/other-first', { part: best.part.part, by: why(best, candidate, demand) }),
+        because: reason('choice/other-first', {
+          part: best.part.part,
+          by: why(best, candidate, specification),
+        }),
       });
     }
   }
   return { best, rejected, nearest: best ? undefined : nearestMiss(candidates) };
 }
 
-const mcovOf = (part: Part, demand: Demand): number =>
-  (demand.current === 'ac' ? part.mcovAc : part.mcovDc) ?? 0;
+const mcovOf = (part: Part, specification: Specification): number =>
+  (specification.current === 'ac' ? part.mcovAc : part.mcovDc) ?? 0;
 
 /** The order of choice; each step with what it says where it decides. */
 const STEPS: readonly {
   readonly says: Reason;
-  readonly compare: (a: Candidate, b: Candidate, demand: Demand) => number;
+  readonly compare: (a: Candidate, b: Candidate, specification: Specification) => number;
 }[] = [
   {
     says: reason('choice/no-shortfall'),
@@ -135,9 +140,9 @@ const STEPS: readonly {
   { says: reason('choice/part-number'), compare: (a, b) => byNaturalOrder(a.part.part, b.part.part) },
 ];
 
-function rank(a: Candidate, b: Candidate, demand: Demand): number {
+function rank(a: Candidate, b: Candidate, specification: Specification): number {
   for (const step of STEPS) {
-    const order = step.compare(a, b, demand);
+    const order = step.compare(a, b, specification);
     if (order !== 0) return order;
   }
   return 0;
@@ -145,8 +150,8 @@ function rank(a: Candidate, b: Candidate, demand: Demand): number {
 
 const FIRST = reason('choice/first');
 
-function why(best: Candidate, other: Candidate, demand: Demand): Reason {
-  return STEPS.find((step) => step.compare(best, other, demand) !== 0)?.says ?? FIRST;
+function why(best: Candidate, other: Candidate, specification: Specification): Reason {
+  return STEPS.find((step) => step.compare(best, other, specification) !== 0)?.says ?? FIRST;
 }
 
 function is4x(part: Part): boolean {
@@ -158,9 +163,9 @@ function price(part: Part): number {
   return part.price ?? Number.MAX_VALUE;
 }
 
-/** How many housings of a part a demand takes. */
-export function housings(part: Part, demand: Pick<Demand, 'conductors'>): number {
-  return Math.ceil(demand.conductors / part.channels);
+/** How many housings of a part a specification takes. */
+export function housings(part: Part, specification: Pick<Specification, 'conductors'>): number {
+  return Math.ceil(specification.conductors / part.channels);
 }
 
 /** Fewest failures, then the smallest gap. */

@@ -2,22 +2,22 @@ import type { SitePort } from '../../model/site.js';
 import type { FitPlace } from '../../rules/fit-facts.js';
 import { kiloamperes, volts } from '../../model/quantity.js';
 import { reason, type Reason } from '../../model/reason.js';
-import type { Demand } from './choose.js';
+import type { Specification } from './choose.js';
 import type { Requirement } from '../rate/rate.js';
 import type { JobContext } from '../context/job-context.js';
 import type { Placement } from '../context/verdict.js';
 import { spareRoom, type PortWiring } from '../rate/wire.js';
 
 /** What a placement asks for, for messages. */
-export function asksFor(demand: Demand): Reason {
+export function asksFor(specification: Specification): Reason {
   return reason('asks/rating', {
-    current: demand.current,
-    mcov: volts(demand.mcov),
-    nominalCurrent: kiloamperes(demand.nominalCurrent),
-    sccr: demand.sccr === undefined ? null : kiloamperes(demand.sccr),
-    listedFor: demand.listedFor ?? null,
-    outdoors: demand.outdoors,
-    aheadOfDisconnect: demand.aheadOfDisconnect,
+    current: specification.current,
+    mcov: volts(specification.mcov),
+    nominalCurrent: kiloamperes(specification.nominalCurrent),
+    sccr: specification.sccr === undefined ? null : kiloamperes(specification.sccr),
+    listedFor: specification.listedFor ?? null,
+    outdoors: specification.outdoors,
+    aheadOfDisconnect: specification.aheadOfDisconnect,
   });
 }
 
@@ -36,12 +36,12 @@ export function placeOf(job: JobContext, placement: Placement, requirement: Requ
 }
 
 /** What a fit rule may know of a placement; undefined where its voltage isn't known. */
-export function demandOf(
+export function specificationOf(
   job: JobContext,
   placement: Placement,
   requirement: Requirement,
   wirings: readonly PortWiring[],
-): Demand | undefined {
+): Specification | undefined {
   const { site } = job;
   const first = placement.ports[0];
   const wiring = wirings[0];

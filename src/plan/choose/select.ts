@@ -10,8 +10,8 @@ import { CLAMPING_RULE } from '../../rules/rulebook.js';
 import { about } from '../../model/message.js';
 import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';
 import { calculation, type Calculated } from '../context/calculation.js';
-import { assess, choosePart, type Candidate, type Demand, type Rejection } from './choose.js';
-import { asksFor, demandOf } from './requirements.js';
+import { assess, choosePart, type Candidate, type Specification, type Rejection } from './choose.js';
+import { asksFor, specificationOf } from './requirements.js';
 import { suppliesOf } from './indicate.js';
 import { memo } from '../context/memo.js';
 import { plannedLeads } from './planned-lead.js';
@@ -29,14 +29,14 @@ export interface Selected {
   readonly placement: Placement;
   readonly requirement: Requirement;
   readonly wirings: readonly PortWiring[];
-  readonly demand: Demand | undefined;
+  readonly specification: Specification | undefined;
   readonly part: Part | undefined;
   readonly byHand: boolean;
   /** What the list says is there already; `` new. */
   readonly existing: string;
   readonly rejected: readonly Rejection[];
   /** How the part holds against the rules; undefined: no part, or what the place asks isn't known. */
-  readonly held: Candidate | undefined;
+  readonly candidate: Candidate | undefined;
   readonly notes: readonly PlacedNote[];
 }
 
@@ -59,21 +59,21 @@ export function selectPart(
   requirement: Requirement,
   wirings: readonly PortWiring[],
 ): Selected {
-  const demand = demandOf(job, placement, requirement, wirings);
+  const specification = specificationOf(job, placement, requirement, wirings);
   const { facts } = placement.subject;
   const existing = facts.existing?.value ?? '';
   const byHand = existing === '' ? (facts.protector?.value ?? '') : '';
   const notes: PlacedNote[] = [];
-  const done = (part: Part | undefined, rejected: readonly Rejection[], held?: Candidate): Selected => ({
+  const done = (part: Part | undefined, rejected: readonly Rejection[], candidate?: Candidate): Selected => ({
     placement,
     requirement,
     wirings,
-    demand,
+    specification,
     part,
     byHand: byHand !== '' && part !== undefined,
     existing,
     rejected,
-    held,
+    candidate,
     notes,
   });
   const { tag } = placement.subject;
@@ -82,7 +82,7 @@ export function selectPart(
     const named = existing !== '' ? existing : byHand;
     const part = partNamed(catalogue, named);
     if (existing !== '' && !part) {
-      const asks = demand ? asksFor(demand) : NOT_KNOWN;
+      const asks = specification ? asksFor(specification) : NOT_KNOWN;
       notes.push(
         about(
           CHOOSE_MESSAGES.existingUnknown,
@@ -98,24 +98,27 @@ export function selectPart(
         notes.push(about(CHOOSE_MESSAGES.byHandUnknown, { at, part: byHand.slice(0, 80) }, tag, 'protector'));
       return done(undefined, []);
     }
-    if (!demand) return done(part, []);
-    const held = assess(part, demand, job.settings);
-    const fails = held.failures.map((f) => f.because);
+    if (!specification) return done(part, []);
+    const candidate = assess(part, specification, job.settings);
+    const fails = candidate.failures.map((f) => f.because);
     if (fails.length > 0) {
       const message = existing !== '' ? CHOOSE_MESSAGES.existingFails : CHOOSE_MESSAGES.byHandFails;
       notes.push(
         about(message, { at, part: part.part, fails }, tag, existing !== '' ? 'existing' : 'protector'),
       );
     }
-    sayOf(job, { requirement, placement, wirings }, held, notes);
-    return done(part, [], held);
+    sayOf(job, { requirement, placement, wirings }, candidate, notes);
+    return done(part, [], candidate);
   }
-  if (!catalogue || !demand) return done(undefined, []);
-  const choice = choosePart(catalogue, demand, job.settings);
+  if (!catalogue || !specification) return done(undefined, []);
+  const choice = choosePart(catalogue, specification, job.settings);
   if (!choice.best) {
-    const tt = demand.earthing === 'TT' && demand.basis === 'iec' && demand.circuit === 'power';
+    const tt =
+      specification.earthing === 'TT' && specification.basis === 'iec' && specification.circuit === 'power';
     const message = tt ? CHOOSE_MESSAGES.noneThreePlusOne : CHOOSE_MESSAGES.noneFits;
-    notes.push(about(message, { at, asks: asksFor(demand), nearest: choice.nearest ?? null }, tag, ''));
+    notes.push(
+      about(message, { at, asks: asksFor(specification), nearest: choice.nearest ?? null }, tag, ''),
+    );
     return done(undefined, choice.rejected);
   }
   sayOf(job, { requirement, placement, wirings }, choice.best, notes);

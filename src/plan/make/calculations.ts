@@ -21,7 +21,7 @@ export function calculationsOf(
   one: Selected,
   figures: PartFigures | undefined,
 ): readonly Calculated[] {
-  const { requirement, part, demand } = one;
+  const { requirement, part, specification } = one;
   const { nominalCurrent, sccr, withstand } = requirement;
   const found = requirement.voltages.map(({ rule: { id: rule }, working }, i) => {
     const title = i === 0 && requirement.mcov ? 'calculation/deciding' : 'calculation/of-rule';
@@ -33,7 +33,7 @@ export function calculationsOf(
     const rule = asked.rule.id;
     found.push(calculation(rule, reason('calculation/of-rule', { rule }), asked.working));
   }
-  if (!part || !figures || !demand) return found;
+  if (!part || !figures || !specification) return found;
   found.push(figures.leadCalculation);
   if (part.up !== null && withstand)
     found.push(reachCalculation(job, part, part.up, figures.lead, withstand));

@@ -54,7 +54,7 @@ function makeProtector(
   channelRules: Set<string>,
 ): PlannedProtector {
   const channels = housing.housings[housing.number - 1] ?? [];
-  const { placement, requirement, part, demand } = one;
+  const { placement, requirement, part, specification } = one;
   const first = placement.ports[0];
   const equipment = first?.equipment ?? placement.subject;
   const shared = placement.ports.length > 1;
@@ -88,13 +88,13 @@ function makeProtector(
       sccr: hundredthsOr(requirement.sccr?.value),
       types:
         isNec(job.site.basis.value) && requirement.circuit === 'power'
-          ? demand?.aheadOfDisconnect
+          ? specification?.aheadOfDisconnect
             ? [1]
             : [1, 2]
           : [],
       enclosures: [...enclosuresAsked(equipment.outdoors.value)],
       conductors: one.wirings.reduce((sum, w) => sum + w.conductors.length, 0),
-      listedFor: demand?.listedFor ?? null,
+      listedFor: specification?.listedFor ?? null,
     },
     figures: part && figures ? figuresOf(job, one, part, figures) : null,
     partDetails: part ? detailsOf(part) : null,

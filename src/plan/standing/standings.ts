@@ -159,7 +159,7 @@ function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
 
 const ofParts = memo<ReadonlyMap<string, Stands>>();
 
-/** Nothing is met by a part that is held against a bound alone: what the place really asks isn't known. */
+/** Nothing is met by a part that is candidate against a bound alone: what the place really asks isn't known. */
 function doubtful(stands: Stands, { bound }: { readonly bound?: Reason | undefined }): Stands {
   return stands === MET && bound !== undefined ? { standing: 'to confirm', because: bound } : stands;
 }
@@ -172,25 +172,26 @@ function allOf(reasons: readonly Reason[]): Reason {
 
 /** The rules about parts that ask something here. */
 function standingsOfPart(job: JobContext, from: Selected): ReadonlyMap<string, Stands> {
-  const { held, requirement } = from;
-  if (!held) return assessed(job, from);
-  // A part is held against one demand, which has every other fact that decides here.
+  const { candidate, requirement } = from;
+  if (!candidate) return assessed(job, from);
+  // A part is candidate against one specification, which has every other fact that decides here.
   const { sccrState, sccrBecause, withstand } = requirement;
   const key = `${sccrState}|${withstand === undefined}|${reasonKey(sccrBecause)}`;
-  return ofParts(held, key, () => assessed(job, from));
+  return ofParts(candidate, key, () => assessed(job, from));
 }
 
 function assessed(job: JobContext, from: Selected): ReadonlyMap<string, Stands> {
-  const { part, held, existing, placement, requirement, demand } = from;
+  const { part, candidate, existing, placement, requirement, specification } = from;
   const place = placeOf(job, placement, requirement);
-  const unsettled = held && demand ? unsettledOf(job.settings, requirement, demand, held) : [];
+  const unsettled =
+    candidate && specification ? unsettledOf(job.settings, requirement, specification, candidate) : [];
   const found = new Map<string, Stands>();
   for (const rule of FIT_RULES) {
     if (rule.outside?.(place) !== undefined) continue;
     const doubts = unsettled.filter((u) => u.rule === rule.id);
     const because = allOf(doubts.map((u) => u.because));
     if (!part) found.set(rule.id, existing === '' ? OPEN : NOT_KNOWN);
-    else if (!held) found.set(rule.id, NOT_RATED);
+    else if (!candidate) found.set(rule.id, NOT_RATED);
     else if (doubts.length === 0) found.set(rule.id, MET);
     else found.set(rule.id, { standing: doubts.some((u) => u.fails) ? 'not met' : 'to confirm', because });
   }

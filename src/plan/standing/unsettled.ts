@@ -2,7 +2,7 @@ import type { Reason } from '../../model/reason.js';
 import type { Settings } from '../../model/settings.js';
 import type { DoubtFacts } from '../../rules/fit-facts.js';
 import { FIT_RULES } from '../../rules/rulebook.js';
-import type { Candidate, Demand } from '../choose/choose.js';
+import type { Candidate, Specification } from '../choose/choose.js';
 import type { Requirement } from '../rate/rate.js';
 
 /** A rule that the part at a place fails, or that can't be said to be met there, and why. */
@@ -16,18 +16,18 @@ interface Unsettled {
 /**
  * What of the rules about parts can't be called met at a place: failures of a part that stays all the same (chosen by hand, or
  * there already), its shortfalls, and what each rule doubts as nobody states it.
- * @param demand what the place asks of a part
+ * @param specification what the place asks of a part
  * @param candidate how the part stands against the rules
  */
 export function unsettledOf(
   settings: Settings,
   requirement: Requirement,
-  demand: Demand,
+  specification: Specification,
   candidate: Candidate,
 ): readonly Unsettled[] {
   const { part, leadVoltage } = candidate;
   const facts: DoubtFacts = {
-    ...demand,
+    ...specification,
     part,
     leadVoltage,
     thresholds: settings.thresholds,

@@ -5,7 +5,7 @@ import type { Settings } from '../../model/settings.js';
 import { note } from '../../model/message.js';
 import { CELL_WRONG, UNIT_UNSURE } from '../../model/messages/list.js';
 import type { DecimalMark } from './numbers.js';
-import { shown } from '../../words/shown.js';
+import { visible } from '../../words/visible.js';
 import type { Unit } from './units.js';
 
 /** What a column's cells are read with. */
@@ -49,7 +49,7 @@ export function wrongCell(field: Field, text: string, wrong: Wrong): Note {
   const { expected, who } = FIELDS[field];
   return note(CELL_WRONG, {
     field,
-    text: shown(text),
+    text: visible(text),
     expected,
     who,
     because: wrong.because,
@@ -60,5 +60,5 @@ export function wrongCell(field: Field, text: string, wrong: Wrong): Note {
 /** The note of a bare figure that is read in the field's unit, and is more likely in another. */
 export function unsureUnit(field: Field, text: string, units: string): Note {
   const { expected, who } = FIELDS[field];
-  return note(UNIT_UNSURE, { field, text: shown(text), expected, who, units });
+  return note(UNIT_UNSURE, { field, text: visible(text), expected, who, units });
 }

@@ -3,7 +3,7 @@ import type { Field } from '../../model/list.js';
 import { isOwnerLanguage, OWNER_LANGUAGE_CODES } from '../../words/languages.js';
 import { CELL_CUT, LANGUAGE_UNKNOWN } from '../../model/messages/list.js';
 import { note } from '../../model/message.js';
-import { shown } from '../../words/shown.js';
+import { visible } from '../../words/visible.js';
 import { readYesNo, saysNothing, wordKey } from './yes-no.js';
 import { wrongCell, type CellContext, type CellReading } from './cell-reading.js';
 import { CUT_LENGTH, damagedName, formulaError, shortenedName, SPREADSHEET } from './damage.js';
@@ -66,7 +66,7 @@ export function readTextCell(field: Field, text: string, context: CellContext): 
   const value = textValue(field, word ?? trimmed);
   const cut = text.length === CUT_LENGTH;
   const { expected, who } = FIELDS[field];
-  const at = { field, text: shown(text), expected, who };
+  const at = { field, text: visible(text), expected, who };
   const unspoken = field === 'owner_language' && !isOwnerLanguage(value);
   const languages = OWNER_LANGUAGE_CODES.join(' or ');
   const told = unspoken ? note(LANGUAGE_UNKNOWN, { ...at, languages }) : cut ? note(CELL_CUT, at) : null;

@@ -8,7 +8,7 @@ import {
   PART_TWICE,
   VPR_OFF_LIST,
 } from '../../model/messages/company-files.js';
-import { shown } from '../../words/shown.js';
+import { visible } from '../../words/visible.js';
 import { readWireSize } from '../cell/units.js';
 import { shownPath } from '../../words/shown-path.js';
 import { CATALOGUE_VOCABULARY, PART_FIELDS, type PartField } from './catalogue-fields.js';
@@ -57,7 +57,7 @@ export function readCatalogueText(given: string, content: Uint8Array | string): 
     else
       items.push(
         itemAt(
-          note(PART_TWICE, { part: shown(part.part), line: before.line }),
+          note(PART_TWICE, { part: visible(part.part), line: before.line }),
           placeIn(table, part.line, 'part'),
         ),
       );
@@ -88,7 +88,7 @@ function readPart(
 ): Part | null {
   const values: Values = {};
   const name = row[columnOf(table, 'part')?.index ?? -1]?.trim() ?? '';
-  const part = shown(name === '' ? `The part on line ${line}` : name);
+  const part = visible(name === '' ? `The part on line ${line}` : name);
   const faults: OpenItem[] = [];
   const leftOut = (field: PartField, because: string, found: string): void => {
     const p = { part, because, found, expected: PART_FIELDS[field].expected };
@@ -100,11 +100,11 @@ function readPart(
     if (cell === null) continue;
     const { expected, decides } = PART_FIELDS[field];
     if (!('because' in cell)) values[field] = cell.value;
-    else if (decides) leftOut(field, `its ${field} can’t be understood, ${cell.because}`, shown(text));
+    else if (decides) leftOut(field, `its ${field} can’t be understood, ${cell.because}`, visible(text));
     else
       items.push(
         itemAt(
-          note(PART_CELL_IGNORED, { part, field, because: cell.because, found: shown(text), expected }),
+          note(PART_CELL_IGNORED, { part, field, because: cell.because, found: visible(text), expected }),
           placeIn(table, line, field),
         ),
       );
@@ -181,7 +181,7 @@ function toPart(table: Table<PartField>, values: Values, line: number, items: Op
   if (part.upBasis === 'VPR' && part.up !== null && !UL_1449_ED5_VPR.includes(part.up)) {
     items.push(
       itemAt(
-        note(VPR_OFF_LIST, { part: shown(part.part), up: part.up, list: UL_1449_ED5_VPR }),
+        note(VPR_OFF_LIST, { part: visible(part.part), up: part.up, list: UL_1449_ED5_VPR }),
         placeIn(table, line, 'up'),
       ),
     );

@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import type { OpenItem } from '../../model/open-item.js';
 import { JSON_KEY_TWICE, JSON_KEY_WRONG, JSON_NOT_VALID } from '../../model/messages/list-file.js';
 import { itemAt, note } from '../../model/message.js';
-import { shown } from '../../words/shown.js';
+import { visible } from '../../words/visible.js';
 import { shownPath } from '../../words/shown-path.js';
 import { keysTwice } from './json-keys.js';
 import { readBytes } from './sources.js';
@@ -61,7 +61,7 @@ export async function readJson<S extends z.ZodType>(
   } catch (error) {
     const message = error instanceof Error ? error.message : '';
     const line = lineOf(message, text);
-    const item = itemAt(note(JSON_NOT_VALID, { path, found: shown(text.split('\n')[line - 1] ?? '') }), {
+    const item = itemAt(note(JSON_NOT_VALID, { path, found: visible(text.split('\n')[line - 1] ?? '') }), {
       file: path,
       line,
       column: '',
@@ -70,7 +70,7 @@ export async function readJson<S extends z.ZodType>(
   }
   const twice = keysTwice(text).map(({ path: keys, line }) => {
     const key = keys.filter((k) => k !== '').join('.');
-    return itemAt(note(JSON_KEY_TWICE, { path, key: shown(key) }), { file: path, line, column: key });
+    return itemAt(note(JSON_KEY_TWICE, { path, key: visible(key) }), { file: path, line, column: key });
   });
   if (twice.length > 0) return { ok: false, items: twice };
   const parsed = schema.safeParse(value);
@@ -78,7 +78,7 @@ export async function readJson<S extends z.ZodType>(
   const items = parsed.error.issues.flatMap((issue) => {
     const wrong = (keys: readonly PropertyKey[], found: string, because: string): OpenItem => {
       const key = keys.map(String).join('.');
-      const p = { path, key: shown(key), found: shown(found), because: shown(because) };
+      const p = { path, key: visible(key), found: visible(found), because: visible(because) };
       return itemAt(note(JSON_KEY_WRONG, p), { file: path, line: lineOfKey(text, keys), column: key });
     };
     return issue.code === 'unrecognized_keys'

@@ -4,7 +4,7 @@ import type { OpenItem } from '../../model/open-item.js';
 import { itemAt, note } from '../../model/message.js';
 import { JOB_CONTRADICTS, JOB_WITHOUT_ROWS } from '../../model/messages/list.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
-import { shown } from '../../words/shown.js';
+import { visible } from '../../words/visible.js';
 import type { FactColumn } from '../table/fact-columns.js';
 
 /** A job while its rows come in. */
@@ -88,7 +88,12 @@ export function takeJobFacts(
       draft.facts[field] = { value: cell.value, text, origin: { from, file, line, column: heading } };
     } else if (!sameValue(before.value, cell.value) && !draft.said.has(key)) {
       draft.said.add(key);
-      const p = { field, first: shown(before.text), firstPlace: lineOf(before.origin), second: shown(text) };
+      const p = {
+        field,
+        first: visible(before.text),
+        firstPlace: lineOf(before.origin),
+        second: visible(text),
+      };
       draft.items.push(itemAt(note(JOB_CONTRADICTS, p), { file, line, column: heading }));
     }
   }
@@ -101,7 +106,7 @@ export function finishJobs(drafts: JobDrafts): JobList[] {
     .map(({ job, facts, unreadable, rows, items, lost, sheet, line }) => {
       if (rows.length === 0) {
         items.push(
-          itemAt(note(JOB_WITHOUT_ROWS, { job: shown(job) }), {
+          itemAt(note(JOB_WITHOUT_ROWS, { job: visible(job) }), {
             file: sheet.file,
             line,
             column: sheet.headings.job ?? '',

@@ -6,7 +6,7 @@ import {
   JOB_FACTS_NO_JOB_COLUMN,
   JOB_FACTS_UNKNOWN_JOB,
 } from '../../model/messages/company-files.js';
-import { shown } from '../../words/shown.js';
+import { visible } from '../../words/visible.js';
 import { factColumns, type FactColumn } from '../table/fact-columns.js';
 import { headingIndex } from '../table/headings.js';
 import { takeJobFacts, type JobDrafts } from './job-drafts.js';
@@ -61,7 +61,7 @@ export function takeJobFactsFile(file: NamedContent, drafts: JobDrafts, options:
         itemAt(cell.is === 'wrong' && cell.note !== null ? cell.note : note(JOB_FACTS_NO_JOB, {}), place),
       );
     else if (draft === undefined)
-      items.push(itemAt(note(JOB_FACTS_UNKNOWN_JOB, { job: shown(row[job.index] ?? '') }), place));
+      items.push(itemAt(note(JOB_FACTS_UNKNOWN_JOB, { job: visible(row[job.index] ?? '') }), place));
     else {
       const shifted = table.shifted.get(r);
       if (shifted === undefined) takeJobFacts(draft, columns, row, 'job-facts', file.name, line);

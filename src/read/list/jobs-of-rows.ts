@@ -1,7 +1,7 @@
 import type { Field, Sheet } from '../../model/list.js';
 import { itemAt, note } from '../../model/message.js';
 import { JOB_FROM_ABOVE, JOB_MISSING, JOB_OR_NOTE } from '../../model/messages/list.js';
-import { shown } from '../../words/shown.js';
+import { visible } from '../../words/visible.js';
 import type { FactColumn } from '../table/fact-columns.js';
 import { draftOf, type JobDraft, type JobDrafts } from './job-drafts.js';
 import type { Table } from '../table/table.js';
@@ -71,7 +71,7 @@ export function jobsOfRows(
 /** Rows above the first job are said once; rows under a job once where that is the list's manner, else each. */
 function sayBlanks(blanks: readonly Blank[], repeats: boolean, file: string, column: string): void {
   const missing = ({ draft, line }: Blank): void => {
-    draft.items.push(itemAt(note(JOB_MISSING, { job: shown(draft.job) }), { file, line, column }));
+    draft.items.push(itemAt(note(JOB_MISSING, { job: visible(draft.job) }), { file, line, column }));
   };
   const orphan = blanks.find((b) => b.orphan);
   if (orphan !== undefined) missing(orphan);

@@ -10,7 +10,7 @@ import {
 import { modelKey } from '../../words/model-key.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 import { editDistance } from '../../words/closeness.js';
-import { shown } from '../../words/shown.js';
+import { visible } from '../../words/visible.js';
 import type { JobDraft } from './job-drafts.js';
 import type { Library, LibraryEntry } from '../company/library.js';
 
@@ -112,12 +112,12 @@ function contradiction(
   if (FIELDS[field].type === 'text') return;
   const place = { file: row.sheet.file, line: row.line, column: row.sheet.headings[field] ?? '' };
   const p = {
-    tag: shown(row.tag),
+    tag: visible(row.tag),
     field,
-    list: shown(own.text),
-    library: shown(fact.text),
+    list: visible(own.text),
+    library: visible(fact.text),
     libraryPlace: lineOf(fact.origin),
-    model: shown(`${entry.maker} ${entry.model}`),
+    model: visible(`${entry.maker} ${entry.model}`),
   };
   draft.items.push(
     itemAt(
@@ -151,11 +151,11 @@ function nearItem(
   file: string,
 ): ReturnType<typeof itemAt> {
   const place = { file: row.sheet.file, line: row.line, column: row.sheet.headings.model ?? '' };
-  const model = shown(`${facts.maker?.text ?? ''} ${facts.model?.text ?? ''}`);
+  const model = visible(`${facts.maker?.text ?? ''} ${facts.model?.text ?? ''}`);
   const p = {
-    tag: shown(row.tag),
+    tag: visible(row.tag),
     model,
-    near: shown(`${close.maker} ${close.model}`),
+    near: visible(`${close.maker} ${close.model}`),
     nearPlace: { file, line: close.line, column: '' },
   };
   return itemAt(note(LIBRARY_NEAR, p), place, row.tag);

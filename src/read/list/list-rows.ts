@@ -3,7 +3,7 @@ import { FIELD_NAMES } from '../../model/fields.js';
 import type { Field, ListRow, RowFacts, RowField, Sheet } from '../../model/list.js';
 import { itemAt, note } from '../../model/message.js';
 import { KIND_MISSING, TAG_MISSING } from '../../model/messages/list.js';
-import { shown } from '../../words/shown.js';
+import { visible } from '../../words/visible.js';
 import type { FactColumn } from '../table/fact-columns.js';
 import type { JobDraft } from './job-drafts.js';
 import type { LibraryJoin } from './library-join.js';
@@ -101,7 +101,11 @@ export function takeRow(
     unreadable ??= new Set<Field>(columns.refused);
     unreadable.add('kind');
     draft.items.push(
-      itemAt(note(KIND_MISSING, { tag: shown(tag) }), { file, line, column: sheet.headings.kind ?? '' }, tag),
+      itemAt(
+        note(KIND_MISSING, { tag: visible(tag) }),
+        { file, line, column: sheet.headings.kind ?? '' },
+        tag,
+      ),
     );
   }
   const read: ListRow = {

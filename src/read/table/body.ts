@@ -1,4 +1,4 @@
-import { shown } from '../../words/shown.js';
+import { visible } from '../../words/visible.js';
 import type { Column } from './columns.js';
 
 /** A record that is no row: a total, a note, the heading once more. */
@@ -156,7 +156,7 @@ export function bodyOf(
       if (blankRecord(record) || sameAsHeading(record, headings)) continue;
       const sort = sortOf(record, identityAt, namedAt);
       if (sort === 'note' || (sort === 'figures' && i > lastRow())) {
-        const out = { line: lines[i] ?? 0, text: shown(record.filter((c) => !isBlank(c)).join(' ')) };
+        const out = { line: lines[i] ?? 0, text: visible(record.filter((c) => !isBlank(c)).join(' ')) };
         leftOut.push(out);
         const column = record.findIndex((c) => !isBlank(c));
         if (record.every((c, at) => at === column || isBlank(c)))
@@ -167,7 +167,7 @@ export function bodyOf(
     const again = headingAgain(record, headings, meaning);
     if (again === 'same') continue;
     if (again === 'other') {
-      otherHeading = { line: lines[i] ?? 0, text: shown(record.join(' ')) };
+      otherHeading = { line: lines[i] ?? 0, text: visible(record.join(' ')) };
       break;
     }
     for (const column of headless) {

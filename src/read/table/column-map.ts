@@ -4,7 +4,7 @@ import type { Field } from '../../model/list.js';
 import type { OpenItem } from '../../model/open-item.js';
 import { itemAt, note } from '../../model/message.js';
 import { MAP_HEADING_TWICE } from '../../model/messages/list-heading.js';
-import { shown } from '../../words/shown.js';
+import { visible } from '../../words/visible.js';
 import { ENCODINGS } from '../file/decode.js';
 import { shownPath } from '../../words/shown-path.js';
 import { DELIMITERS } from './find-heading.js';
@@ -57,7 +57,7 @@ export async function readColumnMap(path: string): Promise<ColumnMapReading> {
   if (!reading.ok) return { map: null, unreadable: reading.items };
   const twice = headingsTwice(Object.keys(reading.value.columns ?? {}));
   if (twice.length === 0) return { map: reading.value, unreadable: [] };
-  const item = itemAt(note(MAP_HEADING_TWICE, { path: shownPath(path), headings: twice.map(shown) }), {
+  const item = itemAt(note(MAP_HEADING_TWICE, { path: shownPath(path), headings: twice.map(visible) }), {
     file: shownPath(path),
     line: 0,
     column: 'columns',

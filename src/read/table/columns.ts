@@ -10,7 +10,7 @@ import {
   HEADING_TWO_FIELDS,
 } from '../../model/messages/list-heading.js';
 import { editDistance, nearest } from '../../words/closeness.js';
-import { shown } from '../../words/shown.js';
+import { visible } from '../../words/visible.js';
 import { unitOf, type Dimension, type Unit } from '../cell/units.js';
 import { saysNothing } from '../cell/yes-no.js';
 import type { HeadingPlace } from './find-heading.js';
@@ -69,17 +69,17 @@ function columnFor<F extends string>(
 ): Column<F> | Note {
   const [one] = claimants;
   if (one === undefined || claimants.length > 1) {
-    const headings = claimants.map((c) => `${shown(c.heading)} (column ${c.index + 1})`);
+    const headings = claimants.map((c) => `${visible(c.heading)} (column ${c.index + 1})`);
     return note(HEADINGS_SAME_FIELD, { field, headings });
   }
   const { heading, index, reading } = one;
   const under = dimension === null ? null : (units?.[index] ?? null);
   if (reading.fault !== null)
-    return note(HEADING_UNIT, { field, heading: shown(heading), unit: shown(reading.faultText) });
+    return note(HEADING_UNIT, { field, heading: visible(heading), unit: visible(reading.faultText) });
   const differs =
     under !== null &&
     (under.dimension !== dimension || (reading.unit !== null && reading.unit.symbol !== under.symbol));
-  if (differs) return note(HEADING_UNIT, { field, heading: shown(heading), unit: under.symbol });
+  if (differs) return note(HEADING_UNIT, { field, heading: visible(heading), unit: under.symbol });
   return { field, heading, index, unit: reading.unit ?? under, dimension };
 }
 
@@ -129,7 +129,7 @@ export function chooseColumns<F extends string>(
   const where = (column: string): Place => ({
     file,
     line: place.line,
-    column: shown(column),
+    column: visible(column),
   });
   const found = findAll(place.cells, index);
   const byField = new Map<F, Found<F>[]>();
@@ -178,7 +178,7 @@ function sayUnknown<F extends string>(
   slight: OpenItem[],
 ): void {
   for (const { heading, reading } of found) {
-    const p = { heading: shown(heading), fields: shown(reading.faultText) };
+    const p = { heading: visible(heading), fields: visible(reading.faultText) };
     if (reading.fault === 'two-fields') grave.push(itemAt(note(HEADING_TWO_FIELDS, p), where(heading)));
   }
   const unknown = found.filter((f) => f.reading.how === 'unknown' && f.reading.fault === null);
@@ -186,7 +186,7 @@ function sayUnknown<F extends string>(
   for (const f of misspelt) {
     grave.push(
       itemAt(
-        note(HEADING_NEAR, { heading: shown(f.heading), field: near.get(f.index)?.field ?? '' }),
+        note(HEADING_NEAR, { heading: visible(f.heading), field: near.get(f.index)?.field ?? '' }),
         where(f.heading),
       ),
     );
@@ -194,12 +194,12 @@ function sayUnknown<F extends string>(
   const rest = unknown.filter((f) => !misspelt.includes(f));
   const [first] = rest;
   if (rest.length > MOST_UNKNOWN && first !== undefined) {
-    const p = { count: rest.length, first: shown(first.heading) };
+    const p = { count: rest.length, first: visible(first.heading) };
     slight.push(itemAt(note(HEADINGS_MANY_UNKNOWN, p), where(first.heading)));
     return;
   }
   for (const f of rest) {
-    const p = { heading: shown(f.heading), near: near.get(f.index)?.field ?? '' };
+    const p = { heading: visible(f.heading), near: near.get(f.index)?.field ?? '' };
     slight.push(itemAt(note(HEADING_UNKNOWN, p), where(f.heading)));
   }
 }

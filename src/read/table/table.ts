@@ -15,7 +15,7 @@ import {
 import { COLUMN_WITHOUT_HEADING, HEADING_AGAIN, NO_HEADING } from '../../model/messages/list-heading.js';
 import { CELLS_SURPLUS } from '../../model/messages/list.js';
 import type { DecimalMark } from '../cell/numbers.js';
-import { shown } from '../../words/shown.js';
+import { visible } from '../../words/visible.js';
 import { bodyOf, type Aside, type Body, type LeftOut } from './body.js';
 import { chooseColumns, type Column, type ColumnReading } from './columns.js';
 import { decimalMark } from './decimal-mark.js';
@@ -145,7 +145,7 @@ export function readTable<F extends string>(
         .slice(0, 10_000)
         .split('\n')
         .find((line) => line.trim() !== '') ?? '';
-    return { ok: false, item: at(NO_HEADING, { path: file, first: shown(first) }, file, 1) };
+    return { ok: false, item: at(NO_HEADING, { path: file, first: visible(first) }, file, 1) };
   }
   const quotes = checkQuotes(seen.text, place.delimiter, place.cells.length);
   const { cells, lines } = readRecords(quotes.text, place.delimiter);
@@ -230,18 +230,18 @@ function sayText(
   if (guessedAt > 0) slight.push(at(ENCODING_GUESSED, {}, file, guessedAt));
   if (turning !== null)
     slight.push(
-      at(UNSEEN_REMOVED, { count: turning.count, found: shown(turning.shown) }, file, turning.line),
+      at(UNSEEN_REMOVED, { count: turning.count, found: visible(turning.shown) }, file, turning.line),
     );
   if (control !== null)
     grave.push(
-      at(CONTROL_CHARACTERS, { count: control.count, found: shown(control.shown) }, file, control.line),
+      at(CONTROL_CHARACTERS, { count: control.count, found: visible(control.shown) }, file, control.line),
     );
 }
 
 /** What is to be said of lines that aren't read, or not as they stand. */
 function sayLines(file: string, quotes: QuoteFaults, body: Body, { grave, slight }: Faults): void {
   for (const { line, shown: start, lines } of quotes.leftOut) {
-    grave.push(at(QUOTE_OPEN, { found: shown(start), lines }, file, line));
+    grave.push(at(QUOTE_OPEN, { found: visible(start), lines }, file, line));
   }
   const stray = quotes.stray[0];
   if (stray !== undefined) slight.push(at(QUOTE_STRAY, { count: quotes.stray.length }, file, stray));
@@ -276,7 +276,7 @@ function samplesOf(rows: readonly (readonly string[])[], index: number): string[
   const samples = new Set<string>();
   for (let i = 0; i < rows.length && i < 1000 && samples.size < 3; i += 1) {
     const cell = rows[i]?.[index]?.trim() ?? '';
-    if (cell !== '') samples.add(shown(cell));
+    if (cell !== '') samples.add(visible(cell));
   }
   return [...samples];
 }

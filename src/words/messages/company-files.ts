@@ -1,5 +1,5 @@
 import { say } from '../reasons/say.js';
-import { shown } from '../shown.js';
+import { visible } from '../visible.js';
 import {
   LIBRARY_MODEL_MISSING,
   LIBRARY_MODEL_TWICE,
@@ -111,7 +111,7 @@ export const COMPANY_FILES_WORDS = [
   says(PART_FITS_NOTHING, {
     title: 'A part of the catalogue fits none of the usual circuits',
     message: ({ part, because }) =>
-      `${shown(part)} fits none of the AC systems and usual DC circuits, so it is chosen hardly anywhere. The nearest: ${because === null ? '' : say(because)}.`,
+      `${visible(part)} fits none of the AC systems and usual DC circuits, so it is chosen hardly anywhere. The nearest: ${because === null ? '' : say(because)}.`,
     found: ({ because }) => (because === null ? '' : say(because)),
     expected: 'a part that some circuit can take',
     hint: 'Look whether a cell of its row is blank or wrong.',

@@ -10,7 +10,7 @@ const MOST_SHOWN = 80;
  * @param text the cell as typed
  * @returns one line of text; nothing in it moves a cursor or turns a line around
  */
-export function shown(text: string): string {
+export function visible(text: string): string {
   const start = text.length > MOST_SHOWN ? `${text.slice(0, MOST_SHOWN - 1)}\u2026` : text;
   return start.replace(UNSEEN, (c) =>
     c === '\n'
