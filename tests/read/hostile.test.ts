@@ -15,7 +15,7 @@ it('refuses a file of more rows than the contract allows in one sentence, and re
   const refused = readListText('million.csv', list(1_000_000), { settings: defaultSettings() });
   expect(refused.jobs).toEqual([]);
   expect(refused.unreadable.map((item) => [item.code, saidOf(item).message])).toEqual([
-    ['file/too-many-rows', "million.csv has 1000000 rows: a file of more than 100000 isn't read."],
+    ['file/too-many-rows', "million.csv has more than 100000 rows: it isn't read."],
   ]);
   expect(readListText('most.csv', list(100_000), { settings: defaultSettings() }).jobs).toHaveLength(100_000);
 });
@@ -26,15 +26,19 @@ describe('one message each', () => {
     [
       'in a text',
       `job,tag,kind,description\nJ,A,array,${big}\nJ,B,battery,fine\n`,
-      'cell/wrong:2:description',
+      'cell/too-large:2:description',
     ],
-    ['in a figure', `job,tag,kind,run_length\nJ,A,array,${big}\nJ,B,battery,1\n`, 'cell/wrong:2:run_length'],
-    ['in a tag, quoted', `job,tag,kind\nJ,"${big}",array\nJ,B,battery\n`, 'cell/wrong:2:tag'],
+    [
+      'in a figure',
+      `job,tag,kind,run_length\nJ,A,array,${big}\nJ,B,battery,1\n`,
+      'cell/too-large:2:run_length',
+    ],
+    ['in a tag, quoted', `job,tag,kind\nJ,"${big}",array\nJ,B,battery\n`, 'cell/too-large:2:tag'],
     ['in the heading', `job,tag,kind,${big}\nJ,A,array,\nJ,B,battery,\n`, undefined],
     [
       'of digits',
       `job,tag,kind,run_length\nJ,A,array,${'1'.repeat(5_000_000)}\nJ,B,battery,1\n`,
-      'cell/wrong:2:run_length',
+      'cell/too-large:2:run_length',
     ],
   ])('5 MB in one cell, %s', (_, text, expected) => {
     const result = read(text);
