@@ -117,6 +117,7 @@ async function makePack(
   const { folder, record, planFrom, photos } = making;
   const { options, previous, records } = batch;
   const text = planJson(plan);
+  await pause();
   const planned = fingerprint(text);
   const summary = {
     job: plan.job,

@@ -18,7 +18,7 @@ import { libraryJoin, type LibraryJoin } from './library-join.js';
 import { takeRow, takeShiftedRow, type RowColumns } from './list-rows.js';
 import { isJobField, isRowField, LIST_VOCABULARY } from '../table/list-vocabulary.js';
 import { jobOfFile, listFiles, readBytes, STANDARD_INPUT } from '../file/sources.js';
-import { atOneGo, withPauses, type InSteps } from '../in-steps.js';
+import { atOneGo, withPauses, type InSteps } from './in-steps.js';
 import { readTable, type Table, type Understood } from '../table/table.js';
 
 /** Lists to read, and what to read them with. */
