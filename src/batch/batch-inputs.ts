@@ -32,9 +32,11 @@ export interface BatchInputs {
 /**
  * Reads lists, library, catalogue, settings, column map and logo.
  * @param options of the batch
+ * @param signal ends the reading
  * @returns never throws for what stands in a file
+ * @throws the reason of the signal that ended it
  */
-export async function readInputs(options: BatchOptions): Promise<BatchInputs> {
+export async function readInputs(options: BatchOptions, signal?: AbortSignal): Promise<BatchInputs> {
   const { lists } = options;
   const files = await findCompanyFiles(lists, options);
   const settings = await readSettings(files.settings);
@@ -55,6 +57,7 @@ export async function readInputs(options: BatchOptions): Promise<BatchInputs> {
       stdinJob: options.job,
       exclude: [files.catalogue, files.library].filter((path) => path !== undefined),
       stdin: options.stdin,
+      signal,
     }),
     readLogo(settings.settings.company.logo, files.settings),
   ]);

@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { setImmediate as pause } from 'node:timers/promises';
 import type { DocumentContext } from '../documents/parts/context.js';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
@@ -68,6 +69,8 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     }
     if (batch.fatal.failure) throw batch.fatal.failure;
     plan = batch.steps.planJob(job, { catalogue: batch.catalogue, settings: batch.settings });
+    await pause();
+    batch.signal.throwIfAborted();
     const shown = await photos.read(plan.site.equipments.map((equipment) => equipment.tag));
     // A photo that isn't printed is told with all that is open, in the pack too.
     plan = { ...plan, openItems: [...plan.openItems, ...shown.items] };
@@ -114,6 +117,7 @@ async function makePack(
   const { folder, record, planFrom, photos } = making;
   const { options, previous, records } = batch;
   const text = planJson(plan);
+  await pause();
   const planned = fingerprint(text);
   const summary = {
     job: plan.job,

@@ -1,3 +1,4 @@
+import { setImmediate as pause } from 'node:timers/promises';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import type { JobList } from '../model/list.js';
@@ -44,8 +45,12 @@ const AHEAD = 2;
 export async function runBatch(options: BatchOptions, given: Partial<BatchSteps> = {}): Promise<BatchResult> {
   const stop = stopping(options.signal, options.stopOnSignals === true);
   try {
-    const inputs = await readInputs(options);
     const out = options.out ?? 'out';
+    const inputs = await readInputs(options, stop.signal).catch((error: unknown) => {
+      if (stop.signal.aborted) return undefined;
+      throw error;
+    });
+    if (!inputs) return stoppedWhileReading(out);
     if (!inputs.usable) return nothingMade(out, inputs);
     const jobs = chosenJobs(inputs.jobs, options);
     if (jobs.length > LIMITS.jobs) return tooManyJobs(jobs.length, out, inputs);
@@ -114,6 +119,20 @@ function nothingMade(out: string, inputs: BatchInputs): BatchResult {
   };
 }
 
+function stoppedWhileReading(out: string): BatchResult {
+  const item = itemAt(note(BATCH_MESSAGES.interruptedReading, {}), { file: '', line: 0, column: '' });
+  return {
+    exitStatus: EXIT.interrupted,
+    out,
+    jobs: [],
+    items: ofNoJob([item]),
+    unreadable: [],
+    missingModels: [],
+    leftFolders: [],
+    interrupted: true,
+  };
+}
+
 function tooManyJobs(jobs: number, out: string, inputs: BatchInputs): BatchResult {
   const item = itemAt(note(LIMIT_MESSAGES.jobs, { jobs, most: LIMITS.jobs }), {
     file: '',
@@ -154,6 +173,8 @@ async function makeAll(
     const waiting = jobs.values();
     const worker = async (): Promise<void> => {
       for (const job of waiting) {
+        // A job that is unchanged, or refused, waits for nothing: signals are heard between two of them all the same.
+        await pause();
         if (signal.aborted) return;
         const result = await makeJob(job, batch);
         if (!result) return;

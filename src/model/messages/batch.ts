@@ -20,6 +20,7 @@ export const BATCH_MESSAGES = {
   programFault: message<{ what: string }>('batch/program-fault', 'conflict', 'office'),
   noSuchJob: message<{ job: string; nearest: string }>('batch/no-such-job', 'conflict', 'office'),
   interrupted: message<{ done: number; all: number }>('batch/interrupted', 'conflict', 'office'),
+  interruptedReading: message<object>('batch/interrupted-reading', 'conflict', 'office'),
   folderLeft: message<{ folder: string }>('batch/folder-left', 'confirm', 'office'),
   noPhotos: message<{ folder: string }>('batch/no-photos', 'conflict', 'office'),
   pictureNotUsed: message<{ path: string; fault: PhotoFault; amount: number }>(

@@ -66,7 +66,7 @@ export const JSON_KEY_WRONG = message<{ path: string; key: string; found: string
   'office',
 );
 
-export const FILE_TOO_MANY_ROWS = message<{ path: string; rows: number; most: number }>(
+export const FILE_TOO_MANY_ROWS = message<{ path: string; most: number }>(
   'file/too-many-rows',
   'conflict',
   'office',

@@ -152,18 +152,18 @@ function sayGroundings(
     say('system_grounding', value, rows, DECIDES.voltageAndLights);
   }
   const dc = selected.filter((s) => s.requirement.circuit === 'array' || s.requirement.circuit === 'battery');
-  const poles = new Map<string, SiteEquipment[]>();
+  const poles = new Map<string, Set<SiteEquipment>>();
   for (const one of dc) {
     for (const wiring of one.wirings) {
       for (const { equipment, value } of dcGroundingByDefault(wiring.port)) {
-        const rows = poles.get(value) ?? [];
-        rows.push(equipment);
+        const rows = poles.get(value) ?? new Set();
+        rows.add(equipment);
         poles.set(value, rows);
       }
     }
   }
   for (const [value, rows] of poles)
-    say('dc_grounding', value === 'unknown' ? NOT_KNOWN : value, rows, DECIDES.darkLight);
+    say('dc_grounding', value === 'unknown' ? NOT_KNOWN : value, [...rows], DECIDES.darkLight);
   const control = selected.filter(
     (s) => s.requirement.circuit === 'control' && !s.placement.subject.facts.dc_grounding,
   );

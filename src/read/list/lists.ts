@@ -18,6 +18,7 @@ import { libraryJoin, type LibraryJoin } from './library-join.js';
 import { takeRow, takeShiftedRow, type RowColumns } from './list-rows.js';
 import { isJobField, isRowField, LIST_VOCABULARY } from '../table/list-vocabulary.js';
 import { jobOfFile, listFiles, readBytes, STANDARD_INPUT } from '../file/sources.js';
+import { atOneGo, withPauses, type InSteps } from './in-steps.js';
 import { readTable, type Table, type Understood } from '../table/table.js';
 
 /** Lists to read, and what to read them with. */
@@ -29,6 +30,8 @@ export interface ReadOptions extends ListOptions {
   /** Files that a folder must not give as lists: catalogue, library, job facts. */
   readonly exclude?: readonly string[] | undefined;
   readonly stdin?: (() => Promise<Uint8Array>) | undefined;
+  /** Ends the reading. */
+  readonly signal?: AbortSignal | undefined;
 }
 
 /** Everything that was read. */
@@ -47,6 +50,7 @@ export interface ReadResult {
  * Reads equipment lists and job facts into jobs. A list that can't be read doesn't keep the others from being read.
  * @param options what to read, and with what
  * @returns jobs and items; never throws for what stands in a file
+ * @throws the reason of the signal that ended it
  */
 export async function readLists(options: ReadOptions): Promise<ReadResult> {
   const { files, unreadable } = await listFiles(options.lists, [
@@ -56,6 +60,7 @@ export async function readLists(options: ReadOptions): Promise<ReadResult> {
   const failed: OpenItem[] = [...unreadable];
   const contents: NamedContent[] = [];
   for (const name of files) {
+    options.signal?.throwIfAborted();
     if (name === STANDARD_INPUT && options.stdin !== undefined) {
       contents.push({ name, content: await options.stdin() });
       continue;
@@ -70,7 +75,7 @@ export async function readLists(options: ReadOptions): Promise<ReadResult> {
     if (reading.ok) jobFacts = { name: options.jobFacts, content: reading.bytes };
     else failed.push(reading.item);
   }
-  const result = readListContents(contents, options, jobFacts);
+  const result = await withPauses(readingContents(contents, options, jobFacts), options.signal);
   return { ...result, unreadable: [...failed, ...result.unreadable] };
 }
 
@@ -99,6 +104,17 @@ export function readListContents(
   options: ListOptions,
   jobFacts?: NamedContent,
 ): ReadResult {
+  return atOneGo(readingContents(contents, options, jobFacts));
+}
+
+/** Rows that are read between two pauses. */
+const ROWS_A_STEP = 1000;
+
+function* readingContents(
+  contents: readonly NamedContent[],
+  options: ListOptions,
+  jobFacts?: NamedContent,
+): InSteps<ReadResult> {
   const index = headingIndex(LIST_VOCABULARY, new Map(Object.entries(options.columns?.columns ?? {})));
   const drafts: JobDrafts = new Map();
   const items: OpenItem[] = [];
@@ -108,6 +124,7 @@ export function readListContents(
   const names = shownPaths([...contents, ...(jobFacts === undefined ? [] : [jobFacts])].map((c) => c.name));
   for (const [i, { name, content }] of contents.entries()) {
     const job = jobOfFile(name, options.stdinJob);
+    yield;
     const list = openList(names[i] ?? '', content, job, index, options, drafts, understood);
     if ('code' in list) {
       unreadable.push(list);
@@ -122,7 +139,7 @@ export function readListContents(
     unreadable.push(...taken.unreadable);
   }
   const library = libraryJoin(options.library);
-  for (const list of lists) takeRows(list, options.settings, library.join);
+  for (const list of lists) yield* takeRows(list, options.settings, library.join);
   return { jobs: finishJobs(drafts), items, unreadable, missingModels: library.missing(), understood };
 }
 
@@ -163,8 +180,8 @@ function openList(
   if (tag === null && !table.refused.has('tag'))
     grave.push(itemAt(note(TAG_HEADING_MISSING, {}), { file: name, line: table.headingLine, column: '' }));
   for (const draft of new Set(jobs)) {
-    draft.items.push(...grave);
-    draft.lost.push(...table.lostCells);
+    for (const item of grave) draft.items.push(item);
+    for (const cell of table.lostCells) draft.lost.push(cell);
     for (const field of table.refused.keys()) if (isJobField(field)) draft.unreadable.add(field);
   }
   const jobColumns = readers.filter((c): c is FactColumn<JobField> => isJobField(c.field));
@@ -184,10 +201,15 @@ function isJobOnly(row: readonly string[], columns: RowColumns): boolean {
   return !(columns.tag !== null && says(columns.tag.index)) && !columns.others.some((c) => says(c.index));
 }
 
-function takeRows({ table, columns, jobs }: OpenList, settings: Settings, library: LibraryJoin): void {
+function* takeRows(
+  { table, columns, jobs }: OpenList,
+  settings: Settings,
+  library: LibraryJoin,
+): InSteps<void> {
   let last: JobDraft | null = null;
   let feet = false;
   for (const [r, draft] of jobs.entries()) {
+    if (r % ROWS_A_STEP === 0) yield;
     if (draft !== last) {
       last = draft;
       const basis = BASES.find((b) => b === draft.facts.basis?.value);

@@ -1,3 +1,4 @@
+import { LIMITS } from '../../model/limits.js';
 import type { OpenItem } from '../../model/open-item.js';
 import { itemAt, note, type MessageKind } from '../../model/message.js';
 import {
@@ -23,7 +24,7 @@ import { decode, lineEnds, type Decoded, type Encoding } from '../file/decode.js
 import { DELIMITERS, findHeading, separatorLine, type Delimiter, type HeadingPlace } from './find-heading.js';
 import { headingMeaning, type HeadingIndex } from './headings.js';
 import { checkQuotes, type QuoteFaults } from '../file/quotes.js';
-import { readRecords } from '../file/records.js';
+import { readRecords, type Records } from '../file/records.js';
 import { seenText, type SeenText } from '../file/unseen.js';
 
 /** What a flag or the column map states about a file; what isn't stated is found out. */
@@ -96,9 +97,8 @@ interface Faults {
 /** A list beyond this is none: bytes of a file, characters of a text. A string of the platform ends at about twice that. */
 const LARGEST_FILE = 200e6;
 
-/** Rows of a file; some lines more are none: units, notes, blank ones. */
-const MOST_ROWS = 100_000;
-const SLACK = 100;
+/** Beyond so many records it is looked whether most of them are blank. */
+const MOST_RECORDS = 3 * LIMITS.fileRows;
 
 /** Puts a note of a file to its line. */
 function at<P extends object>(entry: MessageKind<P>, p: P, file: string, line: number): OpenItem {
@@ -148,14 +148,10 @@ export function readTable<F extends string>(
     return { ok: false, item: at(NO_HEADING, { path: file, first: visible(first) }, file, 1) };
   }
   const quotes = checkQuotes(seen.text, place.delimiter, place.cells.length);
-  const { cells, lines } = readRecords(quotes.text, place.delimiter);
+  const records = recordsOf(quotes.text, place.delimiter);
+  if (records === null) return tooManyRows(file);
+  const { cells, lines } = records;
   const heading = lines.indexOf(place.line);
-  const count = cells.length - heading - 1;
-  if (count > MOST_ROWS + SLACK)
-    return {
-      ok: false,
-      item: at(FILE_TOO_MANY_ROWS, { path: file, rows: count, most: MOST_ROWS }, file, 1),
-    };
   const first = cells.findIndex((record, i) => i > heading && record.some((cell) => cell.trim() !== ''));
   const chosen = chooseColumns(file, place, index, cells, first);
   const body = bodyOf(
@@ -165,6 +161,7 @@ export function readTable<F extends string>(
     index.vocabulary.identity,
     headingMeaning(index),
   );
+  if (body.rows.length > LIMITS.fileRows) return tooManyRows(file);
   const guessed = decoded.guessedAt > 0;
   const faults = { grave: [...chosen.grave], slight: [...chosen.slight] };
   sayText(file, decoded, seen, faults);
@@ -209,6 +206,18 @@ export function readTable<F extends string>(
       },
     },
   };
+}
+
+function tooManyRows(file: string): { readonly ok: false; readonly item: OpenItem } {
+  return { ok: false, item: at(FILE_TOO_MANY_ROWS, { path: file, most: LIMITS.fileRows }, file, 1) };
+}
+
+/** The records of a text; null: it has so many that say something that they can't be rows, notes and totals of one list. */
+function recordsOf(text: string, delimiter: Delimiter): Records | null {
+  const first = readRecords(text, delimiter, MOST_RECORDS);
+  if (first.cells.length < MOST_RECORDS) return first;
+  const filled = first.cells.filter((record) => record.some((cell) => cell.trim() !== '')).length;
+  return filled > MOST_RECORDS / 2 ? null : readRecords(text, delimiter);
 }
 
 function textOf(content: string): Decoded {

@@ -31,6 +31,12 @@ export const BATCH_WORDS = [
     expected: 'a run that reaches its end',
     hint: 'Run the same command again: it makes what is left.',
   }),
+  says(BATCH_MESSAGES.interruptedReading, {
+    title: 'The run was stopped while it read the lists',
+    message: () => 'The run was stopped while it read the lists: nothing was made.',
+    expected: 'a run that reaches its end',
+    hint: 'Run the same command again.',
+  }),
   says(BATCH_MESSAGES.folderLeft, {
     title: 'A folder of a job that no list names',
     message: (p) =>

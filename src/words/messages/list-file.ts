@@ -138,8 +138,8 @@ export const LIST_FILE_WORDS = [
   }),
   says(FILE_TOO_MANY_ROWS, {
     title: 'A file has more rows than are read',
-    message: ({ path, rows, most }) => `${path} has ${rows} rows: a file of more than ${most} isn’t read.`,
-    found: ({ rows }) => `${rows} rows`,
+    message: ({ path, most }) => `${path} has more than ${most} rows: it isn’t read.`,
+    found: ({ most }) => `more than ${most} rows`,
     expected: ({ most }) => `at most ${most} rows`,
     hint: 'Check that it is a list; give a large batch as several files.',
   }),
