@@ -179,14 +179,17 @@ function groupsOf(items: readonly JobItem[]): ReportPage['groups'] {
         who,
         count: own.length,
         open: own.some(({ item }) => item.severity !== 'confirm'),
-        items: rows.map(({ first: { item }, jobs }) => ({
-          severity: item.severity,
-          jobs: jobsText(jobs),
-          place: jobs.length > 1 ? '' : printable(placeText(item)),
-          message: told(item).message,
-          code: item.code,
-          hint: told(item).hint,
-        })),
+        items: rows.map(({ first: { item }, jobs }) => {
+          const { message, hint } = told(item);
+          return {
+            severity: item.severity,
+            jobs: jobsText(jobs),
+            place: jobs.length > 1 ? '' : printable(placeText(item)),
+            message,
+            code: item.code,
+            hint,
+          };
+        }),
       },
     ];
   });

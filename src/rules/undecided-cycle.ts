@@ -1,4 +1,4 @@
-import type { Basis } from '../model/editions.js';
+import { BASES, type Basis } from '../model/editions.js';
 import { undecidedClauses } from './clauses.js';
 import { ALL_RULES } from './rulebook.js';
 
@@ -9,6 +9,15 @@ import { ALL_RULES } from './rulebook.js';
  * @returns nothing for a basis that is whole
  */
 export function undecidedUnder(basis: Basis): readonly string[] {
+  return UNDECIDED.get(basis) ?? [];
+}
+
+/** Found once: every job of a batch asks, and neither rules nor clauses change. */
+const UNDECIDED: ReadonlyMap<Basis, readonly string[]> = new Map(
+  BASES.map((basis) => [basis, findUndecided(basis)]),
+);
+
+function findUndecided(basis: Basis): readonly string[] {
   const lacks = (table: object | undefined): boolean => table !== undefined && !Object.hasOwn(table, basis);
   const rules = ALL_RULES.filter((rule) => lacks(rule.sources) || lacks(rule.strength));
   return [...rules.map((rule) => rule.id), ...undecidedClauses(basis)];

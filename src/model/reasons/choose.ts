@@ -1,4 +1,3 @@
-import type { PortsAt } from '../ports-at.js';
 import type { Quantity } from '../quantity.js';
 import type { None } from '../none.js';
 import type { NestedReason } from '../nested-reason.js';
@@ -94,5 +93,4 @@ export interface ChooseReasons {
   'asks/not-known': None;
   'holds/up-to': { readonly rating: Quantity };
   'holds/not-stated': None;
-  'at/ports': PortsAt;
 }

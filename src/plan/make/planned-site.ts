@@ -1,3 +1,4 @@
+import { hundredths, hundredthsOr } from '../../model/rounding.js';
 import { FIELDS, type FieldType } from '../../model/fields.js';
 import type { Fact, Stated } from '../../model/fact.js';
 import type { JobFacts, RowFacts, RowField } from '../../model/list.js';
@@ -24,7 +25,7 @@ const UNIT_OF: ReadonlyMap<string, string> = new Map(
 
 /** V, A, m and degrees are rounded to 0.01, as the contract has it; a count, a density or km isn't. */
 function inUnit<T extends string | number | boolean>(value: T, unit: string): T | number {
-  return typeof value === 'number' && unit !== '' && unit !== 'km' ? Math.round(value * 100) / 100 : value;
+  return typeof value === 'number' && unit !== '' && unit !== 'km' ? hundredths(value) : value;
 }
 
 function plannedFact(field: keyof typeof FIELDS, fact: Fact<unknown>): PlannedFact {
@@ -88,7 +89,7 @@ function plannedRun(job: JobContext, run: SiteRun): PlannedRun {
     to: { equipment: run.to.equipment.tag, port: run.to.name },
     row: run.rows[run.rows.length - 1]?.tag ?? '',
     through: [...run.through],
-    length: run.length === undefined ? null : Math.round(run.length * 100) / 100,
+    length: hundredthsOr(run.length),
     outdoors: run.outdoors,
     betweenBuildings: run.betweenBuildings,
     long: (run.outdoors || run.betweenBuildings) && run.length !== undefined && run.length > job.longRunLimit,

@@ -1,6 +1,5 @@
 import type { ChooseReasons } from '../../../model/reasons/choose.js';
 import { plain, quantity } from '../../figures.js';
-import { portsAt } from '../../places.js';
 import type { Sayings } from '../sayings.js';
 
 /** How a system that isn't solidly grounded is called. */
@@ -92,5 +91,4 @@ export const CHOOSE: Sayings<ChooseReasons> = {
   'asks/not-known': () => 'what this place asks for, which isn’t known',
   'holds/up-to': ({ rating }) => `holds up to ${quantity(rating)}`,
   'holds/not-stated': () => 'states no rating to compare it with',
-  'at/ports': (at) => portsAt(at),
 };
