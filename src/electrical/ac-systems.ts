@@ -48,12 +48,35 @@ const iec = { practice: 'iec' } as const;
  */
 export const AC_SYSTEM_DATA: Readonly<Record<AcSystem, AcSystemData>> = {
   '120': describe('120', { ...nec, hasNeutral: true, phases: 1, linesToGround: [120], lineToLine: 120 }),
+  '277': describe('277', {
+    ...nec,
+    hasNeutral: true,
+    phases: 1,
+    linesToGround: [277],
+    lineToLine: 480,
+    between: 277,
+  }),
+  '347': describe('347', {
+    ...nec,
+    hasNeutral: true,
+    phases: 1,
+    linesToGround: [347],
+    lineToLine: 600,
+    between: 347,
+  }),
   '120/240': describe('120/240', {
     ...nec,
     hasNeutral: true,
     phases: 1,
     linesToGround: [120, 120],
     lineToLine: 240,
+  }),
+  '120/208': describe('120/208', {
+    ...nec,
+    hasNeutral: true,
+    phases: 1,
+    linesToGround: [120, 120],
+    lineToLine: 208,
   }),
   '208Y/120': describe('208Y/120', {
     ...nec,
@@ -75,6 +98,13 @@ export const AC_SYSTEM_DATA: Readonly<Record<AcSystem, AcSystemData>> = {
     phases: 1,
     linesToGround: [120, 120],
     lineToLine: 208,
+  }),
+  '480': describe('480', {
+    ...nec,
+    hasNeutral: false,
+    phases: 1,
+    linesToGround: [277, 277],
+    lineToLine: 480,
   }),
   '240/120 high-leg': describe('240/120 high-leg', {
     ...nec,

@@ -20,6 +20,7 @@ export type FieldType =
   | 'voltage'
   | 'current'
   | 'length'
+  | 'lengths'
   | 'temperature'
   | 'kilometres'
   | 'coefficient'
@@ -80,12 +81,15 @@ export const FIELDS: { readonly [F in Field]: FieldInfo } = {
   maker: row('text', 'the maker'),
   model: row('text', 'the model'),
   description: row('text', 'any text'),
-  connects_to: row('connection', 'the tag of another row: TAG, TAG/2 or TAG/1+2'),
-  run_length: row('length', 'a length, such as 100 ft or 30 m'),
+  connects_to: row('connection', 'the tag of another row: TAG, TAG/2 or TAG/1+2; several as A; B'),
+  run_length: row(
+    'lengths',
+    'a length, such as 100 ft or 30 m; one for each row that connects_to names, or one for all',
+  ),
   place: row('text', 'BUILDING / ROOM, or one of them'),
   building: row('text', 'the name of the building'),
   outdoors: row('yesno', 'yes or no'),
-  mounting: row('mounting', 'roof or ground'),
+  mounting: row('mounting', 'roof or ground; of a panel, recessed or surface'),
   building_occupancy: row(words(OCCUPANCIES), 'dwelling, sleeping or other', 'office'),
   worth_protecting: row('yesno', 'yes or no', 'owner'),
   protect: row('yesno', 'yes or no'),
@@ -93,6 +97,15 @@ export const FIELDS: { readonly [F in Field]: FieldInfo } = {
   dc_inputs: row('count', 'the number of independent DC inputs', 'maker'),
   max_dc_voltage: row('voltage', 'the highest DC voltage that an input bears, such as 600 V', 'maker'),
   isolated: row('yesno', 'yes or no', 'maker'),
+  kva: row('number', 'the rated power in kVA, such as 45 kVA', 'maker'),
+  impedance_percent: row('number', 'the impedance in per cent, such as 4 %', 'maker'),
+  rating_a: row('current', 'the rating of the main, bus or branch device there, such as 200 A'),
+  backfeed_a: row('current', 'the current that the converter can send back into its DC input, A', 'maker'),
+  parallel: row('yesno', 'yes or no'),
+  rapid_shutdown: row('yesno', 'yes or no'),
+  neutral_switched: row('yesno', 'yes or no'),
+  modules: row('count', 'the number of modules that the array has in all'),
+  string: row('text', 'the index of the string, such as 1'),
   voc_stc: row('voltage', 'the open-circuit voltage of one module at STC, such as 49.5 V', 'maker'),
   isc_stc: row('current', 'the short-circuit current of one module at STC, such as 11 A', 'maker'),
   modules_in_series: row('count', 'the number of modules in one string'),

@@ -20,14 +20,20 @@ export interface VoltageCoefficient {
   readonly unit: '%/C' | 'V/C' | 'mV/cell/C';
 }
 
-/** What `connects_to` names. The tag is kept whole as well, since a tag may itself hold a slash. */
+/** One of the rows that `connects_to` names. The tag is kept whole as well, since a tag may itself hold a slash. */
 export interface Connection {
-  /** The cell as typed, trimmed. */
+  /** As typed, trimmed. */
   readonly whole: string;
   /** Before the last `/` where what follows is input numbers; else the whole cell. */
   readonly tag: string;
   /** `TAG/2` is [2], `TAG/1+2` is [1, 2], `TAG` is []. */
   readonly inputs: readonly number[];
+}
+
+/** What a cell of `connects_to` names: several, `A; B`, where a row is joined to several; the whole, since a tag may hold a semicolon. */
+export interface ConnectsTo extends Connection {
+  /** The parts between semicolons, in their order; one where there is none. */
+  readonly each: readonly Connection[];
 }
 
 /** A control circuit's voltage, `24 V dc`. */
@@ -65,12 +71,13 @@ export interface RowFacts {
   maker: string;
   model: string;
   description: string;
-  connects_to: Connection;
-  run_length: number;
+  connects_to: ConnectsTo;
+  /** m; one for each row that `connects_to` names, or one for all. */
+  run_length: readonly number[];
   place: string;
   building: string;
   outdoors: boolean;
-  mounting: 'roof' | 'ground';
+  mounting: 'roof' | 'ground' | 'recessed' | 'surface';
   building_occupancy: Occupancy;
   worth_protecting: boolean;
   protect: boolean;
@@ -78,6 +85,18 @@ export interface RowFacts {
   dc_inputs: number;
   max_dc_voltage: number;
   isolated: boolean;
+  /** kVA. */
+  kva: number;
+  /** %. */
+  impedance_percent: number;
+  rating_a: number;
+  backfeed_a: number;
+  parallel: boolean;
+  rapid_shutdown: boolean;
+  neutral_switched: boolean;
+  modules: number;
+  /** Index of a string: rows of one tag that state it are strings of one array. */
+  string: string;
   voc_stc: number;
   isc_stc: number;
   modules_in_series: number;

@@ -24,15 +24,26 @@ export const KINDS = [
   'control-circuit',
   'signal-line',
   'other',
+  'disconnect',
+  'transformer',
+  'dc-load',
+  'dc-panel',
+  'diversion-load',
+  'ac-battery',
+  'pump-drive',
 ] as const;
 export type Kind = (typeof KINDS)[number];
 
 export const AC_SYSTEMS = [
   '120',
+  '277',
+  '347',
   '120/240',
+  '120/208',
   '208Y/120',
   '240',
   '208',
+  '480',
   '240/120 high-leg',
   '240 delta',
   '480Y/277',
@@ -91,11 +102,15 @@ export const WHOS = ['office', 'designer', 'installer', 'owner', 'utility', 'mak
 /** Who can supply a fact. */
 export type Who = (typeof WHOS)[number];
 
-/** The ports of the contract in the order in which protectors are numbered; `dc-in` stands for `dc-in-1`... */
+/**
+ * The ports of the contract in the order in which protectors are numbered; `dc-in` stands for `dc-in-1`..., `dc-bus` for the port
+ * `dc-in` of a load, panel or diversion load on a DC bus.
+ */
 export const PORT_CLASSES = [
   'service',
   'feeder',
   'dc-in',
+  'dc-bus',
   'battery',
   'ac-in',
   'ac-in-2',
@@ -104,7 +119,7 @@ export const PORT_CLASSES = [
   'terminals',
 ] as const;
 export type PortClass = (typeof PORT_CLASSES)[number];
-export type PortName = Exclude<PortClass, 'dc-in'> | `dc-in-${number}`;
+export type PortName = Exclude<PortClass, 'dc-bus'> | `dc-in-${number}`;
 
 export const CONDUCTORS = ['positive', 'negative', 'L1', 'L2', 'L3', 'N'] as const;
 export type Conductor = (typeof CONDUCTORS)[number];

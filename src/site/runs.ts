@@ -123,7 +123,7 @@ function makeRun(way: Way, from: SitePort, to: SitePort): SiteRun {
   let outdoorsStated = false;
   for (const { row, up, down } of way.links) {
     rows.push(row);
-    const own = row.facts.run_length?.value;
+    const own = row.facts.run_length?.value[0];
     if (own === undefined) unknown.push(row);
     else length += own;
     if (up.outdoors.value || down.outdoors.value) {

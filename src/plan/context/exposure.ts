@@ -179,7 +179,7 @@ function sumOfArrayRuns(converter: SiteEquipment): number | undefined {
   if (!walk(converter)) return undefined;
   let sum = 0;
   for (const row of rows) {
-    const own = row.facts.run_length?.value;
+    const own = row.facts.run_length?.value[0];
     if (own === undefined) return undefined;
     sum += own;
   }

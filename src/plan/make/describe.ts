@@ -105,6 +105,7 @@ export function positionOf({ placement }: Selected): Reason {
     case 'battery':
       return equipment.kind === 'battery' ? AT_BATTERY : AT_TERMINALS;
     case 'dc-in':
+    case 'dc-bus':
     case 'ac-in':
     case 'ac-in-2':
     case 'ac-out':

@@ -40,6 +40,7 @@ export function carriedBy(port: SitePort, subject: SiteEquipment): Carried {
     case 'terminals':
       return { current: subject.facts.control_voltage?.value.current, circuit: 'control' };
     case 'battery':
+    case 'dc-bus':
       return { current: 'dc', circuit: 'battery' };
     case 'service':
     case 'feeder':

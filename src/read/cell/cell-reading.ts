@@ -25,8 +25,8 @@ export type CellReading =
   | {
       readonly is: 'value';
       readonly value: unknown;
-      /** A bare length waits for its job's unit: this is its value where that is feet (`value`: metres); null for all else. */
-      readonly feet: number | null;
+      /** Bare lengths wait for their job's unit: this is their value where that is feet (`value`: metres); null for all else. */
+      readonly feet: number | readonly number[] | null;
       /** Something to confirm about the cell. */
       readonly note: Note | null;
     }

@@ -2,6 +2,14 @@ import { FIELDS } from '../../model/fields.js';
 import type { Field } from '../../model/list.js';
 import type { Dimension } from './units.js';
 
+/** Of bare numbers; days where nothing stands here. */
+const NUMBERS: { readonly [F in Field]?: Dimension } = {
+  rpm: 'speed',
+  flash_density: 'flash-density',
+  kva: 'apparent-power',
+  impedance_percent: 'share',
+};
+
 /** The dimension that a field's cells and heading may state; null: no unit. */
 export function dimensionOf(field: Field): Dimension | null {
   const type = FIELDS[field].type;
@@ -15,12 +23,13 @@ export function dimensionOf(field: Field): Dimension | null {
     case 'temperature':
     case 'coefficient':
       return type;
+    case 'lengths':
     case 'kilometres':
       return 'length';
     case 'count':
       return 'pieces';
     case 'number':
-      return field === 'rpm' ? 'speed' : field === 'flash_density' ? 'flash-density' : 'days';
+      return NUMBERS[field] ?? 'days';
     case 'text':
     case 'yesno':
     case 'connection':

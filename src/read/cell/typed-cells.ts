@@ -1,5 +1,5 @@
 import { FIELDS } from '../../model/fields.js';
-import type { Connection, Field, VoltageCoefficient } from '../../model/list.js';
+import type { Connection, ConnectsTo, Field, VoltageCoefficient } from '../../model/list.js';
 import { inOurUnit, readQuantity, unitOf, type Dimension, type Unit } from './units.js';
 import { readYesNo, wordKey } from './yes-no.js';
 import { nearest } from '../../words/closeness.js';
@@ -11,8 +11,8 @@ import { sameVoltages } from './same-voltages.js';
 
 export interface Typed {
   readonly value: unknown;
-  /** A bare length's value in m where it is feet. */
-  readonly feet?: number;
+  /** The value of bare lengths in m where they are feet. */
+  readonly feet?: number | readonly number[];
   /** What the unit of a bare figure may be beside the field's own. */
   readonly unsure?: string;
 }
@@ -29,6 +29,8 @@ const NAMES: { readonly [D in Dimension]: string } = {
   current: 'a current',
   temperature: 'a temperature',
   power: 'a power',
+  'apparent-power': 'an apparent power',
+  share: 'a share',
   area: 'an area',
   speed: 'a speed',
   'flash-density': 'a density of flashes',
@@ -101,6 +103,20 @@ function positive(
   return least !== undefined && value < least.value ? { value, unsure: least.units } : { value };
 }
 
+/** Lengths between semicolons, each in m; what is bare waits for its job's unit. */
+function lengths(field: Field, text: string, context: CellContext): Wrong | Typed {
+  const metres: number[] = [];
+  const feet: number[] = [];
+  for (const part of text.split(';')) {
+    const read = positive(field, part.trim(), 'length', context, true);
+    if ('because' in read) return read;
+    const value = Number(read.value);
+    metres.push(value);
+    feet.push(typeof read.feet === 'number' ? read.feet : value);
+  }
+  return { value: metres, feet };
+}
+
 /** The most that one row may stand for: more is a slip of the hand, and a plan of it could be read by nobody. */
 const MOST = new Map<Field, number>([
   ['quantity', 1000],
@@ -165,9 +181,18 @@ function controlVoltage(field: Field, text: string, context: CellContext): Wrong
 const INPUTS = /^(.+?)\s*\/\s*(\d{1,3}(?:\s*\+\s*\d{1,3})*)$/s;
 
 /**
- * What `connects_to` names; the planner decides whether the whole or the part before the slash is a tag.
+ * What `connects_to` names; the planner decides whether the whole or a part of it is a tag.
  * @param text the cell, trimmed
  */
+function readConnectsTo(text: string): ConnectsTo {
+  const whole = readConnection(text);
+  const parts = text
+    .split(';')
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+  return { ...whole, each: parts.length < 2 ? [whole] : parts.map(readConnection) };
+}
+
 function readConnection(text: string): Connection {
   const match = INPUTS.exec(text);
   const inputs = match === null ? [] : (match[2] ?? '').split('+').map(Number);
@@ -243,6 +268,8 @@ export function readTyped(field: Field, text: string, context: CellContext): Wro
       return positive(field, text, type, context, false);
     case 'length':
       return positive(field, text, 'length', context, true);
+    case 'lengths':
+      return lengths(field, text, context);
     case 'kilometres': {
       const read = quantity(field, text, 'length', context, 1000);
       if ('because' in read) return read;
@@ -256,15 +283,19 @@ export function readTyped(field: Field, text: string, context: CellContext): Wro
       return coefficient(field, text, context);
     case 'connection': {
       const damage = damagedName(text);
-      return damage === null ? { value: readConnection(text) } : wrong(damage, SPREADSHEET);
+      return damage === null ? { value: readConnectsTo(text) } : wrong(damage, SPREADSHEET);
     }
     case 'control-voltage':
       return controlVoltage(field, text, context);
     case 'chemistry':
       return { value: CHEMISTRIES.get(wordKey(text)) ?? wordKey(text) };
     case 'mounting': {
-      const value = /^(roof|ground)(?:top)?(?:-?mount(?:ed)?)?$/.exec(wordKey(text))?.[1];
-      return value === undefined ? wrong('it is neither roof nor ground') : { value };
+      const value = /^(roof|ground|recessed|flush|surface)(?:top)?(?:-?mount(?:ed)?)?$/.exec(
+        wordKey(text),
+      )?.[1];
+      return value === undefined
+        ? wrong('it is none of roof, ground, recessed, surface')
+        : { value: value === 'flush' ? 'recessed' : value };
     }
   }
 }

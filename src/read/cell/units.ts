@@ -6,6 +6,8 @@ export type Dimension =
   | 'current'
   | 'temperature'
   | 'power'
+  | 'apparent-power'
+  | 'share'
   | 'area'
   | 'speed'
   | 'flash-density'
@@ -60,8 +62,10 @@ define('temperature', 'F', 5 / 9, 'f degf degreesf fahrenheit', -32);
 define('power', 'W', 1, 'w watt watts wp');
 define('power', 'kW', 1000, 'kw kilowatt kilowatts kwp');
 define('power', 'MW', 1_000_000, 'megawatt megawatts');
-define('power', 'VA', 1, 'va');
-define('power', 'kVA', 1000, 'kva');
+define('apparent-power', 'kVA', 0.001, 'va');
+define('apparent-power', 'kVA', 1, 'kva');
+define('apparent-power', 'kVA', 1000, 'mva');
+define('share', '%', 1, '% percent pct');
 define('area', 'mm2', 1, 'mm2 mm\u00b2 sqmm mm^2');
 define('speed', 'rpm', 1, 'rpm r/min 1/min min-1 rev/min');
 define(

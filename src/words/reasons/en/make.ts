@@ -112,6 +112,8 @@ function portWords({ port, kind, input }: Values<'protects/ports'>['ports'][numb
       return kind === 'load' ? 'the supply of the load' : 'the feeder of the panel';
     case 'dc-in':
       return `DC input ${input}`;
+    case 'dc-bus':
+      return 'the DC supply';
     case 'battery':
       return kind === 'battery' ? 'the battery bus' : 'the end of the battery cable';
     case 'ac-in':
@@ -136,6 +138,7 @@ const EACH_OF: { readonly [K in Kind]?: string } = {
   'wind-turbine': 'stop it and open its disconnect; it is live while it turns',
   'hydro-turbine': 'stop it and open its disconnect; it is live while it turns',
   'grid-tie-inverter': 'open its AC disconnect',
+  'ac-battery': 'open its AC disconnect; its cells stay live',
   'ac-module-branch': 'open its AC disconnect',
   'inverter-charger': 'open the disconnect of each of its AC ports',
 };
