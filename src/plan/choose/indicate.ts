@@ -157,8 +157,11 @@ export function suppliesOf(port: SitePort): { readonly utility: boolean; readonl
     seen.add(at);
     const { kind } = at.equipment;
     if (kind === 'service') utility = true;
-    else if (kind === 'generator' || (kind === 'inverter-charger' && at.cls === 'ac-out')) source = true;
-    else for (const feeder of at.feeders) walk(feeder);
+    else if (kind === 'generator' || kind === 'ac-battery') source = true;
+    else if (kind === 'inverter-charger' && at.cls === 'ac-out') source = true;
+    else if (kind === 'transformer' && at.cls === 'ac-out') {
+      for (const side of at.equipment.ports) if (side.cls === 'ac-in') walk(side);
+    } else for (const feeder of at.feeders) walk(feeder);
   };
   walk(port);
   return { utility, source };
@@ -171,13 +174,13 @@ function usualVoltage(
   channel: WiredChannel,
   subject: SiteEquipment,
 ): number | undefined {
-  const { circuit, system, grounding } = wiring.facts;
+  const { circuit, system, whole, grounding } = wiring.facts;
   const { site } = job;
   if (circuit === 'power' && system) {
     const { conductor } = channel;
     const basis = site.basis.value;
     const earthing = site.earthing.value;
-    return nominalToGround({ system, grounding, conductor, basis, earthing }) ?? undefined;
+    return nominalToGround({ system, whole, grounding, conductor, basis, earthing }) ?? undefined;
   }
   if (circuit === 'control') return subject.facts.control_voltage?.value.volts;
   if (circuit === 'battery') return batteriesOn(channel.port)[0]?.facts.battery_voltage?.value;

@@ -4,7 +4,7 @@ import type { PortGrounding, Site, SiteEquipment, SitePort, SiteRun } from '../.
 import { since, isNec } from '../../model/editions.js';
 import type { Kind, PortClass } from '../../model/words.js';
 import type { PlacementFacts } from '../../rules/placement-facts.js';
-import { groundingOf } from '../../site/grounding.js';
+import { groundingOf, noGroundings } from '../../site/grounding.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { servicePlaceRun, unitOf, windCarrier } from '../../site/premises.js';
 import { converterFed, type Exposure } from './exposure.js';
@@ -26,7 +26,7 @@ export interface JobContext {
 /** @param exposure what the job's facts say of its exposure to lightning */
 export function jobContext(site: Site, settings: Settings, exposure: Exposure): JobContext {
   const nec = isNec(site.basis.value);
-  const groundings = new Map<SitePort, PortGrounding>();
+  const groundings = noGroundings();
   return {
     site,
     settings,

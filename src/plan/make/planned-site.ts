@@ -87,7 +87,7 @@ function plannedRun(job: JobContext, run: SiteRun): PlannedRun {
   return {
     from: { equipment: run.from.equipment.tag, port: run.from.name },
     to: { equipment: run.to.equipment.tag, port: run.to.name },
-    row: run.rows[run.rows.length - 1]?.tag ?? '',
+    row: run.legs.at(-1)?.row.tag ?? '',
     through: [...run.through],
     length: hundredthsOr(run.length),
     outdoors: run.outdoors,

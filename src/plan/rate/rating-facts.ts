@@ -1,3 +1,4 @@
+import { transformerFaultCurrent } from '../../electrical/transformer.js';
 import { withstandEntryVoltage } from '../../electrical/withstand.js';
 import type { Fact } from '../../model/fact.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
@@ -13,7 +14,7 @@ import type {
 import { FEEDER_RULE } from '../../rules/rulebook.js';
 import type { Circuit } from '../../rules/wiring-facts.js';
 import { batteriesOn } from '../../site/battery-bus.js';
-import { faultCurrentAt } from '../../site/fault-current.js';
+import { faultCurrentAt, type TransformerFacts } from '../../site/fault-current.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { converterFed } from '../context/exposure.js';
 import type { Placement } from '../context/verdict.js';
@@ -23,6 +24,7 @@ const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
   'charge-controller',
   'grid-tie-inverter',
   'inverter-charger',
+  'pump-drive',
 ]);
 
 /** What a port carries: what feeds it decides. */
@@ -77,15 +79,19 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
   const sources = port.cls === 'dc-in' || port.cls === 'output' ? ultimateSources(port) : [];
   const isDcSource = circuit === 'array' || circuit === 'turbine';
   const arrays = isDcSource ? sources.filter((s) => s.kind === 'array').map(arrayFacts) : [];
-  const batteries = port.cls === 'battery' ? batteriesOn(port).map(batteryFacts) : [];
-  const grounding = current === 'ac' && circuit === 'power' ? job.groundingAt(port).grounding : 'solid';
+  const batteries =
+    port.cls === 'battery' || port.cls === 'dc-bus' ? batteriesOn(port).map(batteryFacts) : [];
+  const isPower = current === 'ac' && circuit === 'power';
+  const grounded = isPower ? job.groundingAt(port) : undefined;
+  const grounding = grounded?.grounding ?? 'solid';
   return {
     basis: site.basis.value,
     earthing: site.earthing.value,
     occupancy: site.occupancy.value,
     tag: subject.tag,
     kind: port.equipment.kind,
-    port: port.cls,
+    // A load or panel on a DC bus is rated by the batteries of that bus.
+    port: port.cls === 'dc-bus' ? 'battery' : port.cls,
     current,
     inputUse: port.use,
     arrays,
@@ -96,6 +102,8 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
     lowestTemp: site.list.facts.lowest_temp,
     lowestTempUnreadable: site.list.unreadable.has('lowest_temp'),
     system: port.system,
+    whole: grounded?.whole,
+    clashing: port.clashes.flatMap((other) => clashAt(job, other)),
     systemField: systemField(port),
     grounding,
     controlVoltage: facts.control_voltage,
@@ -112,9 +120,10 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
     unreadable: subject.row.unreadable,
     thresholds: settings.thresholds,
     withstandVoltage:
-      current === 'ac' && circuit === 'power' && port.system
+      isPower && port.system
         ? withstandEntryVoltage({
             system: port.system,
+            whole: grounded?.whole,
             grounding,
             basis: site.basis.value,
             earthing: site.earthing.value,
@@ -123,19 +132,29 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
   };
 }
 
+function clashAt(job: JobContext, other: SitePort): RatingFacts['clashing'] {
+  if (other.system === undefined) return [];
+  const { grounding, whole } = job.groundingAt(other);
+  return [{ system: other.system, whole, grounding }];
+}
+
 function systemField(port: SitePort): 'ac_in' | 'ac_in_2' | 'ac_out' {
   if (port.cls === 'ac-in-2') return 'ac_in_2';
   return port.cls === 'ac-out' || port.cls === 'output' ? 'ac_out' : 'ac_in';
 }
 
 function faultCurrent(port: SitePort): FaultCurrentFacts | undefined {
-  if (port.cls !== 'output' && port.cls !== 'dc-in') return faultCurrentAt(port);
+  if (port.cls !== 'output' && port.cls !== 'dc-in') return faultCurrentAt(port, transformerBound);
   // Of a DC source only its own row can state one; a generator and a trunk of AC modules are AC ports.
   const own: Fact<number> | undefined =
     port.cls === 'output' ? port.equipment.facts.fault_current : undefined;
   if (own)
     return { value: own.value, own: true, from: [{ tag: port.equipment.tag, fact: own }], unknown: [] };
-  return port.equipment.kind === 'ac-module-branch' ? faultCurrentAt(port) : undefined;
+  return port.equipment.kind === 'ac-module-branch' ? faultCurrentAt(port, transformerBound) : undefined;
+}
+
+function transformerBound({ kva, impedance, system }: TransformerFacts): number {
+  return transformerFaultCurrent({ kva: kva.value, impedancePercent: impedance.value, system });
 }
 
 /** The converters that a DC port leads to. */

@@ -17,6 +17,8 @@ const FACTS = [
   'system',
   'systemField',
   'grounding',
+  'whole',
+  'clashing',
   'unreadable',
   'thresholds',
 ] as const;
@@ -56,13 +58,17 @@ export const acVoltage = {
       }
       return { outcome: 'unknown', because: NOT_STATED, notes };
     }
-    const found = highestContinuousToGround({
-      system: f.system,
-      grounding: f.grounding,
-      basis: f.basis,
-      earthing: f.earthing,
-      continuousShare: f.thresholds.continuousShare,
-    });
+    const own = { system: f.system, whole: f.whole, grounding: f.grounding };
+    const rated = [own, ...f.clashing].map((one) =>
+      highestContinuousToGround({
+        ...one,
+        basis: f.basis,
+        earthing: f.earthing,
+        continuousShare: f.thresholds.continuousShare,
+      }),
+    );
+    // Where a run joins two systems that can't be joined, the draft bears the higher of the two.
+    const found = rated.reduce((a, b) => (b.required > a.required ? b : a));
     const notes: PlacedNote[] = [];
     if (found.foreign) {
       const p = { tag: f.tag, system: f.system, basis: f.basis };
