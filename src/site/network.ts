@@ -45,11 +45,16 @@ function unconnectedSwitches(
   return switches.flatMap((at) => {
     const isFed = fed.has(at);
     const feeds = feeding.has(at);
-    if (isFed && feeds) return [];
+    // What a connection with an error names may be joined to it in another way: that is said already.
+    if ((isFed && feeds) || links.some((l) => isAtDoubt(l, at, inDoubt))) return [];
     const lacks = isFed ? 'load' : feeds ? 'supply' : 'both';
     const p = { tag: at.tag, kind: at.kind, lacks } as const;
     return [about(NETWORK_MESSAGES.passUnconnected, p, at.tag, 'connects_to')];
   });
+}
+
+function isAtDoubt({ up, down }: Link, at: SiteEquipment, inDoubt: ReadonlySet<string>): boolean {
+  return (up === at && inDoubt.has(down.tag)) || (down === at && inDoubt.has(up.tag));
 }
 
 /** A disconnect between a service and its first panel may be the service equipment. */

@@ -194,7 +194,6 @@ const UNPLANNED: readonly (readonly [Kind, Kind])[] = [
   ['array', 'battery'],
   ['array', 'dc-panel'],
   ['array', 'dc-load'],
-  ['array', 'load'],
   ['combiner', 'battery'],
   ['generator', 'battery'],
   ['generator', 'charge-controller'],

@@ -226,6 +226,11 @@ describe('a quantity of N', () => {
         const rows: SiteRow[] = site.rows.map((r) => ({ ...r, quantity: '1' }));
         const group = rows[which % rows.length];
         if (!group || group['kind'] === 'grid-tie-inverter') return;
+        // How many modules each array has says that the quantity counts arrays.
+        if (group['kind'] === 'array') {
+          group['strings_in_parallel'] ??= '1';
+          group['modules'] = String(Number(group['modules_in_series'] ?? '1') * Number(group['strings_in_parallel']));
+        }
         const tag = group['tag'] ?? '';
         const first = rows.map((r) => {
           const to = r['connects_to'] ?? '';

@@ -12,6 +12,7 @@ const UNITS: { readonly [T in Exclude<FieldType, object>]?: string } = {
   voltage: 'V',
   current: 'A',
   length: 'm',
+  lengths: 'm',
   temperature: '°C',
   kilometres: 'km',
 };
@@ -29,14 +30,15 @@ function inUnit<T extends string | number | boolean>(value: T, unit: string): T 
 }
 
 function plannedFact(field: keyof typeof FIELDS, fact: Fact<unknown>): PlannedFact {
-  const { value } = fact;
+  // One length for all is a figure; several stand as they were typed.
+  const value: unknown = Array.isArray(fact.value) && fact.value.length === 1 ? fact.value[0] : fact.value;
   const plain = typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean';
   const unit = UNIT_OF.get(field) ?? '';
   return {
     field,
     text: fact.text,
     value: plain ? inUnit(value, unit) : fact.text.trim(),
-    unit,
+    unit: plain ? unit : '',
     origin: fact.origin.from === 'rule' ? { from: 'rule', id: fact.origin.id } : fact.origin,
   };
 }
