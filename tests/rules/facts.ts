@@ -174,7 +174,7 @@ export function ratingFacts(some: Partial<RatingFacts> = {}): RatingFacts {
     impulseWithstand: undefined,
     overvoltageCategory: undefined,
     faultCurrent: undefined,
-    feederPlace: false,
+    feederPlace: '',
     lightning: 'none',
     inverterDcLink: true,
     unreadable: new Set(),

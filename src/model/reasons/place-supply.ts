@@ -41,6 +41,8 @@ export interface PlaceSupplyReasons {
   'outbuilding/not-longer': { readonly from: string; readonly limit: Quantity };
   'outbuilding/enters': { readonly from: string };
   'service/here': None;
+  /** 230.67 names other occupancies than this one. */
+  'service/not-of-clause': { readonly occupancy: Occupancy };
   'service/of-unit': { readonly unit: Occupancy };
   'service/no-single-dwelling': None;
   'service/risk-unknown': None;

@@ -109,7 +109,7 @@ function factsAt(job: JobContext, port: SitePort): PlacementFacts {
       return {
         tag: f.equipment.tag,
         kind: f.equipment.kind,
-        outside: run ? run.outdoors || run.betweenBuildings : false,
+        outside: run?.betweenBuildings ?? false,
       };
     }),
     servicePlaceOf: atService?.from.equipment.tag ?? '',

@@ -17,7 +17,7 @@ import { faultCurrentAt } from '../../site/fault-current.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { converterFed } from '../context/exposure.js';
 import type { Placement } from '../context/verdict.js';
-import type { JobContext } from '../context/job-context.js';
+import { placementFacts, type JobContext } from '../context/job-context.js';
 
 const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
   'charge-controller',
@@ -106,7 +106,7 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
         : port.equipment.facts.impulse_withstand,
     overvoltageCategory: port.equipment.facts.overvoltage_category?.value,
     faultCurrent: faultCurrent(port),
-    feederPlace: placement.reasons.some((r) => r.rule === FEEDER_RULE),
+    feederPlace: feederPlace(job, placement, port),
     lightning: site.list.facts.lightning_protection?.value ?? 'none',
     inverterDcLink: settings.inverterDcLink,
     unreadable: subject.row.unreadable,
@@ -121,6 +121,11 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
           })
         : undefined,
   };
+}
+
+function feederPlace(job: JobContext, { reasons }: Placement, port: SitePort): RatingFacts['feederPlace'] {
+  if (!reasons.some((r) => r.rule === FEEDER_RULE)) return '';
+  return placementFacts(job, port).feeders.some((f) => f.outside) ? 'outside' : 'inside';
 }
 
 function systemField(port: SitePort): 'ac_in' | 'ac_in_2' | 'ac_out' {

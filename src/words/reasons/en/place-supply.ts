@@ -36,6 +36,8 @@ export const PLACE_SUPPLY: Sayings<PlaceSupplyReasons> = {
     `the feeder from ${from} in another building isn’t longer than ${length(limit.value)}`,
   'outbuilding/enters': ({ from }) => `the feeder from ${from} in another building enters here`,
   'service/here': () => 'a utility service is here',
+  'service/not-of-clause': ({ occupancy }) =>
+    `230.67 doesn’t ask at the service of ${occupancy === 'sleeping' ? 'a building with sleeping rooms in this cycle' : 'a building that holds no dwelling or sleeping unit'}: one there is common practice`,
   'service/of-unit': ({ unit }) =>
     `a utility service of a ${unit === 'sleeping' ? 'building with sleeping rooms' : 'dwelling unit'} is here`,
   'service/no-single-dwelling': () => 'a service of a building that isn’t a single dwelling is here',
