@@ -19,6 +19,7 @@ import { CHOOSE_MESSAGES } from '../model/messages/choose.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import { calculation } from './context/calculation.js';
 import { defaultsUsed } from './items/defaults.js';
+import { earthingConflicts } from './items/earthing.js';
 import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
 import { placeItems } from './items/items.js';
@@ -81,6 +82,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     ...selected.flatMap((one) => [...one.requirement.notes, ...one.notes]),
     ...existingElsewhere(selected),
     ...defaultsUsed(job, selected),
+    ...earthingConflicts(site),
     ...undecidedCycle(site.basis.value),
     ...undecidedPorts(site, portsOf(selected), new Set(bare.map((refusal) => refusal.port))),
     ...(context.catalogue || protectors.length === 0 ? [] : [about(CHOOSE_MESSAGES.noCatalogue, {}, '', '')]),

@@ -40,6 +40,10 @@ export interface PlacementFacts {
   readonly windWithoutAc: boolean;
   readonly controlVolts: number | undefined;
   readonly connected: boolean;
+  /** m; of a control circuit whose other end isn't named: its length where the list states one. */
+  readonly ownLength: number | undefined;
+  /** Tag of the pump drive whose output this port is, or is fed by: it carries switched pulses; ``: none. */
+  readonly drive: string;
   /** m; the limit of place/long-run under the basis. */
   readonly longRunLimit: number;
   /** V; above it a control circuit isn't low voltage. */

@@ -80,6 +80,8 @@ export function placementFacts(some: Partial<PlacementFacts> = {}): PlacementFac
     windWithoutAc: false,
     controlVolts: undefined,
     connected: false,
+    ownLength: undefined,
+    drive: '',
     longRunLimit: some.basis === 'iec' ? LONG_IEC : LONG_NEC,
     controlVoltageLimit: THRESHOLDS.controlVoltage,
     riskLevel: undefined,

@@ -91,6 +91,8 @@ export const RATE_MESSAGES = {
   }>('rate/rectified-above-converter', 'conflict', 'designer'),
   /** `clause`: that of the job's cycle about systems that a part must be listed for. */
   turbineFloats: message<{ tag: string; clause: string }>('rate/turbine-floats', 'confirm', 'office'),
+  noNeutralInTt: message<{ tag: string; system: AcSystem }>('rate/no-neutral-in-tt', 'conflict', 'designer'),
+  linkInIt: message<{ tag: string }>('rate/link-in-it', 'conflict', 'designer'),
   turbineUnearthed: message<{ tag: string }>('rate/turbine-unearthed', 'confirm', 'maker'),
   batteryUnknown: message<{ tag: string; chemistry: string; nominal: Quantity | null }>(
     'rate/battery-voltage-unknown',

@@ -9,6 +9,8 @@ export interface PlaceSupplyReasons {
   'battery/longer-than-limit': { readonly to: string; readonly length: Quantity; readonly limit: Quantity };
   'battery/no-cable': None;
   'battery/stays-in-room': None;
+  /** Nothing on the list hangs on a DC panel. */
+  'battery/nothing-hangs': None;
   'feeder/no-unit': None;
   'feeder/feed-unknown': None;
   'feeder/supplies-unit': {
@@ -23,6 +25,7 @@ export interface PlaceSupplyReasons {
   'generator/not-longer': { readonly limit: Quantity };
   'long-run/module-branch': None;
   'long-run/transfer-switch': None;
+  'long-run/disconnect': None;
   'long-run/length-unknown': None;
   'long-run/no-run': None;
   'long-run/indoors': None;

@@ -23,6 +23,7 @@ const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
   'charge-controller',
   'grid-tie-inverter',
   'inverter-charger',
+  'pump-drive',
 ]);
 
 /** What a port carries: what feeds it decides. */
@@ -77,7 +78,8 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
   const sources = port.cls === 'dc-in' || port.cls === 'output' ? ultimateSources(port) : [];
   const isDcSource = circuit === 'array' || circuit === 'turbine';
   const arrays = isDcSource ? sources.filter((s) => s.kind === 'array').map(arrayFacts) : [];
-  const batteries = port.cls === 'battery' ? batteriesOn(port).map(batteryFacts) : [];
+  const isBus = port.cls === 'battery' || port.cls === 'dc-bus';
+  const batteries = isBus ? batteriesOn(port).map(batteryFacts) : [];
   const grounding = current === 'ac' && circuit === 'power' ? job.groundingAt(port).grounding : 'solid';
   return {
     basis: site.basis.value,
@@ -128,7 +130,8 @@ function feederPlace(job: JobContext, { reasons }: Placement, port: SitePort): R
   return placementFacts(job, port).feeders.some((f) => f.outside) ? 'outside' : 'inside';
 }
 
-function systemField(port: SitePort): 'ac_in' | 'ac_in_2' | 'ac_out' {
+/** The field that states the system of an AC port. */
+export function systemField(port: SitePort): 'ac_in' | 'ac_in_2' | 'ac_out' {
   if (port.cls === 'ac-in-2') return 'ac_in_2';
   return port.cls === 'ac-out' || port.cls === 'output' ? 'ac_out' : 'ac_in';
 }

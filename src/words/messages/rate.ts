@@ -85,6 +85,22 @@ export const RATE_WORDS = [
       'the word of the authority having jurisdiction, or a part that is listed for ungrounded systems',
     hint: 'Ask the authority having jurisdiction.',
   }),
+  says(RATE_MESSAGES.noNeutralInTt, {
+    title: 'A TT system without a neutral',
+    message: (p) =>
+      `The AC system ${p.system} of ${p.tag} has no neutral, yet the earthing is TT, where lines are led to the neutral.`,
+    found: (p) => p.system,
+    expected: 'an AC system with a neutral, or another earthing',
+    hint: 'Correct the AC system, or earthing.',
+  }),
+  says(RATE_MESSAGES.linkInIt, {
+    title: 'An IT system whose neutral is linked to earth',
+    message: (p) =>
+      `n_pe_link is "yes" for ${p.tag}, yet the earthing is IT, where nothing links a live conductor to earth.`,
+    found: () => 'yes',
+    expected: 'n_pe_link no, or another earthing',
+    hint: 'Correct n_pe_link, or earthing.',
+  }),
   says(RATE_MESSAGES.turbineUnearthed, {
     title: 'The phases of a turbine are not earthed',
     message: (p) =>
