@@ -19,11 +19,12 @@ const ASKED_BY: ReadonlyMap<string, readonly RowField[]> = new Map<string, reado
 ]);
 
 /**
- * The models that the library lacks and that a rule asked something about, so that the office supplies it once.
+ * The models that the library lacks, each with what a rule asked about it, so that the office supplies it once. One of which
+ * nothing was asked stands there too: what the list states of it, or what stood in, was held against no library.
  * @param missing the models that the library lacks
- * @param jobs the jobs as they were read
+ * @param jobs the jobs as they were read; a model that none of them names is left out
  * @param items the open items of the batch: those of missing facts count
- * @returns in the order of `missing`; the jobs that need each, and the facts asked for in the order of the contract
+ * @returns in the order of `missing`; the jobs that name each, and the facts asked for in the order of the contract
  */
 export function modelsAskedFor(
   missing: readonly MissingModel[],
@@ -32,28 +33,32 @@ export function modelsAskedFor(
 ): AskedModel[] {
   const lacking = new Set(missing.map(({ maker, model }) => modelKey(maker, model)));
   const modelAt = new Map<string, string>();
+  const named = new Map<string, Set<string>>();
   for (const { job, rows } of jobs) {
     for (const { facts, sheet, line } of rows) {
       if (facts.maker === undefined || facts.model === undefined) continue;
       const key = modelKey(facts.maker.value, facts.model.value);
-      if (lacking.has(key)) modelAt.set(placeKey(job, sheet.file, line), key);
+      if (!lacking.has(key)) continue;
+      modelAt.set(placeKey(job, sheet.file, line), key);
+      const mine = named.get(key) ?? new Set<string>();
+      named.set(key, mine.add(job));
     }
   }
-  const asked = new Map<string, { readonly jobs: Set<string>; readonly facts: Set<RowField> }>();
+  const asked = new Map<string, Set<RowField>>();
   for (const { job, item } of items) {
     const fields = ASKED_BY.get(item.code);
     const key = modelAt.get(placeKey(job, item.file, item.line));
     if (fields === undefined || key === undefined) continue;
-    const one = asked.get(key) ?? { jobs: new Set<string>(), facts: new Set<RowField>() };
-    asked.set(key, one);
-    one.jobs.add(job);
-    for (const field of fields) one.facts.add(field);
+    const mine = asked.get(key) ?? new Set<RowField>();
+    asked.set(key, mine);
+    for (const field of fields) mine.add(field);
   }
   return missing.flatMap(({ maker, model }) => {
-    const one = asked.get(modelKey(maker, model));
-    if (one === undefined) return [];
-    const facts = OF_A_MODEL.filter((field) => one.facts.has(field));
-    return [{ maker, model, jobs: [...one.jobs].sort(byNaturalOrder), facts }];
+    const key = modelKey(maker, model);
+    const of = named.get(key);
+    if (of === undefined) return [];
+    const facts = OF_A_MODEL.filter((field) => asked.get(key)?.has(field) === true);
+    return [{ maker, model, jobs: [...of].sort(byNaturalOrder), facts }];
   });
 }
 

@@ -47,7 +47,9 @@ export async function reportBatch(
     ]),
     ...made.flatMap(({ line, items: own }) => own.map((item) => ({ job: line.job, item }))),
   ];
-  const models = modelsAskedFor(inputs.missingModels, inputs.jobs, items);
+  const planned = new Set(made.map((job) => job.line.job));
+  const jobs = inputs.jobs.filter(({ job }) => planned.has(job));
+  const models = modelsAskedFor(inputs.missingModels, jobs, items);
   await writeWhole(out, tables(made, items, models, whole, inputs));
   // Nothing was read: what an earlier run wrote is left alone.
   if (made.length > 0) await compareRuns(made, items, all, batch);

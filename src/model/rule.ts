@@ -1,4 +1,4 @@
-import type { SourcesByBasis } from './fact.js';
+import type { Source, SourcesByBasis } from './fact.js';
 import type { PlacedNote } from './open-item.js';
 import type { Reason } from './reason.js';
 import type { Working } from './step.js';
@@ -49,6 +49,12 @@ export interface RunFacts {
   readonly arraysLength: number | undefined;
 }
 
+/** Clauses of a rule that don't ask where its common practice does. */
+export interface Unasked {
+  readonly because: Reason;
+  readonly cites: readonly Source[];
+}
+
 /** A decision of a placement rule about one port. */
 export type PlacementDecision =
   | {
@@ -56,6 +62,10 @@ export type PlacementDecision =
       readonly strength: Strength;
       readonly because: Reason;
       readonly notes?: readonly PlacedNote[];
+      /** Those of the rule's sources that hold here; absent: all of them. */
+      readonly cites?: readonly Source[];
+      /** Why a clause of the rule doesn't ask here, so that the job's standing to it is that it doesn't apply. */
+      readonly unasked?: Unasked;
     }
   | {
       readonly outcome: 'not-placed';
@@ -94,6 +104,8 @@ export type RatingDecision =
       readonly assumed?: boolean;
       /** Why the figure bounds what isn't known; a draft stands on it until that is stated. */
       readonly bound?: Reason;
+      /** Those of the rule's sources that hold here; absent: all of them. */
+      readonly cites?: readonly Source[];
     }
   | {
       readonly outcome: 'unknown';

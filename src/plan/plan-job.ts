@@ -1,4 +1,5 @@
 import type { Catalogue } from '../model/catalogue.js';
+import type { Source } from '../model/fact.js';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import { LIMITS } from '../model/limits.js';
@@ -18,6 +19,7 @@ import { CHOOSE_MESSAGES } from '../model/messages/choose.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import { calculation } from './context/calculation.js';
 import { defaultsUsed } from './items/defaults.js';
+import { earthingConflicts } from './items/earthing.js';
 import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
 import { placeItems } from './items/items.js';
@@ -80,6 +82,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     ...selected.flatMap((one) => [...one.requirement.notes, ...one.notes]),
     ...existingElsewhere(selected),
     ...defaultsUsed(job, selected),
+    ...earthingConflicts(site),
     ...undecidedCycle(site.basis.value),
     ...undecidedPorts(site, portsOf(selected), new Set(bare.map((refusal) => refusal.port))),
     ...(context.catalogue || protectors.length === 0 ? [] : [about(CHOOSE_MESSAGES.noCatalogue, {}, '', '')]),
@@ -103,7 +106,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     notPlaced: bare.map(notPlacedBy),
     openItems,
     orders: ordersOf(protectors),
-    clauses: clausesOf(site.basis.value, (rule) => fired.has(rule)),
+    clauses: clausesOf(site.basis.value, (rule) => fired.has(rule), citedBy(selected)),
     otherClauses: clausesOf(site.basis.value, (rule) => named.has(rule) && !fired.has(rule)),
     standings: [...standings],
     siteCalculations: siteCalculationsOf(job),
@@ -172,11 +175,36 @@ function ordersOf(protectors: readonly PlannedProtector[]): Plan['orders'] {
   return [...counts].sort(([a], [b]) => byNaturalOrder(a, b)).map(([part, quantity]) => ({ part, quantity }));
 }
 
-function clausesOf(basis: Basis, isOf: (rule: string) => boolean): Clause[] {
+/** Of rules that say which of their sources hold at each place: those of any place. A rule that isn't here cites all of them. */
+function citedBy(selected: readonly Selected[]): ReadonlyMap<string, readonly Source[]> {
+  const cited = new Map<string, Map<string, Source>>();
+  const all = new Set<string>();
+  const add = (rule: string, sources: readonly Source[] | undefined): void => {
+    if (!sources) all.add(rule);
+    const mine = cited.get(rule) ?? new Map<string, Source>();
+    for (const one of sources ?? []) mine.set(JSON.stringify(one), one);
+    cited.set(rule, mine);
+  };
+  for (const { placement, requirement } of selected) {
+    for (const { rule, cites, unasked } of placement.reasons)
+      add(rule.id, cites && [...(unasked?.cites ?? []), ...cites]);
+    add(requirement.nominalCurrent.rule.id, requirement.nominalCurrent.cites);
+  }
+  return new Map([...cited].filter(([rule]) => !all.has(rule)).map(([rule, of]) => [rule, [...of.values()]]));
+}
+
+/** @param cited the sources of rules that don't cite all of theirs, in the rule's own order */
+function clausesOf(
+  basis: Basis,
+  isOf: (rule: string) => boolean,
+  cited: ReadonlyMap<string, readonly Source[]> = new Map(),
+): Clause[] {
   const found: Clause[] = [];
   for (const rule of ALL_RULES) {
     if (!isOf(rule.id)) continue;
+    const holding = cited.get(rule.id)?.map((source) => JSON.stringify(source));
     for (const source of rule.sources[basis] ?? []) {
+      if (holding && !holding.includes(JSON.stringify(source))) continue;
       const isPractice = 'commonPractice' in source;
       found.push({
         rule: rule.id,

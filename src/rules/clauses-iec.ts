@@ -26,6 +26,12 @@ export const IEC_CLAUSES = table<ClauseSource>()({
     says: 'a protector stands as near as possible to the origin of the installation',
     ...memory,
   },
+  'connection-types': {
+    ...LOW_VOLTAGE_5_53,
+    clause: '534.4.3',
+    says: 'by the earthing of the system: each live conductor to earth, or lines to neutral and neutral to earth',
+    ...memory,
+  },
   'continuous-voltage': {
     ...LOW_VOLTAGE_5_53,
     clause: 'Table 534.2',
@@ -41,6 +47,12 @@ export const IEC_CLAUSES = table<ClauseSource>()({
     ...LOW_VOLTAGE_5_53,
     clause: '534.4.4.4',
     says: 'a nominal discharge current of at least 5 kA at the origin; with lightning protection an impulse current of at least 12.5 kA where none was computed',
+    ...memory,
+  },
+  'short-circuit-current-rating': {
+    ...LOW_VOLTAGE_5_53,
+    clause: '534.4.4.6',
+    says: 'the short-circuit rating of a protector, with the device ahead of it, is at least the prospective fault current there',
     ...memory,
   },
   'lead-routing': {
@@ -135,14 +147,14 @@ export const OTHER_CLAUSES = table<ClauseSource>()({
   },
   'protection-rating': {
     standard: 'UL 1449',
-    edition: '5',
+    edition: '5th edition',
     clause: 'voltage protection rating',
     says: 'a voltage protection rating is measured at 6 kV and 3 kA with leads of 6 in, and rounded up to a fixed list',
     ...memory,
   },
   'nominal-discharge-current': {
     standard: 'UL 1449',
-    edition: '5',
+    edition: '5th edition',
     clause: 'nominal discharge current',
     says: 'a protector is marked with a nominal discharge current of 3, 5, 10 or 20 kA',
     ...memory,

@@ -49,7 +49,7 @@ const ARRAY_GROUND_FAULT_2020 =
 const MAXIMUM_PV_VOLTAGE =
   'DC circuits of PV systems: at most 600 V on one- and two-family dwellings, 1000 V on other buildings, 1500 V on the ground';
 const COLD_VOLTAGE =
-  'the highest voltage is the sum of the modules in series, corrected for the lowest expected ambient temperature';
+  'the highest voltage is the sum of the modules in series, corrected for the lowest expected ambient temperature by the coefficient of the module';
 const COLD_VOLTAGE_TABLE =
   'correction factors of crystalline silicon by lowest expected ambient temperature, down to -40 C';
 const ARRAY_CURRENT =
@@ -157,10 +157,12 @@ export const NEC_CLAUSES = table<NecEntry>()({
     'nec-2020': { clause: '690.7', says: MAXIMUM_PV_VOLTAGE },
     'nec-2023': { clause: '690.7', says: MAXIMUM_PV_VOLTAGE },
   },
+  // 690.7(A) was read, its items weren't.
   'cold-voltage': {
-    'nec-2017': { clause: '690.7(A)', says: COLD_VOLTAGE },
-    'nec-2020': { clause: '690.7(A)', says: COLD_VOLTAGE },
-    'nec-2023': { clause: '690.7(A)', says: COLD_VOLTAGE },
+    sure: 'memory',
+    'nec-2017': { clause: '690.7(A)(1)', says: COLD_VOLTAGE },
+    'nec-2020': { clause: '690.7(A)(1)', says: COLD_VOLTAGE },
+    'nec-2023': { clause: '690.7(A)(1)', says: COLD_VOLTAGE },
   },
   'cold-voltage-table': {
     'nec-2017': { clause: 'Table 690.7(A)', says: COLD_VOLTAGE_TABLE },

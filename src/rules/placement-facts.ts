@@ -1,5 +1,6 @@
 import { reason, type Reason } from '../model/reason.js';
-import type { PlacementDecision, PlacementRule, RunFacts } from '../model/rule.js';
+import type { Source } from '../model/fact.js';
+import type { PlacementDecision, PlacementRule, RunFacts, Unasked } from '../model/rule.js';
 import type { Basis } from '../model/editions.js';
 import type { Kind, Occupancy, PortClass, Strength } from '../model/words.js';
 
@@ -22,7 +23,7 @@ export interface PlacementFacts {
   readonly runs: readonly RunFacts[];
   /** True where a connection of it can't be used as it stands on the list: a run may be missing here. */
   readonly runInDoubt: boolean;
-  /** What feeds this AC port, transfer switches passed through. */
+  /** What feeds this AC port, transfer switches passed through; `outside`: from another building or structure. */
   readonly feeders: readonly { readonly tag: string; readonly kind: Kind; readonly outside: boolean }[];
   /** Tag of the service whose place this panel is; ``: it has its own. */
   readonly servicePlaceOf: string;
@@ -39,6 +40,10 @@ export interface PlacementFacts {
   readonly windWithoutAc: boolean;
   readonly controlVolts: number | undefined;
   readonly connected: boolean;
+  /** m; of a control circuit whose other end isn't named: its length where the list states one. */
+  readonly ownLength: number | undefined;
+  /** Tag of the pump drive whose output this port is, or is fed by: it carries switched pulses; ``: none. */
+  readonly drive: string;
   /** m; the limit of place/long-run under the basis. */
   readonly longRunLimit: number;
   /** V; above it a control circuit isn't low voltage. */
@@ -74,6 +79,10 @@ export interface PlacementReason {
   readonly rule: AnyPlacementRule;
   readonly strength: Strength;
   readonly because: Reason;
+  /** Those of the rule's sources that hold here; absent: all of them. */
+  readonly cites?: readonly Source[];
+  /** Why a clause of the rule doesn't ask here. */
+  readonly unasked?: Unasked;
 }
 
 /** One rule's reason for placing nothing. */

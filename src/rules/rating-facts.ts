@@ -119,8 +119,8 @@ export interface RatingFacts {
   readonly impulseWithstand: Fact<number> | undefined;
   readonly overvoltageCategory: OvervoltageCategory | undefined;
   readonly faultCurrent: FaultCurrentFacts | undefined;
-  /** True where place/feeder asked for this placement. */
-  readonly feederPlace: boolean;
+  /** Whether place/feeder asked for this placement, and whether the panel is fed from another building or structure. */
+  readonly feederPlace: '' | 'inside' | 'outside';
   readonly lightning: LightningProtection;
   readonly inverterDcLink: boolean;
   readonly unreadable: ReadonlySet<string>;

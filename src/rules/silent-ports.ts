@@ -7,6 +7,7 @@ import { longRun } from './place/long-run.js';
 /** Kinds whose ports no rule looks at: what stands there takes no protector of its own, and says so. */
 const SILENT: { readonly [K in Kind]?: Withheld } = {
   'transfer-switch': { rule: longRun, because: reason('long-run/transfer-switch'), outside: true },
+  disconnect: { rule: longRun, because: reason('long-run/disconnect'), outside: true },
   other: { rule: asked, because: reason('asked/kind-other'), outside: true },
 };
 

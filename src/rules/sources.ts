@@ -22,6 +22,16 @@ export function sources(cited: { readonly [B in Basis]: readonly Cited[] | null 
   return Object.fromEntries(entries) as SourcesByBasis;
 }
 
+/**
+ * Those of a rule's sources that hold at one place, where others of them don't.
+ * @param basis the job's own
+ * @param cited subjects that the rule names for that basis, and its common practice
+ * @throws Error where the tables have no clause of that subject under that basis
+ */
+export function citing(basis: Basis, ...cited: readonly Cited[]): readonly Source[] {
+  return cited.map((one) => sourceOf(one, basis));
+}
+
 function sourceOf(cited: Cited, basis: Basis): Source {
   if (typeof cited !== 'string') return cited;
   const found = clause(cited, basis);

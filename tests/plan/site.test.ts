@@ -807,7 +807,10 @@ describe('connections that make no sense', () => {
     ['service', 'service'],
     ['grid-tie-inverter', 'load'],
   ])('%s to %s is made by the trade and not planned: one conflict that names both lines', (from, to) => {
-    const plan = planOf('lowest_temp=25 C', `X ${from}; connects_to=Y; dc_inputs=1; max_dc_voltage=150\nY ${to}`);
+    const plan = planOf(
+      'lowest_temp=25 C',
+      `X ${from}; connects_to=Y; dc_inputs=1; max_dc_voltage=150\nY ${to}`,
+    );
     const [item, ...others] = items(plan, 'site/unplanned-connection');
     expect(others).toEqual([]);
     expect(item?.message).toContain(`X (${from}, line 2) connects to Y (${to}, line 3)`);

@@ -136,7 +136,7 @@ test.each([
     /600 V on one- and two-family dwellings, 1000 V on other buildings, 1500 V/,
   ],
   ['maximum-pv-voltage', 'nec-2023', 'NEC (NFPA 70)', '2023', '690.7', /600 V/],
-  ['cold-voltage', 'nec-2023', 'NEC (NFPA 70)', '2023', '690.7(A)', /lowest expected ambient/],
+  ['cold-voltage', 'nec-2023', 'NEC (NFPA 70)', '2023', '690.7(A)(1)', /lowest expected ambient/],
   ['cold-voltage-table', 'nec-2023', 'NEC (NFPA 70)', '2023', 'Table 690.7(A)', /down to -40 C/],
   ['maker-instructions', 'nec-2023', 'NEC (NFPA 70)', '2023', '110.3(B)', /instructions/],
   ['cold-voltage', 'iec', 'IEC 60364-7-712', '2017', 'Annex B', /; 1\.2 times/],

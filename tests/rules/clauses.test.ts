@@ -16,7 +16,7 @@ describe('clauses by basis', () => {
     });
     expect(clause('lead-routing', 'nec-2023')?.clause).toBe('242.24');
     expect(clause('lead-routing', 'iec')?.clause).toBe('534.4.8');
-    expect(clause('cold-voltage', 'nec-2020')?.clause).toBe('690.7(A)');
+    expect(clause('cold-voltage', 'nec-2020')?.clause).toBe('690.7(A)(1)');
     expect(clause('cold-voltage', 'iec')?.clause).toBe('Annex B');
   });
   test('a subject of one family is unknown to the other', () => {
@@ -71,7 +71,10 @@ describe('the standards that the rules cite', () => {
     ['origin-of-installation', 'iec', 'IEC 60364-5-53', '534.4.1'],
     ['continuous-voltage', 'iec', 'IEC 60364-5-53', 'Table 534.2'],
     ['protection-level', 'iec', 'IEC 60364-5-53', '534.4.4.2'],
+    ['connection-types', 'iec', 'IEC 60364-5-53', '534.4.3'],
     ['discharge-currents', 'iec', 'IEC 60364-5-53', '534.4.4.4'],
+    ['short-circuit-current-rating', 'iec', 'IEC 60364-5-53', '534.4.4.6'],
+    ['protection-rating', 'iec', 'UL 1449', 'voltage protection rating'],
     ['ten-metre-distance', 'iec', 'IEC 60364-5-53', '534.4.9'],
     ['pv-dc-protection', 'iec', 'IEC 60364-7-712', '712.443'],
     ['yearly-flashes', 'iec', 'IEC 62305-2', 'Annex A'],

@@ -3,6 +3,7 @@ import { told } from '../../src/words/messages/told.js';
 import { say } from '../../src/words/reasons/say.js';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import type { Source } from '../../src/model/fact.js';
 import type { Part } from '../../src/model/catalogue.js';
 import type { PlacedNote } from '../../src/model/open-item.js';
 import type { Fit, PlacementDecision, RatingDecision, RuleCard } from '../../src/model/rule.js';
@@ -97,6 +98,13 @@ function looksAt(rule: AnyPlacementRule, { basis, kind, port }: PlacementFacts):
   return strength[basis] !== null && at.kinds.includes(kind) && at.ports.includes(port);
 }
 
+const NOTHING_CITED = { cites: undefined, unasked: undefined };
+
+/** Sources as a case names them: the clause, or `practice`. */
+function cited(sources: readonly Source[] = []): readonly string[] {
+  return sources.map((source) => ('commonPractice' in source ? 'practice' : source.clause));
+}
+
 export interface PlacementCase {
   readonly name: string;
   readonly given: Partial<PlacementFacts>;
@@ -106,6 +114,10 @@ export interface PlacementCase {
   /** Of what isn't placed: a fact that decides isn't known. */
   readonly open?: true;
   readonly notes?: readonly string[];
+  /** Clauses that hold here, where not all of the rule's do. */
+  readonly cites?: readonly string[];
+  /** Why a clause of the rule doesn't ask here. */
+  readonly unasked?: string;
 }
 
 /** The table of a placement rule. */
@@ -116,10 +128,12 @@ export function placementTable(url: string, rule: AnyPlacementRule, cases: reado
       because: one.because ?? '',
       open: one.open ?? false,
       notes: one.notes ?? [],
+      cites: one.cites,
+      unasked: one.unasked,
     };
     const facts = placementFacts(one.given);
     if (!looksAt(rule, facts)) {
-      const actual = { then: 'not-looked-at', because: '', open: false, notes: [] };
+      const actual = { then: 'not-looked-at', because: '', open: false, notes: [], ...NOTHING_CITED };
       return { name: one.name, fires: false, why: 'the rule doesn’t look here', actual, expected };
     }
     const decision: PlacementDecision = rule.decide(watched(rule, facts, reads));
@@ -135,7 +149,14 @@ export function placementTable(url: string, rule: AnyPlacementRule, cases: reado
       basis: facts.basis,
       fires: placed || decision.outcome === 'waived' || speaks,
       why: say(decision.because),
-      actual: { then, because: say(decision.because), open, notes },
+      actual: {
+        then,
+        because: say(decision.because),
+        open,
+        notes,
+        cites: one.cites && cited(placed ? decision.cites : undefined),
+        unasked: placed && decision.unasked ? say(decision.unasked.because) : undefined,
+      },
       expected,
     };
   });
@@ -166,6 +187,8 @@ export interface RatingCase {
   readonly whereItDecides?: readonly string[];
   readonly assumed?: true;
   readonly bound?: string;
+  /** Clauses that hold here, where not all of the rule's do. */
+  readonly cites?: readonly string[];
 }
 
 /** The table of a rating rule. */
@@ -195,6 +218,7 @@ export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly Ra
       decides: lines(decision.outcome === 'asks' ? (decision.whereItDecides ?? []) : [], one.whereItDecides),
       assumed: decision.outcome === 'asks' ? decision.assumed : undefined,
       bound: decision.outcome === 'asks' && decision.bound !== undefined ? say(decision.bound) : undefined,
+      cites: one.cites && cited(decision.outcome === 'asks' ? decision.cites : undefined),
       ...(one.steps === undefined ? {} : { steps: steps?.map(stepLine) }),
       ...(one.places === undefined ? {} : { places: at }),
     };
@@ -207,6 +231,7 @@ export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly Ra
       decides: one.whereItDecides ?? [],
       assumed: one.assumed,
       bound: one.bound,
+      cites: one.cites,
       ...(one.steps === undefined ? {} : { steps: one.steps }),
       ...(one.places === undefined ? {} : { places: one.places }),
     };

@@ -32,10 +32,22 @@ export const PLACE_MESSAGES = {
   ),
   waivedByException: message<{ tag: string }>('place/waived-by-exception', 'confirm', 'designer'),
   noMainPort: message<{ tag: string; kind: Kind }>('place/no-main-port', 'conflict', 'designer'),
+  passesThrough: message<{
+    tag: string;
+    kind: Kind;
+    field: 'protect' | 'worth_protecting';
+    value: boolean;
+  }>('place/passes-through', 'confirm', 'designer'),
+  driveOutput: message<{ tag: string }>('place/drive-output', 'confirm', 'maker'),
+  askedAtMotor: message<{ tag: string; drive: string }>('place/asked-at-motor', 'conflict', 'designer'),
   mainPortUnused: message<{ tag: string }>('place/main-port-unused', 'conflict', 'designer'),
   signalLine: message<{ tag: string }>('place/signal-line', 'confirm', 'designer'),
   otherKind: message<{ tag: string; circuits: readonly string[] }>('place/other-kind', 'confirm', 'designer'),
-  controlOtherEnd: message<{ tag: string }>('place/control-other-end', 'confirm', 'designer'),
+  controlOtherEnd: message<{ tag: string; placed: boolean }>(
+    'place/control-other-end',
+    'confirm',
+    'designer',
+  ),
   controlNotLow: message<{ tag: string; voltage: Quantity; limit: Quantity }>(
     'place/control-voltage-high',
     'conflict',

@@ -60,11 +60,6 @@ export const FACT_MESSAGES: { readonly [F in AskedField]: MessageKind<MissingFac
 
 /** Messages of the rating rules. */
 export const RATE_MESSAGES = {
-  boundByConverter: message<{ tag: string; missing: readonly Field[]; converter: string; bears: Quantity }>(
-    'rate/bound-by-converter',
-    'confirm',
-    'designer',
-  ),
   aboveConverter: message<{ tag: string; reached: Quantity; converter: string; most: Quantity }>(
     'rate/above-converter',
     'conflict',
@@ -94,7 +89,10 @@ export const RATE_MESSAGES = {
     converter: string;
     most: Quantity;
   }>('rate/rectified-above-converter', 'conflict', 'designer'),
-  turbineFloats: message<{ tag: string }>('rate/turbine-floats', 'confirm', 'office'),
+  /** `clause`: that of the job's cycle about systems that a part must be listed for. */
+  turbineFloats: message<{ tag: string; clause: string }>('rate/turbine-floats', 'confirm', 'office'),
+  noNeutralInTt: message<{ tag: string; system: AcSystem }>('rate/no-neutral-in-tt', 'conflict', 'designer'),
+  linkInIt: message<{ tag: string }>('rate/link-in-it', 'conflict', 'designer'),
   turbineUnearthed: message<{ tag: string }>('rate/turbine-unearthed', 'confirm', 'maker'),
   batteryUnknown: message<{ tag: string; chemistry: string; nominal: Quantity | null }>(
     'rate/battery-voltage-unknown',

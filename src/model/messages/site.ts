@@ -62,7 +62,7 @@ export const SITE_MESSAGES = {
     'conflict',
     'designer',
   ),
-  combinerUnfed: message<{ tag: string }>('site/combiner-without-source', 'confirm', 'designer'),
+  combinerUnfed: message<{ tag: string }>('site/combiner-without-source', 'missing', 'designer'),
   inputsByOrder: message<{ tag: string; sources: readonly string[] }>(
     'site/inputs-by-order',
     'confirm',

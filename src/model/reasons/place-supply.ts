@@ -9,6 +9,8 @@ export interface PlaceSupplyReasons {
   'battery/longer-than-limit': { readonly to: string; readonly length: Quantity; readonly limit: Quantity };
   'battery/no-cable': None;
   'battery/stays-in-room': None;
+  /** Nothing on the list hangs on a DC panel. */
+  'battery/nothing-hangs': None;
   'feeder/no-unit': None;
   'feeder/feed-unknown': None;
   'feeder/supplies-unit': {
@@ -23,6 +25,7 @@ export interface PlaceSupplyReasons {
   'generator/not-longer': { readonly limit: Quantity };
   'long-run/module-branch': None;
   'long-run/transfer-switch': None;
+  'long-run/disconnect': None;
   'long-run/length-unknown': None;
   'long-run/no-run': None;
   'long-run/indoors': None;
@@ -41,6 +44,8 @@ export interface PlaceSupplyReasons {
   'outbuilding/not-longer': { readonly from: string; readonly limit: Quantity };
   'outbuilding/enters': { readonly from: string };
   'service/here': None;
+  /** 230.67 names other occupancies than this one. */
+  'service/not-of-clause': { readonly occupancy: Occupancy };
   'service/of-unit': { readonly unit: Occupancy };
   'service/no-single-dwelling': None;
   'service/risk-unknown': None;

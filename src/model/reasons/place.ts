@@ -41,6 +41,9 @@ export interface PlaceReasons {
   'exempt/worth-protecting': None;
   'exempt/service': None;
   'exempt/nothing-worth-protecting': None;
+  'exempt/diversion-load': None;
+  /** The output of a pump drive, at either end of its cable. */
+  'drive/switched-pulses': { readonly drive: string };
   'grid-tie/module-branch': None;
   'grid-tie/target-unknown': None;
   'grid-tie/target-bare': { readonly target: string };
@@ -55,7 +58,7 @@ export interface PlaceReasons {
     readonly reach: Quantity | null;
   };
   'grid-tie/beyond-reach': { readonly target: string; readonly run: Quantity; readonly reach: Quantity };
-  'inverter-ac/in-use': { readonly port: PortClass };
+  'inverter-ac/in-use': { readonly port: PortClass; readonly kind: Kind };
   'port/unused': None;
   'port/nothing-named': None;
   'signal/outside-plan': None;

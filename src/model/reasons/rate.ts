@@ -15,7 +15,7 @@ export interface RateReasons extends CalculationReasons, SourceReasons {
   'array-current/not-stated': { readonly arrays: Tags };
   'array-voltage/no-array': None;
   'array-voltage/not-known': None;
-  'array-voltage/safe-figure': { readonly arrays: Tags };
+  'array-voltage/stand-in': { readonly arrays: Tags };
   'battery-voltage/no-bus': None;
   'battery-voltage/no-battery': None;
   'battery-voltage/not-known': { readonly batteries: Tags };
@@ -29,6 +29,7 @@ export interface RateReasons extends CalculationReasons, SourceReasons {
   'input-limit/no-dc-input': None;
   'input-limit/no-converter': None;
   'input-limit/source-listed': None;
+  'input-limit/combiner-unfed': None;
   'input-limit/not-known': None;
   'inverter-link/turned-off': None;
   'inverter-link/no-array': None;
@@ -40,7 +41,9 @@ export interface RateReasons extends CalculationReasons, SourceReasons {
   'withstand/above-table': None;
   /** What a missing fact is needed for. */
   'needed/optimizer-voltage': None;
-  'needed/array-not-bounded': None;
+  'needed/array-voltage': None;
+  /** What the converter bears stands in for the draft. */
+  'needed/array-rated-by-converter': { readonly converter: string; readonly bears: Quantity };
   'needed/coefficient-without-table': { readonly technology: string };
   'needed/coefficient-below-table': { readonly coldest: Quantity };
   'needed/lowest-temperature': { readonly array: string };

@@ -42,7 +42,7 @@ export interface SourceReasons {
   'source/nominal-current-iec': None;
   'source/nominal-current-lightning': None;
   'source/nominal-current-service': None;
-  'source/nominal-current-feeder': None;
+  'source/nominal-current-feeder': { readonly outside: boolean };
   'source/withstand-table': None;
   'source/withstand-entry': None;
   'source/critical-length': { readonly read: boolean };

@@ -31,7 +31,7 @@ export interface DcSteps {
   };
   'array-voltage/stated': { readonly array: string };
   /** What a converter bears, taken for what isn't stated of the array. */
-  'array-voltage/bound': { readonly converter: string };
+  'array-voltage/stand-in': { readonly converter: string };
   'array-voltage/code-limit': None;
   'array-current/module': None;
   'array-current/strings': None;

@@ -92,7 +92,11 @@ export type PoleGrounding = DcGrounding | 'unknown';
  */
 export function poleGrounding(port: SitePort, subject: SiteEquipment): PoleGrounding {
   if (port.cls === 'terminals') return subject.facts.dc_grounding?.value ?? 'floating';
-  if (port.cls === 'battery') return statedAlike(batteriesOn(port)) ?? 'negative';
+  if (port.cls === 'battery' || port.cls === 'dc-bus') return statedAlike(batteriesOn(port)) ?? 'negative';
+  // What a source's row states counts at its own port, whatever input it was given by order.
+  const own =
+    port.cls === 'output' && inputFed(port).oneOfSources ? statedAlike(ultimateSources(port)) : undefined;
+  if (own !== undefined) return own;
   const converters = convertersOf(port);
   const onController = converters.length > 0 && converters.every((c) => c.kind === 'charge-controller');
   const byDefault = onController ? 'negative' : 'floating';

@@ -2,7 +2,8 @@ import type { RunFacts } from '../../model/rule.js';
 import type { Settings } from '../../model/settings.js';
 import type { PortGrounding, Site, SiteEquipment, SitePort, SiteRun } from '../../model/site.js';
 import { since, isNec } from '../../model/editions.js';
-import type { Kind, PortClass } from '../../model/words.js';
+import type { Kind } from '../../model/words.js';
+import { KINDS_WITH_MAIN_PORT, mainPortsOf } from '../../rules/main-ports.js';
 import type { PlacementFacts } from '../../rules/placement-facts.js';
 import { groundingOf, noGroundings } from '../../site/grounding.js';
 import { ultimateSources } from '../../site/inputs.js';
@@ -38,31 +39,15 @@ export function jobContext(site: Site, settings: Settings, exposure: Exposure): 
   };
 }
 
-const MAIN_PORTS: { readonly [K in Kind]?: readonly PortClass[] } = {
-  service: ['service'],
-  panel: ['feeder'],
-  load: ['feeder'],
-  array: ['output'],
-  combiner: ['output'],
-  'wind-turbine': ['output'],
-  'hydro-turbine': ['output'],
-  generator: ['output'],
-  'ac-module-branch': ['output'],
-  'charge-controller': ['dc-in'],
-  'grid-tie-inverter': ['ac-out'],
-  'inverter-charger': ['ac-in', 'ac-in-2', 'ac-out'],
-  battery: ['battery'],
-  'control-circuit': ['terminals'],
-};
-
 /** True where a kind has a main port at which the list may ask for a protector. */
 export function hasMainPort(kind: Kind): boolean {
-  return MAIN_PORTS[kind] !== undefined;
+  return KINDS_WITH_MAIN_PORT.includes(kind);
 }
 
 /** True for a port in use that is the main port of its kind. */
 export function isMainPort({ equipment, cls, unused }: SitePort): boolean {
-  return unused === '' && (MAIN_PORTS[equipment.kind]?.includes(cls) ?? false);
+  const has = equipment.ports.map((port) => port.cls);
+  return unused === '' && mainPortsOf(equipment.kind, has).includes(cls);
 }
 
 /** What a placement rule may know of one port; `nearest` is there only once parts are chosen. */
@@ -109,7 +94,7 @@ function factsAt(job: JobContext, port: SitePort): PlacementFacts {
       return {
         tag: f.equipment.tag,
         kind: f.equipment.kind,
-        outside: run ? run.outdoors || run.betweenBuildings : false,
+        outside: run?.betweenBuildings ?? false,
       };
     }),
     servicePlaceOf: atService?.from.equipment.tag ?? '',
@@ -122,6 +107,9 @@ function factsAt(job: JobContext, port: SitePort): PlacementFacts {
     windWithoutAc: turbines === equipment,
     controlVolts: facts.control_voltage?.value.volts,
     connected: equipment.kind === 'control-circuit' && port.runs.length > 0,
+    ownLength:
+      equipment.kind === 'control-circuit' && port.runs.length === 0 ? facts.run_length?.value[0] : undefined,
+    drive: driveAt(port),
     longRunLimit: job.longRunLimit,
     controlVoltageLimit: settings.thresholds.controlVoltage,
     riskLevel: exposure.riskLevel?.value,
@@ -133,6 +121,12 @@ function factsAt(job: JobContext, port: SitePort): PlacementFacts {
     serviceRequired: exposure.serviceRequired,
     nearest: undefined,
   };
+}
+
+/** The pump drive whose output a port is, or is fed by. */
+function driveAt({ cls, equipment, feeders }: SitePort): string {
+  if (equipment.kind === 'pump-drive') return cls === 'ac-out' ? equipment.tag : '';
+  return feeders.find((f) => f.equipment.kind === 'pump-drive')?.equipment.tag ?? '';
 }
 
 function servicePlaceUnknown(port: SitePort): boolean {
@@ -169,7 +163,8 @@ export function runFacts(job: JobContext, port: SitePort, run: SiteRun): RunFact
 
 /** A length is asked for only where the row holds something worth protecting and its cell isn't an item already. */
 function isAskable(row: SiteEquipment): boolean {
-  const holds = row.worthProtecting.value || row.kind === 'service';
+  const isExempt = row.kind === 'diversion-load' && row.facts.protect?.value !== true;
+  const holds = (row.worthProtecting.value && !isExempt) || row.kind === 'service';
   return holds && !row.row.unreadable.has('run_length');
 }
 

@@ -73,8 +73,10 @@ export function judge(job: JobContext, port: SitePort, notes: PlacedNote[]): Ver
     const decision = rule.decide(facts);
     const { outcome, because } = decision;
     if (outcome !== 'waived' && decision.notes) notes.push(...decision.notes);
-    if (outcome === 'placed') reasons.push({ rule, strength: decision.strength, because });
-    else refusals.push({ port, rule, because, open: isOpen(decision), waived: outcome === 'waived' });
+    if (outcome === 'placed') {
+      const { strength, cites, unasked } = decision;
+      reasons.push({ rule, strength, because, ...(cites && { cites }), ...(unasked && { unasked }) });
+    } else refusals.push({ port, rule, because, open: isOpen(decision), waived: outcome === 'waived' });
   }
   const verdict: Verdict = { port, reasons, refusals };
   waive(verdict, facts, notes);

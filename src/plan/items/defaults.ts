@@ -239,7 +239,8 @@ function indoorsByDefault(job: JobContext): readonly SiteEquipment[] {
 
 /** The sources and batteries behind a DC port that state no grounding, each with the default that stands in. */
 function dcGroundingByDefault(port: SitePort): readonly { equipment: SiteEquipment; value: string }[] {
-  const rows = port.cls === 'battery' ? batteriesOn(port) : ultimateSources(port);
+  const isBus = port.cls === 'battery' || port.cls === 'dc-bus';
+  const rows = isBus ? batteriesOn(port) : ultimateSources(port);
   return rows
     .filter((e) => !e.facts.dc_grounding)
     .map((equipment) => ({ equipment, value: poleGrounding(port, equipment) }));

@@ -77,7 +77,7 @@ function makeProtector(
       rule: r.rule.id,
       strength: r.strength,
       because: r.because,
-      sources: [...sourceLines(r.rule, job.site.basis.value)],
+      sources: [...sourceLines(r.rule, job.site.basis.value, r.cites)],
     })),
     system: systemOf(one),
     grounding: groundingOf(one),

@@ -12,7 +12,11 @@ function sourceLine(source: Source): Reason {
 
 const lines = memo<readonly Reason[]>();
 
-/** The sources of a rule under one basis, a line each. */
-export function sourceLines(rule: RuleCard, basis: Basis): readonly Reason[] {
+/**
+ * The sources of a rule under one basis, a line each.
+ * @param cites those of them that hold at the place; undefined: all
+ */
+export function sourceLines(rule: RuleCard, basis: Basis, cites?: readonly Source[]): readonly Reason[] {
+  if (cites) return cites.map(sourceLine);
   return lines(rule, basis, () => (rule.sources[basis] ?? []).map(sourceLine));
 }

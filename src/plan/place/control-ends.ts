@@ -24,7 +24,8 @@ export function otherEnds(
     for (const run of own.runs) {
       const port = run.from === own ? run.to : run.from;
       if (port.equipment.kind === 'control-circuit') continue;
-      const facts = placementFacts(job, port);
+      // These terminals are the circuit's: what its row waives counts, not what the row that it ends at does.
+      const facts = { ...placementFacts(job, port), protect: circuit.facts.protect?.value };
       if (decided.outcome !== 'placed') {
         const because = reason('control-end/refused', { circuit: circuit.tag, reason: decided.because });
         refusals.push({ port, rule: CONTROL_RULE, because, open: isOpen(decided) });

@@ -1,5 +1,6 @@
 import type { PlacedNote } from '../../model/open-item.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
+import type { Kind } from '../../model/words.js';
 import { atServicePlace } from '../../rules/service-place.js';
 import { whySilent } from '../../rules/silent-ports.js';
 import { waivedService } from '../../rules/waived-service.js';
@@ -28,7 +29,8 @@ export function placeOnSite(job: JobContext): Placing {
   const notes: PlacedNote[] = [];
   const verdicts = new Map<SitePort, Verdict>();
   for (const equipment of job.site.equipments) {
-    if (equipment.facts.protect?.value === true) askedInVain(equipment, notes);
+    if (PASSING.has(equipment.kind)) passesThrough(equipment, notes);
+    else if (equipment.facts.protect?.value === true) askedInVain(equipment, notes);
     if (equipment.kind === 'other') {
       const { tag } = equipment;
       notes.push(about(PLACE_MESSAGES.otherKind, { tag, circuits: circuitsAt(equipment) }, tag, 'kind'));
@@ -74,6 +76,18 @@ function circuitsAt({ ports }: SiteEquipment): readonly string[] {
   const ends = ports.flatMap((p) => p.runs.map((run) => (run.from === p ? run.to : run.from).equipment));
   const tags = ends.filter((e) => e.kind === 'control-circuit').map((e) => e.tag);
   return [...new Set(tags)].sort(byNaturalOrder);
+}
+
+/** What has no protector of its own, and hands the circuit on. */
+const PASSING: ReadonlySet<Kind> = new Set<Kind>(['disconnect', 'transfer-switch']);
+
+/** What the list asks of such equipment, or waives there, changes nothing. */
+function passesThrough({ tag, kind, facts }: SiteEquipment, notes: PlacedNote[]): void {
+  for (const field of ['protect', 'worth_protecting'] as const) {
+    const value = facts[field]?.value;
+    if (value === undefined) continue;
+    notes.push(about(PLACE_MESSAGES.passesThrough, { tag, kind, field, value }, tag, field));
+  }
 }
 
 /** The list asks for a protector where there is no port for one, or where it says itself that the port is unused. */

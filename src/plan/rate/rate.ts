@@ -1,4 +1,5 @@
 import { reason, type Reason } from '../../model/reason.js';
+import type { Source } from '../../model/fact.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import type { RatingDecision } from '../../model/rule.js';
 import type { SitePort } from '../../model/site.js';
@@ -23,6 +24,8 @@ export interface Asked {
   readonly working: Working;
   /** Why it is only a bound; undefined: it is known. */
   readonly bound?: Reason | undefined;
+  /** Those of the rule's sources that hold here; undefined: all of them. */
+  readonly cites?: readonly Source[] | undefined;
 }
 
 /** What a rule says where it names no figure. */
@@ -96,7 +99,12 @@ function ratePort(job: JobContext, placement: Placement, port: SitePort): Requir
     current,
     circuit,
     mcov,
-    nominalCurrent: { rule: NOMINAL_CURRENT_RULE, value: nominal.value, working: nominal.working },
+    nominalCurrent: {
+      rule: NOMINAL_CURRENT_RULE,
+      value: nominal.value,
+      working: nominal.working,
+      cites: nominal.cites,
+    },
     ...faultCurrentOf(facts, unknown, outside),
     withstand: withstandOf({ ...facts, withstandVoltage: facts.withstandVoltage ?? own?.value }, unknown),
     voltages,

@@ -18,7 +18,7 @@ import { faultCurrentAt, type TransformerFacts } from '../../site/fault-current.
 import { ultimateSources } from '../../site/inputs.js';
 import { converterFed } from '../context/exposure.js';
 import type { Placement } from '../context/verdict.js';
-import type { JobContext } from '../context/job-context.js';
+import { placementFacts, type JobContext } from '../context/job-context.js';
 
 const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
   'charge-controller',
@@ -79,8 +79,8 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
   const sources = port.cls === 'dc-in' || port.cls === 'output' ? ultimateSources(port) : [];
   const isDcSource = circuit === 'array' || circuit === 'turbine';
   const arrays = isDcSource ? sources.filter((s) => s.kind === 'array').map(arrayFacts) : [];
-  const batteries =
-    port.cls === 'battery' || port.cls === 'dc-bus' ? batteriesOn(port).map(batteryFacts) : [];
+  const isBus = port.cls === 'battery' || port.cls === 'dc-bus';
+  const batteries = isBus ? batteriesOn(port).map(batteryFacts) : [];
   const isPower = current === 'ac' && circuit === 'power';
   const grounded = isPower ? job.groundingAt(port) : undefined;
   const grounding = grounded?.grounding ?? 'solid';
@@ -90,8 +90,7 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
     occupancy: site.occupancy.value,
     tag: subject.tag,
     kind: port.equipment.kind,
-    // A load or panel on a DC bus is rated by the batteries of that bus.
-    port: port.cls === 'dc-bus' ? 'battery' : port.cls,
+    port: port.cls,
     current,
     inputUse: port.use,
     arrays,
@@ -114,7 +113,7 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
         : port.equipment.facts.impulse_withstand,
     overvoltageCategory: port.equipment.facts.overvoltage_category?.value,
     faultCurrent: faultCurrent(port),
-    feederPlace: placement.reasons.some((r) => r.rule === FEEDER_RULE),
+    feederPlace: feederPlace(job, placement, port),
     lightning: site.list.facts.lightning_protection?.value ?? 'none',
     inverterDcLink: settings.inverterDcLink,
     unreadable: subject.row.unreadable,
@@ -138,7 +137,13 @@ function clashAt(job: JobContext, other: SitePort): RatingFacts['clashing'] {
   return [{ system: other.system, whole, grounding }];
 }
 
-function systemField(port: SitePort): 'ac_in' | 'ac_in_2' | 'ac_out' {
+function feederPlace(job: JobContext, { reasons }: Placement, port: SitePort): RatingFacts['feederPlace'] {
+  if (!reasons.some((r) => r.rule === FEEDER_RULE)) return '';
+  return placementFacts(job, port).feeders.some((f) => f.outside) ? 'outside' : 'inside';
+}
+
+/** The field that states the system of an AC port. */
+export function systemField(port: SitePort): 'ac_in' | 'ac_in_2' | 'ac_out' {
   if (port.cls === 'ac-in-2') return 'ac_in_2';
   return port.cls === 'ac-out' || port.cls === 'output' ? 'ac_out' : 'ac_in';
 }

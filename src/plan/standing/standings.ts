@@ -4,7 +4,9 @@ import { belongs, BASES, type Basis } from '../../model/editions.js';
 import { STANDINGS, type Kind, type Standing, type Strength } from '../../model/words.js';
 import { ALL_RULES, FIT_RULES, PLACEMENT_RULES, REACH_RULE, WIRING_RULES } from '../../rules/rulebook.js';
 import type { PrintedRule } from '../../model/rule.js';
+import type { SitePort } from '../../model/site.js';
 import type { AnyFitRule } from '../../rules/fit-facts.js';
+import type { AnyPlacementRule } from '../../rules/placement-facts.js';
 import type { Made } from '../make/made.js';
 import { placeOf } from '../choose/requirements.js';
 import { memo } from '../context/memo.js';
@@ -65,7 +67,7 @@ export function standingsOf(
   const known = new Set(book.rules());
   for (const { id } of CITING.get(basis) ?? []) {
     if (fired.has(id)) continue;
-    if (PLACING.has(id)) notPlacedBy(id, job, overruled, book, known.has(id));
+    if (PLACING.has(id)) notPlacedBy(id, job, bare, overruled, book, known.has(id));
     else if (!known.has(id)) notAskedBy(id, job, made, book);
   }
   return { standings: book.sorted(basis), fired };
@@ -147,8 +149,8 @@ function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
   for (const { rule, because } of requirement.unknown) {
     found.set(rule, { standing: isSettled ? 'to confirm' : 'open', because });
   }
-  for (const { rule, strength } of from.placement.reasons)
-    found.set(rule.id, isSettled ? AS_PLACED[strength] : OPEN);
+  for (const { rule, strength, unasked } of from.placement.reasons)
+    found.set(rule.id, unasked ? not(unasked.because) : isSettled ? AS_PLACED[strength] : OPEN);
   // What is there already was wired by somebody else: the plan says how it should be.
   const wired = from.part ? MET : from.existing === '' ? OPEN : NOT_KNOWN;
   for (const rule of [WIRING_RULES.conductors.id, WIRING_RULES.leads.id, ...channelRules])
@@ -199,14 +201,27 @@ function assessed(job: JobContext, from: Selected): ReadonlyMap<string, Stands> 
 }
 
 /** A placement rule that put nothing anywhere: what it said where another rule put something, else what isn't there. */
-function notPlacedBy(rule: string, job: JobContext, overruled: Overruled, book: Book, isSaid: boolean): void {
+function notPlacedBy(
+  rule: string,
+  job: JobContext,
+  bare: readonly Refusal[],
+  overruled: Overruled,
+  book: Book,
+  isSaid: boolean,
+): void {
   const said = [...overruled.verdicts.flatMap((v) => v.refusals), ...overruled.refusals].filter(
     (refusal) => refusal.rule.id === rule,
   );
   for (const refusal of said) book.add(rule, refused(refusal), portOf(refusal));
-  if (said.length === 0 && !isSaid)
-    book.add(rule, not(nothingThere(job, PLACING.get(rule)?.looksAt.kinds ?? [])), '');
+  if (said.length > 0 || isSaid) return;
+  // Where the list takes away what the rule put, there is a port, and nothing of the rule is left at it.
+  const taken = bare.filter(({ waived, port }) => waived === true && isAt(PLACING.get(rule), port));
+  for (const refusal of taken) book.add(rule, not(refusal.because), portOf(refusal));
+  if (taken.length === 0) book.add(rule, not(nothingThere(job, PLACING.get(rule)?.looksAt.kinds ?? [])), '');
 }
+
+const isAt = (rule: AnyPlacementRule | undefined, { cls, equipment }: SitePort): boolean =>
+  rule?.looksAt.ports.includes(cls) === true && rule.looksAt.kinds.includes(equipment.kind);
 
 const portOf = ({ port }: Refusal): string => `${port.equipment.tag} ${port.name}`;
 

@@ -1,9 +1,12 @@
 import { reason } from '../../model/reason.js';
+import { about } from '../../model/message.js';
+import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
+import { KINDS_WITH_MAIN_PORT, PROTECTABLE_PORTS } from '../main-ports.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { sources, type Cited } from '../sources.js';
 
-const FACTS = ['protect', 'mainPort'] as const;
+const FACTS = ['tag', 'kind', 'protect', 'mainPort', 'drive'] as const;
 
 const WAIVED: PlacementDecision = { outcome: 'waived', because: reason('asked/no') };
 const PLACED: PlacementDecision = {
@@ -31,29 +34,21 @@ export const asked = {
     'nec-2023': ['recommended'],
     iec: ['recommended'],
   },
-  looksAt: {
-    kinds: [
-      'service',
-      'panel',
-      'load',
-      'array',
-      'combiner',
-      'charge-controller',
-      'grid-tie-inverter',
-      'ac-module-branch',
-      'inverter-charger',
-      'battery',
-      'wind-turbine',
-      'hydro-turbine',
-      'generator',
-      'control-circuit',
-    ],
-    ports: ['service', 'feeder', 'dc-in', 'battery', 'ac-in', 'ac-in-2', 'ac-out', 'output', 'terminals'],
-  },
+  looksAt: { kinds: KINDS_WITH_MAIN_PORT, ports: PROTECTABLE_PORTS },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
     if (f.protect === undefined) return NOT_ASKED;
     if (!f.protect) return WAIVED;
+    if (f.drive !== '' && f.kind !== 'pump-drive') return atMotor(f.tag, f.drive);
     return f.mainPort ? PLACED : ELSEWHERE;
   },
 } satisfies AnyPlacementRule;
+
+/** What a drive gives its motor are switched pulses: they would wear out a protector that is made for a sine wave. */
+function atMotor(tag: string, drive: string): PlacementDecision {
+  return {
+    outcome: 'not-placed',
+    because: reason('drive/switched-pulses', { drive }),
+    notes: [about(PLACE_MESSAGES.askedAtMotor, { tag, drive }, tag, 'protect')],
+  };
+}

@@ -4,9 +4,10 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['runs', 'runInDoubt', 'longRunLimit'] as const;
+const FACTS = ['kind', 'runs', 'runInDoubt', 'longRunLimit'] as const;
 
 const NO_CABLE: PlacementDecision = { outcome: 'not-placed', because: reason('battery/no-cable') };
+const NOTHING_HANGS: PlacementDecision = { outcome: 'not-placed', because: reason('battery/nothing-hangs') };
 const IN_ROOM: PlacementDecision = { outcome: 'not-placed', because: reason('battery/stays-in-room') };
 
 const SOURCES: readonly Cited[] = [
@@ -15,7 +16,7 @@ const SOURCES: readonly Cited[] = [
 
 export const battery = {
   id: 'place/battery',
-  title: 'At a battery bus whose cable leaves the room',
+  title: 'At a battery, or a DC panel on it, whose cable leaves the room',
   why: 'A battery cable that leaves the room can pick up surges on its way.',
   sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   strength: {
@@ -24,10 +25,12 @@ export const battery = {
     'nec-2023': ['recommended'],
     iec: ['recommended'],
   },
-  looksAt: { kinds: ['battery'], ports: ['battery'] },
+  looksAt: { kinds: ['battery', 'dc-panel'], ports: ['battery', 'dc-bus'] },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-    const elsewhere = f.runs.find((r) => r.placesDiffer);
+    // What comes to a DC panel is the battery's; what leaves it is its own.
+    const runs = f.kind === 'dc-panel' ? f.runs.filter((r) => r.upstream) : f.runs;
+    const elsewhere = runs.find((r) => r.placesDiffer);
     if (elsewhere) {
       return {
         outcome: 'placed',
@@ -35,7 +38,7 @@ export const battery = {
         because: reason('battery/leaves-room', { to: elsewhere.otherTag }),
       };
     }
-    const long = f.runs.find((r) => r.length !== undefined && r.length > f.longRunLimit);
+    const long = runs.find((r) => r.length !== undefined && r.length > f.longRunLimit);
     if (long?.length !== undefined) {
       return {
         outcome: 'placed',
@@ -48,6 +51,7 @@ export const battery = {
       };
     }
     if (f.runInDoubt) return RUN_IN_DOUBT;
-    return f.runs.length === 0 ? NO_CABLE : IN_ROOM;
+    if (runs.length > 0) return IN_ROOM;
+    return f.kind === 'dc-panel' ? NOTHING_HANGS : NO_CABLE;
   },
 } satisfies AnyPlacementRule;

@@ -12,6 +12,7 @@ const FACTS = [
   'outdoors',
   'runs',
   'connected',
+  'ownLength',
   'controlVolts',
   'controlVoltageLimit',
   'longRunLimit',
@@ -63,16 +64,22 @@ export const control = {
         notes: [about(PLACE_MESSAGES.controlNotLow, p, f.tag, 'control_voltage')],
       };
     }
-    const long = f.runs.find((r) => r.length !== undefined && r.length > f.longRunLimit);
+    // Without an end the list may still say how long it is.
+    const lengths = f.connected ? f.runs.map((r) => r.length) : [f.ownLength];
+    const long = lengths.find((length) => length !== undefined && length > f.longRunLimit);
     const between = f.runs.find((r) => r.betweenBuildings);
     const outdoors = f.outdoors || f.runs.some((r) => r.outdoors);
-    if (!outdoors && !between && !long) {
-      if (f.runs.length === 0) return END_UNKNOWN;
+    const isPlaced = outdoors || between !== undefined || long !== undefined;
+    const notes: PlacedNote[] = [];
+    if (!f.connected) {
+      const p = { tag: f.tag, placed: isPlaced };
+      notes.push(about(PLACE_MESSAGES.controlOtherEnd, p, f.tag, 'connects_to'));
+    }
+    if (!isPlaced) {
+      if (f.runs.length === 0) return { ...END_UNKNOWN, notes };
       return f.runs.some((r) => r.length === undefined) ? LENGTH_UNKNOWN : NOTHING_ASKS;
     }
-    const notes: PlacedNote[] = [];
-    if (!f.connected) notes.push(about(PLACE_MESSAGES.controlOtherEnd, { tag: f.tag }, f.tag, 'connects_to'));
-    if (!outdoors && !long && between?.betweenByDefault) {
+    if (!outdoors && long === undefined && between?.betweenByDefault) {
       notes.push(
         about(PLACE_MESSAGES.buildingDefault, { tag: f.tag, other: between.otherTag }, f.tag, 'building'),
       );
@@ -84,7 +91,7 @@ export const control = {
         ? OUTDOORS
         : between
           ? reason('control/between-buildings', { to: between.otherTag })
-          : reason('control/long-run', { length: metres(long?.length ?? 0) }),
+          : reason('control/long-run', { length: metres(long ?? 0) }),
       notes,
     };
   },

@@ -41,7 +41,10 @@ export const dcInput = {
     'nec-2023': ['recommended'],
     iec: ['required', 'recommended'],
   },
-  looksAt: { kinds: ['charge-controller', 'grid-tie-inverter', 'inverter-charger'], ports: ['dc-in'] },
+  looksAt: {
+    kinds: ['charge-controller', 'grid-tie-inverter', 'inverter-charger', 'pump-drive'],
+    ports: ['dc-in'],
+  },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
     if (f.inputUse === 'spare') return SPARE;

@@ -1,9 +1,10 @@
 import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
+import { KINDS_WITH_MAIN_PORT, PROTECTABLE_PORTS } from '../main-ports.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['kind', 'worthProtecting'] as const;
+const FACTS = ['kind', 'worthProtecting', 'protect'] as const;
 
 const WORTH_PROTECTING: PlacementDecision = {
   outcome: 'not-placed',
@@ -11,6 +12,8 @@ const WORTH_PROTECTING: PlacementDecision = {
 };
 const SERVICE: PlacementDecision = { outcome: 'not-placed', because: reason('exempt/service') };
 const WAIVED: PlacementDecision = { outcome: 'waived', because: reason('exempt/nothing-worth-protecting') };
+
+const DIVERSION: PlacementDecision = { outcome: 'waived', because: reason('exempt/diversion-load') };
 
 const SOURCES: readonly Cited[] = [
   practice('Both ends of a long run, unless nothing at that end is worth protecting.'),
@@ -29,27 +32,11 @@ export const farEndExempt = {
     'nec-2023': [],
     iec: [],
   },
-  looksAt: {
-    kinds: [
-      'service',
-      'panel',
-      'load',
-      'array',
-      'combiner',
-      'charge-controller',
-      'grid-tie-inverter',
-      'ac-module-branch',
-      'inverter-charger',
-      'battery',
-      'wind-turbine',
-      'hydro-turbine',
-      'generator',
-      'control-circuit',
-    ],
-    ports: ['service', 'feeder', 'dc-in', 'battery', 'ac-in', 'ac-in-2', 'ac-out', 'output', 'terminals'],
-  },
+  looksAt: { kinds: KINDS_WITH_MAIN_PORT, ports: PROTECTABLE_PORTS },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
+    // It burns what nothing else takes: nobody need protect it, but the list may ask for that.
+    if (f.kind === 'diversion-load' && f.protect !== true) return DIVERSION;
     if (f.worthProtecting) return WORTH_PROTECTING;
     return f.kind === 'service' ? SERVICE : WAIVED;
   },

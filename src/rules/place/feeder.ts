@@ -4,9 +4,9 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
-import { sources } from '../sources.js';
+import { citing, sources } from '../sources.js';
 
-const FACTS = ['tag', 'unitOccupancy', 'feeders', 'servicePlaceOf', 'servicePlaceUnknown'] as const;
+const FACTS = ['basis', 'tag', 'unitOccupancy', 'feeders', 'servicePlaceOf', 'servicePlaceUnknown'] as const;
 
 const NO_UNIT: PlacementDecision = { outcome: 'not-placed', because: reason('feeder/no-unit') };
 const FEED_UNKNOWN = reason('feeder/feed-unknown');
@@ -51,15 +51,18 @@ export const feeder = {
     if (f.servicePlaceUnknown) {
       notes.push(about(PLACE_MESSAGES.servicePlaceUnknown, { tag: f.tag }, f.tag, 'run_length'));
     }
+    // A panel has one of the two clauses, never both: 225.42 where anything feeds it from another building or structure.
+    const outside = f.feeders.some((o) => o.outside);
     return {
       outcome: 'placed',
       strength: 'required',
       because: reason('feeder/supplies-unit', {
         from: f.feeders.map((o) => o.tag),
         unit: f.unitOccupancy,
-        outside: f.feeders.some((o) => o.outside),
+        outside,
       }),
       notes,
+      cites: citing(f.basis, outside ? 'outside-feeder' : 'feeder'),
     };
   },
 } satisfies AnyPlacementRule;

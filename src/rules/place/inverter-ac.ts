@@ -3,7 +3,7 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['port', 'unused'] as const;
+const FACTS = ['kind', 'port', 'unused'] as const;
 
 const UNUSED: PlacementDecision = { outcome: 'not-placed', because: reason('port/unused') };
 const NOTHING_NAMED: PlacementDecision = { outcome: 'not-placed', because: reason('port/nothing-named') };
@@ -16,7 +16,7 @@ const SOURCES: readonly Cited[] = [
 
 export const inverterAc = {
   id: 'place/inverter-ac',
-  title: 'At the AC ports of an inverter-charger',
+  title: 'At the AC ports of an inverter-charger or an AC battery',
   why: 'An inverter stands between two sets of wires, and a surge may come along either.',
   sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
   strength: {
@@ -25,12 +25,12 @@ export const inverterAc = {
     'nec-2023': ['recommended'],
     iec: ['recommended'],
   },
-  looksAt: { kinds: ['inverter-charger'], ports: ['ac-in', 'ac-in-2', 'ac-out'] },
+  looksAt: { kinds: ['inverter-charger', 'ac-battery'], ports: ['ac-in', 'ac-in-2', 'ac-out'] },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
     if (f.unused === 'stated') return UNUSED;
     if (f.unused === 'nothing-named') return NOTHING_NAMED;
-    const because = reason('inverter-ac/in-use', { port: f.port });
+    const because = reason('inverter-ac/in-use', { port: f.port, kind: f.kind });
     return { outcome: 'placed', strength: 'recommended', because };
   },
 } satisfies AnyPlacementRule;

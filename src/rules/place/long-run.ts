@@ -12,6 +12,7 @@ const FACTS = [
   'basis',
   'tag',
   'kind',
+  'drive',
   'runs',
   'runInDoubt',
   'longRunLimit',
@@ -67,13 +68,20 @@ export const longRun = {
       'wind-turbine',
       'hydro-turbine',
       'generator',
+      'transformer',
+      'dc-load',
+      'dc-panel',
+      'diversion-load',
+      'ac-battery',
+      'pump-drive',
     ],
-    ports: ['service', 'feeder', 'dc-in', 'battery', 'ac-in', 'ac-in-2', 'ac-out', 'output'],
+    ports: ['service', 'feeder', 'dc-in', 'dc-bus', 'battery', 'ac-in', 'ac-in-2', 'ac-out', 'output'],
   },
   facts: FACTS,
   decide(f: Facts): PlacementDecision {
     // The branch itself always has one under place/grid-tie-ac; a long run asks at its other end.
     if (f.kind === 'ac-module-branch') return MODULE_BRANCH;
+    if (f.drive !== '') return onDriveOutput(f);
     const runs = f.runs.filter((r) => r.carries !== 'control');
     const leaving = runs.filter((r) => r.outdoors || r.betweenBuildings);
     const notes: PlacedNote[] = [];
@@ -109,6 +117,13 @@ export const longRun = {
     };
   },
 } satisfies AnyPlacementRule;
+
+/** Switched pulses take no protector for a sine wave, at neither end: what the cable may have is the drive maker's word. */
+function onDriveOutput({ kind, tag, drive }: Facts): PlacementDecision {
+  const because = reason('drive/switched-pulses', { drive });
+  const notes = kind === 'pump-drive' ? [about(PLACE_MESSAGES.driveOutput, { tag }, tag, '')] : [];
+  return { outcome: 'not-placed', because, notes };
+}
 
 /** Both ends ask for the missing length; named in one order, so that it is one item. */
 function ends(tag: string, run: RunFacts): { from: string; to: string } {

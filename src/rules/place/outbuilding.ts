@@ -7,7 +7,7 @@ import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['basis', 'tag', 'runs', 'runInDoubt', 'longRunLimit'] as const;
+const FACTS = ['basis', 'tag', 'drive', 'runs', 'runInDoubt', 'longRunLimit'] as const;
 
 const NO_FEEDER: PlacementDecision = { outcome: 'not-placed', because: reason('outbuilding/no-feeder') };
 
@@ -32,6 +32,9 @@ export const outbuilding = {
   looksAt: { kinds: ['panel', 'load'], ports: ['feeder'] },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
+    if (f.drive !== '') {
+      return { outcome: 'not-placed', because: reason('drive/switched-pulses', { drive: f.drive }) };
+    }
     const entering = f.runs.filter((r) => !r.upstream && r.carries === 'ac' && r.betweenBuildings);
     const notes: PlacedNote[] = [];
     const first = entering[0];

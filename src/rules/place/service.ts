@@ -6,16 +6,16 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
-import { practice, sources, type Cited } from '../sources.js';
+import { citing, practice, sources, type Cited } from '../sources.js';
 import { riskAsksForProtection } from '../supply-risk.js';
 
 const FACTS = ['basis', 'tag', 'occupancy', 'riskLevel'] as const;
 
-const HERE: PlacementDecision = {
+const HERE = {
   outcome: 'placed',
   strength: 'recommended',
   because: reason('service/here'),
-};
+} as const satisfies PlacementDecision;
 const NO_SINGLE_DWELLING: PlacementDecision = {
   outcome: 'placed',
   strength: 'required',
@@ -51,7 +51,7 @@ export const service = {
     const unit =
       (f.occupancy === 'dwelling' && since(f.basis, 'nec-2020')) ||
       (f.occupancy === 'sleeping' && since(f.basis, 'nec-2023'));
-    if (!unit) return HERE;
+    if (!unit) return since(f.basis, 'nec-2020') ? byPracticeAlone(f) : HERE;
     return {
       outcome: 'placed',
       strength: 'required',
@@ -59,6 +59,18 @@ export const service = {
     };
   },
 } satisfies AnyPlacementRule;
+
+/** 230.67 asks of the units that it names alone; elsewhere one is common practice, and the clause doesn't apply. */
+function byPracticeAlone({ basis, occupancy }: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
+  return {
+    ...HERE,
+    cites: citing(basis, PRACTICE),
+    unasked: {
+      because: reason('service/not-of-clause', { occupancy }),
+      cites: citing(basis, 'dwelling-service'),
+    },
+  };
+}
 
 function underIec(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
   if (f.occupancy !== 'dwelling') return NO_SINGLE_DWELLING;

@@ -23,7 +23,7 @@ type Facts = Given<RatingFacts, typeof FACTS>;
 const NO_ARRAY = reason('array-voltage/no-array');
 const NOT_KNOWN = reason('array-voltage/not-known');
 const OPTIMIZERS = reason('needed/optimizer-voltage');
-const NOT_BOUNDED = reason('needed/array-not-bounded');
+const UNKNOWN = reason('needed/array-voltage');
 const BELOW_TABLE = reason('needed/coefficient-below-table', { coldest: celsius(NEC_2023_COLDEST) });
 const COUNTED_BY_CELL = reason('needed/cells-of-coefficient');
 
@@ -56,15 +56,14 @@ export const arrayVoltage = {
     for (const array of f.arrays) {
       const before = notes.length;
       const { rated, reached } = voltageOf(f, array, notes);
-      // Whatever is asked for here leaves a figure on the safe side, not a known one.
-      if (rated && notes.length > before) bounded.push(array.tag);
+      // Whatever is asked for here, or by the cell's own item, leaves a figure that stands in, not a known one.
+      if (rated && (notes.length > before || reached === undefined)) bounded.push(array.tag);
       if (reached !== undefined) checkLimits(f, array, reached, notes);
       if (!rated) unknown = true;
       else if (!best || rated.value > best.value) best = rated;
     }
     if (!best || unknown) return { outcome: 'unknown', because: NOT_KNOWN, notes };
-    const bound =
-      bounded.length > 0 ? { bound: reason('array-voltage/safe-figure', { arrays: bounded }) } : {};
+    const bound = bounded.length > 0 ? { bound: reason('array-voltage/stand-in', { arrays: bounded }) } : {};
     return { outcome: 'asks', value: best.value, working: best, notes, ...bound };
   },
 } satisfies AnyRatingRule;
@@ -76,18 +75,18 @@ interface Voltage {
   readonly reached: number | undefined;
 }
 
-/** The most that a converter on this port bears: it bounds what may stand on its input. */
-interface Bound {
+/** The most that a converter on this port bears: for the draft, since nothing keeps a design from breaking it. */
+interface Limit {
   readonly tag: string;
   readonly working: Working;
 }
 
-function boundOf(converters: readonly ConverterFacts[]): Bound | undefined {
-  let most: Bound | undefined;
+function limitOf(converters: readonly ConverterFacts[]): Limit | undefined {
+  let most: Limit | undefined;
   for (const { tag, maxDcVoltage: fact } of converters) {
     if (!fact || (most && fact.value <= most.working.value)) continue;
-    const bound = subject('array-voltage/bound', { converter: tag });
-    most = { tag, working: workingOf([], taken('Umax', bound, fact.value, 'V', 'stated', fact.origin)) };
+    const standsIn = subject('array-voltage/stand-in', { converter: tag });
+    most = { tag, working: workingOf([], taken('Umax', standsIn, fact.value, 'V', 'stated', fact.origin)) };
   }
   return most;
 }
@@ -99,7 +98,7 @@ function voltageOf(f: Facts, array: ArrayFacts, notes: PlacedNote[]): Voltage {
     const rated = workingOf([], taken('Voc', string, stated.value, 'V', 'stated', stated.origin));
     return { rated, reached: stated.value };
   }
-  const limit = boundOf(f.converters);
+  const limit = limitOf(f.converters);
   if (array.optimizers) {
     if (!array.unreadable.has('open_circuit_voltage')) {
       const p = { tag: array.tag, why: OPTIMIZERS };
@@ -110,32 +109,32 @@ function voltageOf(f: Facts, array: ArrayFacts, notes: PlacedNote[]): Voltage {
   const voc = array.vocStc;
   const modules = array.modulesInSeries;
   if (voc && modules) return fromModules(f, array, { voc, modules }, limit, notes);
-  return { rated: fromBound(array, limit, notes), reached: undefined };
+  return { rated: ofUnknown(array, limit, notes), reached: undefined };
 }
 
-/** Voc or modules unknown: what the converter bears is the bound, and the rest is asked for. */
-function fromBound(array: ArrayFacts, limit: Bound | undefined, notes: PlacedNote[]): Working | undefined {
+/** Voc or modules unknown: asked for. What the converter bears stands in for the draft; a design may break it. */
+function ofUnknown(array: ArrayFacts, limit: Limit | undefined, notes: PlacedNote[]): Working | undefined {
   const missing: ('voc_stc' | 'modules_in_series')[] = [];
   if (!array.vocStc) missing.push('voc_stc');
   if (!array.modulesInSeries) missing.push('modules_in_series');
-  if (limit) {
-    const p = { tag: array.tag, missing, converter: limit.tag, bears: volts(limit.working.value) };
-    notes.push(about(RATE_MESSAGES.boundByConverter, p, array.tag, missing[0] ?? ''));
-    return limit.working;
-  }
+  const why = limit
+    ? reason('needed/array-rated-by-converter', {
+        converter: limit.tag,
+        bears: volts(limit.working.value),
+      })
+    : UNKNOWN;
   for (const field of missing) {
     if (array.unreadable.has(field)) continue;
-    const p = { tag: array.tag, why: NOT_BOUNDED };
-    notes.push(about(FACT_MESSAGES[field], p, array.tag, field));
+    notes.push(about(FACT_MESSAGES[field], { tag: array.tag, why }, array.tag, field));
   }
-  return undefined;
+  return limit?.working;
 }
 
 function fromModules(
   f: Facts,
   array: ArrayFacts,
   string: { readonly voc: Fact<number>; readonly modules: Fact<number> },
-  limit: Bound | undefined,
+  limit: Limit | undefined,
   notes: PlacedNote[],
 ): Voltage {
   const input = { vocStc: string.voc.value, modulesInSeries: string.modules.value };
@@ -201,7 +200,7 @@ function fromModules(
   }
 }
 
-function larger(working: Working, limit: Bound | undefined): Working {
+function larger(working: Working, limit: Limit | undefined): Working {
   return limit && limit.working.value > working.value ? limit.working : working;
 }
 

@@ -33,7 +33,7 @@ export const batteryVoltage = {
   answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Facts): RatingDecision {
-    if (f.port !== 'battery') return { outcome: 'outside', because: NO_BUS };
+    if (f.port !== 'battery' && f.port !== 'dc-bus') return { outcome: 'outside', because: NO_BUS };
     const notes: PlacedNote[] = [];
     if (f.batteries.length === 0) {
       notes.push(about(RATE_MESSAGES.batteryNotListed, { tag: f.tag }, f.tag, ''));

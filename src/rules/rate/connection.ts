@@ -15,10 +15,7 @@ export const connection = {
     'nec-2017': NEC_SOURCES,
     'nec-2020': NEC_SOURCES,
     'nec-2023': NEC_SOURCES,
-    iec: [
-      'origin-of-installation',
-      practice('Conductor to ground, but in a TT system line to neutral and neutral to ground.'),
-    ],
+    iec: ['connection-types'],
   }),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {

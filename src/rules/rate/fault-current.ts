@@ -26,7 +26,7 @@ export const faultCurrent = {
     'nec-2017': NEC_SOURCES,
     'nec-2020': NEC_SOURCES,
     'nec-2023': NEC_SOURCES,
-    iec: ['discharge-currents', PRACTICE],
+    iec: ['short-circuit-current-rating', PRACTICE],
   }),
   answers: 'rate/short-circuit',
   facts: FACTS,

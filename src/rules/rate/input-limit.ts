@@ -14,6 +14,7 @@ const NO_DC_INPUT = reason('input-limit/no-dc-input');
 const NO_CONVERTER = reason('input-limit/no-converter');
 const SOURCE_LISTED = reason('input-limit/source-listed');
 const NOT_KNOWN = reason('input-limit/not-known');
+const UNFED = reason('input-limit/combiner-unfed');
 const NEEDED = reason('needed/input-bound');
 
 const PRACTICE = practice('A source may not give more than its converter bears, so that figure bounds it.');
@@ -41,7 +42,9 @@ export const inputLimit = {
       const fact = limit.maxDcVoltage;
       const bears = subject('input-limit/converter', { converter: limit.tag });
       const working = workingOf([], taken('Umax', bears, fact.value, 'V', 'stated', fact.origin));
-      return { outcome: 'asks', value: fact.value, working, notes: [] };
+      // Only where no source names the converter does it bound what comes: a combiner is such a source.
+      const named = isUnfed || f.inputUse === 'fed';
+      return { outcome: 'asks', value: fact.value, working, notes: [], ...(named && { bound: UNFED }) };
     }
     const notes = f.converters
       .filter((c) => !c.unreadable.has('max_dc_voltage'))

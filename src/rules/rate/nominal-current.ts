@@ -1,11 +1,11 @@
 import { COMMON_PRACTICE, taken, workingOf } from '../../electrical/working.js';
-import type { Sureness } from '../../model/fact.js';
+import type { Source, Sureness } from '../../model/fact.js';
 import { reason, type Reason } from '../../model/reason.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { subject, type StepSubject } from '../../model/step.js';
-import { since, isNec } from '../../model/editions.js';
+import { since, isNec, type Basis } from '../../model/editions.js';
 import type { AnyRatingRule, RatingFacts } from '../rating-facts.js';
-import { practice, sources, type Cited } from '../sources.js';
+import { citing, practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'occupancy', 'port', 'feederPlace', 'lightning', 'thresholds'] as const;
 
@@ -16,11 +16,11 @@ const FED_PANEL = subject('nominal-current/fed-panel');
 const BY_IEC = reason('source/nominal-current-iec');
 const BY_LIGHTNING = reason('source/nominal-current-lightning');
 const BY_SERVICE = reason('source/nominal-current-service');
-const BY_FEEDER = reason('source/nominal-current-feeder');
 
+const AT_SERVICE = practice('10 kA at a service.');
 const PRACTICE_1 = practice('3 kA elsewhere; 10 kA at the service of another building than 230.67 names.');
 const SOURCES_1: readonly Cited[] = [
-  practice('10 kA at a service.'),
+  AT_SERVICE,
   'nominal-discharge-current',
   'lightning-protection',
   PRACTICE_1,
@@ -48,21 +48,39 @@ export const nominalCurrent = {
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
     const t = f.thresholds;
     if (!isNec(f.basis)) return asks(t.nominalCurrentIec, LEAST, 'memory', BY_IEC);
-    if (f.port === 'service' && f.lightning !== 'none')
-      return asks(t.lightningNominalCurrentNec, PROTECTED_SERVICE, 'memory', BY_LIGHTNING);
+    const cites = (one: Cited): readonly Source[] => citing(f.basis, one, 'nominal-discharge-current');
+    if (f.port === 'service' && f.lightning !== 'none') {
+      const figure = t.lightningNominalCurrentNec;
+      return asks(figure, PROTECTED_SERVICE, 'memory', BY_LIGHTNING, cites('lightning-protection'));
+    }
+    const atService = t.serviceNominalCurrent;
     if (f.port === 'service') {
       // 230.67 knows dwelling and sleeping units only; elsewhere its figure is the trade's.
       return since(f.basis, 'nec-2023') && f.occupancy !== 'other'
-        ? asks(t.serviceNominalCurrent, SERVICE, 'published', BY_SERVICE)
-        : asks(t.serviceNominalCurrent, SERVICE, 'common practice', COMMON_PRACTICE);
+        ? asks(atService, SERVICE, 'published', BY_SERVICE, cites('dwelling-service'))
+        : asks(atService, SERVICE, 'common practice', COMMON_PRACTICE, cites(practiceAt(f.basis)));
     }
-    if (f.feederPlace && since(f.basis, 'nec-2023'))
-      return asks(t.serviceNominalCurrent, FED_PANEL, 'published', BY_FEEDER);
-    return asks(t.otherNominalCurrentNec, LEAST, 'common practice', COMMON_PRACTICE);
+    if (f.feederPlace !== '' && since(f.basis, 'nec-2023')) {
+      const outside = f.feederPlace === 'outside';
+      const by = reason('source/nominal-current-feeder', { outside });
+      return asks(atService, FED_PANEL, 'published', by, cites(outside ? 'outside-feeder' : 'feeder'));
+    }
+    return asks(t.otherNominalCurrentNec, LEAST, 'common practice', COMMON_PRACTICE, cites(PRACTICE_1));
   },
 } satisfies AnyRatingRule;
 
-function asks(value: number, what: StepSubject, sure: Sureness, source: Reason): RatingDecision {
+/** Under the cycle whose clause has the figure, the trade's is that of other buildings. */
+function practiceAt(basis: Basis): Cited {
+  return since(basis, 'nec-2023') ? PRACTICE_1 : AT_SERVICE;
+}
+
+function asks(
+  value: number,
+  what: StepSubject,
+  sure: Sureness,
+  source: Reason,
+  cites?: readonly Source[],
+): RatingDecision {
   const working = workingOf([], taken('In', what, value, 'A', sure, source));
-  return { outcome: 'asks', value, working, notes: [] };
+  return { outcome: 'asks', value, working, notes: [], ...(cites && { cites }) };
 }

@@ -17,7 +17,7 @@ export const shortCircuit = {
     'nec-2017': NEC_SOURCES,
     'nec-2020': NEC_SOURCES,
     'nec-2023': NEC_SOURCES,
-    iec: ['array-current', 'discharge-currents'],
+    iec: ['short-circuit-current-rating', 'array-current'],
   }),
   facts: FACTS,
   outside(f: Pick<FitPlace, 'circuit'>): Reason | undefined {

@@ -9,6 +9,7 @@ import { subject, type Working } from '../../model/step.js';
 import { about } from '../../model/message.js';
 import { FACT_MESSAGES, RATE_MESSAGES } from '../../model/messages/rate.js';
 import type { AnyRatingRule, RatingFacts, TurbineFacts } from '../rating-facts.js';
+import { clause } from '../clauses.js';
 import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'turbines', 'converters'] as const;
@@ -64,8 +65,13 @@ export const turbineVoltage = {
       const working = workingOf([], taken('Voc', stated, voltage.value, 'V', 'stated', voltage.origin));
       if (!best || working.value > best.value) best = working;
       if (turbine.output === 'three-phase') {
-        const entry = isNec(f.basis) ? RATE_MESSAGES.turbineFloats : RATE_MESSAGES.turbineUnearthed;
-        notes.push(about(entry, { tag: turbine.tag }, turbine.tag, ''));
+        const { tag } = turbine;
+        const asking = isNec(f.basis) ? clause('uses-not-permitted', f.basis) : undefined;
+        notes.push(
+          asking
+            ? about(RATE_MESSAGES.turbineFloats, { tag, clause: asking.clause }, tag, '')
+            : about(RATE_MESSAGES.turbineUnearthed, { tag }, tag, ''),
+        );
       }
     }
     if (unknown || !best) return { outcome: 'unknown', because: NOT_KNOWN, notes };

@@ -92,6 +92,29 @@ export const PLACE_WORDS = [
     expected: 'protect on the equipment at one end of it',
     hint: 'Move protect to that row.',
   }),
+  says(PLACE_MESSAGES.passesThrough, {
+    title: 'The list asks for protection, or waives it, at equipment that only passes a circuit through',
+    message: (p) =>
+      `${p.field} is "${p.value ? 'yes' : 'no'}" for ${p.tag}, but a ${p.kind} has no protector of its own: there is nothing to do.`,
+    found: (p) => (p.value ? 'yes' : 'no'),
+    expected: (p) => `${p.field} on the equipment at one end of the circuit`,
+    hint: 'Move it to that row, or confirm.',
+  }),
+  says(PLACE_MESSAGES.driveOutput, {
+    title: 'The output of a pump drive carries switched pulses',
+    message: (p) =>
+      `The output of ${p.tag} carries switched pulses, which a protector for a sine wave doesn’t bear: none is planned on the cable to its motor.`,
+    expected: 'the word of the drive’s maker which filter or protector that cable may have',
+    hint: 'Ask the maker of the drive.',
+  }),
+  says(PLACE_MESSAGES.askedAtMotor, {
+    title: 'The list asks for a protector at the motor of a pump drive',
+    message: (p) =>
+      `protect is "yes" for ${p.tag}, but what ${p.drive} gives it are switched pulses, which a protector for a sine wave doesn’t bear.`,
+    found: () => 'yes',
+    expected: 'protect blank, and what the drive’s maker says of its cable',
+    hint: 'Clear protect, and ask the maker of the drive.',
+  }),
   says(PLACE_MESSAGES.mainPortUnused, {
     title: 'The list asks for a protector at a port that it says is unused',
     message: (p) =>
@@ -119,7 +142,10 @@ export const PLACE_WORDS = [
   }),
   says(PLACE_MESSAGES.controlOtherEnd, {
     title: 'The other end of a control circuit is not on the list',
-    message: (p) => `The other end of ${p.tag} isn’t named, so it has a protector at this end only.`,
+    message: (p) =>
+      p.placed
+        ? `The other end of ${p.tag} isn’t named, so it has a protector at this end only.`
+        : `The other end of ${p.tag} isn’t named: whether it leaves the building isn’t known, and it has no protector.`,
     expected: 'connects_to on the control circuit',
     hint: 'Name the equipment at its other end.',
   }),

@@ -2,7 +2,7 @@ import { FIELDS } from '../../model/fields.js';
 import type { Field } from '../../model/list.js';
 import type { Quantity } from '../../model/quantity.js';
 import { ASKED_FIELDS, factMissing, RATE_MESSAGES } from '../../model/messages/rate.js';
-import { list, measure } from '../figures.js';
+import { measure } from '../figures.js';
 import { says, type MessageEntry } from '../message-kit.js';
 import { say } from '../reasons/say.js';
 
@@ -32,13 +32,6 @@ function batteryOf(p: { readonly chemistry: string; readonly nominal: Quantity |
 
 /** Words of the messages of model/messages/rate.ts. */
 export const RATE_WORDS = [
-  says(RATE_MESSAGES.boundByConverter, {
-    title: 'An array is rated by the highest voltage of its converter',
-    message: (p) =>
-      `${list(p.missing)} of ${p.tag} isn’t stated: rated by the ${measure(p.bears)} that ${p.converter} bears.`,
-    expected: 'the open-circuit voltage of a module and the modules in series',
-    hint: 'State them; the figure can only become smaller.',
-  }),
   says(RATE_MESSAGES.aboveConverter, {
     title: 'The cold open-circuit voltage is above what the converter bears',
     message: (p) =>
@@ -87,9 +80,26 @@ export const RATE_WORDS = [
   says(RATE_MESSAGES.turbineFloats, {
     title: 'The phases of a turbine float',
     message: (p) =>
-      `The phases of ${p.tag} float: whether the protector must be listed for ungrounded systems isn’t settled by the code.`,
-    expected: 'the word of the authority having jurisdiction',
+      `The phases of ${p.tag} float: it is assumed that the protector needs no listing for that, but ${p.clause} asks for one on ungrounded systems, and the office may.`,
+    expected:
+      'the word of the authority having jurisdiction, or a part that is listed for ungrounded systems',
     hint: 'Ask the authority having jurisdiction.',
+  }),
+  says(RATE_MESSAGES.noNeutralInTt, {
+    title: 'A TT system without a neutral',
+    message: (p) =>
+      `The AC system ${p.system} of ${p.tag} has no neutral, yet the earthing is TT, where lines are led to the neutral.`,
+    found: (p) => p.system,
+    expected: 'an AC system with a neutral, or another earthing',
+    hint: 'Correct the AC system, or earthing.',
+  }),
+  says(RATE_MESSAGES.linkInIt, {
+    title: 'An IT system whose neutral is linked to earth',
+    message: (p) =>
+      `n_pe_link is "yes" for ${p.tag}, yet the earthing is IT, where nothing links a live conductor to earth.`,
+    found: () => 'yes',
+    expected: 'n_pe_link no, or another earthing',
+    hint: 'Correct n_pe_link, or earthing.',
   }),
   says(RATE_MESSAGES.turbineUnearthed, {
     title: 'The phases of a turbine are not earthed',

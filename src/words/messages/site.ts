@@ -136,9 +136,9 @@ export const SITE_WORDS = [
   says(SITE_MESSAGES.combinerUnfed, {
     title: 'No source on the list feeds a combiner',
     message: (p) =>
-      `No source on the list connects to ${p.tag}: its voltage is rated by what its converter bears.`,
+      `No source on the list connects to ${p.tag}: the draft takes what its converter bears, which is no bound, since a design may break it.`,
     expected: 'the arrays that feed it',
-    hint: 'Add the arrays, or confirm.',
+    hint: 'Add the arrays, or name the combiner in their connects_to.',
   }),
   says(SITE_MESSAGES.inputsByOrder, {
     title: 'Sources are given to inputs in order of their tags',

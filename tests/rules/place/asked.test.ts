@@ -37,4 +37,50 @@ export const table = placementTable(import.meta.url, asked, [
     given: { kind: 'transfer-switch', protect: true },
     then: 'not-looked-at',
   },
+  ...(['dc-load', 'dc-panel', 'diversion-load'] as const).map((kind) => ({
+    name: `protect yes on a ${kind}: at its DC input`,
+    given: { kind, port: 'dc-bus' as const, protect: true },
+    then: 'recommended' as const,
+    because: 'the list says protect "yes"',
+  })),
+  {
+    name: 'protect yes on a transformer: at its AC out, its main port, not at its AC in',
+    given: { kind: 'transformer', port: 'ac-in', protect: true, mainPort: false },
+    then: 'not-placed',
+    because: 'the list asks for one at the main port, which is another',
+  },
+  {
+    name: 'a disconnect has no protector of its own',
+    given: { kind: 'disconnect', port: 'terminals', protect: true },
+    then: 'not-looked-at',
+  },
+  {
+    name: 'protect yes at a drive’s motor: a conflict, and none (section 5)',
+    given: { kind: 'load', tag: 'PUMP', drive: 'DRV-1', protect: true },
+    then: 'not-placed',
+    because:
+      'the output of the pump drive DRV-1 carries switched pulses, which a protector for a sine wave doesn’t bear',
+    notes: [
+      'place/asked-at-motor PUMP.protect: protect is "yes" for PUMP, but what DRV-1 gives it are switched pulses, which a protector for a sine wave doesn’t bear.',
+    ],
+  },
+  {
+    name: 'protect yes on the drive itself: at its input',
+    given: {
+      kind: 'pump-drive',
+      port: 'ac-out',
+      tag: 'DRV-1',
+      drive: 'DRV-1',
+      protect: true,
+      mainPort: false,
+    },
+    then: 'not-placed',
+    because: 'the list asks for one at the main port, which is another',
+  },
+  {
+    name: 'protect no at a drive’s motor says nothing else than the drive does',
+    given: { kind: 'load', drive: 'DRV-1', protect: false },
+    then: 'waived',
+    because: 'the list says protect "no"',
+  },
 ]);

@@ -4,6 +4,15 @@ import { placementTable } from '../table.js';
 
 const at = { kind: 'battery', port: 'battery', tag: 'BAT-1' } as const;
 const cable = run({ otherTag: 'INV-1', otherKind: 'inverter-charger', carries: 'battery', length: 2 });
+const panel = { kind: 'dc-panel', port: 'dc-bus', tag: 'DP-1' } as const;
+const supply = run({ otherTag: 'BAT-1', otherKind: 'battery', carries: 'battery', length: 2 });
+const toLoad = run({
+  otherTag: 'RADIO',
+  otherKind: 'dc-load',
+  carries: 'battery',
+  length: 3,
+  upstream: true,
+});
 
 export const table = placementTable(import.meta.url, battery, [
   ...(['nec-2017', 'nec-2020', 'nec-2023', 'iec'] as const).map((basis) => ({
@@ -65,5 +74,43 @@ export const table = placementTable(import.meta.url, battery, [
     then: 'not-placed',
     because: 'a connection of it can’t be used as it stands on the list',
     open: true,
+  },
+  {
+    name: 'a cable to a DC load in another place: at the battery',
+    given: {
+      ...at,
+      runs: [{ ...cable, upstream: true, otherTag: 'RADIO', otherKind: 'dc-load', placesDiffer: true }],
+    },
+    then: 'recommended',
+    because: 'its cable leaves the room: RADIO is in another place',
+  },
+  {
+    name: 'a DC panel of which a cable leaves the room: at the panel',
+    given: { ...panel, runs: [supply, { ...toLoad, placesDiffer: true }] },
+    then: 'recommended',
+    because: 'its cable leaves the room: RADIO is in another place',
+  },
+  {
+    name: 'a DC panel with a load at the end of a long run in one room: at the panel',
+    given: { ...panel, runs: [supply, { ...toLoad, length: 31 }] },
+    then: 'recommended',
+    because: 'its cable to RADIO is 31 m (101.7 ft), longer than 30.48 m (100 ft)',
+  },
+  {
+    name: 'a DC panel in another room than its battery: that end is place/long-run’s, the battery’s has one',
+    given: { ...panel, runs: [{ ...supply, placesDiffer: true, length: 40 }, toLoad] },
+    then: 'not-placed',
+    because: 'its cable stays in the room, by the places on the list',
+  },
+  {
+    name: 'a DC panel on which nothing hangs',
+    given: { ...panel, runs: [{ ...supply, placesDiffer: true }] },
+    then: 'not-placed',
+    because: 'nothing on the list hangs on it; what feeds it is the battery’s',
+  },
+  {
+    name: 'the load’s end of such a cable is place/long-run’s',
+    given: { kind: 'dc-load', port: 'dc-bus', runs: [{ ...cable, placesDiffer: true }] },
+    then: 'not-looked-at',
   },
 ]);

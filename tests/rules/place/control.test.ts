@@ -94,11 +94,12 @@ export const table = placementTable(import.meta.url, control, [
     ],
   },
   {
-    name: 'the other end isn’t named, and nothing is placed: nothing to confirm',
+    name: 'the other end isn’t named, nor a length: open, and a person confirms',
     given: { ...at, connected: false },
     then: 'not-placed',
     because: `${inside}; where it leads isn’t on the list`,
     open: true,
+    notes: ['place/control-other-end CTL-1.connects_to'],
   },
   {
     name: 'a building by default decides: a person confirms',
@@ -125,5 +126,31 @@ export const table = placementTable(import.meta.url, control, [
     name: 'the terminals of what it connects to are placed with the circuit',
     given: { ...at, kind: 'load', outdoors: true },
     then: 'not-looked-at',
+  },
+  {
+    name: 'the other end isn’t named, and its stated run is long: one at the equipment, a person confirms',
+    given: { ...at, connected: false, ownLength: 30.5 },
+    then: 'recommended',
+    because: 'a control circuit of 30.5 m (100.1 ft)',
+    notes: [
+      'place/control-other-end CTL-1.connects_to: The other end of CTL-1 isn’t named, so it has a protector at this end only.',
+    ],
+  },
+  {
+    name: 'iec: just longer than 10 m',
+    given: { ...at, basis: 'iec', connected: false, ownLength: 10.1 },
+    then: 'recommended',
+    because: 'a control circuit of 10.1 m (33.1 ft)',
+    notes: ['place/control-other-end CTL-1.connects_to'],
+  },
+  {
+    name: 'the other end isn’t named, and its stated run isn’t long: open, since it may leave the building',
+    given: { ...at, connected: false, ownLength: LONG_NEC },
+    then: 'not-placed',
+    because: `${inside}; where it leads isn’t on the list`,
+    open: true,
+    notes: [
+      'place/control-other-end CTL-1.connects_to: The other end of CTL-1 isn’t named: whether it leaves the building isn’t known, and it has no protector.',
+    ],
   },
 ]);

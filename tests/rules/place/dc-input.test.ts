@@ -133,4 +133,15 @@ export const table = placementTable(import.meta.url, dcInput, [
     then: 'recommended',
     because: 'wind-turbine feeds this input',
   },
+  {
+    name: 'the DC input of a pump drive that an array feeds: recommended (section 5)',
+    given: { ...fed, kind: 'pump-drive' },
+    then: 'recommended',
+    because: 'array feeds this input',
+  },
+  {
+    name: 'the DC input of a DC load is none of a converter',
+    given: { kind: 'dc-load', port: 'dc-bus' },
+    then: 'not-looked-at',
+  },
 ]);

@@ -25,4 +25,33 @@ export const table = placementTable(import.meta.url, farEndExempt, [
     given: { kind: 'signal-line', port: 'terminals', worthProtecting: false },
     then: 'not-looked-at',
   },
+  {
+    name: 'a diversion load is one that nobody need protect (section 5)',
+    given: { kind: 'diversion-load', port: 'dc-bus' },
+    then: 'waived',
+    because: 'a diversion load is one that nobody need protect',
+  },
+  {
+    name: 'a diversion load that the list waives by itself',
+    given: { kind: 'diversion-load', port: 'dc-bus', protect: false },
+    then: 'waived',
+    because: 'a diversion load is one that nobody need protect',
+  },
+  {
+    name: 'a diversion load that the list wants protected',
+    given: { kind: 'diversion-load', port: 'dc-bus', protect: true },
+    then: 'not-placed',
+    because: 'what is here is worth protecting',
+  },
+  {
+    name: 'a DC load is none',
+    given: { kind: 'dc-load', port: 'dc-bus' },
+    then: 'not-placed',
+    because: 'what is here is worth protecting',
+  },
+  {
+    name: 'a disconnect has no protector to waive',
+    given: { kind: 'disconnect', port: 'terminals', worthProtecting: false },
+    then: 'not-looked-at',
+  },
 ]);

@@ -20,6 +20,7 @@ export const table = placementTable(import.meta.url, feeder, [
     given: { feeders: [fromService] },
     then: 'required',
     because: 'a feeder from SVC supplies this panel of a dwelling unit (215.18)',
+    cites: ['215.18'],
   },
   {
     name: 'the same of sleeping rooms (NEC 2023 215.18)',
@@ -28,10 +29,11 @@ export const table = placementTable(import.meta.url, feeder, [
     because: 'a feeder from SVC supplies this panel of a sleeping unit (215.18)',
   },
   {
-    name: 'an outside feeder: required by the other clause (NEC 2023 225.42)',
+    name: 'a feeder from another building, or from a pole: required by the other clause, alone (NEC 2023 225.42)',
     given: { feeders: [{ ...fromService, outside: true }] },
     then: 'required',
     because: 'a feeder from SVC supplies this panel of a dwelling unit (225.42, outside feeder)',
+    cites: ['225.42'],
   },
   {
     name: 'an inverter and a generator count as feeders; one of them outside',
@@ -43,6 +45,19 @@ export const table = placementTable(import.meta.url, feeder, [
     },
     then: 'required',
     because: 'a feeder from INV-1 and GEN supplies this panel of a dwelling unit (225.42, outside feeder)',
+    cites: ['225.42'],
+  },
+  ...(['transformer', 'ac-battery'] as const).map((kind) => ({
+    name: `a feeder from a ${kind} counts (NEC 2023 215.18)`,
+    given: { feeders: [{ tag: 'T-1', kind, outside: false }] },
+    then: 'required' as const,
+    because: 'a feeder from T-1 supplies this panel of a dwelling unit (215.18)',
+    cites: ['215.18'],
+  })),
+  {
+    name: 'a disconnect passes a feeder on and has no panel',
+    given: { kind: 'disconnect', feeders: [fromService] },
+    then: 'not-looked-at',
   },
   {
     name: 'the job is a dwelling, the building holds none: 225.42 doesn’t ask for a barn (NEC 2023)',
@@ -55,6 +70,7 @@ export const table = placementTable(import.meta.url, feeder, [
     given: { occupancy: 'other', unitOccupancy: 'dwelling', feeders: [fromService] },
     then: 'required',
     because: 'a feeder from SVC supplies this panel of a dwelling unit (215.18)',
+    cites: ['215.18'],
   },
   {
     name: 'a panel at the service’s own place shares its protector (section 0, common practice, no source)',
@@ -92,6 +108,7 @@ export const table = placementTable(import.meta.url, feeder, [
     given: { tag: 'MP', feeders: [fromService], servicePlaceUnknown: true },
     then: 'required',
     because: 'a feeder from SVC supplies this panel of a dwelling unit (215.18)',
+    cites: ['215.18'],
     notes: [
       'place/service-place-unknown MP.run_length: The run from the service to MP has no length on the list: the panel counts as a place of its own.',
     ],

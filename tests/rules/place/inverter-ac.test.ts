@@ -33,4 +33,21 @@ export const table = placementTable(import.meta.url, inverterAc, [
     given: { kind: 'grid-tie-inverter', port: 'ac-out' },
     then: 'not-looked-at',
   },
+  {
+    name: 'the AC out of an AC battery: recommended (section 5)',
+    given: { kind: 'ac-battery', port: 'ac-out' },
+    then: 'recommended',
+    because: 'the ac-out port of an AC battery is in use',
+  },
+  {
+    name: 'an AC battery whose AC out the list says is unused',
+    given: { kind: 'ac-battery', port: 'ac-out', unused: 'stated' },
+    then: 'not-placed',
+    because: 'the list says that this port is unused',
+  },
+  ...(['transformer', 'pump-drive'] as const).map((kind) => ({
+    name: `the AC out of a ${kind} is none of an inverter`,
+    given: { kind, port: 'ac-out' as const },
+    then: 'not-looked-at' as const,
+  })),
 ]);

@@ -261,4 +261,86 @@ export const table = placementTable(import.meta.url, longRun, [
     then: 'recommended',
     because: 'the run to INV-1 is 31 m (101.7 ft), longer than 30.48 m (100 ft), and outdoors',
   },
+  ...(['dc-load', 'dc-panel', 'diversion-load'] as const).map((kind) => ({
+    name: `a ${kind} at the end of a long run outdoors: its end too`,
+    given: {
+      kind,
+      port: 'dc-bus' as const,
+      runs: [
+        run({ carries: 'battery', otherTag: 'BAT-1', otherKind: 'battery', length: 40, outdoors: true }),
+      ],
+    },
+    then: 'recommended' as const,
+    because: 'the run from BAT-1 is 40 m (131.2 ft), longer than 30.48 m (100 ft), and outdoors',
+  })),
+  {
+    name: 'the battery’s end of the same run',
+    given: {
+      kind: 'battery',
+      port: 'battery',
+      runs: [
+        run({
+          carries: 'battery',
+          otherTag: 'RADIO',
+          otherKind: 'dc-load',
+          length: 40,
+          outdoors: true,
+          upstream: true,
+        }),
+      ],
+    },
+    then: 'recommended',
+    because: 'the run to RADIO is 40 m (131.2 ft), longer than 30.48 m (100 ft), and outdoors',
+  },
+  ...(['transformer', 'ac-battery'] as const).map((kind) => ({
+    name: `a ${kind} at a long run outdoors`,
+    given: { kind, port: 'ac-out' as const, runs: [{ ...outdoors, upstream: true }] },
+    then: 'recommended' as const,
+    because: 'the run to OTHER is 40 m (131.2 ft), longer than 30.48 m (100 ft), and outdoors',
+  })),
+  {
+    name: 'the AC input of a pump drive on a long run outdoors',
+    given: { kind: 'pump-drive', port: 'ac-in', runs: [outdoors] },
+    then: 'recommended',
+    because: 'the run from OTHER is 40 m (131.2 ft), longer than 30.48 m (100 ft), and outdoors',
+  },
+  {
+    name: 'the AC input of a pump drive indoors',
+    given: { kind: 'pump-drive', port: 'ac-in', runs: [run()] },
+    then: 'not-placed',
+    because: 'no run that ends here is outdoors or between buildings',
+  },
+  {
+    name: 'the output of a pump drive: no protector, and its maker is asked (section 0)',
+    given: {
+      kind: 'pump-drive',
+      port: 'ac-out',
+      tag: 'DRV-1',
+      drive: 'DRV-1',
+      runs: [{ ...outdoors, length: undefined, unknownRow: 'PUMP' }],
+    },
+    then: 'not-placed',
+    because:
+      'the output of the pump drive DRV-1 carries switched pulses, which a protector for a sine wave doesn’t bear',
+    notes: [
+      'place/drive-output DRV-1: The output of DRV-1 carries switched pulses, which a protector for a sine wave doesn’t bear: none is planned on the cable to its motor.',
+    ],
+  },
+  {
+    name: 'its motor: none either, and the length of its run isn’t asked for (section 5)',
+    given: {
+      kind: 'load',
+      tag: 'PUMP',
+      drive: 'DRV-1',
+      runs: [{ ...outdoors, length: undefined, unknownRow: 'PUMP' }],
+    },
+    then: 'not-placed',
+    because:
+      'the output of the pump drive DRV-1 carries switched pulses, which a protector for a sine wave doesn’t bear',
+  },
+  {
+    name: 'a disconnect has no protector of its own',
+    given: { kind: 'disconnect', port: 'terminals', runs: [outdoors] },
+    then: 'not-looked-at',
+  },
 ]);

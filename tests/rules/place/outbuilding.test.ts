@@ -100,4 +100,16 @@ export const table = placementTable(import.meta.url, outbuilding, [
     given: { kind: 'inverter-charger', port: 'ac-in', basis: 'iec', runs: [feeder] },
     then: 'not-looked-at',
   },
+  {
+    name: 'the motor of a pump drive in another building: none, under any basis',
+    given: {
+      basis: 'iec',
+      kind: 'load',
+      drive: 'DRV-1',
+      runs: [run({ betweenBuildings: true, length: 100 })],
+    },
+    then: 'not-placed',
+    because:
+      'the output of the pump drive DRV-1 carries switched pulses, which a protector for a sine wave doesn’t bear',
+  },
 ]);

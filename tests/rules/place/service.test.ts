@@ -5,6 +5,12 @@ const at = { kind: 'service', port: 'service', tag: 'SVC' } as const;
 
 const recommended = 'recommended' as const;
 
+const WORKSHOP = {
+  cites: ['practice'],
+  unasked:
+    '230.67 doesn’t ask at the service of a building that holds no dwelling or sleeping unit: one there is common practice',
+};
+
 export const table = placementTable(import.meta.url, service, [
   {
     name: 'nec-2017, dwelling: recommended, since 230.67 came with the 2020 cycle',
@@ -35,6 +41,9 @@ export const table = placementTable(import.meta.url, service, [
     given: { ...at, basis: 'nec-2020', occupancy: 'sleeping' },
     then: recommended,
     because: 'a utility service is here',
+    cites: ['practice'],
+    unasked:
+      '230.67 doesn’t ask at the service of a building with sleeping rooms in this cycle: one there is common practice',
   },
   {
     name: 'nec-2023, sleeping rooms: required (NEC 2023 230.67)',
@@ -43,16 +52,19 @@ export const table = placementTable(import.meta.url, service, [
     because: 'a utility service of a building with sleeping rooms is here',
   },
   ...(['nec-2017', 'nec-2020', 'nec-2023'] as const).map((basis) => ({
-    name: `${basis}, another building: recommended`,
+    name: `${basis}, a workshop: recommended`,
     given: { ...at, basis, occupancy: 'other' as const },
     then: recommended,
     because: 'a utility service is here',
+    // Before 2020 there was no 230.67 to ask, or not.
+    ...(basis === 'nec-2017' ? {} : WORKSHOP),
   })),
   {
     name: 'nec-2023: a calculated risk level changes nothing',
     given: { ...at, basis: 'nec-2023', occupancy: 'other', riskLevel: 10 },
     then: recommended,
     because: 'a utility service is here',
+    ...WORKSHOP,
   },
   ...(['other', 'sleeping'] as const).map((occupancy) => ({
     name: `iec, ${occupancy}: required whatever the risk level (IEC 60364-4-44 cl. 443.4, value from memory)`,

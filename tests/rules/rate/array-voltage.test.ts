@@ -16,9 +16,9 @@ const perCell = string({ coefficient: stated({ value: -2.1, unit: 'mV/cell/C' },
 const lowestTempMissing =
   'fact/lowest-temp job.lowest_temp: lowest_temp isn’t stated: the open-circuit voltage of ARR-1 depends on it; the draft takes the safe side.';
 const umax = (volts: number, tag = 'CC-1'): string =>
-  `Umax: Highest DC voltage that ${tag} bears: the bound for what isn’t stated = ${volts} V [stated; jobs.csv, line 3, max_dc_voltage]`;
+  `Umax: Highest DC voltage that ${tag} bears: in the draft for what isn’t stated, no bound = ${volts} V [stated; jobs.csv, line 3, max_dc_voltage]`;
 
-const BOUND = 'a safe figure stands in for facts of ARR-1 that aren’t stated';
+const BOUND = 'a figure of the draft stands in for facts of ARR-1 that aren’t stated';
 
 export const table = ratingTable(import.meta.url, arrayVoltage, [
   {
@@ -138,23 +138,30 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     unknown: 'the open-circuit voltage of an array isn’t known',
   },
   {
-    name: 'Voc not stated: bounded by the converter, a person confirms',
+    name: 'Voc not stated: missing, and the draft rates by the converter, which bounds nothing',
     given: { arrays: [string({ vocStc: undefined })], lowestTemp: cold, converters: [bears(550)] },
     asks: 550,
     bound: BOUND,
     steps: [umax(550)],
     notes: [
-      'rate/bound-by-converter ARR-1.voc_stc: voc_stc of ARR-1 isn’t stated: rated by the 550 V that CC-1 bears.',
+      'fact/voc-stc ARR-1.voc_stc: voc_stc of ARR-1 isn’t stated: its open-circuit voltage can’t be worked out; the draft takes the 550 V that CC-1 bears, which is no bound, since a design may break it.',
     ],
+  },
+  {
+    name: 'Voc unreadable: its own item asks, and the draft stands on the converter alone',
+    given: {
+      arrays: [string({ vocStc: undefined, unreadable: new Set(['voc_stc']) })],
+      converters: [bears(550)],
+    },
+    asks: 550,
+    bound: BOUND,
   },
   {
     name: 'the modules in series not stated',
     given: { arrays: [string({ modulesInSeries: undefined })], converters: [bears(550)] },
     asks: 550,
     bound: BOUND,
-    notes: [
-      'rate/bound-by-converter ARR-1.modules_in_series: modules_in_series of ARR-1 isn’t stated: rated by the 550 V that CC-1 bears.',
-    ],
+    notes: ['fact/modules-in-series ARR-1.modules_in_series'],
   },
   {
     name: 'neither stated',
@@ -164,16 +171,14 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     },
     asks: 550,
     bound: BOUND,
-    notes: [
-      'rate/bound-by-converter ARR-1.voc_stc: voc_stc and modules_in_series of ARR-1 isn’t stated: rated by the 550 V that CC-1 bears.',
-    ],
+    notes: ['fact/voc-stc ARR-1.voc_stc', 'fact/modules-in-series ARR-1.modules_in_series'],
   },
   {
     name: 'a converter that bears 1000 V says nothing about the string: no conflict with the 600 V of a dwelling',
     given: { arrays: [string({ vocStc: undefined })], converters: [bears(1000)] },
     asks: 1000,
     bound: BOUND,
-    notes: ['rate/bound-by-converter ARR-1.voc_stc'],
+    notes: ['fact/voc-stc ARR-1.voc_stc'],
   },
   {
     name: 'of several converters the one that bears most bounds, whichever comes first',
@@ -184,9 +189,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     asks: 550,
     bound: BOUND,
     steps: [umax(550, 'CC-2')],
-    notes: [
-      'rate/bound-by-converter ARR-1.voc_stc: voc_stc of ARR-1 isn’t stated: rated by the 550 V that CC-2 bears.',
-    ],
+    notes: ['fact/voc-stc ARR-1.voc_stc'],
   },
   {
     name: 'of converters that bear the same the first bounds',
@@ -201,7 +204,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
     given: { arrays: [string({ vocStc: undefined, modulesInSeries: undefined })], converters: [converter()] },
     unknown: 'the open-circuit voltage of an array isn’t known',
     notes: [
-      'fact/voc-stc ARR-1.voc_stc: voc_stc of ARR-1 isn’t stated: its open-circuit voltage can’t be worked out, and no converter bounds it.',
+      'fact/voc-stc ARR-1.voc_stc: voc_stc of ARR-1 isn’t stated: its open-circuit voltage can’t be worked out, and the list doesn’t say what a converter on it bears.',
       'fact/modules-in-series ARR-1.modules_in_series',
     ],
   },

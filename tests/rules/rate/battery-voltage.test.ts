@@ -20,6 +20,11 @@ export const table = ratingTable(import.meta.url, batteryVoltage, [
     asks: 64.8,
   })),
   {
+    name: 'a DC load or panel on the bus has the voltage of its battery',
+    given: { ...at, kind: 'dc-load', port: 'dc-bus', tag: 'RADIO', batteries: [battery()] },
+    asks: 64.8,
+  },
+  {
     name: 'lead-acid 48 V at -20 C: 24 x (2.467 + 0.005 x 45) V = 64.61 V (value from memory, computed)',
     given: { ...at, batteries: [battery()], lowestTemp: stated(-20, 'lowest_temp') },
     asks: 64.61,

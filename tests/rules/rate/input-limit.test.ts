@@ -9,6 +9,8 @@ const elsewhere = 'this port is no DC input, and feeds none';
 const fed = 'a source on the list feeds this port';
 const umax = ['Umax: Highest DC voltage that CC-1 bears = 600 V [stated; jobs.csv, line 3, max_dc_voltage]'];
 
+const UNFED = 'what feeds its combiner isn’t on the list, so what the converter bears stands in';
+
 export const table = ratingTable(import.meta.url, inputLimit, [
   {
     name: 'an input that a source on the list feeds',
@@ -37,6 +39,7 @@ export const table = ratingTable(import.meta.url, inputLimit, [
     given: { ...output, converters: [converter({ tag: 'X' }), bears] },
     asks: 600,
     steps: umax,
+    bound: UNFED,
   },
   {
     name: 'a combiner that an array feeds',
@@ -49,10 +52,11 @@ export const table = ratingTable(import.meta.url, inputLimit, [
     outside: fed,
   },
   {
-    name: 'an input that a combiner feeds, and nothing feeds the combiner',
+    name: 'an input that a combiner feeds, and nothing feeds the combiner: no bound, since a source names the converter',
     given: { ...input, converters: [bears] },
     asks: 600,
     steps: umax,
+    bound: UNFED,
   },
   {
     name: 'an input that a turbine feeds',
@@ -73,6 +77,7 @@ export const table = ratingTable(import.meta.url, inputLimit, [
     },
     asks: 600,
     steps: umax,
+    bound: UNFED,
   },
   {
     name: 'a combiner that leads nowhere',

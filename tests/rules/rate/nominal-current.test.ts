@@ -15,12 +15,14 @@ export const table = ratingTable(import.meta.url, nominalCurrent, [
     given: { ...service, occupancy },
     asks: 10_000,
     steps: steps('Nominal discharge current at a service', 10_000, 'published; NEC 2023, 230.67'),
+    cites: ['230.67', 'nominal discharge current'],
   })),
   {
     name: 'nec-2023, the service of another building: 10 kA, which 230.67 doesn’t ask of it (common practice, no source)',
     given: { ...service, occupancy: 'other' },
     asks: 10_000,
     steps: steps('Nominal discharge current at a service', 10_000, practice),
+    cites: ['practice', 'nominal discharge current'],
   },
   ...(['nec-2017', 'nec-2020'] as const).map((basis) => ({
     name: `${basis}, a service: 10 kA (common practice, no source)`,
@@ -38,24 +40,30 @@ export const table = ratingTable(import.meta.url, nominalCurrent, [
       'memory; NFPA 780, value from memory',
     ),
   })),
-  {
-    name: 'nec-2023, a place of place/feeder: 10 kA (NEC 2023 215.18 and 225.42)',
-    given: { feederPlace: true },
+  ...(
+    [
+      ['inside', '215.18'],
+      ['outside', '225.42'],
+    ] as const
+  ).map(([feederPlace, clause]) => ({
+    name: `nec-2023, a panel that is fed from ${feederPlace}: 10 kA, by one clause alone (NEC 2023 ${clause})`,
+    given: { feederPlace },
     asks: 10_000,
     steps: steps(
       'Nominal discharge current at a panel that a feeder supplies',
       10_000,
-      'published; NEC 2023, 215.18 and 225.42',
+      `published; NEC 2023, ${clause}`,
     ),
-  },
+    cites: [clause, 'nominal discharge current'],
+  })),
   {
     name: 'nec-2023, a place of place/feeder with lightning protection: only the service takes 20 kA',
-    given: { feederPlace: true, lightning: 'attached' },
+    given: { feederPlace: 'inside', lightning: 'attached' },
     asks: 10_000,
   },
   {
     name: 'nec-2020, a feeder: 3 kA, since 215.18 came with the 2023 cycle (common practice, no source)',
-    given: { basis: 'nec-2020', feederPlace: true },
+    given: { basis: 'nec-2020', feederPlace: 'inside' },
     asks: 3_000,
     steps: usual,
   },
@@ -72,7 +80,7 @@ export const table = ratingTable(import.meta.url, nominalCurrent, [
   },
   ...(['service', 'dc-in'] as const).map((port) => ({
     name: `iec, ${port}: 5 kA (IEC 60364-5-53 cl. 534.4.4.4, value from memory)`,
-    given: { basis: 'iec' as const, port, lightning: 'attached' as const, feederPlace: true },
+    given: { basis: 'iec' as const, port, lightning: 'attached' as const, feederPlace: 'inside' as const },
     asks: 5_000,
     steps: steps(
       'Nominal discharge current, at least',

@@ -5,8 +5,13 @@ import { ratingTable } from '../table.js';
 const bears = (volts: number): ReturnType<typeof converter> => converter({ maxDcVoltage: stated(volts) });
 const dc = turbine({ output: 'dc' });
 const unknown = 'the voltage of a turbine isn’t known';
-const floats =
-  'rate/turbine-floats WT-1: The phases of WT-1 float: whether the protector must be listed for ungrounded systems isn’t settled by the code.';
+const floats = {
+  'nec-2017': '285.3',
+  'nec-2020': '242.6',
+  'nec-2023': '242.12',
+};
+const floating = (basis: keyof typeof floats): string =>
+  `rate/turbine-floats WT-1: The phases of WT-1 float: it is assumed that the protector needs no listing for that, but ${floats[basis]} asks for one on ungrounded systems, and the office may.`;
 const unearthed =
   'rate/turbine-unearthed WT-1: No phase of WT-1 is earthed: that the protector may stand in such a system, only its maker can say.';
 
@@ -23,7 +28,7 @@ export const table = ratingTable(import.meta.url, turbineVoltage, [
     steps: [
       'Voc: Open-circuit voltage of WT-1 at the highest unloaded speed, line to line = 200 V [stated; jobs.csv, line 3, Voc]',
     ],
-    notes: [basis === 'iec' ? unearthed : floats],
+    notes: [basis === 'iec' ? unearthed : floating(basis)],
   })),
   {
     name: 'direct current: as the maker states it, and nothing about phases',

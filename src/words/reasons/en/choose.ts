@@ -47,7 +47,7 @@ export const CHOOSE: Sayings<ChooseReasons> = {
   'listing/other-system': ({ system }) => `isn’t listed for ${SYSTEMS[system]} systems`,
   'listing/is-for': ({ system }) => `is listed for ${SYSTEMS[system]} systems`,
   'listing/turbine-floats': () =>
-    'the phases of a turbine float: whether it must be listed for that isn’t settled',
+    'the phases of a turbine float: that it needs no listing for that is an assumption',
   'indication/not-asked': () => 'NEC 2023 alone asks for it',
   'indication/none': () => 'it has no indicator, which 242.9 asks for',
   'indication/not-stated': () => 'its indicator isn’t stated',

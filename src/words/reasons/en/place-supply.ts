@@ -9,6 +9,7 @@ export const PLACE_SUPPLY: Sayings<PlaceSupplyReasons> = {
     `its cable to ${to} is ${length(of.value)}, longer than ${length(limit.value)}`,
   'battery/no-cable': () => 'no cable of it is on the list',
   'battery/stays-in-room': () => 'its cable stays in the room, by the places on the list',
+  'battery/nothing-hangs': () => 'nothing on the list hangs on it; what feeds it is the battery’s',
   'feeder/no-unit': () => 'its building holds no dwelling or sleeping unit, so 215.18 and 225.42 don’t ask',
   'feeder/feed-unknown': () => 'the list doesn’t say what feeds it',
   'feeder/supplies-unit': ({ from, unit, outside }) =>
@@ -22,6 +23,8 @@ export const PLACE_SUPPLY: Sayings<PlaceSupplyReasons> = {
   'long-run/module-branch': () => 'a long run of a trunk of AC modules asks at its other end only',
   'long-run/transfer-switch': () =>
     'a transfer switch has no protector of its own: what it connects is protected at its ends',
+  'long-run/disconnect': () =>
+    'a disconnect has no protector of its own: what it connects is protected at its ends',
   'long-run/length-unknown': () => 'the length of a run that ends here isn’t stated',
   'long-run/no-run': () => 'no run on the list ends here',
   'long-run/indoors': () => 'no run that ends here is outdoors or between buildings',
@@ -36,6 +39,8 @@ export const PLACE_SUPPLY: Sayings<PlaceSupplyReasons> = {
     `the feeder from ${from} in another building isn’t longer than ${length(limit.value)}`,
   'outbuilding/enters': ({ from }) => `the feeder from ${from} in another building enters here`,
   'service/here': () => 'a utility service is here',
+  'service/not-of-clause': ({ occupancy }) =>
+    `230.67 doesn’t ask at the service of ${occupancy === 'sleeping' ? 'a building with sleeping rooms in this cycle' : 'a building that holds no dwelling or sleeping unit'}: one there is common practice`,
   'service/of-unit': ({ unit }) =>
     `a utility service of a ${unit === 'sleeping' ? 'building with sleeping rooms' : 'dwelling unit'} is here`,
   'service/no-single-dwelling': () => 'a service of a building that isn’t a single dwelling is here',

@@ -38,6 +38,9 @@ export const PLACE: Sayings<PlaceReasons> = {
   'exempt/worth-protecting': () => 'what is here is worth protecting',
   'exempt/service': () => 'a service has no far end',
   'exempt/nothing-worth-protecting': () => 'the list says that nothing here is worth protecting',
+  'exempt/diversion-load': () => 'a diversion load is one that nobody need protect',
+  'drive/switched-pulses': ({ drive }) =>
+    `the output of the pump drive ${drive} carries switched pulses, which a protector for a sine wave doesn’t bear`,
   'grid-tie/module-branch': () => 'a trunk of AC modules always has one at its output',
   'grid-tie/target-unknown': () => 'the list doesn’t say where the output goes',
   'grid-tie/target-bare': ({ target }) => `${target}, where the output goes, has no protector`,
@@ -50,7 +53,8 @@ export const PLACE: Sayings<PlaceReasons> = {
     `the protector at ${target} is ${quantity(run)} away in the same building${reach === null ? ', and its reach isn’t limited' : `, within its reach of ${quantity(reach)}`}`,
   'grid-tie/beyond-reach': ({ target, run, reach }) =>
     `the protector at ${target} is ${quantity(run)} away, beyond its reach of ${quantity(reach)}`,
-  'inverter-ac/in-use': ({ port }) => `the ${port} port of an inverter-charger is in use`,
+  'inverter-ac/in-use': ({ port, kind }) =>
+    `the ${port} port of an ${kind === 'ac-battery' ? 'AC battery' : 'inverter-charger'} is in use`,
   'port/unused': () => 'the list says that this port is unused',
   'port/nothing-named': () => 'the list names no system for this port, and nothing on it connects there',
   'signal/outside-plan': () => 'a signal line takes no power protector; its protection is outside this plan',

@@ -17,8 +17,8 @@ export const RATE: Sayings<RateReasons> = {
     `the short-circuit current of ${list(arrays)} isn’t stated (isc_stc, strings_in_parallel)`,
   'array-voltage/no-array': () => 'no array on the list is behind this port',
   'array-voltage/not-known': () => 'the open-circuit voltage of an array isn’t known',
-  'array-voltage/safe-figure': ({ arrays }) =>
-    `a safe figure stands in for facts of ${list(arrays)} that aren’t stated`,
+  'array-voltage/stand-in': ({ arrays }) =>
+    `a figure of the draft stands in for facts of ${list(arrays)} that aren’t stated`,
   'battery-voltage/no-bus': () => 'this port is no battery bus',
   'battery-voltage/no-battery': () => 'no battery on the list is on this bus',
   'battery-voltage/not-known': ({ batteries }) => `the highest voltage of ${list(batteries)} isn’t known`,
@@ -32,6 +32,8 @@ export const RATE: Sayings<RateReasons> = {
   'input-limit/no-dc-input': () => 'this port is no DC input, and feeds none',
   'input-limit/no-converter': () => 'it leads to no converter on the list',
   'input-limit/source-listed': () => 'a source on the list feeds this port',
+  'input-limit/combiner-unfed': () =>
+    'what feeds its combiner isn’t on the list, so what the converter bears stands in',
   'input-limit/not-known': () => 'neither a source nor the converter’s highest voltage is known',
   'inverter-link/turned-off': () => 'the settings turn this rule off',
   'inverter-link/no-array': () => 'no array is behind this port',
@@ -42,8 +44,10 @@ export const RATE: Sayings<RateReasons> = {
   'withstand/nothing-known': () => 'neither a withstand nor a voltage to assume one by is known',
   'withstand/above-table': () => 'the voltage is above the last row of the table',
   'needed/optimizer-voltage': () => 'the voltage of a string behind DC optimizers is set by them',
-  'needed/array-not-bounded': () =>
-    'its open-circuit voltage can’t be worked out, and no converter bounds it',
+  'needed/array-voltage': () =>
+    'its open-circuit voltage can’t be worked out, and the list doesn’t say what a converter on it bears',
+  'needed/array-rated-by-converter': ({ converter, bears }) =>
+    `its open-circuit voltage can’t be worked out; the draft takes the ${measure(bears)} that ${converter} bears, which is no bound, since a design may break it`,
   'needed/coefficient-without-table': ({ technology }) => `no table covers ${technology} modules`,
   'needed/coefficient-below-table': ({ coldest }) =>
     `the table ends at ${measure(coldest)}, and the site is colder`,

@@ -21,12 +21,13 @@ export const SOURCE: Sayings<SourceReasons> = {
   'source/of-each': ({ each }) => each.map(({ tag, place }) => `${tag}: ${cited(place)}`).join('; '),
   'source/on-this-page': () => 'computed on this page',
   'source/assumed-on-these-pages': () => 'assumption on these pages',
-  'source/cold-factor-table': () => 'NEC Table 690.7(A), same in the 2017, 2020 and 2023 editions',
+  'source/cold-factor-table': () =>
+    `NEC 690.7(A)(2) (${MEMORY}) and Table 690.7(A), same in the 2017, 2020 and 2023 editions`,
   'source/cold-voltage-annex': () => ANNEX_B,
   'source/maker-coefficient': ({ practice }) =>
     practice === 'iec'
       ? `the maker’s coefficient, ${ANNEX_B}`
-      : 'the maker’s coefficient, NEC 690.7(A) and 110.3(B)',
+      : `the maker’s coefficient, NEC 690.7(A)(1) (${MEMORY}) and 110.3(B)`,
   'source/string-voltage': () =>
     'NEC 690.7(A): sum of the modules in series, corrected for the lowest temperature',
   'source/pv-limit': ({ basis }) => `NEC ${cycle(basis)} 690.7`,
@@ -46,7 +47,7 @@ export const SOURCE: Sayings<SourceReasons> = {
   'source/nominal-current-iec': () => `IEC 60364-5-53 cl. 534.4.4.4, ${MEMORY}`,
   'source/nominal-current-lightning': () => `NFPA 780, ${MEMORY}`,
   'source/nominal-current-service': () => 'NEC 2023, 230.67',
-  'source/nominal-current-feeder': () => 'NEC 2023, 215.18 and 225.42',
+  'source/nominal-current-feeder': ({ outside }) => `NEC 2023, ${outside ? '225.42' : '215.18'}`,
   'source/withstand-table': () => 'IEC 60664-1:2020 Table F.1',
   'source/withstand-entry': () => 'computed on these pages, or the nominal voltage of the system',
   'source/critical-length': ({ read }) => `IEC 60364-7-712:2017 cl. 712.443${read ? '' : `, ${MEMORY}`}`,
@@ -58,7 +59,7 @@ export const SOURCE: Sayings<SourceReasons> = {
   'source/lightning-table': ({ table }) => `IEC 62305-2:2010 Table ${table}, ${MEMORY}`,
   'source/wire-inductance': () =>
     `Rosa, Bulletin of the Bureau of Standards 4(2), 1908, p. 301; Grover, ${MEMORY}`,
-  'source/lead-in-level': () => `UL 1449 ed. 5: a VPR is measured with leads of 6 in, ${MEMORY}`,
+  'source/lead-in-level': () => `UL 1449, 5th edition: a VPR is measured with leads of 6 in, ${MEMORY}`,
   'source/current-wave': () => 'IEEE C62.41.2-2002',
   'source/lead-voltage': () => 'computed; adding the two peaks is conservative',
   'source/reach': () => 'OVE Fachinformation E09:2022 Annex C',

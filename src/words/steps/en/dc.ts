@@ -66,8 +66,8 @@ export const DC: StepTexts<DcSteps> = {
     substituted: (v) => `${figured(v.module)} × ${figured(v.modules)} × ${fine(v.factor)}`,
   },
   'array-voltage/stated': { says: (v) => `Open-circuit voltage of the string of ${v.array}` },
-  'array-voltage/bound': {
-    says: (v) => `Highest DC voltage that ${v.converter} bears: the bound for what isn’t stated`,
+  'array-voltage/stand-in': {
+    says: (v) => `Highest DC voltage that ${v.converter} bears: in the draft for what isn’t stated, no bound`,
   },
   'array-voltage/code-limit': { says: 'Highest DC voltage that 690.7 allows here' },
   'array-current/module': {

@@ -1,0 +1,47 @@
+import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
+import { isNec } from '../../model/editions.js';
+import { about } from '../../model/message.js';
+import { RATE_MESSAGES } from '../../model/messages/rate.js';
+import type { PlacedNote } from '../../model/open-item.js';
+import type { Site, SiteEquipment, SitePort } from '../../model/site.js';
+import { systemField } from '../rate/rating-facts.js';
+
+/**
+ * What can't be with the earthing of an IEC job: TT with a system that has no N, where a part of connection 3+1 has nothing to
+ * lead its lines to; and IT with a link from N to earth, which would make another system of it.
+ * @param site the survey
+ * @returns a conflict for each port, or each row
+ */
+export function earthingConflicts(site: Site): readonly PlacedNote[] {
+  if (isNec(site.basis.value)) return [];
+  if (site.earthing.value === 'TT') return site.equipments.flatMap((e) => e.ports.flatMap(withoutNeutral));
+  if (site.earthing.value !== 'IT') return [];
+  const apart = behindTransformers(site);
+  return site.equipments.filter((e) => !apart.has(e)).flatMap(linked);
+}
+
+function withoutNeutral(port: SitePort): readonly PlacedNote[] {
+  const { system, unused, equipment } = port;
+  if (system === undefined || unused !== '' || AC_SYSTEM_DATA[system].hasNeutral) return [];
+  const { tag } = equipment;
+  return [about(RATE_MESSAGES.noNeutralInTt, { tag, system }, tag, systemField(port))];
+}
+
+function linked(equipment: SiteEquipment): readonly PlacedNote[] {
+  const { tag, facts } = equipment;
+  return facts.n_pe_link?.value === true ? [about(RATE_MESSAGES.linkInIt, { tag }, tag, 'n_pe_link')] : [];
+}
+
+/** Transformers and what hangs behind them, a system of its own: there a link is as it should be. */
+function behindTransformers({ equipments }: Site): ReadonlySet<SiteEquipment> {
+  const found = new Set<SiteEquipment>();
+  const queue = equipments.filter((e) => e.kind === 'transformer');
+  for (let at = queue.pop(); at; at = queue.pop()) {
+    if (found.has(at)) continue;
+    found.add(at);
+    for (const port of at.ports)
+      for (const run of port.runs)
+        if (run.from === port && run.carries === 'ac') queue.push(run.to.equipment);
+  }
+  return found;
+}
