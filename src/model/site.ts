@@ -48,6 +48,8 @@ export interface SiteEquipment {
   readonly facts: Stated<RowFacts>;
   /** `` where it can't be known. */
   readonly place: string;
+  /** Where the place isn't known: the tag whose place it is, of itself or of what it connects to; `` where it is known. */
+  readonly placeOf: string;
   /** `` where it can't be known. */
   readonly building: string;
   readonly buildingByDefault: boolean;
@@ -86,12 +88,12 @@ export interface SiteRun {
   readonly betweenBuildings: boolean;
   /** True where a building that decides it was taken from the place. */
   readonly betweenByDefault: boolean;
-  /** Ends whose building isn't known, where the run may lead to another building. */
-  readonly unplaced: readonly SiteEquipment[];
+  /** Tags whose place would say whether it leads to another building; empty: that is known. */
+  readonly unplaced: readonly string[];
   /** True where the places of its ends are known and differ. */
   readonly placesDiffer: boolean;
-  /** Ends whose place isn't known. */
-  readonly placeless: readonly SiteEquipment[];
+  /** Tags whose place would say whether it leaves the place that it begins in; empty: that is known. */
+  readonly placeless: readonly string[];
   readonly carries: 'ac' | 'dc' | 'battery' | 'control';
 }
 

@@ -161,6 +161,7 @@ function fold(name: string): string {
 
 interface Whereabouts {
   place: string;
+  placeOf: string;
   building: string;
   buildingByDefault: boolean;
 }
@@ -186,6 +187,7 @@ export function placeEquipments(
     const stated = facts.building?.value;
     const found: Whereabouts = {
       place: ownPlace !== '' ? ownPlace : (base?.place ?? ''),
+      placeOf: ownPlace !== '' ? '' : (base?.placeOf ?? member.tag),
       building: stated ?? (ownPlace !== '' ? buildingOfPlace(ownPlace) : (base?.building ?? '')),
       buildingByDefault: stated === undefined && (ownPlace !== '' ? true : (base?.buildingByDefault ?? true)),
     };

@@ -17,6 +17,7 @@ export function servicePlaceRun(port: SitePort, limit: number): SiteRun | undefi
       run.to === port &&
       run.from.equipment.kind === 'service' &&
       !run.betweenBuildings &&
+      run.unplaced.length === 0 &&
       run.length !== undefined &&
       run.length <= limit &&
       (run.switches.length === 0 || !port.runs.some((other) => other !== run && sharesSwitch(other, run))),

@@ -103,11 +103,20 @@ function between(
   a: SiteEquipment,
   b: SiteEquipment,
 ): Pick<SiteRun, 'betweenBuildings' | 'betweenByDefault' | 'unplaced'> {
-  const unplaced = a === b ? [] : [a, b].filter((e) => e.building === '');
+  const unplaced = sameUnknown(a, b) ? [] : rootsOf([a, b].filter((e) => e.building === ''));
   if (unplaced.length > 0 || samePlaceName(a.building, b.building)) {
     return { betweenBuildings: false, betweenByDefault: false, unplaced };
   }
   return { betweenBuildings: true, betweenByDefault: a.buildingByDefault || b.buildingByDefault, unplaced };
+}
+
+/** True for two that are in one place, whichever that is: one takes its place from the other, or both from a third. */
+function sameUnknown(a: SiteEquipment, b: SiteEquipment): boolean {
+  return a === b || (a.placeOf !== '' && a.placeOf === b.placeOf);
+}
+
+function rootsOf(equipments: readonly SiteEquipment[]): readonly string[] {
+  return [...new Set(equipments.map((e) => e.placeOf).filter((tag) => tag !== ''))];
 }
 
 function isStatedOutdoors({ outdoors }: SiteEquipment): boolean {
@@ -131,7 +140,8 @@ function makeRun(way: Way, from: SitePort, to: SitePort): SiteRun {
   const unknown = legs.filter((leg) => leg.length === undefined).map((leg) => leg.row);
   const parts = [from.equipment, ...through, to.equipment];
   const outdoors = parts.some((e) => e.outdoors.value);
-  const placeless = [from.equipment, to.equipment].filter((e) => e.place === '');
+  const ends = [from.equipment, to.equipment] as const;
+  const placeless = sameUnknown(...ends) ? [] : rootsOf(ends.filter((e) => e.place === ''));
   return {
     from,
     to,
@@ -144,7 +154,10 @@ function makeRun(way: Way, from: SitePort, to: SitePort): SiteRun {
     outdoors,
     outdoorsByDefault: outdoors && !parts.some(isStatedOutdoors),
     ...between(from.equipment, to.equipment),
-    placesDiffer: placeless.length === 0 && !samePlaceName(from.equipment.place, to.equipment.place),
+    placesDiffer:
+      placeless.length === 0 &&
+      !sameUnknown(...ends) &&
+      !samePlaceName(from.equipment.place, to.equipment.place),
     placeless,
     carries: way.first.carries,
   };

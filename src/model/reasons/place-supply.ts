@@ -6,6 +6,7 @@ import type { Occupancy } from '../words.js';
 /** Why rules place a protector where a site is supplied and along its runs, or don't: code and values. */
 export interface PlaceSupplyReasons {
   'battery/leaves-room': { readonly to: string };
+  'battery/may-leave-room': { readonly to: string };
   'battery/longer-than-limit': { readonly to: string; readonly length: Quantity; readonly limit: Quantity };
   'battery/no-cable': None;
   'battery/stays-in-room': None;

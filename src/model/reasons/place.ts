@@ -22,6 +22,7 @@ export interface PlaceReasons {
   'control/nothing-asks': None;
   'control/outdoors': None;
   'control/between-buildings': { readonly to: string };
+  'control/place-unknown': { readonly to: string };
   'control/long-run': { readonly length: Quantity };
   /** The other end of a control circuit, for what is said of the circuit itself. */
   'control-end/refused': { readonly circuit: string; readonly reason: NestedReason };
@@ -48,6 +49,7 @@ export interface PlaceReasons {
   'grid-tie/target-unknown': None;
   'grid-tie/target-bare': { readonly target: string };
   'grid-tie/run-unknown': { readonly target: string };
+  'grid-tie/place-unknown': { readonly target: string };
   'grid-tie/other-building': { readonly target: string };
   'grid-tie/reach-unknown': { readonly target: string };
   'grid-tie/no-reach': { readonly target: string };

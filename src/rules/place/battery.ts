@@ -2,6 +2,7 @@ import { metres } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
+import { placesAsked } from '../unknown-place.js';
 import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['kind', 'runs', 'runInDoubt', 'longRunLimit'] as const;
@@ -36,6 +37,15 @@ export const battery = {
         outcome: 'placed',
         strength: 'recommended',
         because: reason('battery/leaves-room', { to: elsewhere.otherTag }),
+      };
+    }
+    const unknown = runs.find((r) => r.placeless.length > 0);
+    if (unknown) {
+      return {
+        outcome: 'placed',
+        strength: 'recommended',
+        because: reason('battery/may-leave-room', { to: unknown.otherTag }),
+        notes: runs.flatMap((r) => placesAsked(r.placeless)),
       };
     }
     const long = runs.find((r) => r.length !== undefined && r.length > f.longRunLimit);

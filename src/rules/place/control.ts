@@ -5,6 +5,7 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
+import { mayLeaveBuilding, placesAsked } from '../unknown-place.js';
 import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = [
@@ -69,8 +70,9 @@ export const control = {
     const long = lengths.find((length) => length !== undefined && length > f.longRunLimit);
     const between = f.runs.find((r) => r.betweenBuildings);
     const outdoors = f.outdoors || f.runs.some((r) => r.outdoors);
-    const isPlaced = outdoors || between !== undefined || long !== undefined;
-    const notes: PlacedNote[] = [];
+    const unplaced = outdoors || between || long !== undefined ? [] : f.runs.filter(mayLeaveBuilding);
+    const isPlaced = outdoors || between !== undefined || long !== undefined || unplaced.length > 0;
+    const notes: PlacedNote[] = unplaced.flatMap((r) => placesAsked(r.unplaced));
     if (!f.connected) {
       const p = { tag: f.tag, placed: isPlaced };
       notes.push(about(PLACE_MESSAGES.controlOtherEnd, p, f.tag, 'connects_to'));
@@ -91,7 +93,9 @@ export const control = {
         ? OUTDOORS
         : between
           ? reason('control/between-buildings', { to: between.otherTag })
-          : reason('control/long-run', { length: metres(long ?? 0) }),
+          : long === undefined
+            ? reason('control/place-unknown', { to: unplaced[0]?.otherTag ?? '' })
+            : reason('control/long-run', { length: metres(long) }),
       notes,
     };
   },

@@ -2,6 +2,7 @@ import { metres } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
+import { mayLeaveBuilding } from '../unknown-place.js';
 import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['outdoors', 'runs', 'runInDoubt', 'longRunLimit'] as const;
@@ -32,7 +33,8 @@ export const generator = {
   looksAt: { kinds: ['generator'], ports: ['output'] },
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-    if (!f.outdoors && !f.runInDoubt && !f.runs.some((r) => r.betweenBuildings)) return BESIDE;
+    if (!f.outdoors && !f.runInDoubt && !f.runs.some((r) => r.betweenBuildings || mayLeaveBuilding(r)))
+      return BESIDE;
     const long = f.runs.find((r) => r.length !== undefined && r.length > f.longRunLimit);
     if (long?.length !== undefined) {
       return {

@@ -2,6 +2,7 @@ import { metres } from '../../model/quantity.js';
 import { reason, type Reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
+import { placesAsked } from '../unknown-place.js';
 import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'kind', 'unused', 'nearest', 'longRunLimit'] as const;
@@ -42,6 +43,9 @@ export const gridTieAc = {
     const target = near.tag;
     if (!near.protected) return placed(reason('grid-tie/target-bare', { target }));
     if (near.length === undefined) return placed(reason('grid-tie/run-unknown', { target }));
+    if (near.unplaced.length > 0) {
+      return { ...placed(reason('grid-tie/place-unknown', { target })), notes: placesAsked(near.unplaced) };
+    }
     if (!near.sameBuilding) return placed(reason('grid-tie/other-building', { target }));
     if (near.reach === undefined) return placed(reason('grid-tie/reach-unknown', { target }));
     if (near.reach === 0) return placed(reason('grid-tie/no-reach', { target }));
@@ -55,6 +59,6 @@ export const gridTieAc = {
   },
 } satisfies AnyPlacementRule;
 
-function placed(because: Reason): PlacementDecision {
+function placed(because: Reason): PlacementDecision & { readonly outcome: 'placed' } {
   return { outcome: 'placed', strength: 'recommended', because };
 }

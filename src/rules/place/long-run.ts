@@ -6,6 +6,7 @@ import type { Strength } from '../../model/words.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
+import { mayLeaveBuilding, placesAsked } from '../unknown-place.js';
 import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = [
@@ -83,9 +84,11 @@ export const longRun = {
     if (f.kind === 'ac-module-branch') return MODULE_BRANCH;
     if (f.drive !== '') return onDriveOutput(f);
     const runs = f.runs.filter((r) => r.carries !== 'control');
-    const leaving = runs.filter((r) => r.outdoors || r.betweenBuildings);
+    const leaving = runs.filter((r) => r.outdoors || r.betweenBuildings || mayLeaveBuilding(r));
     const notes: PlacedNote[] = [];
     for (const run of leaving) {
+      const isLong = run.length === undefined || run.length > f.longRunLimit;
+      if (!run.outdoors && isLong) notes.push(...placesAsked(run.unplaced));
       if (run.length === undefined && !run.lengthNotAsked) {
         const p = { row: run.unknownRow, ...ends(f.tag, run) };
         notes.push(about(PLACE_MESSAGES.runLength, p, run.unknownRow, 'run_length'));

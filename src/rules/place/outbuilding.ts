@@ -5,6 +5,7 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
+import { mayLeaveBuilding, placesAsked } from '../unknown-place.js';
 import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'tag', 'drive', 'runs', 'runInDoubt', 'longRunLimit'] as const;
@@ -35,7 +36,9 @@ export const outbuilding = {
     if (f.drive !== '') {
       return { outcome: 'not-placed', because: reason('drive/switched-pulses', { drive: f.drive }) };
     }
-    const entering = f.runs.filter((r) => !r.upstream && r.carries === 'ac' && r.betweenBuildings);
+    const entering = f.runs.filter(
+      (r) => !r.upstream && r.carries === 'ac' && (r.betweenBuildings || mayLeaveBuilding(r)),
+    );
     const notes: PlacedNote[] = [];
     const first = entering[0];
     if (!first) {
@@ -64,6 +67,7 @@ export const outbuilding = {
         about(PLACE_MESSAGES.buildingDefault, { tag: fires.otherTag, other: f.tag }, f.tag, 'building'),
       );
     }
+    notes.push(...placesAsked(fires.unplaced));
     return {
       outcome: 'placed',
       strength: 'recommended',

@@ -7,6 +7,7 @@ const near = (some: Partial<NearestProtector>): NearestProtector => ({
   tag: 'MP',
   length: 8,
   sameBuilding: true,
+  unplaced: [],
   protected: true,
   reach: 20,
   ...some,

@@ -4,6 +4,8 @@ import type { Sayings } from '../sayings.js';
 
 /** Why rules place a protector where a site is supplied and along its runs, or don't, in English. */
 export const PLACE_SUPPLY: Sayings<PlaceSupplyReasons> = {
+  'battery/may-leave-room': ({ to }) =>
+    `whether its cable to ${to} leaves the room isn’t known: a place isn’t stated`,
   'battery/leaves-room': ({ to }) => `its cable leaves the room: ${to} is in another place`,
   'battery/longer-than-limit': ({ to, length: of, limit }) =>
     `its cable to ${to} is ${length(of.value)}, longer than ${length(limit.value)}`,

@@ -21,6 +21,8 @@ export const PLACE: Sayings<PlaceReasons> = {
   'control/nothing-asks': () => 'it is neither outdoors nor between buildings nor on a long run',
   'control/outdoors': () => 'a control circuit out of doors',
   'control/between-buildings': ({ to }) => `a control circuit between buildings, to ${to}`,
+  'control/place-unknown': ({ to }) =>
+    `whether ${to} is in the same building isn’t known: a place isn’t stated`,
   'control/long-run': ({ length: of }) => `a control circuit of ${length(of.value)}`,
   'control-end/refused': ({ circuit, reason }, say) => `${circuit}: ${say(reason)}`,
   'control-end/placed': ({ circuit, reason }, say) =>
@@ -45,6 +47,8 @@ export const PLACE: Sayings<PlaceReasons> = {
   'grid-tie/target-unknown': () => 'the list doesn’t say where the output goes',
   'grid-tie/target-bare': ({ target }) => `${target}, where the output goes, has no protector`,
   'grid-tie/run-unknown': ({ target }) => `the run to ${target} isn’t stated`,
+  'grid-tie/place-unknown': ({ target }) =>
+    `whether ${target} is in the same building isn’t known: a place isn’t stated`,
   'grid-tie/other-building': ({ target }) => `${target} isn’t in the same building`,
   'grid-tie/reach-unknown': ({ target }) => `the reach of the protector at ${target} isn’t known`,
   'grid-tie/no-reach': ({ target }) =>
