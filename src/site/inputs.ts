@@ -13,6 +13,8 @@ const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
   'pump-drive',
 ]);
 
+const SOURCES: ReadonlySet<Kind> = new Set<Kind>(['array', 'wind-turbine', 'hydro-turbine']);
+
 /**
  * Decides which source feeds which DC input, and collects what feeds each combiner.
  * @param equipments in natural order; `sources`, `use` and `runs` of their DC ports are filled
@@ -28,6 +30,7 @@ export function feedInputs(
   const notes: PlacedNote[] = [];
   const reached = new Map<Link, SitePort[]>();
   const onto = new Map<string, Link[]>();
+  const isWhole = !hasLooseSource(equipments, links);
   for (const link of links) {
     if (link.downEnd === 'dc-in' || (link.carries === 'dc' && link.downEnd === 'output')) {
       const list = onto.get(link.down.tag);
@@ -45,7 +48,7 @@ export function feedInputs(
           reached.set(link, [output]);
         }
       }
-      if (mine.length === 0 && !inDoubt.has(equipment.tag)) {
+      if (mine.length === 0 && isWhole && !inDoubt.has(equipment.tag)) {
         notes.push(about(SITE_MESSAGES.combinerUnfed, { tag: equipment.tag }, equipment.tag, ''));
       }
     } else if (CONVERTERS.has(equipment.kind)) {
@@ -53,6 +56,12 @@ export function feedInputs(
     }
   }
   return { reached, notes };
+}
+
+/** True where an array or turbine leads nowhere: an item at its row says so, and it may be what a combiner waits for. */
+function hasLooseSource(equipments: readonly SiteEquipment[], links: readonly Link[]): boolean {
+  const leading = new Set(links.filter((l) => l.upEnd === 'output').map((l) => l.up));
+  return equipments.some((e) => SOURCES.has(e.kind) && !leading.has(e));
 }
 
 function feedConverter(

@@ -46,7 +46,9 @@ describe('placement rules', () => {
       'basis=iec; earthing=TN',
       'L load; ac_in=230; place=House; protect=yes',
       'place/dc-input',
-      ['does not apply: no charge controller, grid tie inverter or inverter charger is on the list'],
+      [
+        'does not apply: no charge controller, grid tie inverter, inverter charger or pump drive is on the list',
+      ],
     ],
     [
       'one that finds the kind without the port',
@@ -54,7 +56,7 @@ describe('placement rules', () => {
       'I inverter-charger; ac_out=230; place=House',
       'place/dc-input',
       [
-        'does not apply: no charge controller, grid tie inverter or inverter charger on the list has a port that it looks at',
+        'does not apply: no charge controller, grid tie inverter, inverter charger or pump drive on the list has a port that it looks at',
       ],
     ],
     [
@@ -144,7 +146,9 @@ describe('rules about ratings and parts', () => {
     const row = `${settled}; existing=old box`;
     for (const rule of ['rate/ac-voltage', 'rate/nominal-current', 'rate/type', 'wire/leads'])
       expect(standing(row, rule), rule).toEqual(unknown);
-    expect(standing(row, 'place/service')).toEqual(['met at P-1: recommended, not required']);
+    expect(standing(row, 'place/service')).toEqual([
+      'does not apply at P-1: 230.67 doesn’t ask at the service of a building that holds no dwelling or sleeping unit: one there is common practice',
+    ]);
   });
 
   it('calls nothing met of a part chosen by hand where what the place asks for isn’t known', () => {
@@ -227,7 +231,7 @@ describe('rules about ratings and parts', () => {
     const parts = catalogueOf(partLine('PAIR', 'channels=2; mcov_dc=1000; up=2000'));
     const standing = said(under('', rows, { catalogue: parts }), 'rate/array-voltage');
     expect(standing).toEqual([
-      'to confirm at P-1: a safe figure stands in for facts of A that aren’t stated',
+      'to confirm at P-1: a figure of the draft stands in for facts of A that aren’t stated',
     ]);
     const known = said(under('lowest_temp=-10 C', rows, { catalogue: parts }), 'rate/array-voltage');
     expect(known).toEqual(['met at P-1']);
