@@ -4,7 +4,7 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['runs', 'runInDoubt', 'longRunLimit'] as const;
+const FACTS = ['basis', 'runs', 'runInDoubt', 'longRunLimit'] as const;
 
 const NO_CABLE: PlacementDecision = { outcome: 'not-placed', because: reason('battery/no-cable') };
 const IN_ROOM: PlacementDecision = { outcome: 'not-placed', because: reason('battery/stays-in-room') };
@@ -44,6 +44,7 @@ export const battery = {
           to: long.otherTag,
           length: metres(long.length),
           limit: metres(f.longRunLimit),
+          basis: f.basis,
         }),
       };
     }

@@ -8,6 +8,7 @@ import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = [
+  'basis',
   'tag',
   'outdoors',
   'runs',
@@ -84,7 +85,7 @@ export const control = {
         ? OUTDOORS
         : between
           ? reason('control/between-buildings', { to: between.otherTag })
-          : reason('control/long-run', { length: metres(long?.length ?? 0) }),
+          : reason('control/long-run', { length: metres(long?.length ?? 0), basis: f.basis }),
       notes,
     };
   },

@@ -85,6 +85,7 @@ function underIec(f: Given<PlacementFacts, typeof FACTS>, fed: Reason): Placemen
       length: metres(f.arraysLength),
       critical: metres(f.criticalLength),
       shorter,
+      basis: f.basis,
     }),
   };
 }

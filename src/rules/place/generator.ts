@@ -4,7 +4,7 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['outdoors', 'runs', 'runInDoubt', 'longRunLimit'] as const;
+const FACTS = ['basis', 'outdoors', 'runs', 'runInDoubt', 'longRunLimit'] as const;
 
 const BESIDE: PlacementDecision = { outcome: 'not-placed', because: reason('generator/beside') };
 const NO_RUN: PlacementDecision = { outcome: 'not-placed', because: reason('generator/no-run') };
@@ -42,13 +42,15 @@ export const generator = {
           outdoors: f.outdoors,
           length: metres(long.length),
           from: long.otherTag,
+          basis: f.basis,
         }),
       };
     }
     if (f.runInDoubt) return RUN_IN_DOUBT;
     if (f.runs.length === 0) return NO_RUN;
     if (f.runs.some((r) => r.length === undefined)) return LENGTH_UNKNOWN;
+    const { basis } = f;
     const limit = metres(f.longRunLimit);
-    return { outcome: 'not-placed', because: reason('generator/not-longer', { limit }) };
+    return { outcome: 'not-placed', because: reason('generator/not-longer', { limit, basis }) };
   },
 } satisfies AnyPlacementRule;

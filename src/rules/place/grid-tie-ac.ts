@@ -44,14 +44,15 @@ export const gridTieAc = {
     if (near.length === undefined) return placed(reason('grid-tie/run-unknown', { target }));
     if (!near.sameBuilding) return placed(reason('grid-tie/other-building', { target }));
     if (near.reach === undefined) return placed(reason('grid-tie/reach-unknown', { target }));
-    if (near.reach === 0) return placed(reason('grid-tie/no-reach', { target }));
-    const most = f.basis === 'iec' ? Math.min(near.reach, f.longRunLimit) : near.reach;
+    const { basis } = f;
+    if (near.reach === 0) return placed(reason('grid-tie/no-reach', { target, basis }));
+    const most = basis === 'iec' ? Math.min(near.reach, f.longRunLimit) : near.reach;
     const run = metres(near.length);
     if (near.length > most) {
-      return placed(reason('grid-tie/beyond-reach', { target, run, reach: metres(most) }));
+      return placed(reason('grid-tie/beyond-reach', { target, run, reach: metres(most), basis }));
     }
     const reach = Number.isFinite(most) ? metres(most) : null;
-    return { outcome: 'not-placed', because: reason('grid-tie/within-reach', { target, run, reach }) };
+    return { outcome: 'not-placed', because: reason('grid-tie/within-reach', { target, run, reach, basis }) };
   },
 } satisfies AnyPlacementRule;
 

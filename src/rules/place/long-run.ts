@@ -104,6 +104,7 @@ export const longRun = {
         length: metres(first.length),
         limit: metres(f.longRunLimit),
         outdoors: first.outdoors,
+        basis: f.basis,
       }),
       notes,
     };
@@ -118,8 +119,9 @@ function ends(tag: string, run: RunFacts): { from: string; to: string } {
 function whyNot(f: Facts, runs: readonly RunFacts[], leaving: readonly RunFacts[]): PlacementDecision {
   if (runs.length === 0) return NO_RUN;
   if (leaving.length === 0) return INDOORS;
+  const { basis } = f;
   const limit = metres(f.longRunLimit);
-  return { outcome: 'not-placed', because: reason('long-run/not-longer', { limit }) };
+  return { outcome: 'not-placed', because: reason('long-run/not-longer', { limit, basis }) };
 }
 
 /** IEC: the run of an array whose inputs must be protected is required to be at both ends. */

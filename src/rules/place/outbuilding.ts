@@ -53,6 +53,7 @@ export const outbuilding = {
             because: reason('outbuilding/not-longer', {
               from: first.otherTag,
               limit: metres(f.longRunLimit),
+              basis: f.basis,
             }),
           };
     }
