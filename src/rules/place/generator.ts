@@ -14,7 +14,7 @@ const LENGTH_UNKNOWN: PlacementDecision = {
   open: true,
 };
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice('Its end by the length of its run; the other end is the inverter’s or the panel’s.'),
 ];
 
@@ -22,7 +22,12 @@ export const generator = {
   id: 'place/generator',
   title: 'At a generator far from what it feeds',
   why: 'A generator away from the house has a long cable of its own.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],

@@ -10,7 +10,7 @@ const MODULE_BRANCH = placed(reason('grid-tie/module-branch'));
 const TARGET_UNKNOWN = placed(reason('grid-tie/target-unknown'));
 const UNUSED: PlacementDecision = { outcome: 'not-placed', because: reason('port/unused') };
 
-const NEC_SOURCES: readonly Cited[] = [
+const CITED_UNDER_NEC: readonly Cited[] = [
   practice(
     'One at the output, unless a protected panel, service or inverter is within reach in the same building.',
   ),
@@ -21,9 +21,9 @@ export const gridTieAc = {
   title: 'At the AC output of a grid-tie inverter',
   why: 'The output is joined to the power company’s wires, unless a protector close by already guards it.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['pv-ac-protection', 'ten-metre-distance'],
   }),
   strength: {

@@ -32,7 +32,7 @@ const LENGTH_UNKNOWN: PlacementDecision = {
 const NO_RUN: PlacementDecision = { outcome: 'not-placed', because: reason('long-run/no-run') };
 const INDOORS: PlacementDecision = { outcome: 'not-placed', because: reason('long-run/indoors') };
 
-const NEC_SOURCES: readonly Cited[] = [
+const CITED_UNDER_NEC: readonly Cited[] = [
   practice('More than 100 ft of wire: both ends, unless nothing at that end is worth protecting.'),
 ];
 
@@ -41,9 +41,9 @@ export const longRun = {
   title: 'At both ends of a long run outdoors or between buildings',
   why: 'A long cable out of doors picks up surges, and a protector at one end doesn’t help the other.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['ten-metre-distance', 'pv-dc-both-ends'],
   }),
   strength: {
