@@ -48,7 +48,8 @@ export const table = placementTable(import.meta.url, gridTieAc, [
     name: `${basis}: at the reach itself, nothing more`,
     given: { ...at, basis, nearest: near({ length: 20 }) },
     then: 'not-placed' as const,
-    because: 'the protector at MP is 65.6 ft (20 m) away in the same building, within its reach of 65.6 ft (20 m)',
+    because:
+      'the protector at MP is 65.6 ft (20 m) away in the same building, within its reach of 65.6 ft (20 m)',
   })),
   {
     name: 'just beyond the reach',
