@@ -4,12 +4,12 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../placement-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['runs', 'runInDoubt', 'longRunLimit'] as const;
+const FACTS = ['basis', 'runs', 'runInDoubt', 'longRunLimit'] as const;
 
 const NO_CABLE: PlacementDecision = { outcome: 'not-placed', because: reason('battery/no-cable') };
 const IN_ROOM: PlacementDecision = { outcome: 'not-placed', because: reason('battery/stays-in-room') };
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice('A battery beside its inverter needs none; one whose cable leaves the room does.'),
 ];
 
@@ -17,7 +17,12 @@ export const battery = {
   id: 'place/battery',
   title: 'At a battery bus whose cable leaves the room',
   why: 'A battery cable that leaves the room can pick up surges on its way.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],
@@ -44,6 +49,7 @@ export const battery = {
           to: long.otherTag,
           length: metres(long.length),
           limit: metres(f.longRunLimit),
+          basis: f.basis,
         }),
       };
     }
