@@ -11,13 +11,20 @@ const NIGHT = reason('light/night');
 const TURBINE = reason('light/turbine');
 const STILL = reason('light/turbine-still');
 
-const SOURCES: readonly Cited[] = [practice('Look in daylight: lit in the sun, dark at night.')];
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
+  practice('Look in daylight: lit in the sun, dark at night.'),
+];
 
 export const arrayPole = {
   id: 'indicate/array-pole',
   title: 'The light of the ungrounded pole of an array or a DC turbine',
   why: 'The sun, or the wind, gives this wire its voltage; at night, or in still air, it has none.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.circuit !== 'array' || f.grounded || f.floating) return { outcome: 'outside', because: OUTSIDE };
