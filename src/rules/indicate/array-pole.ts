@@ -3,10 +3,11 @@ import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['circuit', 'grounded', 'floating', 'turbineDriven', 'sunAndWind'] as const;
+const FACTS = ['circuit', 'grounded', 'floating', 'turbineDriven', 'sunAndWind', 'rapidShutdown'] as const;
 
 const OUTSIDE = reason('light-outside/array-pole');
 const SUN = reason('light/sun');
+const INVERTER_ON = reason('light/sun-inverter-on');
 const NIGHT = reason('light/night');
 const TURBINE = reason('light/turbine');
 const STILL = reason('light/turbine-still');
@@ -69,12 +70,9 @@ export const arrayPole = {
     return {
       outcome: 'shows',
       indications: [
-        {
-          state: 'sun',
-          shows: 'lit',
-          because: SUN,
-          cause: 'sunlight',
-        },
+        f.rapidShutdown
+          ? { state: 'sun, inverter on', shows: 'lit', because: INVERTER_ON, cause: 'sunlight-inverter-on' }
+          : { state: 'sun', shows: 'lit', because: SUN, cause: 'sunlight' },
         {
           state: 'night',
           shows: 'dark',

@@ -3,7 +3,14 @@ import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['circuit', 'floating', 'groundingUnknown', 'turbineDriven', 'sunAndWind'] as const;
+const FACTS = [
+  'circuit',
+  'floating',
+  'groundingUnknown',
+  'turbineDriven',
+  'sunAndWind',
+  'rapidShutdown',
+] as const;
 
 const OUTSIDE = reason('light-outside/floating-pair');
 const NOT_KNOWN = reason('light/grounding-not-known');
@@ -63,7 +70,12 @@ export const floatingPair = {
     return {
       outcome: 'shows',
       indications: [
-        { state: 'sun', shows: 'either', because, cause: 'floating' },
+        {
+          state: f.rapidShutdown ? 'sun, inverter on' : 'sun',
+          shows: 'either',
+          because,
+          cause: 'floating',
+        },
         {
           state: 'night',
           shows: 'dark',
