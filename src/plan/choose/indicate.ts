@@ -140,7 +140,9 @@ function behindControllers(controllers: readonly SiteEquipment[]): PoleGrounding
 /** The input that a source's conductors lead to, through combiners: what else feeds it is in parallel. */
 function inputFed(port: SitePort): SitePort {
   const run =
-    port.cls === 'output' ? port.runs.find((r) => r.from === port && r.carries === 'dc') : undefined;
+    port.cls === 'output'
+      ? port.runs.find((r) => r.from === port && r.carries === 'dc' && r.to.cls !== 'dc-bus')
+      : undefined;
   return run ? inputFed(run.to) : port;
 }
 
