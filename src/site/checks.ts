@@ -121,13 +121,7 @@ function servicesOf(port: SitePort, known: Map<SitePort, ReadonlySet<string>>): 
       run.to === at && run.carries === 'ac' && run.switches.length === 0 ? [run.from] : [],
     );
     const services = feeding.filter((p) => p.equipment.kind === 'service').map((p) => p.equipment.tag);
-    const panels = feeding.flatMap((p) =>
-      p.equipment.kind === 'transformer'
-        ? p.equipment.ports.filter((side) => side.cls === 'ac-in')
-        : p.equipment.kind === 'panel'
-          ? [p]
-          : [],
-    );
+    const panels = feeding.map(sideFed).filter((p) => PASSED.has(p.equipment.kind));
     const [only] = panels;
     if (services.length === 0 && panels.length === 1 && only) {
       at = only;
@@ -139,25 +133,35 @@ function servicesOf(port: SitePort, known: Map<SitePort, ReadonlySet<string>>): 
 }
 
 const NONE: ReadonlySet<string> = new Set();
+const PASSED: ReadonlySet<string> = new Set(['panel', 'transformer']);
+const FED: ReadonlySet<PortClass> = new Set<PortClass>(['feeder', 'ac-in', 'ac-in-2']);
 
-/** Said once, at the panel where the services meet: what hangs on that panel is no second fault. */
+/** The port by which what feeds is itself fed: of a transformer its other side. */
+function sideFed(port: SitePort): SitePort {
+  const { equipment, cls } = port;
+  const isOut = equipment.kind === 'transformer' && cls === 'ac-out';
+  return (isOut ? equipment.ports.find((p) => p.cls === 'ac-in') : undefined) ?? port;
+}
+
+/** Said once, at the panel, load or AC input where the services meet: what hangs on it is no second fault. */
 function doubleServices(equipments: readonly SiteEquipment[]): PlacedNote[] {
   const notes: PlacedNote[] = [];
   const byTag = new Map(equipments.filter((e) => e.kind === 'service').map((e) => [e.tag, e]));
   if (byTag.size < 2) return notes;
   const known = new Map<SitePort, ReadonlySet<string>>();
-  for (const panel of equipments) {
-    const feeder = panel.kind === 'panel' ? panel.ports[0] : undefined;
-    if (!feeder) continue;
-    const services = servicesOf(feeder, known);
-    const meetsAbove = feeder.feeders.some((f) => servicesOf(f, known).size > 1);
+  for (const port of equipments.flatMap((e) => e.ports)) {
+    if (!FED.has(port.cls)) continue;
+    const services = servicesOf(port, known);
+    const meetsAbove = port.feeders.some((f) => servicesOf(sideFed(f), known).size > 1);
     if (services.size < 2 || meetsAbove) continue;
+    const { tag, row } = port.equipment;
     const named = [...services].sort(byNaturalOrder).flatMap((tag) => {
       const service = byTag.get(tag);
       return service ? [{ tag, line: lineOf(service.row) }] : [];
     });
-    const p = { tag: panel.tag, line: lineOf(panel.row), services: named };
-    notes.push(about(SITE_MESSAGES.twoServices, p, panel.tag, 'connects_to'));
+    notes.push(
+      about(SITE_MESSAGES.twoServices, { tag, line: lineOf(row), services: named }, tag, 'connects_to'),
+    );
   }
   return notes;
 }
