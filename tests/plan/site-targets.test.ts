@@ -27,10 +27,7 @@ describe('connects_to names several rows', () => {
     ['one for each, in their order', '2 m|3 m', [], ['BAT > I1: 2', 'BAT > I2: 3']],
     ['a third', '2 m|3 m|4 m', ['site/lengths-count'], ['BAT > I1: null', 'BAT > I2: null']],
   ])('%s', (_, lengths, expected, runs) => {
-    const plan = planOf(
-      'occupancy=other',
-      `${BATTERY}; connects_to=I1|I2; run_length=${lengths}\n${TWO}`,
-    );
+    const plan = planOf('occupancy=other', `${BATTERY}; connects_to=I1|I2; run_length=${lengths}\n${TWO}`);
     expect(faults(plan)).toEqual(expected);
     expect(ends(plan)).toEqual(runs);
   });
