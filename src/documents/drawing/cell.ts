@@ -1,5 +1,6 @@
 import { shortened } from '../parts/css.js';
 import type { PlannedProtector } from '../../model/plan.js';
+import { kindWords } from '../../words/kind-words.js';
 import type { PortRow, Side, Unit } from './site-graph.js';
 import { SYMBOL_HEIGHT } from './symbols.js';
 import { textWidth, wrapped } from './text-width.js';
@@ -102,13 +103,11 @@ export function labelText(label: LabelLine, sheetOf: (key: string) => number | n
 /** How far a protector covers, in few words. */
 export type ReachWord = (protector: PlannedProtector) => string;
 
-const KIND_WORDS = (kind: string): string => kind.replace(/-/g, ' ');
-
 function detailsOf(unit: Unit, width: number): string[] {
   const { kind, maker, model } = unit.equipment;
   // The whole name stands in the table of the equipment.
   const make = shortened([maker, model].filter((t) => t !== '').join(' '), 48);
-  return [...wrapped(KIND_WORDS(kind), width, FONT), ...wrapped(make, width, FONT)];
+  return [...wrapped(kindWords(kind), width, FONT), ...wrapped(make, width, FONT)];
 }
 
 function tapLines(protector: PlannedProtector, reach: ReachWord): string[] {

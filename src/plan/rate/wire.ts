@@ -67,11 +67,18 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
 }
 
 /**
- * `n_pe_link`, by default `yes` at a service whose system is grounded at its neutral, and `no` elsewhere: a system without
+ * `n_pe_link`, by default `yes` at a service, and behind a transformer that makes a system of its own, where that is grounded at its
+ * neutral, and `no` elsewhere: a system without
  * that link has none at its service either, and in a TT system the link is at the utility's transformer alone.
  */
 function isBonded(port: SitePort, grounding: SystemGrounding, isTt: boolean): boolean {
-  return port.equipment.facts.n_pe_link?.value ?? (port.cls === 'service' && grounding === 'solid' && !isTt);
+  const { equipment, cls } = port;
+  const isDerived =
+    equipment.kind === 'transformer' && cls === 'ac-out' && equipment.facts.isolated?.value !== false;
+  const isHead = cls === 'service' || isDerived;
+  // What a transformer's row states is about what it feeds.
+  if (equipment.kind === 'transformer' && cls === 'ac-in') return false;
+  return equipment.facts.n_pe_link?.value ?? (isHead && grounding === 'solid' && !isTt);
 }
 
 /** One channel of one housing. */
