@@ -12,6 +12,7 @@ const UNITS: { readonly [T in Exclude<FieldType, object>]?: string } = {
   voltage: 'V',
   current: 'A',
   length: 'm',
+  lengths: 'm',
   temperature: '°C',
   kilometres: 'km',
 };
@@ -28,14 +29,24 @@ function inUnit<T extends string | number | boolean>(value: T, unit: string): T 
   return typeof value === 'number' && unit !== '' && unit !== 'km' ? hundredths(value) : value;
 }
 
+/** Several figures of one cell stand as a text; undefined: only the cell itself can say it. */
+function plainValue(value: unknown, unit: string): string | number | boolean | undefined {
+  if (typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean')
+    return inUnit(value, unit);
+  if (!Array.isArray(value) || !value.every((one) => typeof one === 'number')) return undefined;
+  const [first] = value;
+  return value.length === 1 && first !== undefined
+    ? inUnit(first, unit)
+    : value.map((one) => inUnit(one, unit)).join('; ');
+}
+
 function plannedFact(field: keyof typeof FIELDS, fact: Fact<unknown>): PlannedFact {
   const { value } = fact;
-  const plain = typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean';
   const unit = UNIT_OF.get(field) ?? '';
   return {
     field,
     text: fact.text,
-    value: plain ? inUnit(value, unit) : fact.text.trim(),
+    value: plainValue(value, unit) ?? fact.text.trim(),
     unit,
     origin: fact.origin.from === 'rule' ? { from: 'rule', id: fact.origin.id } : fact.origin,
   };
