@@ -171,10 +171,17 @@ function isDelta(data: AcSystemData): boolean {
 /** A system with its grounding and what the job says of earthing. */
 export interface GroundedSystem {
   readonly system: AcSystem;
+  /** The system that it is a part of, without a transformer between: it has the grounding of that. Undefined: it is the whole. */
+  readonly whole?: AcSystem | undefined;
   readonly grounding: SystemGrounding;
   readonly basis: Basis;
   /** Counts under `iec` only. */
   readonly earthing: Earthing;
+}
+
+/** The system whose grounding counts. */
+export function wholeOf({ system, whole }: Pick<GroundedSystem, 'system' | 'whole'>): AcSystem {
+  return whole ?? system;
 }
 
 /**
@@ -182,7 +189,7 @@ export interface GroundedSystem {
  * delta without a neutral, or `iec` with IT.
  */
 export function isLiftedToLineVoltage(input: GroundedSystem): boolean {
-  if (input.grounding !== 'solid' || isDelta(AC_SYSTEM_DATA[input.system])) return true;
+  if (input.grounding !== 'solid' || isDelta(AC_SYSTEM_DATA[wholeOf(input)])) return true;
   return !isNec(input.basis) && input.earthing === 'IT';
 }
 
@@ -194,13 +201,30 @@ export interface WorstLine {
 }
 
 /**
+ * Nominal voltage to ground of each line of a system while the system that it is a part of is solidly grounded; V, by its place in
+ * `lines`. A part has the grounding of the whole: two or three lines of a high-leg delta hold the high leg, three lines of a wye
+ * stand at its line-to-neutral voltage.
+ */
+export function linesToGround(system: AcSystem, whole: AcSystem = system): readonly number[] {
+  if (whole === '240/120 high-leg') {
+    const { linesToGround: ofWhole } = AC_SYSTEM_DATA[whole];
+    // Which two lines a two-wire part takes isn't stated: one of them may be the high leg.
+    if (system === '240') return ofWhole.slice(0, 2);
+    if (system === '240 delta') return ofWhole;
+  }
+  if (whole === '480Y/277' && system === '480 delta') return AC_SYSTEM_DATA[whole].linesToGround;
+  return AC_SYSTEM_DATA[system].linesToGround;
+}
+
+/**
  * The line with the highest nominal voltage to ground while the system is solidly grounded: the high leg L2 of a high-leg
  * delta (NEC 408.3(E): phase B), else the first line.
  */
-export function worstGroundedLine(system: AcSystem): WorstLine {
-  const { lines, linesToGround } = AC_SYSTEM_DATA[system];
-  const nominal = Math.max(...linesToGround);
-  return { conductor: lines[linesToGround.indexOf(nominal)] ?? 'L1', nominal };
+export function worstGroundedLine(system: AcSystem, whole: AcSystem = system): WorstLine {
+  const { lines } = AC_SYSTEM_DATA[system];
+  const toGround = linesToGround(system, whole);
+  const nominal = Math.max(...toGround);
+  return { conductor: lines[toGround.indexOf(nominal)] ?? 'L1', nominal };
 }
 
 /**
@@ -217,19 +241,24 @@ export function nominalToGround(input: GroundedSystem & { readonly conductor: Co
   const data = AC_SYSTEM_DATA[input.system];
   if (!data.conductors.includes(conductor)) return null;
   if (!isNec(input.basis) && input.earthing === 'IT') return null;
-  const atLine = data.linesToGround[data.lines.indexOf(conductor)];
+  const toGround = linesToGround(input.system, wholeOf(input));
+  const atLine = toGround[data.lines.indexOf(conductor)];
+  const whole = AC_SYSTEM_DATA[wholeOf(input)];
+  const isDeltaWhole = isDelta(whole);
   switch (grounding) {
     case 'none':
       return null;
     case 'corner':
       if (!data.lines.includes('L2')) return null;
       if (conductor === 'L2') return 0;
-      return atLine === undefined ? (data.linesToGround[1] ?? null) : data.lineToLine;
+      return atLine === undefined ? (data.linesToGround[1] ?? null) : whole.lineToLine;
     case 'impedance':
       // The impedance holds the star point near ground until a fault comes; a delta's lies at line voltage over root 3.
-      if (isDelta(data)) return data.lineToLine / Math.sqrt(3);
+      if (isDeltaWhole) return whole.lineToLine / Math.sqrt(3);
       return atLine ?? 0;
     case 'solid':
-      return isDelta(data) ? null : (atLine ?? 0);
+      // Which two lines of a high-leg system these are isn't stated.
+      if (input.system === '240' && input.whole === '240/120 high-leg') return null;
+      return isDeltaWhole ? null : (atLine ?? 0);
   }
 }

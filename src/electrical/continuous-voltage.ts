@@ -8,6 +8,7 @@ import {
   AC_SYSTEM_DATA,
   isForeign,
   isLiftedToLineVoltage,
+  wholeOf,
   worstGroundedLine,
   type GroundedSystem,
 } from './ac-systems.js';
@@ -88,15 +89,16 @@ const USES_NOT_PERMITTED: Readonly<Record<Basis, string | null>> = {
  */
 export function highestContinuousToGround(input: ContinuousVoltageInput): ContinuousVoltage {
   const { system, basis, continuousShare } = input;
+  const whole = wholeOf(input);
   const lifted = isLiftedToLineVoltage(input);
-  const worst = worstGroundedLine(system);
+  const worst = worstGroundedLine(system, whole);
   const conductor = lifted ? 'L1' : worst.conductor;
-  const nominal = lifted ? AC_SYSTEM_DATA[system].lineToLine : worst.nominal;
+  const nominal = lifted ? AC_SYSTEM_DATA[whole].lineToLine : worst.nominal;
   const standsOn = lifted ? 'line-to-line' : 'line-to-ground';
   const foreign = isForeign(system, basis);
   const what = lifted
-    ? subject('ac-voltage/between-lines', { system })
-    : subject('ac-voltage/to-ground', { conductor, system });
+    ? subject('ac-voltage/between-lines', { system: whole })
+    : subject('ac-voltage/to-ground', { conductor, system: whole });
   const u = taken('U', what, nominal, 'V');
   const clause = USES_NOT_PERMITTED[basis];
   if (clause !== null) {

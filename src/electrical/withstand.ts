@@ -4,6 +4,7 @@ import type { OvervoltageCategory } from '../model/words.js';
 import {
   AC_SYSTEM_DATA,
   isLiftedToLineVoltage,
+  wholeOf,
   worstGroundedLine,
   type GroundedSystem,
 } from './ac-systems.js';
@@ -86,7 +87,7 @@ export function assumedWithstand(input: {
  * Source: IEC 60664-1:2020 Table F.1 and Annex B (value from memory).
  */
 export function withstandEntryVoltage(input: GroundedSystem): number {
-  return isLiftedToLineVoltage(input)
-    ? AC_SYSTEM_DATA[input.system].betweenConductors
-    : worstGroundedLine(input.system).nominal;
+  if (!isLiftedToLineVoltage(input)) return worstGroundedLine(input.system, wholeOf(input)).nominal;
+  const isIt = input.basis === 'iec' && input.earthing === 'IT';
+  return AC_SYSTEM_DATA[isIt && input.system === '230' ? '230' : wholeOf(input)].betweenConductors;
 }

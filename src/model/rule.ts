@@ -40,6 +40,10 @@ export interface RunFacts {
   readonly betweenBuildings: boolean;
   readonly betweenByDefault: boolean;
   readonly placesDiffer: boolean;
+  /** Tags whose place would say whether it leads to another building; empty: that is known. */
+  readonly unplaced: readonly string[];
+  /** Tags whose place would say whether it leaves its place; empty: that is known. */
+  readonly placeless: readonly string[];
   readonly carries: 'ac' | 'dc' | 'battery' | 'control';
   /** True where this port is the upstream end. */
   readonly upstream: boolean;

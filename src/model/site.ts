@@ -22,15 +22,19 @@ export interface SitePort {
   readonly input: number;
   /** Of a DC input: whether a source feeds it. */
   use: InputUse;
-  /** Of an AC port: its system where the list states it; undefined: not stated, or not an AC port. */
-  readonly system: AcSystem | undefined;
+  /** Of an AC port: its system as the list states it, or that of what feeds it; undefined: not known, or not an AC port. */
+  system: AcSystem | undefined;
+  /** Where that was read. */
+  systemBy: 'stated' | 'feed' | undefined;
+  /** Ports at the other end of a run whose system isn't that of this one, nor a part of it: an item says so, both ends are rated for both. */
+  readonly clashes: SitePort[];
   /** An AC port that the list says is unused, or that nothing states or feeds. */
   readonly unused: '' | 'stated' | 'nothing-named';
   /** Sources (array, combiner, turbine) on a DC input or a combiner, in natural order. */
   readonly sources: SiteEquipment[];
   /** True where any one of `sources` feeds this input, and not all of them at once: which one isn't stated. */
   oneOfSources: boolean;
-  /** Ports that feed this one, through transfer switches, in natural order. */
+  /** Ports that feed this one, through transfer switches and disconnects, in natural order. */
   readonly feeders: SitePort[];
   /** Runs that end here. */
   readonly runs: SiteRun[];
@@ -44,6 +48,8 @@ export interface SiteEquipment {
   readonly facts: Stated<RowFacts>;
   /** `` where it can't be known. */
   readonly place: string;
+  /** Where the place isn't known: the tag whose place it is, of itself or of what it connects to; `` where it is known. */
+  readonly placeOf: string;
   /** `` where it can't be known. */
   readonly building: string;
   readonly buildingByDefault: boolean;
@@ -52,14 +58,26 @@ export interface SiteEquipment {
   readonly ports: SitePort[];
 }
 
-/** A length of cable between two ports, transfer switches passed through. */
+/** One cable of a run. Runs that share a cable share the object. */
+export interface RunLeg {
+  readonly row: SiteEquipment;
+  /** m; undefined: not stated. */
+  readonly length: number | undefined;
+}
+
+/** A length of cable between two ports, transfer switches and disconnects passed through. */
 export interface SiteRun {
   /** The upstream end: source before converter, service before panel. */
   readonly from: SitePort;
   readonly to: SitePort;
-  /** The rows whose cables it is made of; the length of each belongs to its row. */
-  readonly rows: readonly SiteEquipment[];
+  /** The cables that it is made of, in order; the length of each belongs to its row. */
+  readonly legs: readonly RunLeg[];
+  /** Tags of what it passes through, in order. */
   readonly through: readonly string[];
+  /** Those of them that are transfer switches. */
+  readonly switches: readonly string[];
+  /** True where one of them is a rapid-shutdown box. */
+  readonly rapidShutdown: boolean;
   /** m; undefined where a row of it states none. */
   readonly length: number | undefined;
   /** Rows of it that state no length. */
@@ -70,8 +88,12 @@ export interface SiteRun {
   readonly betweenBuildings: boolean;
   /** True where a building that decides it was taken from the place. */
   readonly betweenByDefault: boolean;
+  /** Tags whose place would say whether it leads to another building; empty: that is known. */
+  readonly unplaced: readonly string[];
   /** True where the places of its ends are known and differ. */
   readonly placesDiffer: boolean;
+  /** Tags whose place would say whether it leaves the place that it begins in; empty: that is known. */
+  readonly placeless: readonly string[];
   readonly carries: 'ac' | 'dc' | 'battery' | 'control';
 }
 
@@ -94,6 +116,8 @@ export interface Site {
 
 /** What an AC port's system is grounded like, and where that was read. */
 export interface PortGrounding {
+  /** The system that the port's own is a part of, or its own; undefined: not known. */
+  readonly whole: AcSystem | undefined;
   readonly grounding: SystemGrounding;
   readonly byDefault: boolean;
   readonly from: Fact<SystemGrounding> | undefined;

@@ -29,6 +29,8 @@ export interface PlacementFacts {
   readonly servicePlaceOf: string;
   /** True for a panel fed by a service in its building over a run whose length isn't stated. */
   readonly servicePlaceUnknown: boolean;
+  /** Tags whose place would say whether this panel is its service's place. */
+  readonly servicePlaceUnplaced: readonly string[];
   readonly inputUse: 'fed' | 'assumed' | 'spare';
   readonly sourceKinds: readonly Kind[];
   readonly unused: '' | 'stated' | 'nothing-named';
@@ -67,6 +69,8 @@ export interface NearestProtector {
   /** m from that port to the inverter; undefined: not stated. */
   readonly length: number | undefined;
   readonly sameBuilding: boolean;
+  /** Tags whose place would say whether it is in the same building. */
+  readonly unplaced: readonly string[];
   readonly protected: boolean;
   /** m; Infinity: not limited; undefined: unknown (no part chosen). */
   readonly reach: number | undefined;

@@ -69,7 +69,16 @@ export interface BatteryFacts {
 export interface FaultCurrentFacts {
   readonly value: number;
   readonly own: boolean;
-  readonly from: readonly { readonly tag: string; readonly fact: Fact<number> }[];
+  readonly from: readonly {
+    readonly tag: string;
+    readonly fact: Fact<number>;
+    /** Of a transformer whose row states no figure. */
+    readonly by?: {
+      readonly kva: Fact<number>;
+      readonly impedance: Fact<number>;
+      readonly system: AcSystem;
+    };
+  }[];
   readonly unknown: readonly string[];
 }
 
@@ -94,6 +103,14 @@ export interface RatingFacts {
   readonly lowestTempUnreadable: boolean;
   /** Of an AC power port: its system; undefined: not stated. */
   readonly system: AcSystem | undefined;
+  /** The system that it is a part of, or itself; undefined: not known. */
+  readonly whole: AcSystem | undefined;
+  /** Systems at the other end of a run that can't be joined to this one: an item says so, and the draft is rated for both. */
+  readonly clashing: readonly {
+    readonly system: AcSystem;
+    readonly whole: AcSystem | undefined;
+    readonly grounding: SystemGrounding;
+  }[];
   /** The field that would state the system. */
   readonly systemField: 'ac_in' | 'ac_in_2' | 'ac_out';
   readonly grounding: SystemGrounding;

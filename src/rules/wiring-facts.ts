@@ -13,6 +13,8 @@ export interface WiringFacts {
   readonly circuit: Circuit;
   readonly current: 'ac' | 'dc';
   readonly system: AcSystem | undefined;
+  /** The system that it is a part of, or itself; undefined: not known. */
+  readonly whole: AcSystem | undefined;
   readonly grounding: SystemGrounding;
   readonly atService: boolean;
   /** True where N is bonded to ground within 0.5 m of this place. */

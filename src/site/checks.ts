@@ -112,7 +112,7 @@ function servicesOf(port: SitePort, known: Map<SitePort, ReadonlySet<string>>): 
     known.set(at, NONE);
     passed.push(at);
     const feeding = at.runs.flatMap((run) =>
-      run.to === at && run.carries === 'ac' && run.through.length === 0 ? [run.from] : [],
+      run.to === at && run.carries === 'ac' && run.switches.length === 0 ? [run.from] : [],
     );
     const services = feeding.filter((p) => p.equipment.kind === 'service').map((p) => p.equipment.tag);
     const panels = feeding.filter((p) => p.equipment.kind === 'panel');

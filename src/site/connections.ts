@@ -1,20 +1,24 @@
 import type { Connection, ListRow } from '../model/list.js';
 import type { PlacedNote } from '../model/open-item.js';
+import type { Kind } from '../model/words.js';
 import { about } from '../model/message.js';
+import { ROW_MESSAGES } from '../model/messages/rows.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
-import { byNaturalOrder } from '../model/natural-order.js';
-import { groupSize, lineOf, type Member, type Roll } from './equipment.js';
+import { dropCircles } from './circles.js';
+import { groupSize, type Member, type Roll } from './equipment.js';
 
-/** What one member connects to. */
+/** One connection of a member: what it names. */
 export interface Target {
   readonly member: Member;
   /** DC inputs that are named; empty: none named. */
   readonly inputs: readonly number[];
+  /** m; of the cable of this connection; undefined: not stated. */
+  readonly length: number | undefined;
 }
 
-/** The target of each member that has one. */
+/** The targets of each member that has some. */
 export interface Connections {
-  readonly targets: ReadonlyMap<string, Target>;
+  readonly targets: ReadonlyMap<string, readonly Target[]>;
   /** Members whose `connects_to` is blank; those with an error aren't among them. */
   readonly blank: ReadonlySet<string>;
   /** Members that a connection with an error names, or may mean: what feeds them isn't known, and an item says so. */
@@ -22,75 +26,177 @@ export interface Connections {
   readonly notes: readonly PlacedNote[];
 }
 
+/** What is joined to each of a group that it names: a battery to its inverters, a panel to the outputs that feed it. */
+const JOINS_A_GROUP: ReadonlySet<Kind> = new Set<Kind>(['battery', 'dc-panel', 'panel']);
+/** What is joined to each of the batteries that it names. */
+const JOINS_BATTERIES: ReadonlySet<Kind> = new Set<Kind>(['inverter-charger', 'charge-controller']);
+
+/** What is found and refused while connections are resolved. */
+interface Resolving {
+  readonly roll: Roll;
+  readonly targets: Map<string, Target[]>;
+  readonly notes: PlacedNote[];
+  readonly inDoubt: Set<string>;
+}
+
 /**
- * Resolves `connects_to` of every member: groups go pairwise, a target of one takes all, circles are refused.
+ * Resolves `connects_to` of every member: each of several rows that it names, groups pairwise, a target of one takes all;
+ * circles are refused.
  * @param roll the members and groups of the job
  */
 export function resolveConnections(roll: Roll): Connections {
-  const targets = new Map<string, Target>();
+  const resolving: Resolving = { roll, targets: new Map(), notes: [], inDoubt: new Set() };
+  const { targets, notes, inDoubt } = resolving;
   const blank = new Set<string>();
-  const inDoubt = new Set<string>();
-  const notes: PlacedNote[] = [];
-  const doubt = (members: readonly Member[]): void => {
-    for (const member of members) inDoubt.add(member.tag);
-  };
   for (const row of roll.leftOutRows) {
-    const named = row.facts.connects_to && lookUp(roll, row.facts.connects_to.value);
-    if (named && named !== 'left-out') doubt(named.found);
+    for (const connection of connectionsOf(roll, row)) {
+      const named = lookUp(roll, connection);
+      if (named && named !== 'left-out') doubt(resolving, named.found);
+    }
   }
   for (const [group, members] of roll.groups) {
-    const first = members[0];
+    const [first] = members;
     if (!first) continue;
-    const connection = first.row.facts.connects_to?.value;
-    if (!connection) {
-      if (first.row.unreadable.has('connects_to')) doubt(members);
+    if (!first.row.facts.connects_to) {
+      if (first.row.unreadable.has('connects_to')) doubt(resolving, members);
       else for (const m of members) blank.add(m.tag);
       continue;
     }
-    const named = lookUp(roll, connection);
-    if (named === 'left-out') {
-      doubt(members);
-      continue;
-    }
-    if (named === undefined) {
-      notes.push(
-        about(SITE_MESSAGES.connectionToNothing, { tag: group, to: connection.whole }, group, 'connects_to'),
-      );
-      doubt(members);
-      continue;
-    }
-    const { found, inputs, size } = named;
-    if (found.some((m) => m.group === group)) {
-      notes.push(about(SITE_MESSAGES.connectionToItself, { tag: group }, group, 'connects_to'));
-      doubt(members);
-      continue;
-    }
-    const own = groupSize(members);
-    const pairwise = size > 1 && size === own;
-    if (size > 1 && !pairwise) {
-      const p = { tag: group, count: own, to: connection.whole, toCount: size };
-      notes.push(about(SITE_MESSAGES.groupUnclear, p, group, 'connects_to'));
-      doubt([...members, ...found]);
-      continue;
-    }
-    for (const member of members) {
-      // A made tag that is typed too is left out of its group: the typed row has its number.
-      const target = pairwise
-        ? (found.find((m) => m.index === member.index) ??
-          roll.members.get(`${found[0]?.group ?? ''}-${member.index}`))
-        : found[0];
-      if (target) targets.set(member.tag, { member: target, inputs });
-      else doubt([member]);
-    }
+    resolveRow(resolving, group, members);
   }
   dropCircles(targets, notes, inDoubt);
   return { targets, blank, inDoubt, notes };
 }
 
-function lookUp(
-  roll: Roll,
+function doubt({ inDoubt }: Resolving, members: readonly Member[]): void {
+  for (const member of members) inDoubt.add(member.tag);
+}
+
+/** What a row names: the whole cell where that is a tag, else each part of it. */
+function connectionsOf(roll: Roll, { facts }: ListRow): readonly Connection[] {
+  const connection = facts.connects_to?.value;
+  if (!connection) return [];
+  return connection.each.length > 1 && lookUp(roll, connection) ? [connection] : connection.each;
+}
+
+function resolveRow(resolving: Resolving, group: string, members: readonly Member[]): void {
+  const [first] = members;
+  if (!first) return;
+  const connections = connectionsOf(resolving.roll, first.row);
+  const lengths = first.row.facts.run_length?.value ?? [];
+  connections.forEach((connection, index) => {
+    const named = namedBy(resolving, group, members, connection);
+    if (!named) return;
+    const { found, size } = named;
+    const fanOut = members.length === 1 && size > 1;
+    const count = connections.length === 1 && fanOut ? size : connections.length;
+    if (index === 0 && lengths.length > 1 && lengths.length !== count) {
+      const p = { tag: group, lengths: lengths.length, targets: count };
+      resolving.notes.push(about(ROW_MESSAGES.lengthsCount, p, group, 'run_length'));
+    }
+    const lengthAt = (i: number): number | undefined =>
+      lengths.length === 1 ? lengths[0] : lengths.length === count ? lengths[i] : undefined;
+    join(resolving, members, { found, size, inputs: named.inputs }, (i) =>
+      lengthAt(connections.length === 1 ? i : index),
+    );
+  });
+}
+
+interface Named {
+  readonly found: readonly Member[];
+  readonly inputs: readonly number[];
+  readonly size: number;
+}
+
+/** What one connection names, where its members can be told; else an item says what is wrong. */
+function namedBy(
+  resolving: Resolving,
+  group: string,
+  members: readonly Member[],
   connection: Connection,
-): { found: readonly Member[]; inputs: readonly number[]; size: number } | 'left-out' | undefined {
+): Named | undefined {
+  const { roll, notes } = resolving;
+  const named = lookUp(roll, connection);
+  if (named === 'left-out') {
+    doubt(resolving, members);
+    return undefined;
+  }
+  if (named === undefined) {
+    notes.push(
+      about(SITE_MESSAGES.connectionToNothing, { tag: group, to: connection.whole }, group, 'connects_to'),
+    );
+    doubt(resolving, members);
+    return undefined;
+  }
+  const { found, size } = named;
+  if (found.some((m) => m.group === group)) {
+    notes.push(about(SITE_MESSAGES.connectionToItself, { tag: group }, group, 'connects_to'));
+    doubt(resolving, members);
+    return undefined;
+  }
+  const own = groupSize(members);
+  if (size > 1 && size !== own && !joinsGroup(members, found) && !isInTurn(members, found)) {
+    const p = { tag: group, count: own, to: connection.whole, toCount: size };
+    notes.push(about(SITE_MESSAGES.groupUnclear, p, group, 'connects_to'));
+    doubt(resolving, [...members, ...found]);
+    return undefined;
+  }
+  return named;
+}
+
+function kindOf(members: readonly Member[]): Kind | undefined {
+  return members[0]?.row.facts.kind?.value;
+}
+
+/** True for one row that is joined to each of the group that it names. */
+function joinsGroup(members: readonly Member[], found: readonly Member[]): boolean {
+  const kind = kindOf(members);
+  if (groupSize(members) !== 1 || !kind) return false;
+  return JOINS_A_GROUP.has(kind) || (JOINS_BATTERIES.has(kind) && kindOf(found) === 'battery');
+}
+
+/** True for arrays that go to the converters of a group in turn, as many to each as it has inputs. */
+function isInTurn(members: readonly Member[], found: readonly Member[]): boolean {
+  return kindOf(members) === 'array' && groupSize(members) % groupSize(found) === 0;
+}
+
+function join(
+  { roll, targets, inDoubt }: Resolving,
+  members: readonly Member[],
+  { found, inputs, size }: Named,
+  lengthAt: (index: number) => number | undefined,
+): void {
+  const add = (tag: string, target: Member | undefined, index: number): void => {
+    if (!target) {
+      inDoubt.add(tag);
+      return;
+    }
+    const one: Target = { member: target, inputs, length: lengthAt(index) };
+    const mine = targets.get(tag);
+    if (mine) mine.push(one);
+    else targets.set(tag, [one]);
+  };
+  const own = groupSize(members);
+  const [first] = members;
+  if (own === 1 && size > 1 && first) {
+    found.forEach((target, i) => {
+      add(first.tag, target, i);
+    });
+    return;
+  }
+  const each = own / size;
+  for (const member of members) {
+    const index = size === 1 ? 1 : Math.floor((member.index - 1) / each) + 1;
+    // A made tag that is typed too is left out of its group: the typed row has its number.
+    const target =
+      size === 1
+        ? found[0]
+        : (found.find((m) => m.index === index) ?? roll.members.get(`${found[0]?.group ?? ''}-${index}`));
+    add(member.tag, target, 0);
+  }
+}
+
+function lookUp(roll: Roll, connection: Connection): Named | 'left-out' | undefined {
   for (const [tag, inputs] of [
     [connection.whole, []],
     [connection.tag, connection.inputs],
@@ -102,48 +208,4 @@ function lookUp(
     if (roll.leftOut.has(tag)) return 'left-out';
   }
   return undefined;
-}
-
-/** Each member has at most one target, so a walk from target to target that meets itself has found a circle. */
-function dropCircles(targets: Map<string, Target>, notes: PlacedNote[], inDoubt: Set<string>): void {
-  const walkOf = new Map<string, string>();
-  for (const start of [...targets.keys()]) {
-    let tag: string | undefined = start;
-    while (tag !== undefined && !walkOf.has(tag)) {
-      walkOf.set(tag, start);
-      tag = targets.get(tag)?.member.tag;
-    }
-    if (tag === undefined || walkOf.get(tag) !== start) continue;
-    const circle = circleFrom(tag, targets);
-    reportCircle(circle, targets, notes);
-    for (const one of circle) inDoubt.add(one);
-  }
-}
-
-function circleFrom(first: string, targets: ReadonlyMap<string, Target>): readonly string[] {
-  const circle: string[] = [];
-  let tag: string | undefined = first;
-  while (tag !== undefined && (circle.length === 0 || tag !== first)) {
-    circle.push(tag);
-    tag = targets.get(tag)?.member.tag;
-  }
-  return circle;
-}
-
-function reportCircle(circle: readonly string[], targets: Map<string, Target>, notes: PlacedNote[]): void {
-  // Each stands in the circle as the target of another, which knows its row.
-  const rows = new Map<string, ListRow>();
-  for (const tag of circle) {
-    const target = targets.get(tag)?.member;
-    if (target) rows.set(target.tag, target.row);
-  }
-  const ordered = [...circle].sort(byNaturalOrder);
-  const first = ordered[0] ?? '';
-  const connections = ordered.flatMap((tag) => {
-    const row = rows.get(tag);
-    const to = targets.get(tag)?.member.tag;
-    return row && to !== undefined ? [{ tag, line: lineOf(row), to }] : [];
-  });
-  notes.push(about(SITE_MESSAGES.circle, { connections }, first, 'connects_to'));
-  for (const tag of circle) targets.delete(tag);
 }

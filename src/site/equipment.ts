@@ -6,6 +6,10 @@ import type { Kind } from '../model/words.js';
 import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
+import { ROW_MESSAGES } from '../model/messages/rows.js';
+import { arrayCounts } from './array-counts.js';
+import { withModules } from './modules.js';
+import { areStrings, arrayOfStrings } from './strings.js';
 
 const OUTDOORS_BY_DEFAULT: ReadonlySet<Kind> = new Set([
   'array',
@@ -48,6 +52,7 @@ export function callRoll(list: JobList): Roll {
   const leftOutRows: ListRow[] = [];
   const members = new Map<string, Member>();
   const groups = new Map<string, readonly Member[]>();
+  const countsArrays = arrayCounts(typed);
   for (const [tag, row] of typed) {
     if (!row.facts.kind) {
       leftOut.add(tag);
@@ -55,28 +60,40 @@ export function callRoll(list: JobList): Roll {
       if (!row.unreadable.has('kind')) notes.push(about(SITE_MESSAGES.kindMissing, { tag }, tag, 'kind'));
       continue;
     }
-    const made = makeGroup(tag, row, typed, leftOut, notes);
+    const quantity = row.facts.quantity?.value ?? 1;
+    const isUnclear = quantity > 1 && row.facts.kind.value === 'array' && !countsArrays(tag, row);
+    if (isUnclear) notes.push(about(ROW_MESSAGES.arraysOrModules, { tag, quantity }, tag, 'quantity'));
+    const made = makeGroup(tag, row, isUnclear ? 1 : quantity, typed, leftOut, notes);
     for (const member of made) members.set(member.tag, member);
     groups.set(tag, made);
   }
   return { members, groups, leftOut, leftOutRows, notes };
 }
 
-/** The rows by tag, in the order of their lines; of two with one tag the first counts. */
+/** The rows by tag, in the order of their lines; strings of one array are one row, of others with one tag the first counts. */
 function typedRows(list: JobList, notes: PlacedNote[]): ReadonlyMap<string, ListRow> {
   const typed = new Map<string, ListRow>();
   const rows = [...list.rows].sort(
     (a, b) => (a.sheet === b.sheet ? 0 : byNaturalOrder(a.sheet.file, b.sheet.file)) || a.line - b.line,
   );
+  const byTag = new Map<string, ListRow[]>();
   for (const row of rows) {
     const tag = tagOf(row);
-    const first = typed.get(tag);
-    if (!first) {
-      typed.set(tag, row);
+    const mine = byTag.get(tag);
+    if (mine) mine.push(row);
+    else byTag.set(tag, [row]);
+  }
+  for (const [tag, [first, ...others]] of byTag) {
+    if (!first) continue;
+    if (areStrings([first, ...others])) {
+      typed.set(tag, withModules(tag, arrayOfStrings(tag, [first, ...others], notes), notes));
       continue;
     }
-    const p = { tag, first: lineOf(first), second: lineOf(row) };
-    notes.push(about(SITE_MESSAGES.tagTwice, p, tag, 'tag'));
+    typed.set(tag, withModules(tag, first, notes));
+    for (const second of others) {
+      const p = { tag, first: lineOf(first), second: lineOf(second) };
+      notes.push(about(SITE_MESSAGES.tagTwice, p, tag, 'tag'));
+    }
   }
   return typed;
 }
@@ -90,11 +107,11 @@ export function lineOf({ sheet, line }: ListRow): FileLine {
 function makeGroup(
   tag: string,
   row: ListRow,
+  quantity: number,
   typed: ReadonlyMap<string, ListRow>,
   leftOut: Set<string>,
   notes: PlacedNote[],
 ): readonly Member[] {
-  const quantity = row.facts.quantity?.value ?? 1;
   if (quantity === 1) return [{ tag, row, group: tag, index: 1 }];
   const made: Member[] = [];
   for (let index = 1; index <= quantity; index += 1) {
@@ -144,6 +161,7 @@ function fold(name: string): string {
 
 interface Whereabouts {
   place: string;
+  placeOf: string;
   building: string;
   buildingByDefault: boolean;
 }
@@ -164,11 +182,12 @@ export function placeEquipments(
     if (before) return before;
     const facts = member.row.facts;
     const ownPlace = facts.place?.value ?? '';
-    const target = ownPlace === '' && seen < 1000 ? targetOf(member.tag) : undefined;
+    const target = ownPlace === '' && seen < 1000 ? behindDisconnects(member, targetOf) : undefined;
     const base = target ? find(target, seen + 1) : undefined;
     const stated = facts.building?.value;
     const found: Whereabouts = {
       place: ownPlace !== '' ? ownPlace : (base?.place ?? ''),
+      placeOf: ownPlace !== '' ? '' : (base?.placeOf ?? member.tag),
       building: stated ?? (ownPlace !== '' ? buildingOfPlace(ownPlace) : (base?.building ?? '')),
       buildingByDefault: stated === undefined && (ownPlace !== '' ? true : (base?.buildingByDefault ?? true)),
     };
@@ -193,6 +212,21 @@ export function placeEquipments(
     });
   }
   return equipments.sort((a, b) => byNaturalOrder(a.tag, b.tag));
+}
+
+/** What a member connects to first, disconnects passed through; the last of these where nothing is behind it. */
+function behindDisconnects(
+  member: Member,
+  targetOf: (tag: string) => Member | undefined,
+): Member | undefined {
+  let at = targetOf(member.tag);
+  // Connections run in no circle: those that do are taken out before.
+  while (at?.row.facts.kind?.value === 'disconnect') {
+    const next = targetOf(at.tag);
+    if (!next) break;
+    at = next;
+  }
+  return at;
 }
 
 /** A stated value, or the default that stands in for it. */

@@ -1,79 +1,158 @@
+import { holds } from '../model/ac-parts.js';
+import type { Fact } from '../model/fact.js';
 import type { PortGrounding, Site, SitePort } from '../model/site.js';
-import type { AcSystem } from '../model/words.js';
+import type { AcSystem, SystemGrounding } from '../model/words.js';
+import { joinedPorts } from './ac-bus.js';
 
-/** Deltas without a neutral: ungrounded unless someone says otherwise. */
-const DELTAS: ReadonlySet<AcSystem> = new Set<AcSystem>(['240 delta', '480 delta']);
+/** Systems without a neutral that nobody grounds unless it is said: deltas, and 480 V between two lines. */
+const UNGROUNDED: ReadonlySet<AcSystem> = new Set<AcSystem>(['240 delta', '480 delta', '480']);
+/** What a transformer may give over two wires without a grounded point. */
+const TWO_WIRE: ReadonlySet<AcSystem> = new Set<AcSystem>(['240', '208', '480']);
 
-/** What a source of one system can feed without a transformer, so that its grounding is theirs: "at the same voltage". */
-const FED_BY: { readonly [S in AcSystem]?: readonly AcSystem[] } = {
-  '120/240': ['120', '240'],
-  '208Y/120': ['120', '208'],
-  '240/120 high-leg': ['120', '240', '120/240', '240 delta'],
-  '240 delta': ['240'],
-  '480Y/277': ['480 delta'],
-  '400Y/230': ['230'],
-};
+/** How one bus is grounded, before it is asked at one of its ports. */
+type BusGrounding = Omit<PortGrounding, 'whole'>;
 
-/** True where a port takes its voltage from a feeder as it is. */
-function isSameVoltage(feeder: AcSystem | undefined, system: AcSystem | undefined): boolean {
-  if (feeder === system) return true;
-  return feeder !== undefined && system !== undefined && (FED_BY[feeder]?.includes(system) ?? false);
+/** What was found of the buses of a site: each is asked about at every port that it joins. */
+export interface Groundings {
+  readonly ofPort: Map<SitePort, BusGrounding>;
+  readonly whole: Map<SitePort, AcSystem | undefined>;
+}
+
+/** Groundings of a site of which nothing is known yet. */
+export function noGroundings(): Groundings {
+  return { ofPort: new Map(), whole: new Map() };
 }
 
 /**
- * How the AC system of a port is grounded: as its row states; else as the service or panel that feeds it at the same
- * voltage; else as a generator or inverter that feeds it at the same voltage states; else by earthing and system.
+ * How the AC system of a port is grounded, and the system that it is a part of. What is joined to one bus has one grounding: a
+ * stated one before a default, of several one that isn't solid; else that of what feeds the bus, through transfer switches,
+ * autotransformers and the pass-through of an inverter-charger; else the default of its system.
  * @param site the survey
- * @param port a port whose system is stated
- * @param known what was found of other ports of that site; what is found on the way is added, so that a long chain is walked once
+ * @param port an AC port
+ * @param known what was found of other ports of that site
  */
-export function groundingOf(
-  site: Site,
-  port: SitePort,
-  known: Map<SitePort, PortGrounding> = new Map(),
-): PortGrounding {
-  const passed = new Set<SitePort>();
-  let at = port;
-  for (;;) {
-    const before = known.get(at);
-    if (before) return settled(known, passed, before);
-    passed.add(at);
-    const step = stepFrom(site, at, passed);
-    if ('grounding' in step) return settled(known, passed, step);
-    at = step;
-  }
+export function groundingOf(site: Site, port: SitePort, known: Groundings = noGroundings()): PortGrounding {
+  return { ...busGrounding(site, port, known), whole: wholeOf(port, known) };
 }
 
-function settled(
-  known: Map<SitePort, PortGrounding>,
-  passed: Iterable<SitePort>,
-  found: PortGrounding,
-): PortGrounding {
-  for (const port of passed) known.set(port, found);
+function busGrounding(site: Site, port: SitePort, known: Groundings): BusGrounding {
+  const before = known.ofPort.get(port);
+  if (before) return before;
+  const bus = joinedPorts(port);
+  // What leads back to this bus says nothing of it.
+  const open = byDefault(site, bus, port, known);
+  for (const one of bus) known.ofPort.set(one, open);
+  const found = statedOn(bus) ?? fromOutside(site, bus, known) ?? open;
+  for (const one of bus) known.ofPort.set(one, found);
   return found;
 }
 
-/** The grounding as it is known at a port itself, or the port upstream whose grounding it has. */
-function stepFrom(site: Site, port: SitePort, passed: ReadonlySet<SitePort>): PortGrounding | SitePort {
-  const own = port.equipment.facts.system_grounding;
-  // A high-leg delta is grounded at the middle of one winding; a stated grounding goes before that.
-  if (own) return { grounding: own.value, byDefault: false, from: own };
-  for (const feeder of inOrder(port)) {
-    if (!isSameVoltage(feeder.system, port.system) || passed.has(feeder)) continue;
-    const kind = feeder.equipment.kind;
-    if (kind === 'service' || kind === 'panel') return feeder;
-    const stated = feeder.equipment.facts.system_grounding;
-    if (stated) return { grounding: stated.value, byDefault: false, from: stated };
+/** What rows on the bus state of its grounding: one that isn't solid before one that is. */
+function statedOn(bus: ReadonlySet<SitePort>): BusGrounding | undefined {
+  let found: Fact<SystemGrounding> | undefined;
+  for (const port of bus) {
+    const own = statedAt(port);
+    if (own && (!found || (found.value === 'solid' && own.value !== 'solid'))) found = own;
   }
-  const isIt = site.basis.value === 'iec' && site.earthing.value === 'IT';
-  if (isIt) return { grounding: 'none', byDefault: false, from: undefined };
-  const delta = port.system !== undefined && DELTAS.has(port.system);
-  return { grounding: delta ? 'none' : 'solid', byDefault: true, from: undefined };
+  return found && { grounding: found.value, byDefault: false, from: found };
 }
 
-/** Services and panels first: their grounding goes before that of a standby source. */
-function inOrder(port: SitePort): readonly SitePort[] {
-  const first = (p: SitePort): number =>
-    p.equipment.kind === 'service' || p.equipment.kind === 'panel' ? 0 : 1;
-  return port.feeders.length < 2 ? port.feeders : [...port.feeders].sort((a, b) => first(a) - first(b));
+/** What the row of a port states: of a transformer that speaks of what it feeds. */
+function statedAt({ equipment, cls }: SitePort): Fact<SystemGrounding> | undefined {
+  if (equipment.kind === 'transformer' && cls === 'ac-in') return undefined;
+  return equipment.facts.system_grounding;
+}
+
+/** The grounding of what feeds the bus from outside of it, where that is of the same system. */
+function fromOutside(site: Site, bus: ReadonlySet<SitePort>, known: Groundings): BusGrounding | undefined {
+  const found: BusGrounding[] = [];
+  for (const port of bus) {
+    for (const source of sourcesOutside(port, bus)) found.push(busGrounding(site, source, known));
+  }
+  return (
+    found.find((g) => g.grounding !== 'solid' && !g.byDefault) ??
+    found.find((g) => g.grounding !== 'solid') ??
+    found.find((g) => !g.byDefault) ??
+    found[0]
+  );
+}
+
+/** Ports that feed a port of a bus and aren't on it: over a transfer switch, or within the equipment itself. */
+function sourcesOutside(port: SitePort, bus: ReadonlySet<SitePort>): readonly SitePort[] {
+  const { equipment, cls, system } = port;
+  const found = port.feeders.filter((f) => !bus.has(f) && isHeld(f.system, system));
+  if (cls !== 'ac-out') return found;
+  const isAuto = equipment.kind === 'transformer' && equipment.facts.isolated?.value === false;
+  if (isAuto) return [...found, ...equipment.ports.filter((p) => p.cls === 'ac-in')];
+  if (equipment.kind !== 'inverter-charger') return found;
+  const passed = equipment.ports.filter(
+    (p) =>
+      (p.cls === 'ac-in' || p.cls === 'ac-in-2') &&
+      p.unused === '' &&
+      p.system === system &&
+      p.feeders.length > 0,
+  );
+  return [...found, ...passed];
+}
+
+function isHeld(whole: AcSystem | undefined, part: AcSystem | undefined): boolean {
+  return whole === part || (whole !== undefined && part !== undefined && holds(whole, part));
+}
+
+function byDefault(site: Site, bus: ReadonlySet<SitePort>, port: SitePort, known: Groundings): BusGrounding {
+  const isIt = site.basis.value === 'iec' && site.earthing.value === 'IT';
+  if (isIt) return { grounding: 'none', byDefault: false, from: undefined };
+  const head = headOf(bus) ?? port;
+  const system = head.system ?? wholeOf(port, known);
+  const isTwoWire = head.equipment.kind === 'transformer' && system !== undefined && TWO_WIRE.has(system);
+  const none = isTwoWire || (system !== undefined && UNGROUNDED.has(system));
+  return { grounding: none ? 'none' : 'solid', byDefault: true, from: undefined };
+}
+
+/** The port of a bus that nothing on it feeds: its system is the whole one. */
+function headOf(bus: ReadonlySet<SitePort>): SitePort | undefined {
+  let first: SitePort | undefined;
+  for (const port of bus) {
+    if (port.system === undefined || port.feeders.some((f) => bus.has(f))) continue;
+    if (port.equipment.kind === 'service' || port.equipment.kind === 'transformer') return port;
+    first ??= port;
+  }
+  return first;
+}
+
+/**
+ * The system that the system of a port is a part of: that of what feeds it, as far up as one holds the other.
+ * @param port an AC port; undefined where its system isn't known
+ */
+function wholeOf(port: SitePort, known: Groundings): AcSystem | undefined {
+  const passed: SitePort[] = [];
+  let at = port;
+  let found: AcSystem | undefined;
+  for (;;) {
+    if (known.whole.has(at)) {
+      found = known.whole.get(at);
+      break;
+    }
+    passed.push(at);
+    const next = holderOf(at);
+    if (!next || passed.includes(next)) {
+      found = at.system;
+      break;
+    }
+    at = next;
+  }
+  for (const one of passed) known.whole.set(one, found);
+  return found;
+}
+
+/** What feeds a port and holds its system: of several the one of the most lines, since that decides what a line stands at. */
+function holderOf(port: SitePort): SitePort | undefined {
+  const { system, equipment, cls } = port;
+  if (system === undefined) return undefined;
+  const holders = port.feeders.filter((f) => f.system !== undefined && holds(f.system, system));
+  const larger = holders.find((f) => f.system !== system) ?? holders[0];
+  if (larger || cls !== 'ac-out' || equipment.kind !== 'inverter-charger') return larger;
+  return equipment.ports.find(
+    (p) => (p.cls === 'ac-in' || p.cls === 'ac-in-2') && p.system === system && p.feeders.length > 0,
+  );
 }

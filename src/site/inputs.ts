@@ -10,6 +10,7 @@ const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
   'charge-controller',
   'grid-tie-inverter',
   'inverter-charger',
+  'pump-drive',
 ]);
 
 const ARRAYS_AND_TURBINES: ReadonlySet<Kind> = new Set<Kind>(['array', 'wind-turbine', 'hydro-turbine']);

@@ -1,13 +1,11 @@
 import type { PlacedNote } from '../model/open-item.js';
-import type { SiteEquipment } from '../model/site.js';
-import type { Kind, PortClass } from '../model/words.js';
+import type { RunLeg, SiteEquipment } from '../model/site.js';
 import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
-import type { Connections } from './connections.js';
+import { NETWORK_MESSAGES } from '../model/messages/network.js';
 import { lineOf } from './equipment.js';
-
-/** A class of port, or the pass-through of a transfer switch. */
-export type LinkEnd = PortClass | 'pass';
+import type { Joint } from './passing.js';
+import { byTrade, listedOtherwise, UNSETTLED, wayOf, type LinkEnd } from './ways.js';
 
 /** One connection with its direction: `up` feeds `down`. */
 export interface Link {
@@ -18,157 +16,108 @@ export interface Link {
   readonly downEnd: LinkEnd;
   readonly inputs: readonly number[];
   readonly carries: 'ac' | 'dc' | 'battery' | 'control';
-}
-
-type Way = {
-  readonly rowIsUp: boolean;
-  readonly upEnd: LinkEnd;
-  readonly downEnd: LinkEnd;
-  readonly carries: Link['carries'];
-};
-
-const SOURCES: readonly Kind[] = ['array', 'combiner', 'wind-turbine', 'hydro-turbine'];
-const CONVERTERS: readonly Kind[] = ['charge-controller', 'grid-tie-inverter', 'inverter-charger'];
-const GRID_FEEDING: readonly Kind[] = ['grid-tie-inverter', 'ac-module-branch'];
-
-const WAYS = new Map<string, Way>();
-
-function both(up: Kind, down: Kind, upEnd: LinkEnd, downEnd: LinkEnd, carries: Link['carries']): void {
-  WAYS.set(`${up}>${down}`, { rowIsUp: true, upEnd, downEnd, carries });
-  WAYS.set(`${down}>${up}`, { rowIsUp: false, upEnd, downEnd, carries });
-}
-
-for (const source of SOURCES) {
-  for (const converter of CONVERTERS) both(source, converter, 'output', 'dc-in', 'dc');
-  if (source !== 'combiner') both(source, 'combiner', 'output', 'output', 'dc');
-}
-WAYS.set('combiner>combiner', { rowIsUp: true, upEnd: 'output', downEnd: 'output', carries: 'dc' });
-for (const converter of CONVERTERS) both('battery', converter, 'battery', 'battery', 'battery');
-both('charge-controller', 'inverter-charger', 'battery', 'battery', 'battery');
-WAYS.set('battery>battery', { rowIsUp: false, upEnd: 'battery', downEnd: 'battery', carries: 'battery' });
-for (const down of ['panel', 'load'] as const) {
-  both('service', down, 'service', 'feeder', 'ac');
-  both('generator', down, 'output', 'feeder', 'ac');
-}
-both('panel', 'load', 'feeder', 'feeder', 'ac');
-WAYS.set('panel>panel', { rowIsUp: false, upEnd: 'feeder', downEnd: 'feeder', carries: 'ac' });
-both('inverter-charger', 'load', 'ac-out', 'feeder', 'ac');
-both('service', 'inverter-charger', 'service', 'ac-in', 'ac');
-both('generator', 'inverter-charger', 'output', 'ac-in', 'ac');
-both('service', 'transfer-switch', 'service', 'pass', 'ac');
-both('generator', 'transfer-switch', 'output', 'pass', 'ac');
-both('transfer-switch', 'load', 'pass', 'feeder', 'ac');
-for (const feeding of GRID_FEEDING) {
-  const end = feeding === 'ac-module-branch' ? 'output' : 'ac-out';
-  both('service', feeding, 'service', end, 'ac');
-  both('panel', feeding, 'feeder', end, 'ac');
-  both('inverter-charger', feeding, 'ac-out', end, 'ac');
-  both('transfer-switch', feeding, 'pass', end, 'ac');
-}
-WAYS.set('inverter-charger>panel', { rowIsUp: false, upEnd: 'feeder', downEnd: 'ac-in', carries: 'ac' });
-WAYS.set('panel>transfer-switch', { rowIsUp: false, upEnd: 'pass', downEnd: 'feeder', carries: 'ac' });
-WAYS.set('inverter-charger>transfer-switch', {
-  rowIsUp: false,
-  upEnd: 'pass',
-  downEnd: 'ac-in',
-  carries: 'ac',
-});
-WAYS.set('transfer-switch>transfer-switch', {
-  rowIsUp: false,
-  upEnd: 'pass',
-  downEnd: 'pass',
-  carries: 'ac',
-});
-
-/** Pairs whose direction depends on what else feeds one of the two. */
-const UNSETTLED: ReadonlySet<string> = new Set([
-  'panel>inverter-charger',
-  'transfer-switch>panel',
-  'transfer-switch>inverter-charger',
-]);
-
-/** What a power row puts on equipment of kind `other`: its cable still has an end of its own, and a length. */
-const ONTO_OTHER: ReadonlyMap<Kind, readonly [LinkEnd, Link['carries']]> = new Map<
-  Kind,
-  readonly [LinkEnd, Link['carries']]
->([
-  ...SOURCES.map((kind) => [kind, ['output', 'dc']] as const),
-  ['generator', ['output', 'ac']],
-  ['battery', ['battery', 'battery']],
-]);
-
-/** The way of a pair whose direction is settled by its kinds; `apart`: it carries no power; undefined: it makes no sense. */
-function wayOf(row: Kind, other: Kind): Way | 'apart' | undefined {
-  if (row === 'signal-line') return 'apart';
-  if (other === 'signal-line') return undefined;
-  if (row === 'control-circuit' || other === 'control-circuit') {
-    return { rowIsUp: false, upEnd: 'terminals', downEnd: 'terminals', carries: 'control' };
-  }
-  if (row === 'other') return 'apart';
-  if (other === 'other') {
-    const onto = ONTO_OTHER.get(row);
-    return onto ? { rowIsUp: true, upEnd: onto[0], downEnd: 'terminals', carries: onto[1] } : 'apart';
-  }
-  return WAYS.get(`${row}>${other}`);
+  /** From `row` to the other. */
+  readonly legs: readonly RunLeg[];
+  /** Disconnects on the way, from `row` to the other. */
+  readonly through: readonly SiteEquipment[];
 }
 
 /** A connection whose direction depends on what else feeds one of the two. */
 interface Unsettled {
-  readonly row: SiteEquipment;
-  readonly target: SiteEquipment;
+  readonly joint: Joint;
   readonly pair: string;
 }
 
+/** A joint of several at a disconnect that makes no sense by itself. */
+type Idle = Joint;
+
 /**
- * Gives every connection its direction and its ports; a connection that makes no sense becomes an item and is dropped.
- * @param equipments by tag, in natural order
- * @param connections the resolved targets
- * @returns the links; what makes no sense; and the equipment that a dropped connection names
+ * Gives every joint its direction and its ports; one that makes no sense becomes an item and is dropped.
+ * @param joints what is joined, disconnects passed through, in natural order of the naming rows
+ * @returns the links; what makes no sense; and the equipment that a dropped joint names
  */
-export function directLinks(
-  equipments: ReadonlyMap<string, SiteEquipment>,
-  connections: Connections,
-): { links: readonly Link[]; notes: readonly PlacedNote[]; dropped: ReadonlySet<string> } {
+export function directLinks(joints: readonly Joint[]): {
+  links: readonly Link[];
+  notes: readonly PlacedNote[];
+  dropped: ReadonlySet<string>;
+} {
   const links: Link[] = [];
   const notes: PlacedNote[] = [];
   const dropped = new Set<string>();
   const pending: Unsettled[] = [];
-  for (const row of equipments.values()) {
-    const target = connections.targets.get(row.tag);
-    const other = target ? equipments.get(target.member.tag) : undefined;
-    if (!target || !other) continue;
+  const idle: Idle[] = [];
+  for (const joint of joints) {
+    const { row, other } = joint;
     const pair = `${row.kind}>${other.kind}`;
     if (UNSETTLED.has(pair)) {
-      pending.push({ row, target: other, pair });
+      pending.push({ joint, pair });
       continue;
     }
     const way = wayOf(row.kind, other.kind);
     if (way === 'apart') continue;
     if (!way) {
-      const p = {
-        tag: row.tag,
-        kind: row.kind,
-        line: lineOf(row.row),
-        to: other.tag,
-        toKind: other.kind,
-        toLine: lineOf(other.row),
-      };
-      notes.push(about(SITE_MESSAGES.senseless, p, row.tag, 'connects_to'));
-      dropped.add(row.tag).add(other.tag);
+      if (joint.oneOfSeveral) idle.push(joint);
+      else refuse(joint, notes, dropped);
       continue;
     }
-    links.push({
-      row,
-      up: way.rowIsUp ? row : other,
-      down: way.rowIsUp ? other : row,
-      upEnd: way.upEnd,
-      downEnd: way.downEnd,
-      inputs: way.downEnd === 'dc-in' ? target.inputs : [],
-      carries: way.carries,
-    });
+    links.push(
+      linkOf(joint, way.rowIsUp ? row : other, way.rowIsUp ? other : row, {
+        upEnd: way.upEnd,
+        downEnd: way.downEnd,
+        carries: way.carries,
+      }),
+    );
   }
   settle(links, pending);
+  refuseIdle(idle, links, notes, dropped);
   return { links, notes, dropped };
+}
+
+function linkOf(
+  { row, inputs, legs, through }: Joint,
+  up: SiteEquipment,
+  down: SiteEquipment,
+  { upEnd, downEnd, carries }: Pick<Link, 'upEnd' | 'downEnd' | 'carries'>,
+): Link {
+  return { row, up, down, upEnd, downEnd, inputs: downEnd === 'dc-in' ? inputs : [], carries, legs, through };
+}
+
+function refuse({ row, other }: Joint, notes: PlacedNote[], dropped: Set<string>): void {
+  const p = {
+    tag: row.tag,
+    kind: row.kind,
+    line: lineOf(row.row),
+    to: other.tag,
+    toKind: other.kind,
+    toLine: lineOf(other.row),
+  };
+  const instead = listedOtherwise(row.kind, other.kind);
+  if (instead) {
+    notes.push(about(NETWORK_MESSAGES.listedOtherwise, { ...p, instead }, row.tag, 'connects_to'));
+  } else {
+    const kind = byTrade(row.kind, other.kind) ? NETWORK_MESSAGES.unplanned : SITE_MESSAGES.senseless;
+    notes.push(about(kind, p, row.tag, 'connects_to'));
+  }
+  dropped.add(row.tag).add(other.tag);
+}
+
+/** A pair at a disconnect that joins several is none, as long as each of the two has another there. */
+function refuseIdle(
+  idle: readonly Idle[],
+  links: readonly Link[],
+  notes: PlacedNote[],
+  dropped: Set<string>,
+): void {
+  if (idle.length === 0) return;
+  const joined = new Set<string>();
+  for (const { up, down, through } of links) {
+    for (const at of through) joined.add(`${at.tag}\n${up.tag}`).add(`${at.tag}\n${down.tag}`);
+  }
+  for (const joint of idle) {
+    const isElsewhere = (end: SiteEquipment): boolean =>
+      joint.through.some((at) => joined.has(`${at.tag}\n${end.tag}`));
+    if (!isElsewhere(joint.row) || !isElsewhere(joint.other)) refuse(joint, notes, dropped);
+  }
 }
 
 /** What AC links feed, and what they lead away from. */
@@ -190,9 +139,16 @@ function take({ fed, feeding }: Flow, link: Link): void {
   feeding.add(link.up);
 }
 
+/** Pairs that a default turns so that an inverter or AC battery feeds a panel: alike ones are turned alike. */
+const ALIKE: ReadonlySet<string> = new Set([
+  'panel>inverter-charger',
+  'panel>ac-battery',
+  'ac-battery>panel',
+]);
+
 /**
- * Directs the connections that their kinds leave open: first those that what is known decides, then by default the one
- * whose default leaves the least open. Row order doesn't matter: pending ones come in natural order of tags.
+ * Directs the joints that their kinds leave open: first those that what is known decides, then by default the one whose
+ * default leaves the least open. Row order doesn't matter: pending ones come in natural order of tags.
  */
 function settle(links: Link[], pending: readonly Unsettled[]): void {
   if (pending.length === 0) return;
@@ -201,43 +157,62 @@ function settle(links: Link[], pending: readonly Unsettled[]): void {
   while (rest.length > 0) {
     const next =
       rest.find((one) => decided(one, flow)) ??
-      rest.find(({ row, pair }) => pair.startsWith('transfer-switch') && flow.fed.has(row)) ??
-      rest.find(({ pair }) => pair.startsWith('panel')) ??
+      rest.find(({ joint, pair }) => pair.startsWith('transfer-switch') && flow.fed.has(joint.row)) ??
+      rest.find(({ pair }) => pair.endsWith('>inverter-charger') && pair.startsWith('panel')) ??
+      rest.find(({ pair }) => pair.startsWith('transfer-switch')) ??
       rest[0];
     if (!next) return;
-    const link = directed(next, flow);
-    take(flow, link);
-    links.push(link);
-    rest = rest.filter((one) => one !== next);
+    // Stacked outputs feed one panel together: the first of them doesn't make it a fed one for the others.
+    const together = decided(next, flow) ? [next] : rest.filter((one) => isAlike(one, next));
+    const directedNow = together.map((one) => directed(one, flow));
+    for (const link of directedNow) {
+      take(flow, link);
+      links.push(link);
+    }
+    rest = rest.filter((one) => !together.includes(one));
   }
 }
 
+function isAlike(one: Unsettled, next: Unsettled): boolean {
+  if (one === next) return true;
+  if (!ALIKE.has(one.pair) || !ALIKE.has(next.pair)) return false;
+  const source = (of: Unsettled): string => of.pair.replace('panel', '').replace('>', '');
+  return panelOf(one) === panelOf(next) && source(one) === source(next);
+}
+
+function panelOf({ joint }: Unsettled): SiteEquipment {
+  return joint.row.kind === 'panel' ? joint.row : joint.other;
+}
+
 /** True where what is known says the direction; else a default does. */
-function decided({ row, target, pair }: Unsettled, flow: Flow): boolean {
-  if (pair === 'panel>inverter-charger') return flow.fed.has(row);
-  if (pair === 'transfer-switch>panel') return flow.fed.has(target);
-  return flow.fed.has(row);
+function decided({ joint, pair }: Unsettled, flow: Flow): boolean {
+  if (pair === 'transfer-switch>panel') return flow.fed.has(joint.other);
+  if (ALIKE.has(pair)) return flow.fed.has(panelOf({ joint, pair }));
+  return flow.fed.has(joint.row);
 }
 
 /**
  * What is fed from elsewhere feeds on; what isn't is fed here: a panel that names an inverter is fed by its AC out
- * unless a service, a generator or another panel feeds that panel. A transfer switch that something feeds and that feeds
- * nothing else feeds the panel that it names, whatever else feeds that panel: else its generator would feed nothing.
+ * unless a service, a generator or another panel feeds that panel; so with an AC battery. A transfer switch that something feeds
+ * and that feeds nothing else feeds the panel that it names, whatever else feeds that panel: else its generator would feed nothing.
  */
-function directed({ row, target, pair }: Unsettled, flow: Flow): Link {
-  const common = { row, inputs: [], carries: 'ac' as const };
-  if (pair === 'panel>inverter-charger') {
-    return flow.fed.has(row)
-      ? { ...common, up: row, down: target, upEnd: 'feeder', downEnd: 'ac-in' }
-      : { ...common, up: target, down: row, upEnd: 'ac-out', downEnd: 'feeder' };
+function directed({ joint, pair }: Unsettled, flow: Flow): Link {
+  const { row, other } = joint;
+  if (ALIKE.has(pair)) {
+    const panel = row.kind === 'panel' ? row : other;
+    const source = panel === row ? other : row;
+    const end = source.kind === 'ac-battery' ? 'ac-out' : 'ac-in';
+    return flow.fed.has(panel)
+      ? linkOf(joint, panel, source, { upEnd: 'feeder', downEnd: end, carries: 'ac' })
+      : linkOf(joint, source, panel, { upEnd: 'ac-out', downEnd: 'feeder', carries: 'ac' });
   }
   if (pair === 'transfer-switch>panel') {
     const isItsOutlet = flow.fed.has(row) && !flow.feeding.has(row);
-    return flow.fed.has(target) && !isItsOutlet
-      ? { ...common, up: target, down: row, upEnd: 'feeder', downEnd: 'pass' }
-      : { ...common, up: row, down: target, upEnd: 'pass', downEnd: 'feeder' };
+    return flow.fed.has(other) && !isItsOutlet
+      ? linkOf(joint, other, row, { upEnd: 'feeder', downEnd: 'pass', carries: 'ac' })
+      : linkOf(joint, row, other, { upEnd: 'pass', downEnd: 'feeder', carries: 'ac' });
   }
   return flow.fed.has(row)
-    ? { ...common, up: row, down: target, upEnd: 'pass', downEnd: 'ac-in' }
-    : { ...common, up: target, down: row, upEnd: 'ac-out', downEnd: 'pass' };
+    ? linkOf(joint, row, other, { upEnd: 'pass', downEnd: 'ac-in', carries: 'ac' })
+    : linkOf(joint, other, row, { upEnd: 'ac-out', downEnd: 'pass', carries: 'ac' });
 }

@@ -3,6 +3,7 @@ import type { Fact } from '../model/fact.js';
 import type { PlacedNote } from '../model/open-item.js';
 import type { SiteEquipment, SitePort } from '../model/site.js';
 import { about } from '../model/message.js';
+import { NETWORK_MESSAGES } from '../model/messages/network.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import type { Link } from './links.js';
 
@@ -69,10 +70,26 @@ export function fillPorts(
       case 'battery':
         add(equipment, 'battery', 'battery', undefined);
         break;
+      case 'dc-load':
+      case 'dc-panel':
+      case 'diversion-load':
+        add(equipment, 'dc-in', 'dc-bus', undefined);
+        break;
+      case 'transformer':
+        add(equipment, 'ac-in', 'ac-in', acSystem(facts.ac_in));
+        add(equipment, 'ac-out', 'ac-out', acSystem(facts.ac_out));
+        break;
+      case 'ac-battery':
+        addAc(equipment, 'ac-out', facts.ac_out, true);
+        break;
+      case 'pump-drive':
+        addDrive(equipment, used, notes);
+        break;
       case 'control-circuit':
       case 'signal-line':
       case 'other':
       case 'transfer-switch':
+      case 'disconnect':
         add(equipment, 'terminals', 'terminals', undefined);
         break;
     }
@@ -81,6 +98,17 @@ export function fillPorts(
     }
   }
   return notes;
+}
+
+/** A pump drive is fed by an array, by an AC supply, or by both; its output carries switched pulses. */
+function addDrive(equipment: SiteEquipment, used: EndsInUse, notes: PlacedNote[]): void {
+  const { facts, tag, row } = equipment;
+  const hasAc = used.acIn.length > 0 || stated(facts.ac_in) || row.unreadable.has('ac_in');
+  const hasDc = used.dcIn.length > 0 || facts.max_dc_voltage !== undefined || facts.dc_inputs !== undefined;
+  if (hasDc || !hasAc) addInputs(equipment, used.dcIn, notes);
+  if (!hasDc && !hasAc) notes.push(about(NETWORK_MESSAGES.driveSupply, { tag }, tag, 'connects_to'));
+  if (hasAc) addAc(equipment, 'ac-in', facts.ac_in, used.acIn.length > 0);
+  addAc(equipment, 'ac-out', facts.ac_out, true);
 }
 
 function endsInUse(links: readonly Link[]): Map<string, EndsInUse> {
@@ -135,6 +163,8 @@ function add(
     input: more.input ?? 0,
     use: 'fed',
     system,
+    systemBy: system === undefined ? undefined : 'stated',
+    clashes: [],
     unused: more.unused ?? '',
     sources: [],
     oneOfSources: false,
@@ -197,6 +227,8 @@ function defaultInputs(
     if (!isSaid) notes.push(about(SITE_MESSAGES.dcInputsNamed, { tag, inputs: highest }, tag, 'dc_inputs'));
     return highest;
   }
+  // A drive has one DC link.
+  if (kind === 'pump-drive') return 1;
   if (kind === 'charge-controller') {
     if (!isSaid) notes.push(about(SITE_MESSAGES.dcInputsDefault, { tag }, tag, 'dc_inputs'));
     return 1;

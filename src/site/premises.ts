@@ -17,15 +17,16 @@ export function servicePlaceRun(port: SitePort, limit: number): SiteRun | undefi
       run.to === port &&
       run.from.equipment.kind === 'service' &&
       !run.betweenBuildings &&
+      run.unplaced.length === 0 &&
       run.length !== undefined &&
       run.length <= limit &&
-      (run.through.length === 0 || !port.runs.some((other) => other !== run && sharesSwitch(other, run))),
+      (run.switches.length === 0 || !port.runs.some((other) => other !== run && sharesSwitch(other, run))),
   );
 }
 
 /** True where another supply comes in by a transfer switch that this run passes through. */
 function sharesSwitch(other: SiteRun, run: SiteRun): boolean {
-  return other.to === run.to && other.through.some((tag) => run.through.includes(tag));
+  return other.to === run.to && other.switches.some((tag) => run.switches.includes(tag));
 }
 
 /** What the building of a panel or a load holds, and whether only a default says so. */

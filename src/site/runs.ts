@@ -1,5 +1,5 @@
 import { LIMITS } from '../model/limits.js';
-import type { SiteEquipment, SitePort, SiteRun } from '../model/site.js';
+import type { RunLeg, SiteEquipment, SitePort, SiteRun } from '../model/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import { samePlaceName } from './equipment.js';
 import type { Link } from './links.js';
@@ -99,55 +99,66 @@ function downPorts(
 }
 
 /** Whether a run leads from one building to another, and whether the list itself says so. */
-interface Between {
-  crosses: boolean;
-  stated: boolean;
+function between(
+  a: SiteEquipment,
+  b: SiteEquipment,
+): Pick<SiteRun, 'betweenBuildings' | 'betweenByDefault' | 'unplaced'> {
+  const unplaced = sameUnknown(a, b) ? [] : rootsOf([a, b].filter((e) => e.building === ''));
+  if (unplaced.length > 0 || samePlaceName(a.building, b.building)) {
+    return { betweenBuildings: false, betweenByDefault: false, unplaced };
+  }
+  return { betweenBuildings: true, betweenByDefault: a.buildingByDefault || b.buildingByDefault, unplaced };
 }
 
-function lookBetween(between: Between, a: SiteEquipment, b: SiteEquipment): void {
-  if (a.building === '' || b.building === '' || samePlaceName(a.building, b.building)) return;
-  between.crosses = true;
-  if (!a.buildingByDefault && !b.buildingByDefault) between.stated = true;
+/** True for two that are in one place, whichever that is: one takes its place from the other, or both from a third. */
+function sameUnknown(a: SiteEquipment, b: SiteEquipment): boolean {
+  return a === b || (a.placeOf !== '' && a.placeOf === b.placeOf);
+}
+
+function rootsOf(equipments: readonly SiteEquipment[]): readonly string[] {
+  return [...new Set(equipments.map((e) => e.placeOf).filter((tag) => tag !== ''))];
 }
 
 function isStatedOutdoors({ outdoors }: SiteEquipment): boolean {
   return outdoors.value && !outdoors.byDefault;
 }
 
+/** What one link lays from its upper to its lower end. */
+function laid({ row, up, legs, through }: Link): Pick<Link, 'legs' | 'through'> {
+  return row === up ? { legs, through } : { legs: [...legs].reverse(), through: [...through].reverse() };
+}
+
 function makeRun(way: Way, from: SitePort, to: SitePort): SiteRun {
-  const rows: SiteEquipment[] = [];
-  const unknown: SiteEquipment[] = [];
-  const between: Between = { crosses: false, stated: false };
-  let length = 0;
-  let outdoors = false;
-  let outdoorsStated = false;
-  for (const { row, up, down } of way.links) {
-    rows.push(row);
-    const own = row.facts.run_length?.value[0];
-    if (own === undefined) unknown.push(row);
-    else length += own;
-    if (up.outdoors.value || down.outdoors.value) {
-      outdoors = true;
-      if (isStatedOutdoors(up) || isStatedOutdoors(down)) outdoorsStated = true;
-    }
-    lookBetween(between, up, down);
+  const legs: RunLeg[] = [];
+  const through: SiteEquipment[] = [];
+  for (const link of way.links) {
+    const one = laid(link);
+    legs.push(...one.legs);
+    through.push(...one.through);
+    if (link.downEnd === 'pass') through.push(link.down);
   }
-  // The run as a whole too: the place of a transfer switch in its course may not be known.
-  if (way.through.length > 0) lookBetween(between, from.equipment, to.equipment);
-  const a = from.equipment.place;
-  const b = to.equipment.place;
+  const unknown = legs.filter((leg) => leg.length === undefined).map((leg) => leg.row);
+  const parts = [from.equipment, ...through, to.equipment];
+  const outdoors = parts.some((e) => e.outdoors.value);
+  const ends = [from.equipment, to.equipment] as const;
+  const placeless = sameUnknown(...ends) ? [] : rootsOf(ends.filter((e) => e.place === ''));
   return {
     from,
     to,
-    rows,
-    through: way.through,
-    length: unknown.length > 0 ? undefined : length,
+    legs,
+    through: through.map((e) => e.tag),
+    switches: way.through,
+    rapidShutdown: through.some((e) => e.facts.rapid_shutdown?.value === true),
+    length: unknown.length > 0 ? undefined : legs.reduce((sum, leg) => sum + (leg.length ?? 0), 0),
     unknown,
     outdoors,
-    outdoorsByDefault: outdoors && !outdoorsStated,
-    betweenBuildings: between.crosses,
-    betweenByDefault: between.crosses && !between.stated,
-    placesDiffer: a !== '' && b !== '' && !samePlaceName(a, b),
+    outdoorsByDefault: outdoors && !parts.some(isStatedOutdoors),
+    ...between(from.equipment, to.equipment),
+    placesDiffer:
+      placeless.length === 0 &&
+      !sameUnknown(...ends) &&
+      !samePlaceName(from.equipment.place, to.equipment.place),
+    placeless,
     carries: way.first.carries,
   };
 }

@@ -6,13 +6,16 @@ import { LIMIT_MESSAGES } from '../model/messages/limits.js';
 import type { Settings } from '../model/settings.js';
 import type { Site } from '../model/site.js';
 import { giveAcInputs } from './ac-inputs.js';
+import { checkNetwork } from './network.js';
 import { checkSite, unconnectedSources } from './checks.js';
 import { resolveConnections } from './connections.js';
-import { callRoll, orDefault, placeEquipments } from './equipment.js';
+import { callRoll, orDefault, placeEquipments, type Member } from './equipment.js';
 import { feedInputs } from './inputs.js';
 import { directLinks } from './links.js';
+import { jointsOf } from './passing.js';
 import { fillPorts } from './ports.js';
 import { makeRuns } from './runs.js';
+import { agreeOnSystems } from './systems.js';
 
 /**
  * Surveys a job: its equipment with ports, what feeds what, and the runs between.
@@ -50,18 +53,20 @@ function jobOf(
 function survey(list: JobList, settings: Settings): Site {
   const roll = callRoll(list);
   const connections = resolveConnections(roll);
-  const equipments = placeEquipments(roll.members.values(), (tag) => connections.targets.get(tag)?.member);
-  const byTag = new Map(equipments.map((e) => [e.tag, e]));
-  const { links, notes: linkNotes, dropped } = directLinks(byTag, connections);
-  const inDoubt = new Set([...connections.inDoubt, ...dropped]);
+  const firstTarget = (tag: string): Member | undefined => connections.targets.get(tag)?.[0]?.member;
+  const equipments = placeEquipments(roll.members.values(), firstTarget);
+  const joined = jointsOf(new Map(equipments.map((e) => [e.tag, e])), connections);
+  const { links, notes: linkNotes, dropped } = directLinks(joined?.joints ?? []);
+  const inDoubt = new Set([...connections.inDoubt, ...(joined?.dropped ?? []), ...dropped]);
   const portNotes = fillPorts(equipments, links);
   const { reached, notes: inputNotes } = feedInputs(equipments, links, inDoubt);
   const { acInputs, notes: acNotes } = giveAcInputs(equipments, links);
-  const runs = makeRuns(links, reached, acInputs);
-  if (!runs) {
+  const runs = joined && makeRuns(links, reached, acInputs);
+  if (!joined || !runs) {
     const p = { job: list.job, most: LIMITS.jobConnections };
     return beyondLimits(list, settings, about(LIMIT_MESSAGES.jobRuns, p, '', ''));
   }
+  const systemNotes = agreeOnSystems(equipments, runs);
   return {
     ...jobOf(list, settings),
     equipments,
@@ -70,11 +75,14 @@ function survey(list: JobList, settings: Settings): Site {
     notes: [
       ...roll.notes,
       ...connections.notes,
+      ...joined.notes,
       ...linkNotes,
       ...portNotes,
       ...inputNotes,
       ...acNotes,
       ...unconnectedSources(equipments, links, connections.blank),
+      ...systemNotes,
+      ...checkNetwork(equipments, links, connections, inDoubt),
       ...checkSite(equipments),
     ],
   };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { PortGrounding, Site, SiteEquipment, SitePort } from '../../src/model/site.js';
+import type { Site, SiteEquipment, SitePort } from '../../src/model/site.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { planJson } from '../../src/output/plan-file.js';
 import { sourcesToOpen } from '../../src/plan/make/supplies.js';
@@ -7,7 +7,7 @@ import { planJob } from '../../src/plan/plan-job.js';
 import { readListText } from '../../src/read/list/lists.js';
 import { batteriesOn } from '../../src/site/battery-bus.js';
 import { faultCurrentAt } from '../../src/site/fault-current.js';
-import { groundingOf } from '../../src/site/grounding.js';
+import { groundingOf, noGroundings } from '../../src/site/grounding.js';
 import { ultimateSources } from '../../src/site/inputs.js';
 import { unitOf } from '../../src/site/premises.js';
 import { surveySite } from '../../src/site/survey.js';
@@ -99,7 +99,7 @@ describe('looks at the site grow with the job', () => {
       'how each port is grounded',
       chain,
       (site) => {
-        const known = new Map<SitePort, PortGrounding>();
+        const known = noGroundings();
         for (const port of portsOf(site)) groundingOf(site, port, known);
       },
     ],
@@ -147,7 +147,7 @@ it('a chain as long as a job may be is no fault of the program', () => {
   const [port] = last?.ports ?? [];
   if (!last || !port) throw new Error('no last panel');
   expect(sourcesToOpen([port], last)).toEqual([{ code: 'source/utility', values: { tag: 'S' } }]);
-  expect(faultCurrentAt(port)).toBeUndefined();
+  expect(faultCurrentAt(port, () => 0)).toBeUndefined();
   expect(groundingOf(site, port)).toMatchObject({ grounding: 'solid', byDefault: true });
 });
 

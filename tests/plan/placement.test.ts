@@ -390,7 +390,9 @@ describe('place/grid-tie-ac', () => {
     const plan = planOf('', inverter('10 m'));
     expect(at(plan, 'INV:ac-out')).toEqual([]);
     expect(because(plan, 'INV:ac-out').at(-1)).toMatchObject({ rule: 'place/grid-tie-ac' });
-    expect(because(plan, 'INV:ac-out').at(-1)?.because).toMatch(/the protector at MP is 10 m away/);
+    expect(because(plan, 'INV:ac-out').at(-1)?.because).toMatch(
+      /the protector at MP is 32.8 ft \(10 m\) away/,
+    );
   });
 
   it.each([
@@ -458,7 +460,7 @@ describe('place/grid-tie-ac', () => {
        MP panel; connects_to=SVC; run_length=3 m; ac_in=120/240; place=House
        INV grid-tie-inverter; connects_to=MP; run_length=${run}; dc_inputs=1; max_dc_voltage=400; ac_out=240; isolated=yes; place=House; impulse_withstand=4000`;
     expect(because(planOf('', rows('10 m')), 'INV:ac-out').at(-1)?.because).toMatch(
-      /the protector at SVC is 13 m away/,
+      /the protector at SVC is 42.7 ft \(13 m\) away/,
     );
     expect(rulesAt(planOf('', rows('28 m')), 'INV:ac-out')).toContain('place/grid-tie-ac');
   });

@@ -224,8 +224,14 @@ describe('a quantity of N', () => {
       fc.property(sites(10), fc.nat(), fc.integer({ min: 2, max: 4 }), (site, which, quantity) => {
         // Every row states a quantity, so that no default stands in; what connects to the group connects to its first.
         const rows: SiteRow[] = site.rows.map((r) => ({ ...r, quantity: '1' }));
-        const group = rows[which % rows.length];
-        if (!group || group['kind'] === 'grid-tie-inverter') return;
+        const typed = rows[which % rows.length];
+        if (!typed || typed['kind'] === 'grid-tie-inverter') return;
+        const strings = typed['strings_in_parallel'] ?? '1';
+        const modules = String(Number(typed['modules_in_series'] ?? '1') * Number(strings));
+        // How many modules each array has says that the quantity counts arrays.
+        const group: SiteRow =
+          typed['kind'] === 'array' ? { ...typed, strings_in_parallel: strings, modules } : typed;
+        rows[which % rows.length] = group;
         const tag = group['tag'] ?? '';
         const first = rows.map((r) => {
           const to = r['connects_to'] ?? '';

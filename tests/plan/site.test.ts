@@ -144,15 +144,15 @@ describe('quantity', () => {
   });
 
   it.each([
-    [3, 2],
-    [1, 2],
-  ])('%i onto %i is missing which goes where, said once', (from, to) => {
+    [3, 2, ['site/arrays-or-modules', 'site/group-unclear']],
+    [1, 2, ['site/group-unclear']],
+  ])('%i onto %i is missing which goes where, said once', (from, to, said) => {
     const plan = planOf(
       'lowest_temp=-10 C',
       `ARR array; quantity=${from}; connects_to=CC; run_length=5 m; ${ARRAY}
        CC charge-controller; quantity=${to}; dc_inputs=1; max_dc_voltage=250; place=Hut`,
     );
-    expect(faults(plan)).toEqual(['site/group-unclear']);
+    expect(faults(plan)).toEqual(said);
     expect(items(plan, 'site/group-unclear')[0]).toMatchObject({ line: 2, column: 'connects_to' });
     expect(items(plan, 'site/inputs-without-source')).toEqual([]);
     for (let i = 1; i <= to; i += 1) expect(strengthAt(plan, `CC-${i}:dc-in-1`)).toBe('recommended');
@@ -787,10 +787,7 @@ describe('connections that make no sense', () => {
   it.each([
     ['array', 'panel'],
     ['load', 'array'],
-    ['array', 'battery'],
     ['charge-controller', 'panel'],
-    ['service', 'service'],
-    ['battery', 'panel'],
   ])('%s to %s is one conflict that names both lines', (from, to) => {
     const plan = planOf(
       'lowest_temp=25 C',
@@ -803,6 +800,34 @@ describe('connections that make no sense', () => {
     );
     expect(item).toMatchObject({ severity: 'conflict', line: 2, column: 'connects_to' });
     expect(items(plan, 'fact/connects-to').filter((i) => i.equipment === 'X')).toEqual([]);
+  });
+
+  it.each([
+    ['array', 'battery'],
+    ['service', 'service'],
+    ['grid-tie-inverter', 'load'],
+  ])('%s to %s is made by the trade and not planned: one conflict that names both lines', (from, to) => {
+    const plan = planOf(
+      'lowest_temp=25 C',
+      `X ${from}; connects_to=Y; dc_inputs=1; max_dc_voltage=150\nY ${to}`,
+    );
+    const [item, ...others] = items(plan, 'site/unplanned-connection');
+    expect(others).toEqual([]);
+    expect(item?.message).toContain(`X (${from}, line 2) connects to Y (${to}, line 3)`);
+    expect(item).toMatchObject({ severity: 'conflict', line: 2, column: 'connects_to' });
+    expect(items(plan, 'site/senseless-connection')).toEqual([]);
+  });
+
+  it.each([
+    ['battery', 'panel', /ac-battery/],
+    ['wind-turbine', 'battery', /rectifier or controller/],
+  ])('%s to %s is a conflict that says what to list instead', (from, to, instead) => {
+    const plan = planOf('lowest_temp=25 C', `X ${from}; connects_to=Y\nY ${to}`);
+    const [item, ...others] = items(plan, 'site/listed-otherwise');
+    expect(others).toEqual([]);
+    expect(item?.message).toContain(`X (${from}, line 2) connects straight to Y (${to}, line 3)`);
+    expect(item?.hint).toMatch(instead);
+    expect(item).toMatchObject({ severity: 'conflict', line: 2, column: 'connects_to' });
   });
 
   it('a circle is one conflict that names all lines', () => {

@@ -32,6 +32,7 @@ const NO_PICTURE: ReadonlySet<SystemState> = new Set(['always', 'ground-fault de
 const PLAIN_CAUSES: ReadonlySet<IndicatorCause> = new Set([
   'energised',
   'sunlight',
+  'sunlight-inverter-on',
   'battery-connected',
   'turning-dc',
 ]);
@@ -71,6 +72,7 @@ function stateName(state: SystemState, { own, feeders }: Around): StateName {
     'source on': generator ? 'generatorOn' : utilityAlone ? 'utilityOn' : 'powerOn',
     'source off': generatorAlone ? 'generatorOff' : utilityAlone ? 'utilityOff' : 'powerOff',
     sun: 'sun',
+    'sun, inverter on': 'sunInverterOn',
     night: 'night',
     turning: water ? 'waterTurning' : 'windTurning',
     still: water ? 'waterStill' : 'windStill',

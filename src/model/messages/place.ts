@@ -15,6 +15,7 @@ export const PLACE_MESSAGES = {
     more: number;
     why: Reason | null;
   }>('default/used', 'confirm', 'designer'),
+  placeUnknown: message<{ tag: string }>('fact/place', 'missing', 'designer'),
   basisDefault: message<{ basis: Basis }>('default/basis', 'confirm', 'office'),
   buildingDefault: message<{ tag: string; other: string }>('default/building', 'confirm', 'designer'),
   subPanel: message<{ tag: string; main: string }>('place/sub-panel', 'confirm', 'office'),

@@ -35,6 +35,9 @@ export interface AcSteps {
   'control-voltage/larger': { readonly share: Quantity; readonly battery: Quantity };
   'fault-current/own': None;
   /** Tags of the equipment upstream. */
+  'fault-current/transformer': { readonly at: string; readonly system: AcSystem };
+  'fault-current/transformer-power': { readonly at: string };
+  'fault-current/transformer-impedance': { readonly at: string };
   'fault-current/upstream': { readonly at: readonly string[] };
   'fault-current/of-battery': { readonly battery: string };
   'fault-current/sum': { readonly each: readonly Quantity[] };

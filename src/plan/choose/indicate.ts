@@ -6,7 +6,8 @@ import type { SiteEquipment, SitePort } from '../../model/site.js';
 import type { DcGrounding } from '../../model/words.js';
 import type { IndicatorFacts } from '../../rules/indicator-facts.js';
 import { INDICATOR_RULES } from '../../rules/rulebook.js';
-import { batteriesOn } from '../../site/battery-bus.js';
+import { batteriesOn, portsOnBus } from '../../site/battery-bus.js';
+import { batteryGroundingByDefault } from '../../rules/dc-grounding.js';
 import { drivenBy, ultimateSources } from '../../site/inputs.js';
 import type { Placement } from '../context/verdict.js';
 import { memo } from '../context/memo.js';
@@ -72,6 +73,7 @@ function indicatorFacts(
     fedBySource: supply.source,
     turbineDriven: driven === 'turbine',
     sunAndWind: driven === 'both',
+    rapidShutdown: port.cls === 'dc-in' && port.runs.some((run) => run.to === port && run.rapidShutdown),
     turbineOutputKnown:
       circuit !== 'turbine' || ultimateSources(port).every((s) => s.facts.output !== undefined),
     frequency: circuit === 'turbine' ? frequencyOf(port) : undefined,
@@ -87,22 +89,52 @@ function indicatorFacts(
 export type PoleGrounding = DcGrounding | 'unknown';
 
 /**
- * Which pole of a DC circuit is grounded: as its rows state, else negative on a charge controller, floating on an inverter,
- * negative on a battery; a control circuit's isn't known by default. What shares the conductors shares their grounding.
+ * Which pole of a DC circuit is grounded: as its rows state, else on a charge controller that of its battery, floating on an
+ * inverter; of a battery by its voltage; a control circuit's isn't known by default. What shares the conductors shares their
+ * grounding.
  */
 export function poleGrounding(port: SitePort, subject: SiteEquipment): PoleGrounding {
   if (port.cls === 'terminals') return subject.facts.dc_grounding?.value ?? 'floating';
-  if (port.cls === 'battery' || port.cls === 'dc-bus') return statedAlike(batteriesOn(port)) ?? 'negative';
+  if (port.cls === 'battery' || port.cls === 'dc-bus') return busGrounding(port);
   // What a source's row states counts at its own port, whatever input it was given by order.
   const own =
     port.cls === 'output' && inputFed(port).oneOfSources ? statedAlike(ultimateSources(port)) : undefined;
   if (own !== undefined) return own;
   const converters = convertersOf(port);
   const onController = converters.length > 0 && converters.every((c) => c.kind === 'charge-controller');
-  const byDefault = onController ? 'negative' : 'floating';
+  const byDefault = onController ? behindControllers(converters) : 'floating';
   const input = inputFed(port);
   // Where it isn't stated which of several feeds this input, each may, by its own grounding.
-  return statedAlike(ultimateSources(input), input.oneOfSources ? byDefault : undefined) ?? byDefault;
+  return (
+    statedAlike(
+      ultimateSources(input),
+      input.oneOfSources && byDefault !== 'unknown' ? byDefault : undefined,
+    ) ?? byDefault
+  );
+}
+
+/** Of a battery bus: what its batteries state, else what hangs on it states, else by the voltage of its batteries. */
+function busGrounding(port: SitePort): PoleGrounding {
+  const batteries = batteriesOn(port);
+  const stated =
+    statedAlike(batteries) ?? statedAlike([...portsOnBus(port)].map((p) => p.equipment).filter(isOnDcBus));
+  if (stated !== undefined) return stated;
+  const voltages = batteries.flatMap(({ facts }) => facts.battery_voltage?.value ?? []);
+  return batteryGroundingByDefault(voltages.length > 0 ? Math.max(...voltages) : undefined);
+}
+
+function isOnDcBus({ ports }: SiteEquipment): boolean {
+  return ports.some((p) => p.cls === 'dc-bus');
+}
+
+/** An array on charge controllers that states none has the grounding of their batteries. */
+function behindControllers(controllers: readonly SiteEquipment[]): PoleGrounding {
+  const buses = controllers.map((c) => {
+    const port = c.ports.find((p) => p.cls === 'battery');
+    return port && batteriesOn(port).length > 0 ? busGrounding(port) : 'negative';
+  });
+  const [first = 'negative'] = buses;
+  return buses.every((one) => one === first) ? first : 'unknown';
 }
 
 /** The input that a source's conductors lead to, through combiners: what else feeds it is in parallel. */
@@ -161,8 +193,11 @@ export function suppliesOf(port: SitePort): { readonly utility: boolean; readonl
     seen.add(at);
     const { kind } = at.equipment;
     if (kind === 'service') utility = true;
-    else if (kind === 'generator' || (kind === 'inverter-charger' && at.cls === 'ac-out')) source = true;
-    else for (const feeder of at.feeders) walk(feeder);
+    else if (kind === 'generator' || kind === 'ac-battery') source = true;
+    else if (kind === 'inverter-charger' && at.cls === 'ac-out') source = true;
+    else if (kind === 'transformer' && at.cls === 'ac-out') {
+      for (const side of at.equipment.ports) if (side.cls === 'ac-in') walk(side);
+    } else for (const feeder of at.feeders) walk(feeder);
   };
   walk(port);
   return { utility, source };
@@ -175,13 +210,13 @@ function usualVoltage(
   channel: WiredChannel,
   subject: SiteEquipment,
 ): number | undefined {
-  const { circuit, system, grounding } = wiring.facts;
+  const { circuit, system, whole, grounding } = wiring.facts;
   const { site } = job;
   if (circuit === 'power' && system) {
     const { conductor } = channel;
     const basis = site.basis.value;
     const earthing = site.earthing.value;
-    return nominalToGround({ system, grounding, conductor, basis, earthing }) ?? undefined;
+    return nominalToGround({ system, whole, grounding, conductor, basis, earthing }) ?? undefined;
   }
   if (circuit === 'control') return subject.facts.control_voltage?.value.volts;
   if (circuit === 'battery') return batteriesOn(channel.port)[0]?.facts.battery_voltage?.value;

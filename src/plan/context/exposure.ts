@@ -2,7 +2,7 @@ import { calculatedRiskLevel, criticalLength, type ExposedSite } from '../../ele
 import { flashDensityFromThunderDays, lineEvents, type LineInput } from '../../electrical/lightning.js';
 import { statedAt, taken, workingOf } from '../../electrical/working.js';
 import type { FeedingLine } from '../../model/reasons/calculation.js';
-import type { Site, SiteEquipment } from '../../model/site.js';
+import type { RunLeg, Site, SiteEquipment } from '../../model/site.js';
 import { subject, type Working } from '../../model/step.js';
 import type { Kind } from '../../model/words.js';
 import { riskDecides, serviceAsksForProtection } from '../../rules/supply-risk.js';
@@ -161,7 +161,7 @@ export function converterFed(source: SiteEquipment): SiteEquipment | undefined {
 
 /** Each array run and combiner run on the way counts once; undefined where one isn't stated. */
 function sumOfArrayRuns(converter: SiteEquipment): number | undefined {
-  const rows = new Set<SiteEquipment>();
+  const legs = new Set<RunLeg>();
   const walk = (equipment: SiteEquipment): boolean => {
     let holdsArray = false;
     for (const port of equipment.ports) {
@@ -171,17 +171,16 @@ function sumOfArrayRuns(converter: SiteEquipment): number | undefined {
         const counts = source.kind === 'array' || (source.kind === 'combiner' && walk(source));
         if (!counts) continue;
         holdsArray = true;
-        for (const row of run.rows) rows.add(row);
+        for (const leg of run.legs) legs.add(leg);
       }
     }
     return holdsArray;
   };
   if (!walk(converter)) return undefined;
   let sum = 0;
-  for (const row of rows) {
-    const own = row.facts.run_length?.value[0];
-    if (own === undefined) return undefined;
-    sum += own;
+  for (const { length } of legs) {
+    if (length === undefined) return undefined;
+    sum += length;
   }
   return sum;
 }

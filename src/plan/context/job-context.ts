@@ -5,7 +5,7 @@ import { since, isNec } from '../../model/editions.js';
 import type { Kind } from '../../model/words.js';
 import { KINDS_WITH_MAIN_PORT, mainPortsOf } from '../../rules/main-ports.js';
 import type { PlacementFacts } from '../../rules/placement-facts.js';
-import { groundingOf } from '../../site/grounding.js';
+import { groundingOf, noGroundings } from '../../site/grounding.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { servicePlaceRun, unitOf, windCarrier } from '../../site/premises.js';
 import { converterFed, type Exposure } from './exposure.js';
@@ -27,7 +27,7 @@ export interface JobContext {
 /** @param exposure what the job's facts say of its exposure to lightning */
 export function jobContext(site: Site, settings: Settings, exposure: Exposure): JobContext {
   const nec = isNec(site.basis.value);
-  const groundings = new Map<SitePort, PortGrounding>();
+  const groundings = noGroundings();
   return {
     site,
     settings,
@@ -99,6 +99,7 @@ function factsAt(job: JobContext, port: SitePort): PlacementFacts {
     }),
     servicePlaceOf: atService?.from.equipment.tag ?? '',
     servicePlaceUnknown: equipment.kind === 'panel' && servicePlaceUnknown(port),
+    servicePlaceUnplaced: equipment.kind === 'panel' ? servicePlaceUnplaced(port, limit) : [],
     inputUse: port.use,
     sourceKinds: port.cls === 'dc-in' ? ultimateSources(port).map((s) => s.kind) : [],
     unused: port.unused,
@@ -136,6 +137,14 @@ function servicePlaceUnknown(port: SitePort): boolean {
   );
 }
 
+/** Tags whose place would say whether a panel is its service's place. */
+function servicePlaceUnplaced(port: SitePort, limit: number): readonly string[] {
+  const run = port.runs.find(
+    (r) => r.to === port && r.from.equipment.kind === 'service' && r.unplaced.length > 0,
+  );
+  return run && (run.length === undefined || run.length <= limit) ? run.unplaced : [];
+}
+
 /** A run as the rules see it from one of its ends. */
 export function runFacts(job: JobContext, port: SitePort, run: SiteRun): RunFacts {
   const upstream = run.from === port;
@@ -154,6 +163,8 @@ export function runFacts(job: JobContext, port: SitePort, run: SiteRun): RunFact
     betweenBuildings: run.betweenBuildings,
     betweenByDefault: run.betweenByDefault,
     placesDiffer: run.placesDiffer,
+    unplaced: run.unplaced,
+    placeless: run.placeless,
     carries: run.carries,
     upstream,
     fromArray: isIec && run.carries === 'dc' && ultimateSources(run.from).some((s) => s.kind === 'array'),

@@ -118,11 +118,15 @@ export function wireOf({ port, conductor, doubled }: WiredChannel, shared: boole
   return { port: shared ? port.name : null, name: conductor, doubled };
 }
 
+/** Systems that hold the high leg where they are a part of such a system, or are it. */
+const HAS_HIGH_LEG: ReadonlySet<string> = new Set(['240/120 high-leg', '240 delta', '240']);
+
 /** The colour of a conductor by the settings, as a word. */
 export function colourOf(job: JobContext, channel: WiredChannel): string {
   const { conductorColours } = job.settings;
   const nec = isNec(job.site.basis.value);
-  if (nec && channel.port.system === '240/120 high-leg' && channel.conductor === 'L2')
-    return conductorColours.necHighLeg;
+  const { whole } = job.groundingAt(channel.port);
+  const isHighLeg = whole === '240/120 high-leg' && HAS_HIGH_LEG.has(channel.port.system ?? '');
+  if (nec && isHighLeg && channel.conductor === 'L2') return conductorColours.necHighLeg;
   return (nec ? conductorColours.nec : conductorColours.iec)[channel.conductor];
 }

@@ -69,6 +69,7 @@ function nominalOf(
   const { basis, earthing } = job.site;
   return nominalToGround({
     system,
+    whole: wiring.facts.whole,
     grounding: wiring.facts.grounding,
     conductor,
     basis: basis.value,

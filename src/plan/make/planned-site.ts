@@ -29,25 +29,16 @@ function inUnit<T extends string | number | boolean>(value: T, unit: string): T 
   return typeof value === 'number' && unit !== '' && unit !== 'km' ? hundredths(value) : value;
 }
 
-/** Several figures of one cell stand as a text; undefined: only the cell itself can say it. */
-function plainValue(value: unknown, unit: string): string | number | boolean | undefined {
-  if (typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean')
-    return inUnit(value, unit);
-  if (!Array.isArray(value) || !value.every((one) => typeof one === 'number')) return undefined;
-  const [first] = value;
-  return value.length === 1 && first !== undefined
-    ? inUnit(first, unit)
-    : value.map((one) => inUnit(one, unit)).join('; ');
-}
-
 function plannedFact(field: keyof typeof FIELDS, fact: Fact<unknown>): PlannedFact {
-  const { value } = fact;
+  // One length for all is a figure; several stand as they were typed.
+  const value: unknown = Array.isArray(fact.value) && fact.value.length === 1 ? fact.value[0] : fact.value;
+  const plain = typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean';
   const unit = UNIT_OF.get(field) ?? '';
   return {
     field,
     text: fact.text,
-    value: plainValue(value, unit) ?? fact.text.trim(),
-    unit,
+    value: plain ? inUnit(value, unit) : fact.text.trim(),
+    unit: plain ? unit : '',
     origin: fact.origin.from === 'rule' ? { from: 'rule', id: fact.origin.id } : fact.origin,
   };
 }
@@ -98,7 +89,7 @@ function plannedRun(job: JobContext, run: SiteRun): PlannedRun {
   return {
     from: { equipment: run.from.equipment.tag, port: run.from.name },
     to: { equipment: run.to.equipment.tag, port: run.to.name },
-    row: run.rows[run.rows.length - 1]?.tag ?? '',
+    row: run.legs.at(-1)?.row.tag ?? '',
     through: [...run.through],
     length: hundredthsOr(run.length),
     outdoors: run.outdoors,

@@ -100,11 +100,13 @@ function gather(port: SitePort, walk: Walk): void {
       walk.found.add(equipment);
       break;
     case 'battery':
+    case 'dc-bus':
       for (const at of portsOnBus(port)) {
         walk.seen.add(at);
         if (at.equipment.kind === 'battery') walk.found.add(at.equipment);
         else behind.push(...crossConverter(at, walk));
       }
+      for (const run of port.runs) if (run.to === port && run.carries === 'dc') behind.push(run.from);
       next(walk, behind);
       return;
     case 'output':
@@ -117,6 +119,7 @@ function gather(port: SitePort, walk: Walk): void {
     case 'ac-in':
     case 'ac-in-2':
     case 'ac-out':
+      if (equipment.kind === 'ac-battery') walk.found.add(equipment);
       behind.push(...crossConverter(port, walk));
       break;
     case 'feeder':
@@ -132,6 +135,7 @@ const FEEDS_BACK: ReadonlySet<Kind> = new Set<Kind>([
   'grid-tie-inverter',
   'ac-module-branch',
   'inverter-charger',
+  'ac-battery',
 ]);
 
 /**
@@ -146,6 +150,8 @@ function gatherDownstream(port: SitePort, walk: Walk): void {
     if (run.from !== port || run.carries !== 'ac') continue;
     const { equipment, cls } = run.to;
     if (equipment.kind === 'panel') panels.push(run.to);
+    else if (equipment.kind === 'transformer')
+      panels.push(...equipment.ports.filter((p) => p.cls === 'ac-out'));
     else if (FEEDS_BACK.has(equipment.kind)) {
       walk.found.add(equipment);
       walk.inputs.set(equipment, (walk.inputs.get(equipment) ?? new Set()).add(cls));
@@ -165,11 +171,20 @@ function gatherOutput(port: SitePort, walk: Walk): readonly SitePort[] {
   return port.runs.flatMap((run) => (run.from === port ? crossConverter(run.to, walk) : []));
 }
 
+/** Kinds whose ports stand on both sides of a conversion: what is on one side can put a voltage on the other. */
+const CROSSED: ReadonlySet<Kind> = new Set<Kind>([
+  'charge-controller',
+  'grid-tie-inverter',
+  'inverter-charger',
+  'transformer',
+  'pump-drive',
+]);
+
 /** @returns the other ports of a converter */
 function crossConverter(port: SitePort, walk: Walk): readonly SitePort[] {
   const { equipment } = port;
   const { kind, ports } = equipment;
-  if (kind !== 'charge-controller' && kind !== 'grid-tie-inverter' && kind !== 'inverter-charger') return [];
+  if (!CROSSED.has(kind)) return [];
   walk.crossed.add(equipment);
   return ports.filter((other) => other !== port);
 }
@@ -189,6 +204,7 @@ function sourceOf({ kind, tag }: SiteEquipment, inputs: ReadonlySet<PortClass> =
       return reason('source/turbine', { tag });
     case 'grid-tie-inverter':
     case 'ac-module-branch':
+    case 'ac-battery':
       return reason('source/inverter', { tag });
     case 'inverter-charger':
       return reason('source/inverter-at', { tag, ports: [...inputs] });

@@ -1,3 +1,4 @@
+import { transformerFaultCurrent } from '../../electrical/transformer.js';
 import { withstandEntryVoltage } from '../../electrical/withstand.js';
 import type { Fact } from '../../model/fact.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
@@ -13,7 +14,7 @@ import type {
 import { FEEDER_RULE } from '../../rules/rulebook.js';
 import type { Circuit } from '../../rules/wiring-facts.js';
 import { batteriesOn } from '../../site/battery-bus.js';
-import { faultCurrentAt } from '../../site/fault-current.js';
+import { faultCurrentAt, type TransformerFacts } from '../../site/fault-current.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { converterFed } from '../context/exposure.js';
 import type { Placement } from '../context/verdict.js';
@@ -80,7 +81,9 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
   const arrays = isDcSource ? sources.filter((s) => s.kind === 'array').map(arrayFacts) : [];
   const isBus = port.cls === 'battery' || port.cls === 'dc-bus';
   const batteries = isBus ? batteriesOn(port).map(batteryFacts) : [];
-  const grounding = current === 'ac' && circuit === 'power' ? job.groundingAt(port).grounding : 'solid';
+  const isPower = current === 'ac' && circuit === 'power';
+  const grounded = isPower ? job.groundingAt(port) : undefined;
+  const grounding = grounded?.grounding ?? 'solid';
   return {
     basis: site.basis.value,
     earthing: site.earthing.value,
@@ -98,6 +101,8 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
     lowestTemp: site.list.facts.lowest_temp,
     lowestTempUnreadable: site.list.unreadable.has('lowest_temp'),
     system: port.system,
+    whole: grounded?.whole,
+    clashing: port.clashes.flatMap((other) => clashAt(job, other)),
     systemField: systemField(port),
     grounding,
     controlVoltage: facts.control_voltage,
@@ -114,15 +119,22 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
     unreadable: subject.row.unreadable,
     thresholds: settings.thresholds,
     withstandVoltage:
-      current === 'ac' && circuit === 'power' && port.system
+      isPower && port.system
         ? withstandEntryVoltage({
             system: port.system,
+            whole: grounded?.whole,
             grounding,
             basis: site.basis.value,
             earthing: site.earthing.value,
           })
         : undefined,
   };
+}
+
+function clashAt(job: JobContext, other: SitePort): RatingFacts['clashing'] {
+  if (other.system === undefined) return [];
+  const { grounding, whole } = job.groundingAt(other);
+  return [{ system: other.system, whole, grounding }];
 }
 
 function feederPlace(job: JobContext, { reasons }: Placement, port: SitePort): RatingFacts['feederPlace'] {
@@ -137,13 +149,17 @@ export function systemField(port: SitePort): 'ac_in' | 'ac_in_2' | 'ac_out' {
 }
 
 function faultCurrent(port: SitePort): FaultCurrentFacts | undefined {
-  if (port.cls !== 'output' && port.cls !== 'dc-in') return faultCurrentAt(port);
+  if (port.cls !== 'output' && port.cls !== 'dc-in') return faultCurrentAt(port, transformerBound);
   // Of a DC source only its own row can state one; a generator and a trunk of AC modules are AC ports.
   const own: Fact<number> | undefined =
     port.cls === 'output' ? port.equipment.facts.fault_current : undefined;
   if (own)
     return { value: own.value, own: true, from: [{ tag: port.equipment.tag, fact: own }], unknown: [] };
-  return port.equipment.kind === 'ac-module-branch' ? faultCurrentAt(port) : undefined;
+  return port.equipment.kind === 'ac-module-branch' ? faultCurrentAt(port, transformerBound) : undefined;
+}
+
+function transformerBound({ kva, impedance, system }: TransformerFacts): number {
+  return transformerFaultCurrent({ kva: kva.value, impedancePercent: impedance.value, system });
 }
 
 /** The converters that a DC port leads to. */

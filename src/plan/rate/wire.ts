@@ -39,7 +39,10 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
   const { current, circuit } = carriedBy(port, subject);
   const data = port.system ? AC_SYSTEM_DATA[port.system] : undefined;
   const isPower = circuit === 'power' && current === 'ac';
-  const grounding = isPower ? job.groundingAt(port).grounding : 'solid';
+  const grounded = isPower ? job.groundingAt(port) : undefined;
+  const grounding = grounded?.grounding ?? 'solid';
+  const hasHighLeg =
+    grounded?.whole === '240/120 high-leg' && port.system !== '120' && port.system !== '120/240';
   const atService = port.cls === 'service';
   const lightning = site.list.facts.lightning_protection?.value;
   const isTt = site.basis.value === 'iec' && site.earthing.value === 'TT';
@@ -49,12 +52,13 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
     circuit,
     current: current ?? 'ac',
     system: port.system,
+    whole: grounded?.whole,
     grounding,
     atService,
     bondedHere: isBonded(port, grounding, isTt),
     lines: isPower ? (data?.lines ?? []) : circuit === 'turbine' ? THREE_PHASES : [],
     hasNeutral: isPower && (data?.hasNeutral ?? false),
-    doubledFirst: port.system === '240/120 high-leg' ? 'L2' : 'L1',
+    doubledFirst: hasHighLeg ? 'L2' : 'L1',
     neutralAsked: false,
     threePlusOne: isTt && isPower,
     classOneAsked:

@@ -106,14 +106,18 @@ function nearestAlong(
   }
   const a = target.equipment.building;
   const b = port.equipment.building;
-  const sameBuilding = !run.betweenBuildings && a !== '' && b !== '' && samePlaceName(a, b);
-  if (!there) return { tag: target.equipment.tag, length, sameBuilding, protected: false, reach: undefined };
+  const sameBuilding = !run.betweenBuildings && run.unplaced.length === 0 && samePlaceName(a, b);
+  const unplaced = run.unplaced;
+  if (!there) {
+    return { tag: target.equipment.tag, length, sameBuilding, unplaced, protected: false, reach: undefined };
+  }
   const own: Placement = { ports: [port], subject: port.equipment, reasons: [], strength: 'recommended' };
   const reach = reachOf(job, there, withstandOfPort(job, own, port), length);
   return {
     tag: target.equipment.tag,
     length,
     sameBuilding,
+    unplaced,
     protected: true,
     reach: reach === null ? Infinity : reach,
   };

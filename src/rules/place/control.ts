@@ -5,9 +5,11 @@ import type { Given, PlacementDecision } from '../../model/rule.js';
 import { about } from '../../model/message.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
+import { mayLeaveBuilding, placesAsked } from '../unknown-place.js';
 import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = [
+  'basis',
   'tag',
   'outdoors',
   'runs',
@@ -31,7 +33,7 @@ const LENGTH_UNKNOWN: PlacementDecision = {
 const NOTHING_ASKS: PlacementDecision = { outcome: 'not-placed', because: reason('control/nothing-asks') };
 const OUTDOORS = reason('control/outdoors');
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice('One at the equipment, and one at the other end where the list names it.'),
 ];
 
@@ -39,7 +41,12 @@ export const control = {
   id: 'place/control',
   title: 'At a low-voltage control circuit out of doors, between buildings or on a long run',
   why: 'A thin control wire carries a surge as well as a thick one, and what hangs on it is more delicate.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],
@@ -69,8 +76,9 @@ export const control = {
     const long = lengths.find((length) => length !== undefined && length > f.longRunLimit);
     const between = f.runs.find((r) => r.betweenBuildings);
     const outdoors = f.outdoors || f.runs.some((r) => r.outdoors);
-    const isPlaced = outdoors || between !== undefined || long !== undefined;
-    const notes: PlacedNote[] = [];
+    const unplaced = outdoors || between || long !== undefined ? [] : f.runs.filter(mayLeaveBuilding);
+    const isPlaced = outdoors || between !== undefined || long !== undefined || unplaced.length > 0;
+    const notes: PlacedNote[] = unplaced.flatMap((r) => placesAsked(r.unplaced));
     if (!f.connected) {
       const p = { tag: f.tag, placed: isPlaced };
       notes.push(about(PLACE_MESSAGES.controlOtherEnd, p, f.tag, 'connects_to'));
@@ -91,7 +99,9 @@ export const control = {
         ? OUTDOORS
         : between
           ? reason('control/between-buildings', { to: between.otherTag })
-          : reason('control/long-run', { length: metres(long ?? 0) }),
+          : long === undefined
+            ? reason('control/place-unknown', { to: unplaced[0]?.otherTag ?? '' })
+            : reason('control/long-run', { length: metres(long), basis: f.basis }),
       notes,
     };
   },

@@ -1,3 +1,4 @@
+import { placesAsked } from '../unknown-place.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import { reason } from '../../model/reason.js';
 import type { Given, PlacementDecision } from '../../model/rule.js';
@@ -6,7 +7,15 @@ import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { citing, sources } from '../sources.js';
 
-const FACTS = ['basis', 'tag', 'unitOccupancy', 'feeders', 'servicePlaceOf', 'servicePlaceUnknown'] as const;
+const FACTS = [
+  'basis',
+  'tag',
+  'unitOccupancy',
+  'feeders',
+  'servicePlaceOf',
+  'servicePlaceUnknown',
+  'servicePlaceUnplaced',
+] as const;
 
 const FEED_UNKNOWN = reason('feeder/feed-unknown');
 
@@ -51,7 +60,8 @@ export const feeder = {
     if (main) {
       notes.push(about(PLACE_MESSAGES.subPanel, { tag: f.tag, main: main.tag }, f.tag, 'connects_to'));
     }
-    if (f.servicePlaceUnknown) {
+    notes.push(...placesAsked(f.servicePlaceUnplaced));
+    if (f.servicePlaceUnknown && f.servicePlaceUnplaced.length === 0) {
       notes.push(about(PLACE_MESSAGES.servicePlaceUnknown, { tag: f.tag }, f.tag, 'run_length'));
     }
     return {

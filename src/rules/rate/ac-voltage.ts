@@ -17,6 +17,8 @@ const FACTS = [
   'system',
   'systemField',
   'grounding',
+  'whole',
+  'clashing',
   'unreadable',
   'thresholds',
 ] as const;
@@ -25,7 +27,7 @@ const NO_SYSTEM_HERE = reason('ac-voltage/no-system-here');
 const NOT_STATED = reason('ac-voltage/system-not-stated');
 const NEEDED = reason('needed/conductor-voltage');
 
-const NEC_SOURCES: readonly Cited[] = [
+const CITED_UNDER_NEC: readonly Cited[] = [
   'uses-not-permitted',
   'voltage-to-ground',
   'high-leg-position',
@@ -38,9 +40,9 @@ export const acVoltage = {
   title: 'Highest continuous voltage of an AC system to ground',
   why: 'A protector must bear, day and night, the highest voltage that the wires really have.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['continuous-voltage'],
   }),
   answers: 'rate/mcov',
@@ -56,13 +58,17 @@ export const acVoltage = {
       }
       return { outcome: 'unknown', because: NOT_STATED, notes };
     }
-    const found = highestContinuousToGround({
-      system: f.system,
-      grounding: f.grounding,
-      basis: f.basis,
-      earthing: f.earthing,
-      continuousShare: f.thresholds.continuousShare,
-    });
+    const own = { system: f.system, whole: f.whole, grounding: f.grounding };
+    const rated = [own, ...f.clashing].map((one) =>
+      highestContinuousToGround({
+        ...one,
+        basis: f.basis,
+        earthing: f.earthing,
+        continuousShare: f.thresholds.continuousShare,
+      }),
+    );
+    // Where a run joins two systems that can't be joined, the draft bears the higher of the two.
+    const found = rated.reduce((a, b) => (b.required > a.required ? b : a));
     const notes: PlacedNote[] = [];
     if (found.foreign) {
       const p = { tag: f.tag, system: f.system, basis: f.basis };

@@ -11,21 +11,22 @@ const FACTS = ['port', 'current', 'faultCurrent'] as const;
 const NO_PORT = reason('fault-current/no-port');
 const NOT_STATED = reason('fault-current/not-stated');
 const PARALLEL = reason('source/parallel-sources');
+const TRANSFORMER = reason('source/transformer-impedance');
 
-const PRACTICE = practice(
+const UPSTREAM_AS_BOUND = practice(
   'A port without its own figure takes that of the port upstream as the upper bound.',
 );
-const NEC_SOURCES: readonly Cited[] = ['short-circuit-current-rating', PRACTICE];
+const CITED_UNDER_NEC: readonly Cited[] = ['short-circuit-current-rating', UPSTREAM_AS_BOUND];
 
 export const faultCurrent = {
   id: 'rate/fault-current',
   title: 'Fault current at an AC port or a battery bus',
   why: 'If a protector fails, it must not burst from the current that the supply can drive through it.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
-    iec: ['short-circuit-current-rating', PRACTICE],
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
+    iec: ['short-circuit-current-rating', UPSTREAM_AS_BOUND],
   }),
   answers: 'rate/short-circuit',
   facts: FACTS,
@@ -48,12 +49,45 @@ export const faultCurrent = {
 
 /** The figure of the port itself, or of the port upstream. */
 function boundOf(known: FaultCurrentFacts): Working {
+  const highest = known.from.find((o) => o.fact.value === known.value);
+  if (highest?.by) return transformerBound(highest.tag, highest.by, known.value);
   const what = known.own
     ? subject('fault-current/own')
     : subject('fault-current/upstream', { at: [...new Set(known.from.map((o) => o.tag))] });
   const each = known.from.map((o) => ({ tag: o.tag, place: o.fact.origin }));
   const source = reason('source/of-each', { each });
   return workingOf([], taken('Isc', what, known.value, 'A', 'stated', source));
+}
+
+/** What a transformer drives at most, with an unlimited supply ahead of it. */
+function transformerBound(
+  tag: string,
+  { kva, impedance, system }: NonNullable<FaultCurrentFacts['from'][number]['by']>,
+  value: number,
+): Working {
+  const steps = [
+    taken(
+      'S',
+      subject('fault-current/transformer-power', { at: tag }),
+      kva.value,
+      'kVA',
+      'stated',
+      kva.origin,
+    ),
+    taken(
+      'Z',
+      subject('fault-current/transformer-impedance', { at: tag }),
+      impedance.value,
+      '%',
+      'stated',
+      impedance.origin,
+    ),
+  ];
+  const bound = subject('fault-current/transformer', { at: tag, system });
+  return workingOf(
+    steps,
+    computed('Isc', bound, { value, unit: 'A', sure: 'computed', uses: ['S', 'Z'], source: TRANSFORMER }),
+  );
 }
 
 /** The batteries of one bus feed a fault together. */

@@ -26,6 +26,13 @@ export const PLACE_WORDS = [
     expected: (p) => `${p.field} on the list`,
     hint: 'State it, or confirm.',
   }),
+  says(PLACE_MESSAGES.placeUnknown, {
+    title: 'A place that decides a placement is not stated',
+    message: (p) =>
+      `The place of ${p.tag} isn’t stated, nor that of what it connects to: whether it is in the same place or building as the other end decides what is protected. Planned as if it weren’t.`,
+    expected: 'BUILDING / ROOM, or one of them',
+    hint: 'Fill in place.',
+  }),
   says(PLACE_MESSAGES.basisDefault, {
     title: 'The basis is not stated',
     message: (p) => `The basis isn’t stated: planned under ${p.basis}.`,

@@ -10,10 +10,12 @@ import { LIST_FILE_WORDS } from './list-file.js';
 import { LIST_HEADING_WORDS } from './list-heading.js';
 import { LIST_WORDS } from './list.js';
 import { MACHINE_WORDS } from './machine.js';
+import { NETWORK_WORDS } from './network.js';
 import { OUTPUT_WORDS } from './output.js';
 import { PLACE_WORDS } from './place.js';
 import { PRINT_WORDS } from './print.js';
 import { FACT_WORDS, RATE_WORDS } from './rate.js';
+import { ROW_WORDS } from './rows.js';
 import { SITE_WORDS } from './site.js';
 
 /** The whole catalogue of messages, with the file that each stands in. */
@@ -28,11 +30,13 @@ export const MESSAGE_CATALOGUE: readonly MessageEntry[] = [
   ...LIST_HEADING_WORDS,
   ...LIST_WORDS,
   ...MACHINE_WORDS,
+  ...NETWORK_WORDS,
   ...OUTPUT_WORDS,
   ...PLACE_WORDS,
   ...PRINT_WORDS,
   ...FACT_WORDS,
   ...RATE_WORDS,
+  ...ROW_WORDS,
   ...SITE_WORDS,
 ];
 

@@ -69,6 +69,12 @@ export const AC: StepTexts<AcSteps> = {
     substituted: (v) => `max(${figured(v.share)}, ${figured(v.battery)})`,
   },
   'fault-current/own': { says: 'Available fault current' },
+  'fault-current/transformer': {
+    says: ({ at, system }) => `Most that ${at} can drive into a fault of its ${system} side: an upper bound`,
+    formula: 'S × 1000 / (phase factor × U × Z)',
+  },
+  'fault-current/transformer-power': { says: ({ at }) => `Rated power of ${at}` },
+  'fault-current/transformer-impedance': { says: ({ at }) => `Impedance of ${at}` },
   'fault-current/upstream': {
     says: (v) => `Available fault current upstream, at ${list(v.at)}: the upper bound`,
   },

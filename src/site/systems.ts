@@ -1,0 +1,156 @@
+import { holds, stackedSystems } from '../model/ac-parts.js';
+import type { PlacedNote } from '../model/open-item.js';
+import type { SiteEquipment, SitePort, SiteRun } from '../model/site.js';
+import type { AcSystem, Kind } from '../model/words.js';
+import { about } from '../model/message.js';
+import { NETWORK_MESSAGES } from '../model/messages/network.js';
+import { lineOf } from './equipment.js';
+
+/** What has the system of what feeds it where it states none. */
+const TAKES_ITS_FEED: ReadonlySet<Kind> = new Set<Kind>(['panel', 'load', 'transfer-switch', 'disconnect']);
+
+/** What can be stacked: sources that run in step, each on conductors of its own. */
+const STACKABLE: ReadonlySet<Kind> = new Set<Kind>(['inverter-charger', 'ac-battery']);
+
+/**
+ * Gives panels and loads the system of what feeds them where they state none, and compares what feeds with what is fed.
+ * @param equipments in natural order, with ports and runs; `system`, `systemBy` and `clashes` of their ports are filled
+ * @param runs of the site
+ * @returns what one can't take from the other, and what to confirm
+ */
+export function agreeOnSystems(
+  equipments: readonly SiteEquipment[],
+  runs: readonly SiteRun[],
+): readonly PlacedNote[] {
+  for (const equipment of equipments) {
+    if (!TAKES_ITS_FEED.has(equipment.kind)) continue;
+    for (const port of equipment.ports) takeFromFeed(port);
+  }
+  const byTag = new Map(equipments.map((e) => [e.tag, e]));
+  const notes: PlacedNote[] = [];
+  const stacks = new Map<SitePort, boolean>();
+  for (const run of runs) {
+    if (run.carries === 'ac') compare(run, byTag, stacks, notes);
+  }
+  return notes;
+}
+
+/** Walks up to the first port that has a system, and gives it to all on the way: a chain may be as long as its list. */
+function takeFromFeed(port: SitePort): void {
+  const passed: SitePort[] = [];
+  let at: SitePort | undefined = port;
+  while (at && at.system === undefined && at.cls === 'feeder' && !passed.includes(at)) {
+    passed.push(at);
+    at = at.feeders.length === 1 ? at.feeders[0] : undefined;
+  }
+  let system = at?.system;
+  for (const one of passed.reverse()) {
+    system ??= together(one.feeders);
+    if (system === undefined) continue;
+    one.system = system;
+    one.systemBy = 'feed';
+  }
+}
+
+/** The system that several feeders give: the one that all of them are of; what is stacked states itself. */
+function together(feeders: readonly SitePort[]): AcSystem | undefined {
+  const systems = new Set(feeders.map((f) => f.system));
+  return systems.size === 1 ? feeders[0]?.system : undefined;
+}
+
+function compare(
+  run: SiteRun,
+  byTag: ReadonlyMap<string, SiteEquipment>,
+  stacks: Map<SitePort, boolean>,
+  notes: PlacedNote[],
+): void {
+  const { from, to } = run;
+  for (const tag of run.through) passedStates(byTag.get(tag), run, notes);
+  const up = from.system;
+  const down = to.system;
+  if (up === undefined || down === undefined) return;
+  if (holds(up, down)) {
+    if (up === '240/120 high-leg' && down === '240') {
+      const { tag } = to.equipment;
+      notes.push(about(NETWORK_MESSAGES.whichLines, { tag, from: from.equipment.tag }, tag, fieldOf(to)));
+    }
+    return;
+  }
+  let stacked = stacks.get(to);
+  if (stacked === undefined) stacks.set(to, (stacked = isStack(to)));
+  if (stacked && STACKABLE.has(from.equipment.kind)) return;
+  const alone = to.feeders.length === 1 && SINGLE_SOURCES.has(from.equipment.kind);
+  if (alone && up === '120' && down === '120/240') {
+    const p = { source: from.equipment.tag, at: to.equipment.tag };
+    notes.push(about(NETWORK_MESSAGES.oneSource, p, to.equipment.tag, fieldOf(to)));
+    return;
+  }
+  disagree(from, to, notes);
+}
+
+/** Sources whose 120 V may feed both halves of a panel. */
+const SINGLE_SOURCES: ReadonlySet<Kind> = new Set<Kind>(['inverter-charger', 'generator', 'ac-battery']);
+
+/** True where equal sources on a port make its system together. */
+function isStack({ feeders, system }: SitePort): boolean {
+  const sources = feeders.filter((f) => STACKABLE.has(f.equipment.kind));
+  const each = new Set(sources.map((f) => f.system));
+  const [of] = each;
+  if (sources.length < 2 || each.size !== 1 || of === undefined || system === undefined) return false;
+  return stackedSystems(of, sources.length).some((made) => holds(made, system));
+}
+
+/** A disconnect or transfer switch that states a system stands in a run of that system. */
+function passedStates(at: SiteEquipment | undefined, { from, to }: SiteRun, notes: PlacedNote[]): void {
+  const stated = at?.facts.ac_in?.value;
+  if (!at || stated === undefined || stated === 'unused') return;
+  const own = { tag: at.tag, system: stated, line: lineOf(at.row) };
+  if (from.system !== undefined && !holds(from.system, stated)) {
+    const up = { tag: from.equipment.tag, system: from.system, line: lineOf(from.equipment.row) };
+    say(up, own, at.tag, 'ac_in', notes);
+  }
+  if (to.system !== undefined && to.systemBy === 'stated' && !holds(stated, to.system)) {
+    const down = { tag: to.equipment.tag, system: to.system, line: lineOf(to.equipment.row) };
+    say(own, down, at.tag, 'ac_in', notes);
+  }
+}
+
+interface Named {
+  readonly tag: string;
+  readonly system: AcSystem;
+  readonly line: ReturnType<typeof lineOf>;
+}
+
+function disagree(from: SitePort, to: SitePort, notes: PlacedNote[]): void {
+  if (from.system === undefined || to.system === undefined) return;
+  from.clashes.push(to);
+  to.clashes.push(from);
+  const up = { tag: from.equipment.tag, system: from.system, line: lineOf(from.equipment.row) };
+  const down = { tag: to.equipment.tag, system: to.system, line: lineOf(to.equipment.row) };
+  say(up, down, up.tag, fieldOf(from), notes);
+  say(up, down, down.tag, fieldOf(to), notes);
+}
+
+function say(
+  up: Named,
+  down: Named,
+  at: string,
+  field: 'ac_in' | 'ac_in_2' | 'ac_out',
+  notes: PlacedNote[],
+): void {
+  const p = {
+    tag: at,
+    from: up.tag,
+    fromSystem: up.system,
+    to: down.tag,
+    toSystem: down.system,
+    lines: [up.line, down.line],
+  };
+  notes.push(about(NETWORK_MESSAGES.systemsDisagree, p, at, field));
+}
+
+/** The field that states the system of a port. */
+function fieldOf({ cls }: SitePort): 'ac_in' | 'ac_in_2' | 'ac_out' {
+  if (cls === 'ac-in-2') return 'ac_in_2';
+  return cls === 'ac-out' || cls === 'output' ? 'ac_out' : 'ac_in';
+}
