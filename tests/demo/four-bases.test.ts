@@ -205,7 +205,7 @@ describe('the site of the demo under the four bases', () => {
       // 1.1 x 230 V, IEC 60364-5-53 Table 534.2 (value from memory).
       expect(p.required.mcov).toBe(253);
     }
-    expect(clauses(plan, 'rate/connection')).toEqual(['534.4.1']);
+    expect(clauses(plan, 'rate/connection')).toEqual(['534.4.3']);
     // No service of a TT system is where N meets earth, so that its earth lead goes to no bonded bar.
     expect(first(plan, 'SVC', 'service').wiring.groundTo).toEqual(
       reason('ground-lead/main-earthing-terminal'),
