@@ -403,7 +403,7 @@ describe('place/grid-tie-ac', () => {
       inverter('10 m').replace('isolated=yes; place=House', 'isolated=yes; place=Barn'),
     ],
     ['that isn’t protected', inverter('10 m').replace('protect=yes; ', '')],
-    ['whose place isn’t known', inverter('10 m').replaceAll('; place=House', '')],
+    ['whose place isn’t known', inverter('10 m').replace('; place=House; protect', '; protect')],
   ])('one where the panel is %s', (_, rows) => {
     expect(rulesAt(planOf('', rows), 'INV:ac-out')).toContain('place/grid-tie-ac');
   });
@@ -812,15 +812,16 @@ describe('place/control', () => {
     ]);
   });
 
-  it('an end that the list waives, or that holds nothing worth protecting, has none', () => {
-    const plan = planOf(
-      '',
-      rows('run_length=3 m; place=Well').replace('PUMP load; ', 'PUMP load; worth_protecting=no; '),
-    );
-    expect(at(plan, 'PUMP:terminals')).toEqual([]);
-    expect(because(plan, 'PUMP:terminals')).not.toEqual([]);
-    expect(at(plan, 'CTL:terminals')).toHaveLength(1);
+  it('an end that holds nothing worth protecting has none; what the circuit’s row waives counts at both', () => {
+    const onPump = (cell: string): ReturnType<typeof planOf> =>
+      planOf('', rows('run_length=3 m; place=Well').replace('PUMP load; ', `PUMP load; ${cell}; `));
+    const worthless = onPump('worth_protecting=no');
+    expect(at(worthless, 'PUMP:terminals')).toEqual([]);
+    expect(because(worthless, 'PUMP:terminals')).not.toEqual([]);
+    expect(at(worthless, 'CTL:terminals')).toHaveLength(1);
     expect(planOf('', rows('run_length=3 m; place=Well; protect=no')).protectors).toEqual([]);
+    // The terminals there belong to the circuit: what the pump's row waives is about the pump's supply.
+    expect(at(onPump('protect=no'), 'PUMP:terminals')).toHaveLength(1);
   });
 });
 
@@ -915,6 +916,23 @@ describe('place/asked', () => {
 
   it.each(['signal-line', 'other'])('yes on a %s is a conflict', (kind) => {
     expect(faults(planOf('', `X ${kind}; protect=yes`))).toEqual(['place/no-main-port']);
+  });
+
+  it.each(['transfer-switch', 'disconnect'])('yes or no on a %s changes nothing: to be confirmed', (kind) => {
+    const rows = (cells: string): string =>
+      `SVC service; ac_in=120/240; place=House; fault_current=5 kA
+       X ${kind}; connects_to=SVC; run_length=2 m; place=House${cells}
+       L load; connects_to=X; run_length=2 m; place=House`;
+    const plain = planOf('', rows(''));
+    expect(items(plain, 'place/passes-through')).toEqual([]);
+    for (const cell of ['protect=yes', 'protect=no', 'worth_protecting=no']) {
+      const plan = planOf('', rows(`; ${cell}`));
+      expect(items(plan, 'place/passes-through').map((i) => [i.severity, i.equipment])).toEqual([
+        ['confirm', 'X'],
+      ]);
+      expect(plan.protectors).toEqual(plain.protectors);
+      expect(faults(plan)).toEqual([]);
+    }
   });
 
   it('yes where the list itself says that the port is unused is a conflict', () => {
