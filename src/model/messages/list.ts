@@ -1,6 +1,6 @@
 import type { Place } from '../fact.js';
 import { message } from '../message.js';
-import type { Who } from '../words.js';
+import type { Kind, Who } from '../words.js';
 
 /** Messages about the rows, cells and jobs of equipment lists. */
 
@@ -18,6 +18,18 @@ export const CELL_WRONG = message<CellAt & { readonly because: string; readonly 
 );
 
 export const KIND_MISSING = message<{ tag: string }>('row/kind-missing', 'missing', 'designer');
+
+export const KIND_UNCLEAR = message<{ text: string; kinds: readonly Kind[] }>(
+  'row/kind-unclear',
+  'missing',
+  'designer',
+);
+
+export const KIND_CONTRADICTS = message<{ tag: string; word: string; field: string; text: string }>(
+  'row/kind-contradicts',
+  'conflict',
+  'designer',
+);
 
 export const TAG_MISSING = message<{ standIn: string }>('row/tag-missing', 'missing', 'designer');
 

@@ -218,6 +218,9 @@ function findAll<F extends string>(cells: readonly string[], index: HeadingIndex
   return found;
 }
 
+/** A column of indices (`String #`, `Item no.`): it counts nothing, whatever field it looks like. */
+const INDEX = /(?:#|\b(?:no|nr|num|number|index|idx|id)\.?)\s*$/i;
+
 /** One slip of the hand, or two in a long word: such a heading may well be that field. */
 function isSlip(heading: string, key: string): boolean {
   const most = heading.length < 4 ? 0 : heading.length < 9 ? 1 : 2;
@@ -237,7 +240,8 @@ function unknownHeadings<F extends string>(
     const doubtful = index.doubtful.get(bare);
     const key = doubtful === undefined && bare.length > 2 ? nearest(bare, index.byKey.keys()) : null;
     const field = doubtful ?? (key === null ? undefined : index.byKey.get(key)?.field);
-    if (field === undefined) continue;
+    if (field === undefined || (index.vocabulary.dimension(field) === 'pieces' && INDEX.test(f.heading)))
+      continue;
     near.set(f.index, { field, misspelt: key !== null && !taken.has(field) && isSlip(bare, key) });
   }
   return near;

@@ -1,6 +1,8 @@
 import {
   CELL_WRONG,
   KIND_MISSING,
+  KIND_UNCLEAR,
+  KIND_CONTRADICTS,
   TAG_MISSING,
   CELLS_SURPLUS,
   JOB_MISSING,
@@ -29,6 +31,22 @@ export const LIST_WORDS = [
     message: ({ tag }) => `${tag} has no kind, so nothing can be planned for it.`,
     expected: 'a kind, such as array, charge-controller or panel',
     hint: 'Write the kind on the list, or give the model a kind in the equipment library.',
+  }),
+  says(KIND_UNCLEAR, {
+    title: 'The word for the kind of a row can mean several kinds',
+    message: ({ text, kinds }) =>
+      `"${text}" can be ${kinds.join(' or ')}: which of them isn’t stated, so nothing can be planned for the row.`,
+    found: ({ text }) => text,
+    expected: ({ kinds }) => kinds.join(' or '),
+    hint: 'Write which of them it is, give the model its kind in the equipment library, or say under words in the column map or the settings what the word stands for.',
+  }),
+  says(KIND_CONTRADICTS, {
+    title: 'The word for the kind of a row says otherwise than another cell of it',
+    message: ({ tag, word, field, text }) =>
+      `${tag} is called "${word}", and its ${field} is "${text}": these contradict each other.`,
+    found: ({ text }) => text,
+    expected: ({ field }) => `a ${field} that agrees with the kind`,
+    hint: 'Correct one of the two cells.',
   }),
   says(TAG_MISSING, {
     title: 'A row has no tag',
