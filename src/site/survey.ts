@@ -12,6 +12,7 @@ import { callRoll, orDefault, placeEquipments } from './equipment.js';
 import { feedInputs } from './inputs.js';
 import { directLinks } from './links.js';
 import { fillPorts } from './ports.js';
+import { metersInDoubt } from './meters.js';
 import { makeRuns } from './runs.js';
 
 /**
@@ -76,6 +77,7 @@ function survey(list: JobList, settings: Settings): Site {
       ...acNotes,
       ...unconnectedSources(equipments, links, connections.blank),
       ...checkSite(equipments),
+      ...metersInDoubt(list),
     ],
   };
 }

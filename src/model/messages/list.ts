@@ -39,6 +39,20 @@ export const CELLS_SURPLUS = message<{ cells: number; headings: number }>(
   'office',
 );
 
+export const CELLS_SHORT = message<{ cells: number; headings: number }>(
+  'row/cells-short',
+  'conflict',
+  'office',
+);
+
+export const QUOTE_IN_NAME = message<{ found: string }>('row/quote-in-name', 'conflict', 'office');
+
+export const FIGURES_LEFT_OUT = message<{ lines: readonly number[]; found: string }>(
+  'row/figures-left-out',
+  'confirm',
+  'office',
+);
+
 export const JOB_MISSING = message<{ job: string }>('row/job-missing', 'missing', 'office');
 
 export const JOB_FROM_ABOVE = message<{ count: number }>('row/job-from-above', 'confirm', 'office');

@@ -73,7 +73,7 @@ function nearestKind(text: string): Kind | null {
     for (const phrase of BY_WORD.get(word) ?? []) {
       const shared = phrase.words.filter((w) => words.includes(w)).length;
       const ends = i === words.length - 1 && phrase.words.at(-1) === word ? 1 : 0;
-      const score = shared / Math.max(phrase.words.length, words.length) + ends;
+      const score = shared / (phrase.words.length + words.length - shared) + ends;
       if (score > most) [found, most] = [phrase.kind, score];
     }
   }

@@ -39,8 +39,11 @@ export function jobsOfRows(
   const blanks: Blank[] = [];
   let above: JobDraft | null = null;
   let repeats = false;
+  const sure = table.shifted.size === 0 ? null : surelyNamed(table, column.index);
   for (const [r, row] of rows.entries()) {
-    const text = row[column.index] ?? '';
+    const typed = row[column.index] ?? '';
+    // Of a row whose cells have moved, a job that no other row names is none.
+    const text = sure === null || sure.has(typed) ? typed : (above?.job ?? [...sure][0] ?? typed);
     if (above !== null && text === above.job) {
       repeats = true;
       jobs.push(above);
@@ -66,6 +69,12 @@ export function jobsOfRows(
     jobs[row]?.items.push(itemAt(note(JOB_OR_NOTE, { text }), { file, line, column: column.heading }));
   }
   return jobs;
+}
+
+/** What rows whose cells stand under their headings have in the job's column. */
+function surelyNamed({ rows, shifted }: Table<Field>, index: number): ReadonlySet<string> {
+  const named = rows.flatMap((row, r) => (shifted.has(r) ? [] : [row[index] ?? '']));
+  return new Set(named.filter((text) => text.trim() !== ''));
 }
 
 /** Rows above the first job are said once; rows under a job once where that is the list's manner, else each. */

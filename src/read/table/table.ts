@@ -13,17 +13,23 @@ import {
   ROWS_LEFT_OUT,
   UNSEEN_REMOVED,
 } from '../../model/messages/list-file.js';
-import { COLUMN_WITHOUT_HEADING, HEADING_AGAIN, NO_HEADING } from '../../model/messages/list-heading.js';
-import { CELLS_SURPLUS } from '../../model/messages/list.js';
+import {
+  COLUMN_WITHOUT_HEADING,
+  HEADING_AGAIN,
+  NO_HEADING,
+  QUOTE_IN_HEADING,
+} from '../../model/messages/list-heading.js';
+import { CELLS_SHORT, CELLS_SURPLUS, QUOTE_IN_NAME } from '../../model/messages/list.js';
 import type { DecimalMark } from '../cell/numbers.js';
 import { visible } from '../../words/visible.js';
 import { bodyOf, type Aside, type Body, type LeftOut } from './body.js';
-import { chooseColumns, type Column, type ColumnReading } from './columns.js';
+import { chooseColumns, type ChosenColumns, type Column, type ColumnReading } from './columns.js';
 import { decimalMark } from './decimal-mark.js';
 import { decode, lineEnds, type Decoded, type Encoding } from '../file/decode.js';
 import { DELIMITERS, findHeading, separatorLine, type Delimiter, type HeadingPlace } from './find-heading.js';
 import { headingMeaning, type HeadingIndex } from './headings.js';
 import { checkQuotes, type QuoteFaults } from '../file/quotes.js';
+import { oddRows, quotedRows } from './shifted.js';
 import { readRecords, type Records } from '../file/records.js';
 import { seenText, type SeenText } from '../file/unseen.js';
 
@@ -74,6 +80,8 @@ export interface Table<F extends string> {
   readonly headingLine: number;
   /** Items of single rows, by index of the row; such a row is kept with its tag only. */
   readonly shifted: ReadonlyMap<number, OpenItem>;
+  /** Records that are no rows and hold figures all the same. */
+  readonly figuresLeftOut: readonly LeftOut[];
   /** Notes among the rows that stand alone in one column. */
   readonly asides: readonly Aside[];
   /** Cells of lines that a quote made unreadable. */
@@ -155,7 +163,7 @@ export function readTable<F extends string>(
   const first = cells.findIndex((record, i) => i > heading && record.some((cell) => cell.trim() !== ''));
   const chosen = chooseColumns(file, place, index, cells, first);
   const body = bodyOf(
-    { records: cells, lines, heading, unitsRow: chosen.unitsRow },
+    { records: cells, lines, heading, firstTitle: separator === null ? 0 : 1, unitsRow: chosen.unitsRow },
     place.cells,
     chosen.columns,
     index.vocabulary.identity,
@@ -166,6 +174,7 @@ export function readTable<F extends string>(
   const faults = { grave: [...chosen.grave], slight: [...chosen.slight] };
   sayText(file, decoded, seen, faults);
   sayLines(file, quotes, body, faults);
+  sayHeading(file, quotes, place, faults);
   const mark = dialect.decimal ?? decimalMark(body.rows, chosen.columns, place.delimiter);
   return {
     ok: true,
@@ -177,7 +186,8 @@ export function readTable<F extends string>(
       lines: body.lines,
       mark,
       headingLine: place.line,
-      shifted: shiftedRows(file, body, place),
+      shifted: shiftedRows(file, body, place, chosen, quotes),
+      figuresLeftOut: body.leftOut.filter((out) => out.figures && out.row >= 0),
       asides: body.asides,
       lostCells: lostCells(quotes, place.delimiter),
       ...faults,
@@ -271,13 +281,47 @@ function lostCells({ leftOut }: QuoteFaults, delimiter: Delimiter): string[] {
   return [...new Set(cells.map((cell) => cell.replaceAll('"', '').trim()))].filter((cell) => cell !== '');
 }
 
-/** The item of every row with more cells than headings, by index of the row. */
-function shiftedRows(file: string, body: Body, place: HeadingPlace): Map<number, OpenItem> {
-  const shifted = new Map<number, OpenItem>();
-  for (const { row, cells } of body.surplus) {
-    shifted.set(row, at(CELLS_SURPLUS, { cells, headings: place.cells.length }, file, body.lines[row] ?? 0));
-  }
-  return shifted;
+/** A mark too many in the heading line may have joined two headings, or made one of none. */
+function sayHeading(
+  file: string,
+  { stray }: QuoteFaults,
+  { line, cells }: HeadingPlace,
+  { grave }: Faults,
+): void {
+  const last = line + cells.reduce((n, cell) => n + cell.split('\n').length - 1, 0);
+  if (stray.some((one) => one >= line && one <= last))
+    grave.push(
+      at(QUOTE_IN_HEADING, { found: visible(cells.find((c) => c.includes('"')) ?? '') }, file, line),
+    );
+}
+
+/** The item of every row whose cells may stand under the wrong headings, by index of the row. */
+function shiftedRows<F extends string>(
+  file: string,
+  body: Body,
+  place: HeadingPlace,
+  { columns, readings }: ChosenColumns<F>,
+  { stray }: QuoteFaults,
+): Map<number, OpenItem> {
+  const { rows, lines } = body;
+  const headings = place.cells.length;
+  const unknownHeading = readings.some((r) => r.how === 'unknown');
+  const suspects = [
+    ...quotedRows(rows, lines, stray, columns),
+    ...oddRows(rows, { headings: place.cells, unknownHeading }),
+  ];
+  return new Map(
+    suspects.map((one) => {
+      const line = lines[one.row] ?? 0;
+      if (one.by !== 'quote')
+        return [
+          one.row,
+          at(one.by === 'short' ? CELLS_SHORT : CELLS_SURPLUS, { cells: one.cells, headings }, file, line),
+        ];
+      const said = note(QUOTE_IN_NAME, { found: one.text });
+      return [one.row, itemAt(said, { file, line, column: visible(one.heading) })];
+    }),
+  );
 }
 
 /** Three different cells of a column that say something, from its first thousand rows. */

@@ -5,6 +5,9 @@ import {
   KIND_CONTRADICTS,
   TAG_MISSING,
   CELLS_SURPLUS,
+  CELLS_SHORT,
+  QUOTE_IN_NAME,
+  FIGURES_LEFT_OUT,
   JOB_MISSING,
   JOB_FROM_ABOVE,
   JOB_OR_NOTE,
@@ -61,6 +64,30 @@ export const LIST_WORDS = [
     found: ({ cells }) => `${cells} cells`,
     expected: ({ headings }) => `${headings} cells`,
     hint: 'Put cells that hold the delimiter between quotation marks, or export the list again.',
+  }),
+  says(CELLS_SHORT, {
+    title: 'A row has fewer cells than there are headings',
+    message: ({ cells, headings }) =>
+      `The row has ${cells} cells under ${headings} headings, unlike the others, so its cells may stand under the wrong headings; only its tag is read.`,
+    found: ({ cells }) => `${cells} cells`,
+    expected: ({ headings }) => `${headings} cells`,
+    hint: 'Look which delimiter is missing, or export the list again.',
+  }),
+  says(QUOTE_IN_NAME, {
+    title: 'A quotation mark stands inside a name or a length',
+    message: () =>
+      'A quotation mark stands inside a cell that has none around it, so where the cell begins and ends isn’t sure; of the row only its tag is read.',
+    found: ({ found }) => found,
+    expected: 'a cell between quotation marks, or without any; two for one inside a cell',
+    hint: 'Correct the row, or export the list again.',
+  }),
+  says(FIGURES_LEFT_OUT, {
+    title: 'Rows that hold figures were taken for totals or notes',
+    message: ({ lines }) =>
+      `${lines.length === 1 ? '1 row has' : `${lines.length} rows have`} no tag and no kind, or ${lines.length === 1 ? 'is' : 'are'} called a total, and hold${lines.length === 1 ? 's' : ''} figures: ${lines.length === 1 ? 'line' : 'lines'} ${lines.slice(0, 8).join(', ')}${lines.length > 8 ? ` and ${lines.length - 8} more` : ''}; nothing is planned for ${lines.length === 1 ? 'it' : 'them'}.`,
+    found: ({ found }) => found,
+    expected: 'a tag and a kind in each row of equipment',
+    hint: 'If one of them is equipment, give it a tag and a kind; else confirm.',
   }),
   says(JOB_MISSING, {
     title: 'A row does not say of which job it is',
