@@ -2,6 +2,7 @@ import type { JobList, ListRow } from '../model/list.js';
 import { about } from '../model/message.js';
 import { KIND_UNCLEAR } from '../model/messages/list.js';
 import type { PlacedNote } from '../model/open-item.js';
+import { visible } from '../words/visible.js';
 
 /**
  * Meters with nothing ahead of them: each may be the service itself, or a meter of what the list doesn't show.
@@ -15,7 +16,7 @@ export function metersInDoubt(list: JobList): PlacedNote[] {
     const { tag, kind } = row.facts;
     if (tag === undefined || kind === undefined || row.mayBe === undefined) return [];
     if (services.some((service) => names(service, tag.value))) return [];
-    return [about(KIND_UNCLEAR, { text: kind.text, kinds: row.mayBe }, tag.value, 'kind')];
+    return [about(KIND_UNCLEAR, { text: visible(kind.text), kinds: row.mayBe }, tag.value, 'kind')];
   });
 }
 

@@ -55,6 +55,8 @@ export const FIGURES_LEFT_OUT = message<{ lines: readonly number[]; found: strin
 
 export const JOB_MISSING = message<{ job: string }>('row/job-missing', 'missing', 'office');
 
+export const JOB_JOINED = message<{ text: string; job: string }>('row/job-joined', 'conflict', 'office');
+
 export const JOB_FROM_ABOVE = message<{ count: number }>('row/job-from-above', 'confirm', 'office');
 
 export const JOB_OR_NOTE = message<{ text: string }>('row/job-or-note', 'conflict', 'office');

@@ -1,6 +1,6 @@
 import type { Field, Sheet } from '../../model/list.js';
 import { itemAt, note } from '../../model/message.js';
-import { JOB_FROM_ABOVE, JOB_MISSING, JOB_OR_NOTE } from '../../model/messages/list.js';
+import { JOB_FROM_ABOVE, JOB_JOINED, JOB_MISSING, JOB_OR_NOTE } from '../../model/messages/list.js';
 import { visible } from '../../words/visible.js';
 import type { FactColumn } from '../table/fact-columns.js';
 import { draftOf, type JobDraft, type JobDrafts } from './job-drafts.js';
@@ -43,7 +43,12 @@ export function jobsOfRows(
   for (const [r, row] of rows.entries()) {
     const typed = row[column.index] ?? '';
     // Of a row whose cells have moved, a job that no other row names is none.
-    const text = sure === null || sure.has(typed) ? typed : (above?.job ?? [...sure][0] ?? typed);
+    let text = sure === null || sure.has(typed) ? typed : (above?.job ?? [...sure][0] ?? typed);
+    if (above !== null && holdsTag(table, typed, r, above.job)) {
+      const said = note(JOB_JOINED, { text: visible(typed), job: visible(above.job) });
+      above.items.push(itemAt(said, { file, line: lines[r] ?? 0, column: column.heading }));
+      text = above.job;
+    }
     if (above !== null && text === above.job) {
       repeats = true;
       jobs.push(above);
@@ -75,6 +80,14 @@ export function jobsOfRows(
 function surelyNamed({ rows, shifted }: Table<Field>, index: number): ReadonlySet<string> {
   const named = rows.flatMap((row, r) => (shifted.has(r) ? [] : [row[index] ?? '']));
   return new Set(named.filter((text) => text.trim() !== ''));
+}
+
+/** True where a row's tag stands behind its job in one cell: it has no tag, and its job is that above and more, and on no other row. */
+function holdsTag({ rows, columns }: Table<Field>, typed: string, at: number, above: string): boolean {
+  if (typed === above || !typed.startsWith(above)) return false;
+  const [job, tag] = (['job', 'tag'] as const).map((field) => columns.find((c) => c.field === field)?.index);
+  if (job === undefined || tag === undefined || (rows[at]?.[tag] ?? '').trim() !== '') return false;
+  return rows[at - 1]?.[job] !== typed && rows[at + 1]?.[job] !== typed;
 }
 
 /** Rows above the first job are said once; rows under a job once where that is the list's manner, else each. */

@@ -175,6 +175,23 @@ export function readHeading<F extends string>(
 }
 
 /**
+ * The two fields of a heading that lost what separated it from the next (`tagkind`); null where it is no such one.
+ * @param index the vocabulary and the column map
+ * @param heading as the file has it
+ */
+export function joinedFields<F extends string>(index: HeadingIndex<F>, heading: string): string | null {
+  const text = heading.trim();
+  if (text.length > LONGEST) return null;
+  for (let cut = 2; cut < text.length - 1; cut += 1) {
+    const [first, second] = [text.slice(0, cut), text.slice(cut)];
+    if (!/[\w)\]%]$/.test(first) || !/^\w/.test(second)) continue;
+    const [one, other] = [byName(index, first).field, byName(index, second).field];
+    if (one !== null && other !== null && one !== other) return `${one} and ${other}`;
+  }
+  return null;
+}
+
+/**
  * What cells mean as headings: the field and its unit as one text, or null; each different cell is looked at once.
  * @param index the vocabulary and the column map
  */

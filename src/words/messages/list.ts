@@ -9,6 +9,7 @@ import {
   QUOTE_IN_NAME,
   FIGURES_LEFT_OUT,
   JOB_MISSING,
+  JOB_JOINED,
   JOB_FROM_ABOVE,
   JOB_OR_NOTE,
   JOB_CONTRADICTS,
@@ -94,6 +95,14 @@ export const LIST_WORDS = [
     message: ({ job }) => `The row does not say of which job it is; it was taken for ${job}.`,
     expected: 'the id of a job',
     hint: 'Write the id of its job in the row.',
+  }),
+  says(JOB_JOINED, {
+    title: 'A cell may hold a job and a tag',
+    message: ({ text, job }) =>
+      `"${text}" begins with the job above, and the row has no tag: it was taken for a row of ${job} whose tag stands in the job’s cell.`,
+    found: ({ text }) => text,
+    expected: 'the id of a job, and the tag under its own heading',
+    hint: 'Look whether a delimiter is missing between the two; correct the row.',
   }),
   says(JOB_FROM_ABOVE, {
     title: 'The job stands on its first row only',
