@@ -55,7 +55,8 @@ function marksOf(text: string, delimiter: string): { delimiters: number[]; quote
   const delimiters: number[] = [];
   const quotes: number[] = [];
   let inside = false;
-  for (const [i, character] of [...text].entries()) {
+  for (let i = 0; i < text.length; i += 1) {
+    const character = text[i];
     if (character === '"') {
       quotes.push(i);
       inside = !inside;

@@ -92,10 +92,8 @@ describe('a word that says more than a kind', () => {
     const text = 'maker,model,kind\nInventa,RB-2,rapid shutdown box\n';
     const { library, items } = readLibraryText('library.csv', text);
     expect(items).toEqual([]);
-    const { facts } = read('tag,maker,model\nA,Inventa,RB-2\n', { library }).jobs[0]?.rows[0] ?? {
-      facts: {},
-    };
-    expect([facts.kind?.value, facts.rapid_shutdown?.value]).toEqual(['disconnect', true]);
+    const facts = read('tag,maker,model\nA,Inventa,RB-2\n', { library }).jobs[0]?.rows[0]?.facts;
+    expect([facts?.kind?.value, facts?.rapid_shutdown?.value]).toEqual(['disconnect', true]);
   });
 });
 

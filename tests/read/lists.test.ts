@@ -328,11 +328,28 @@ describe('headings of the list', () => {
   it('that are not known are named once, with the nearest field as a hint', () => {
     const result = read('tag,kind,Length (ft),Colour\nA,array,100,blue\n');
     expect(result.items.map((i) => [i.code, i.severity, i.column])).toEqual([
-      ['heading/unknown', 'confirm', 'Length (ft)'],
       ['heading/unknown', 'confirm', 'Colour'],
     ]);
-    expect(saidOf(result.items[0]).hint).toContain('run_length');
     expect(result.jobs[0]?.rows[0]?.facts.run_length).toBeUndefined();
+    const asked = result.jobs[0]?.items ?? [];
+    expect(asked.map((i) => [i.code, i.severity, i.column])).toEqual([
+      ['heading/near', 'conflict', 'Length (ft)'],
+    ]);
+    expect(saidOf(asked[0]).hint).toContain('run_length');
+  });
+  it('that may mean a field are no question where another heading states it, or where it decides nothing', () => {
+    const result = read('tag,kind,Cable length (ft),Length,Client\nA,array,100,2,Inventa\n');
+    expect(result.items.map((i) => [i.code, i.column])).toEqual([
+      ['heading/unknown', 'Length'],
+      ['heading/unknown', 'Client'],
+    ]);
+    expect(result.jobs[0]?.items).toEqual([]);
+  });
+  it('that two fields were joined to, beside a blank one, have lost what stood between them', () => {
+    const joined = read('tag,kind,voc_stc (V)isc_stc (A),\nA,array,40,10\n');
+    expect(joined.jobs[0]?.items.map((i) => i.code)).toEqual(['heading/two-fields']);
+    const single = read('tag,kind,jobtype,place\nA,array,40,Shed\n');
+    expect(single.jobs[0]?.items).toEqual([]);
   });
   it('of several lines are shown on one', () => {
     expect(

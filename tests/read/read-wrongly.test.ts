@@ -146,7 +146,7 @@ describe('an AC system written another way', () => {
     const result = read(`tag,kind,ac_in\nA,panel,${text}\n`);
     const { items = [] } = result.jobs[0] ?? {};
     expect(items.map((item) => item.code)).toEqual(['cell/wrong']);
-    const said: string = saidOf(items[0]).hint;
+    const said = String(saidOf(items[0]).hint);
     expect(said.slice(0, hint.length)).toBe(hint);
     expect(said).toContain('words in the column map or the settings');
     expect(said).not.toContain('blank');
@@ -163,7 +163,7 @@ describe('a code that nobody knows', () => {
     const result = read(`tag,kind,${field}\nA,panel,${text}\n`);
     const items = result.jobs.flatMap((job) => job.items);
     expect(items.map((item) => item.code)).toEqual(['cell/wrong']);
-    expect(saidOf(items[0]).hint.slice(0, hint.length)).toBe(hint);
+    expect(String(saidOf(items[0]).hint).slice(0, hint.length)).toBe(hint);
   });
   it('is read where it differs in case and blanks alone', () => {
     expect(read('tag,kind,basis\nA,panel,NEC 2020\n').jobs[0]?.facts.basis?.value).toBe('nec-2020');

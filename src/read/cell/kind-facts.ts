@@ -19,12 +19,14 @@ export interface AlsoStated {
  * @param facts of the row; what the word states is added
  * @param unreadable fields whose cells an item stands for already
  * @param also what the word states
+ * @param name of the row in a note: its tag, in a library its maker and model
  * @returns a note, and the field that it is about, where the row states otherwise and both can't be so
  */
 export function takeAlsoStated(
   facts: RowInHand,
   unreadable: ReadonlySet<Field>,
   also: AlsoStated,
+  name: string,
 ): Note | null {
   const { field, value } = also;
   const { kind } = facts;
@@ -36,9 +38,8 @@ export function takeAlsoStated(
   }
   // A box of that name that is none, or isn't any more: the row may say so.
   if (own.value === value || field === 'rapid_shutdown') return null;
-  const tag = String(facts.tag?.value ?? '');
   return note(KIND_CONTRADICTS, {
-    tag: visible(tag),
+    tag: visible(name),
     word: visible(kind.text),
     field,
     text: visible(own.text),

@@ -91,11 +91,11 @@ export function readLibraryText(
       facts[field] = { value, text, origin: { from: 'library', file: path, line, column: heading } };
       if (cell.also !== undefined) also = cell.also;
     }
-    const contradicts = also === null ? null : takeAlsoStated(facts, new Set(), also);
-    if (contradicts !== null) items.push(itemAt(contradicts, { file: path, line, column: '' }));
     const stated = facts as Stated<RowFacts>;
     const maker = stated.maker?.value ?? '';
     const model = stated.model?.value ?? '';
+    const contradicts = also === null ? null : takeAlsoStated(facts, new Set(), also, `${maker} ${model}`);
+    if (contradicts !== null) items.push(itemAt(contradicts, { file: path, line, column: '' }));
     if (model === '' || maker === '') {
       items.push(itemAt(note(LIBRARY_MODEL_MISSING, {}), { file: path, line, column: '' }));
       continue;

@@ -44,10 +44,13 @@ export function jobsOfRows(
     const typed = row[column.index] ?? '';
     // Of a row whose cells have moved, a job that no other row names is none.
     let text = sure === null || sure.has(typed) ? typed : (above?.job ?? [...sure][0] ?? typed);
-    if (above !== null && holdsTag(table, typed, r, above.job)) {
-      const said = note(JOB_JOINED, { text: visible(typed), job: visible(above.job) });
-      above.items.push(itemAt(said, { file, line: lines[r] ?? 0, column: column.heading }));
-      text = above.job;
+    const begins = jobThatBegins(rows, column.index, r);
+    if (begins !== null) {
+      const line = lines[r] ?? 0;
+      const neighbour = draftOf(drafts, begins, sheet, line);
+      const said = note(JOB_JOINED, { text: visible(typed), job: visible(begins) });
+      neighbour.items.push(itemAt(said, { file, line, column: column.heading }));
+      text = begins;
     }
     if (above !== null && text === above.job) {
       repeats = true;
@@ -82,12 +85,18 @@ function surelyNamed({ rows, shifted }: Table<Field>, index: number): ReadonlySe
   return new Set(named.filter((text) => text.trim() !== ''));
 }
 
-/** True where a row's tag stands behind its job in one cell: it has no tag, and its job is that above and more, and on no other row. */
-function holdsTag({ rows, columns }: Table<Field>, typed: string, at: number, above: string): boolean {
-  if (typed === above || !typed.startsWith(above)) return false;
-  const [job, tag] = (['job', 'tag'] as const).map((field) => columns.find((c) => c.field === field)?.index);
-  if (job === undefined || tag === undefined || (rows[at]?.[tag] ?? '').trim() !== '') return false;
-  return rows[at - 1]?.[job] !== typed && rows[at + 1]?.[job] !== typed;
+/**
+ * The job that the cell of a row begins with, and goes on behind, where that is the job of the rows around it and the cell's own is on this
+ * row only: what separates it from the next cell is missing, more likely than that one row is a job by itself.
+ */
+function jobThatBegins(rows: Table<Field>['rows'], index: number, at: number): string | null {
+  const text = rows[at]?.[index] ?? '';
+  if (text === '' || text === rows[at - 1]?.[index]) return null;
+  const typed = text.trim();
+  const around = [at - 2, at - 1, at + 1, at + 2].map((r) => (rows[r]?.[index] ?? '').trim());
+  const begins = around.find((job) => job !== '' && job !== typed && typed.startsWith(job));
+  if (begins === undefined || around.includes(typed)) return null;
+  return around.filter((job) => job === begins).length > 1 ? begins : null;
 }
 
 /** Rows above the first job are said once; rows under a job once where that is the list's manner, else each. */

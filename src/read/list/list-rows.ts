@@ -104,7 +104,7 @@ export function takeRow(
   const refused: ReadonlySet<Field> = unreadable ?? columns.refused;
   if (kind?.is === 'value' && kind.also !== undefined) {
     const { field } = kind.also;
-    const contradicts = takeAlsoStated(facts, refused, kind.also);
+    const contradicts = takeAlsoStated(facts, refused, kind.also, tag);
     const column = sheet.headings[field] ?? '';
     if (contradicts !== null) draft.items.push(itemAt(contradicts, { file, line, column }, tag));
   }

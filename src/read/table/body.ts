@@ -5,7 +5,7 @@ import type { Column } from './columns.js';
 export interface LeftOut {
   readonly line: number;
   readonly text: string;
-  /** It holds figures under headings that take them: something may be lost with it. */
+  /** A cell of it is a figure: something may be lost with it. */
   readonly figures: boolean;
   /** Index of the row that follows. */
   readonly row: number;
@@ -40,6 +40,8 @@ const ONE_WORD = /^\S+$/;
 const LONGEST_NOTE = 400;
 /** A heading begins with a letter and holds letters before all else. */
 const HEADING_WORD = /^[\s"]*\p{L}[\p{L}\s._-]{1,39}$/u;
+/** A cell that is a figure, with its unit or currency. */
+const FIGURE = /^[^\p{L}\d]*\d[\d.,' ]*\s*\p{L}{0,3}$/u;
 /** Words of a sentence that stands alone in its row. */
 const SENTENCE_WORDS = 4;
 
@@ -136,10 +138,9 @@ export function bodyOf(
   const rowLines: number[] = [];
   const leftOut: LeftOut[] = [];
   const asides: Aside[] = [];
-  const figuresAt = columns.filter((c) => c.dimension !== null).map((c) => c.index);
   const leave = (record: readonly string[], line: number, row: number): LeftOut => {
     const text = visible(record.filter((c) => !isBlank(c)).join(' '));
-    const out = { line, text, figures: figuresAt.some((at) => /\d/.test(record[at] ?? '')), row };
+    const out = { line, text, figures: record.some((cell) => FIGURE.test(cell.trim())), row };
     leftOut.push(out);
     return out;
   };

@@ -248,7 +248,7 @@ function isSlip(heading: string, key: string): boolean {
   return most > 0 && editDistance(heading, key, most) <= most;
 }
 
-/** The nearest field of each heading that wasn't understood; `misspelt` where nothing else on the list is that field. */
+/** The nearest field of each heading that wasn't understood; `misspelt` where nothing else on the list is that field, and it must be settled. */
 function unknownHeadings<F extends string>(
   found: readonly Found<F>[],
   index: HeadingIndex<F>,
@@ -263,7 +263,11 @@ function unknownHeadings<F extends string>(
     const field = doubtful ?? (key === null ? undefined : index.byKey.get(key)?.field);
     if (field === undefined || (index.vocabulary.dimension(field) === 'pieces' && INDEX.test(f.heading)))
       continue;
-    near.set(f.index, { field, misspelt: key !== null && !taken.has(field) && isSlip(bare, key) });
+    near.set(f.index, {
+      field,
+      misspelt:
+        !taken.has(field) && (key === null ? index.vocabulary.decides?.(field) === true : isSlip(bare, key)),
+    });
   }
   return near;
 }

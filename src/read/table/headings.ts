@@ -6,6 +6,8 @@ export interface Vocabulary<F extends string> {
   readonly aliases: (field: F) => readonly string[];
   /** Terms that may mean the field or something else: offered as a hint, never taken. */
   readonly doubtful: (field: F) => readonly string[];
+  /** True for a field that decides what is planned, so that a term that may mean it must be settled where no heading states it. */
+  readonly decides?: (field: F) => boolean;
   /** The dimension that a unit in the heading must have; null: the field takes no unit. */
   readonly dimension: (field: F) => Dimension | null;
   /** Fields of which at least one stands in every row that isn't a total or a note. */

@@ -1,37 +1,24 @@
 import { LIMITS } from '../../model/limits.js';
 import type { OpenItem } from '../../model/open-item.js';
-import { itemAt, note, type MessageKind } from '../../model/message.js';
 import {
-  CONTROL_CHARACTERS,
-  ENCODING_GUESSED,
   FILE_EMPTY,
   FILE_NOT_TEXT,
   FILE_TOO_LARGE,
   FILE_TOO_MANY_ROWS,
-  QUOTE_OPEN,
-  QUOTE_STRAY,
-  ROWS_LEFT_OUT,
-  UNSEEN_REMOVED,
 } from '../../model/messages/list-file.js';
-import {
-  COLUMN_WITHOUT_HEADING,
-  HEADING_AGAIN,
-  NO_HEADING,
-  QUOTE_IN_HEADING,
-} from '../../model/messages/list-heading.js';
-import { CELLS_SHORT, CELLS_SURPLUS, QUOTE_IN_NAME } from '../../model/messages/list.js';
+import { NO_HEADING } from '../../model/messages/list-heading.js';
 import type { DecimalMark } from '../cell/numbers.js';
 import { visible } from '../../words/visible.js';
-import { bodyOf, type Aside, type Body, type LeftOut } from './body.js';
-import { chooseColumns, type ChosenColumns, type Column, type ColumnReading } from './columns.js';
+import { bodyOf, type Aside, type LeftOut } from './body.js';
+import { chooseColumns, type Column, type ColumnReading } from './columns.js';
 import { decimalMark } from './decimal-mark.js';
 import { decode, lineEnds, type Decoded, type Encoding } from '../file/decode.js';
-import { DELIMITERS, findHeading, separatorLine, type Delimiter, type HeadingPlace } from './find-heading.js';
+import { DELIMITERS, findHeading, separatorLine, type Delimiter } from './find-heading.js';
 import { headingMeaning, type HeadingIndex } from './headings.js';
 import { checkQuotes, type QuoteFaults } from '../file/quotes.js';
-import { oddRows, quotedRows } from './shifted.js';
 import { readRecords, type Records } from '../file/records.js';
-import { seenText, type SeenText } from '../file/unseen.js';
+import { seenText } from '../file/unseen.js';
+import { at, sayHeading, sayLines, sayText, shiftedRows } from './table-faults.js';
 
 /** What a flag or the column map states about a file; what isn't stated is found out. */
 export interface Dialect {
@@ -96,22 +83,11 @@ export interface Table<F extends string> {
 export type TableReading<F extends string> =
   { readonly ok: true; readonly table: Table<F> } | { readonly ok: false; readonly item: OpenItem };
 
-/** Faults of a file: those through which facts may be lost, and those to look at. */
-interface Faults {
-  readonly grave: OpenItem[];
-  readonly slight: OpenItem[];
-}
-
 /** A list beyond this is none: bytes of a file, characters of a text. A string of the platform ends at about twice that. */
 const LARGEST_FILE = 200e6;
 
 /** Beyond so many records it is looked whether most of them are blank. */
 const MOST_RECORDS = 3 * LIMITS.fileRows;
-
-/** Puts a note of a file to its line. */
-function at<P extends object>(entry: MessageKind<P>, p: P, file: string, line: number): OpenItem {
-  return itemAt(note(entry, p), { file, line, column: '' });
-}
 
 /**
  * Reads a file as a table: decodes, finds delimiter and heading, checks quotes, parses, and leaves out what is no row.
@@ -239,89 +215,10 @@ function textOf(content: string): Decoded {
   };
 }
 
-/** What is to be said of the text as a whole. */
-function sayText(
-  file: string,
-  { guessedAt }: Decoded,
-  { control, turning }: SeenText,
-  { grave, slight }: Faults,
-): void {
-  if (guessedAt > 0) slight.push(at(ENCODING_GUESSED, {}, file, guessedAt));
-  if (turning !== null)
-    slight.push(
-      at(UNSEEN_REMOVED, { count: turning.count, found: visible(turning.shown) }, file, turning.line),
-    );
-  if (control !== null)
-    grave.push(
-      at(CONTROL_CHARACTERS, { count: control.count, found: visible(control.shown) }, file, control.line),
-    );
-}
-
-/** What is to be said of lines that aren't read, or not as they stand. */
-function sayLines(file: string, quotes: QuoteFaults, body: Body, { grave, slight }: Faults): void {
-  for (const { line, shown: start, lines } of quotes.leftOut) {
-    grave.push(at(QUOTE_OPEN, { found: visible(start), lines }, file, line));
-  }
-  const stray = quotes.stray[0];
-  if (stray !== undefined) slight.push(at(QUOTE_STRAY, { count: quotes.stray.length }, file, stray));
-  const again = body.otherHeading;
-  if (again !== null) grave.push(at(HEADING_AGAIN, { found: again.text }, file, again.line));
-  const out = body.leftOut[0];
-  if (out !== undefined)
-    slight.push(
-      at(ROWS_LEFT_OUT, { lines: body.leftOut.map((l) => l.line), found: out.text }, file, out.line),
-    );
-  for (const [column, line] of body.withoutHeading)
-    slight.push(at(COLUMN_WITHOUT_HEADING, { column: column + 1 }, file, line));
-}
-
 /** What stood between the delimiters of lines left out for their quotes, as far as those lines are kept. */
 function lostCells({ leftOut }: QuoteFaults, delimiter: Delimiter): string[] {
   const cells = leftOut.flatMap(({ shown: start }) => start.split('\n', 1)[0]?.split(delimiter) ?? []);
   return [...new Set(cells.map((cell) => cell.replaceAll('"', '').trim()))].filter((cell) => cell !== '');
-}
-
-/** A mark too many in the heading line may have joined two headings, or made one of none. */
-function sayHeading(
-  file: string,
-  { stray }: QuoteFaults,
-  { line, cells }: HeadingPlace,
-  { grave }: Faults,
-): void {
-  const last = line + cells.reduce((n, cell) => n + cell.split('\n').length - 1, 0);
-  if (stray.some((one) => one >= line && one <= last))
-    grave.push(
-      at(QUOTE_IN_HEADING, { found: visible(cells.find((c) => c.includes('"')) ?? '') }, file, line),
-    );
-}
-
-/** The item of every row whose cells may stand under the wrong headings, by index of the row. */
-function shiftedRows<F extends string>(
-  file: string,
-  body: Body,
-  place: HeadingPlace,
-  { columns, readings }: ChosenColumns<F>,
-  { stray }: QuoteFaults,
-): Map<number, OpenItem> {
-  const { rows, lines } = body;
-  const headings = place.cells.length;
-  const unknownHeading = readings.some((r) => r.how === 'unknown');
-  const suspects = [
-    ...quotedRows(rows, lines, stray, columns),
-    ...oddRows(rows, { headings: place.cells, unknownHeading }),
-  ];
-  return new Map(
-    suspects.map((one) => {
-      const line = lines[one.row] ?? 0;
-      if (one.by !== 'quote')
-        return [
-          one.row,
-          at(one.by === 'short' ? CELLS_SHORT : CELLS_SURPLUS, { cells: one.cells, headings }, file, line),
-        ];
-      const said = note(QUOTE_IN_NAME, { found: one.text });
-      return [one.row, itemAt(said, { file, line, column: visible(one.heading) })];
-    }),
-  );
 }
 
 /** Three different cells of a column that say something, from its first thousand rows. */

@@ -56,7 +56,7 @@ export const LIST_HEADING_WORDS = [
     hint: 'Correct the heading line, or export the list again.',
   }),
   says(HEADING_NEAR, {
-    title: 'A heading looks like a field misspelt',
+    title: 'A heading looks like a field misspelt, or may mean one',
     message: ({ heading, field }) =>
       `Is the heading "${heading}" meant to be ${field}? Its cells are not read until that is settled.`,
     found: ({ heading }) => heading,

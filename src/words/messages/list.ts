@@ -97,12 +97,12 @@ export const LIST_WORDS = [
     hint: 'Write the id of its job in the row.',
   }),
   says(JOB_JOINED, {
-    title: 'A cell may hold a job and a tag',
+    title: 'The cell of a job may hold another cell too',
     message: ({ text, job }) =>
-      `"${text}" begins with the job above, and the row has no tag: it was taken for a row of ${job} whose tag stands in the job’s cell.`,
+      `"${text}" begins with the job of the rows around it and stands on this row only: the row was taken for one of ${job}.`,
     found: ({ text }) => text,
-    expected: 'the id of a job, and the tag under its own heading',
-    hint: 'Look whether a delimiter is missing between the two; correct the row.',
+    expected: 'the id of a job, and what follows it under its own heading',
+    hint: 'Look whether a delimiter is missing; correct the row. A job of one row: put it away from the other, or name it otherwise.',
   }),
   says(JOB_FROM_ABOVE, {
     title: 'The job stands on its first row only',
