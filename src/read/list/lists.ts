@@ -3,9 +3,11 @@ import type { OpenItem } from '../../model/open-item.js';
 import type { Settings } from '../../model/settings.js';
 import { BASES } from '../../model/editions.js';
 import { itemAt, note } from '../../model/message.js';
+import { FIGURES_LEFT_OUT } from '../../model/messages/list.js';
 import { NO_ROWS } from '../../model/messages/list-file.js';
 import { TAG_HEADING_MISSING } from '../../model/messages/list-heading.js';
 import { bareLengthIsFeet } from '../cell/bare-length.js';
+import type { LeftOut } from '../table/body.js';
 import type { Column } from '../table/columns.js';
 import { factColumns, type FactColumn } from '../table/fact-columns.js';
 import { headingIndex, type HeadingIndex } from '../table/headings.js';
@@ -187,12 +189,31 @@ function openList(
   const jobColumns = readers.filter((c): c is FactColumn<JobField> => isJobField(c.field));
   for (const [r, draft] of jobs.entries()) {
     const shifted = table.shifted.get(r);
-    if (shifted !== undefined) draft.items.push(shifted);
-    else takeJobFacts(draft, jobColumns, table.rows[r] ?? [], 'list', name, table.lines[r] ?? 0);
+    if (shifted !== undefined) {
+      draft.items.push(shifted);
+      const name = tag === null ? '' : (table.rows[r]?.[tag.index] ?? '');
+      // What names the row by its tag without the mark is no second fault.
+      if (name.includes('"')) draft.lost.push(name.replaceAll('"', '').trim());
+    } else takeJobFacts(draft, jobColumns, table.rows[r] ?? [], 'list', name, table.lines[r] ?? 0);
   }
+  sayFiguresLeftOut(table, jobs);
   const others = readers.filter((c): c is FactColumn<RowField> => isRowField(c.field) && c.field !== 'tag');
   const refused = new Set<Field>([...table.refused.keys()].filter(isRowField));
   return { table, jobs, columns: { sheet, file: name, tag, others, refused, tagSaid: tag === null } };
+}
+
+/** Tells each job which records that were taken for totals stand among its rows and hold figures. */
+function sayFiguresLeftOut({ figuresLeftOut, file }: Table<Field>, jobs: readonly JobDraft[]): void {
+  const byJob = new Map<JobDraft, LeftOut[]>();
+  for (const out of figuresLeftOut) {
+    const draft = jobs[out.row - 1] ?? jobs[out.row];
+    if (draft !== undefined) byJob.set(draft, [...(byJob.get(draft) ?? []), out]);
+  }
+  for (const [draft, outs] of byJob) {
+    const [first] = outs;
+    const said = note(FIGURES_LEFT_OUT, { lines: outs.map((o) => o.line), found: first?.text ?? '' });
+    draft.items.push(itemAt(said, { file, line: first?.line ?? 0, column: '' }));
+  }
 }
 
 /** True where a row states nothing but facts of its job. */
