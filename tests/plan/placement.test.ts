@@ -369,7 +369,9 @@ describe('place/grid-tie-ac', () => {
     const plan = planOf('', inverter('10 m'));
     expect(at(plan, 'INV:ac-out')).toEqual([]);
     expect(because(plan, 'INV:ac-out').at(-1)).toMatchObject({ rule: 'place/grid-tie-ac' });
-    expect(because(plan, 'INV:ac-out').at(-1)?.because).toMatch(/the protector at MP is 32.8 ft \(10 m\) away/);
+    expect(because(plan, 'INV:ac-out').at(-1)?.because).toMatch(
+      /the protector at MP is 32.8 ft \(10 m\) away/,
+    );
   });
 
   it.each([
