@@ -78,6 +78,12 @@ export interface RowLinks {
   readonly elsewhere: (row: PortRow) => readonly PortRow[];
 }
 
+/**
+ * So many lines that leave the strip at one row are named there; each of the others names this row where it arrives. A label is a line
+ * high or two, and a sheet holds some fifty.
+ */
+const MOST_NAMED = 24;
+
 /** Room before the name of a row on another strip while the sheets aren't counted; as wide as any two digits. */
 const PLACEHOLDER = 'sheet 88:';
 
@@ -132,6 +138,8 @@ interface Measured {
 
 function measureRow(row: PortRow, links: RowLinks, reach: ReachWord): Measured {
   const elsewhere = links.elsewhere(row);
+  const named = elsewhere.length > MOST_NAMED ? MOST_NAMED - 1 : elsewhere.length;
+  const more = elsewhere.length > named ? `and ${elsewhere.length - named} more` : '';
   const taps = row.taps.map((protector) => {
     const lines = tapLines(protector, reach);
     return { protector, lines, width: 26 + widest(lines) };
@@ -142,7 +150,8 @@ function measureRow(row: PortRow, links: RowLinks, reach: ReachWord): Measured {
     ...row.labels.flatMap((text) =>
       wrapped(text, room, FONT).map((t) => ({ label: { text: t, target: null }, width: widest([t]) })),
     ),
-    ...elsewhere.flatMap((other) => elsewhereLines(other, room)),
+    ...elsewhere.slice(0, named).flatMap((other) => elsewhereLines(other, room)),
+    ...(more === '' ? [] : [{ label: { text: more, target: null }, width: widest([more]) }]),
   ];
   const labels = lines.map((l) => l.label);
   const labelsWidth = lines.reduce((most, l) => Math.max(most, l.width), 0);

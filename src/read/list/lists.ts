@@ -19,9 +19,9 @@ import type { ListOptions, NamedContent } from './list-options.js';
 import { libraryJoin, type LibraryJoin } from './library-join.js';
 import { takeRow, takeShiftedRow, type RowColumns } from './list-rows.js';
 import { isJobField, isRowField, LIST_VOCABULARY } from '../table/list-vocabulary.js';
+import { atOneGo, withPauses, type InSteps } from '../file/in-steps.js';
 import { jobOfFile, listFiles, readBytes, STANDARD_INPUT } from '../file/sources.js';
-import { atOneGo, withPauses, type InSteps } from './in-steps.js';
-import { readTable, type Table, type Understood } from '../table/table.js';
+import { readingTable, type Table, type Understood } from '../table/table.js';
 
 /** Lists to read, and what to read them with. */
 export interface ReadOptions extends ListOptions {
@@ -127,7 +127,7 @@ function* readingContents(
   for (const [i, { name, content }] of contents.entries()) {
     const job = jobOfFile(name, options.stdinJob);
     yield;
-    const list = openList(names[i] ?? '', content, job, index, options, drafts, understood);
+    const list = yield* openList(names[i] ?? '', content, job, index, options, drafts, understood);
     if ('code' in list) {
       unreadable.push(list);
       continue;
@@ -136,7 +136,7 @@ function* readingContents(
     lists.push(list);
   }
   if (jobFacts !== undefined) {
-    const taken = takeJobFactsFile({ ...jobFacts, name: names.at(-1) ?? '' }, drafts, options);
+    const taken = yield* takeJobFactsFile({ ...jobFacts, name: names.at(-1) ?? '' }, drafts, options);
     items.push(...taken.items);
     unreadable.push(...taken.unreadable);
   }
@@ -152,7 +152,7 @@ function sheetOf(file: string, columns: readonly Column<Field>[]): Sheet {
 }
 
 /** Reads a list's table, its jobs and their facts; `jobOfAll` is the job of all its rows where it has no job column. */
-function openList(
+function* openList(
   name: string,
   content: Uint8Array | string,
   jobOfAll: string,
@@ -160,8 +160,8 @@ function openList(
   options: ListOptions,
   drafts: JobDrafts,
   understood: Understood[],
-): OpenList | OpenItem {
-  const reading = readTable(name, content, index, options.columns?.dialect, options.dialect);
+): InSteps<OpenList | OpenItem> {
+  const reading = yield* readingTable(name, content, index, options.columns?.dialect, options.dialect);
   if (!reading.ok) return reading.item;
   const { table } = reading;
   // Also of a list that can't be used: its headings are what a column map is made from.
@@ -188,6 +188,7 @@ function openList(
   }
   const jobColumns = readers.filter((c): c is FactColumn<JobField> => isJobField(c.field));
   for (const [r, draft] of jobs.entries()) {
+    if (r % ROWS_A_STEP === 0) yield;
     const shifted = table.shifted.get(r);
     if (shifted !== undefined) {
       draft.items.push(shifted);

@@ -13,32 +13,14 @@ import { bodyOf, type Aside, type LeftOut } from './body.js';
 import { chooseColumns, type Column, type ColumnReading } from './columns.js';
 import { decimalMark } from './decimal-mark.js';
 import { decode, lineEnds, type Decoded, type Encoding } from '../file/decode.js';
+import type { Decided, DecidedBy, Dialect } from './dialect.js';
 import { DELIMITERS, findHeading, separatorLine, type Delimiter } from './find-heading.js';
 import { headingMeaning, type HeadingIndex } from './headings.js';
 import { checkQuotes, type QuoteFaults } from '../file/quotes.js';
-import { readRecords, type Records } from '../file/records.js';
-import { seenText } from '../file/unseen.js';
+import { atOneGo, type InSteps } from '../file/in-steps.js';
+import { readingRecords, type Records } from '../file/records.js';
+import { seeingText } from '../file/unseen.js';
 import { at, sayHeading, sayLines, sayText, shiftedRows } from './table-faults.js';
-
-/** What a flag or the column map states about a file; what isn't stated is found out. */
-export interface Dialect {
-  readonly encoding?: Encoding | undefined;
-  readonly delimiter?: Delimiter | undefined;
-  readonly decimal?: '.' | ',' | undefined;
-  /** Line of the heading, first line 1. */
-  readonly headingLine?: number | undefined;
-}
-
-/** How something about a file was decided: a flag or the column map states it, the file itself does, or its text shows it. */
-export type DecidedBy = 'flag' | 'column map' | 'its first bytes' | 'its sep= line' | 'its text' | 'a guess';
-
-/** What decided each of the four that a flag can state. */
-export interface Decided {
-  readonly encoding: DecidedBy;
-  readonly delimiter: DecidedBy;
-  readonly decimal: DecidedBy;
-  readonly headingLine: DecidedBy;
-}
 
 /** How a file was understood; `read` and `columns` show it. */
 export interface Understood {
@@ -105,6 +87,17 @@ export function readTable<F extends string>(
   map: Dialect = {},
   flags: Dialect = {},
 ): TableReading<F> {
+  return atOneGo(readingTable(file, content, index, map, flags));
+}
+
+/** As {@link readTable}, in steps: each is a walk through the text, or through some of its records. */
+export function* readingTable<F extends string>(
+  file: string,
+  content: Uint8Array | string,
+  index: HeadingIndex<F>,
+  map: Dialect = {},
+  flags: Dialect = {},
+): InSteps<TableReading<F>> {
   const dialect: Dialect = {
     encoding: flags.encoding ?? map.encoding,
     delimiter: flags.delimiter ?? map.delimiter,
@@ -118,7 +111,9 @@ export function readTable<F extends string>(
   const decoded = typeof content === 'string' ? textOf(content) : decode(content, dialect.encoding);
   if ('kind' in decoded)
     return { ok: false, item: at(FILE_NOT_TEXT, { path: file, kind: decoded.kind }, file, 1) };
-  const seen = seenText(decoded.text);
+  yield;
+  const seen = yield* seeingText(decoded.text);
+  yield;
   if (seen.text.trim() === '') return { ok: false, item: at(FILE_EMPTY, { path: file }, file, 1) };
   const separator = separatorLine(seen.text);
   const stated = dialect.delimiter ?? separator;
@@ -132,7 +127,9 @@ export function readTable<F extends string>(
     return { ok: false, item: at(NO_HEADING, { path: file, first: visible(first) }, file, 1) };
   }
   const quotes = checkQuotes(seen.text, place.delimiter, place.cells.length);
-  const records = recordsOf(quotes.text, place.delimiter);
+  yield;
+  const records = yield* recordsOf(quotes.text, place.delimiter);
+  yield;
   if (records === null) return tooManyRows(file);
   const { cells, lines } = records;
   const heading = lines.indexOf(place.line);
@@ -146,6 +143,7 @@ export function readTable<F extends string>(
     headingMeaning(index),
   );
   if (body.rows.length > LIMITS.fileRows) return tooManyRows(file);
+  yield;
   const guessed = decoded.guessedAt > 0;
   const faults = { grave: [...chosen.grave], slight: [...chosen.slight] };
   sayText(file, decoded, seen, faults);
@@ -199,11 +197,14 @@ function tooManyRows(file: string): { readonly ok: false; readonly item: OpenIte
 }
 
 /** The records of a text; null: it has so many that say something that they can't be rows, notes and totals of one list. */
-function recordsOf(text: string, delimiter: Delimiter): Records | null {
-  const first = readRecords(text, delimiter, MOST_RECORDS);
+function* recordsOf(text: string, delimiter: Delimiter): InSteps<Records | null> {
+  const first = yield* readingRecords(text, delimiter, MOST_RECORDS);
   if (first.cells.length < MOST_RECORDS) return first;
   const filled = first.cells.filter((record) => record.some((cell) => cell.trim() !== '')).length;
-  return filled > MOST_RECORDS / 2 ? null : readRecords(text, delimiter);
+  if (filled > MOST_RECORDS / 2) return null;
+  // There may be hundreds of millions of blank ones, more than a table can hold.
+  const all = yield* readingRecords(text, delimiter, MOST_RECORDS, true);
+  return all.cells.length < MOST_RECORDS ? all : null;
 }
 
 function textOf(content: string): Decoded {
