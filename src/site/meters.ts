@@ -27,5 +27,7 @@ function hasNothingAhead(row: ListRow): boolean {
 
 function names(row: ListRow, tag: string): boolean {
   const to = row.facts.connects_to?.value;
-  return to !== undefined && (to.whole === tag || to.each.some((one) => one.whole === tag || one.tag === tag));
+  return (
+    to !== undefined && (to.whole === tag || to.each.some((one) => one.whole === tag || one.tag === tag))
+  );
 }
