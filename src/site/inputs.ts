@@ -13,7 +13,7 @@ const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
   'pump-drive',
 ]);
 
-const SOURCES: ReadonlySet<Kind> = new Set<Kind>(['array', 'wind-turbine', 'hydro-turbine']);
+const ARRAYS_AND_TURBINES: ReadonlySet<Kind> = new Set<Kind>(['array', 'wind-turbine', 'hydro-turbine']);
 
 /**
  * Decides which source feeds which DC input, and collects what feeds each combiner.
@@ -30,7 +30,6 @@ export function feedInputs(
   const notes: PlacedNote[] = [];
   const reached = new Map<Link, SitePort[]>();
   const onto = new Map<string, Link[]>();
-  const isWhole = !hasLooseSource(equipments, links);
   for (const link of links) {
     if (link.downEnd === 'dc-in' || (link.carries === 'dc' && link.downEnd === 'output')) {
       const list = onto.get(link.down.tag);
@@ -38,6 +37,9 @@ export function feedInputs(
       else onto.set(link.down.tag, [link]);
     }
   }
+  // A source that feeds nothing may be what the combiner lacks: it is asked where it leads, which is one item.
+  const feeding = new Set(links.map((l) => l.up));
+  const isAskedElsewhere = equipments.some((e) => ARRAYS_AND_TURBINES.has(e.kind) && !feeding.has(e));
   for (const equipment of equipments) {
     const mine = (onto.get(equipment.tag) ?? []).sort((a, b) => byNaturalOrder(a.up.tag, b.up.tag));
     if (equipment.kind === 'combiner') {
@@ -48,7 +50,7 @@ export function feedInputs(
           reached.set(link, [output]);
         }
       }
-      if (mine.length === 0 && isWhole && !inDoubt.has(equipment.tag)) {
+      if (mine.length === 0 && !inDoubt.has(equipment.tag) && !isAskedElsewhere) {
         notes.push(about(SITE_MESSAGES.combinerUnfed, { tag: equipment.tag }, equipment.tag, ''));
       }
     } else if (CONVERTERS.has(equipment.kind)) {
@@ -56,12 +58,6 @@ export function feedInputs(
     }
   }
   return { reached, notes };
-}
-
-/** True where an array or turbine leads nowhere: an item at its row says so, and it may be what a combiner waits for. */
-function hasLooseSource(equipments: readonly SiteEquipment[], links: readonly Link[]): boolean {
-  const leading = new Set(links.filter((l) => l.upEnd === 'output').map((l) => l.up));
-  return equipments.some((e) => SOURCES.has(e.kind) && !leading.has(e));
 }
 
 function feedConverter(

@@ -55,13 +55,19 @@ beforeAll(async () => {
           return { ...document, fileName: `${ownerLanguage}-${document.fileName}` };
         }),
       );
-      for (const document of [...together, ...apart.filter((d) => !names.has(d.fileName)), ...translated]) {
-        const metadata = { ...document.metadata, created };
-        sources.set(document.fileName, document.html);
-        files.set(
-          document.fileName,
-          await readPrinted(await printer.print({ html: document.html, metadata })),
-        );
+      const documents = [...together, ...apart.filter((d) => !names.has(d.fileName)), ...translated];
+      // While one is read back, the browser prints the next.
+      const read = await Promise.all(
+        documents.map(async (document) => {
+          const metadata = { ...document.metadata, created };
+          return readPrinted(await printer.print({ html: document.html, metadata }));
+        }),
+      );
+      for (const [index, { fileName, html }] of documents.entries()) {
+        const document = read[index];
+        if (document === undefined) throw new Error(`${fileName} wasn’t read`);
+        sources.set(fileName, html);
+        files.set(fileName, document);
       }
       printed.set(job, files);
       html.set(job, sources);

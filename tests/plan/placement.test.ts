@@ -176,6 +176,27 @@ describe('place/feeder', () => {
     expect(reason('House')).toMatch(/215\.18/);
     expect(reason('Annex')).toMatch(/225\.42/);
   });
+
+  it.each([
+    ['a panel in the service’s building', 'House', 'House; outdoors=no', '215.18'],
+    // An outside wall is a place out of doors, and no other structure.
+    ['a service on the outside wall', 'House / wall; outdoors=yes', 'House', '215.18'],
+    ['another building', 'House', 'Annex', '225.42'],
+    ['a pole, which is a structure', 'Pole; outdoors=yes', 'House', '225.42'],
+  ])('%s: one clause, the same in the reason, the figure and the strip', (_, service, place, clause) => {
+    const plan = planOf(
+      dwelling,
+      `SVC service; ac_in=120/240; place=${service}
+       P panel; connects_to=SVC; run_length=9 m; ac_in=120/240; place=${place}; building_occupancy=dwelling`,
+    );
+    const other = clause === '215.18' ? '225.42' : '215.18';
+    const protector = one(plan, 'P:feeder');
+    const said = JSON.stringify([protector.reasons, protector.calculations, plan.clauses]);
+    expect(said).toContain(clause);
+    expect(said).not.toContain(other);
+    for (const rule of ['place/feeder', 'rate/nominal-current'])
+      expect(plan.clauses.filter((c) => c.rule === rule).map((c) => c.clause)).toContain(clause);
+  });
 });
 
 describe('place/dc-input', () => {
@@ -804,6 +825,31 @@ describe('place/control', () => {
   });
 });
 
+describe('a control circuit’s terminals', () => {
+  const rows = (circuit: string, load: string): string =>
+    `CTL control-circuit; control_voltage=24 V dc; connects_to=PUMP; place=Well; run_length=3 m${circuit}
+     PUMP load; ac_in=120/240; place=House${load}`;
+
+  it('are the circuit’s, so that protect of the row that it ends at says nothing of them', () => {
+    for (const load of ['; protect=no', '; protect=yes', ''])
+      expect(at(planOf('', rows('', load)), 'PUMP:terminals'), load).toHaveLength(1);
+    for (const load of ['; protect=no', '; protect=yes', ''])
+      expect(at(planOf('', rows('; protect=no', load)), 'PUMP:terminals'), load).toEqual([]);
+  });
+
+  it.each(ALL)('%s: a stated run that is long, and no other end: one, to be confirmed', (basis) => {
+    const circuit = (length: string): string =>
+      `CTL control-circuit; control_voltage=24 V dc; place=House; run_length=${length}`;
+    const long = planOf(`basis=${basis}`, circuit('40 m'));
+    expect(at(long, 'CTL:terminals')).toHaveLength(1);
+    expect(items(long, 'place/control-other-end')[0]?.message).toMatch(/protector at this end only/);
+    const short = planOf(`basis=${basis}`, circuit('5 m'));
+    expect(at(short, 'CTL:terminals')).toEqual([]);
+    expect(items(short, 'place/control-other-end')[0]?.message).toMatch(/it has no protector/);
+    expect(short.notPlaced.find((n) => n.equipment === 'CTL')?.open).toBe(true);
+  });
+});
+
 describe('place/signal and kind other', () => {
   it.each(ALL)('%s: a signal line has no power protector: to be confirmed', (basis) => {
     const plan = planOf(`basis=${basis}`, 'SIG signal-line; outdoors=yes');
@@ -854,6 +900,18 @@ describe('place/asked', () => {
       .filter((p) => p.reasons.some((r) => r.rule === 'place/asked' && r.strength === 'recommended'))
       .flatMap((p) => p.ports.map((o) => o.port));
     expect(asked).toEqual(ports);
+  });
+
+  it.each(['yes', 'no'])('%s on a transfer switch changes nothing: to be confirmed', (word) => {
+    for (const field of ['protect', 'worth_protecting']) {
+      const plan = planOf('', `X transfer-switch; ${field}=${word}`);
+      expect(items(plan, 'place/passes-through').map((i) => [i.severity, i.column])).toEqual([
+        ['confirm', field],
+      ]);
+      expect(items(plan, 'place/no-main-port')).toEqual([]);
+      expect(plan.protectors).toEqual([]);
+    }
+    expect(items(planOf('', 'X transfer-switch'), 'place/passes-through')).toEqual([]);
   });
 
   it.each(['signal-line', 'other'])('yes on a %s is a conflict', (kind) => {

@@ -357,7 +357,7 @@ describe('what a port carries is what feeds it', () => {
     expect(one(plan, 'C2:output').required.mcov).toBe(200);
   });
 
-  it('a combiner that nothing feeds is missing its arrays; the draft is rated by what the converter bears', () => {
+  it('a combiner that nothing feeds is rated by what the converter bears, and what feeds it is missing', () => {
     const plan = planOf(
       'lowest_temp=25 C',
       `C combiner; connects_to=CC; run_length=40 m

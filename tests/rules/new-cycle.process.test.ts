@@ -115,7 +115,8 @@ beforeAll(async () => {
   left = compile('finished');
   finished = await planned('finished', NEW);
   newest = await planned('finished', NEWEST);
-});
+  // Two whole runs of the compiler: minutes where a machine has much else to do.
+}, 900_000);
 
 afterAll(() => {
   rmSync(folder, { recursive: true, force: true });

@@ -2,44 +2,36 @@ import { systemText } from '../../words/protectors.js';
 import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
 import { z } from 'zod';
-import type { Plan, PlannedEquipment, PlannedProtector } from '../../model/plan.js';
+import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { notKnown } from '../parts/figures.js';
 import { groundingOf, groundingText } from '../parts/schedule.js';
+import { downstream } from '../parts/site-index.js';
 
 export const ItemSchema = z.object({ what: z.string(), value: z.string(), toFillIn: z.boolean() });
 type Item = z.infer<typeof ItemSchema>;
 
-/** The equipments that feed a port's equipment, nearest first, the equipment itself included. */
-function upstream(plan: Plan, tag: string): PlannedEquipment[] {
-  const seen = new Set([tag]);
-  const queue = [tag];
-  for (let next = queue.shift(); next !== undefined; next = queue.shift()) {
-    for (const run of plan.site.runs) {
-      if (run.to.equipment !== next || seen.has(run.from.equipment)) continue;
-      seen.add(run.from.equipment);
-      queue.push(run.from.equipment);
-    }
-  }
-  return [...seen].flatMap((t) => plan.site.equipments.filter((e) => e.tag === t));
-}
-
-function isStated(plan: Plan, protector: PlannedProtector): boolean {
-  const field = protector.required.current === 'dc' ? 'dc_grounding' : 'system_grounding';
-  return protector.ports.some((port) =>
-    upstream(plan, port.equipment).some((e) =>
-      e.facts.some((f) => f.field === field && f.origin.from !== 'default'),
-    ),
+/** The equipments that stand on a grounding which the list states: of themselves, or of one that feeds them. */
+function onStated(plan: Plan, field: 'dc_grounding' | 'system_grounding'): ReadonlySet<string> {
+  const stating = plan.site.equipments.filter((e) =>
+    e.facts.some((f) => f.field === field && f.origin.from !== 'default'),
+  );
+  return downstream(
+    plan,
+    stating.map((e) => e.tag),
   );
 }
 
 /** The grounding of each system as stated or assumed, with the protectors that stand on it. */
 export function groundingItems(plan: Plan): Item[] {
   const groups = new Map<string, { value: string; tags: string[] }>();
+  const stated = { dc: onStated(plan, 'dc_grounding'), ac: onStated(plan, 'system_grounding') };
+  const isStated = (p: PlannedProtector): boolean =>
+    p.ports.some((port) => stated[p.required.current === 'dc' ? 'dc' : 'ac'].has(port.equipment));
   for (const p of plan.protectors) {
     const grounding = groundingText(p);
     const earthing = plan.basis === 'iec' && p.required.current === 'ac' ? ` (${plan.earthing})` : '';
     const isKnown = p.grounding !== null && p.grounding !== 'not-known';
-    const how = !isKnown ? null : isStated(plan, p) ? 'as stated on the list' : 'assumed, to be confirmed';
+    const how = !isKnown ? null : isStated(p) ? 'as stated on the list' : 'assumed, to be confirmed';
     const key = JSON.stringify([p.system, earthing, groundingOf(p), how]);
     const value = `${systemText(p.system)}${earthing}: ${grounding}${how === null ? '' : `, ${how}`}`;
     const group = groups.get(key) ?? { value, tags: [] };

@@ -18,7 +18,7 @@ export interface PlaceSupplyReasons {
   'battery/stays-in-room': None;
   /** Nothing on the list hangs on a DC panel. */
   'battery/nothing-hangs': None;
-  'feeder/no-unit': None;
+  'feeder/no-unit': { readonly outside: boolean };
   'feeder/feed-unknown': None;
   'feeder/supplies-unit': {
     readonly from: readonly string[];

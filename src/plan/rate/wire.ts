@@ -69,14 +69,16 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
 /**
  * `n_pe_link`, by default `yes` at a service, and behind a transformer that makes a system of its own, where that is grounded at its
  * neutral, and `no` elsewhere: a system without that link has none at its service either, and in a TT system the link is at the
- * utility's transformer alone. Of a transformer it speaks of what that feeds.
+ * utility's transformer alone.
  */
-function isBonded({ equipment, cls }: SitePort, grounding: SystemGrounding, isTt: boolean): boolean {
-  const { kind, facts } = equipment;
-  const isTransformer = kind === 'transformer';
-  if (isTransformer && cls !== 'ac-out') return false;
-  const isSource = cls === 'service' || (isTransformer && facts.isolated?.value !== false);
-  return facts.n_pe_link?.value ?? (isSource && grounding === 'solid' && !isTt);
+function isBonded(port: SitePort, grounding: SystemGrounding, isTt: boolean): boolean {
+  const { equipment, cls } = port;
+  const isDerived =
+    equipment.kind === 'transformer' && cls === 'ac-out' && equipment.facts.isolated?.value !== false;
+  const isHead = cls === 'service' || isDerived;
+  // What a transformer's row states is about what it feeds.
+  if (equipment.kind === 'transformer' && cls === 'ac-in') return false;
+  return equipment.facts.n_pe_link?.value ?? (isHead && grounding === 'solid' && !isTt);
 }
 
 /** One channel of one housing. */

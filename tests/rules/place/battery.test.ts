@@ -94,7 +94,7 @@ export const table = placementTable(import.meta.url, battery, [
     name: 'a DC panel with a load at the end of a long run in one room: at the panel',
     given: { ...panel, runs: [supply, { ...toLoad, length: 31 }] },
     then: 'recommended',
-    because: 'its cable to RADIO is 31 m (101.7 ft), longer than 30.48 m (100 ft)',
+    because: 'its cable to RADIO is 101.7 ft (31 m), longer than 100 ft (30.48 m)',
   },
   {
     name: 'a DC panel in another room than its battery: that end is place/long-run’s, the battery’s has one',

@@ -131,7 +131,7 @@ export const table = placementTable(import.meta.url, control, [
     name: 'the other end isn’t named, and its stated run is long: one at the equipment, a person confirms',
     given: { ...at, connected: false, ownLength: 30.5 },
     then: 'recommended',
-    because: 'a control circuit of 30.5 m (100.1 ft)',
+    because: 'a control circuit of 100.1 ft (30.5 m)',
     notes: [
       'place/control-other-end CTL-1.connects_to: The other end of CTL-1 isn’t named, so it has a protector at this end only.',
     ],
@@ -140,7 +140,7 @@ export const table = placementTable(import.meta.url, control, [
     name: 'iec: just longer than 10 m',
     given: { ...at, basis: 'iec', connected: false, ownLength: 10.1 },
     then: 'recommended',
-    because: 'a control circuit of 10.1 m (33.1 ft)',
+    because: 'a control circuit of 10.1 m',
     notes: ['place/control-other-end CTL-1.connects_to'],
   },
   {

@@ -271,7 +271,7 @@ export const table = placementTable(import.meta.url, longRun, [
       ],
     },
     then: 'recommended' as const,
-    because: 'the run from BAT-1 is 40 m (131.2 ft), longer than 30.48 m (100 ft), and outdoors',
+    because: 'the run from BAT-1 is 131.2 ft (40 m), longer than 100 ft (30.48 m), and outdoors',
   })),
   {
     name: 'the battery’s end of the same run',
@@ -290,19 +290,19 @@ export const table = placementTable(import.meta.url, longRun, [
       ],
     },
     then: 'recommended',
-    because: 'the run to RADIO is 40 m (131.2 ft), longer than 30.48 m (100 ft), and outdoors',
+    because: 'the run to RADIO is 131.2 ft (40 m), longer than 100 ft (30.48 m), and outdoors',
   },
   ...(['transformer', 'ac-battery'] as const).map((kind) => ({
     name: `a ${kind} at a long run outdoors`,
     given: { kind, port: 'ac-out' as const, runs: [{ ...outdoors, upstream: true }] },
     then: 'recommended' as const,
-    because: 'the run to OTHER is 40 m (131.2 ft), longer than 30.48 m (100 ft), and outdoors',
+    because: 'the run to OTHER is 131.2 ft (40 m), longer than 100 ft (30.48 m), and outdoors',
   })),
   {
     name: 'the AC input of a pump drive on a long run outdoors',
     given: { kind: 'pump-drive', port: 'ac-in', runs: [outdoors] },
     then: 'recommended',
-    because: 'the run from OTHER is 40 m (131.2 ft), longer than 30.48 m (100 ft), and outdoors',
+    because: 'the run from OTHER is 131.2 ft (40 m), longer than 100 ft (30.48 m), and outdoors',
   },
   {
     name: 'the AC input of a pump drive indoors',

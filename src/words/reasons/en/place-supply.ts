@@ -13,7 +13,8 @@ export const PLACE_SUPPLY: Sayings<PlaceSupplyReasons> = {
   'battery/no-cable': () => 'no cable of it is on the list',
   'battery/stays-in-room': () => 'its cable stays in the room, by the places on the list',
   'battery/nothing-hangs': () => 'nothing on the list hangs on it; what feeds it is the battery’s',
-  'feeder/no-unit': () => 'its building holds no dwelling or sleeping unit, so 215.18 and 225.42 don’t ask',
+  'feeder/no-unit': ({ outside }) =>
+    `its building holds no dwelling or sleeping unit, so ${outside ? '225.42' : '215.18'} doesn’t ask`,
   'feeder/feed-unknown': () => 'the list doesn’t say what feeds it',
   'feeder/supplies-unit': ({ from, unit, outside }) =>
     `a feeder from ${list(from)} supplies this panel of a ${unit} unit (${outside ? '225.42, outside feeder' : '215.18'})`,
