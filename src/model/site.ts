@@ -121,4 +121,6 @@ export interface PortGrounding {
   readonly grounding: SystemGrounding;
   readonly byDefault: boolean;
   readonly from: Fact<SystemGrounding> | undefined;
+  /** The autotransformer that it stands behind: both its sides are one system. */
+  readonly autotransformer: SiteEquipment | undefined;
 }

@@ -105,8 +105,11 @@ export interface RatingFacts {
   readonly system: AcSystem | undefined;
   /** The system that it is a part of, or itself; undefined: not known. */
   readonly whole: AcSystem | undefined;
-  /** Systems at the other end of a run that can't be joined to this one: an item says so, and the draft is rated for both. */
-  readonly clashing: readonly {
+  /**
+   * Systems that the port bears beside its own: at the other end of a run those that can't be joined to this one (an item says so,
+   * and the draft is rated for both), and both sides of an autotransformer ahead of it.
+   */
+  readonly alsoBorne: readonly {
     readonly system: AcSystem;
     readonly whole: AcSystem | undefined;
     readonly grounding: SystemGrounding;

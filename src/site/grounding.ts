@@ -1,6 +1,6 @@
 import { holds } from '../model/ac-parts.js';
 import type { Fact } from '../model/fact.js';
-import type { PortGrounding, Site, SitePort } from '../model/site.js';
+import type { PortGrounding, Site, SiteEquipment, SitePort } from '../model/site.js';
 import type { AcSystem, SystemGrounding } from '../model/words.js';
 import { joinedPorts } from './ac-bus.js';
 
@@ -10,17 +10,18 @@ const UNGROUNDED: ReadonlySet<AcSystem> = new Set<AcSystem>(['240 delta', '480 d
 const TWO_WIRE: ReadonlySet<AcSystem> = new Set<AcSystem>(['240', '208', '480']);
 
 /** How one bus is grounded, before it is asked at one of its ports. */
-type BusGrounding = Omit<PortGrounding, 'whole'>;
+type BusGrounding = Omit<PortGrounding, 'whole' | 'autotransformer'>;
 
 /** What was found of the buses of a site: each is asked about at every port that it joins. */
 export interface Groundings {
   readonly ofPort: Map<SitePort, BusGrounding>;
   readonly whole: Map<SitePort, AcSystem | undefined>;
+  readonly autotransformer: Map<SitePort, SiteEquipment | undefined>;
 }
 
 /** Groundings of a site of which nothing is known yet. */
 export function noGroundings(): Groundings {
-  return { ofPort: new Map(), whole: new Map() };
+  return { ofPort: new Map(), whole: new Map(), autotransformer: new Map() };
 }
 
 /**
@@ -32,7 +33,11 @@ export function noGroundings(): Groundings {
  * @param known what was found of other ports of that site
  */
 export function groundingOf(site: Site, port: SitePort, known: Groundings = noGroundings()): PortGrounding {
-  return { ...busGrounding(site, port, known), whole: wholeOf(port, known) };
+  return {
+    ...busGrounding(site, port, known),
+    whole: wholeOf(port, known),
+    autotransformer: autotransformerAhead(port, known),
+  };
 }
 
 function busGrounding(site: Site, port: SitePort, known: Groundings): BusGrounding {
@@ -82,8 +87,7 @@ function sourcesOutside(port: SitePort, bus: ReadonlySet<SitePort>): readonly Si
   const { equipment, cls, system } = port;
   const found = port.feeders.filter((f) => !bus.has(f) && isHeld(f.system, system));
   if (cls !== 'ac-out') return found;
-  const isAuto = equipment.kind === 'transformer' && equipment.facts.isolated?.value === false;
-  if (isAuto) return [...found, ...equipment.ports.filter((p) => p.cls === 'ac-in')];
+  if (isAutotransformer(equipment)) return [...found, ...equipment.ports.filter((p) => p.cls === 'ac-in')];
   if (equipment.kind !== 'inverter-charger') return found;
   const passed = equipment.ports.filter(
     (p) =>
@@ -93,6 +97,29 @@ function sourcesOutside(port: SitePort, bus: ReadonlySet<SitePort>): readonly Si
       p.feeders.length > 0,
   );
   return [...found, ...passed];
+}
+
+function isAutotransformer({ kind, facts }: SiteEquipment): boolean {
+  return kind === 'transformer' && facts.isolated?.value === false;
+}
+
+/** The autotransformer that feeds a port, as far up as one holds the other. */
+function autotransformerAhead(port: SitePort, known: Groundings): SiteEquipment | undefined {
+  const passed = new Set<SitePort>();
+  let found: SiteEquipment | undefined;
+  for (let at: SitePort | undefined = port; at && !passed.has(at); at = holderOf(at)) {
+    if (known.autotransformer.has(at)) {
+      found = known.autotransformer.get(at);
+      break;
+    }
+    passed.add(at);
+    if (at.cls === 'ac-out' && isAutotransformer(at.equipment)) {
+      found = at.equipment;
+      break;
+    }
+  }
+  for (const one of passed) known.autotransformer.set(one, found);
+  return found;
 }
 
 function isHeld(whole: AcSystem | undefined, part: AcSystem | undefined): boolean {

@@ -94,7 +94,12 @@ function isBuilding(site: Site, head: SiteEquipment): boolean {
     known =
       !head.outdoors.value ||
       site.equipments.some(
-        (e) => !e.outdoors.value && e.building !== '' && samePlaceName(e.building, head.building),
+        (e) =>
+          !e.outdoors.value &&
+          // A meter or a disconnect on a pole makes no house of it.
+          e.kind !== 'disconnect' &&
+          e.building !== '' &&
+          samePlaceName(e.building, head.building),
       );
     buildings.set(head, known);
   }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { because, faults, items, lightsOf, one, planOf, rulesAt } from './plan-of.js';
+import { because, defaultsOf, faults, items, lightsOf, one, planOf, rulesAt } from './plan-of.js';
 
 // rules.md section 0, what passes a connection through. Cases are our own.
 
@@ -243,5 +243,38 @@ describe('kind other in the way', () => {
       asked ? [['missing', 'X']] : [],
     );
     expect(plan.submittable).toBe(!asked);
+  });
+});
+
+describe('a service on a pole', () => {
+  const rows = (beside: string): Plan =>
+    planOf(
+      'occupancy=dwelling',
+      `S service; ac_in=120/240; place=Yard / pole; outdoors=yes; fault_current=5 kA
+       ${beside}
+       P panel; ac_in=120/240; connects_to=D; run_length=20 m; place=House / hall`,
+    );
+  const asJob = (plan: Plan): readonly string[] => defaultsOf(plan, 'building_occupancy');
+
+  it.each([
+    ['a disconnect', 'D disconnect; connects_to=S; run_length=1 m; place=Yard / pole', 'dwelling'],
+    ['a panel indoors', 'D panel; ac_in=120/240; connects_to=S; run_length=1 m; place=Yard / shed', 'other'],
+  ])('with %s beside it: what it feeds holds what is taken, to be confirmed', (_, beside, expected) => {
+    expect(asJob(rows(beside)).filter((m) => / for .*\bP\b/.test(m))).toEqual([
+      expect.stringContaining(`taken as ${expected}`),
+    ]);
+  });
+});
+
+describe('the cable of a motor on a drive', () => {
+  it('isn’t asked for its length', () => {
+    const plan = planOf(
+      'occupancy=other; lowest_temp=0 C',
+      `X pump-drive; max_dc_voltage=800; ac_out=208; place=Hut
+       A array; voc_stc=40; modules_in_series=8; connects_to=X; run_length=9 m; place=Hut / roof
+       M load; connects_to=X; place=Bore; outdoors=yes`,
+    );
+    expect(items(plan, 'fact/run-length')).toEqual([]);
+    expect(faults(plan)).toEqual([]);
   });
 });

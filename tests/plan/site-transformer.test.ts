@@ -28,8 +28,8 @@ describe('a transformer', () => {
   it.each([
     ['yes', '; isolated=yes', 'solid', 0, 138],
     ['blank: taken as yes, to be confirmed', '', 'solid', 1, 138],
-    // One system: 208 V line to line x 1.15.
-    ['no', '; isolated=no', 'impedance', 0, 239.2],
+    // One system: 480 V line to line x 1.15, for a ground fault ahead of it lifts what is behind it too.
+    ['no', '; isolated=no', 'impedance', 0, 552],
   ])('isolated %s, behind an impedance-grounded service', (_, cell, grounding, asked, mcov) => {
     const plan = behind(`ac_in=480Y/277; ac_out=208Y/120${cell}`, `${SERVICE}; system_grounding=impedance`);
     expect(one(plan, 'P:feeder').grounding).toBe(grounding);
@@ -83,6 +83,28 @@ describe('a transformer', () => {
   it('of one system passes fault current on', () => {
     const plan = behind('isolated=no; ac_in=480Y/277; ac_out=208Y/120');
     expect(one(plan, 'P:feeder').required.sccr).toBe(14_000);
+  });
+
+  it.each([
+    // A neutral that passes through stays where it is: 120 V x 1.15.
+    ['480Y/277', '208Y/120', 138],
+    ['240', '120/240', 138],
+    // Without one the winding may lift a line to line to line, x 1.15.
+    ['240', '208', 239.2],
+    ['208', '240', 276],
+    ['120', '240', 276],
+  ])('an autotransformer from %s to %s of a solid system: %d V behind it', (from, to, mcov) => {
+    const whole = from === '480Y/277' ? '480Y/277' : from === '208' ? '208Y/120' : '120/240';
+    const plan = planOf(
+      OTHER,
+      `S service; ac_in=${whole}; place=Works; fault_current=5 kA
+       T transformer; isolated=no; ac_in=${from}; ac_out=${to}; connects_to=S; run_length=3 m; place=Works
+       P panel; connects_to=T; run_length=3 m; place=Works
+       L load; connects_to=P; run_length=3 m; place=Works; protect=yes`,
+    );
+    expect(one(plan, 'L:feeder').required.mcov).toBe(mcov);
+    expect(one(plan, 'S:service').required.mcov).toBe(whole === '480Y/277' ? 318.55 : 138);
+    expect(faults(plan)).toEqual([]);
   });
 
   it('N is linked to ground behind one of its own system by default, not behind an autotransformer', () => {

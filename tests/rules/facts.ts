@@ -175,7 +175,7 @@ export function ratingFacts(some: Partial<RatingFacts> = {}): RatingFacts {
     systemField: 'ac_in',
     grounding: 'solid',
     whole: undefined,
-    clashing: [],
+    alsoBorne: [],
     controlVoltage: undefined,
     regulated: false,
     impulseWithstand: undefined,

@@ -1,8 +1,9 @@
+import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
 import { transformerFaultCurrent } from '../../electrical/transformer.js';
 import { withstandEntryVoltage } from '../../electrical/withstand.js';
 import type { Fact } from '../../model/fact.js';
-import type { SiteEquipment, SitePort } from '../../model/site.js';
-import type { Kind } from '../../model/words.js';
+import type { PortGrounding, SiteEquipment, SitePort } from '../../model/site.js';
+import type { AcSystem, Kind } from '../../model/words.js';
 import type {
   ArrayFacts,
   BatteryFacts,
@@ -102,7 +103,10 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
     lowestTempUnreadable: site.list.unreadable.has('lowest_temp'),
     system: port.system,
     whole: grounded?.whole,
-    clashing: port.clashes.flatMap((other) => clashAt(job, other)),
+    alsoBorne: [
+      ...port.clashes.flatMap((other) => clashAt(job, other)),
+      ...(grounded ? throughAutotransformer(port, grounded) : []),
+    ],
     systemField: systemField(port),
     grounding,
     controlVoltage: facts.control_voltage,
@@ -131,7 +135,24 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
   };
 }
 
-function clashAt(job: JobContext, other: SitePort): RatingFacts['clashing'] {
+/**
+ * What a port behind an autotransformer bears beside its own system, since both sides are one: line to line of each where that
+ * isn't solidly grounded; line to line of its own where it has no neutral, for the winding may lift one of its lines so far.
+ */
+function throughAutotransformer(
+  { system }: SitePort,
+  { grounding, autotransformer }: PortGrounding,
+): RatingFacts['alsoBorne'] {
+  if (!autotransformer || system === undefined) return [];
+  if (grounding === 'solid') return AC_SYSTEM_DATA[system].hasNeutral ? [] : [lineToLine(system)];
+  return autotransformer.ports.flatMap((side) => (side.system ? [lineToLine(side.system)] : []));
+}
+
+function lineToLine(system: AcSystem): RatingFacts['alsoBorne'][number] {
+  return { system, whole: undefined, grounding: 'none' };
+}
+
+function clashAt(job: JobContext, other: SitePort): RatingFacts['alsoBorne'] {
   if (other.system === undefined) return [];
   const { grounding, whole } = job.groundingAt(other);
   return [{ system: other.system, whole, grounding }];

@@ -18,7 +18,7 @@ const FACTS = [
   'systemField',
   'grounding',
   'whole',
-  'clashing',
+  'alsoBorne',
   'unreadable',
   'thresholds',
 ] as const;
@@ -59,7 +59,7 @@ export const acVoltage = {
       return { outcome: 'unknown', because: NOT_STATED, notes };
     }
     const own = { system: f.system, whole: f.whole, grounding: f.grounding };
-    const rated = [own, ...f.clashing].map((one) =>
+    const rated = [own, ...f.alsoBorne].map((one) =>
       highestContinuousToGround({
         ...one,
         basis: f.basis,
@@ -67,7 +67,7 @@ export const acVoltage = {
         continuousShare: f.thresholds.continuousShare,
       }),
     );
-    // Where a run joins two systems that can't be joined, the draft bears the higher of the two.
+    // The higher where a run joins two systems that can't be joined, or an autotransformer makes one of two.
     const found = rated.reduce((a, b) => (b.required > a.required ? b : a));
     const notes: PlacedNote[] = [];
     if (found.foreign) {
