@@ -93,6 +93,38 @@ describe('itemsText', () => {
       'X is left',
     );
   });
+  describe('a column that nobody reads', () => {
+    const unread = of('', {
+      severity: 'confirm',
+      code: 'heading/unknown',
+      message: 'The column Model is not read.',
+    });
+    const blank = Array.from({ length: 7 }, (_, i) =>
+      of('A', { line: i + 2, code: 'row/kind-missing', message: `Row ${String(i)} has no kind.` }),
+    );
+    it('is told before the rows without a kind that it may cause, with their number', () => {
+      const text = itemsText([...blank, unread], false);
+      expect(text.indexOf('Model is not read')).toBeLessThan(text.indexOf('Row 0 has no kind'));
+      expect(text).toContain('maybe why 7 items below');
+      expect(text.match(/Model is not read/g)).toHaveLength(1);
+    });
+    it('of another file stays among what is to confirm', () => {
+      const text = itemsText([...blank, { ...unread, item: { ...unread.item, file: 'other.csv' } }], false);
+      expect(text.indexOf('Model is not read')).toBeGreaterThan(text.indexOf('Row 0 has no kind'));
+      expect(text).not.toContain('maybe why');
+    });
+    it('causes no fact of a column that the file has', () => {
+      const text = itemsText([of('A', { column: 'Length' }), unread], false);
+      expect(text).not.toContain('maybe why');
+      expect(itemsText([of('A', { column: '' }), unread], false)).toContain('maybe why 1 item below');
+    });
+  });
+  it('lists what can change more first', () => {
+    const parts = of('A', { code: 'choose/no-catalogue', message: 'There is no catalogue.' });
+    const kind = of('B', { code: 'fact/kind', message: 'It has no kind.' });
+    const text = itemsText([parts, kind], false);
+    expect(text.indexOf('no kind')).toBeLessThan(text.indexOf('no catalogue'));
+  });
   it('says nothing where there is nothing', () => {
     expect(itemsText([], true)).toBe('');
   });

@@ -96,12 +96,6 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
       sayJob('lv_overhead_km', value, DECIDES.riskLevel);
     }
   }
-  say(
-    'quantity',
-    '1',
-    site.equipments.filter((e) => !e.facts.quantity && !e.row.unreadable.has('quantity')),
-    null,
-  );
   say('worth_protecting', 'yes', worthByDefault(selected), DECIDES.worthProtecting);
   say(
     'ahead_of_disconnect',
