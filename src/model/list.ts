@@ -147,6 +147,8 @@ export interface ListRow {
   readonly facts: Stated<RowFacts>;
   /** Fields whose cell couldn't be understood: an open item stands already, so nobody asks a second time. */
   readonly unreadable: ReadonlySet<Field>;
+  /** What the company settled for facts that nothing states, where their default would decide; undefined: nothing. */
+  readonly settled?: Stated<RowFacts>;
 }
 
 /** The list of one job, from one file or several. */

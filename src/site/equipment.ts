@@ -11,7 +11,8 @@ import { arrayCounts } from './array-counts.js';
 import { withModules } from './modules.js';
 import { areStrings, arrayOfStrings } from './strings.js';
 
-const OUTDOORS_BY_DEFAULT: ReadonlySet<Kind> = new Set([
+/** Kinds that stand out of doors unless their row says otherwise. */
+export const OUTDOORS_BY_DEFAULT: ReadonlySet<Kind> = new Set([
   'array',
   'combiner',
   'wind-turbine',
@@ -44,10 +45,11 @@ const tagOf = (row: ListRow): string => row.facts.tag?.value ?? `row-${row.line}
 /**
  * Makes the members of a job from its rows: a quantity of N is `TAG-1`..`TAG-N`, a tag that stands twice counts once.
  * @param list the rows of one job
+ * @param settle puts to a row what the company settled for its kind
  */
-export function callRoll(list: JobList): Roll {
+export function callRoll(list: JobList, settle: (row: ListRow) => ListRow): Roll {
   const notes: PlacedNote[] = [];
-  const typed = typedRows(list, notes);
+  const typed = new Map([...typedRows(list, notes)].map(([tag, row]) => [tag, settle(row)] as const));
   const leftOut = new Set<string>(list.lost);
   const leftOutRows: ListRow[] = [];
   const members = new Map<string, Member>();

@@ -103,6 +103,9 @@ function byDefault(site: Site, bus: ReadonlySet<SitePort>, port: SitePort, known
   const isIt = site.basis.value === 'iec' && site.earthing.value === 'IT';
   if (isIt) return { grounding: 'none', byDefault: false, from: undefined };
   const head = headOf(bus) ?? port;
+  const settled = head.equipment.row.settled?.system_grounding;
+  const isOfAnother = head.equipment.kind === 'transformer' && head.cls === 'ac-in';
+  if (settled && !isOfAnother) return { grounding: settled.value, byDefault: true, from: settled };
   const system = head.system ?? wholeOf(port, known);
   const isTwoWire = head.equipment.kind === 'transformer' && system !== undefined && TWO_WIRE.has(system);
   const none = isTwoWire || (system !== undefined && UNGROUNDED.has(system));

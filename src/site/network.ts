@@ -104,8 +104,8 @@ function transformers(equipments: readonly SiteEquipment[]): PlacedNote[] {
     }
     const out = ports.find((p) => p.cls === 'ac-out');
     const isDerived = facts.isolated?.value !== false;
-    if (!isDerived || !out?.system || facts.system_grounding || row.unreadable.has('system_grounding'))
-      continue;
+    if (!isDerived || !out?.system || facts.system_grounding || row.settled?.system_grounding) continue;
+    if (row.unreadable.has('system_grounding')) continue;
     const grounding: SystemGrounding = HAS_NEUTRAL.has(out.system) ? 'solid' : 'none';
     notes.push(about(NETWORK_MESSAGES.transformerGrounding, { tag, grounding }, tag, 'system_grounding'));
   }

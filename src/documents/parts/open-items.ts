@@ -58,9 +58,7 @@ export function openItemView(item: PlanItem): z.infer<typeof OpenItemViewSchema>
 /** The open items and those to confirm, grouped by who can supply them; within a group what blocks stands first. */
 export function openItemGroups(plan: Plan): OpenItemGroup[] {
   return WHOS.map((who) => {
-    const items = plan.openItems
-      .filter((i) => i.who === who)
-      .sort(byLead);
+    const items = plan.openItems.filter((i) => i.who === who).sort(byLead);
     const confirmCount = items.filter((i) => i.severity === 'confirm').length;
     return {
       who,

@@ -1,6 +1,7 @@
 import { systemText } from '../../words/protectors.js';
 import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
+import { settledBy } from '../../words/settled.js';
 import { z } from 'zod';
 import type { Plan, PlannedEquipment, PlannedProtector } from '../../model/plan.js';
 import { notKnown } from '../parts/figures.js';
@@ -23,13 +24,26 @@ function upstream(plan: Plan, tag: string): PlannedEquipment[] {
   return [...seen].flatMap((t) => plan.site.equipments.filter((e) => e.tag === t));
 }
 
+function groundingField({ required }: PlannedProtector): 'dc_grounding' | 'system_grounding' {
+  return required.current === 'dc' ? 'dc_grounding' : 'system_grounding';
+}
+
 function isStated(plan: Plan, protector: PlannedProtector): boolean {
-  const field = protector.required.current === 'dc' ? 'dc_grounding' : 'system_grounding';
+  const field = groundingField(protector);
   return protector.ports.some((port) =>
     upstream(plan, port.equipment).some((e) =>
       e.facts.some((f) => f.field === field && f.origin.from !== 'default'),
     ),
   );
+}
+
+/** How the company settled a grounding that the list doesn't state; undefined: it didn't. */
+function settledText(plan: Plan, protector: PlannedProtector): string | undefined {
+  const tags = new Set(protector.ports.flatMap((port) => upstream(plan, port.equipment).map((e) => e.tag)));
+  const found = plan.settled.find(
+    ({ field, rows }) => field === groundingField(protector) && rows.some((tag) => tags.has(tag)),
+  );
+  return found && settledBy(found);
 }
 
 /** The grounding of each system as stated or assumed, with the protectors that stand on it. */
@@ -39,7 +53,8 @@ export function groundingItems(plan: Plan): Item[] {
     const grounding = groundingText(p);
     const earthing = plan.basis === 'iec' && p.required.current === 'ac' ? ` (${plan.earthing})` : '';
     const isKnown = p.grounding !== null && p.grounding !== 'not-known';
-    const how = !isKnown ? null : isStated(plan, p) ? 'as stated on the list' : 'assumed, to be confirmed';
+    const assumed = settledText(plan, p) ?? 'assumed, to be confirmed';
+    const how = !isKnown ? null : isStated(plan, p) ? 'as stated on the list' : assumed;
     const key = JSON.stringify([p.system, earthing, groundingOf(p), how]);
     const value = `${systemText(p.system)}${earthing}: ${grounding}${how === null ? '' : `, ${how}`}`;
     const group = groups.get(key) ?? { value, tags: [] };
@@ -52,6 +67,7 @@ export function groundingItems(plan: Plan): Item[] {
 /** What IEC 62446-1 cl. 4.3.5 (value from memory) asks a handover to name besides the schedule. */
 export function handoverItems(plan: Plan): Item[] {
   const lightning = plan.facts.find((f) => f.field === 'lightning_protection');
+  const settled = plan.settled.find(({ field }) => field === 'lightning_protection');
   const ground = new Map<string, { readonly value: string; readonly tags: string[] }>();
   for (const { tag, wiring } of plan.protectors) {
     const value = `${say(wiring.groundTo)}; lead ${wiring.leadGauge || 'by the part'}`;
@@ -84,7 +100,7 @@ export function handoverItems(plan: Plan): Item[] {
       value:
         lightning === undefined
           ? notKnown('the list does not state it; taken as none, to be confirmed')
-          : lightning.text,
+          : `${lightning.text}${settled ? `, ${settledBy(settled)}` : ''}`,
       toFillIn: false,
     },
   ];

@@ -76,7 +76,7 @@ function indicatorFacts(
       circuit !== 'turbine' || ultimateSources(port).every((s) => s.facts.output !== undefined),
     frequency: circuit === 'turbine' ? frequencyOf(port) : undefined,
     groundingUnknown:
-      poles === 'unknown' || (circuit === 'control' && subject.facts.dc_grounding === undefined),
+      poles === 'unknown' || (circuit === 'control' && controlGroundingOf(subject) === undefined),
     indicator: part?.indicator ?? undefined,
     indicatorMinVoltage: part?.indicatorMinVoltage ?? undefined,
     usualVoltage: usualVoltage(job, wiring, channel, subject),
@@ -91,8 +91,8 @@ export type PoleGrounding = DcGrounding | 'unknown';
  * negative on a battery; a control circuit's isn't known by default. What shares the conductors shares their grounding.
  */
 export function poleGrounding(port: SitePort, subject: SiteEquipment): PoleGrounding {
-  if (port.cls === 'terminals') return subject.facts.dc_grounding?.value ?? 'floating';
-  if (port.cls === 'battery' || port.cls === 'dc-bus') return statedAlike(batteriesOn(port)) ?? 'negative';
+  if (port.cls === 'terminals') return controlGroundingOf(subject) ?? 'floating';
+  if (port.cls === 'battery' || port.cls === 'dc-bus') return groundedAs(batteriesOn(port), 'negative');
   // What a source's row states counts at its own port, whatever input it was given by order.
   const own =
     port.cls === 'output' && inputFed(port).oneOfSources ? statedAlike(ultimateSources(port)) : undefined;
@@ -102,7 +102,18 @@ export function poleGrounding(port: SitePort, subject: SiteEquipment): PoleGroun
   const byDefault = onController ? 'negative' : 'floating';
   const input = inputFed(port);
   // Where it isn't stated which of several feeds this input, each may, by its own grounding.
-  return statedAlike(ultimateSources(input), input.oneOfSources ? byDefault : undefined) ?? byDefault;
+  const sources = ultimateSources(input);
+  return input.oneOfSources ? (alike(sources, byDefault) ?? byDefault) : groundedAs(sources, byDefault);
+}
+
+/** What a control circuit states of its grounding, or the company for all of them; undefined: it isn't known. */
+export function controlGroundingOf({ facts, row }: SiteEquipment): DcGrounding | undefined {
+  return facts.dc_grounding?.value ?? row.settled?.dc_grounding?.value;
+}
+
+/** Of rows that share their conductors: a stated grounding before a settled one, that before a default. */
+function groundedAs(rows: readonly SiteEquipment[], byDefault: DcGrounding): PoleGrounding {
+  return statedAlike(rows) ?? alike(rows, byDefault) ?? byDefault;
 }
 
 /** The input that a source's conductors lead to, through combiners: what else feeds it is in parallel. */
@@ -112,14 +123,24 @@ function inputFed(port: SitePort): SitePort {
   return run ? inputFed(run.to) : port;
 }
 
-/** What the rows that state a grounding say alike, the others counted as `unstated`; undefined: nothing is said. */
-function statedAlike(rows: readonly SiteEquipment[], unstated?: DcGrounding): PoleGrounding | undefined {
+/** What the rows that state a grounding say alike; undefined: none states one. */
+function statedAlike(rows: readonly SiteEquipment[]): PoleGrounding | undefined {
+  return oneOf(rows.map(({ facts }) => facts.dc_grounding?.value));
+}
+
+/** What all rows say alike, those that state nothing as it is settled for them, else by default; undefined: there is none. */
+function alike(rows: readonly SiteEquipment[], byDefault: DcGrounding): PoleGrounding | undefined {
+  return oneOf(
+    rows.map(({ facts, row }) => facts.dc_grounding?.value ?? row.settled?.dc_grounding?.value ?? byDefault),
+  );
+}
+
+function oneOf(groundings: readonly (DcGrounding | undefined)[]): PoleGrounding | undefined {
   let said: PoleGrounding | undefined;
-  for (const { facts } of rows) {
-    const stated = facts.dc_grounding?.value ?? unstated;
-    if (stated === undefined || stated === said) continue;
+  for (const one of groundings) {
+    if (one === undefined || one === said) continue;
     if (said !== undefined) return 'unknown';
-    said = stated;
+    said = one;
   }
   return said;
 }

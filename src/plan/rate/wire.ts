@@ -55,7 +55,7 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
     whole: grounded?.whole,
     grounding,
     atService,
-    bondedHere: isBonded(port, grounding, isTt),
+    bondedHere: isBonded(port, grounding, isTt, isNec(site.basis.value)),
     lines: isPower ? (data?.lines ?? []) : circuit === 'turbine' ? THREE_PHASES : [],
     hasNeutral: isPower && (data?.hasNeutral ?? false),
     doubledFirst: hasHighLeg ? 'L2' : 'L1',
@@ -70,8 +70,12 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
  * `n_pe_link`, by default `yes` at a service whose system is grounded at its neutral, and `no` elsewhere: a system without
  * that link has none at its service either, and in a TT system the link is at the utility's transformer alone.
  */
-function isBonded(port: SitePort, grounding: SystemGrounding, isTt: boolean): boolean {
-  return port.equipment.facts.n_pe_link?.value ?? (port.cls === 'service' && grounding === 'solid' && !isTt);
+function isBonded(port: SitePort, grounding: SystemGrounding, isTt: boolean, nec: boolean): boolean {
+  const { facts, row } = port.equipment;
+  const unstated = port.cls === 'service' && grounding === 'solid' && !isTt;
+  // With iec N has a channel everywhere but at that service, linked or not: no default decides there.
+  const settled = nec || unstated ? row.settled?.n_pe_link : undefined;
+  return facts.n_pe_link?.value ?? settled?.value ?? unstated;
 }
 
 /** One channel of one housing. */
