@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { Fact, Stated } from './fact.js';
 import { FIELDS, type FieldType } from './fields.js';
 import type { JobFacts, JobField, JobList, ListRow, RowFacts, RowField } from './list.js';
-import { KINDS, OCCUPANCIES, type Kind, type Occupancy } from './words.js';
+import { KINDS, OCCUPANCIES, OUTDOORS_BY_DEFAULT, type Kind, type Occupancy } from './words.js';
 
 /** What a default can be settled for: kinds of which the field has one; `all`: any kind; `job`: it is of the job. */
 const SETTLED_FOR = {
@@ -220,6 +220,16 @@ function isForOccupancy(entry: Settled, occupancy: Occupancy): boolean {
 }
 
 /**
+ * True where the default of a kind is the other one: who settles what most kinds have doesn't mean arrays that stand indoors, nor a
+ * link of N at every panel. Such a kind has to be named.
+ */
+function isAgainstKind(entry: Settled, kind: Kind): boolean {
+  const { value } = factOf(entry);
+  if (entry.field === 'outdoors') return value === false && OUTDOORS_BY_DEFAULT.has(kind);
+  return entry.field === 'n_pe_link' && value !== (kind === 'service');
+}
+
+/**
  * A row with what the company settled for its kind and for the occupancy of its job, where neither list nor library states it.
  * @param row of a kind; it is left as it is
  * @param occupancy of the job
@@ -233,7 +243,8 @@ export function withSettled(row: ListRow, settled: readonly Settled[], occupancy
     const { field, kinds } = entry;
     const settledFor: 'job' | 'all' | readonly Kind[] = SETTLED_FOR[field];
     if (settledFor === 'job' || (settledFor !== 'all' && !settledFor.includes(kind))) continue;
-    if ((kinds.length > 0 && !kinds.includes(kind)) || !isForOccupancy(entry, occupancy)) continue;
+    const isMeant = kinds.length > 0 ? kinds.includes(kind) : !isAgainstKind(entry, kind);
+    if (!isMeant || !isForOccupancy(entry, occupancy)) continue;
     if (row.facts[field as RowField] !== undefined || row.unreadable.has(field)) continue;
     const mine = AS_STATED.has(field) ? asStated : atDefault;
     mine[field] ??= factOf(entry);

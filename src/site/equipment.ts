@@ -2,7 +2,7 @@ import type { Fact, FileLine } from '../model/fact.js';
 import type { JobList, ListRow } from '../model/list.js';
 import type { PlacedNote } from '../model/open-item.js';
 import type { OrDefault, SiteEquipment } from '../model/site.js';
-import type { Kind } from '../model/words.js';
+import { OUTDOORS_BY_DEFAULT } from '../model/words.js';
 import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
@@ -10,14 +10,6 @@ import { ROW_MESSAGES } from '../model/messages/rows.js';
 import { arrayCounts } from './array-counts.js';
 import { withModules } from './modules.js';
 import { areStrings, arrayOfStrings } from './strings.js';
-
-/** Kinds that stand out of doors unless their row says otherwise. */
-export const OUTDOORS_BY_DEFAULT: ReadonlySet<Kind> = new Set([
-  'array',
-  'combiner',
-  'wind-turbine',
-  'hydro-turbine',
-]);
 
 /** One row, or one of a row of several, before its place is known. */
 export interface Member {

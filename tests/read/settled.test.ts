@@ -23,7 +23,7 @@ async function faultsOf(
   writeFileSync(path, `{\n  "settled": [\n${lines.join(',\n')}\n  ]\n}\n`);
   const { settings, unreadable } = await readSettings(path);
   expect(unreadable.length === 0 || settings.settled.length === 0).toBe(true);
-  return unreadable.map((i) => [i.column, i.line, saidOf(i).message] as const);
+  return unreadable.map((i) => [i.column, i.line, saidOf(i).message ?? ''] as const);
 }
 
 describe('settled defaults in the settings', () => {

@@ -3,7 +3,7 @@ import type { JobField, RowField } from '../../model/list.js';
 import type { PlannedSettled } from '../../model/plan.js';
 import { entryOf, textOf, type Settled } from '../../model/settled.js';
 import type { SiteEquipment } from '../../model/site.js';
-import { OUTDOORS_BY_DEFAULT } from '../../site/equipment.js';
+import { OUTDOORS_BY_DEFAULT } from '../../model/words.js';
 import type { JobContext } from '../context/job-context.js';
 
 /** The company's settled defaults that stand in for something on one job, as they are found. */
@@ -61,7 +61,8 @@ const OF_ROW: { readonly [F in RowField]?: unknown } = {
  * Notes each settled value that differs from its default: it is as if the list said so, and may be why no default decides any more.
  * @param uses gets them
  */
-export function noteOtherThanDefault({ site, settings }: JobContext, uses: SettledUses): void {
+export function noteOtherThanDefault(job: JobContext, uses: SettledUses): void {
+  const { site, settings } = job;
   const { facts } = site.list;
   for (const { field } of settings.settled) {
     const fact = facts[field as JobField];
@@ -79,7 +80,7 @@ export function noteOtherThanDefault({ site, settings }: JobContext, uses: Settl
     const inputs = equipment.ports.filter(({ cls }) => cls === 'dc-in').length;
     if (settled?.dc_inputs?.value === inputs) uses.note(settled.dc_inputs, [equipment.tag]);
     // Of a transformer its grounding is asked for, whatever hangs on it.
-    const isHead = equipment.kind === 'transformer' && equipment.facts.isolated?.value !== false;
-    if (isHead) uses.note(settled?.system_grounding, [equipment.tag]);
+    const out = equipment.ports.find(({ cls }) => cls === 'ac-out');
+    if (equipment.kind === 'transformer' && out) uses.note(job.groundingAt(out).from, [equipment.tag]);
   }
 }
