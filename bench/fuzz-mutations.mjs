@@ -45,6 +45,28 @@ const ALL_HEADINGS = [
     'quantity',
     'serial',
   ],
+  ...[
+    'string',
+    'String #',
+    'modules',
+    'isolated',
+    'kva',
+    'impedance_percent',
+    'rating_a',
+    'backfeed_a',
+    'parallel',
+  ],
+  ...[
+    'rapid_shutdown',
+    'neutral_switched',
+    'system_grounding',
+    'dc_grounding',
+    'From',
+    'To',
+    'Length (ft)',
+    'Item #',
+    'jobtag',
+  ],
   ...['__proto__', 'constructor', 'toString', 'job', 'JOB', 'tag', 'run length (furlong)', 'tga', ''],
 ];
 
@@ -165,6 +187,52 @@ const NASTY = [
     'load',
   ],
   ...[
+    'disconnect',
+    'transformer',
+    'dc-load',
+    'dc-panel',
+    'diversion-load',
+    'ac-battery',
+    'pump-drive',
+    'transfer-switch',
+  ],
+  // Words of the trade for a kind, of one kind, of several, of none.
+  ...[
+    'Utility',
+    'sub-panels',
+    'PV modules',
+    'ATS',
+    'rapid shutdown box',
+    'autotransformer',
+    'MPPT',
+    'dump load',
+    'VFD',
+  ],
+  ...[
+    'inverter',
+    'meter',
+    'controller',
+    'turbine',
+    'battery inverter',
+    'main disconnect',
+    'gubbins',
+    'nec-2026',
+    'pump panel thing',
+  ],
+  ...['A; B', 'INV-1; INV-2/2; INV-3', 'A;', ';', '; ;', '5 ft; 20 ft', '5; 20; 30', '5 ft; far', '5 m;'],
+  ...[
+    '600Y/347',
+    '240/120 high-leg',
+    '120/208',
+    '277',
+    '480 delta',
+    '45 kVA',
+    '4 %',
+    '0 %',
+    'corner',
+    'impedance',
+  ],
+  ...[
     'nec-2017',
     'iec',
     'TT',
@@ -177,6 +245,63 @@ const NASTY = [
     '100000',
     '99999999',
   ],
+];
+
+/** Kinds, words for them, words for several and for none. */
+const KIND_WORDS = [
+  ...[
+    'service',
+    'panel',
+    'array',
+    'charge-controller',
+    'grid-tie-inverter',
+    'inverter-charger',
+    'battery',
+    'generator',
+    'load',
+  ],
+  ...[
+    'disconnect',
+    'transformer',
+    'dc-load',
+    'dc-panel',
+    'diversion-load',
+    'ac-battery',
+    'pump-drive',
+    'transfer-switch',
+    'other',
+  ],
+  ...[
+    'Grid',
+    'load center',
+    'solar panels',
+    'string inverter',
+    'interlock',
+    'junction box',
+    'UPS',
+    'radio',
+    'xfmr',
+    'pump',
+  ],
+  ...['inverter', 'meter', 'charger', 'switch', 'rapid shutdown', 'isolation transformer', 'thing', ''],
+];
+
+/** Headings of fields that few lists have, with cells for them. */
+const NEW_FIELDS = [
+  ['string', ['1', '2', '3', 'A', '']],
+  ['modules', ['8', '16', '17', '0', '-', '']],
+  ['isolated', ['yes', 'no', '']],
+  ['kva', ['45', '45 kVA', '0', '']],
+  ['impedance_percent', ['4', '4 %', '0', '']],
+  ['rating_a', ['200', '200 A', '']],
+  ['backfeed_a', ['0', '20 A', '']],
+  ['parallel', ['yes', 'no', '']],
+  ['rapid_shutdown', ['yes', 'no', '']],
+  ['neutral_switched', ['yes', 'no', '']],
+  ['ac_in', ['120/240', '480Y/277', '277', '240/120 high-leg', '120/208', '600Y/347', 'unused', '']],
+  ['ac_out', ['120', '208Y/120', '480 delta', '230', '400Y/230', '']],
+  ['system_grounding', ['solid', 'none', 'corner', 'impedance', '']],
+  ['run_length (ft)', ['5; 20', '5', '5; 20; 40', '']],
 ];
 
 /** Random numbers that depend on the seed and the case alone (mulberry32, public domain). */
@@ -249,6 +374,17 @@ const GRID = [
     const at = below(grid[0].length);
     const cell = one(NASTY);
     for (const row of grid.slice(1)) row[at] = cell;
+  },
+  // Every kind another word.
+  (grid, { one, chance }) => {
+    const at = grid[0].findIndex((heading) => /^(?:kind|type)$/i.test(heading.trim()));
+    for (const row of at < 0 ? [] : grid.slice(1)) if (chance(0.3)) row[at] = one(KIND_WORDS);
+  },
+  // Facts of the new fields, under headings of their own.
+  (grid, { one, below }) => {
+    const field = below(NEW_FIELDS.length);
+    const [heading, cells] = NEW_FIELDS[field];
+    for (const [r, row] of grid.entries()) row.push(r === 0 ? heading : one(cells));
   },
   (grid, { one, below, chance }) => {
     const [row] = cellOf(grid, below);

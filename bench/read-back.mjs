@@ -3,8 +3,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { PDFParse } from 'pdf-parse';
+import { DOCUMENT_KINDS } from '../dist/index.js';
 
-const EXPECTED = ['closeout-pack.pdf', 'permit-sheet.pdf', 'owner-sheet.pdf', 'labels.pdf'];
+const EXPECTED = DOCUMENT_KINDS.map((kind) => `${kind}.pdf`);
 const out = process.argv[2] ?? 'out/demo';
 const faults = [];
 let files = 0;

@@ -26,7 +26,8 @@ export {
 export type { ListOptions, NamedContent } from './read/list/list-options.js';
 export { jsonSchemas, type PublishedSchema } from './read/company/schemas.js';
 export { readSettings, type SettingsReading } from './read/company/settings.js';
-export type { Dialect, Understood } from './read/table/table.js';
+export type { Dialect } from './read/table/dialect.js';
+export type { Understood } from './read/table/table.js';
 
 // Survey and plan: one job, in memory.
 export { surveySite } from './site/survey.js';

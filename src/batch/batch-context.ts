@@ -26,7 +26,7 @@ export interface BatchSteps {
   readonly planJob: (
     job: JobList,
     context: { readonly catalogue: Catalogue | undefined; readonly settings: Settings },
-  ) => Plan;
+  ) => Plan | Promise<Plan>;
   readonly renderDocuments: (plan: Plan, context: DocumentContext) => Promise<readonly RenderedDocument[]>;
 }
 

@@ -2,7 +2,7 @@ import type { ExitStatus } from '../model/exit-status.js';
 import type { AskedModel } from '../model/list.js';
 import type { Note, OpenItem, JobItem } from '../model/open-item.js';
 import type { ReportLine } from '../output/tables.js';
-import type { Dialect } from '../read/table/table.js';
+import type { Dialect } from '../read/table/dialect.js';
 
 /** What a batch is to do; paths as they were given. */
 export interface BatchOptions {

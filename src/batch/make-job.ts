@@ -69,7 +69,7 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
       return fromRecord(record, 'unchanged');
     }
     if (batch.fatal.failure) throw batch.fatal.failure;
-    plan = batch.steps.planJob(job, { catalogue: batch.catalogue, settings: batch.settings });
+    plan = await batch.steps.planJob(job, { catalogue: batch.catalogue, settings: batch.settings });
     await pause();
     batch.signal.throwIfAborted();
     const shown = await photos.read(plan.site.equipments.map((equipment) => equipment.tag));

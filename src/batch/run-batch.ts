@@ -69,7 +69,7 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
       const context: UnprintedContext = {
         ...shared,
         options,
-        steps: await stepsOf(given),
+        steps: stepsOf(given),
         settings: inputs.settings,
         catalogue: inputs.catalogue,
         logo: inputs.logo,
@@ -97,13 +97,16 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
 }
 
 /** The program's own steps, loaded where they are used, but for those that the caller gives. */
-async function stepsOf(given: Partial<BatchSteps>): Promise<BatchSteps> {
-  const planJob = given.planJob ?? (await import('../plan/plan-job.js')).planJob;
+function stepsOf(given: Partial<BatchSteps>): BatchSteps {
+  const planJob: BatchSteps['planJob'] = async (job, context) => {
+    const { planJob: plan } = await import('../plan/plan-job.js');
+    return plan(job, context);
+  };
   const renderDocuments: BatchSteps['renderDocuments'] = async (plan, context) => {
     const { renderDocuments: render } = await import('../documents/render.js');
     return render(plan, context);
   };
-  return { planJob, renderDocuments: given.renderDocuments ?? renderDocuments };
+  return { planJob: given.planJob ?? planJob, renderDocuments: given.renderDocuments ?? renderDocuments };
 }
 
 function nothingMade(out: string, inputs: BatchInputs): BatchResult {

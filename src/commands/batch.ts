@@ -49,7 +49,8 @@ export async function batch(
 ): Promise<ExitStatus> {
   const options = batchOptions(make, given, context);
   const screen = progressScreen(given, context);
-  const { runBatch } = await import('../index.js');
+  // Not by index.ts, which loads planning and documents too: a run that changes nothing needs neither.
+  const { runBatch } = await import('../batch/run-batch.js');
   let result: BatchResult;
   try {
     result = await runBatch({

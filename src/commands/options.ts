@@ -1,4 +1,5 @@
 import type { Argv } from 'yargs';
+import { OWNER_LANGUAGE_CODES } from '../words/languages.js';
 
 /** The options that every command has. */
 export function withCommonOptions<T>(parser: Argv<T>) {
@@ -50,7 +51,10 @@ export function withBatchOptions<T>(parser: Argv<T>) {
     })
     .option('out', text('Where packs land; by default out'))
     .option('date', text('YYYY-MM-DD on the pages; before SOURCE_DATE_EPOCH, before today'))
-    .option('owner-language', text('Language of the owner’s sheet, whatever the jobs name: en, es'))
+    .option(
+      'owner-language',
+      text(`Language of the owner’s sheet, whatever the jobs name: ${OWNER_LANGUAGE_CODES.join(', ')}`),
+    )
     .option('photos', text('Folder of photos: FOLDER/JOB/TAG.*'))
     .option('separate', { type: 'boolean', default: false, describe: 'One file a permit sheet' })
     .option('templates', text('Folder of templates that go before ours'))

@@ -62,7 +62,7 @@ export const FIELDS: { readonly [F in Field]: FieldInfo } = {
   address: job('text', 'the address of the site', 'office'),
   occupancy: job(words(OCCUPANCIES), 'dwelling, sleeping or other', 'office'),
   revision: job('text', 'the revision of the pack', 'office'),
-  owner_language: job('text', 'a language code, en or es', 'office'),
+  owner_language: job('text', 'a language code, such as en', 'office'),
   basis: job(words(BASES), `${NEC_CYCLES.join(', ')} or iec`, 'office'),
   earthing: job(words(EARTHINGS), 'TN, TT or IT', 'utility'),
   lowest_temp: job('temperature', 'the lowest expected ambient temperature, such as -12 C or 10 F'),

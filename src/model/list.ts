@@ -147,6 +147,8 @@ export interface ListRow {
   readonly facts: Stated<RowFacts>;
   /** Fields whose cell couldn't be understood: an open item stands already, so nobody asks a second time. */
   readonly unreadable: ReadonlySet<Field>;
+  /** The kinds that the word in its kind cell can mean beside the one that it was read as (a meter may be the service). */
+  readonly mayBe?: readonly Kind[];
   /** What the company settled for facts that nothing states, where their default would decide; undefined: nothing. */
   readonly settled?: Stated<RowFacts>;
 }

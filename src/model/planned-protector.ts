@@ -15,11 +15,11 @@ import type { Step, StepSource } from './step.js';
 /** Figures: V, A, m, C, rounded to 0.01 where nothing else is said; null is "unknown". */
 export const figure = z.number().nullable();
 
+const isSet = (value: unknown): value is object => typeof value === 'object' && value !== null;
+
 /** A reason as data; its sentence is made where it is printed. Of a plan of before a sentence is all there is. */
 export const saidSchema: z.ZodType<Reason, Reason | string> = z.union([
-  z.custom<Reason>(
-    (value) => typeof value === 'object' && value !== null && 'code' in value && 'values' in value,
-  ),
+  z.custom<Reason>((value) => isSet(value) && 'code' in value && 'values' in value && isSet(value.values)),
   z.string().transform((text) => reason('earlier/as-written', { text })),
 ]);
 const stepShape = z.object({

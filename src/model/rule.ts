@@ -77,6 +77,8 @@ export type PlacementDecision =
       /** True where a fact that decides isn't known: nothing is placed, and it isn't said that nothing is needed. */
       readonly open?: boolean;
       readonly notes?: readonly PlacedNote[];
+      /** Those of the rule's sources that would hold here; absent: all of them. */
+      readonly cites?: readonly Source[];
     }
   /** The list takes away what isn't required at this port. */
   | { readonly outcome: 'waived'; readonly because: Reason; readonly notes?: readonly PlacedNote[] };

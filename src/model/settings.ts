@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { BASES, DEFAULT_CYCLE } from './editions.js';
+import { FIELD_NAMES } from './fields.js';
+import type { Field } from './list.js';
 import { settledSchema } from './settled.js';
 
 const hexColour = z.string().regex(/^#[0-9a-fA-F]{6}$/, 'a colour such as #1f4e79');
@@ -83,6 +85,10 @@ export const SettingsSchema = z.strictObject({
       temperature: z.enum(['C', 'F']).default('C'),
     })
     .prefault({}),
+  /** By field: words of the company and the words that they stand for, in every list; a column map's words go before. */
+  words: z
+    .partialRecord(z.enum(FIELD_NAMES as readonly [Field, ...Field[]]), z.record(z.string(), z.string()))
+    .optional(),
   /** The basis of a job that states none. */
   basis: z.enum(BASES).default(DEFAULT_CYCLE),
   ownerLanguage: z.string().default('en'),

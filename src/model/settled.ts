@@ -226,7 +226,7 @@ function isForOccupancy(entry: Settled, occupancy: Occupancy): boolean {
 function isAgainstKind(entry: Settled, kind: Kind): boolean {
   const { value } = factOf(entry);
   if (entry.field === 'outdoors') return value === false && OUTDOORS_BY_DEFAULT.has(kind);
-  return entry.field === 'n_pe_link' && value !== (kind === 'service');
+  return entry.field === 'n_pe_link' && value !== (kind === 'service' || kind === 'transformer');
 }
 
 /**

@@ -18,7 +18,7 @@ const PASSED_OVER = /^[\s\p{Cc}\p{Cf}\p{Z}"]+/u;
 const HARMLESS = /^-?(?:\d+(?:\.\d+)?)?$/;
 const NUMBER = /^ ?-?\d+(?:\.\d+)?$/;
 /** Where a spreadsheet of another dialect begins a new cell, quotes or no quotes; a tab is never written. */
-const SEPARATOR = /[;|]/g;
+const SEPARATORS = /[;|]/g;
 
 /**
  * Writes a table as RFC 4180 says: a heading, CRLF, quotes where they are needed. No cell runs as a formula where the
@@ -57,7 +57,9 @@ export function safeCell(cell: Cell): string {
 
 /** A text with an apostrophe at its start, and behind each separator, where what follows could run. */
 function guarded(text: string): string {
-  const starts = [0, ...Array.from(text.matchAll(SEPARATOR), ({ index }) => index + 1)];
+  // Most cells have none, and a report has many cells.
+  if (text.search(SEPARATORS) < 0) return apostrophe(text) + text;
+  const starts = [0, ...Array.from(text.matchAll(SEPARATORS), ({ index }) => index + 1)];
   return starts
     .map((start, i) => {
       const next = starts[i + 1];

@@ -3,6 +3,7 @@ import { reason, type Reason } from '../model/reason.js';
 import { isObject, itemInEnglish, SENTENCE_FIELDS, withEnglish } from '../words/english-beside.js';
 import { isReason } from '../words/reasons/say.js';
 import { protectorInEnglish } from '../words/protector-in-english.js';
+import { withBasis } from './basis-of-lengths.js';
 import { earlierProtector } from './earlier-protector.js';
 import { jsonText } from './json.js';
 import { eachOf, protectorData } from './protector-data.js';
@@ -57,22 +58,27 @@ function symbolsIn(formula: string): readonly string[] {
   return [...new Set(formula.match(/[\p{L}/][\p{L}\d/,']*/gu) ?? [])];
 }
 
-/** The data of what a `plan.json` holds: the sentences left out again; of an earlier version the sentences are all there is. */
-function withoutEnglish(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(withoutEnglish);
+/**
+ * The data of what a `plan.json` holds: the sentences left out again; of an earlier version the sentences are all there is.
+ * @param value as parsed
+ * @param basis of the plan, as it stands there
+ */
+function withoutEnglish(value: unknown, basis: unknown): unknown {
+  if (Array.isArray(value)) return value.map((one: unknown) => withoutEnglish(one, basis));
   if (!isObject(value)) return value;
   if ('symbol' in value && 'substituted' in value) return stepData(value);
-  if ('text' in value && isReason(value)) return { code: value.code, values: value.values };
+  if ('text' in value && isReason(value)) return withBasis(value, basis);
   const { cites }: Json = value;
   const out: Record<string, unknown> = {};
   for (const [key, inner] of Object.entries(value)) {
     if (SENTENCE_FIELDS.has(key) && typeof inner === 'string' && isReason(value))
-      out[key] = { code: value.code, values: value.values };
+      out[key] = withBasis(value, basis);
     else if (key === 'because' && inner === '') out[key] = null;
     else if (key === 'title' && 'steps' in value) out[key] = asWritten(String(inner));
     else if (key === 'sources' && Array.isArray(inner))
       out[key] = cites ?? inner.map((text: unknown) => asWritten(String(text)));
-    else if (!(BESIDE.has(key) && isReason(value)) && key !== 'cites') out[key] = withoutEnglish(inner);
+    else if (!(BESIDE.has(key) && isReason(value)) && key !== 'cites')
+      out[key] = withoutEnglish(inner, basis);
   }
   return out;
 }
@@ -102,7 +108,7 @@ export function readPlan(json: unknown): ReadPlan | undefined {
   if (version !== 1 && version !== 2) return undefined;
   const { openItems, ...rest } = json;
   const items = Array.isArray(openItems) ? openItems.map(itemData) : openItems;
-  const data = withoutEnglish(rest) as Json;
+  const data = withoutEnglish(rest, json['basis']) as Json;
   const protectors = eachOf(data['protectors'], version === 1 ? earlierProtector : protectorData);
   const plan = PlanSchema.safeParse({ ...data, version: 2, protectors, openItems: items });
   return plan.success ? { plan: plan.data, version } : undefined;

@@ -76,6 +76,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
   const overruled = { verdicts: placing.placed, refusals: byReach.refusals };
   const { standings, fired } = standingsOf(job, made, bare, overruled);
   const named = new Set(standings.map((s) => s.rule));
+  const refused = [...bare, ...placing.placed.flatMap((verdict) => verdict.refusals)];
   const defaults = defaultsUsed(job, selected);
   const notes: PlacedNote[] = [
     ...site.notes,
@@ -108,8 +109,12 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     openItems,
     settled: defaults.settled,
     orders: ordersOf(protectors),
-    clauses: clausesOf(site.basis.value, (rule) => fired.has(rule), citedBy(selected)),
-    otherClauses: clausesOf(site.basis.value, (rule) => named.has(rule) && !fired.has(rule)),
+    clauses: clausesOf(site.basis.value, (rule) => fired.has(rule), citedBy(selected.flatMap(citedAt))),
+    otherClauses: clausesOf(
+      site.basis.value,
+      (rule) => named.has(rule) && !fired.has(rule),
+      citedBy(refused.map(({ rule, cites }) => [rule.id, cites])),
+    ),
     standings: [...standings],
     siteCalculations: siteCalculationsOf(job),
   };
@@ -178,35 +183,42 @@ function ordersOf(protectors: readonly PlannedProtector[]): Plan['orders'] {
 }
 
 /** Of rules that say which of their sources hold at each place: those of any place. A rule that isn't here cites all of them. */
-function citedBy(selected: readonly Selected[]): ReadonlyMap<string, readonly Source[]> {
-  const cited = new Map<string, Map<string, Source>>();
-  const all = new Set<string>();
-  const add = (rule: string, sources: readonly Source[] | undefined): void => {
-    if (!sources) all.add(rule);
-    const mine = cited.get(rule) ?? new Map<string, Source>();
-    for (const one of sources ?? []) mine.set(JSON.stringify(one), one);
-    cited.set(rule, mine);
-  };
-  for (const { placement, requirement } of selected) {
-    for (const { rule, cites, unasked } of placement.reasons)
-      add(rule.id, cites && [...(unasked?.cites ?? []), ...cites]);
-    add(requirement.nominalCurrent.rule.id, requirement.nominalCurrent.cites);
+function citedBy(
+  said: readonly (readonly [rule: string, sources: readonly Source[] | undefined])[],
+): ReadonlyMap<string, ReadonlySet<string>> {
+  const cited = new Map<string, Set<string>>();
+  const whole = new Set<string>();
+  for (const [rule, sources] of said) {
+    if (!sources) whole.add(rule);
+    else if (!whole.has(rule)) {
+      const mine = cited.get(rule) ?? new Set();
+      for (const source of sources) mine.add(JSON.stringify(source));
+      cited.set(rule, mine);
+    }
   }
-  return new Map([...cited].filter(([rule]) => !all.has(rule)).map(([rule, of]) => [rule, [...of.values()]]));
+  for (const rule of whole) cited.delete(rule);
+  return cited;
+}
+
+function citedAt({ placement, requirement: { nominalCurrent } }: Selected): Parameters<typeof citedBy>[0] {
+  const placed = placement.reasons.map(
+    ({ rule, cites, unasked }) => [rule.id, cites && [...(unasked?.cites ?? []), ...cites]] as const,
+  );
+  return [...placed, [nominalCurrent.rule.id, nominalCurrent.cites]];
 }
 
 /** @param cited the sources of rules that don't cite all of theirs, in the rule's own order */
 function clausesOf(
   basis: Basis,
   isOf: (rule: string) => boolean,
-  cited: ReadonlyMap<string, readonly Source[]> = new Map(),
+  cited: ReadonlyMap<string, ReadonlySet<string>>,
 ): Clause[] {
   const found: Clause[] = [];
   for (const rule of ALL_RULES) {
     if (!isOf(rule.id)) continue;
-    const holding = cited.get(rule.id)?.map((source) => JSON.stringify(source));
+    const holding = cited.get(rule.id);
     for (const source of rule.sources[basis] ?? []) {
-      if (holding && !holding.includes(JSON.stringify(source))) continue;
+      if (holding && !holding.has(JSON.stringify(source))) continue;
       const isPractice = 'commonPractice' in source;
       found.push({
         rule: rule.id,

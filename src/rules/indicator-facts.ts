@@ -20,6 +20,8 @@ export interface IndicatorFacts {
   readonly turbineDriven: boolean;
   /** True where an array and a turbine drive it together: neither night nor still air says that it is dead. */
   readonly sunAndWind: boolean;
+  /** True where a rapid-shutdown box stands between the array and this input. */
+  readonly rapidShutdown: boolean;
   /** False where the output of a turbine isn't stated: what stands here as phases may be direct current. */
   readonly turbineOutputKnown: boolean;
   /** Hz of the turbine; undefined: poles or speed not stated. */

@@ -95,6 +95,8 @@ export interface Withheld {
   readonly because: Reason;
   /** True where a fact that decides isn't known. */
   readonly open?: boolean;
+  /** Those of the rule's sources that would hold here; absent: all of them. */
+  readonly cites?: readonly Source[];
   /** True where the list takes away what a rule would place: that is told even of a quiet rule. */
   readonly waived?: boolean;
   /** True where no rule looks at such a port, and this one speaks for all. */

@@ -26,10 +26,10 @@ export function sources(cited: { readonly [B in Basis]: readonly Cited[] | null 
  * Those of a rule's sources that hold at one place, where others of them don't.
  * @param basis the job's own
  * @param cited subjects that the rule names for that basis, and its common practice
- * @throws Error where the tables have no clause of that subject under that basis
+ * @returns without those that a cycle which isn't decided yet has no clause for: a job under it is a conflict
  */
 export function citing(basis: Basis, ...cited: readonly Cited[]): readonly Source[] {
-  return cited.map((one) => sourceOf(one, basis));
+  return cited.flatMap((one) => (typeof one === 'string' ? (clause(one, basis) ?? []) : one));
 }
 
 function sourceOf(cited: Cited, basis: Basis): Source {

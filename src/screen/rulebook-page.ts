@@ -1,5 +1,6 @@
 import type { Source } from '../model/fact.js';
 import type { PrintedRule } from '../model/rule.js';
+import { standardName } from '../words/standard.js';
 import { belongs, BASES, type Basis } from '../model/editions.js';
 import { list } from '../words/figures.js';
 import { textTable } from './text-table.js';
@@ -29,7 +30,8 @@ export function sourceText(source: Source): string {
   const { standard, edition, clause, says, sure } = source;
   const see = sure === 'memory' ? 'see ' : '';
   const memory = sure === 'memory' ? ' (from memory)' : '';
-  return `${see}${[standard, edition, clause].filter((s) => s !== '').join(' ')}: ${says}${memory}`;
+  const named = [standardName({ standard, edition }), clause].filter((s) => s !== '').join(', ');
+  return `${see}${named}: ${says}${memory}`;
 }
 
 /** What a rule says under the bases under which it says the same. */

@@ -3,8 +3,8 @@ import type { PlacedNote } from '../model/open-item.js';
 import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
-import type { Target } from './connections.js';
 import { lineOf } from './equipment.js';
+import type { Target } from './target.js';
 
 /**
  * Takes connections out that run in a circle, and says so: each circle of rows that name one another once.

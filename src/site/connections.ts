@@ -6,15 +6,7 @@ import { ROW_MESSAGES } from '../model/messages/rows.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import { dropCircles } from './circles.js';
 import { groupSize, type Member, type Roll } from './equipment.js';
-
-/** One connection of a member: what it names. */
-export interface Target {
-  readonly member: Member;
-  /** DC inputs that are named; empty: none named. */
-  readonly inputs: readonly number[];
-  /** m; of the cable of this connection; undefined: not stated. */
-  readonly length: number | undefined;
-}
+import type { Target } from './target.js';
 
 /** The targets of each member that has some. */
 export interface Connections {

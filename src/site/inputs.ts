@@ -13,6 +13,8 @@ const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
   'pump-drive',
 ]);
 
+const ARRAYS_AND_TURBINES: ReadonlySet<Kind> = new Set<Kind>(['array', 'wind-turbine', 'hydro-turbine']);
+
 /**
  * Decides which source feeds which DC input, and collects what feeds each combiner.
  * @param equipments in natural order; `sources`, `use` and `runs` of their DC ports are filled
@@ -35,6 +37,9 @@ export function feedInputs(
       else onto.set(link.down.tag, [link]);
     }
   }
+  // A source that feeds nothing may be what the combiner lacks: it is asked where it leads, which is one item.
+  const feeding = new Set(links.map((l) => l.up));
+  const isAskedElsewhere = equipments.some((e) => ARRAYS_AND_TURBINES.has(e.kind) && !feeding.has(e));
   for (const equipment of equipments) {
     const mine = (onto.get(equipment.tag) ?? []).sort((a, b) => byNaturalOrder(a.up.tag, b.up.tag));
     if (equipment.kind === 'combiner') {
@@ -45,7 +50,7 @@ export function feedInputs(
           reached.set(link, [output]);
         }
       }
-      if (mine.length === 0 && !inDoubt.has(equipment.tag)) {
+      if (mine.length === 0 && !inDoubt.has(equipment.tag) && !isAskedElsewhere) {
         notes.push(about(SITE_MESSAGES.combinerUnfed, { tag: equipment.tag }, equipment.tag, ''));
       }
     } else if (CONVERTERS.has(equipment.kind)) {

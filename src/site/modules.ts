@@ -15,8 +15,9 @@ export function withModules(tag: string, row: ListRow, notes: PlacedNote[]): Lis
   const { modules, modules_in_series: series, strings_in_parallel: strings } = row.facts;
   if (row.facts.kind?.value !== 'array' || !modules) return row;
   if (series && strings) {
-    if (series.value * strings.value !== modules.value) {
-      const p = { tag, modules: modules.value, series: series.value, strings: strings.value };
+    const product = series.value * strings.value;
+    if (product !== modules.value) {
+      const p = { tag, modules: modules.value, series: series.value, strings: strings.value, product };
       notes.push(about(ROW_MESSAGES.modulesProduct, p, tag, 'modules'));
     }
     return row;

@@ -15,6 +15,7 @@ import { feedInputs } from './inputs.js';
 import { directLinks } from './links.js';
 import { jointsOf } from './passing.js';
 import { fillPorts } from './ports.js';
+import { metersInDoubt } from './meters.js';
 import { makeRuns } from './runs.js';
 import { agreeOnSystems } from './systems.js';
 
@@ -87,6 +88,7 @@ function survey(list: JobList, settings: Settings): Site {
       ...systemNotes,
       ...checkNetwork(equipments, links, connections, inDoubt),
       ...checkSite(equipments),
+      ...metersInDoubt(list),
     ],
   };
 }

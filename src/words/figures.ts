@@ -19,11 +19,6 @@ export function plain(value: number): string {
   return String(hundredths(value));
 }
 
-/** A length in metres, with feet beside it. */
-export function length(metres: number): string {
-  return `${plain(metres)} m (${plain(Math.round((metres / 0.3048) * 10) / 10)} ft)`;
-}
-
 /** `a`, `a and b`, `a, b and c`. */
 export function list(words: readonly string[]): string {
   if (words.length < 2) return words[0] ?? '';

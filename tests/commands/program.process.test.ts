@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { PDFParse } from 'pdf-parse';
 import { describe, expect, it } from 'vitest';
+import { DOCUMENT_KINDS } from '../../src/documents/parts/context.js';
 import { installedProgram } from '../faults/program.js';
 import { freshFolder, projectPath } from './command.js';
 
@@ -75,6 +76,6 @@ describe("README's program", () => {
     });
     const lines = stdout.trim().split('\n');
     expect(lines).toContain('UF-102 closeout-pack.pdf true');
-    expect(lines).toHaveLength(4);
+    expect(lines).toHaveLength(DOCUMENT_KINDS.length);
   });
 });

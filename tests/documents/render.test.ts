@@ -21,6 +21,7 @@ const context: DocumentContext = {
   fonts: { css: '', covers: (codePoint) => codePoint < 0x2700 },
 };
 
+/** Said here once more by hand; other tests take the names from `DOCUMENT_KINDS`. */
 const FILES = ['closeout-pack.pdf', 'permit-sheet.pdf', 'owner-sheet.pdf', 'labels.pdf'];
 
 const plans = [...demoPlans(), hutPlan(), housePlan(), draftPlan(), stressPlan()];
@@ -31,7 +32,7 @@ describe.each(plans.map((p) => [p.job, p] as const))('the documents of %s', (_jo
     documents = await renderDocuments(PlanSchema.parse(plan), context);
   });
 
-  it('are the four of a pack, whole in themselves and without a script', () => {
+  it('are those of a pack, whole in themselves and without a script', () => {
     expect(documents.map((d) => d.fileName)).toEqual(FILES);
     for (const { html, metadata } of documents) {
       expect(html).toMatch(/^<!doctype html>\n<html lang="(en|es)">/);
@@ -94,16 +95,16 @@ describe('the permit sheet in separate files', () => {
   it('has a file a sheet, each whole, with ASCII names under 60 characters', async () => {
     const documents = await renderDocuments(housePlan(), { ...context, separate: true });
     const names = documents.map((d) => d.fileName);
-    expect(names).toEqual([
-      'closeout-pack.pdf',
+    expect(names.filter((name) => !name.startsWith('permit-sheet-'))).toEqual(
+      FILES.filter((name) => name !== 'permit-sheet.pdf'),
+    );
+    expect(names.filter((name) => name.startsWith('permit-sheet-'))).toEqual([
       'permit-sheet-1-summary.pdf',
       'permit-sheet-2-drawing.pdf',
       'permit-sheet-3-schedule.pdf',
       'permit-sheet-4-open-items.pdf',
       'permit-sheet-5-calculations.pdf',
       'permit-sheet-6-clauses.pdf',
-      'owner-sheet.pdf',
-      'labels.pdf',
     ]);
     for (const { fileName, html } of documents) {
       expect(fileName).toMatch(/^[a-z0-9.-]{1,59}$/);

@@ -5,23 +5,25 @@ import { z } from 'zod';
 import { CloseoutPackSchema } from '../../src/documents/closeout-pack/view.js';
 import { LabelsSchema } from '../../src/documents/labels/view.js';
 import { OwnerSheetSchema } from '../../src/documents/owner-sheet/view.js';
+import type { DocumentKind } from '../../src/documents/parts/context.js';
 import { PermitSheetSchema } from '../../src/documents/permit-sheet/view.js';
 
 const FOLDER = fileURLToPath(new URL('../../docs/view-models', import.meta.url));
-const SCHEMAS = {
+/** The compiler asks for that of each document. */
+const SCHEMAS: { readonly [K in DocumentKind]: z.ZodType } = {
   'closeout-pack': CloseoutPackSchema,
   'permit-sheet': PermitSheetSchema,
   'owner-sheet': OwnerSheetSchema,
   labels: LabelsSchema,
 };
 
-// UPDATE_GOLDEN=1 writes the files anew; the diff is read before it is committed.
+// `npm run docs:schemas` writes the files anew; the diff is read before it is committed.
 describe.each(Object.entries(SCHEMAS))('docs/view-models/%s.schema.json', (name, schema) => {
   const file = `${FOLDER}/${name}.schema.json`;
   const current = `${JSON.stringify(z.toJSONSchema(schema), null, 2)}\n`;
 
   it('is the schema that the document is checked against', async () => {
-    if (process.env['UPDATE_GOLDEN'] === '1') {
+    if (process.env['UPDATE_DOCS'] === '1') {
       await mkdir(FOLDER, { recursive: true });
       await writeFile(file, current);
     }

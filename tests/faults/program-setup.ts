@@ -2,7 +2,7 @@ import { cp, mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'n
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import ts from 'typescript';
+import { transformWithOxc } from 'vite';
 import type { TestProject } from 'vitest/node';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -19,17 +19,16 @@ async function installProgram(): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), 'shuntbook-program-'));
   for (const name of await readdir(join(root, 'src'), { recursive: true })) {
     if (!name.endsWith('.ts')) continue;
-    const source = await readFile(join(root, 'src', name), 'utf8');
-    const { outputText } = ts.transpileModule(source, {
-      compilerOptions: {
-        target: ts.ScriptTarget.ES2023,
-        module: ts.ModuleKind.ESNext,
-        verbatimModuleSyntax: true,
-      },
+    const path = join(root, 'src', name);
+    // What takes the types out for the tests themselves: in a fiftieth of the time that the compiler takes, which checks them elsewhere.
+    const { code } = await transformWithOxc(await readFile(path, 'utf8'), path, {
+      target: 'es2023',
+      sourcemap: false,
+      typescript: { onlyRemoveTypeImports: true },
     });
     const target = join(folder, 'dist', name.replace(/\.ts$/, '.js'));
     await mkdir(dirname(target), { recursive: true });
-    await writeFile(target, outputText);
+    await writeFile(target, code);
   }
   await cp(join(root, 'package.json'), join(folder, 'package.json'));
   await cp(join(root, 'templates'), join(folder, 'templates'), { recursive: true });

@@ -53,14 +53,17 @@ export function start(command: readonly string[], cwd: string): Running {
   return { child, pid: child.pid ?? 0, ended };
 }
 
-/** A catalogue, and a list of that many jobs: invented, small, each with something to protect. */
-export async function writeLists(folder: string, jobs: number): Promise<void> {
+/**
+ * A catalogue, and a list of that many jobs: invented, small, each with something to protect.
+ * @param feet of the first run; a list of another length gives plans of another text
+ */
+export async function writeLists(folder: string, jobs: number, feet = 20): Promise<void> {
   await mkdir(folder, { recursive: true });
   const rows = Array.from({ length: jobs }, (_, i) => {
     const job = `T-${String(i + 1).padStart(2, '0')}`;
     return [
       `${job},Trial site ${i + 1},SVC,service,,,Barn / hall,,,120/240,${5000 + i}`,
-      `${job},,PNL,panel,SVC,${20 + i},Barn / hall,,,120/240,`,
+      `${job},,PNL,panel,SVC,${feet + i},Barn / hall,,,120/240,`,
       `${job},,CC,charge-controller,,,Barn / loft,250,1,,`,
       `${job},,BAT,battery,CC,6,Barn / loft,,,,`,
     ];

@@ -1,9 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Plan, PlannedProtector } from '../../src/model/plan.js';
+import { BASES } from '../../src/model/editions.js';
 import { wireOf } from '../../src/output/earlier-protector.js';
 import { planJson, readPlan } from '../../src/output/plan-file.js';
+import { whyText } from '../../src/screen/why.js';
 import { conductorText } from '../../src/words/conductors.js';
+import { isObject } from '../../src/words/english-beside.js';
 import { channel, lamp, plan, protector } from '../documents/fixtures/builder.js';
 import { versionOne } from './version-one.js';
 
@@ -47,6 +50,44 @@ describe('plan.json', () => {
     const earlier = versionOne(text);
     expect(JSON.stringify(earlier)).not.toContain('"values"');
     expect(versionOne(planJson(readOf(earlier)))).toEqual(earlier);
+  });
+});
+
+/** A plan as version 2 first had it: its reasons of placements named no basis. */
+function withoutBasis(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(withoutBasis);
+  if (!isObject(value)) return value;
+  const { code, values } = value;
+  const isPlacement =
+    typeof code === 'string' &&
+    !code.startsWith('source/') &&
+    isObject(values) &&
+    BASES.some((basis) => basis === values['basis']);
+  const given = Object.entries(value).map(([key, inner]) => [
+    key,
+    isPlacement && key === 'values' ? withoutBasis({ ...values, basis: undefined }) : withoutBasis(inner),
+  ]);
+  return Object.fromEntries(given) as unknown;
+}
+
+describe('a plan of version 2 whose reasons name no basis', () => {
+  it.each(texts)('$name: its own basis decides the form of its lengths', ({ text }) => {
+    const early = JSON.stringify(withoutBasis(JSON.parse(text)));
+    expect(early).not.toBe(JSON.stringify(JSON.parse(text)));
+    const read = readOf(JSON.parse(early));
+    expect(read).toEqual(readOf(JSON.parse(text)));
+    expect(planJson(read)).toBe(text);
+    const why = (of: Plan): string => whyText({ ...of, equipments: of.site.equipments });
+    expect(why(read)).toBe(why(readOf(JSON.parse(text))));
+  });
+
+  it('is refused where the values of a reason are none', () => {
+    const [first] = texts;
+    const json = JSON.parse(first?.text ?? '') as { notPlaced: readonly object[] };
+    const damaged = { ...json, notPlaced: json.notPlaced.map((one) => ({ ...one, values: null })) };
+    expect(json.notPlaced.length).toBeGreaterThan(0);
+    expect(readPlan(json)).toBeDefined();
+    expect(readPlan(damaged)).toBeUndefined();
   });
 });
 

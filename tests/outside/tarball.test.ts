@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { DOCUMENT_KINDS } from '../../src/documents/parts/context.js';
 import { runTimePackages } from '../supply/run-time-packages.js';
 
 // What `npm pack` makes, installed where nothing else is. npm 10 is what Node 20 and 22 bring, and it runs the scripts of the
@@ -114,7 +115,7 @@ describe('the tarball, installed in an empty folder', () => {
     expect(report.filter((job) => job.status !== 'complete').map((job) => job.job)).toEqual(['UF-110']);
     for (const { folder } of report) {
       const pdfs = readdirSync(join(empty, 'out', folder)).filter((name) => name.endsWith('.pdf'));
-      expect(pdfs, folder).toHaveLength(4);
+      expect(pdfs, folder).toHaveLength(DOCUMENT_KINDS.length);
       for (const name of pdfs)
         expect(
           readFileSync(join(empty, 'out', folder, name))

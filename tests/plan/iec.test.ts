@@ -141,3 +141,28 @@ describe('the default basis', () => {
     expect(because(plan, 'S:service')).toEqual([]);
   });
 });
+
+describe('what can’t be with an earthing', () => {
+  const conflicts = (earthing: string, row: string, basis = 'iec'): readonly string[] =>
+    planOf(`basis=${basis}; earthing=${earthing}`, row)
+      .openItems.filter((i) => i.code === 'rate/no-neutral-in-tt' || i.code === 'rate/link-in-it')
+      .map((i) => `${i.severity} ${i.code} ${i.equipment}.${i.column}`);
+
+  it.each([
+    ['TT', 'S service; ac_in=240 delta', ['conflict rate/no-neutral-in-tt S.ac_in']],
+    ['TT', 'I inverter-charger; ac_in=230; ac_out=240', ['conflict rate/no-neutral-in-tt I.ac_out']],
+    ['TT', 'S service; ac_in=400Y/230', []],
+    ['TN', 'S service; ac_in=240 delta', []],
+    ['IT', 'S service; ac_in=230; n_pe_link=yes', ['conflict rate/link-in-it S.n_pe_link']],
+    ['IT', 'S service; ac_in=230; n_pe_link=no', []],
+    // 230 V in IT is rated at 400 V between lines, and is no conflict.
+    ['IT', 'S service; ac_in=230', []],
+    ['TN', 'S service; ac_in=230; n_pe_link=yes', []],
+  ])('%s, %s', (earthing, row, expected) => {
+    expect(conflicts(earthing, row)).toEqual(expected);
+  });
+
+  it('is nothing of the NEC', () => {
+    expect(conflicts('TT', 'S service; ac_in=240 delta', 'nec-2023')).toEqual([]);
+  });
+});

@@ -202,9 +202,12 @@ describe('an array or a DC input', () => {
 
   it('where it isn’t stated which of two sources feeds an input, each may, by its own grounding', () => {
     const rows = `X charge-controller; dc_inputs=2; place=Hut
-       A array; connects_to=X; run_length=4 m; open_circuit_voltage=120; dc_grounding=positive
-       B array; connects_to=X; run_length=4 m; open_circuit_voltage=120`;
+       A array; connects_to=X; run_length=40 m; open_circuit_voltage=120; dc_grounding=positive
+       B array; connects_to=X; run_length=40 m; open_circuit_voltage=120`;
     expect(lights('', rows, 'X:dc-in-1', 'negative')[0]).toBe('sun: either');
+    // At its own port a source’s own row counts, whatever input it was given.
+    expect(lights('', rows, 'A:output', 'negative')).toEqual(['sun: lit', 'night: dark']);
+    expect(lights('', rows, 'A:output', 'positive')[0]).toBe('always: dark');
   });
 });
 

@@ -176,6 +176,27 @@ describe('place/feeder', () => {
     expect(reason('House')).toMatch(/215\.18/);
     expect(reason('Annex')).toMatch(/225\.42/);
   });
+
+  it.each([
+    ['a panel in the service’s building', 'House', 'House; outdoors=no', '215.18'],
+    // An outside wall is a place out of doors, and no other structure.
+    ['a service on the outside wall', 'House / wall; outdoors=yes', 'House', '215.18'],
+    ['another building', 'House', 'Annex', '225.42'],
+    ['a pole, which is a structure', 'Pole; outdoors=yes', 'House', '225.42'],
+  ])('%s: one clause, the same in the reason, the figure and the strip', (_, service, place, clause) => {
+    const plan = planOf(
+      dwelling,
+      `SVC service; ac_in=120/240; place=${service}
+       P panel; connects_to=SVC; run_length=9 m; ac_in=120/240; place=${place}; building_occupancy=dwelling`,
+    );
+    const other = clause === '215.18' ? '225.42' : '215.18';
+    const protector = one(plan, 'P:feeder');
+    const said = JSON.stringify([protector.reasons, protector.calculations, plan.clauses]);
+    expect(said).toContain(clause);
+    expect(said).not.toContain(other);
+    for (const rule of ['place/feeder', 'rate/nominal-current'])
+      expect(plan.clauses.filter((c) => c.rule === rule).map((c) => c.clause)).toContain(clause);
+  });
 });
 
 describe('place/dc-input', () => {
@@ -369,7 +390,9 @@ describe('place/grid-tie-ac', () => {
     const plan = planOf('', inverter('10 m'));
     expect(at(plan, 'INV:ac-out')).toEqual([]);
     expect(because(plan, 'INV:ac-out').at(-1)).toMatchObject({ rule: 'place/grid-tie-ac' });
-    expect(because(plan, 'INV:ac-out').at(-1)?.because).toMatch(/the protector at MP is 10 m away/);
+    expect(because(plan, 'INV:ac-out').at(-1)?.because).toMatch(
+      /the protector at MP is 32.8 ft \(10 m\) away/,
+    );
   });
 
   it.each([
@@ -380,7 +403,7 @@ describe('place/grid-tie-ac', () => {
       inverter('10 m').replace('isolated=yes; place=House', 'isolated=yes; place=Barn'),
     ],
     ['that isn’t protected', inverter('10 m').replace('protect=yes; ', '')],
-    ['whose place isn’t known', inverter('10 m').replaceAll('; place=House', '')],
+    ['whose place isn’t known', inverter('10 m').replace('; place=House; protect', '; protect')],
   ])('one where the panel is %s', (_, rows) => {
     expect(rulesAt(planOf('', rows), 'INV:ac-out')).toContain('place/grid-tie-ac');
   });
@@ -437,7 +460,7 @@ describe('place/grid-tie-ac', () => {
        MP panel; connects_to=SVC; run_length=3 m; ac_in=120/240; place=House
        INV grid-tie-inverter; connects_to=MP; run_length=${run}; dc_inputs=1; max_dc_voltage=400; ac_out=240; isolated=yes; place=House; impulse_withstand=4000`;
     expect(because(planOf('', rows('10 m')), 'INV:ac-out').at(-1)?.because).toMatch(
-      /the protector at SVC is 13 m away/,
+      /the protector at SVC is 42.7 ft \(13 m\) away/,
     );
     expect(rulesAt(planOf('', rows('28 m')), 'INV:ac-out')).toContain('place/grid-tie-ac');
   });
@@ -789,17 +812,41 @@ describe('place/control', () => {
     ]);
   });
 
-  it('an end that the list waives, or that holds nothing worth protecting, has none', () => {
-    for (const waives of ['protect=no', 'worth_protecting=no']) {
-      const plan = planOf(
-        '',
-        rows('run_length=3 m; place=Well').replace('PUMP load; ', `PUMP load; ${waives}; `),
-      );
-      expect(at(plan, 'PUMP:terminals')).toEqual([]);
-      expect(because(plan, 'PUMP:terminals')).not.toEqual([]);
-      expect(at(plan, 'CTL:terminals')).toHaveLength(1);
-    }
+  it('an end that holds nothing worth protecting has none; what the circuit’s row waives counts at both', () => {
+    const onPump = (cell: string): ReturnType<typeof planOf> =>
+      planOf('', rows('run_length=3 m; place=Well').replace('PUMP load; ', `PUMP load; ${cell}; `));
+    const worthless = onPump('worth_protecting=no');
+    expect(at(worthless, 'PUMP:terminals')).toEqual([]);
+    expect(because(worthless, 'PUMP:terminals')).not.toEqual([]);
+    expect(at(worthless, 'CTL:terminals')).toHaveLength(1);
     expect(planOf('', rows('run_length=3 m; place=Well; protect=no')).protectors).toEqual([]);
+    // The terminals there belong to the circuit: what the pump's row waives is about the pump's supply.
+    expect(at(onPump('protect=no'), 'PUMP:terminals')).toHaveLength(1);
+  });
+});
+
+describe('a control circuit’s terminals', () => {
+  const rows = (circuit: string, load: string): string =>
+    `CTL control-circuit; control_voltage=24 V dc; connects_to=PUMP; place=Well; run_length=3 m${circuit}
+     PUMP load; ac_in=120/240; place=House${load}`;
+
+  it('are the circuit’s, so that protect of the row that it ends at says nothing of them', () => {
+    for (const load of ['; protect=no', '; protect=yes', ''])
+      expect(at(planOf('', rows('', load)), 'PUMP:terminals'), load).toHaveLength(1);
+    for (const load of ['; protect=no', '; protect=yes', ''])
+      expect(at(planOf('', rows('; protect=no', load)), 'PUMP:terminals'), load).toEqual([]);
+  });
+
+  it.each(ALL)('%s: a stated run that is long, and no other end: one, to be confirmed', (basis) => {
+    const circuit = (length: string): string =>
+      `CTL control-circuit; control_voltage=24 V dc; place=House; run_length=${length}`;
+    const long = planOf(`basis=${basis}`, circuit('40 m'));
+    expect(at(long, 'CTL:terminals')).toHaveLength(1);
+    expect(items(long, 'place/control-other-end')[0]?.message).toMatch(/protector at this end only/);
+    const short = planOf(`basis=${basis}`, circuit('5 m'));
+    expect(at(short, 'CTL:terminals')).toEqual([]);
+    expect(items(short, 'place/control-other-end')[0]?.message).toMatch(/it has no protector/);
+    expect(short.notPlaced.find((n) => n.equipment === 'CTL')?.open).toBe(true);
   });
 });
 
@@ -855,8 +902,37 @@ describe('place/asked', () => {
     expect(asked).toEqual(ports);
   });
 
-  it.each(['transfer-switch', 'signal-line', 'other'])('yes on a %s is a conflict', (kind) => {
+  it.each(['yes', 'no'])('%s on a transfer switch changes nothing: to be confirmed', (word) => {
+    for (const field of ['protect', 'worth_protecting']) {
+      const plan = planOf('', `X transfer-switch; ${field}=${word}`);
+      expect(items(plan, 'place/passes-through').map((i) => [i.severity, i.column])).toEqual([
+        ['confirm', field],
+      ]);
+      expect(items(plan, 'place/no-main-port')).toEqual([]);
+      expect(plan.protectors).toEqual([]);
+    }
+    expect(items(planOf('', 'X transfer-switch'), 'place/passes-through')).toEqual([]);
+  });
+
+  it.each(['signal-line', 'other'])('yes on a %s is a conflict', (kind) => {
     expect(faults(planOf('', `X ${kind}; protect=yes`))).toEqual(['place/no-main-port']);
+  });
+
+  it.each(['transfer-switch', 'disconnect'])('yes or no on a %s changes nothing: to be confirmed', (kind) => {
+    const rows = (cells: string): string =>
+      `SVC service; ac_in=120/240; place=House; fault_current=5 kA
+       X ${kind}; connects_to=SVC; run_length=2 m; place=House${cells}
+       L load; connects_to=X; run_length=2 m; place=House`;
+    const plain = planOf('', rows(''));
+    expect(items(plain, 'place/passes-through')).toEqual([]);
+    for (const cell of ['protect=yes', 'protect=no', 'worth_protecting=no']) {
+      const plan = planOf('', rows(`; ${cell}`));
+      expect(items(plan, 'place/passes-through').map((i) => [i.severity, i.equipment])).toEqual([
+        ['confirm', 'X'],
+      ]);
+      expect(plan.protectors).toEqual(plain.protectors);
+      expect(faults(plan)).toEqual([]);
+    }
   });
 
   it('yes where the list itself says that the port is unused is a conflict', () => {

@@ -74,16 +74,18 @@ describe('2.1 the voltage of an array', () => {
     expect(defaultsOf(plan, 'module_technology')).toEqual([]);
   });
 
-  it('Voc or modules unknown and the converter’s maximum known: that is the bound, to be confirmed', () => {
-    for (const cells of ['voc_stc=40', 'modules_in_series=3', '']) {
-      const plan = planOf(
-        'lowest_temp=-5 C',
-        `${CC}; max_dc_voltage=150\nA array; connects_to=CC; run_length=4 m; ${cells}`,
-      );
-      expect(one(plan, 'CC:dc-in-1').required.mcov).toBe(150);
-      expect(items(plan, 'rate/bound-by-converter')).toHaveLength(1);
-      expect(faults(plan)).toEqual([]);
-    }
+  it.each([
+    ['voc_stc=40', ['fact/modules-in-series']],
+    ['modules_in_series=3', ['fact/voc-stc']],
+    ['', ['fact/modules-in-series', 'fact/voc-stc']],
+  ])('Voc or modules unknown (%s): missing, though the converter’s maximum stands in', (cells, missing) => {
+    const plan = planOf(
+      'lowest_temp=-5 C',
+      `${CC}; max_dc_voltage=150\nA array; connects_to=CC; run_length=4 m; ${cells}`,
+    );
+    expect(one(plan, 'CC:dc-in-1').required.mcov).toBe(150);
+    expect(faults(plan)).toEqual(missing);
+    expect(plan.submittable).toBe(false);
   });
 
   it('nothing known: what is missing is asked for, and no part is chosen', () => {

@@ -215,6 +215,24 @@ describe('what a company settled doesn’t count', () => {
     expect([link('yes'), link('no')]).toEqual([['n_pe_link yes: S'], ['n_pe_link no: P']]);
   });
 
+  it.each([
+    [
+      'a battery of 400 V',
+      'B battery; battery_voltage=400; cells=112; battery_chemistry=lfp; protect=yes; place=H',
+      'B:battery',
+    ],
+    [
+      'an array on a grid-tie inverter',
+      'B array; open_circuit_voltage=300; connects_to=G; run_length=3 m; place=H\nG grid-tie-inverter; dc_inputs=1; ac_out=240; place=H',
+      'G:dc-in-1',
+    ],
+  ])('as a grounded pole for %s, which floats by default', (_, list, port) => {
+    const plan = planWith([{ field: 'dc_grounding', value: 'negative' }], '', list);
+    expect(lightsOf(plan, port, 'negative').join(' ')).toContain('either');
+    expect(asked(plan, 'dc_grounding')).toContain('taken as floating');
+    expect(settledOf(plan)).toEqual([]);
+  });
+
   it.each(['480 delta', '240 delta'])(
     'as solid for %s, which has no neutral: rated as ungrounded, and asked',
     (system) => {

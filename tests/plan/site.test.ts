@@ -357,7 +357,7 @@ describe('what a port carries is what feeds it', () => {
     expect(one(plan, 'C2:output').required.mcov).toBe(200);
   });
 
-  it('a combiner that nothing feeds is rated by what the converter bears, to be confirmed', () => {
+  it('a combiner that nothing feeds is rated by what the converter bears, and what feeds it is missing', () => {
     const plan = planOf(
       'lowest_temp=25 C',
       `C combiner; connects_to=CC; run_length=40 m
@@ -366,7 +366,7 @@ describe('what a port carries is what feeds it', () => {
     expect(items(plan, 'site/combiner-without-source')).toHaveLength(1);
     expect(one(plan, 'CC:dc-in-1').required.mcov).toBe(250);
     expect(one(plan, 'C:output').required.mcov).toBe(250);
-    expect(faults(plan)).toEqual([]);
+    expect(faults(plan)).toEqual(['site/combiner-without-source']);
   });
 
   it('and where neither is known, max_dc_voltage is missing', () => {
@@ -375,7 +375,7 @@ describe('what a port carries is what feeds it', () => {
       `C combiner; connects_to=CC; run_length=4 m
        CC charge-controller; dc_inputs=1; place=Hut`,
     );
-    expect(faults(plan)).toEqual(['fact/max-dc-voltage']);
+    expect(faults(plan)).toEqual(['fact/max-dc-voltage', 'site/combiner-without-source']);
     expect(one(plan, 'CC:dc-in-1').part).toBeNull();
   });
 

@@ -46,7 +46,9 @@ describe('placement rules', () => {
       'basis=iec; earthing=TN',
       'L load; ac_in=230; place=House; protect=yes',
       'place/dc-input',
-      ['does not apply: no charge controller, grid tie inverter or inverter charger is on the list'],
+      [
+        'does not apply: no charge controller, grid tie inverter, inverter charger or pump drive is on the list',
+      ],
     ],
     [
       'one that finds the kind without the port',
@@ -54,7 +56,7 @@ describe('placement rules', () => {
       'I inverter-charger; ac_out=230; place=House',
       'place/dc-input',
       [
-        'does not apply: no charge controller, grid tie inverter or inverter charger on the list has a port that it looks at',
+        'does not apply: no charge controller, grid tie inverter, inverter charger or pump drive on the list has a port that it looks at',
       ],
     ],
     [
@@ -62,9 +64,7 @@ describe('placement rules', () => {
       'occupancy=other',
       `${settled}; connects_to=\nMP panel; ac_in=120/240; connects_to=SVC; run_length=10 m; place=House; protect=yes`,
       'place/feeder',
-      [
-        'does not apply at MP feeder: its building holds no dwelling or sleeping unit, so 215.18 and 225.42 don’t ask',
-      ],
+      ['does not apply at MP feeder: its building holds no dwelling or sleeping unit, so 215.18 doesn’t ask'],
     ],
     [
       'one that can’t tell, as a fact isn’t known',
@@ -115,6 +115,39 @@ describe('placement rules', () => {
   });
 });
 
+describe('230.67 at a workshop', () => {
+  const NOT =
+    '230.67 doesn’t ask at the service of a building that holds no dwelling or sleeping unit: one there is common practice';
+  it('doesn’t apply, with its reason, whether a part is chosen or not', () => {
+    for (const basis of ['nec-2020', 'nec-2023'])
+      for (const catalogue of [PARTS, null]) {
+        const plan = under(`basis=${basis}; occupancy=other`, settled, { catalogue });
+        expect(said(plan, 'place/service')).toEqual([`does not apply at P-1: ${NOT}`]);
+        const cited = plan.clauses.filter((c) => c.rule === 'place/service');
+        expect(cited.map((c) => c.clause)).toEqual(['230.67', '']);
+        const [protector] = plan.protectors;
+        expect(protector?.strength).toBe('recommended');
+        expect(JSON.stringify(protector?.reasons)).not.toContain('230.67');
+        expect(JSON.stringify(protector?.calculations)).not.toContain('230.67');
+      }
+  });
+
+  it('doesn’t apply where the list waives the protector either', () => {
+    const plan = under('occupancy=other', `${settled}; protect=no`);
+    expect(plan.protectors).toEqual([]);
+    expect(said(plan, 'place/service')).toEqual([
+      'does not apply at SVC service: the list says protect "no"',
+    ]);
+  });
+
+  it('is met at a dwelling, and there is none of it before 2020', () => {
+    expect(said(under('occupancy=dwelling', settled), 'place/service')).toEqual(['met at P-1: required']);
+    const before = under('basis=nec-2017; occupancy=other', settled);
+    expect(said(before, 'place/service')).toEqual(['met at P-1: recommended, not required']);
+    expect(JSON.stringify(before)).not.toContain('230.67');
+  });
+});
+
 describe('rules about ratings and parts', () => {
   const standing = (row: string, rule: string, facts = 'occupancy=other'): readonly string[] =>
     said(under(facts, row), rule);
@@ -144,7 +177,7 @@ describe('rules about ratings and parts', () => {
     const row = `${settled}; existing=old box`;
     for (const rule of ['rate/ac-voltage', 'rate/nominal-current', 'rate/type', 'wire/leads'])
       expect(standing(row, rule), rule).toEqual(unknown);
-    expect(standing(row, 'place/service')).toEqual(['met at P-1: recommended, not required']);
+    expect(said(under('', row), 'place/service')).toEqual(['met at P-1: required']);
   });
 
   it('calls nothing met of a part chosen by hand where what the place asks for isn’t known', () => {
@@ -227,7 +260,7 @@ describe('rules about ratings and parts', () => {
     const parts = catalogueOf(partLine('PAIR', 'channels=2; mcov_dc=1000; up=2000'));
     const standing = said(under('', rows, { catalogue: parts }), 'rate/array-voltage');
     expect(standing).toEqual([
-      'to confirm at P-1: a safe figure stands in for facts of A that aren’t stated',
+      'to confirm at P-1: a figure of the draft stands in for facts of A that aren’t stated',
     ]);
     const known = said(under('lowest_temp=-10 C', rows, { catalogue: parts }), 'rate/array-voltage');
     expect(known).toEqual(['met at P-1']);
@@ -263,7 +296,8 @@ describe('the clauses beside them', () => {
     const others = new Set(plan.otherClauses.map((c) => c.rule));
     expect([...fired].filter((rule) => others.has(rule))).toEqual([]);
     expect(new Set(plan.standings.map((s) => s.rule))).toEqual(new Set([...fired, ...others]));
-    expect(plan.otherClauses.find((c) => c.rule === 'place/feeder')?.clause).toBe('215.18');
+    const feeder = plan.otherClauses.filter((c) => c.rule === 'place/feeder');
+    expect(feeder.map((c) => c.clause)).toEqual(['215.18']);
   });
 
   it('say of a rule that did not fire that it does not apply, or is open', () => {

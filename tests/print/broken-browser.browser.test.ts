@@ -1,11 +1,13 @@
+import { existsSync } from 'node:fs';
 import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { Failure } from '../../src/model/failure.js';
 import { withPrinter, type Printer, type PrintOrder } from '../../src/print/printer.js';
 import { shippedBrowser } from '../../src/print/shipped-browser.js';
+import { timeLimit } from '../../src/print/time-limit.js';
 import { saidOf } from '../told.js';
 import { browserProcesses, runs, until } from './browser-processes.js';
 
@@ -32,7 +34,7 @@ function signalled(pid: number, name: NodeJS.Signals): boolean {
   }
 }
 
-/** Waits until the browser's page has computed for a second, in which it lays the document out for printing. */
+/** Waits until the browser's page has computed for half a second, in which it lays the document out for printing. */
 async function busy(): Promise<void> {
   const ticks = async (): Promise<number> => {
     const renderers = browserProcesses().filter((p) => p.type === 'renderer');
@@ -42,8 +44,17 @@ async function busy(): Promise<void> {
     return used.reduce((sum, fields) => sum + Number(fields[11]) + Number(fields[12]), 0);
   };
   const before = await ticks();
-  await until(async () => (await ticks()) > before + 100);
+  await until(async () => (await ticks()) > before + 50);
 }
+
+// Timers run as the clock does, and can be told that minutes have gone by: nobody waits for them, and no limit is made so
+// short that a browser on a busy machine could overrun it.
+beforeEach(() => {
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'], shouldAdvanceTime: true });
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
 
 describe('a browser that fails', () => {
   it('is replaced when it is killed in the middle of a document, and the document is printed', async () => {
@@ -70,7 +81,8 @@ describe('a browser that fails', () => {
   });
 
   it('is replaced when it hangs; a document that hangs again is given up, and the others are printed', async () => {
-    await withPrinter({ pages: 2, documentTimeout: 8_000 }, async (printer: Printer) => {
+    // Time flies while pages are stopped, also while a browser starts that takes the place of one that hung.
+    await withPrinter({ pages: 2, startTimeout: 3_600_000 }, async (printer: Printer) => {
       await printer.print(order(5));
       // Every page that comes up is stopped, the one that takes the first one's place as well.
       const stopped: number[] = [];
@@ -78,6 +90,7 @@ describe('a browser that fails', () => {
       const stopAll = async (): Promise<void> => {
         while (!isSettled) {
           stopped.push(...signal('renderer', 'SIGSTOP'));
+          await vi.advanceTimersByTimeAsync(1_000);
           // Far less than a browser takes for 6,000 rows.
           await pause(10);
         }
@@ -99,12 +112,15 @@ describe('a browser that fails', () => {
   }, 240_000);
 
   it('is replaced when it is stopped while it prints, and the document is printed', async () => {
-    // For this document more than the half minute that the library would wait by itself.
-    await withPrinter({ pages: 1, documentTimeout: 19_000 }, async (printer) => {
+    await withPrinter({ pages: 1, documentTimeout: 180_000 }, async (printer) => {
       const calm = await printer.print(order(50));
-      const printing = printer.print(order(9_000));
+      const long = order(6_000);
+      const printing = printer.print(long);
       await busy();
       expect(signal('browser', 'SIGSTOP')).toHaveLength(1);
+      // Longer than the half minute, and the three, that the library would wait by itself.
+      const limit = timeLimit(long.html, 180_000);
+      await vi.advanceTimersByTimeAsync(limit);
       expect(starts(await printing)).toBe('%PDF-1.7');
       expect(Buffer.compare(await printer.print(order(50)), calm)).toBe(0);
     });
@@ -144,8 +160,10 @@ describe('a browser that fails', () => {
     const browser = join(folder, 'stops-once');
     const script = `#!/bin/sh\n[ -e '${folder}/stopped' ] || { echo $$ > '${folder}/stopped'; kill -STOP $$; }\nexport LD_LIBRARY_PATH='${shipped.libraries}'\nexec '${shipped.executable}' "$@"\n`;
     await writeFile(browser, script, { mode: 0o755 });
-    const bytes = await withPrinter({ browser, startTimeout: 10_000 }, (printer) => printer.print(order(1)));
-    expect(starts(bytes)).toBe('%PDF-1.7');
+    const printing = withPrinter({ browser, startTimeout: 90_000 }, (printer) => printer.print(order(1)));
+    await until(() => existsSync(join(folder, 'stopped')));
+    await vi.advanceTimersByTimeAsync(90_000);
+    expect(starts(await printing)).toBe('%PDF-1.7');
     const stopped = Number(await readFile(join(folder, 'stopped'), 'utf8'));
     await until(() => !runs(stopped));
     await rm(folder, { recursive: true });

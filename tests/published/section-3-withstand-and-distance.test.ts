@@ -129,7 +129,7 @@ test.each([
     'protection-rating',
     'nec-2023',
     'UL 1449',
-    '5',
+    '5th edition',
     'voltage protection rating',
     /6 kV and 3 kA with leads of 6 in/,
   ],

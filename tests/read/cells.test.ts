@@ -2,7 +2,7 @@ import { saidOf } from '../told.js';
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { FIELD_NAMES, FIELDS } from '../../src/model/fields.js';
-import type { Field } from '../../src/model/list.js';
+import type { Connection, ConnectsTo, Field } from '../../src/model/list.js';
 import { BASES } from '../../src/model/editions.js';
 import { AC_SYSTEMS, KINDS } from '../../src/model/words.js';
 import type { CellContext, CellReading } from '../../src/read/cell/cell-reading.js';
@@ -82,6 +82,9 @@ describe('words are read without regard to case, with spaces for hyphens', () =>
   });
 });
 
+/** A cell of `connects_to` that names one row. */
+const alone = (connection: Connection): ConnectsTo => ({ ...connection, each: [connection] });
+
 describe('figures', () => {
   test.each<[Field, string, unknown]>([
     ['quantity', '3', 3],
@@ -92,7 +95,7 @@ describe('figures', () => {
     ['max_dc_voltage', '0.6 kV', 600],
     ['fault_current', '10 kA', 10_000],
     ['fault_current', '10', 10],
-    ['run_length', '100 ft', 30.48],
+    ['run_length', '100 ft', [30.48]],
     ['lv_overhead_km', '0.4', 0.4],
     ['lv_overhead_km', '400 m', 0.4],
     ['lowest_temp', '-12', -12],
@@ -106,12 +109,12 @@ describe('figures', () => {
     ['voc_coefficient', '-0.0027/K', { value: -0.27, unit: '%/C' }],
     ['control_voltage', '24 V dc', { volts: 24, current: 'dc' }],
     ['control_voltage', '24VAC', { volts: 24, current: 'ac' }],
-    ['connects_to', 'INV', { whole: 'INV', tag: 'INV', inputs: [] }],
-    ['connects_to', 'INV/2', { whole: 'INV/2', tag: 'INV', inputs: [2] }],
-    ['connects_to', 'INV / 1 + 2', { whole: 'INV / 1 + 2', tag: 'INV', inputs: [1, 2] }],
-    ['connects_to', 'A/B', { whole: 'A/B', tag: 'A/B', inputs: [] }],
-    ['connects_to', 'A/B/2', { whole: 'A/B/2', tag: 'A/B', inputs: [2] }],
-    ['connects_to', 'A/0', { whole: 'A/0', tag: 'A/0', inputs: [] }],
+    ['connects_to', 'INV', alone({ whole: 'INV', tag: 'INV', inputs: [] })],
+    ['connects_to', 'INV/2', alone({ whole: 'INV/2', tag: 'INV', inputs: [2] })],
+    ['connects_to', 'INV / 1 + 2', alone({ whole: 'INV / 1 + 2', tag: 'INV', inputs: [1, 2] })],
+    ['connects_to', 'A/B', alone({ whole: 'A/B', tag: 'A/B', inputs: [] })],
+    ['connects_to', 'A/B/2', alone({ whole: 'A/B/2', tag: 'A/B', inputs: [2] })],
+    ['connects_to', 'A/0', alone({ whole: 'A/0', tag: 'A/0', inputs: [] })],
   ])('%s %s', (field, text, expected) => {
     expect(value(field, text)).toEqual(expected);
   });
@@ -135,12 +138,14 @@ describe('figures', () => {
     ['run_length', '10,000', /two ways/],
     ['fault_current', '1.2E+03', /spreadsheet/],
     ['voc_coefficient', '-0.27', /unit is not stated/],
+    ['voc_coefficient', '-0.27 %', /unit of a share/],
     ['voc_coefficient', '0.27 %/C', /not negative/],
     ['control_voltage', '24 V', /AC or DC/],
     ['outdoors', 'perhaps', /neither yes nor no/],
     ['isolated', 'x', /neither yes nor no/],
     ['lowest_temp', '-300 C', /absolute zero/],
-    ['kind', '=1+1', /none of the words/],
+    ['kind', '=1+1', /no kind/],
+    ['basis', 'nec-2026', /none of the words/],
     ['voc_stc', '#REF!', /error of a formula/],
     ['run_length', '####', /too narrow/],
     ['tag', '1-Mar', /made a date/],
@@ -166,9 +171,9 @@ describe('figures', () => {
   });
 
   it('keeps both readings of a bare length until the basis of its job is known', () => {
-    expect(read('run_length', '100')).toMatchObject({ value: 100, feet: 30.48 });
-    expect(read('run_length', '100 m')).toMatchObject({ value: 100, feet: null });
-    expect(read('run_length', '100', { unit: unitOf('m') })).toMatchObject({ value: 100, feet: null });
+    expect(read('run_length', '100')).toMatchObject({ value: [100], feet: [30.48] });
+    expect(read('run_length', '100 m')).toMatchObject({ value: [100], feet: [100] });
+    expect(read('run_length', '100', { unit: unitOf('m') })).toMatchObject({ value: [100], feet: [100] });
   });
 });
 

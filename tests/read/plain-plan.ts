@@ -16,7 +16,7 @@ const PLACES = new Set([
 ]);
 
 /** Facts that a plan shows as they were typed, since they are more than one figure. */
-const AS_TYPED = new Set(['voc_coefficient', 'control_voltage', 'connects_to']);
+const AS_TYPED = new Set(['voc_coefficient', 'control_voltage', 'connects_to', 'run_length']);
 
 function isTyped(value: unknown): boolean {
   return typeof value === 'object' && value !== null && 'field' in value && AS_TYPED.has(String(value.field));

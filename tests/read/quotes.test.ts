@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import { checkQuotes } from '../../src/read/file/quotes.js';
-import { parserOptions, readRecords } from '../../src/read/file/records.js';
+import { parserOptions, readingRecords, readRecords } from '../../src/read/file/records.js';
 
 const quoted = (cell: string): string => `"${cell.replaceAll('"', '""')}"`;
 
@@ -80,6 +80,34 @@ describe('records', () => {
     expect(readRecords(text, ';').lines).toEqual([1, 2, 3, 4, 5]);
   });
 
+  it('are read in steps, and without blank ones where those aren’t wanted', () => {
+    const text = `a,b\n${' , \n\n'.repeat(50_000)}"1\n",2\n`;
+    const steps = readingRecords(text, ',', 0, true);
+    let pauses = 0;
+    let step = steps.next();
+    for (; step.done !== true; step = steps.next()) pauses += 1;
+    expect(step.value).toEqual({
+      cells: [
+        ['a', 'b'],
+        ['1\n', '2'],
+      ],
+      lines: [1, 100_002],
+    });
+    expect(pauses).toBeGreaterThanOrEqual(4);
+  });
+
+  it('are as many as are asked for', () => {
+    const text = 'a,b\n"1\n",2\n3,4\n';
+    expect(readRecords(text, ',', 2)).toEqual({
+      cells: [
+        ['a', 'b'],
+        ['1\n', '2'],
+      ],
+      lines: [1, 2],
+    });
+    expect(readRecords(text, ',', 9).lines).toEqual([1, 2, 4]);
+  });
+
   it('come back as they were written, each with its line', () => {
     const cell = fc.stringMatching(/^[a-z",\n; ]{0,8}$/);
     fc.assert(
@@ -99,12 +127,12 @@ describe('records', () => {
     );
   });
 
-  it('are never thrown over by a text, once its quotes are checked', () => {
+  it('of any text are what the parser gives, once its quotes are checked', () => {
     fc.assert(
       fc.property(fc.stringMatching(/^[a"', ;\n]{0,60}$/), fc.nat(5), (text, columns) => {
         const checked = checkQuotes(text, ',', columns);
         expect(checked.text.split('\n').length).toBeLessThanOrEqual(text.split('\n').length);
-        expect(Array.isArray(readRecords(checked.text, ',').cells)).toBe(true);
+        expect(readRecords(checked.text, ',').cells).toEqual(parse(checked.text, parserOptions(',')));
       }),
       { numRuns: 2000 },
     );

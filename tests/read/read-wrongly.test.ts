@@ -137,15 +137,36 @@ describe('a model of marks alone', () => {
 
 describe('an AC system written another way', () => {
   test.each([
-    ['120/208', 'Write 208Y/120 if that is what is meant.'],
-    ['277/480', 'Write 480Y/277 if that is what is meant.'],
-    ['230/400 V', 'Write 400Y/230 if that is what is meant.'],
-    ['240/120', 'Write 120/240 or 240/120 high-leg if that is what is meant.'],
-    ['120/277', 'Correct the cell; leave it blank if it is not known.'],
-  ])('%s: the hint holds the same voltages, or names none', (text, hint) => {
+    ['208/120', 'Write 120/208 or 208Y/120 if that is what is meant;'],
+    ['277/480', 'Write 480Y/277 if that is what is meant;'],
+    ['230/400 V', 'Write 400Y/230 if that is what is meant;'],
+    ['240/120', 'Write 120/240 or 240/120 high-leg if that is what is meant;'],
+    ['120/277', 'Known are 120, 277, 347,'],
+  ])('%s: the hint holds the same voltages, or all that are known', (text, hint) => {
     const result = read(`tag,kind,ac_in\nA,panel,${text}\n`);
     const { items = [] } = result.jobs[0] ?? {};
-    expect(items.map((item) => [item.code, saidOf(item).hint])).toEqual([['cell/wrong', hint]]);
+    expect(items.map((item) => item.code)).toEqual(['cell/wrong']);
+    const said = String(saidOf(items[0]).hint);
+    expect(said.slice(0, hint.length)).toBe(hint);
+    expect(said).toContain('words in the column map or the settings');
+    expect(said).not.toContain('blank');
+  });
+});
+
+describe('a code that nobody knows', () => {
+  test.each([
+    ['basis', 'nec-2026', 'Known are nec-2017, nec-2020, nec-2023, iec:'],
+    ['basis', 'nec-20', 'Known are nec-2017, nec-2020, nec-2023, iec:'],
+    ['earthing', 'TI', 'Known are TN, TT, IT:'],
+    ['overvoltage_category', 'IIII', 'Known are I, II, III, IV:'],
+  ])('%s %s comes near none of those that are known, which are named', (field, text, hint) => {
+    const result = read(`tag,kind,${field}\nA,panel,${text}\n`);
+    const items = result.jobs.flatMap((job) => job.items);
+    expect(items.map((item) => item.code)).toEqual(['cell/wrong']);
+    expect(String(saidOf(items[0]).hint).slice(0, hint.length)).toBe(hint);
+  });
+  it('is read where it differs in case and blanks alone', () => {
+    expect(read('tag,kind,basis\nA,panel,NEC 2020\n').jobs[0]?.facts.basis?.value).toBe('nec-2020');
   });
 });
 
@@ -184,9 +205,9 @@ describe('a heading among the rows', () => {
     },
   );
   it('is none where one of its cells is none', () => {
-    const result = read('tag,kind,maker,model\nMark,panel,Make,Model\n');
+    const result = read('tag,kind,maker,model\nRoom,panel,Make,Model\n');
     expect(codes(result)).toEqual([]);
-    expect(tags(result)).toEqual(['Mark']);
+    expect(tags(result)).toEqual(['Room']);
   });
 });
 

@@ -5,9 +5,9 @@ import { ColumnMapSchema } from '../../src/read/table/column-map.js';
 import { jsonSchemas } from '../../src/read/company/schemas.js';
 
 test.each(jsonSchemas().map((s) => [s.path, s.text] as const))(
-  '%s is what the code says (UPDATE_GOLDEN=1 writes it)',
+  '%s is what the code says (npm run docs:schemas writes it)',
   (path, text) => {
-    if (process.env['UPDATE_GOLDEN'] === '1') writeFileSync(path, text);
+    if (process.env['UPDATE_DOCS'] === '1') writeFileSync(path, text);
     expect(readFileSync(path, 'utf8')).toBe(text);
   },
 );

@@ -72,7 +72,7 @@ describe('a figure is read with its unit', () => {
     ['100-120 ft', 'unknown-unit'],
     ['90/110 m', 'unknown-unit'],
     ['100 ft or so', 'unknown-unit'],
-    ['-0.27 %', 'unknown-unit'],
+    ['-0.27 ppm', 'unknown-unit'],
     ['-0.15 %/F', 'unknown-unit'],
     ['about 100 ft', 'no-number'],
     ['<100 ft', 'no-number'],

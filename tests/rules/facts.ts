@@ -294,6 +294,7 @@ export function indicatorFacts(some: Partial<IndicatorFacts> = {}): IndicatorFac
     fedBySource: false,
     turbineDriven: false,
     sunAndWind: false,
+    rapidShutdown: false,
     frequency: undefined,
     turbineOutputKnown: true,
     groundingUnknown: false,

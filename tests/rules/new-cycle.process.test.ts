@@ -5,11 +5,12 @@ import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type * as Shuntbook from '../../src/index.js';
+import { DEFAULT_CYCLE, editionOf, NEC_CYCLES } from '../../src/model/editions.js';
 
 const ROOT = resolve('.');
 /** A made-up cycle, decided as the newest one is. */
-const NEW = 'nec-2029';
-const NEWEST = 'nec-2023';
+const NEW = 'nec-2099';
+const NEWEST = NEC_CYCLES[NEC_CYCLES.length - 1] ?? DEFAULT_CYCLE;
 
 let folder = '';
 /** What the compiler said before anything but the order of the cycles was touched. */
@@ -114,7 +115,8 @@ beforeAll(async () => {
   left = compile('finished');
   finished = await planned('finished', NEW);
   newest = await planned('finished', NEWEST);
-});
+  // Two whole runs of the compiler: minutes where a machine has much else to do.
+}, 900_000);
 
 afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
@@ -151,7 +153,9 @@ describe('a made-up code cycle, added by the recipe of DEVELOPERS.md', () => {
 
   it('then plans each job as the cycle that it was copied from', () => {
     const alike = (plans: readonly Shuntbook.Plan[]): string =>
-      JSON.stringify(plans).replaceAll(NEW, NEWEST).replaceAll('"2029"', '"2023"');
+      JSON.stringify(plans)
+        .replaceAll(NEW, NEWEST)
+        .replaceAll('"2099"', `"${editionOf(NEWEST)}"`);
     expect(JSON.parse(alike(finished))).toEqual(JSON.parse(alike(newest)));
     expect(finished.flatMap((plan) => plan.protectors).length).toBeGreaterThan(20);
   });

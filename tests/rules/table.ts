@@ -154,7 +154,7 @@ export function placementTable(url: string, rule: AnyPlacementRule, cases: reado
         because: say(decision.because),
         open,
         notes,
-        cites: one.cites && cited(placed ? decision.cites : undefined),
+        cites: one.cites && cited(decision.outcome === 'waived' ? undefined : decision.cites),
         unasked: placed && decision.unasked ? say(decision.unasked.because) : undefined,
       },
       expected,

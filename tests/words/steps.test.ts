@@ -3,9 +3,12 @@ import { demoPlans } from '../documents/fixtures/demo-plans.js';
 import { versionOne } from '../output/version-one.js';
 import { planJson, readPlan } from '../../src/output/plan-file.js';
 import { subject, type Step } from '../../src/model/step.js';
-import { reason } from '../../src/model/reason.js';
+import { reason, type Reason } from '../../src/model/reason.js';
 import { RATING_TITLES } from '../../src/words/reasons/en/calculation.js';
-import { stepTold } from '../../src/words/steps/told.js';
+import { SOURCE } from '../../src/words/reasons/en/source.js';
+import { say } from '../../src/words/reasons/say.js';
+import { saidSureness } from '../../src/words/steps/said-sureness.js';
+import { stepTold, SURENESS } from '../../src/words/steps/told.js';
 import {
   CURRENT_RULES,
   NOMINAL_CURRENT_RULE,
@@ -41,8 +44,41 @@ describe('the words of a step', () => {
     const table = step({ sure: 'published', source: reason('source/withstand-table') });
     expect(stepTold(table).sourced).toBe('published: IEC 60664-1:2020 Table F.1');
   });
+  test('name it beside a source that another version wrote, or that a later one knows', () => {
+    const earlier = step({ sure: 'memory', source: reason('earlier/as-written', { text: 'from memory' }) });
+    expect(stepTold(earlier).sourced).toBe('value from memory: from memory');
+    const later = { code: 'source/later', values: {} } as unknown as Step['source'];
+    expect(stepTold(step({ source: later })).sourced).toBe('stated: source/later');
+  });
   test('of a step that a later shuntbook wrote are its code', () => {
     expect(stepTold({ ...step({}), code: 'later/unknown' } as unknown as Step).says).toBe('later/unknown');
+  });
+});
+
+describe('what a source says of how sure a figure is', () => {
+  const values = {
+    standard: 'S',
+    edition: '1',
+    clause: '2',
+    places: [],
+    each: [],
+    basis: 'nec-2023',
+    table: 'A.1',
+  };
+  const cases = Object.keys(SOURCE).flatMap((code) =>
+    [true, false].map((is) => {
+      const given = { ...values, memory: is, read: is, practice: is ? 'iec' : 'nec' };
+      return [`${code}, ${String(is)}`, { code, values: given } as unknown as Reason] as const;
+    }),
+  );
+  test.each(cases)('%s: its sentence holds those words', (_, source) => {
+    const said = saidSureness(source);
+    const held = Object.values<string>(SURENESS).filter((word) => say(source).includes(word));
+    if (said === null) expect(held).toEqual([]);
+    else expect(held).toContain(SURENESS[said]);
+  });
+  test('a place in a file says nothing of it', () => {
+    expect(saidSureness({ from: 'list', file: 'jobs.csv', line: 12, column: 'Voc' })).toBeNull();
   });
 });
 
@@ -53,8 +89,9 @@ test('a calculation bears the title of its rule', () => {
 
 describe('the steps of plan.json', () => {
   const plans = demoPlans();
+  // How sure a figure is stands once by the code of its source, which version 1 has none of.
   const told = (of: readonly { readonly steps: readonly Step[] }[]): unknown =>
-    of.flatMap(({ steps }) => steps.map((one) => stepTold(one)));
+    of.flatMap(({ steps }) => steps.map((one) => ({ ...stepTold(one), sourced: '' })));
 
   test.each(plans.map((plan) => [plan.job, plan] as const))('%s read back say what they said', (_, plan) => {
     const again = readPlan(JSON.parse(planJson(plan)))?.plan;

@@ -5,6 +5,7 @@ import { isNec } from '../../model/editions.js';
 import { leadLength as leadLengthText } from '../../words/lengths.js';
 import { amperes } from '../parts/figures.js';
 import { placeText } from '../parts/schedule.js';
+import { equipmentOf } from '../parts/site-index.js';
 
 /** A value of the commissioning record: filled from the list's as-built columns, or a blank line to fill in by hand. */
 const RecordValueSchema = z.object({ value: z.string(), toFillIn: z.boolean() });
@@ -30,8 +31,7 @@ const BLANK = { value: '', toFillIn: true };
 /** A figure that the list states of the equipment at a protector, in its SI unit. */
 function asBuilt(plan: Plan, protector: PlannedProtector, field: string): number | undefined {
   for (const port of protector.ports) {
-    const equipment = plan.site.equipments.find((e) => e.tag === port.equipment);
-    const fact = equipment?.facts.find((f) => f.field === field);
+    const fact = equipmentOf(plan, port.equipment)?.facts.find((f) => f.field === field);
     if (typeof fact?.value === 'number') return fact.value;
   }
   return undefined;

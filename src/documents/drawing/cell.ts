@@ -1,5 +1,6 @@
 import { shortened } from '../parts/css.js';
 import type { PlannedProtector } from '../../model/plan.js';
+import { kindWords } from '../../words/kind-words.js';
 import type { PortRow, Side, Unit } from './site-graph.js';
 import { SYMBOL_HEIGHT } from './symbols.js';
 import { textWidth, wrapped } from './text-width.js';
@@ -77,6 +78,12 @@ export interface RowLinks {
   readonly elsewhere: (row: PortRow) => readonly PortRow[];
 }
 
+/**
+ * So many lines that leave the strip at one row are named there; each of the others names this row where it arrives. A label is a line
+ * high or two, and a sheet holds some fifty.
+ */
+const MOST_NAMED = 24;
+
 /** Room before the name of a row on another strip while the sheets aren't counted; as wide as any two digits. */
 const PLACEHOLDER = 'sheet 88:';
 
@@ -102,13 +109,11 @@ export function labelText(label: LabelLine, sheetOf: (key: string) => number | n
 /** How far a protector covers, in few words. */
 export type ReachWord = (protector: PlannedProtector) => string;
 
-const KIND_WORDS = (kind: string): string => kind.replace(/-/g, ' ');
-
 function detailsOf(unit: Unit, width: number): string[] {
   const { kind, maker, model } = unit.equipment;
   // The whole name stands in the table of the equipment.
   const make = shortened([maker, model].filter((t) => t !== '').join(' '), 48);
-  return [...wrapped(KIND_WORDS(kind), width, FONT), ...wrapped(make, width, FONT)];
+  return [...wrapped(kindWords(kind), width, FONT), ...wrapped(make, width, FONT)];
 }
 
 function tapLines(protector: PlannedProtector, reach: ReachWord): string[] {
@@ -133,6 +138,8 @@ interface Measured {
 
 function measureRow(row: PortRow, links: RowLinks, reach: ReachWord): Measured {
   const elsewhere = links.elsewhere(row);
+  const named = elsewhere.length > MOST_NAMED ? MOST_NAMED - 1 : elsewhere.length;
+  const more = elsewhere.length > named ? `and ${elsewhere.length - named} more` : '';
   const taps = row.taps.map((protector) => {
     const lines = tapLines(protector, reach);
     return { protector, lines, width: 26 + widest(lines) };
@@ -143,7 +150,8 @@ function measureRow(row: PortRow, links: RowLinks, reach: ReachWord): Measured {
     ...row.labels.flatMap((text) =>
       wrapped(text, room, FONT).map((t) => ({ label: { text: t, target: null }, width: widest([t]) })),
     ),
-    ...elsewhere.flatMap((other) => elsewhereLines(other, room)),
+    ...elsewhere.slice(0, named).flatMap((other) => elsewhereLines(other, room)),
+    ...(more === '' ? [] : [{ label: { text: more, target: null }, width: widest([more]) }]),
   ];
   const labels = lines.map((l) => l.label);
   const labelsWidth = lines.reduce((most, l) => Math.max(most, l.width), 0);

@@ -2,7 +2,7 @@ import type { ReachWord, RowLinks } from './cell.js';
 import { cellShape, FONT, LINE } from './cell.js';
 import { layoutSheet } from './layout.js';
 import type { Layout, PlacedCell } from './layout.js';
-import type { PortRow, SiteGraph, Unit } from './site-graph.js';
+import type { Line, PortRow, SiteGraph, Unit } from './site-graph.js';
 
 /** Room for a drawing on a sheet, in points. */
 export interface Room {
@@ -28,6 +28,9 @@ const LEAST_SCALE = LEAST_TEXT / FONT;
 const MOST_SCALE = 1.15;
 const FRAME = { across: 22, down: 2 * LINE + 20 };
 
+/** Equipments that are laid out at once; common practice, no source. */
+const MOST_AT_ONCE = 40;
+
 /** The scale that puts a drawing of this size onto the room. */
 export function scaleFor(size: Room, room: Room): number {
   return Math.min(room.width / size.width, room.height / size.height, MOST_SCALE);
@@ -43,7 +46,10 @@ function partners(graph: SiteGraph): ReadonlyMap<string, readonly PortRow[]> {
   const found = new Map<string, PortRow[]>();
   const add = (from: string, to: string): void => {
     const row = graph.rowOf.get(to);
-    if (row !== undefined) found.set(from, [...(found.get(from) ?? []), row]);
+    if (row === undefined) return;
+    const known = found.get(from);
+    if (known === undefined) found.set(from, [row]);
+    else known.push(row);
   };
   for (const line of graph.lines) {
     add(line.from, line.to);
@@ -126,6 +132,45 @@ function stacked(strips: readonly Layout[], room: Room): DrawnSheet[] {
   return sheets;
 }
 
+/** The lines of which both ends are among some units, in the graph's order. */
+function linesAmong(graph: SiteGraph): (units: readonly Unit[]) => Line[] {
+  const leaving = new Map<string, number[]>();
+  for (const [index, { from }] of graph.lines.entries()) {
+    const known = leaving.get(from);
+    if (known === undefined) leaving.set(from, [index]);
+    else known.push(index);
+  }
+  return (units) => {
+    const rows = units.flatMap((u) => u.rows.map((r) => r.key));
+    const here = new Set(rows);
+    return rows
+      .flatMap((key) => leaving.get(key) ?? [])
+      .sort((a, b) => a - b)
+      .flatMap((index) => graph.lines[index] ?? [])
+      .filter((line) => here.has(line.to));
+  };
+}
+
+/**
+ * What is laid out at once: all, or where that is very much the first of it and what is joined to that, nearest first. A sheet
+ * holds far less, and to lay out a whole site for each of its sheets would cost its square.
+ */
+function nearby(rest: ReadonlySet<Unit>, joined: (unit: Unit) => readonly Unit[]): readonly Unit[] {
+  if (rest.size <= MOST_AT_ONCE) return [...rest];
+  const found = new Set<Unit>();
+  for (const start of rest) {
+    const queue = [start];
+    // It grows while it is walked.
+    for (const unit of queue) {
+      if (found.size === MOST_AT_ONCE) return [...found];
+      if (found.has(unit)) continue;
+      found.add(unit);
+      queue.push(...joined(unit).filter((other) => rest.has(other)));
+    }
+  }
+  return [...found];
+}
+
 /**
  * Lays the site out on as many sheets as it takes to keep all text at 10 pt or more.
  * @param graph the site
@@ -134,28 +179,29 @@ function stacked(strips: readonly Layout[], room: Room): DrawnSheet[] {
  */
 export async function layoutSheets(graph: SiteGraph, reach: ReachWord, room: Room): Promise<DrawnSheet[]> {
   const others = partners(graph);
+  const linesOf = linesAmong(graph);
   const lay = async (units: readonly Unit[]): Promise<Layout> => {
     const links = linksOf(others, units);
-    const here = new Set(units.flatMap((u) => u.rows.map((r) => r.key)));
-    const lines = graph.lines.filter((l) => here.has(l.from) && here.has(l.to));
     return layoutSheet(
       units.map((u) => cellShape(u, links, reach)),
-      lines,
+      linesOf(units),
     );
   };
   const whole: RowLinks = { drawn: () => true, elsewhere: () => [] };
-  let rest: readonly Unit[] = graph.units.flatMap((u) => partsOf(u, whole, reach, room));
+  const rest = new Set(graph.units.flatMap((u) => partsOf(u, whole, reach, room)));
+  const owners = new Map([...rest].flatMap((unit) => unit.rows.map((row) => [row.key, unit] as const)));
+  const joined = (unit: Unit): Unit[] =>
+    unit.rows.flatMap((row) => (others.get(row.key) ?? []).flatMap((o) => owners.get(o.key) ?? []));
   const strips: Layout[] = [];
-  while (rest.length > 0) {
-    let taken = rest;
+  while (rest.size > 0) {
+    let taken: readonly Unit[] = nearby(rest, joined);
     let strip = await lay(taken);
     while (!fits(strip, room) && taken.length > 1) {
       taken = withoutStrays(firstThatMayFit(strip, room), others);
       strip = await lay(taken);
     }
     strips.push(strip);
-    const gone = new Set(taken);
-    rest = rest.filter((u) => !gone.has(u));
+    for (const unit of taken) rest.delete(unit);
   }
   return stacked(strips, room);
 }

@@ -1,5 +1,6 @@
 import type { Plan, PlannedEquipment, PlannedProtector, PlannedRun } from '../../model/plan.js';
 import { drawnLength } from '../../words/lengths.js';
+import { equipmentOf } from '../parts/site-index.js';
 
 /** The west side takes what feeds the equipment, the east side what it feeds. */
 export type Side = 'west' | 'east';
@@ -118,7 +119,7 @@ function restingSide(port: string): Side {
 /** A service's protector stands behind its main breaker, on the side of what it feeds, unless it is ahead of it. */
 function standsBehindMain(plan: Plan, { equipment, port }: End): boolean {
   if (port !== 'service') return false;
-  const facts = plan.site.equipments.find((e) => e.tag === equipment)?.facts ?? [];
+  const facts = equipmentOf(plan, equipment)?.facts ?? [];
   return !facts.some((f) => f.field === 'ahead_of_disconnect' && f.value === true);
 }
 
@@ -174,7 +175,11 @@ export function siteGraph(plan: Plan): SiteGraph {
   for (const protector of plan.protectors) placeProtector(plan, protector, rows);
 
   const rowsOf = new Map<string, PortRow[]>();
-  for (const row of rows.values()) rowsOf.set(row.tag, [...(rowsOf.get(row.tag) ?? []), row]);
+  for (const row of rows.values()) {
+    const own = rowsOf.get(row.tag);
+    if (own === undefined) rowsOf.set(row.tag, [row]);
+    else own.push(row);
+  }
   const units = plan.site.equipments.map((equipment) => {
     const rank = (row: PortRow): number =>
       equipment.ports.indexOf(row.port) + (row.shared.length > 0 ? 1000 : 0);

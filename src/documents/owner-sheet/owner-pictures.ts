@@ -7,6 +7,7 @@ import { lightsPicture, PICTURE_ROOM } from '../drawing/lights.js';
 import { SvgSchema } from '../drawing/svg.js';
 import type { LightGroup } from '../parts/owner-lights.js';
 import { causesOfLights, lightGroups, lightsAlt } from '../parts/owner-lights.js';
+import { equipmentOf } from '../parts/site-index.js';
 
 export const OwnerProtectorSchema = z.object({
   tag: z.string(),
@@ -44,10 +45,9 @@ function letter(index: number): string {
 }
 
 function guardsText(plan: Plan, protector: PlannedProtector, strings: OwnerStrings): string[] {
-  const kindOf = new Map(plan.site.equipments.map((e) => [e.tag, e.kind]));
   const tags = [...new Set(protector.ports.map((p) => p.equipment))];
   const lines = tags.map((tag) =>
-    filled(strings.guards, { thing: strings.things[kindOf.get(tag) ?? 'other'], tag }),
+    filled(strings.guards, { thing: strings.things[equipmentOf(plan, tag)?.kind ?? 'other'], tag }),
   );
   if (lines.length === 0) lines.push(strings.guardsFirst);
   return protector.wiring.fedFromTwoSupplies ? [...lines, strings.twoSupplies] : lines;

@@ -3,7 +3,7 @@ import type { FontKit } from '../../model/print.js';
 import type { Settings } from '../../model/settings.js';
 
 export const DOCUMENT_KINDS = ['closeout-pack', 'permit-sheet', 'owner-sheet', 'labels'] as const;
-/** The four documents of a pack; the file of each is its kind with `.pdf`. */
+/** The documents of a pack; the file of each is its kind with `.pdf`. */
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
 
 /** A photo of an equipment, found by its tag, as a `data:` URL. */

@@ -2,6 +2,7 @@ import type { Plan, PlannedChannel, PlannedIndicator, PlannedProtector } from '.
 import type { IndicatorCause, SystemState } from '../../model/words.js';
 import { filled } from '../../words/languages.js';
 import type { OwnerStrings, PlainLook, StateWords } from '../../words/languages/owner-strings.js';
+import { equipmentOf, runsTo } from './site-index.js';
 
 /** A state by the name of its word. */
 type StateName = keyof StateWords;
@@ -32,6 +33,7 @@ const NO_PICTURE: ReadonlySet<SystemState> = new Set(['always', 'ground-fault de
 const PLAIN_CAUSES: ReadonlySet<IndicatorCause> = new Set([
   'energised',
   'sunlight',
+  'sunlight-inverter-on',
   'battery-connected',
   'turning-dc',
 ]);
@@ -49,9 +51,9 @@ interface Around {
 function aroundOf(plan: Plan, protector: PlannedProtector, channel: PlannedChannel): Around {
   const { ports } = protector;
   const port = ports.find((p) => p.port === channel.wire.port) ?? ports[0];
-  const kindOf = (tag: string): string => plan.site.equipments.find((e) => e.tag === tag)?.kind ?? '';
-  const feeders = plan.site.runs
-    .filter((run) => run.to.equipment === port?.equipment && run.to.port === port.port)
+  const kindOf = (tag: string): string => equipmentOf(plan, tag)?.kind ?? '';
+  const feeders = runsTo(plan, port?.equipment ?? '')
+    .filter((run) => run.to.port === port?.port)
     .map((run) => kindOf(run.from.equipment));
   const own = kindOf(port?.equipment ?? '');
   return { own, feeders: own === 'generator' ? [own] : feeders };
@@ -71,6 +73,7 @@ function stateName(state: SystemState, { own, feeders }: Around): StateName {
     'source on': generator ? 'generatorOn' : utilityAlone ? 'utilityOn' : 'powerOn',
     'source off': generatorAlone ? 'generatorOff' : utilityAlone ? 'utilityOff' : 'powerOff',
     sun: 'sun',
+    'sun, inverter on': 'sunInverterOn',
     night: 'night',
     turning: water ? 'waterTurning' : 'windTurning',
     still: water ? 'waterStill' : 'windStill',

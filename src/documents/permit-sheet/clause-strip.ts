@@ -22,7 +22,9 @@ function standingText({ standing, at, because }: PlannedStanding): string {
 export function clauseStrip(plan: Plan): ClauseRow[] {
   const byRule = new Map<string, string[]>();
   for (const one of plan.standings) {
-    byRule.set(one.rule, [...(byRule.get(one.rule) ?? []), standingText(one)]);
+    const known = byRule.get(one.rule);
+    if (known === undefined) byRule.set(one.rule, [standingText(one)]);
+    else known.push(standingText(one));
   }
   const cited = new Map(
     clausesByRule([...plan.clauses, ...plan.otherClauses]).map((entry) => [entry.rule, entry]),

@@ -14,6 +14,8 @@ export const HEADING_UNKNOWN = message<{ heading: string; near: string }>(
 
 export const HEADING_AGAIN = message<{ found: string }>('heading/again', 'conflict', 'office');
 
+export const QUOTE_IN_HEADING = message<{ found: string }>('heading/quote', 'conflict', 'office');
+
 export const HEADING_NEAR = message<{ heading: string; field: string }>('heading/near', 'conflict', 'office');
 
 export const HEADINGS_MANY_UNKNOWN = message<{ count: number; first: string }>(

@@ -1,6 +1,6 @@
 import type { Place } from '../fact.js';
 import { message } from '../message.js';
-import type { Who } from '../words.js';
+import type { Kind, Who } from '../words.js';
 
 /** Messages about the rows, cells and jobs of equipment lists. */
 
@@ -19,6 +19,18 @@ export const CELL_WRONG = message<CellAt & { readonly because: string; readonly 
 
 export const KIND_MISSING = message<{ tag: string }>('row/kind-missing', 'missing', 'designer');
 
+export const KIND_UNCLEAR = message<{ text: string; kinds: readonly Kind[] }>(
+  'row/kind-unclear',
+  'missing',
+  'designer',
+);
+
+export const KIND_CONTRADICTS = message<{ tag: string; word: string; field: string; text: string }>(
+  'row/kind-contradicts',
+  'conflict',
+  'designer',
+);
+
 export const TAG_MISSING = message<{ standIn: string }>('row/tag-missing', 'missing', 'designer');
 
 export const CELLS_SURPLUS = message<{ cells: number; headings: number }>(
@@ -27,7 +39,23 @@ export const CELLS_SURPLUS = message<{ cells: number; headings: number }>(
   'office',
 );
 
+export const CELLS_SHORT = message<{ cells: number; headings: number }>(
+  'row/cells-short',
+  'conflict',
+  'office',
+);
+
+export const QUOTE_IN_NAME = message<{ found: string }>('row/quote-in-name', 'conflict', 'office');
+
+export const FIGURES_LEFT_OUT = message<{ lines: readonly number[]; found: string }>(
+  'row/figures-left-out',
+  'confirm',
+  'office',
+);
+
 export const JOB_MISSING = message<{ job: string }>('row/job-missing', 'missing', 'office');
+
+export const JOB_JOINED = message<{ text: string; job: string }>('row/job-joined', 'conflict', 'office');
 
 export const JOB_FROM_ABOVE = message<{ count: number }>('row/job-from-above', 'confirm', 'office');
 

@@ -20,7 +20,7 @@ export const ROW_MESSAGES = {
     'designer',
   ),
   stringsLongest: message<{ tag: string }>('site/strings-longest', 'confirm', 'designer'),
-  modulesProduct: message<{ tag: string; modules: number; series: number; strings: number }>(
+  modulesProduct: message<{ tag: string; modules: number; series: number; strings: number; product: number }>(
     'site/modules-product',
     'conflict',
     'designer',

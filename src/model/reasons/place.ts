@@ -1,9 +1,10 @@
+import type { Basis } from '../editions.js';
 import type { Quantity } from '../quantity.js';
 import type { None } from '../none.js';
 import type { NestedReason } from '../nested-reason.js';
 import type { Kind, PortClass } from '../words.js';
 
-/** Why rules place a protector at a kind of equipment, or don't: code and values. */
+/** Why rules place a protector at a kind of equipment, or don't: code and values. `basis`: its unit of lengths stands first. */
 export interface PlaceReasons {
   'asked/no': None;
   'asked/yes': None;
@@ -23,7 +24,7 @@ export interface PlaceReasons {
   'control/outdoors': None;
   'control/between-buildings': { readonly to: string };
   'control/place-unknown': { readonly to: string };
-  'control/long-run': { readonly length: Quantity };
+  'control/long-run': { readonly length: Quantity; readonly basis: Basis };
   /** The other end of a control circuit, for what is said of the circuit itself. */
   'control-end/refused': { readonly circuit: string; readonly reason: NestedReason };
   'control-end/placed': { readonly circuit: string; readonly reason: NestedReason };
@@ -38,6 +39,7 @@ export interface PlaceReasons {
     readonly length: Quantity;
     readonly critical: Quantity;
     readonly shorter: boolean;
+    readonly basis: Basis;
   };
   'exempt/worth-protecting': None;
   'exempt/service': None;
@@ -52,14 +54,20 @@ export interface PlaceReasons {
   'grid-tie/place-unknown': { readonly target: string };
   'grid-tie/other-building': { readonly target: string };
   'grid-tie/reach-unknown': { readonly target: string };
-  'grid-tie/no-reach': { readonly target: string };
+  'grid-tie/no-reach': { readonly target: string; readonly basis: Basis };
   /** `reach`: null where it isn't limited. */
   'grid-tie/within-reach': {
     readonly target: string;
     readonly run: Quantity;
     readonly reach: Quantity | null;
+    readonly basis: Basis;
   };
-  'grid-tie/beyond-reach': { readonly target: string; readonly run: Quantity; readonly reach: Quantity };
+  'grid-tie/beyond-reach': {
+    readonly target: string;
+    readonly run: Quantity;
+    readonly reach: Quantity;
+    readonly basis: Basis;
+  };
   'inverter-ac/in-use': { readonly port: PortClass; readonly kind: Kind };
   'port/unused': None;
   'port/nothing-named': None;

@@ -50,6 +50,7 @@ interface LeadReasons {
 
 interface LightReasons {
   'light/sun': None;
+  'light/sun-inverter-on': None;
   'light/night': None;
   'light/turbine': None;
   'light/turbine-still': None;

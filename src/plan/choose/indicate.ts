@@ -6,7 +6,8 @@ import type { SiteEquipment, SitePort } from '../../model/site.js';
 import type { DcGrounding } from '../../model/words.js';
 import type { IndicatorFacts } from '../../rules/indicator-facts.js';
 import { INDICATOR_RULES } from '../../rules/rulebook.js';
-import { batteriesOn } from '../../site/battery-bus.js';
+import { batteriesOn, portsOnBus } from '../../site/battery-bus.js';
+import { batteryGroundingByDefault } from '../../rules/dc-grounding.js';
 import { drivenBy, ultimateSources } from '../../site/inputs.js';
 import type { Placement } from '../context/verdict.js';
 import { memo } from '../context/memo.js';
@@ -72,6 +73,7 @@ function indicatorFacts(
     fedBySource: supply.source,
     turbineDriven: driven === 'turbine',
     sunAndWind: driven === 'both',
+    rapidShutdown: port.cls === 'dc-in' && port.runs.some((run) => run.to === port && run.rapidShutdown),
     turbineOutputKnown:
       circuit !== 'turbine' || ultimateSources(port).every((s) => s.facts.output !== undefined),
     frequency: circuit === 'turbine' ? frequencyOf(port) : undefined,
@@ -87,23 +89,25 @@ function indicatorFacts(
 export type PoleGrounding = DcGrounding | 'unknown';
 
 /**
- * Which pole of a DC circuit is grounded: as its rows state, else negative on a charge controller, floating on an inverter,
- * negative on a battery; a control circuit's isn't known by default. What shares the conductors shares their grounding.
+ * Which pole of a DC circuit is grounded: as its rows state, else on a charge controller that of its battery, floating on an
+ * inverter; of a battery by its voltage; a control circuit's isn't known by default. What shares the conductors shares their
+ * grounding.
  */
 export function poleGrounding(port: SitePort, subject: SiteEquipment): PoleGrounding {
   if (port.cls === 'terminals') return controlGroundingOf(subject) ?? 'floating';
-  if (port.cls === 'battery' || port.cls === 'dc-bus') return groundedAs(batteriesOn(port), 'negative');
+  if (port.cls === 'battery' || port.cls === 'dc-bus') return busGrounding(port);
   // What a source's row states counts at its own port, whatever input it was given by order.
   const own =
     port.cls === 'output' && inputFed(port).oneOfSources ? statedAlike(ultimateSources(port)) : undefined;
   if (own !== undefined) return own;
   const converters = convertersOf(port);
   const onController = converters.length > 0 && converters.every((c) => c.kind === 'charge-controller');
-  const byDefault = onController ? 'negative' : 'floating';
+  const byDefault = onController ? behindControllers(converters) : 'floating';
   const input = inputFed(port);
   // Where it isn't stated which of several feeds this input, each may, by its own grounding.
   const sources = ultimateSources(input);
-  return input.oneOfSources ? (alike(sources, byDefault) ?? byDefault) : groundedAs(sources, byDefault);
+  const stated = input.oneOfSources ? undefined : statedAlike(sources);
+  return stated ?? alike(sources, byDefault) ?? byDefault;
 }
 
 /** What a control circuit states of its grounding, or the company for all of them; undefined: it isn't known. */
@@ -111,9 +115,29 @@ export function controlGroundingOf({ facts, row }: SiteEquipment): DcGrounding |
   return facts.dc_grounding?.value ?? row.settled?.dc_grounding?.value;
 }
 
-/** Of rows that share their conductors: a stated grounding before a settled one, that before a default. */
-function groundedAs(rows: readonly SiteEquipment[], byDefault: DcGrounding): PoleGrounding {
-  return statedAlike(rows) ?? alike(rows, byDefault) ?? byDefault;
+/** Of a battery bus: what its batteries state, else what hangs on it states, else by the voltage of its batteries. */
+function busGrounding(port: SitePort): PoleGrounding {
+  const batteries = batteriesOn(port);
+  const stated =
+    statedAlike(batteries) ?? statedAlike([...portsOnBus(port)].map((p) => p.equipment).filter(isOnDcBus));
+  if (stated !== undefined) return stated;
+  const voltages = batteries.flatMap(({ facts }) => facts.battery_voltage?.value ?? []);
+  const byDefault = batteryGroundingByDefault(voltages.length > 0 ? Math.max(...voltages) : undefined);
+  return alike(batteries, byDefault) ?? byDefault;
+}
+
+function isOnDcBus({ ports }: SiteEquipment): boolean {
+  return ports.some((p) => p.cls === 'dc-bus');
+}
+
+/** An array on charge controllers that states none has the grounding of their batteries. */
+function behindControllers(controllers: readonly SiteEquipment[]): PoleGrounding {
+  const buses = controllers.map((c) => {
+    const port = c.ports.find((p) => p.cls === 'battery');
+    return port && batteriesOn(port).length > 0 ? busGrounding(port) : 'negative';
+  });
+  const [first = 'negative'] = buses;
+  return buses.every((one) => one === first) ? first : 'unknown';
 }
 
 /** The input that a source's conductors lead to, through combiners: what else feeds it is in parallel. */
@@ -128,11 +152,19 @@ function statedAlike(rows: readonly SiteEquipment[]): PoleGrounding | undefined 
   return oneOf(rows.map(({ facts }) => facts.dc_grounding?.value));
 }
 
-/** What all rows say alike, those that state nothing as it is settled for them, else by default; undefined: there is none. */
-function alike(rows: readonly SiteEquipment[], byDefault: DcGrounding): PoleGrounding | undefined {
-  return oneOf(
-    rows.map(({ facts, row }) => facts.dc_grounding?.value ?? row.settled?.dc_grounding?.value ?? byDefault),
-  );
+/**
+ * What all rows say alike, one that states nothing as it is settled for it, else by default; where the default isn't known it says
+ * nothing. Undefined: none says anything.
+ */
+function alike(rows: readonly SiteEquipment[], byDefault: PoleGrounding): PoleGrounding | undefined {
+  const known = byDefault === 'unknown' ? undefined : byDefault;
+  return oneOf(rows.map((row) => row.facts.dc_grounding?.value ?? settledFor(row, byDefault) ?? known));
+}
+
+/** That a company grounds a pole where that is usual says nothing of conductors that float: their lights would be told wrongly. */
+function settledFor({ row }: SiteEquipment, byDefault: PoleGrounding): DcGrounding | undefined {
+  const settled = row.settled?.dc_grounding?.value;
+  return byDefault === 'floating' && settled !== 'floating' ? undefined : settled;
 }
 
 function oneOf(groundings: readonly (DcGrounding | undefined)[]): PoleGrounding | undefined {

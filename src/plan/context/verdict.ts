@@ -76,7 +76,11 @@ export function judge(job: JobContext, port: SitePort, notes: PlacedNote[]): Ver
     if (outcome === 'placed') {
       const { strength, cites, unasked } = decision;
       reasons.push({ rule, strength, because, ...(cites && { cites }), ...(unasked && { unasked }) });
-    } else refusals.push({ port, rule, because, open: isOpen(decision), waived: outcome === 'waived' });
+    } else {
+      const cites = outcome === 'not-placed' ? decision.cites : undefined;
+      const waived = outcome === 'waived';
+      refusals.push({ port, rule, because, open: isOpen(decision), waived, ...(cites && { cites }) });
+    }
   }
   const verdict: Verdict = { port, reasons, refusals };
   waive(verdict, facts, notes);

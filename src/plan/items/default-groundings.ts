@@ -85,7 +85,9 @@ export function sayBonds(selected: readonly Selected[], nec: boolean, uses: Sett
     const { cls, equipment } = wiring.port;
     if (wiring.neutral.neutral === 'none' || equipment.facts.n_pe_link) continue;
     const settled = equipment.row.settled?.n_pe_link;
-    const decides = (nec || cls === 'service') && settled?.value === wiring.facts.bondedHere;
+    const isFed = equipment.kind === 'transformer' && cls === 'ac-in';
+    const isHead = cls === 'service' || equipment.kind === 'transformer';
+    const decides = (nec || isHead) && !isFed && settled?.value === wiring.facts.bondedHere;
     if (!decides || !uses.note(settled, [equipment.tag])) open.push(wiring);
   }
   const rows = (bonded: boolean): SiteEquipment[] =>

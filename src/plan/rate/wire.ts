@@ -67,15 +67,21 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
 }
 
 /**
- * `n_pe_link`, by default `yes` at a service whose system is grounded at its neutral, and `no` elsewhere: a system without
+ * `n_pe_link`, by default `yes` at a service, and behind a transformer that makes a system of its own, where that is grounded at its
+ * neutral, and `no` elsewhere: a system without
  * that link has none at its service either, and in a TT system the link is at the utility's transformer alone.
  */
 function isBonded(port: SitePort, grounding: SystemGrounding, isTt: boolean, nec: boolean): boolean {
-  const { facts, row } = port.equipment;
-  const unstated = port.cls === 'service' && grounding === 'solid' && !isTt;
-  // With iec N has a channel everywhere but at that service, linked or not: no default decides there.
-  const settled = nec || unstated ? row.settled?.n_pe_link : undefined;
-  return facts.n_pe_link?.value ?? settled?.value ?? unstated;
+  const { equipment, cls } = port;
+  const isDerived =
+    equipment.kind === 'transformer' && cls === 'ac-out' && equipment.facts.isolated?.value !== false;
+  const isHead = cls === 'service' || isDerived;
+  // What a transformer's row states is about what it feeds.
+  if (equipment.kind === 'transformer' && cls === 'ac-in') return false;
+  const unstated = isHead && grounding === 'solid' && !isTt;
+  // With iec N has a channel everywhere but there, linked or not: no default decides.
+  const settled = nec || unstated ? equipment.row.settled?.n_pe_link : undefined;
+  return equipment.facts.n_pe_link?.value ?? settled?.value ?? unstated;
 }
 
 /** One channel of one housing. */

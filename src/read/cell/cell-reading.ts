@@ -2,6 +2,7 @@ import { FIELDS } from '../../model/fields.js';
 import type { Field } from '../../model/list.js';
 import type { Note } from '../../model/open-item.js';
 import type { Settings } from '../../model/settings.js';
+import type { Kind } from '../../model/words.js';
 import { note } from '../../model/message.js';
 import { CELL_WRONG, UNIT_UNSURE } from '../../model/messages/list.js';
 import type { DecimalMark } from './numbers.js';
@@ -29,9 +30,13 @@ export type CellReading =
       readonly feet: number | readonly number[] | null;
       /** Something to confirm about the cell. */
       readonly note: Note | null;
+      /** What the word of a kind states beside the kind. */
+      readonly also?: { readonly field: Field; readonly value: unknown };
+      /** The kinds that the word can mean, where it can mean several: what feeds the row says which. */
+      readonly mayBe?: readonly Kind[];
     }
-  /** `note` null: an item of the file says it already. */
-  | { readonly is: 'wrong'; readonly note: Note | null };
+  /** `note` null: an item of the file says it already. `either`: the kinds that a word can mean; what else the row says may tell. */
+  | { readonly is: 'wrong'; readonly note: Note | null; readonly either?: readonly Kind[] };
 
 /** A cell that can't be understood: why, and what to do where that isn't obvious. */
 export interface Wrong {

@@ -3,6 +3,7 @@ import type { Field } from '../../model/list.js';
 import { saysNothing, wordKey } from './yes-no.js';
 import { unsureUnit, wrongCell, type CellContext, type CellReading } from './cell-reading.js';
 import { formulaError, SPREADSHEET } from './damage.js';
+import { readKind } from './kind-cell.js';
 import { readTextCell, MOST_TEXT } from './text-cells.js';
 import { readTyped } from './typed-cells.js';
 
@@ -43,7 +44,9 @@ export function readCell(field: Field, text: string, context: CellContext): Cell
   if (trimmed.length > most) {
     return { is: 'wrong', note: wrongCell(field, text, { because: `it has ${trimmed.length} characters` }) };
   }
-  const reading = readTyped(field, context.words.get(wordKey(trimmed)) ?? trimmed, context);
+  const word = context.words.get(wordKey(trimmed)) ?? trimmed;
+  if (field === 'kind') return readKind(text, word);
+  const reading = readTyped(field, word, context);
   if ('because' in reading) return { is: 'wrong', note: wrongCell(field, text, reading) };
   const { value, feet, unsure } = reading;
   return { is: 'value', value, feet: feet ?? null, note: unsure ? unsureUnit(field, text, unsure) : null };

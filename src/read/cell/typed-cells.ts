@@ -2,12 +2,11 @@ import { FIELDS } from '../../model/fields.js';
 import type { Connection, ConnectsTo, Field, VoltageCoefficient } from '../../model/list.js';
 import { inOurUnit, readQuantity, unitOf, type Dimension, type Unit } from './units.js';
 import { readYesNo, wordKey } from './yes-no.js';
-import { nearest } from '../../words/closeness.js';
 import { damagedName, SPREADSHEET } from './damage.js';
 import { wrong, type CellContext, type Wrong } from './cell-reading.js';
 import { dimensionOf } from './field-dimension.js';
 import { quantityProblem } from './quantity-problem.js';
-import { sameVoltages } from './same-voltages.js';
+import { readWord } from './word-cells.js';
 
 export interface Typed {
   readonly value: unknown;
@@ -215,34 +214,6 @@ const CHEMISTRIES = new Map<string, string>([
   ['nickel-cadmium', 'nicd'],
 ]);
 
-const ROMAN = new Map([
-  ['1', 'I'],
-  ['2', 'II'],
-  ['3', 'III'],
-  ['4', 'IV'],
-]);
-
-const AC_PORTS = new Set<Field>(['ac_in', 'ac_in_2', 'ac_out']);
-
-/** Looks a word up among those of a field; AC systems forgive a `V` after them and blanks around a slash. */
-function word(field: Field, text: string, list: readonly string[]): Wrong | Typed {
-  const key = wordKey(text);
-  const same = list.find((w) => wordKey(w) === key);
-  if (same !== undefined) return { value: same };
-  const loose = key.replace(/-?\/-?/g, '/').replace(/-?v(?:-?ac)?$|^cat(?:egory)?\.?-|^ovc-/g, '');
-  const near =
-    list.find((w) => wordKey(w) === loose) ??
-    (field === 'overvoltage_category' ? ROMAN.get(loose) : undefined);
-  if (near !== undefined) return { value: near };
-  const guess = nearest(key, list.map(wordKey));
-  const close = list.filter((w) => wordKey(w) === guess);
-  const meant = AC_PORTS.has(field) && /\d/.test(loose) ? sameVoltages(loose) : close;
-  return wrong(
-    'it is none of the words that may stand here',
-    meant.length === 0 ? undefined : `Write ${meant.join(' or ')} if that is what is meant.`,
-  );
-}
-
 /**
  * Reads a cell that says something, by the type of its field.
  * @param field of the contract; not a text field
@@ -251,7 +222,7 @@ function word(field: Field, text: string, list: readonly string[]): Wrong | Type
  */
 export function readTyped(field: Field, text: string, context: CellContext): Wrong | Typed {
   const type = FIELDS[field].type;
-  if (typeof type !== 'string') return word(field, text, type.words);
+  if (typeof type !== 'string') return readWord(field, text, type.words);
   switch (type) {
     case 'text':
       return { value: text };

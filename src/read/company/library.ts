@@ -1,5 +1,5 @@
-import type { Fact, Stated } from '../../model/fact.js';
-import type { Field, LibraryHeading, RowFacts, RowField } from '../../model/list.js';
+import type { Stated } from '../../model/fact.js';
+import type { LibraryHeading, RowFacts, RowField } from '../../model/list.js';
 import type { OpenItem } from '../../model/open-item.js';
 import { defaultSettings, type Settings } from '../../model/settings.js';
 import { unstatedBasis } from '../../model/settled.js';
@@ -7,6 +7,7 @@ import { itemAt, note } from '../../model/message.js';
 import { LIBRARY_MODEL_MISSING, LIBRARY_MODEL_TWICE } from '../../model/messages/company-files.js';
 import { modelKey } from '../../words/model-key.js';
 import { bareLengthIsFeet } from '../cell/bare-length.js';
+import { takeAlsoStated, type AlsoStated, type RowInHand } from '../cell/kind-facts.js';
 import { factColumns } from '../table/fact-columns.js';
 import { headingIndex } from '../table/headings.js';
 import { LIBRARY_VOCABULARY } from '../table/list-vocabulary.js';
@@ -79,7 +80,8 @@ export function readLibraryText(
   for (const [r, row] of table.rows.entries()) {
     if (table.shifted.has(r)) continue;
     const line = table.lines[r] ?? 0;
-    const facts: { [F in Field]?: Fact<unknown> } = {};
+    const facts: RowInHand = {};
+    let also: AlsoStated | null = null;
     for (const { field, heading, index, read } of columns) {
       const text = row[index] ?? '';
       const cell = read(text);
@@ -88,10 +90,13 @@ export function readLibraryText(
       if (cell.is === 'wrong') continue;
       const value = feet && cell.feet !== null ? cell.feet : cell.value;
       facts[field] = { value, text, origin: { from: 'library', file: path, line, column: heading } };
+      if (cell.also !== undefined) also = cell.also;
     }
     const stated = facts as Stated<RowFacts>;
     const maker = stated.maker?.value ?? '';
     const model = stated.model?.value ?? '';
+    const contradicts = also === null ? null : takeAlsoStated(facts, new Set(), also, `${maker} ${model}`);
+    if (contradicts !== null) items.push(itemAt(contradicts, { file: path, line, column: '' }));
     if (model === '' || maker === '') {
       items.push(itemAt(note(LIBRARY_MODEL_MISSING, {}), { file: path, line, column: '' }));
       continue;

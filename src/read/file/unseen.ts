@@ -1,3 +1,5 @@
+import type { InSteps } from './in-steps.js';
+
 /** Marks that turn text around or have no width: they make two tags that look the same differ. */
 const TURNING = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/gu;
 /** Control characters but line end and tab. */
@@ -25,29 +27,62 @@ export interface SeenText {
   readonly control: Unseen | null;
 }
 
-function find(text: string, pattern: RegExp): Unseen | null {
-  const at = text.search(pattern);
-  if (at < 0) return null;
-  let line = 1;
-  for (let i = text.indexOf('\n'); i >= 0 && i < at; i = text.indexOf('\n', i + 1)) line += 1;
-  const start = Math.max(text.lastIndexOf('\n', at) + 1, at - 30);
+/** Characters that are looked through between two pauses. */
+const STEP = 2_000_000;
+
+/** Where a text may be cut: ahead of an ASCII character, which no letter before it takes in. */
+function cutBehind(text: string, from: number): number {
+  let at = Math.min(from, text.length);
+  while (at < text.length && text.charCodeAt(at) > 0x7f) at += 1;
+  return at;
+}
+
+/** Counts what matches a pattern, piece by piece. */
+function finder(pattern: RegExp): {
+  /** Looks through the piece that begins at a position; true: something is in it. */
+  readonly isIn: (piece: string, start: number) => boolean;
+  /** What was found in the whole text. */
+  readonly found: (text: string) => Unseen | null;
+} {
+  let count = 0;
+  let first = -1;
   return {
-    count: text.match(pattern)?.length ?? 0,
-    line,
-    shown: text.slice(start, start + 60).split('\n', 1)[0] ?? '',
+    isIn(piece, start) {
+      const at = piece.search(pattern);
+      if (at < 0) return false;
+      if (first < 0) first = start + at;
+      count += piece.match(pattern)?.length ?? 0;
+      return true;
+    },
+    found(text) {
+      if (first < 0) return null;
+      let line = 1;
+      for (let i = text.indexOf('\n'); i >= 0 && i < first; i = text.indexOf('\n', i + 1)) line += 1;
+      const start = Math.max(text.lastIndexOf('\n', first) + 1, first - 30);
+      return { count, line, shown: text.slice(start, start + 60).split('\n', 1)[0] ?? '' };
+    },
   };
 }
 
 /**
- * Takes out of a text what a reader can't see, and says so.
+ * Takes out of a text what a reader can't see, and says so; in steps.
  * @param text with `\n` line ends
  */
-export function seenText(text: string): SeenText {
-  const turning = find(text, TURNING);
-  const control = find(text, CONTROL);
-  let seen = text.replace(BLANKS, ' ');
-  if (turning !== null) seen = seen.replace(TURNING, '');
-  if (ACCENTS.test(seen)) seen = seen.normalize('NFC');
-  if (control !== null) seen = seen.replace(CONTROL, '\ufffd');
-  return { text: seen, turning, control };
+export function* seeingText(text: string): InSteps<SeenText> {
+  const turning = finder(TURNING);
+  const control = finder(CONTROL);
+  const accented = ACCENTS.test(text);
+  const pieces: string[] = [];
+  for (let at = 0; at < text.length;) {
+    if (at > 0) yield;
+    const end = cutBehind(text, at + STEP);
+    const piece = text.slice(at, end);
+    let seen = piece.replace(BLANKS, ' ');
+    if (turning.isIn(piece, at)) seen = seen.replace(TURNING, '');
+    if (accented) seen = seen.normalize('NFC');
+    if (control.isIn(piece, at)) seen = seen.replace(CONTROL, '\ufffd');
+    pieces.push(seen);
+    at = end;
+  }
+  return { text: pieces.join(''), turning: turning.found(text), control: control.found(text) };
 }

@@ -7,12 +7,13 @@ import {
   JOB_FACTS_UNKNOWN_JOB,
 } from '../../model/messages/company-files.js';
 import { visible } from '../../words/visible.js';
+import type { InSteps } from '../file/in-steps.js';
 import { factColumns, type FactColumn } from '../table/fact-columns.js';
 import { headingIndex } from '../table/headings.js';
 import { takeJobFacts, type JobDrafts } from './job-drafts.js';
 import { isJobField, JOB_FACTS_VOCABULARY } from '../table/list-vocabulary.js';
 import type { ListOptions, NamedContent } from './list-options.js';
-import { readTable } from '../table/table.js';
+import { readingTable } from '../table/table.js';
 
 /** What came of a file of job facts besides the facts. */
 export interface JobFactsTaken {
@@ -26,9 +27,17 @@ export interface JobFactsTaken {
  * @param drafts the jobs of the lists
  * @param options settings and column map
  */
-export function takeJobFactsFile(file: NamedContent, drafts: JobDrafts, options: ListOptions): JobFactsTaken {
+export function* takeJobFactsFile(
+  file: NamedContent,
+  drafts: JobDrafts,
+  options: ListOptions,
+): InSteps<JobFactsTaken> {
   const map = new Map(Object.entries(options.columns?.columns ?? {}));
-  const reading = readTable<Field>(file.name, file.content, headingIndex(JOB_FACTS_VOCABULARY, map));
+  const reading = yield* readingTable<Field>(
+    file.name,
+    file.content,
+    headingIndex(JOB_FACTS_VOCABULARY, map),
+  );
   if (!reading.ok) return { items: [], unreadable: [reading.item] };
   const { table } = reading;
   const readers = factColumns(table.columns, table.mark, options.settings, options.columns);

@@ -1,6 +1,6 @@
 import type { Field, Sheet } from '../../model/list.js';
 import { itemAt, note } from '../../model/message.js';
-import { JOB_FROM_ABOVE, JOB_MISSING, JOB_OR_NOTE } from '../../model/messages/list.js';
+import { JOB_FROM_ABOVE, JOB_JOINED, JOB_MISSING, JOB_OR_NOTE } from '../../model/messages/list.js';
 import { visible } from '../../words/visible.js';
 import type { FactColumn } from '../table/fact-columns.js';
 import { draftOf, type JobDraft, type JobDrafts } from './job-drafts.js';
@@ -39,8 +39,19 @@ export function jobsOfRows(
   const blanks: Blank[] = [];
   let above: JobDraft | null = null;
   let repeats = false;
+  const sure = table.shifted.size === 0 ? null : surelyNamed(table, column.index);
   for (const [r, row] of rows.entries()) {
-    const text = row[column.index] ?? '';
+    const typed = row[column.index] ?? '';
+    // Of a row whose cells have moved, a job that no other row names is none.
+    let text = sure === null || sure.has(typed) ? typed : (above?.job ?? [...sure][0] ?? typed);
+    const begins = jobThatBegins(rows, column.index, r);
+    if (begins !== null) {
+      const line = lines[r] ?? 0;
+      const neighbour = draftOf(drafts, begins, sheet, line);
+      const said = note(JOB_JOINED, { text: visible(typed), job: visible(begins) });
+      neighbour.items.push(itemAt(said, { file, line, column: column.heading }));
+      text = begins;
+    }
     if (above !== null && text === above.job) {
       repeats = true;
       jobs.push(above);
@@ -66,6 +77,26 @@ export function jobsOfRows(
     jobs[row]?.items.push(itemAt(note(JOB_OR_NOTE, { text }), { file, line, column: column.heading }));
   }
   return jobs;
+}
+
+/** What rows whose cells stand under their headings have in the job's column. */
+function surelyNamed({ rows, shifted }: Table<Field>, index: number): ReadonlySet<string> {
+  const named = rows.flatMap((row, r) => (shifted.has(r) ? [] : [row[index] ?? '']));
+  return new Set(named.filter((text) => text.trim() !== ''));
+}
+
+/**
+ * The job that the cell of a row begins with, and goes on behind, where that is the job of the rows around it and the cell's own is on this
+ * row only: what separates it from the next cell is missing, more likely than that one row is a job by itself.
+ */
+function jobThatBegins(rows: Table<Field>['rows'], index: number, at: number): string | null {
+  const text = rows[at]?.[index] ?? '';
+  if (text === '' || text === rows[at - 1]?.[index]) return null;
+  const typed = text.trim();
+  const around = [at - 2, at - 1, at + 1, at + 2].map((r) => (rows[r]?.[index] ?? '').trim());
+  const begins = around.find((job) => job !== '' && job !== typed && typed.startsWith(job));
+  if (begins === undefined || around.includes(typed)) return null;
+  return around.filter((job) => job === begins).length > 1 ? begins : null;
 }
 
 /** Rows above the first job are said once; rows under a job once where that is the list's manner, else each. */

@@ -1,7 +1,7 @@
 import type { Settings } from '../../model/settings.js';
 import type { Library } from '../company/library.js';
 import type { ColumnMap } from '../table/column-map.js';
-import type { Dialect } from '../table/table.js';
+import type { Dialect } from '../table/dialect.js';
 
 /** What lists are read with. */
 export interface ListOptions {

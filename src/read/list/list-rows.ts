@@ -3,7 +3,10 @@ import { FIELD_NAMES } from '../../model/fields.js';
 import type { Field, ListRow, RowFacts, RowField, Sheet } from '../../model/list.js';
 import { itemAt, note } from '../../model/message.js';
 import { KIND_MISSING, TAG_MISSING } from '../../model/messages/list.js';
+import type { Note } from '../../model/open-item.js';
 import { visible } from '../../words/visible.js';
+import type { CellReading } from '../cell/cell-reading.js';
+import { takeAlsoStated, type RowInHand } from '../cell/kind-facts.js';
 import type { FactColumn } from '../table/fact-columns.js';
 import type { JobDraft } from './job-drafts.js';
 import type { LibraryJoin } from './library-join.js';
@@ -80,12 +83,15 @@ export function takeRow(
   const { tag, fact, missing } = tagOf(columns, row, line, draft);
   let unreadable: Set<Field> | null = null;
   if (missing) unreadable = new Set<Field>(columns.refused).add('tag');
-  const facts: { [F in Field]?: Fact<unknown> } = { tag: fact };
+  const facts: RowInHand = { tag: fact };
+  let kind: CellReading | null = null;
   for (const { field, heading, index, read } of columns.others) {
     const text = row[index];
     if (text === undefined || text === '') continue;
     const cell = read(text);
     if (cell.is === 'blank') continue;
+    if (field === 'kind') kind = cell;
+    if (cell.is === 'wrong' && cell.either !== undefined) continue;
     if (cell.note !== null) draft.items.push(itemAt(cell.note, { file, line, column: heading }, tag));
     if (cell.is === 'wrong') {
       unreadable ??= new Set<Field>(columns.refused);
@@ -96,17 +102,19 @@ export function takeRow(
     facts[field] = { value, origin: { from: 'list', file, line, column: heading }, text };
   }
   const refused: ReadonlySet<Field> = unreadable ?? columns.refused;
+  if (kind?.is === 'value' && kind.also !== undefined) {
+    const { field } = kind.also;
+    const contradicts = takeAlsoStated(facts, refused, kind.also, tag);
+    const column = sheet.headings[field] ?? '';
+    if (contradicts !== null) draft.items.push(itemAt(contradicts, { file, line, column }, tag));
+  }
   library(facts, refused, draft, { sheet, line, tag });
-  if (facts.kind === undefined && !refused.has('kind')) {
+  const asked = refused.has('kind') ? null : kindAsked(kind, facts, tag);
+  if (asked !== null) {
     unreadable ??= new Set<Field>(columns.refused);
     unreadable.add('kind');
-    draft.items.push(
-      itemAt(
-        note(KIND_MISSING, { tag: visible(tag) }),
-        { file, line, column: sheet.headings.kind ?? '' },
-        tag,
-      ),
-    );
+    delete facts.kind;
+    draft.items.push(itemAt(asked, { file, line, column: sheet.headings.kind ?? '' }, tag));
   }
   const read: ListRow = {
     sheet,
@@ -114,5 +122,14 @@ export function takeRow(
     facts: facts as Stated<RowFacts>,
     unreadable: unreadable ?? columns.refused,
   };
-  draft.rows.push(read);
+  const mayBe = kind?.is === 'value' ? kind.mayBe : undefined;
+  draft.rows.push(mayBe === undefined ? read : { ...read, mayBe });
+}
+
+/** What is to be asked about the kind of a row: that of its model, where the library knows it, settles a word that can be several. */
+function kindAsked(cell: CellReading | null, facts: RowInHand, tag: string): Note | null {
+  const known = facts.kind?.value;
+  if (cell?.is === 'wrong' && cell.either !== undefined)
+    return cell.either.some((kind) => kind === known) ? null : cell.note;
+  return known === undefined ? note(KIND_MISSING, { tag: visible(tag) }) : null;
 }

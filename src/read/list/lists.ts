@@ -4,9 +4,11 @@ import { unstatedBasis } from '../../model/settled.js';
 import type { Settings } from '../../model/settings.js';
 import { BASES } from '../../model/editions.js';
 import { itemAt, note } from '../../model/message.js';
+import { FIGURES_LEFT_OUT } from '../../model/messages/list.js';
 import { NO_ROWS } from '../../model/messages/list-file.js';
 import { TAG_HEADING_MISSING } from '../../model/messages/list-heading.js';
 import { bareLengthIsFeet } from '../cell/bare-length.js';
+import type { LeftOut } from '../table/body.js';
 import type { Column } from '../table/columns.js';
 import { factColumns, type FactColumn } from '../table/fact-columns.js';
 import { headingIndex, type HeadingIndex } from '../table/headings.js';
@@ -18,9 +20,9 @@ import type { ListOptions, NamedContent } from './list-options.js';
 import { libraryJoin, type LibraryJoin } from './library-join.js';
 import { takeRow, takeShiftedRow, type RowColumns } from './list-rows.js';
 import { isJobField, isRowField, LIST_VOCABULARY } from '../table/list-vocabulary.js';
+import { atOneGo, withPauses, type InSteps } from '../file/in-steps.js';
 import { jobOfFile, listFiles, readBytes, STANDARD_INPUT } from '../file/sources.js';
-import { atOneGo, withPauses, type InSteps } from './in-steps.js';
-import { readTable, type Table, type Understood } from '../table/table.js';
+import { readingTable, type Table, type Understood } from '../table/table.js';
 
 /** Lists to read, and what to read them with. */
 export interface ReadOptions extends ListOptions {
@@ -126,7 +128,7 @@ function* readingContents(
   for (const [i, { name, content }] of contents.entries()) {
     const job = jobOfFile(name, options.stdinJob);
     yield;
-    const list = openList(names[i] ?? '', content, job, index, options, drafts, understood);
+    const list = yield* openList(names[i] ?? '', content, job, index, options, drafts, understood);
     if ('code' in list) {
       unreadable.push(list);
       continue;
@@ -135,7 +137,7 @@ function* readingContents(
     lists.push(list);
   }
   if (jobFacts !== undefined) {
-    const taken = takeJobFactsFile({ ...jobFacts, name: names.at(-1) ?? '' }, drafts, options);
+    const taken = yield* takeJobFactsFile({ ...jobFacts, name: names.at(-1) ?? '' }, drafts, options);
     items.push(...taken.items);
     unreadable.push(...taken.unreadable);
   }
@@ -151,7 +153,7 @@ function sheetOf(file: string, columns: readonly Column<Field>[]): Sheet {
 }
 
 /** Reads a list's table, its jobs and their facts; `jobOfAll` is the job of all its rows where it has no job column. */
-function openList(
+function* openList(
   name: string,
   content: Uint8Array | string,
   jobOfAll: string,
@@ -159,8 +161,8 @@ function openList(
   options: ListOptions,
   drafts: JobDrafts,
   understood: Understood[],
-): OpenList | OpenItem {
-  const reading = readTable(name, content, index, options.columns?.dialect, options.dialect);
+): InSteps<OpenList | OpenItem> {
+  const reading = yield* readingTable(name, content, index, options.columns?.dialect, options.dialect);
   if (!reading.ok) return reading.item;
   const { table } = reading;
   // Also of a list that can't be used: its headings are what a column map is made from.
@@ -187,13 +189,33 @@ function openList(
   }
   const jobColumns = readers.filter((c): c is FactColumn<JobField> => isJobField(c.field));
   for (const [r, draft] of jobs.entries()) {
+    if (r % ROWS_A_STEP === 0) yield;
     const shifted = table.shifted.get(r);
-    if (shifted !== undefined) draft.items.push(shifted);
-    else takeJobFacts(draft, jobColumns, table.rows[r] ?? [], 'list', name, table.lines[r] ?? 0);
+    if (shifted !== undefined) {
+      draft.items.push(shifted);
+      const name = tag === null ? '' : (table.rows[r]?.[tag.index] ?? '');
+      // What names the row by its tag without the mark is no second fault.
+      if (name.includes('"')) draft.lost.push(name.replaceAll('"', '').trim());
+    } else takeJobFacts(draft, jobColumns, table.rows[r] ?? [], 'list', name, table.lines[r] ?? 0);
   }
+  sayFiguresLeftOut(table, jobs);
   const others = readers.filter((c): c is FactColumn<RowField> => isRowField(c.field) && c.field !== 'tag');
   const refused = new Set<Field>([...table.refused.keys()].filter(isRowField));
   return { table, jobs, columns: { sheet, file: name, tag, others, refused, tagSaid: tag === null } };
+}
+
+/** Tells each job which records that were taken for totals stand among its rows and hold figures. */
+function sayFiguresLeftOut({ figuresLeftOut, file }: Table<Field>, jobs: readonly JobDraft[]): void {
+  const byJob = new Map<JobDraft, LeftOut[]>();
+  for (const out of figuresLeftOut) {
+    const draft = jobs[out.row - 1] ?? jobs[out.row];
+    if (draft !== undefined) byJob.set(draft, [...(byJob.get(draft) ?? []), out]);
+  }
+  for (const [draft, outs] of byJob) {
+    const [first] = outs;
+    const said = note(FIGURES_LEFT_OUT, { lines: outs.map((o) => o.line), found: first?.text ?? '' });
+    draft.items.push(itemAt(said, { file, line: first?.line ?? 0, column: '' }));
+  }
 }
 
 /** True where a row states nothing but facts of its job. */

@@ -1,10 +1,14 @@
 import { visible } from '../../words/visible.js';
 import type { Column } from './columns.js';
 
-/** A record that is no row: a total, a note, the heading once more. */
+/** A record that is no row: a title above the heading, a total, a note. */
 export interface LeftOut {
   readonly line: number;
   readonly text: string;
+  /** A cell of it is a figure: something may be lost with it. */
+  readonly figures: boolean;
+  /** Index of the row that follows. */
+  readonly row: number;
 }
 
 /** A note that stands alone in one column, right above a row: in the job column it may be the job of the rows under it. */
@@ -23,9 +27,7 @@ export interface Body {
   readonly leftOut: readonly LeftOut[];
   readonly asides: readonly Aside[];
   /** Another heading among the rows, which stands for other columns: it and what is under it aren't read. */
-  readonly otherHeading: LeftOut | null;
-  /** Rows with more cells than there are headings: a delimiter too many has shifted them. */
-  readonly surplus: readonly { readonly row: number; readonly cells: number }[];
+  readonly otherHeading: Pick<LeftOut, 'line' | 'text'> | null;
   /** Columns without a heading that hold something, with the first line. */
   readonly withoutHeading: ReadonlyMap<number, number>;
 }
@@ -38,6 +40,8 @@ const ONE_WORD = /^\S+$/;
 const LONGEST_NOTE = 400;
 /** A heading begins with a letter and holds letters before all else. */
 const HEADING_WORD = /^[\s"]*\p{L}[\p{L}\s._-]{1,39}$/u;
+/** A cell that is a figure, with its unit or currency. */
+const FIGURE = /^[^\p{L}\d]*\d[\d.,' ]*\s*\p{L}{0,3}$/u;
 /** Words of a sentence that stands alone in its row. */
 const SENTENCE_WORDS = 4;
 
@@ -108,6 +112,8 @@ export interface Records {
   /** First line of each. */
   readonly lines: readonly number[];
   readonly heading: number;
+  /** Index of the first record that can be a title: behind a line that names the separator. */
+  readonly firstTitle: number;
   /** -1: none. */
   readonly unitsRow: number;
 }
@@ -127,12 +133,21 @@ export function bodyOf(
   identity: readonly string[],
   meaning: HeadingMeaning,
 ): Body {
-  const { records, lines, heading, unitsRow } = file;
+  const { records, lines, heading, unitsRow, firstTitle } = file;
   const rows: (readonly string[])[] = [];
   const rowLines: number[] = [];
   const leftOut: LeftOut[] = [];
   const asides: Aside[] = [];
-  const surplus: { row: number; cells: number }[] = [];
+  const leave = (record: readonly string[], line: number, row: number): LeftOut => {
+    const text = visible(record.filter((c) => !isBlank(c)).join(' '));
+    const out = { line, text, figures: record.some((cell) => FIGURE.test(cell.trim())), row };
+    leftOut.push(out);
+    return out;
+  };
+  for (let i = firstTitle; i < heading; i += 1) {
+    const record = records[i] ?? [];
+    if (!blankRecord(record)) leave(record, lines[i] ?? 0, -1);
+  }
   const withoutHeading = new Map<number, number>();
   const identityAt = columns.filter((c) => identity.includes(c.field)).map((c) => c.index);
   const key = identityAt[0] ?? -1;
@@ -140,7 +155,7 @@ export function bodyOf(
   const namedAt = columns
     .filter((c) => c.dimension === null && !identityAt.includes(c.index))
     .map((c) => c.index);
-  let otherHeading: LeftOut | null = null;
+  let otherHeading: Body['otherHeading'] = null;
   let last: number | null = null;
   const lastRow = (): number =>
     (last ??= records.findLastIndex(
@@ -156,11 +171,10 @@ export function bodyOf(
       if (blankRecord(record) || sameAsHeading(record, headings)) continue;
       const sort = sortOf(record, identityAt, namedAt);
       if (sort === 'note' || (sort === 'figures' && i > lastRow())) {
-        const out = { line: lines[i] ?? 0, text: visible(record.filter((c) => !isBlank(c)).join(' ')) };
-        leftOut.push(out);
+        const { line, text } = leave(record, lines[i] ?? 0, rows.length);
         const column = record.findIndex((c) => !isBlank(c));
         if (record.every((c, at) => at === column || isBlank(c)))
-          asides.push({ ...out, column, row: rows.length });
+          asides.push({ line, text, column, row: rows.length });
         continue;
       }
     }
@@ -173,13 +187,8 @@ export function bodyOf(
     for (const column of headless) {
       if (!isBlank(record[column]) && !withoutHeading.has(column)) withoutHeading.set(column, lines[i] ?? 0);
     }
-    if (record.length > headings.length) {
-      let last = record.length;
-      while (last > headings.length && isBlank(record[last - 1])) last -= 1;
-      if (last > headings.length) surplus.push({ row: rows.length, cells: last });
-    }
     rows.push(record);
     rowLines.push(lines[i] ?? 0);
   }
-  return { rows, lines: rowLines, leftOut, asides, otherHeading, surplus, withoutHeading };
+  return { rows, lines: rowLines, leftOut, asides, otherHeading, withoutHeading };
 }

@@ -14,7 +14,7 @@ import { visible } from '../../words/visible.js';
 import { unitOf, type Dimension, type Unit } from '../cell/units.js';
 import { saysNothing } from '../cell/yes-no.js';
 import type { HeadingPlace } from './find-heading.js';
-import { headingKey, readHeading, type HeadingIndex, type HeadingReading } from './headings.js';
+import { headingKey, joinedFields, readHeading, type HeadingIndex, type HeadingReading } from './headings.js';
 
 /** A column whose heading was understood. */
 export interface Column<F extends string> {
@@ -148,7 +148,7 @@ export function chooseColumns<F extends string>(
     } else columns.push(column);
   }
   const near = unknownHeadings(found, index, byField);
-  sayUnknown(found, near, where, grave, slight);
+  sayUnknown(found, near, joinedHeadings(place.cells, found, index), where, grave, slight);
   columns.sort((a, b) => a.index - b.index);
   return {
     columns,
@@ -169,19 +169,40 @@ export function chooseColumns<F extends string>(
 
 type Near<F extends string> = ReadonlyMap<number, { readonly field: F; readonly misspelt: boolean }>;
 
+/** Headings that two fields were joined to, beside a blank one: what stood between them has moved. */
+function joinedHeadings<F extends string>(
+  cells: readonly string[],
+  found: readonly Found<F>[],
+  index: HeadingIndex<F>,
+): ReadonlyMap<number, string> {
+  const joined = new Map<number, string>();
+  const blank = (at: number): boolean => cells[at] !== undefined && cells[at].trim() === '';
+  for (const { heading, index: at, reading } of found.slice(0, MOST_COMPARED)) {
+    if (reading.how !== 'unknown' || !(blank(at + 1) || blank(at - 1))) continue;
+    const fields = joinedFields(index, heading);
+    if (fields !== null) joined.set(at, fields);
+  }
+  return joined;
+}
+
 /** Says of every heading that wasn't understood that it wasn't, once: a misspelt one is a question that must be settled. */
 function sayUnknown<F extends string>(
   found: readonly Found<F>[],
   near: Near<F>,
+  joined: ReadonlyMap<number, string>,
   where: (column: string) => Place,
   grave: OpenItem[],
   slight: OpenItem[],
 ): void {
-  for (const { heading, reading } of found) {
-    const p = { heading: visible(heading), fields: visible(reading.faultText) };
-    if (reading.fault === 'two-fields') grave.push(itemAt(note(HEADING_TWO_FIELDS, p), where(heading)));
+  for (const { heading, reading, index } of found) {
+    const fields = reading.fault === 'two-fields' ? reading.faultText : joined.get(index);
+    if (fields === undefined) continue;
+    const p = { heading: visible(heading), fields: visible(fields) };
+    grave.push(itemAt(note(HEADING_TWO_FIELDS, p), where(heading)));
   }
-  const unknown = found.filter((f) => f.reading.how === 'unknown' && f.reading.fault === null);
+  const unknown = found.filter(
+    (f) => f.reading.how === 'unknown' && f.reading.fault === null && !joined.has(f.index),
+  );
   const misspelt = unknown.filter((f) => near.get(f.index)?.misspelt === true);
   for (const f of misspelt) {
     grave.push(
@@ -218,13 +239,16 @@ function findAll<F extends string>(cells: readonly string[], index: HeadingIndex
   return found;
 }
 
+/** A column of indices (`String #`, `Item no.`): it counts nothing, whatever field it looks like. */
+const INDEX = /(?:#|\b(?:no|nr|num|number|index|idx|id)\.?)\s*$/i;
+
 /** One slip of the hand, or two in a long word: such a heading may well be that field. */
 function isSlip(heading: string, key: string): boolean {
   const most = heading.length < 4 ? 0 : heading.length < 9 ? 1 : 2;
   return most > 0 && editDistance(heading, key, most) <= most;
 }
 
-/** The nearest field of each heading that wasn't understood; `misspelt` where nothing else on the list is that field. */
+/** The nearest field of each heading that wasn't understood; `misspelt` where nothing else on the list is that field, and it must be settled. */
 function unknownHeadings<F extends string>(
   found: readonly Found<F>[],
   index: HeadingIndex<F>,
@@ -237,8 +261,13 @@ function unknownHeadings<F extends string>(
     const doubtful = index.doubtful.get(bare);
     const key = doubtful === undefined && bare.length > 2 ? nearest(bare, index.byKey.keys()) : null;
     const field = doubtful ?? (key === null ? undefined : index.byKey.get(key)?.field);
-    if (field === undefined) continue;
-    near.set(f.index, { field, misspelt: key !== null && !taken.has(field) && isSlip(bare, key) });
+    if (field === undefined || (index.vocabulary.dimension(field) === 'pieces' && INDEX.test(f.heading)))
+      continue;
+    near.set(f.index, {
+      field,
+      misspelt:
+        !taken.has(field) && (key === null ? index.vocabulary.decides?.(field) === true : isSlip(bare, key)),
+    });
   }
   return near;
 }

@@ -29,17 +29,19 @@ function tooLarge(field: Field, characters: number): CellReading {
   return { is: 'wrong', note: note(LIMIT_MESSAGES.cell, p) };
 }
 
-/** The company's words for a field, by word key. */
-function wordsOf(map: ColumnMap | undefined, field: Field): ReadonlyMap<string, string> {
-  const words = map?.words?.[field];
-  return new Map(words === undefined ? [] : Object.entries(words).map(([from, to]) => [wordKey(from), to]));
+/** The company's words for a field, by word key: a column map's go before the settings'. */
+function wordsOf(settings: Settings, map: ColumnMap | undefined, field: Field): ReadonlyMap<string, string> {
+  const words = [settings.words?.[field], map?.words?.[field]];
+  return new Map(
+    words.flatMap((of) => Object.entries(of ?? {}).map(([from, to]) => [wordKey(from), to] as const)),
+  );
 }
 
 /**
  * Makes the readers of a table's columns.
  * @param columns those understood
  * @param mark the decimal mark of the file
- * @param settings for bare temperatures
+ * @param settings for bare temperatures and the company's words
  * @param map for the company's words
  */
 export function factColumns<F extends Field>(
@@ -49,7 +51,12 @@ export function factColumns<F extends Field>(
   map: ColumnMap | undefined,
 ): FactColumn<F>[] {
   return columns.map(({ field, heading, index, unit }) => {
-    const context = { mark, unit, temperature: settings.units.temperature, words: wordsOf(map, field) };
+    const context = {
+      mark,
+      unit,
+      temperature: settings.units.temperature,
+      words: wordsOf(settings, map, field),
+    };
     const remembered = new Map<string, CellReading>();
     const read = (text: string): CellReading => {
       const known = remembered.get(text);

@@ -6,6 +6,8 @@ export interface Vocabulary<F extends string> {
   readonly aliases: (field: F) => readonly string[];
   /** Terms that may mean the field or something else: offered as a hint, never taken. */
   readonly doubtful: (field: F) => readonly string[];
+  /** True for a field that decides what is planned, so that a term that may mean it must be settled where no heading states it. */
+  readonly decides?: (field: F) => boolean;
   /** The dimension that a unit in the heading must have; null: the field takes no unit. */
   readonly dimension: (field: F) => Dimension | null;
   /** Fields of which at least one stands in every row that isn't a total or a note. */
@@ -172,6 +174,23 @@ export function readHeading<F extends string>(
   const found = occurrence > 1 && index.map.has(numbered) ? numbered : key;
   const to = index.map.get(found);
   return to === undefined ? own : mapped(index, to, text, own);
+}
+
+/**
+ * The two fields of a heading that lost what separated it from the next (`tagkind`); null where it is no such one.
+ * @param index the vocabulary and the column map
+ * @param heading as the file has it
+ */
+export function joinedFields<F extends string>(index: HeadingIndex<F>, heading: string): string | null {
+  const text = heading.trim();
+  if (text.length > LONGEST) return null;
+  for (let cut = 2; cut < text.length - 1; cut += 1) {
+    const [first, second] = [text.slice(0, cut), text.slice(cut)];
+    if (!/[\w)\]%]$/.test(first) || !/^\w/.test(second)) continue;
+    const [one, other] = [byName(index, first).field, byName(index, second).field];
+    if (one !== null && other !== null && one !== other) return `${one} and ${other}`;
+  }
+  return null;
 }
 
 /**

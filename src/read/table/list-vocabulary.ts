@@ -15,11 +15,23 @@ export function isRowField(field: Field): field is RowField {
   return FIELDS[field].of === 'row';
 }
 
+/** Facts without which a list is planned as another site: cables, strings, inputs. */
+const DECIDING = new Set<Field>([
+  'connects_to',
+  'run_length',
+  'modules_in_series',
+  'strings_in_parallel',
+  'dc_inputs',
+  'max_dc_voltage',
+  'isolated',
+]);
+
 /** The headings of an equipment list. */
 export const LIST_VOCABULARY: Vocabulary<Field> = {
   fields: FIELD_NAMES,
   aliases: aliasesOf,
   doubtful: doubtfulOf,
+  decides: (field) => DECIDING.has(field),
   dimension: dimensionOf,
   identity: ['tag', 'kind', 'maker', 'model', 'connects_to'],
 };

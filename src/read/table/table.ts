@@ -1,51 +1,26 @@
 import { LIMITS } from '../../model/limits.js';
 import type { OpenItem } from '../../model/open-item.js';
-import { itemAt, note, type MessageKind } from '../../model/message.js';
 import {
-  CONTROL_CHARACTERS,
-  ENCODING_GUESSED,
   FILE_EMPTY,
   FILE_NOT_TEXT,
   FILE_TOO_LARGE,
   FILE_TOO_MANY_ROWS,
-  QUOTE_OPEN,
-  QUOTE_STRAY,
-  ROWS_LEFT_OUT,
-  UNSEEN_REMOVED,
 } from '../../model/messages/list-file.js';
-import { COLUMN_WITHOUT_HEADING, HEADING_AGAIN, NO_HEADING } from '../../model/messages/list-heading.js';
-import { CELLS_SURPLUS } from '../../model/messages/list.js';
+import { NO_HEADING } from '../../model/messages/list-heading.js';
 import type { DecimalMark } from '../cell/numbers.js';
 import { visible } from '../../words/visible.js';
-import { bodyOf, type Aside, type Body, type LeftOut } from './body.js';
+import { bodyOf, type Aside, type LeftOut } from './body.js';
 import { chooseColumns, type Column, type ColumnReading } from './columns.js';
 import { decimalMark } from './decimal-mark.js';
 import { decode, lineEnds, type Decoded, type Encoding } from '../file/decode.js';
-import { DELIMITERS, findHeading, separatorLine, type Delimiter, type HeadingPlace } from './find-heading.js';
+import type { Decided, DecidedBy, Dialect } from './dialect.js';
+import { DELIMITERS, findHeading, separatorLine, type Delimiter } from './find-heading.js';
 import { headingMeaning, type HeadingIndex } from './headings.js';
 import { checkQuotes, type QuoteFaults } from '../file/quotes.js';
-import { readRecords, type Records } from '../file/records.js';
-import { seenText, type SeenText } from '../file/unseen.js';
-
-/** What a flag or the column map states about a file; what isn't stated is found out. */
-export interface Dialect {
-  readonly encoding?: Encoding | undefined;
-  readonly delimiter?: Delimiter | undefined;
-  readonly decimal?: '.' | ',' | undefined;
-  /** Line of the heading, first line 1. */
-  readonly headingLine?: number | undefined;
-}
-
-/** How something about a file was decided: a flag or the column map states it, the file itself does, or its text shows it. */
-export type DecidedBy = 'flag' | 'column map' | 'its first bytes' | 'its sep= line' | 'its text' | 'a guess';
-
-/** What decided each of the four that a flag can state. */
-export interface Decided {
-  readonly encoding: DecidedBy;
-  readonly delimiter: DecidedBy;
-  readonly decimal: DecidedBy;
-  readonly headingLine: DecidedBy;
-}
+import { atOneGo, type InSteps } from '../file/in-steps.js';
+import { readingRecords, type Records } from '../file/records.js';
+import { seeingText } from '../file/unseen.js';
+import { at, sayHeading, sayLines, sayText, shiftedRows } from './table-faults.js';
 
 /** How a file was understood; `read` and `columns` show it. */
 export interface Understood {
@@ -74,6 +49,8 @@ export interface Table<F extends string> {
   readonly headingLine: number;
   /** Items of single rows, by index of the row; such a row is kept with its tag only. */
   readonly shifted: ReadonlyMap<number, OpenItem>;
+  /** Records that are no rows and hold figures all the same. */
+  readonly figuresLeftOut: readonly LeftOut[];
   /** Notes among the rows that stand alone in one column. */
   readonly asides: readonly Aside[];
   /** Cells of lines that a quote made unreadable. */
@@ -88,22 +65,11 @@ export interface Table<F extends string> {
 export type TableReading<F extends string> =
   { readonly ok: true; readonly table: Table<F> } | { readonly ok: false; readonly item: OpenItem };
 
-/** Faults of a file: those through which facts may be lost, and those to look at. */
-interface Faults {
-  readonly grave: OpenItem[];
-  readonly slight: OpenItem[];
-}
-
 /** A list beyond this is none: bytes of a file, characters of a text. A string of the platform ends at about twice that. */
 const LARGEST_FILE = 200e6;
 
 /** Beyond so many records it is looked whether most of them are blank. */
 const MOST_RECORDS = 3 * LIMITS.fileRows;
-
-/** Puts a note of a file to its line. */
-function at<P extends object>(entry: MessageKind<P>, p: P, file: string, line: number): OpenItem {
-  return itemAt(note(entry, p), { file, line, column: '' });
-}
 
 /**
  * Reads a file as a table: decodes, finds delimiter and heading, checks quotes, parses, and leaves out what is no row.
@@ -121,6 +87,17 @@ export function readTable<F extends string>(
   map: Dialect = {},
   flags: Dialect = {},
 ): TableReading<F> {
+  return atOneGo(readingTable(file, content, index, map, flags));
+}
+
+/** As {@link readTable}, in steps: each is a walk through the text, or through some of its records. */
+export function* readingTable<F extends string>(
+  file: string,
+  content: Uint8Array | string,
+  index: HeadingIndex<F>,
+  map: Dialect = {},
+  flags: Dialect = {},
+): InSteps<TableReading<F>> {
   const dialect: Dialect = {
     encoding: flags.encoding ?? map.encoding,
     delimiter: flags.delimiter ?? map.delimiter,
@@ -134,7 +111,9 @@ export function readTable<F extends string>(
   const decoded = typeof content === 'string' ? textOf(content) : decode(content, dialect.encoding);
   if ('kind' in decoded)
     return { ok: false, item: at(FILE_NOT_TEXT, { path: file, kind: decoded.kind }, file, 1) };
-  const seen = seenText(decoded.text);
+  yield;
+  const seen = yield* seeingText(decoded.text);
+  yield;
   if (seen.text.trim() === '') return { ok: false, item: at(FILE_EMPTY, { path: file }, file, 1) };
   const separator = separatorLine(seen.text);
   const stated = dialect.delimiter ?? separator;
@@ -148,24 +127,28 @@ export function readTable<F extends string>(
     return { ok: false, item: at(NO_HEADING, { path: file, first: visible(first) }, file, 1) };
   }
   const quotes = checkQuotes(seen.text, place.delimiter, place.cells.length);
-  const records = recordsOf(quotes.text, place.delimiter);
+  yield;
+  const records = yield* recordsOf(quotes.text, place.delimiter);
+  yield;
   if (records === null) return tooManyRows(file);
   const { cells, lines } = records;
   const heading = lines.indexOf(place.line);
   const first = cells.findIndex((record, i) => i > heading && record.some((cell) => cell.trim() !== ''));
   const chosen = chooseColumns(file, place, index, cells, first);
   const body = bodyOf(
-    { records: cells, lines, heading, unitsRow: chosen.unitsRow },
+    { records: cells, lines, heading, firstTitle: separator === null ? 0 : 1, unitsRow: chosen.unitsRow },
     place.cells,
     chosen.columns,
     index.vocabulary.identity,
     headingMeaning(index),
   );
   if (body.rows.length > LIMITS.fileRows) return tooManyRows(file);
+  yield;
   const guessed = decoded.guessedAt > 0;
   const faults = { grave: [...chosen.grave], slight: [...chosen.slight] };
   sayText(file, decoded, seen, faults);
   sayLines(file, quotes, body, faults);
+  sayHeading(file, quotes, place, faults);
   const mark = dialect.decimal ?? decimalMark(body.rows, chosen.columns, place.delimiter);
   return {
     ok: true,
@@ -177,7 +160,8 @@ export function readTable<F extends string>(
       lines: body.lines,
       mark,
       headingLine: place.line,
-      shifted: shiftedRows(file, body, place),
+      shifted: shiftedRows(file, body, place, chosen, quotes),
+      figuresLeftOut: body.leftOut.filter((out) => out.figures && out.row >= 0),
       asides: body.asides,
       lostCells: lostCells(quotes, place.delimiter),
       ...faults,
@@ -213,11 +197,14 @@ function tooManyRows(file: string): { readonly ok: false; readonly item: OpenIte
 }
 
 /** The records of a text; null: it has so many that say something that they can't be rows, notes and totals of one list. */
-function recordsOf(text: string, delimiter: Delimiter): Records | null {
-  const first = readRecords(text, delimiter, MOST_RECORDS);
+function* recordsOf(text: string, delimiter: Delimiter): InSteps<Records | null> {
+  const first = yield* readingRecords(text, delimiter, MOST_RECORDS);
   if (first.cells.length < MOST_RECORDS) return first;
   const filled = first.cells.filter((record) => record.some((cell) => cell.trim() !== '')).length;
-  return filled > MOST_RECORDS / 2 ? null : readRecords(text, delimiter);
+  if (filled > MOST_RECORDS / 2) return null;
+  // There may be hundreds of millions of blank ones, more than a table can hold.
+  const all = yield* readingRecords(text, delimiter, MOST_RECORDS, true);
+  return all.cells.length < MOST_RECORDS ? all : null;
 }
 
 function textOf(content: string): Decoded {
@@ -229,55 +216,10 @@ function textOf(content: string): Decoded {
   };
 }
 
-/** What is to be said of the text as a whole. */
-function sayText(
-  file: string,
-  { guessedAt }: Decoded,
-  { control, turning }: SeenText,
-  { grave, slight }: Faults,
-): void {
-  if (guessedAt > 0) slight.push(at(ENCODING_GUESSED, {}, file, guessedAt));
-  if (turning !== null)
-    slight.push(
-      at(UNSEEN_REMOVED, { count: turning.count, found: visible(turning.shown) }, file, turning.line),
-    );
-  if (control !== null)
-    grave.push(
-      at(CONTROL_CHARACTERS, { count: control.count, found: visible(control.shown) }, file, control.line),
-    );
-}
-
-/** What is to be said of lines that aren't read, or not as they stand. */
-function sayLines(file: string, quotes: QuoteFaults, body: Body, { grave, slight }: Faults): void {
-  for (const { line, shown: start, lines } of quotes.leftOut) {
-    grave.push(at(QUOTE_OPEN, { found: visible(start), lines }, file, line));
-  }
-  const stray = quotes.stray[0];
-  if (stray !== undefined) slight.push(at(QUOTE_STRAY, { count: quotes.stray.length }, file, stray));
-  const again = body.otherHeading;
-  if (again !== null) grave.push(at(HEADING_AGAIN, { found: again.text }, file, again.line));
-  const out = body.leftOut[0];
-  if (out !== undefined)
-    slight.push(
-      at(ROWS_LEFT_OUT, { lines: body.leftOut.map((l) => l.line), found: out.text }, file, out.line),
-    );
-  for (const [column, line] of body.withoutHeading)
-    slight.push(at(COLUMN_WITHOUT_HEADING, { column: column + 1 }, file, line));
-}
-
 /** What stood between the delimiters of lines left out for their quotes, as far as those lines are kept. */
 function lostCells({ leftOut }: QuoteFaults, delimiter: Delimiter): string[] {
   const cells = leftOut.flatMap(({ shown: start }) => start.split('\n', 1)[0]?.split(delimiter) ?? []);
   return [...new Set(cells.map((cell) => cell.replaceAll('"', '').trim()))].filter((cell) => cell !== '');
-}
-
-/** The item of every row with more cells than headings, by index of the row. */
-function shiftedRows(file: string, body: Body, place: HeadingPlace): Map<number, OpenItem> {
-  const shifted = new Map<number, OpenItem>();
-  for (const { row, cells } of body.surplus) {
-    shifted.set(row, at(CELLS_SURPLUS, { cells, headings: place.cells.length }, file, body.lines[row] ?? 0));
-  }
-  return shifted;
 }
 
 /** Three different cells of a column that say something, from its first thousand rows. */

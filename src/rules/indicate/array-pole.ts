@@ -3,21 +3,29 @@ import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['circuit', 'grounded', 'floating', 'turbineDriven', 'sunAndWind'] as const;
+const FACTS = ['circuit', 'grounded', 'floating', 'turbineDriven', 'sunAndWind', 'rapidShutdown'] as const;
 
 const OUTSIDE = reason('light-outside/array-pole');
 const SUN = reason('light/sun');
+const INVERTER_ON = reason('light/sun-inverter-on');
 const NIGHT = reason('light/night');
 const TURBINE = reason('light/turbine');
 const STILL = reason('light/turbine-still');
 
-const SOURCES: readonly Cited[] = [practice('Look in daylight: lit in the sun, dark at night.')];
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
+  practice('Look in daylight: lit in the sun, dark at night.'),
+];
 
 export const arrayPole = {
   id: 'indicate/array-pole',
   title: 'The light of the ungrounded pole of an array or a DC turbine',
   why: 'The sun, or the wind, gives this wire its voltage; at night, or in still air, it has none.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.circuit !== 'array' || f.grounded || f.floating) return { outcome: 'outside', because: OUTSIDE };
@@ -62,12 +70,9 @@ export const arrayPole = {
     return {
       outcome: 'shows',
       indications: [
-        {
-          state: 'sun',
-          shows: 'lit',
-          because: SUN,
-          cause: 'sunlight',
-        },
+        f.rapidShutdown
+          ? { state: 'sun, inverter on', shows: 'lit', because: INVERTER_ON, cause: 'sunlight-inverter-on' }
+          : { state: 'sun', shows: 'lit', because: SUN, cause: 'sunlight' },
         {
           state: 'night',
           shows: 'dark',

@@ -11,7 +11,7 @@ const SUPPLY_OFF = reason('light/control-supply-off');
 const NOT_KNOWN = reason('light/grounding-not-known');
 const FLOATING = reason('light/floating', { neither: 'wire' });
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice('Lit by its grounding while the supply is on, dark while it is off.'),
 ];
 
@@ -19,7 +19,12 @@ export const controlCircuit = {
   id: 'indicate/control-circuit',
   title: 'The light of a conductor of a control circuit',
   why: 'While the control supply is on, its ungrounded wire has a voltage to ground.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.circuit !== 'control' || f.grounded) return { outcome: 'outside', because: OUTSIDE };

@@ -3,7 +3,14 @@ import type { Given } from '../../model/rule.js';
 import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['circuit', 'floating', 'groundingUnknown', 'turbineDriven', 'sunAndWind'] as const;
+const FACTS = [
+  'circuit',
+  'floating',
+  'groundingUnknown',
+  'turbineDriven',
+  'sunAndWind',
+  'rapidShutdown',
+] as const;
 
 const OUTSIDE = reason('light-outside/floating-pair');
 const NOT_KNOWN = reason('light/grounding-not-known');
@@ -11,7 +18,7 @@ const FLOATING = reason('light/floating', { neither: 'pole' });
 const NIGHT = reason('light/night');
 const STILL = reason('light/turbine-still');
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice('Recorded at commissioning; a change from the record is a reason to call.'),
 ];
 
@@ -19,7 +26,12 @@ export const floatingPair = {
   id: 'indicate/floating-pair',
   title: 'The lights of a floating DC pair',
   why: 'Neither wire is tied to ground, so what the lights show is written down on the first day and compared later.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (!f.floating || (f.circuit !== 'array' && f.circuit !== 'battery')) {
@@ -58,7 +70,12 @@ export const floatingPair = {
     return {
       outcome: 'shows',
       indications: [
-        { state: 'sun', shows: 'either', because, cause: 'floating' },
+        {
+          state: f.rapidShutdown ? 'sun, inverter on' : 'sun',
+          shows: 'either',
+          because,
+          cause: 'floating',
+        },
         {
           state: 'night',
           shows: 'dark',

@@ -11,18 +11,18 @@ const PHASE = reason('light/grounded', { conductor: 'phase' });
 const POLE = reason('light/grounded', { conductor: 'pole' });
 const DEVICE_OPEN = reason('light/ground-fault-device-open');
 
-const PRACTICE = practice('Its indicator stays dark, which is normal.');
-const NEC_SOURCES: readonly Cited[] = ['array-ground-fault', PRACTICE];
+const DARK_IS_NORMAL = practice('Its indicator stays dark, which is normal.');
+const CITED_UNDER_NEC: readonly Cited[] = ['array-ground-fault', DARK_IS_NORMAL];
 
 export const groundedConductor = {
   id: 'indicate/grounded-conductor',
   title: 'The light of a grounded conductor',
   why: 'A light needs a voltage to ground, and a grounded wire has none: its light stays dark, and that is normal.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
-    iec: [PRACTICE],
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
+    iec: [DARK_IS_NORMAL],
   }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {

@@ -10,16 +10,16 @@ const UTILITY = reason('light/utility');
 const OWN_SOURCE = reason('light/own-source');
 const NOTHING_FEEDS = reason('light/nothing-feeds');
 
-const NEC_SOURCES: readonly Cited[] = [practice('Both indicators lit on a 120/240 V service.')];
+const CITED_UNDER_NEC: readonly Cited[] = [practice('Both indicators lit on a 120/240 V service.')];
 
 export const groundedSystemLine = {
   id: 'indicate/grounded-system-line',
   title: 'The light of an ungrounded conductor of a grounded AC system',
   why: 'While the supply is on, this wire has its full voltage to ground, so its light is lit.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: [practice('The indicator of each line is lit while the supply is on.')],
   }),
   facts: FACTS,

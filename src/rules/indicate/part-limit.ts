@@ -10,13 +10,18 @@ const OUTSIDE = reason('light-outside/part-limit');
 const NO_INDICATOR = reason('light/no-indicator');
 const FLAG = reason('light/flag');
 
-const SOURCES: readonly Cited[] = [practice('As the catalogue says.')];
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [practice('As the catalogue says.')];
 
 export const partLimit = {
   id: 'indicate/part-limit',
   title: 'What the part itself lets its indicator show',
   why: 'Some parts have a flag instead of a light, and some lights need more voltage than the wire has.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.indicator === 'none') {

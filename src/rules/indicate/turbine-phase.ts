@@ -10,7 +10,7 @@ const OUTSIDE = reason('light-outside/turbine-phase');
 const NOT_STATED = reason('light/output-not-stated');
 const STILL = reason('light/turbine-still');
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice('The indicators flicker at the turbine’s frequency: pole pairs x rpm / 60.'),
 ];
 
@@ -18,7 +18,12 @@ export const turbinePhase = {
   id: 'indicate/turbine-phase',
   title: 'The light of a phase of a turbine',
   why: 'A slow turbine makes its lights flicker, and that is normal.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.circuit !== 'turbine') return { outcome: 'outside', because: OUTSIDE };

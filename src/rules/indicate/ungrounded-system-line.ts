@@ -9,18 +9,20 @@ const OUTSIDE = reason('light-outside/ungrounded-system-line');
 const UNGROUNDED = reason('light/ungrounded-system');
 const NOTHING_FEEDS = reason('light/nothing-feeds');
 
-const PRACTICE = practice('One dark and the others brighter: a ground fault may be on the line.');
-const NEC_SOURCES: readonly Cited[] = ['voltage-to-ground', PRACTICE];
+const ONE_DARK_OTHERS_BRIGHTER = practice(
+  'One dark and the others brighter: a ground fault may be on the line.',
+);
+const CITED_UNDER_NEC: readonly Cited[] = ['voltage-to-ground', ONE_DARK_OTHERS_BRIGHTER];
 
 export const ungroundedSystemLine = {
   id: 'indicate/ungrounded-system-line',
   title: 'The light of a conductor of an AC system that isn’t solidly grounded',
   why: 'Nothing ties these wires to ground, so how bright their lights are isn’t fixed.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
-    iec: [PRACTICE],
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
+    iec: [ONE_DARK_OTHERS_BRIGHTER],
   }),
   facts: FACTS,
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {

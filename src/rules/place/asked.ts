@@ -17,7 +17,7 @@ const PLACED: PlacementDecision = {
 const ELSEWHERE: PlacementDecision = { outcome: 'not-placed', because: reason('asked/at-main-port') };
 const NOT_ASKED: PlacementDecision = { outcome: 'not-placed', because: reason('asked/not-asked') };
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   { commonPractice: true, says: 'The equipment list itself asks or waives.' },
 ];
 
@@ -25,7 +25,12 @@ export const asked = {
   id: 'place/asked',
   title: 'Where the list asks for a protector, or waives one',
   why: 'Whoever made the list asked for this.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   quiet: true,
   waives: true,
   strength: {

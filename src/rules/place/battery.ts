@@ -5,13 +5,13 @@ import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../pla
 import { placesAsked } from '../unknown-place.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['kind', 'runs', 'runInDoubt', 'longRunLimit'] as const;
+const FACTS = ['basis', 'kind', 'runs', 'runInDoubt', 'longRunLimit'] as const;
 
 const NO_CABLE: PlacementDecision = { outcome: 'not-placed', because: reason('battery/no-cable') };
 const NOTHING_HANGS: PlacementDecision = { outcome: 'not-placed', because: reason('battery/nothing-hangs') };
 const IN_ROOM: PlacementDecision = { outcome: 'not-placed', because: reason('battery/stays-in-room') };
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice('A battery beside its inverter needs none; one whose cable leaves the room does.'),
 ];
 
@@ -19,7 +19,12 @@ export const battery = {
   id: 'place/battery',
   title: 'At a battery, or a DC panel on it, whose cable leaves the room',
   why: 'A battery cable that leaves the room can pick up surges on its way.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],
@@ -57,6 +62,7 @@ export const battery = {
           to: long.otherTag,
           length: metres(long.length),
           limit: metres(f.longRunLimit),
+          basis: f.basis,
         }),
       };
     }

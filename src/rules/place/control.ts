@@ -9,6 +9,7 @@ import { mayLeaveBuilding, placesAsked } from '../unknown-place.js';
 import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = [
+  'basis',
   'tag',
   'outdoors',
   'runs',
@@ -32,7 +33,7 @@ const LENGTH_UNKNOWN: PlacementDecision = {
 const NOTHING_ASKS: PlacementDecision = { outcome: 'not-placed', because: reason('control/nothing-asks') };
 const OUTDOORS = reason('control/outdoors');
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice('One at the equipment, and one at the other end where the list names it.'),
 ];
 
@@ -40,7 +41,12 @@ export const control = {
   id: 'place/control',
   title: 'At a low-voltage control circuit out of doors, between buildings or on a long run',
   why: 'A thin control wire carries a surge as well as a thick one, and what hangs on it is more delicate.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],
@@ -95,7 +101,7 @@ export const control = {
           ? reason('control/between-buildings', { to: between.otherTag })
           : long === undefined
             ? reason('control/place-unknown', { to: unplaced[0]?.otherTag ?? '' })
-            : reason('control/long-run', { length: metres(long) }),
+            : reason('control/long-run', { length: metres(long), basis: f.basis }),
       notes,
     };
   },

@@ -22,18 +22,18 @@ const SPARE: PlacementDecision = { outcome: 'not-placed', because: reason('dc-in
 const ASSUMED_FED = reason('dc-input/assumed-fed');
 const FED_BY_COMBINER = reason('dc-input/fed', { by: ['combiner'] });
 
-const PRACTICE = practice('One two-channel protector for each DC input, not for each housing.');
-const NEC_SOURCES: readonly Cited[] = [PRACTICE];
+const ONE_FOR_EACH_INPUT = practice('One two-channel protector for each DC input, not for each housing.');
+const CITED_UNDER_NEC: readonly Cited[] = [ONE_FOR_EACH_INPUT];
 
 export const dcInput = {
   id: 'place/dc-input',
   title: 'At each DC input that an exposed source feeds',
   why: 'The long wires of an array or a turbine gather surges and bring them to each input by itself.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
-    iec: ['pv-dc-protection', PRACTICE],
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
+    iec: ['pv-dc-protection', ONE_FOR_EACH_INPUT],
   }),
   strength: {
     'nec-2017': ['recommended'],
@@ -88,6 +88,7 @@ function underIec(f: Given<PlacementFacts, typeof FACTS>, fed: Reason): Placemen
       length: metres(f.arraysLength),
       critical: metres(f.criticalLength),
       shorter,
+      basis: f.basis,
     }),
   };
 }

@@ -15,7 +15,7 @@ const WAIVED: PlacementDecision = { outcome: 'waived', because: reason('exempt/n
 
 const DIVERSION: PlacementDecision = { outcome: 'waived', because: reason('exempt/diversion-load') };
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice('Both ends of a long run, unless nothing at that end is worth protecting.'),
 ];
 
@@ -23,7 +23,12 @@ export const farEndExempt = {
   id: 'place/far-end-exempt',
   title: 'Nothing at a far end that holds nothing worth protecting',
   why: 'Where nothing would be harmed, a protector has nothing to do.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   quiet: true,
   waives: true,
   strength: {

@@ -17,7 +17,6 @@ const FACTS = [
   'servicePlaceUnplaced',
 ] as const;
 
-const NO_UNIT: PlacementDecision = { outcome: 'not-placed', because: reason('feeder/no-unit') };
 const FEED_UNKNOWN = reason('feeder/feed-unknown');
 
 export const feeder = {
@@ -41,9 +40,13 @@ export const feeder = {
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
     if (f.servicePlaceOf !== '') {
       const because = reason('service-place/shared', { service: f.servicePlaceOf });
-      return { outcome: 'not-placed', because };
+      return { outcome: 'not-placed', because, cites: citing(f.basis, 'feeder') };
     }
-    if (f.unitOccupancy === 'other') return NO_UNIT;
+    // A panel has one of the two clauses, never both: 225.42 where anything feeds it from another building or structure.
+    const outside = f.feeders.some((o) => o.outside);
+    const cites = citing(f.basis, outside ? 'outside-feeder' : 'feeder');
+    if (f.unitOccupancy === 'other')
+      return { outcome: 'not-placed', because: reason('feeder/no-unit', { outside }), cites };
     if (f.feeders.length === 0) {
       return {
         outcome: 'not-placed',
@@ -61,8 +64,6 @@ export const feeder = {
     if (f.servicePlaceUnknown && f.servicePlaceUnplaced.length === 0) {
       notes.push(about(PLACE_MESSAGES.servicePlaceUnknown, { tag: f.tag }, f.tag, 'run_length'));
     }
-    // A panel has one of the two clauses, never both: 225.42 where anything feeds it from another building or structure.
-    const outside = f.feeders.some((o) => o.outside);
     return {
       outcome: 'placed',
       strength: 'required',
@@ -72,7 +73,7 @@ export const feeder = {
         outside,
       }),
       notes,
-      cites: citing(f.basis, outside ? 'outside-feeder' : 'feeder'),
+      cites,
     };
   },
 } satisfies AnyPlacementRule;

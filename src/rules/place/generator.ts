@@ -5,7 +5,7 @@ import { RUN_IN_DOUBT, type AnyPlacementRule, type PlacementFacts } from '../pla
 import { mayLeaveBuilding } from '../unknown-place.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['outdoors', 'runs', 'runInDoubt', 'longRunLimit'] as const;
+const FACTS = ['basis', 'outdoors', 'runs', 'runInDoubt', 'longRunLimit'] as const;
 
 const BESIDE: PlacementDecision = { outcome: 'not-placed', because: reason('generator/beside') };
 const NO_RUN: PlacementDecision = { outcome: 'not-placed', because: reason('generator/no-run') };
@@ -15,7 +15,7 @@ const LENGTH_UNKNOWN: PlacementDecision = {
   open: true,
 };
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice('Its end by the length of its run; the other end is the inverter’s or the panel’s.'),
 ];
 
@@ -23,7 +23,12 @@ export const generator = {
   id: 'place/generator',
   title: 'At a generator far from what it feeds',
   why: 'A generator away from the house has a long cable of its own.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],
@@ -44,13 +49,15 @@ export const generator = {
           outdoors: f.outdoors,
           length: metres(long.length),
           from: long.otherTag,
+          basis: f.basis,
         }),
       };
     }
     if (f.runInDoubt) return RUN_IN_DOUBT;
     if (f.runs.length === 0) return NO_RUN;
     if (f.runs.some((r) => r.length === undefined)) return LENGTH_UNKNOWN;
+    const { basis } = f;
     const limit = metres(f.longRunLimit);
-    return { outcome: 'not-placed', because: reason('generator/not-longer', { limit }) };
+    return { outcome: 'not-placed', because: reason('generator/not-longer', { limit, basis }) };
   },
 } satisfies AnyPlacementRule;

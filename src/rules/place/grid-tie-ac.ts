@@ -11,7 +11,7 @@ const MODULE_BRANCH = placed(reason('grid-tie/module-branch'));
 const TARGET_UNKNOWN = placed(reason('grid-tie/target-unknown'));
 const UNUSED: PlacementDecision = { outcome: 'not-placed', because: reason('port/unused') };
 
-const NEC_SOURCES: readonly Cited[] = [
+const CITED_UNDER_NEC: readonly Cited[] = [
   practice(
     'One at the output, unless a protected panel, service or inverter is within reach in the same building.',
   ),
@@ -22,9 +22,9 @@ export const gridTieAc = {
   title: 'At the AC output of a grid-tie inverter',
   why: 'The output is joined to the power company’s wires, unless a protector close by already guards it.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['pv-ac-protection', 'ten-metre-distance'],
   }),
   strength: {
@@ -48,14 +48,15 @@ export const gridTieAc = {
     }
     if (!near.sameBuilding) return placed(reason('grid-tie/other-building', { target }));
     if (near.reach === undefined) return placed(reason('grid-tie/reach-unknown', { target }));
-    if (near.reach === 0) return placed(reason('grid-tie/no-reach', { target }));
-    const most = f.basis === 'iec' ? Math.min(near.reach, f.longRunLimit) : near.reach;
+    const { basis } = f;
+    if (near.reach === 0) return placed(reason('grid-tie/no-reach', { target, basis }));
+    const most = basis === 'iec' ? Math.min(near.reach, f.longRunLimit) : near.reach;
     const run = metres(near.length);
     if (near.length > most) {
-      return placed(reason('grid-tie/beyond-reach', { target, run, reach: metres(most) }));
+      return placed(reason('grid-tie/beyond-reach', { target, run, reach: metres(most), basis }));
     }
     const reach = Number.isFinite(most) ? metres(most) : null;
-    return { outcome: 'not-placed', because: reason('grid-tie/within-reach', { target, run, reach }) };
+    return { outcome: 'not-placed', because: reason('grid-tie/within-reach', { target, run, reach, basis }) };
   },
 } satisfies AnyPlacementRule;
 

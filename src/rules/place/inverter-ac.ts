@@ -8,7 +8,7 @@ const FACTS = ['kind', 'port', 'unused'] as const;
 const UNUSED: PlacementDecision = { outcome: 'not-placed', because: reason('port/unused') };
 const NOTHING_NAMED: PlacementDecision = { outcome: 'not-placed', because: reason('port/nothing-named') };
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice(
     'Every ungrounded conductor of AC in and AC out; one two-channel protector can serve both ports of a single-phase inverter.',
   ),
@@ -18,7 +18,12 @@ export const inverterAc = {
   id: 'place/inverter-ac',
   title: 'At the AC ports of an inverter-charger or an AC battery',
   why: 'An inverter stands between two sets of wires, and a surge may come along either.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],

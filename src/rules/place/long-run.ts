@@ -34,7 +34,7 @@ const LENGTH_UNKNOWN: PlacementDecision = {
 const NO_RUN: PlacementDecision = { outcome: 'not-placed', because: reason('long-run/no-run') };
 const INDOORS: PlacementDecision = { outcome: 'not-placed', because: reason('long-run/indoors') };
 
-const NEC_SOURCES: readonly Cited[] = [
+const CITED_UNDER_NEC: readonly Cited[] = [
   practice('More than 100 ft of wire: both ends, unless nothing at that end is worth protecting.'),
 ];
 
@@ -43,9 +43,9 @@ export const longRun = {
   title: 'At both ends of a long run outdoors or between buildings',
   why: 'A long cable out of doors picks up surges, and a protector at one end doesn’t help the other.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['ten-metre-distance', 'pv-dc-both-ends'],
   }),
   strength: {
@@ -115,6 +115,7 @@ export const longRun = {
         length: metres(first.length),
         limit: metres(f.longRunLimit),
         outdoors: first.outdoors,
+        basis: f.basis,
       }),
       notes,
     };
@@ -136,8 +137,9 @@ function ends(tag: string, run: RunFacts): { from: string; to: string } {
 function whyNot(f: Facts, runs: readonly RunFacts[], leaving: readonly RunFacts[]): PlacementDecision {
   if (runs.length === 0) return NO_RUN;
   if (leaving.length === 0) return INDOORS;
+  const { basis } = f;
   const limit = metres(f.longRunLimit);
-  return { outcome: 'not-placed', because: reason('long-run/not-longer', { limit }) };
+  return { outcome: 'not-placed', because: reason('long-run/not-longer', { limit, basis }) };
 }
 
 /** IEC: the run of an array whose inputs must be protected is required to be at both ends. */

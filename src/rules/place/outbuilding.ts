@@ -12,16 +12,18 @@ const FACTS = ['basis', 'tag', 'drive', 'runs', 'runInDoubt', 'longRunLimit'] as
 
 const NO_FEEDER: PlacementDecision = { outcome: 'not-placed', because: reason('outbuilding/no-feeder') };
 
-const NEC_SOURCES: readonly Cited[] = [practice('By the length of the feeder: more than 100 ft, both ends.')];
+const CITED_UNDER_NEC: readonly Cited[] = [
+  practice('By the length of the feeder: more than 100 ft, both ends.'),
+];
 
 export const outbuilding = {
   id: 'place/outbuilding',
   title: 'Where a feeder enters another building',
   why: 'The cable between two buildings is outside the reach of the protector in the first.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['ten-metre-distance'],
   }),
   strength: {
@@ -59,6 +61,7 @@ export const outbuilding = {
             because: reason('outbuilding/not-longer', {
               from: first.otherTag,
               limit: metres(f.longRunLimit),
+              basis: f.basis,
             }),
           };
     }

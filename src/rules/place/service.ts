@@ -23,19 +23,19 @@ const NO_SINGLE_DWELLING: PlacementDecision = {
 };
 const RISK_UNKNOWN = reason('service/risk-unknown');
 
-const PRACTICE = practice(
+const NEAR_INCOMING_FEED = practice(
   'As near to the incoming feed as possible: top of the panel, or at the meter with the utility’s consent.',
 );
-const SOURCES_1: readonly Cited[] = ['dwelling-service', 'type-2-places', PRACTICE];
+const CITED_SINCE_NEC_2020: readonly Cited[] = ['dwelling-service', 'type-2-places', NEAR_INCOMING_FEED];
 
 export const service = {
   id: 'place/service',
   title: 'At the utility service',
   why: 'Most surges from outside come in where the power company’s wires come in.',
   sources: sources({
-    'nec-2017': [PRACTICE],
-    'nec-2020': SOURCES_1,
-    'nec-2023': SOURCES_1,
+    'nec-2017': [NEAR_INCOMING_FEED],
+    'nec-2020': CITED_SINCE_NEC_2020,
+    'nec-2023': CITED_SINCE_NEC_2020,
     iec: ['transient-overvoltage-risk', 'calculated-risk-level', 'origin-of-installation'],
   }),
   strength: {
@@ -64,7 +64,7 @@ export const service = {
 function byPracticeAlone({ basis, occupancy }: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
   return {
     ...HERE,
-    cites: citing(basis, PRACTICE),
+    cites: citing(basis, NEAR_INCOMING_FEED),
     unasked: {
       because: reason('service/not-of-clause', { occupancy }),
       cites: citing(basis, 'dwelling-service'),

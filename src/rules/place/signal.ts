@@ -9,13 +9,18 @@ const FACTS = ['tag'] as const;
 
 const OUTSIDE_PLAN = reason('signal/outside-plan');
 
-const SOURCES: readonly Cited[] = ['signal-lines'];
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = ['signal-lines'];
 
 export const signal = {
   id: 'place/signal',
   title: 'Data, telephone and antenna lines are outside this plan',
   why: 'A data or telephone line needs a protector of another kind.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   strength: {
     'nec-2017': [],
     'nec-2020': [],

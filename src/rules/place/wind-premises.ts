@@ -15,13 +15,18 @@ const HERE: PlacementDecision = {
 const NO_TURBINE: PlacementDecision = { outcome: 'not-placed', because: reason('wind-premises/no-turbine') };
 const ELSEWHERE: PlacementDecision = { outcome: 'not-placed', because: reason('wind-premises/elsewhere') };
 
-const NEC_SOURCES: readonly Cited[] = ['wind'];
+const CITED_UNDER_NEC: readonly Cited[] = ['wind'];
 
 export const windPremises = {
   id: 'place/wind-premises',
   title: 'Between a wind electric system and the loads',
   why: 'The electrical code asks for one protector between the wind turbine’s system and everything that it feeds.',
-  sources: sources({ 'nec-2017': NEC_SOURCES, 'nec-2020': NEC_SOURCES, 'nec-2023': NEC_SOURCES, iec: null }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
+    iec: null,
+  }),
   strength: {
     'nec-2017': ['required'],
     'nec-2020': ['required'],

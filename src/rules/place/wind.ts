@@ -13,7 +13,7 @@ const TOWER_BASE: PlacementDecision = {
 const AT_COMBINER: PlacementDecision = { outcome: 'not-placed', because: reason('wind/enters-at-combiner') };
 const NO_RUN: PlacementDecision = { outcome: 'not-placed', because: reason('wind/no-run') };
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice('One at the tower’s base and one where the run enters the building.'),
 ];
 
@@ -21,7 +21,12 @@ export const wind = {
   id: 'place/wind',
   title: 'At the base of a wind turbine’s tower and where its run enters',
   why: 'A tower is the tallest thing around, and its wires run from it to the house.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   strength: {
     'nec-2017': ['recommended'],
     'nec-2020': ['recommended'],

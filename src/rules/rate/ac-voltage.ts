@@ -27,7 +27,7 @@ const NO_SYSTEM_HERE = reason('ac-voltage/no-system-here');
 const NOT_STATED = reason('ac-voltage/system-not-stated');
 const NEEDED = reason('needed/conductor-voltage');
 
-const NEC_SOURCES: readonly Cited[] = [
+const CITED_UNDER_NEC: readonly Cited[] = [
   'uses-not-permitted',
   'voltage-to-ground',
   'high-leg-position',
@@ -40,9 +40,9 @@ export const acVoltage = {
   title: 'Highest continuous voltage of an AC system to ground',
   why: 'A protector must bear, day and night, the highest voltage that the wires really have.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['continuous-voltage'],
   }),
   answers: 'rate/mcov',

@@ -25,16 +25,16 @@ const PARALLEL = reason('source/parallel-sources');
 const ONE_OF_THEM = reason('source/feeding-source-not-stated');
 const STATED = subject('array-current/stated');
 
-const NEC_SOURCES: readonly Cited[] = ['array-current', 'short-circuit-current-rating'];
+const CITED_UNDER_NEC: readonly Cited[] = ['array-current', 'short-circuit-current-rating'];
 
 export const arrayCurrent = {
   id: 'rate/array-current',
   title: 'Short-circuit current of an array',
   why: 'In daylight an array drives current through a failed protector until someone stops it.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['array-current', 'pv-dc-protection'],
   }),
   answers: 'rate/short-circuit',

@@ -27,7 +27,7 @@ const UNKNOWN = reason('needed/array-voltage');
 const BELOW_TABLE = reason('needed/coefficient-below-table', { coldest: celsius(NEC_2023_COLDEST) });
 const COUNTED_BY_CELL = reason('needed/cells-of-coefficient');
 
-const NEC_SOURCES: readonly Cited[] = [
+const CITED_UNDER_NEC: readonly Cited[] = [
   'cold-voltage',
   'cold-voltage-table',
   'maximum-pv-voltage',
@@ -40,9 +40,9 @@ export const arrayVoltage = {
   title: 'Highest voltage of an array to ground',
   why: 'Solar modules give their highest voltage on the coldest morning, before anything draws current.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['cold-voltage'],
   }),
   answers: 'rate/mcov',

@@ -17,18 +17,18 @@ const NO_BUS = reason('battery-voltage/no-bus');
 const NO_BATTERY = reason('battery-voltage/no-battery');
 const NEEDED = reason('needed/battery-voltage');
 
-const PRACTICE = practice('Highest charge voltage of the chemistry; figures from memory.');
-const NEC_SOURCES: readonly Cited[] = ['maker-instructions', PRACTICE];
+const CHARGE_VOLTAGE_OF_CHEMISTRY = practice('Highest charge voltage of the chemistry; figures from memory.');
+const CITED_UNDER_NEC: readonly Cited[] = ['maker-instructions', CHARGE_VOLTAGE_OF_CHEMISTRY];
 
 export const batteryVoltage = {
   id: 'rate/battery-voltage',
   title: 'Highest charge voltage of a battery bus',
   why: 'A battery that is being charged stands well above the voltage on its label.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
-    iec: [PRACTICE],
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
+    iec: [CHARGE_VOLTAGE_OF_CHEMISTRY],
   }),
   answers: 'rate/mcov',
   facts: FACTS,

@@ -5,20 +5,20 @@ import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['conductors', 'spareRoom', 'oneHousing', 'part'] as const;
 
-const PRACTICE = practice(
+const PAIR_FOR_THREE_PHASES = practice(
   'Three phases on two-channel protectors take a pair, one phase doubled; DC never doubles.',
 );
-const NEC_SOURCES: readonly Cited[] = ['each-ungrounded-conductor', PRACTICE];
+const CITED_UNDER_NEC: readonly Cited[] = ['each-ungrounded-conductor', PAIR_FOR_THREE_PHASES];
 
 export const channels = {
   id: 'rate/channels',
   title: 'No channel of a part stays unwired',
   why: 'A channel that hangs on nothing shows a dark light that means nothing.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
-    iec: [PRACTICE],
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
+    iec: [PAIR_FOR_THREE_PHASES],
   }),
   facts: FACTS,
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {

@@ -6,16 +6,16 @@ import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['withstand', 'withstandAssumed', 'leadVoltage', 'part', 'thresholds'] as const;
 
-const NEC_SOURCES: readonly Cited[] = ['protection-rating', 'impulse-withstand'];
+const CITED_UNDER_NEC: readonly Cited[] = ['protection-rating', 'impulse-withstand'];
 
 export const clamping = {
   id: 'rate/clamping',
   title: 'Protection level and leads against the withstand of the equipment',
   why: 'What the protector and its leads let through must stay below what the equipment bears.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['impulse-withstand', 'protection-level'],
   }),
   facts: FACTS,

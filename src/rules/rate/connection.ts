@@ -5,16 +5,16 @@ import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'earthing', 'current', 'circuit', 'part'] as const;
 
-const NEC_SOURCES: readonly Cited[] = [practice('Each channel from its conductor to ground.')];
+const CITED_UNDER_NEC: readonly Cited[] = [practice('Each channel from its conductor to ground.')];
 
 export const connection = {
   id: 'rate/connection',
   title: 'Connection of a part to ground, or 3+1',
   why: 'Where the ground is a rod of one’s own, lines go to the neutral and only the neutral goes to ground.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['connection-types'],
   }),
   facts: FACTS,

@@ -21,7 +21,7 @@ const NO_CIRCUIT = reason('control-voltage/no-circuit');
 const NOT_STATED = reason('control-voltage/not-stated');
 const NEEDED = reason('needed/control-part');
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice(
     'DC: 115 % of the nominal, or the charge voltage of a lead-acid battery of that nominal unless the supply is regulated; AC: 125 % of the nominal.',
   ),
@@ -31,7 +31,12 @@ export const controlVoltage = {
   id: 'rate/control-voltage',
   title: 'Highest voltage of a control circuit',
   why: 'A control circuit that hangs on a battery follows that battery while it is charged.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {

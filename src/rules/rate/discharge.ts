@@ -6,16 +6,16 @@ import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['nominalCurrent', 'part'] as const;
 
-const NEC_SOURCES: readonly Cited[] = ['nominal-discharge-current'];
+const CITED_UNDER_NEC: readonly Cited[] = ['nominal-discharge-current'];
 
 export const discharge = {
   id: 'rate/discharge',
   title: 'Nominal discharge current of a part',
   why: 'A protector must bear the surges of its place many times over.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['discharge-currents'],
   }),
   facts: FACTS,

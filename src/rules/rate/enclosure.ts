@@ -9,7 +9,7 @@ const FACTS = ['outdoors', 'part'] as const;
 export const NEC_2023_TABLE_110_28_OUTDOORS = ['3R', '3RX', '3S', '3SX', '4', '4X', '6', '6P'] as const;
 const OUTDOORS: ReadonlySet<string> = new Set(NEC_2023_TABLE_110_28_OUTDOORS);
 
-const NEC_SOURCES: readonly Cited[] = [
+const CITED_UNDER_NEC: readonly Cited[] = [
   practice('Outdoors a NEMA type made for it; 4X preferred, since its lights are read there.'),
 ];
 
@@ -18,9 +18,9 @@ export const enclosure = {
   title: 'Enclosure of a part out of doors',
   why: 'Rain, sun and dust ruin a housing that was made for a dry room.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: [
       practice(
         'Outdoors an enclosure made for it: a NEMA type, 4X preferred, or an IP code, which a person confirms.',

@@ -13,20 +13,20 @@ const NOT_STATED = reason('fault-current/not-stated');
 const PARALLEL = reason('source/parallel-sources');
 const TRANSFORMER = reason('source/transformer-impedance');
 
-const PRACTICE = practice(
+const UPSTREAM_AS_BOUND = practice(
   'A port without its own figure takes that of the port upstream as the upper bound.',
 );
-const NEC_SOURCES: readonly Cited[] = ['short-circuit-current-rating', PRACTICE];
+const CITED_UNDER_NEC: readonly Cited[] = ['short-circuit-current-rating', UPSTREAM_AS_BOUND];
 
 export const faultCurrent = {
   id: 'rate/fault-current',
   title: 'Fault current at an AC port or a battery bus',
   why: 'If a protector fails, it must not burst from the current that the supply can drive through it.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
-    iec: ['short-circuit-current-rating', PRACTICE],
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
+    iec: ['short-circuit-current-rating', UPSTREAM_AS_BOUND],
   }),
   answers: 'rate/short-circuit',
   facts: FACTS,

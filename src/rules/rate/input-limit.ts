@@ -17,18 +17,20 @@ const NOT_KNOWN = reason('input-limit/not-known');
 const UNFED = reason('input-limit/combiner-unfed');
 const NEEDED = reason('needed/input-bound');
 
-const PRACTICE = practice('A source may not give more than its converter bears, so that figure bounds it.');
-const NEC_SOURCES: readonly Cited[] = ['maker-instructions', PRACTICE];
+const BOUND_BY_CONVERTER = practice(
+  'A source may not give more than its converter bears, so that figure bounds it.',
+);
+const CITED_UNDER_NEC: readonly Cited[] = ['maker-instructions', BOUND_BY_CONVERTER];
 
 export const inputLimit = {
   id: 'rate/input-limit',
   title: 'Highest voltage that a converter’s input bears',
   why: 'Where the list doesn’t say what feeds an input, the most that the input bears is the safe figure.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
-    iec: [PRACTICE],
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
+    iec: [BOUND_BY_CONVERTER],
   }),
   answers: 'rate/mcov',
   facts: FACTS,

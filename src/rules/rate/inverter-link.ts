@@ -16,7 +16,7 @@ const NO_INVERTER = reason('inverter-link/no-inverter');
 const NOT_STATED = reason('inverter-link/system-not-stated');
 const NEEDED = reason('needed/inverter-system');
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice(
     'Derived: the poles of an array follow the peak of the AC side of an inverter without isolation; ask the maker.',
   ),
@@ -26,7 +26,12 @@ export const inverterLink = {
   id: 'rate/inverter-link',
   title: 'An array lifted by the DC link of its inverter',
   why: 'An inverter without isolation can lift the wires of the array above what the modules give by themselves.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   answers: 'rate/mcov',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {

@@ -10,16 +10,16 @@ const FACTS = ['basis', 'circuit', 'listedFor', 'part'] as const;
 const IEC_STANDARD = /\b(?:IEC|EN)\b/i;
 const UL_STANDARD = /\bUL\b|\b1449\b/i;
 
-const NEC_SOURCES: readonly Cited[] = ['listing', 'uses-not-permitted'];
+const CITED_UNDER_NEC: readonly Cited[] = ['listing', 'uses-not-permitted'];
 
 export const listing = {
   id: 'rate/listing',
   title: 'Listing of a part, also for systems that aren’t solidly grounded',
   why: 'An independent laboratory must have tested the protector for the kind of system it hangs on.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: [
       practice(
         'No listing is asked for; where the list states another grounding than solid, or a delta, the part names that system.',

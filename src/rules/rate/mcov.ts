@@ -6,16 +6,16 @@ import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['current', 'mcov', 'part'] as const;
 
-const NEC_SOURCES: readonly Cited[] = ['uses-not-permitted'];
+const CITED_UNDER_NEC: readonly Cited[] = ['uses-not-permitted'];
 
 export const mcov = {
   id: 'rate/mcov',
   title: 'Maximum continuous operating voltage of a channel',
   why: 'A protector that is too low for the wires’ own voltage wears out or burns.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['continuous-voltage', 'pv-dc-protection'],
   }),
   facts: FACTS,

@@ -18,12 +18,14 @@ const BY_LIGHTNING = reason('source/nominal-current-lightning');
 const BY_SERVICE = reason('source/nominal-current-service');
 
 const AT_SERVICE = practice('10 kA at a service.');
-const PRACTICE_1 = practice('3 kA elsewhere; 10 kA at the service of another building than 230.67 names.');
-const SOURCES_1: readonly Cited[] = [
+const LEAST_ELSEWHERE = practice(
+  '3 kA elsewhere; 10 kA at the service of another building than 230.67 names.',
+);
+const CITED_BEFORE_NEC_2023: readonly Cited[] = [
   AT_SERVICE,
   'nominal-discharge-current',
   'lightning-protection',
-  PRACTICE_1,
+  LEAST_ELSEWHERE,
 ];
 
 export const nominalCurrent = {
@@ -31,15 +33,15 @@ export const nominalCurrent = {
   title: 'Nominal discharge current that a place asks for',
   why: 'Where the strongest surges come in, a protector must bear more of them.',
   sources: sources({
-    'nec-2017': SOURCES_1,
-    'nec-2020': SOURCES_1,
+    'nec-2017': CITED_BEFORE_NEC_2023,
+    'nec-2020': CITED_BEFORE_NEC_2023,
     'nec-2023': [
       'dwelling-service',
       'feeder',
       'outside-feeder',
       'nominal-discharge-current',
       'lightning-protection',
-      PRACTICE_1,
+      LEAST_ELSEWHERE,
     ],
     iec: ['discharge-currents'],
   }),
@@ -65,13 +67,13 @@ export const nominalCurrent = {
       const by = reason('source/nominal-current-feeder', { outside });
       return asks(atService, FED_PANEL, 'published', by, cites(outside ? 'outside-feeder' : 'feeder'));
     }
-    return asks(t.otherNominalCurrentNec, LEAST, 'common practice', COMMON_PRACTICE, cites(PRACTICE_1));
+    return asks(t.otherNominalCurrentNec, LEAST, 'common practice', COMMON_PRACTICE, cites(LEAST_ELSEWHERE));
   },
 } satisfies AnyRatingRule;
 
 /** Under the cycle whose clause has the figure, the trade's is that of other buildings. */
 function practiceAt(basis: Basis): Cited {
-  return since(basis, 'nec-2023') ? PRACTICE_1 : AT_SERVICE;
+  return since(basis, 'nec-2023') ? LEAST_ELSEWHERE : AT_SERVICE;
 }
 
 function asks(

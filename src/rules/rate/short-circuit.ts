@@ -7,16 +7,16 @@ import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'current', 'circuit', 'sccr', 'part'] as const;
 
-const NEC_SOURCES: readonly Cited[] = ['short-circuit-current-rating', 'array-current'];
+const CITED_UNDER_NEC: readonly Cited[] = ['short-circuit-current-rating', 'array-current'];
 
 export const shortCircuit = {
   id: 'rate/short-circuit',
   title: 'Short-circuit current rating of a part',
   why: 'If a protector fails, it must not burst from the current that the supply can drive through it.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['short-circuit-current-rating', 'array-current'],
   }),
   facts: FACTS,

@@ -20,20 +20,20 @@ const NOT_KNOWN = reason('turbine-voltage/not-known');
 const CURRENT_NEEDED = reason('needed/turbine-current');
 const VOLTAGE_NEEDED = reason('needed/turbine-voltage');
 
-const PRACTICE = practice(
+const UNLOADED_LINE_TO_LINE = practice(
   'The open-circuit voltage at the highest unloaded speed, line to line, since the phases float.',
 );
-const NEC_SOURCES: readonly Cited[] = ['voltage-to-ground', 'maker-instructions', PRACTICE];
+const CITED_UNDER_NEC: readonly Cited[] = ['voltage-to-ground', 'maker-instructions', UNLOADED_LINE_TO_LINE];
 
 export const turbineVoltage = {
   id: 'rate/turbine-voltage',
   title: 'Highest voltage of a wind or hydro turbine',
   why: 'A turbine that spins freely gives far more voltage than one that is charging a battery.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
-    iec: [PRACTICE],
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
+    iec: [UNLOADED_LINE_TO_LINE],
   }),
   answers: 'rate/mcov',
   facts: FACTS,

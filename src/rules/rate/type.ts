@@ -6,16 +6,16 @@ import { sources, type Cited } from '../sources.js';
 
 const FACTS = ['basis', 'current', 'circuit', 'aheadOfDisconnect', 'part'] as const;
 
-const NEC_SOURCES: readonly Cited[] = ['type-1-places', 'type-2-places', 'type-3-places'];
+const CITED_UNDER_NEC: readonly Cited[] = ['type-1-places', 'type-2-places', 'type-3-places'];
 
 export const type = {
   id: 'rate/type',
   title: 'Type of a part for its side of the disconnect',
   why: 'Ahead of the main breaker nothing protects the protector, so only the sturdiest type may stand there.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['origin-of-installation'],
   }),
   facts: FACTS,

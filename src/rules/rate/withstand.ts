@@ -12,16 +12,16 @@ const FACTS = ['tag', 'kind', 'impulseWithstand', 'overvoltageCategory', 'withst
 const NOTHING_KNOWN = reason('withstand/nothing-known');
 const ABOVE_TABLE = reason('withstand/above-table');
 
-const NEC_SOURCES: readonly Cited[] = ['impulse-withstand'];
+const CITED_UNDER_NEC: readonly Cited[] = ['impulse-withstand'];
 
 export const withstand = {
   id: 'rate/withstand',
   title: 'Impulse withstand of the equipment behind a protector',
   why: 'A protector only helps if it holds the surge below what the equipment bears.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['impulse-withstand', 'protection-level'],
   }),
   answers: 'rate/clamping',

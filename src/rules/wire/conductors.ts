@@ -10,20 +10,24 @@ const CONTROL_WIRES = reason('conductors/control-wires');
 const LINES = reason('conductors/lines');
 const LINES_AND_NEUTRAL = reason('conductors/lines-and-neutral');
 
-const PRACTICE = practice(
+const A_GROUNDED_POLE_TOO = practice(
   'Positive and negative both get one, also when the negative is grounded: the ground-fault device (0.5 to 1 A) opens in a surge.',
 );
-const NEC_SOURCES: readonly Cited[] = ['each-ungrounded-conductor', 'array-ground-fault', PRACTICE];
+const CITED_UNDER_NEC: readonly Cited[] = [
+  'each-ungrounded-conductor',
+  'array-ground-fault',
+  A_GROUNDED_POLE_TOO,
+];
 
 export const conductors = {
   id: 'wire/conductors',
   title: 'Conductors that have a channel of their own',
   why: 'Each wire that can carry a surge needs its own way to ground.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
-    iec: [PRACTICE],
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
+    iec: [A_GROUNDED_POLE_TOO],
   }),
   facts: FACTS,
   decide(f: Given<WiringFacts, typeof FACTS>): ConductorsDecision {

@@ -32,7 +32,7 @@ const NEC_LEADS = reason('smallest-lead/metals', {
   aluminium: { gauge: NEC_2023_242_28.aluminum, metal: 'aluminium' },
 });
 
-const NEC_SOURCES: readonly Cited[] = [
+const CITED_UNDER_NEC: readonly Cited[] = [
   'lead-routing',
   'smallest-lead',
   practice('Short, straight, tied together, no coils; ground to the equipment-ground bar of that enclosure.'),
@@ -43,9 +43,9 @@ export const leads = {
   title: 'How the leads of a protector are laid, and where its ground goes',
   why: 'Every hand’s breadth of lead lets more of the surge through.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: [
       'lead-routing',
       'smallest-lead',

@@ -23,7 +23,7 @@ const AWAY = reason('neutral/away-from-link');
 const BONDED = reason('neutral/bonded-here');
 const SPARE = reason('neutral/spare-channel');
 
-const NEC_SOURCES: readonly Cited[] = [
+const CITED_UNDER_NEC: readonly Cited[] = [
   practice('A spare channel takes N away from its bond; else the note says that N isn’t protected there.'),
 ];
 
@@ -32,9 +32,9 @@ export const neutral = {
   title: 'Whether the neutral has a channel',
   why: 'Away from the place where it is tied to ground, the neutral can be lifted by a surge like any other wire.',
   sources: sources({
-    'nec-2017': NEC_SOURCES,
-    'nec-2020': NEC_SOURCES,
-    'nec-2023': NEC_SOURCES,
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
     iec: ['origin-of-installation', practice('N at every place but beside its link to ground.')],
   }),
   facts: FACTS,

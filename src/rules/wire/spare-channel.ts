@@ -20,7 +20,7 @@ const THREE_PLUS_ONE = reason('spare-channel/three-plus-one');
 const TAKES_NEUTRAL = reason('spare-channel/takes-neutral');
 const DOUBLES_LINE = reason('spare-channel/doubles-line');
 
-const SOURCES: readonly Cited[] = [
+const CITED_UNDER_EVERY_BASIS: readonly Cited[] = [
   practice(
     'A spare channel takes N away from its bond, else doubles a line: L1, or the high leg. DC never doubles.',
   ),
@@ -30,7 +30,12 @@ export const spareChannel = {
   id: 'wire/spare-channel',
   title: 'What a spare channel is wired to',
   why: 'A channel without a wire would look like a dead one.',
-  sources: sources({ 'nec-2017': SOURCES, 'nec-2020': SOURCES, 'nec-2023': SOURCES, iec: SOURCES }),
+  sources: sources({
+    'nec-2017': CITED_UNDER_EVERY_BASIS,
+    'nec-2020': CITED_UNDER_EVERY_BASIS,
+    'nec-2023': CITED_UNDER_EVERY_BASIS,
+    iec: CITED_UNDER_EVERY_BASIS,
+  }),
   facts: FACTS,
   decide(f: Given<WiringFacts, typeof FACTS>): SpareDecision {
     if (f.current === 'dc') return { uses: [], because: DIRECT_CURRENT };

@@ -54,6 +54,7 @@ export const en: OwnerStrings = {
     generatorOn: 'Generator on',
     generatorOff: 'Generator off',
     sun: 'By day',
+    sunInverterOn: 'By day, solar on',
     night: 'At night',
     windTurning: 'Light wind',
     windStill: 'No wind',
@@ -103,6 +104,8 @@ export const en: OwnerStrings = {
     'ungrounded-system':
       'These lights can be on or off, so they cannot tell you all. If one is off and the rest are brighter, call us the same day. Touch nothing.',
     sunlight: 'This light is on while the sun shines.',
+    'sunlight-inverter-on':
+      'This light is on while the sun shines and the box that makes house power runs. If that box is off, this light is off too. That is fine.',
     'no-sunlight': 'This light is off at night. No sun, no power. That is fine. Check it by day.',
     'battery-connected': 'This light is on as long as the batteries are hooked up.',
     'turning-alternator':

@@ -54,6 +54,7 @@ export const es: OwnerStrings = {
     generatorOn: 'Con generador',
     generatorOff: 'Sin generador',
     sun: 'De día',
+    sunInverterOn: 'De día, solar en marcha',
     night: 'De noche',
     windTurning: 'Viento suave',
     windStill: 'Sin viento',
@@ -103,6 +104,8 @@ export const es: OwnerStrings = {
     'ungrounded-system':
       'Estas luces pueden estar encendidas o apagadas, así que no lo dicen todo. Si una está apagada y las otras brillan más, llámenos el mismo día. No toque nada.',
     sunlight: 'Esta luz está encendida mientras hay sol.',
+    'sunlight-inverter-on':
+      'Esta luz está encendida mientras hay sol y funciona la caja que produce la corriente de casa. Si esa caja está apagada, esta luz también lo está. Es normal.',
     'no-sunlight': 'Esta luz está apagada de noche. Sin sol no hay corriente. Es normal. Mírela de día.',
     'battery-connected': 'Esta luz está encendida mientras las baterías están conectadas.',
     'turning-alternator':

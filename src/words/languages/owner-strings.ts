@@ -13,6 +13,7 @@ export interface StateWords {
   readonly generatorOn: string;
   readonly generatorOff: string;
   readonly sun: string;
+  readonly sunInverterOn: string;
   readonly night: string;
   readonly windTurning: string;
   readonly windStill: string;

@@ -107,9 +107,9 @@ export const LIST_FILE_WORDS = [
     hint: 'Look whether the cells of that line stand under their headings.',
   }),
   says(ROWS_LEFT_OUT, {
-    title: 'Lines were taken for totals or notes and left out',
+    title: 'Lines were taken for titles, totals or notes and left out',
     message: ({ lines }) =>
-      `${lines.length === 1 ? 'Line' : 'Lines'} ${lines.slice(0, 8).join(', ')}${lines.length > 8 ? ` and ${lines.length - 8} more` : ''} ${lines.length === 1 ? 'was' : 'were'} taken for totals or notes and left out.`,
+      `${lines.length === 1 ? '1 line was' : `${lines.length} lines were`} taken for titles, totals or notes and left out: ${lines.length === 1 ? 'line' : 'lines'} ${lines.slice(0, 8).join(', ')}${lines.length > 8 ? ` and ${lines.length - 8} more` : ''}.`,
     found: ({ found }) => found,
     expected: 'one row for each equipment',
     hint: 'If one of them is equipment, give it a tag and a kind.',

@@ -4,6 +4,7 @@ import {
   HEADING_UNKNOWN,
   HEADING_AGAIN,
   HEADING_NEAR,
+  QUOTE_IN_HEADING,
   HEADINGS_MANY_UNKNOWN,
   HEADINGS_SAME_FIELD,
   HEADING_UNIT,
@@ -46,8 +47,16 @@ export const LIST_HEADING_WORDS = [
     expected: 'one heading for the whole file',
     hint: 'Put what is under it into a file of its own.',
   }),
+  says(QUOTE_IN_HEADING, {
+    title: 'A quotation mark stands inside a heading',
+    message: () =>
+      'A quotation mark inside the heading line may have moved headings: the cells may stand under the wrong ones.',
+    found: ({ found }) => found,
+    expected: 'headings between quotation marks, or without any',
+    hint: 'Correct the heading line, or export the list again.',
+  }),
   says(HEADING_NEAR, {
-    title: 'A heading looks like a field misspelt',
+    title: 'A heading looks like a field misspelt, or may mean one',
     message: ({ heading, field }) =>
       `Is the heading "${heading}" meant to be ${field}? Its cells are not read until that is settled.`,
     found: ({ heading }) => heading,

@@ -1,9 +1,15 @@
 import {
   CELL_WRONG,
   KIND_MISSING,
+  KIND_UNCLEAR,
+  KIND_CONTRADICTS,
   TAG_MISSING,
   CELLS_SURPLUS,
+  CELLS_SHORT,
+  QUOTE_IN_NAME,
+  FIGURES_LEFT_OUT,
   JOB_MISSING,
+  JOB_JOINED,
   JOB_FROM_ABOVE,
   JOB_OR_NOTE,
   JOB_CONTRADICTS,
@@ -30,6 +36,22 @@ export const LIST_WORDS = [
     expected: 'a kind, such as array, charge-controller or panel',
     hint: 'Write the kind on the list, or give the model a kind in the equipment library.',
   }),
+  says(KIND_UNCLEAR, {
+    title: 'The word for the kind of a row can mean several kinds',
+    message: ({ text, kinds }) =>
+      `"${text}" can be ${kinds.join(' or ')}: which of them isn’t stated, so nothing can be planned for the row.`,
+    found: ({ text }) => text,
+    expected: ({ kinds }) => kinds.join(' or '),
+    hint: 'Write which of them it is, give the model its kind in the equipment library, or say under words in the column map or the settings what the word stands for.',
+  }),
+  says(KIND_CONTRADICTS, {
+    title: 'The word for the kind of a row says otherwise than another cell of it',
+    message: ({ tag, word, field, text }) =>
+      `${tag} is called "${word}", and its ${field} is "${text}": these contradict each other.`,
+    found: ({ text }) => text,
+    expected: ({ field }) => `a ${field} that agrees with the kind`,
+    hint: 'Correct one of the two cells.',
+  }),
   says(TAG_MISSING, {
     title: 'A row has no tag',
     message: ({ standIn }) => `A row has no tag; it is called ${standIn} until it has one.`,
@@ -44,11 +66,43 @@ export const LIST_WORDS = [
     expected: ({ headings }) => `${headings} cells`,
     hint: 'Put cells that hold the delimiter between quotation marks, or export the list again.',
   }),
+  says(CELLS_SHORT, {
+    title: 'A row has fewer cells than there are headings',
+    message: ({ cells, headings }) =>
+      `The row has ${cells} cells under ${headings} headings, unlike the others, so its cells may stand under the wrong headings; only its tag is read.`,
+    found: ({ cells }) => `${cells} cells`,
+    expected: ({ headings }) => `${headings} cells`,
+    hint: 'Look which delimiter is missing, or export the list again.',
+  }),
+  says(QUOTE_IN_NAME, {
+    title: 'A quotation mark stands inside a name or a length',
+    message: () =>
+      'A quotation mark stands inside a cell that has none around it, so where the cell begins and ends isn’t sure; of the row only its tag is read.',
+    found: ({ found }) => found,
+    expected: 'a cell between quotation marks, or without any; two for one inside a cell',
+    hint: 'Correct the row, or export the list again.',
+  }),
+  says(FIGURES_LEFT_OUT, {
+    title: 'Rows that hold figures were taken for totals or notes',
+    message: ({ lines }) =>
+      `${lines.length === 1 ? '1 row has' : `${lines.length} rows have`} no tag and no kind, or ${lines.length === 1 ? 'is' : 'are'} called a total, and hold${lines.length === 1 ? 's' : ''} figures: ${lines.length === 1 ? 'line' : 'lines'} ${lines.slice(0, 8).join(', ')}${lines.length > 8 ? ` and ${lines.length - 8} more` : ''}; nothing is planned for ${lines.length === 1 ? 'it' : 'them'}.`,
+    found: ({ found }) => found,
+    expected: 'a tag and a kind in each row of equipment',
+    hint: 'If one of them is equipment, give it a tag and a kind; else confirm.',
+  }),
   says(JOB_MISSING, {
     title: 'A row does not say of which job it is',
     message: ({ job }) => `The row does not say of which job it is; it was taken for ${job}.`,
     expected: 'the id of a job',
     hint: 'Write the id of its job in the row.',
+  }),
+  says(JOB_JOINED, {
+    title: 'The cell of a job may hold another cell too',
+    message: ({ text, job }) =>
+      `"${text}" begins with the job of the rows around it and stands on this row only: the row was taken for one of ${job}.`,
+    found: ({ text }) => text,
+    expected: 'the id of a job, and what follows it under its own heading',
+    hint: 'Look whether a delimiter is missing; correct the row. A job of one row: put it away from the other, or name it otherwise.',
   }),
   says(JOB_FROM_ABOVE, {
     title: 'The job stands on its first row only',

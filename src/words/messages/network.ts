@@ -6,11 +6,12 @@ import { says } from '../message-kit.js';
 const listed = (tags: readonly string[]): string =>
   tags.length < 2 ? tags.join('') : `${tags.slice(0, -1).join(', ')} and ${tags.at(-1) ?? ''}`;
 
-const LACKS = {
-  supply: 'is fed by nothing',
-  load: 'feeds nothing',
-  both: 'is fed by nothing and feeds nothing',
-} as const;
+const lacking = (lacks: 'supply' | 'load' | 'both'): string =>
+  lacks === 'both'
+    ? 'is fed by nothing and feeds nothing'
+    : lacks === 'load'
+      ? 'feeds nothing'
+      : 'is fed by nothing';
 
 const INSTEAD = {
   converter:
@@ -22,7 +23,7 @@ const INSTEAD = {
 export const NETWORK_WORDS = [
   says(NETWORK_MESSAGES.passUnconnected, {
     title: 'A disconnect or transfer switch stands in no run',
-    message: (p) => `${p.tag} (${p.kind}) ${LACKS[p.lacks]} on the list.`,
+    message: (p) => `${p.tag} (${p.kind}) ${lacking(p.lacks)} on the list.`,
     found: (p) => p.tag,
     expected: 'what feeds it, and what it feeds',
     hint: 'State connects_to on it, or name it in connects_to of the row beside it.',

@@ -39,7 +39,7 @@ export const ROW_WORDS = [
   says(ROW_MESSAGES.modulesProduct, {
     title: 'Modules, series and strings contradict each other',
     message: (p) =>
-      `${p.tag} has ${p.modules} modules by modules, but ${p.series} in series times ${p.strings} in parallel are ${p.series * p.strings}.`,
+      `${p.tag} has ${p.modules} modules by modules, but ${p.series} in series times ${p.strings} in parallel are ${p.product}.`,
     found: (p) => `${p.modules}`,
     expected: 'modules = modules_in_series x strings_in_parallel',
     hint: 'Correct one of the three.',

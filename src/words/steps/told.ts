@@ -4,13 +4,14 @@ import type { Step, StepSource } from '../../model/step.js';
 import { cited } from '../origin.js';
 import { isReason, say, type ReasonLanguage } from '../reasons/say.js';
 import { ENGLISH_STEPS } from './en/english.js';
+import { saidSureness } from './said-sureness.js';
 import type { StepWords } from './step-words.js';
 
 /** The words of steps by language. */
 const LANGUAGES: { readonly [L in ReasonLanguage]: object } = { en: ENGLISH_STEPS };
 
 /** How sure a figure is, in words. */
-const SURENESS: Readonly<Record<Sureness, string>> = {
+export const SURENESS: Readonly<Record<Sureness, string>> = {
   published: 'published',
   memory: 'value from memory',
   'common practice': 'common practice',
@@ -54,13 +55,12 @@ export function stepTold(step: Step, language: ReasonLanguage = 'en'): StepTold 
     (typeof of === 'function' ? of(step.values) : (of ?? '')) as Sentence;
   const source = sourceOf(step.source, language);
   const sure = SURENESS[step.sure];
-  const isSaid = isReason(step.source) && source.includes(sure);
   return {
     says: text(words.says),
     formula: text(words.formula),
     substituted: text(words.substituted),
     source,
     sure,
-    sourced: (isSaid ? source : `${sure}: ${source}`) as Sentence,
+    sourced: (saidSureness(step.source) === step.sure ? source : `${sure}: ${source}`) as Sentence,
   };
 }

@@ -43,7 +43,7 @@ export const table = placementTable(import.meta.url, battery, [
     name: 'nec: just longer than 100 ft, in one room',
     given: { ...at, runs: [{ ...cable, length: 30.5 }] },
     then: 'recommended',
-    because: 'its cable to INV-1 is 30.5 m (100.1 ft), longer than 30.48 m (100 ft)',
+    because: 'its cable to INV-1 is 100.1 ft (30.5 m), longer than 100 ft (30.48 m)',
   },
   {
     name: 'iec: 10 m itself isn’t long',
@@ -55,7 +55,7 @@ export const table = placementTable(import.meta.url, battery, [
     name: 'iec: just longer than 10 m',
     given: { ...at, basis: 'iec', runs: [cable, { ...cable, length: 10.1 }] },
     then: 'recommended',
-    because: 'its cable to INV-1 is 10.1 m (33.1 ft), longer than 10 m (32.8 ft)',
+    because: 'its cable to INV-1 is 10.1 m, longer than 10 m',
   },
   {
     name: 'a length that isn’t stated isn’t long',
@@ -94,7 +94,7 @@ export const table = placementTable(import.meta.url, battery, [
     name: 'a DC panel with a load at the end of a long run in one room: at the panel',
     given: { ...panel, runs: [supply, { ...toLoad, length: 31 }] },
     then: 'recommended',
-    because: 'its cable to RADIO is 31 m (101.7 ft), longer than 30.48 m (100 ft)',
+    because: 'its cable to RADIO is 101.7 ft (31 m), longer than 100 ft (30.48 m)',
   },
   {
     name: 'a DC panel in another room than its battery: that end is place/long-run’s, the battery’s has one',

@@ -42,7 +42,7 @@ export const table = placementTable(import.meta.url, control, [
     name: 'nec, indoors: just longer than 100 ft',
     given: { ...at, runs: [{ ...wire, length: 30.5 }] },
     then: 'recommended',
-    because: 'a control circuit of 30.5 m (100.1 ft)',
+    because: 'a control circuit of 100.1 ft (30.5 m)',
   },
   {
     name: 'iec, indoors: 10 m itself isn’t long',
@@ -54,7 +54,7 @@ export const table = placementTable(import.meta.url, control, [
     name: 'iec, indoors: just longer than 10 m',
     given: { ...at, basis: 'iec', runs: [{ ...wire, length: 10.1 }] },
     then: 'recommended',
-    because: 'a control circuit of 10.1 m (33.1 ft)',
+    because: 'a control circuit of 10.1 m',
   },
   {
     name: 'indoors, a length that isn’t stated',
@@ -131,7 +131,7 @@ export const table = placementTable(import.meta.url, control, [
     name: 'the other end isn’t named, and its stated run is long: one at the equipment, a person confirms',
     given: { ...at, connected: false, ownLength: 30.5 },
     then: 'recommended',
-    because: 'a control circuit of 30.5 m (100.1 ft)',
+    because: 'a control circuit of 100.1 ft (30.5 m)',
     notes: [
       'place/control-other-end CTL-1.connects_to: The other end of CTL-1 isn’t named, so it has a protector at this end only.',
     ],
@@ -140,7 +140,7 @@ export const table = placementTable(import.meta.url, control, [
     name: 'iec: just longer than 10 m',
     given: { ...at, basis: 'iec', connected: false, ownLength: 10.1 },
     then: 'recommended',
-    because: 'a control circuit of 10.1 m (33.1 ft)',
+    because: 'a control circuit of 10.1 m',
     notes: ['place/control-other-end CTL-1.connects_to'],
   },
   {

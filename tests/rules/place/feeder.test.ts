@@ -60,10 +60,18 @@ export const table = placementTable(import.meta.url, feeder, [
     then: 'not-looked-at',
   },
   {
-    name: 'the job is a dwelling, the building holds none: 225.42 doesn’t ask for a barn (NEC 2023)',
+    name: 'the job is a dwelling, the building holds none: 215.18 doesn’t ask (NEC 2023)',
     given: { occupancy: 'dwelling', unitOccupancy: 'other', feeders: [fromService] },
     then: 'not-placed',
-    because: 'its building holds no dwelling or sleeping unit, so 215.18 and 225.42 don’t ask',
+    because: 'its building holds no dwelling or sleeping unit, so 215.18 doesn’t ask',
+    cites: ['215.18'],
+  },
+  {
+    name: 'a barn: 225.42 doesn’t ask, unless it holds such a unit (NEC 2023)',
+    given: { occupancy: 'dwelling', unitOccupancy: 'other', feeders: [{ ...fromService, outside: true }] },
+    then: 'not-placed',
+    because: 'its building holds no dwelling or sleeping unit, so 225.42 doesn’t ask',
+    cites: ['225.42'],
   },
   {
     name: 'a workshop job whose other building holds a dwelling unit is asked',
@@ -77,6 +85,7 @@ export const table = placementTable(import.meta.url, feeder, [
     given: { tag: 'MP', servicePlaceOf: 'SVC', feeders: [fromService] },
     then: 'not-placed',
     because: 'it stands at the service SVC, whose protector is its protector',
+    cites: ['215.18'],
   },
   {
     name: 'nothing feeds it on the list: nothing placed, and a person confirms',

@@ -49,31 +49,32 @@ export const table = placementTable(import.meta.url, gridTieAc, [
     name: `${basis}: at the reach itself, nothing more`,
     given: { ...at, basis, nearest: near({ length: 20 }) },
     then: 'not-placed' as const,
-    because: 'the protector at MP is 20 m away in the same building, within its reach of 20 m',
+    because:
+      'the protector at MP is 65.6 ft (20 m) away in the same building, within its reach of 65.6 ft (20 m)',
   })),
   {
     name: 'just beyond the reach',
     given: { ...at, nearest: near({ length: 20.01 }) },
     then: 'recommended',
-    because: 'the protector at MP is 20.01 m away, beyond its reach of 20 m',
+    because: 'the protector at MP is 65.6 ft (20.01 m) away, beyond its reach of 65.6 ft (20 m)',
   },
   {
     name: 'a reach that isn’t limited',
     given: { ...at, nearest: near({ length: 25, reach: Infinity }) },
     then: 'not-placed',
-    because: 'the protector at MP is 25 m away in the same building, and its reach isn’t limited',
+    because: 'the protector at MP is 82 ft (25 m) away in the same building, and its reach isn’t limited',
   },
   {
     name: 'no reach at all: the protector there can’t hold the surge below what the inverter bears',
     given: { ...at, nearest: near({ reach: 0 }) },
     then: 'recommended',
-    because: 'the protector at MP covers nothing along the cable: its reach is 0 m',
+    because: 'the protector at MP covers nothing along the cable: its reach is 0 ft (0 m)',
   },
   {
     name: 'no reach, and no cable to speak of: all the same',
     given: { ...at, nearest: near({ reach: 0, length: 0 }) },
     then: 'recommended',
-    because: 'the protector at MP covers nothing along the cable: its reach is 0 m',
+    because: 'the protector at MP covers nothing along the cable: its reach is 0 ft (0 m)',
   },
   {
     name: 'iec: 10 m itself is within (IEC 60364-5-53 cl. 534.4.9, value from memory)',

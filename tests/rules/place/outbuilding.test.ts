@@ -19,7 +19,7 @@ export const table = placementTable(import.meta.url, outbuilding, [
     name: 'nec: 100 ft itself isn’t longer',
     given: { ...barn, runs: [{ ...feeder, length: LONG_NEC }] },
     then: 'not-placed',
-    because: 'the feeder from MP in another building isn’t longer than 30.48 m (100 ft)',
+    because: 'the feeder from MP in another building isn’t longer than 100 ft (30.48 m)',
   },
   {
     name: 'nec: a length that isn’t stated',

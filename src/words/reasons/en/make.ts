@@ -39,9 +39,9 @@ export const MAKE: Sayings<MakeReasons> = {
     `Inverter ${tag}: open the disconnect of its ${list(ports.map((port) => AC_PORTS[port] ?? port))}.`,
   'source/other': ({ tag }) => `${tag}: open its disconnect.`,
   'source/each-of': ({ kind, count }) =>
-    `Every ${kind} (${count} can feed this place): ${EACH_OF[kind] ?? 'open its disconnect'}.`,
+    `Every ${kind.replaceAll('-', ' ')} that can feed this place, ${count} in all: ${EACH_OF[kind] ?? 'open its disconnect'}.`,
   'source/named-elsewhere': () =>
-    'Too many sources to name here: the closeout pack names each under “The site as it was read”. Open, lock out and tag every one.',
+    'More sources than this note has room for: find the tag of each in the closeout pack, under “The site as it was read”, and open, lock out and tag every one.',
   'wiring-note/current-not-known': () =>
     'Whether alternating or direct current comes here isn’t known: the conductors stand for the most that there may be.',
   'wiring-note/stay-charged': ({ tags }) =>

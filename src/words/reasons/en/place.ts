@@ -1,5 +1,6 @@
 import type { PlaceReasons } from '../../../model/reasons/place.js';
-import { length, list, quantity } from '../../figures.js';
+import { list, quantity } from '../../figures.js';
+import { runLength } from '../../lengths.js';
 import type { Sayings } from '../sayings.js';
 
 /** Why rules place a protector at a kind of equipment, or don't, in English. */
@@ -23,7 +24,7 @@ export const PLACE: Sayings<PlaceReasons> = {
   'control/between-buildings': ({ to }) => `a control circuit between buildings, to ${to}`,
   'control/place-unknown': ({ to }) =>
     `whether ${to} is in the same building isn’t known: a place isn’t stated`,
-  'control/long-run': ({ length: of }) => `a control circuit of ${length(of.value)}`,
+  'control/long-run': ({ length: of, basis }) => `a control circuit of ${runLength(of.value, basis)}`,
   'control-end/refused': ({ circuit, reason }, say) => `${circuit}: ${say(reason)}`,
   'control-end/placed': ({ circuit, reason }, say) =>
     `the other end of the control circuit ${circuit}: ${say(reason)}`,
@@ -35,8 +36,8 @@ export const PLACE: Sayings<PlaceReasons> = {
     `${say(fed)}, and protection is required at the service of this site`,
   'dc-input/length-not-compared': ({ fed }, say) =>
     `${say(fed)}; its length isn’t compared with the critical length`,
-  'dc-input/length-compared': ({ fed, length: of, critical, shorter }, say) =>
-    `${say(fed)}; the runs of its arrays, ${quantity(of)}, against the critical length of ${quantity(critical)}: ${shorter ? 'shorter' : 'not shorter'}`,
+  'dc-input/length-compared': ({ fed, length: of, critical, shorter, basis }, say) =>
+    `${say(fed)}; the runs of its arrays, ${runLength(of.value, basis)}, against the critical length of ${runLength(critical.value, basis)}: ${shorter ? 'shorter' : 'not shorter'}`,
   'exempt/worth-protecting': () => 'what is here is worth protecting',
   'exempt/service': () => 'a service has no far end',
   'exempt/nothing-worth-protecting': () => 'the list says that nothing here is worth protecting',
@@ -51,12 +52,12 @@ export const PLACE: Sayings<PlaceReasons> = {
     `whether ${target} is in the same building isn’t known: a place isn’t stated`,
   'grid-tie/other-building': ({ target }) => `${target} isn’t in the same building`,
   'grid-tie/reach-unknown': ({ target }) => `the reach of the protector at ${target} isn’t known`,
-  'grid-tie/no-reach': ({ target }) =>
-    `the protector at ${target} covers nothing along the cable: its reach is 0 m`,
-  'grid-tie/within-reach': ({ target, run, reach }) =>
-    `the protector at ${target} is ${quantity(run)} away in the same building${reach === null ? ', and its reach isn’t limited' : `, within its reach of ${quantity(reach)}`}`,
-  'grid-tie/beyond-reach': ({ target, run, reach }) =>
-    `the protector at ${target} is ${quantity(run)} away, beyond its reach of ${quantity(reach)}`,
+  'grid-tie/no-reach': ({ target, basis }) =>
+    `the protector at ${target} covers nothing along the cable: its reach is ${runLength(0, basis)}`,
+  'grid-tie/within-reach': ({ target, run, reach, basis }) =>
+    `the protector at ${target} is ${runLength(run.value, basis)} away in the same building${reach === null ? ', and its reach isn’t limited' : `, within its reach of ${runLength(reach.value, basis)}`}`,
+  'grid-tie/beyond-reach': ({ target, run, reach, basis }) =>
+    `the protector at ${target} is ${runLength(run.value, basis)} away, beyond its reach of ${runLength(reach.value, basis)}`,
   'inverter-ac/in-use': ({ port, kind }) =>
     `the ${port} port of an ${kind === 'ac-battery' ? 'AC battery' : 'inverter-charger'} is in use`,
   'port/unused': () => 'the list says that this port is unused',

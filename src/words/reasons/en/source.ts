@@ -21,13 +21,12 @@ export const SOURCE: Sayings<SourceReasons> = {
   'source/of-each': ({ each }) => each.map(({ tag, place }) => `${tag}: ${cited(place)}`).join('; '),
   'source/on-this-page': () => 'computed on this page',
   'source/assumed-on-these-pages': () => 'assumption on these pages',
-  'source/cold-factor-table': () =>
-    `NEC 690.7(A)(2) (${MEMORY}) and Table 690.7(A), same in the 2017, 2020 and 2023 editions`,
+  'source/cold-factor-table': () => 'NEC Table 690.7(A), same in the 2017, 2020 and 2023 editions',
   'source/cold-voltage-annex': () => ANNEX_B,
   'source/maker-coefficient': ({ practice }) =>
     practice === 'iec'
       ? `the maker’s coefficient, ${ANNEX_B}`
-      : `the maker’s coefficient, NEC 690.7(A)(1) (${MEMORY}) and 110.3(B)`,
+      : 'the maker’s coefficient, NEC 690.7(A) and 110.3(B)',
   'source/string-voltage': () =>
     'NEC 690.7(A): sum of the modules in series, corrected for the lowest temperature',
   'source/pv-limit': ({ basis }) => `NEC ${cycle(basis)} 690.7`,

@@ -1,3 +1,4 @@
+import { kindWords } from '../../kind-words.js';
 import type { StandingReasons } from '../../../model/reasons/standing.js';
 import type { Kind, Strength } from '../../../model/words.js';
 import type { Sayings } from '../sayings.js';
@@ -23,7 +24,7 @@ export const STANDING: Sayings<StandingReasons> = {
 
 /** `service`, `service or panel`, `service, panel or wind turbine`. */
 function anyOf(kinds: readonly Kind[]): string {
-  const names = kinds.map((kind) => kind.replaceAll('-', ' '));
+  const names = kinds.map(kindWords);
   const last = names.at(-1) ?? '';
   return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} or ${last}`;
 }

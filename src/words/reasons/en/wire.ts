@@ -45,6 +45,8 @@ export const WIRE: Sayings<WireReasons> = {
   'smallest-lead/by-class': ({ earth, live, earthOfT1, liveOfT1 }) =>
     `earth lead ${earth.gauge}, live leads ${live.gauge}; of a class T1 part ${earthOfT1.gauge} and ${liveOfT1.gauge} (values from memory)`,
   'light/sun': () => 'in the sun the modules give it its voltage to ground',
+  'light/sun-inverter-on': () =>
+    'in the sun, with the inverter on, the rapid-shutdown box lets the modules’ voltage through; with the inverter off dark is no fault',
   'light/night': () => 'modules give no voltage at night: look in daylight',
   'light/turbine': () => 'the turbine gives it its voltage to ground',
   'light/turbine-still': () => 'a turbine that stands still gives no voltage: not a fault',
