@@ -2,6 +2,7 @@ import { saying } from '../in-english.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { OpenItem, JobItem } from '../../src/model/open-item.js';
+import { defaultSettings, planJob, readListText } from '../../src/index.js';
 import { printable, textTable } from '../../src/screen/text-table.js';
 import { batchTable, draftsText, itemsText } from '../../src/screen/tell.js';
 
@@ -107,6 +108,22 @@ describe('itemsText', () => {
       expect(text.indexOf('Model is not read')).toBeLessThan(text.indexOf('Row 0 has no kind'));
       expect(text).toContain('maybe why 7 items below');
       expect(text.match(/Model is not read/g)).toHaveLength(1);
+    });
+    it('leads when a list is read: a purchase list whose column of models has a heading of its own', () => {
+      const csv = 'Job,Tag,Zqx of goods\nJ,A,Roof set\nJ,B,Wall set\nJ,C,Shed set\n';
+      const { jobs, items } = readListText('buy.csv', csv, { settings: defaultSettings() });
+      const all = [
+        ...items.map((item) => ({ job: '', item })),
+        ...jobs.flatMap((job) =>
+          planJob(job, { catalogue: undefined, settings: defaultSettings() }).openItems.map((item) => ({
+            job: job.job,
+            item,
+          })),
+        ),
+      ];
+      const text = itemsText(all, false);
+      expect(text).toContain('maybe why');
+      expect(text.indexOf('Zqx of goods')).toBeLessThan(text.indexOf('kind'));
     });
     it('of another file stays among what is to confirm', () => {
       const text = itemsText([...blank, { ...unread, item: { ...unread.item, file: 'other.csv' } }], false);
