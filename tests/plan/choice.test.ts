@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { EnglishPlan } from '../in-english.js';
 import { at, catalogueOf, faults, items, one, partLine, planOf } from './plan-of.js';
 
 // rules.md section 2, "Choice", from the text of a list and a catalogue to the plan. Cases are our own.
@@ -218,5 +219,32 @@ describe('the lead as planned against the smallest earth lead', () => {
     const line = partLine('P', 'channels=2; mcov_ac=320; up=900; lead_gauge=6 mm2; iec_class=T2');
     const plan = planOf(IEC.replace('=none', '=attached'), load('iec'), { catalogue: catalogueOf(line) });
     expect(items(plan, 'choose/lead-thin').map((i) => i.expected)).toEqual(['16 mm2 or more']);
+  });
+});
+
+describe('a part whose level is above the withstand', () => {
+  // IEC 60664-1 Table F.1, category II, up to 150 V line to neutral: 1500 V, so that 80 % of it are 1200 V (IEC 60364-5-53 cl. 534.4.4.2).
+  const load = (own: string): string =>
+    `L load; ac_in=120; protect=yes; fault_current=1 kA; place=House; lead_length=0.01 m${own}`;
+  const shop = (up: number): string => catalogueOf(partLine('ONLY', `channels=2; mcov_ac=150; up=${up}`));
+  const codes = (plan: EnglishPlan): readonly string[] =>
+    plan.openItems.map((i) => i.code).filter((code) => /shortfall|may-not-protect|none-fits/.test(code));
+
+  it.each([
+    ['within the aim', '', 1000, []],
+    ['above 80 % of an assumed one: an aim is missed', '', 1400, ['choose/shortfall']],
+    ['above all of an assumed one: it may not protect', '', 1800, ['choose/may-not-protect']],
+    ['above 80 % of a stated one', '; impulse_withstand=1500 V', 1400, ['choose/shortfall']],
+    ['above a stated one: it is no choice', '; impulse_withstand=1500 V', 1800, ['choose/none-fits']],
+  ] as const)('%s', (_, own, up, expected) => {
+    expect(codes(planOf('', load(own), { catalogue: shop(up) }))).toEqual(expected);
+  });
+
+  it('that may not protect stands before every default, and says so', () => {
+    const plan = planOf('', load(''), { catalogue: shop(1800) });
+    const [first] = plan.openItems.filter((i) => i.severity === 'confirm');
+    expect(first?.code).toBe('choose/may-not-protect');
+    expect(first?.message).toMatch(/may not protect: .*> the whole assumed withstand of 1500 V/);
+    expect(plan.openItems.some((i) => i.code.startsWith('default/'))).toBe(true);
   });
 });
