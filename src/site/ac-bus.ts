@@ -1,12 +1,15 @@
 import { holds } from '../model/ac-parts.js';
 import type { SitePort, SiteRun } from '../model/site.js';
 
-/** True for a run that joins two ports to one bus: no transfer switch stands in it, and one holds the system of the other. */
+/**
+ * True for a run that joins two ports to one bus: no transfer switch stands in it, and one holds the system of the other: what is
+ * fed is a part of what feeds, or what feeds is a part of what several make together.
+ */
 function joins({ carries, switches, from, to }: SiteRun): boolean {
   if (carries !== 'ac' || switches.length > 0) return false;
   const { system: up } = from;
   const { system: down } = to;
-  return up === down || (up !== undefined && down !== undefined && holds(up, down));
+  return up === down || (up !== undefined && down !== undefined && (holds(up, down) || holds(down, up)));
 }
 
 /**

@@ -26,15 +26,21 @@ export function checkSite(equipments: readonly SiteEquipment[]): readonly Placed
 
 const SOURCE_KINDS: ReadonlySet<string> = new Set(['array', 'combiner', 'wind-turbine', 'hydro-turbine']);
 
-/** Sources that feed nothing: neither do they name what they feed, nor does anything name them. */
+/**
+ * Sources that feed nothing: neither do they name what they feed, nor does anything name them.
+ * @param inDoubt equipment that a connection with an error names: an item about that stands already
+ */
 export function unconnectedSources(
   equipments: readonly SiteEquipment[],
   links: readonly Link[],
   blank: ReadonlySet<string>,
+  inDoubt: ReadonlySet<string>,
 ): PlacedNote[] {
   const feeding = new Set(links.filter((l) => l.upEnd === 'output').map((l) => l.up.tag));
+  const isLoose = ({ tag }: SiteEquipment): boolean =>
+    blank.has(tag) && !feeding.has(tag) && !inDoubt.has(tag);
   return equipments
-    .filter((e) => SOURCE_KINDS.has(e.kind) && blank.has(e.tag) && !feeding.has(e.tag))
+    .filter((e) => SOURCE_KINDS.has(e.kind) && isLoose(e))
     .map((e) => about(SITE_MESSAGES.sourceUnconnected, { tag: e.tag, kind: e.kind }, e.tag, 'connects_to'));
 }
 
@@ -100,7 +106,7 @@ function unusedInUse(equipments: readonly SiteEquipment[]): PlacedNote[] {
 }
 
 /**
- * Services that reach a port, panels passed through; a transfer switch keeps its sources apart.
+ * Services that reach a port, panels and transformers passed through; a transfer switch keeps its sources apart.
  * @param known what was found of other ports; what is found on the way is added, so that a long chain is walked once
  */
 function servicesOf(port: SitePort, known: Map<SitePort, ReadonlySet<string>>): ReadonlySet<string> {
@@ -115,7 +121,7 @@ function servicesOf(port: SitePort, known: Map<SitePort, ReadonlySet<string>>): 
       run.to === at && run.carries === 'ac' && run.switches.length === 0 ? [run.from] : [],
     );
     const services = feeding.filter((p) => p.equipment.kind === 'service').map((p) => p.equipment.tag);
-    const panels = feeding.filter((p) => p.equipment.kind === 'panel');
+    const panels = feeding.map(sideFed).filter((p) => PASSED.has(p.equipment.kind));
     const [only] = panels;
     if (services.length === 0 && panels.length === 1 && only) {
       at = only;
@@ -127,25 +133,35 @@ function servicesOf(port: SitePort, known: Map<SitePort, ReadonlySet<string>>): 
 }
 
 const NONE: ReadonlySet<string> = new Set();
+const PASSED: ReadonlySet<string> = new Set(['panel', 'transformer']);
+const FED: ReadonlySet<PortClass> = new Set<PortClass>(['feeder', 'ac-in', 'ac-in-2']);
 
-/** Said once, at the panel where the services meet: what hangs on that panel is no second fault. */
+/** The port by which what feeds is itself fed: of a transformer its other side. */
+function sideFed(port: SitePort): SitePort {
+  const { equipment, cls } = port;
+  const isOut = equipment.kind === 'transformer' && cls === 'ac-out';
+  return (isOut ? equipment.ports.find((p) => p.cls === 'ac-in') : undefined) ?? port;
+}
+
+/** Said once, at the panel, load or AC input where the services meet: what hangs on it is no second fault. */
 function doubleServices(equipments: readonly SiteEquipment[]): PlacedNote[] {
   const notes: PlacedNote[] = [];
   const byTag = new Map(equipments.filter((e) => e.kind === 'service').map((e) => [e.tag, e]));
   if (byTag.size < 2) return notes;
   const known = new Map<SitePort, ReadonlySet<string>>();
-  for (const panel of equipments) {
-    const feeder = panel.kind === 'panel' ? panel.ports[0] : undefined;
-    if (!feeder) continue;
-    const services = servicesOf(feeder, known);
-    const meetsAbove = feeder.feeders.some((f) => servicesOf(f, known).size > 1);
+  for (const port of equipments.flatMap((e) => e.ports)) {
+    if (!FED.has(port.cls)) continue;
+    const services = servicesOf(port, known);
+    const meetsAbove = port.feeders.some((f) => servicesOf(sideFed(f), known).size > 1);
     if (services.size < 2 || meetsAbove) continue;
+    const { tag, row } = port.equipment;
     const named = [...services].sort(byNaturalOrder).flatMap((tag) => {
       const service = byTag.get(tag);
       return service ? [{ tag, line: lineOf(service.row) }] : [];
     });
-    const p = { tag: panel.tag, line: lineOf(panel.row), services: named };
-    notes.push(about(SITE_MESSAGES.twoServices, p, panel.tag, 'connects_to'));
+    notes.push(
+      about(SITE_MESSAGES.twoServices, { tag, line: lineOf(row), services: named }, tag, 'connects_to'),
+    );
   }
   return notes;
 }
@@ -190,11 +206,18 @@ const AC_PORTS: ReadonlySet<PortClass> = new Set<PortClass>([
 const WITHOUT_NEUTRAL: ReadonlySet<AcSystem> = new Set<AcSystem>(['240 delta', '480 delta']);
 
 /** An AC port in use, of a system that can have a neutral. */
-function mayHaveNeutral({ cls, unused, system, equipment }: SitePort): boolean {
+function mayHaveNeutral(port: SitePort): boolean {
+  const { cls, unused, system, equipment } = port;
   const isAc =
     AC_PORTS.has(cls) ||
     (cls === 'output' && (equipment.kind === 'generator' || equipment.kind === 'ac-module-branch'));
-  return isAc && unused === '' && (system === undefined || !WITHOUT_NEUTRAL.has(system));
+  return isAc && !isOfDrive(port) && unused === '' && (system === undefined || !WITHOUT_NEUTRAL.has(system));
+}
+
+/** True for the output of a pump drive, and for the motor on it: no neutral leads there. */
+function isOfDrive({ cls, equipment, feeders }: SitePort): boolean {
+  if (equipment.kind === 'pump-drive') return cls === 'ac-out';
+  return feeders.length > 0 && feeders.every((f) => f.equipment.kind === 'pump-drive');
 }
 
 function neutralBond(equipments: readonly SiteEquipment[]): PlacedNote[] {

@@ -150,10 +150,18 @@ function wholeOf(port: SitePort, known: Groundings): AcSystem | undefined {
   return found;
 }
 
-/** What feeds a port and holds its system: of several the one of the most lines, since that decides what a line stands at. */
+/**
+ * What feeds a port and holds its system: of several the one of the most lines, since that decides what a line stands at. Of a
+ * source that makes a larger system together with others, what they feed.
+ */
 function holderOf(port: SitePort): SitePort | undefined {
   const { system, equipment, cls } = port;
   if (system === undefined) return undefined;
+  const stack = port.runs.find(({ from, to, carries, switches }) => {
+    const isFed = from === port && carries === 'ac' && switches.length === 0;
+    return isFed && to.system !== undefined && to.system !== system && holds(to.system, system);
+  });
+  if (stack) return stack.to;
   const holders = port.feeders.filter((f) => f.system !== undefined && holds(f.system, system));
   const larger = holders.find((f) => f.system !== system) ?? holders[0];
   if (larger || cls !== 'ac-out' || equipment.kind !== 'inverter-charger') return larger;

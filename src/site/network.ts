@@ -120,6 +120,21 @@ function transformers(equipments: readonly SiteEquipment[]): PlacedNote[] {
 
 const SUPPLIES: ReadonlySet<Kind> = new Set<Kind>(['service', 'inverter-charger', 'generator']);
 
+/** The ports that a port is joined to, through transformers too: what one side of it is fed by energises the other. */
+function joinedThroughTransformers(port: SitePort): ReadonlySet<SitePort> {
+  const found = new Set<SitePort>();
+  const open: SitePort[] = [port];
+  for (let at = open.pop(); at; at = open.pop()) {
+    if (found.has(at)) continue;
+    for (const one of joinedPorts(at)) {
+      found.add(one);
+      if (one.equipment.kind === 'transformer')
+        open.push(...one.equipment.ports.filter((p) => !found.has(p)));
+    }
+  }
+  return found;
+}
+
 /**
  * A generator on what a service, an inverter-charger or another generator also feeds, without a transfer switch between. An
  * inverter's second AC in is a port of its own, and so another bus.
@@ -130,7 +145,7 @@ function transferEquipment(equipments: readonly SiteEquipment[]): PlacedNote[] {
     const output = ports.find((p) => p.cls === 'output');
     if (kind !== 'generator' || !output) continue;
     const others = new Map<string, SiteEquipment>();
-    for (const port of joinedPorts(output)) {
+    for (const port of joinedThroughTransformers(output)) {
       const other = port.equipment;
       if (other.tag === tag || !SUPPLIES.has(other.kind)) continue;
       if (feeds(port)) others.set(other.tag, other);

@@ -84,7 +84,7 @@ function survey(list: JobList, settings: Settings): Site {
       ...portNotes,
       ...inputNotes,
       ...acNotes,
-      ...unconnectedSources(equipments, links, connections.blank),
+      ...unconnectedSources(equipments, links, connections.blank, inDoubt),
       ...systemNotes,
       ...checkNetwork(equipments, links, connections, inDoubt),
       ...checkSite(equipments),

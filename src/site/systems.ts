@@ -4,6 +4,9 @@ import type { SiteEquipment, SitePort, SiteRun } from '../model/site.js';
 import type { AcSystem, Kind } from '../model/words.js';
 import { about } from '../model/message.js';
 import { NETWORK_MESSAGES } from '../model/messages/network.js';
+import { FACT_MESSAGES } from '../model/messages/rate.js';
+import { byNaturalOrder } from '../model/natural-order.js';
+import { reason } from '../model/reason.js';
 import { lineOf } from './equipment.js';
 
 /** What has the system of what feeds it where it states none. */
@@ -22,12 +25,13 @@ export function agreeOnSystems(
   equipments: readonly SiteEquipment[],
   runs: readonly SiteRun[],
 ): readonly PlacedNote[] {
+  const seen = new Set<SitePort>();
   for (const equipment of equipments) {
     if (!TAKES_ITS_FEED.has(equipment.kind)) continue;
-    for (const port of equipment.ports) takeFromFeed(port);
+    for (const port of equipment.ports) takeFromFeed(port, seen);
   }
   const byTag = new Map(equipments.map((e) => [e.tag, e]));
-  const notes: PlacedNote[] = [];
+  const notes: PlacedNote[] = [...unsaidStacks(equipments)];
   const stacks = new Map<SitePort, boolean>();
   for (const run of runs) {
     if (run.carries === 'ac') compare(run, byTag, stacks, notes);
@@ -35,28 +39,67 @@ export function agreeOnSystems(
   return notes;
 }
 
-/** Walks up to the first port that has a system, and gives it to all on the way: a chain may be as long as its list. */
-function takeFromFeed(port: SitePort): void {
+/**
+ * Walks up to the first port that has a system, and gives it to all on the way: a chain may be as long as its list.
+ * @param seen ports that were asked before; what several feed is asked once more for each of them
+ */
+function takeFromFeed(port: SitePort, seen: Set<SitePort>): void {
   const passed: SitePort[] = [];
   let at: SitePort | undefined = port;
-  while (at && at.system === undefined && at.cls === 'feeder' && !passed.includes(at)) {
+  while (at && at.system === undefined && at.cls === 'feeder' && !seen.has(at)) {
+    seen.add(at);
     passed.push(at);
-    at = at.feeders.length === 1 ? at.feeders[0] : undefined;
+    const feeders: readonly SitePort[] = at.feeders;
+    if (feeders.length > 1) for (const one of feeders) takeFromFeed(one, seen);
+    at = feeders.length === 1 ? feeders[0] : undefined;
   }
   let system = at?.system;
   for (const one of passed.reverse()) {
-    system ??= together(one.feeders);
+    system ??= together(one);
     if (system === undefined) continue;
     one.system = system;
     one.systemBy = 'feed';
   }
 }
 
-/** The system that several feeders give: the one that all of them are of; what is stacked states itself. */
-function together(feeders: readonly SitePort[]): AcSystem | undefined {
-  const systems = new Set(feeders.map((f) => f.system));
-  return systems.size === 1 ? feeders[0]?.system : undefined;
+/**
+ * The system that several feeders give: the one that holds all of theirs, else that of a service, else of the first, with which the
+ * others are compared. Equal sources that could make a larger one don't say which.
+ */
+function together(port: SitePort): AcSystem | undefined {
+  if (isUnsaidStack(port)) return undefined;
+  const known = port.feeders.filter((f) => f.system !== undefined);
+  known.sort((a, b) => byNaturalOrder(a.equipment.tag, b.equipment.tag));
+  const holdsAll = (one: SitePort): boolean =>
+    known.every((f) => one.system !== undefined && f.system !== undefined && holds(one.system, f.system));
+  const chosen = known.find(holdsAll) ?? known.find((f) => f.equipment.kind === 'service') ?? known[0];
+  return chosen?.system;
 }
+
+/** True where equal sources alone feed a port that states no system, and could make one or another together. */
+function isUnsaidStack({ feeders, system, systemBy }: SitePort): boolean {
+  if (systemBy === 'stated' || (system !== undefined && systemBy === undefined)) return false;
+  const [of, ...others] = new Set(feeders.map((f) => f.system));
+  const isOfSources = feeders.every((f) => STACKABLE.has(f.equipment.kind));
+  return (
+    of !== undefined && others.length === 0 && isOfSources && stackedSystems(of, feeders.length).length > 0
+  );
+}
+
+/** Panels and loads on stacked sources that don't state what these make. */
+function unsaidStacks(equipments: readonly SiteEquipment[]): PlacedNote[] {
+  const notes: PlacedNote[] = [];
+  for (const { tag, row, ports } of equipments) {
+    if (row.unreadable.has('ac_in')) continue;
+    for (const port of ports) {
+      if (port.cls !== 'feeder' || !isUnsaidStack(port)) continue;
+      notes.push(about(FACT_MESSAGES.ac_in, { tag, why: STACKED }, tag, 'ac_in'));
+    }
+  }
+  return notes;
+}
+
+const STACKED = reason('needed/conductor-voltage');
 
 function compare(
   run: SiteRun,
@@ -70,6 +113,7 @@ function compare(
   const down = to.system;
   if (up === undefined || down === undefined) return;
   if (holds(up, down)) {
+    unequalStack(run, notes);
     if (up === '240/120 high-leg' && down === '240') {
       const { tag } = to.equipment;
       notes.push(about(NETWORK_MESSAGES.whichLines, { tag, from: from.equipment.tag }, tag, fieldOf(to)));
@@ -79,7 +123,7 @@ function compare(
   let stacked = stacks.get(to);
   if (stacked === undefined) stacks.set(to, (stacked = isStack(to)));
   if (stacked && STACKABLE.has(from.equipment.kind)) return;
-  const alone = to.feeders.length === 1 && SINGLE_SOURCES.has(from.equipment.kind);
+  const alone = isAlone(run) && SINGLE_SOURCES.has(from.equipment.kind);
   if (alone && up === '120' && down === '120/240') {
     const p = { source: from.equipment.tag, at: to.equipment.tag };
     notes.push(about(NETWORK_MESSAGES.oneSource, p, to.equipment.tag, fieldOf(to)));
@@ -90,6 +134,26 @@ function compare(
 
 /** Sources whose 120 V may feed both halves of a panel. */
 const SINGLE_SOURCES: ReadonlySet<Kind> = new Set<Kind>(['inverter-charger', 'generator', 'ac-battery']);
+
+/** True where whatever else feeds a port stands on the other side of a transfer switch. */
+function isAlone({ from, to, switches }: SiteRun): boolean {
+  return to.runs.every(
+    (other) =>
+      other.to !== to ||
+      other.from === from ||
+      other.carries !== 'ac' ||
+      other.switches.some((tag) => switches.includes(tag)),
+  );
+}
+
+/** Sources on one port run in step, so their systems are equal: the first of another system than this one, named once. */
+function unequalStack({ from, to }: SiteRun, notes: PlacedNote[]): void {
+  if (!STACKABLE.has(from.equipment.kind) || to.feeders.length < 2) return;
+  const first = to.feeders.find((f) => STACKABLE.has(f.equipment.kind));
+  if (!first || first === from || first.system === from.system) return;
+  if (first.system === undefined || to.system === undefined || !holds(first.system, to.system)) return;
+  disagree(first, from, notes);
+}
 
 /** True where equal sources on a port make its system together. */
 function isStack({ feeders, system }: SitePort): boolean {

@@ -4,7 +4,7 @@ import type { EnglishPlan } from '../in-english.js';
 
 type PlannedProtector = EnglishPlan['protectors'][number];
 import { planOfCsv } from './plan-of.js';
-import { csvOfSite, rowOf, rowSeed, sites, type MadeSite, type SiteRow } from './sites.js';
+import { csvOfSite, rowOf, rowSeed, SITE_KINDS, sites, type MadeSite, type SiteRow } from './sites.js';
 
 // What must hold for every site, over generated lists of every kind under every basis (seeded, so that a failure repeats).
 
@@ -119,6 +119,130 @@ function expectMet(p: PlannedProtector, basis: string): void {
     if (m.stopWords === '') expect(m.stopAt).toBe(figures.mcov);
   }
 }
+
+/** What each AC system holds beside itself, as rules.md section 0 lists it. */
+const PARTS: Readonly<Record<string, readonly string[]>> = {
+  '120/240': ['120', '240'],
+  '120/208': ['120', '208'],
+  '208Y/120': ['120', '208', '120/208'],
+  '240/120 high-leg': ['120', '240', '120/240', '240 delta'],
+  '480Y/277': ['277', '480', '480 delta'],
+  '600Y/347': ['347'],
+  '240 delta': ['240'],
+  '480 delta': ['480'],
+  '400Y/230': ['230'],
+};
+const STACKABLE: ReadonlySet<string> = new Set(['inverter-charger', 'ac-battery']);
+type End = EnglishPlan['site']['runs'][number]['from'];
+
+/** The runs of a plan at whose ends the list states systems of which one can’t be taken from the other, stated exceptions aside. */
+function notHeld(made: EnglishPlan, rows: readonly SiteRow[]): readonly string[] {
+  const rowOfTag = new Map(rows.map((r) => [r['tag'] ?? '', r]));
+  const cell = ({ equipment, port }: End): string => {
+    const row = rowOfTag.get(equipment);
+    if (port === 'service' || port === 'feeder' || port === 'ac-in') return row?.['ac_in'] ?? '';
+    return port === 'ac-in-2' ? (row?.['ac_in_2'] ?? '') : (row?.['ac_out'] ?? '');
+  };
+  const into = (to: End): EnglishPlan['site']['runs'] =>
+    made.site.runs.filter((r) => r.to.equipment === to.equipment && r.to.port === to.port);
+  const kind = (end: End): string => rowOfTag.get(end.equipment)?.['kind'] ?? '';
+  const found: string[] = [];
+  for (const { from, to } of made.site.runs) {
+    // A panel that states none has that of the first above it that does, where one alone feeds it.
+    let up = from;
+    for (let above = into(up); cell(up) === '' && above.length === 1 && above[0]; above = into(up))
+      up = above[0].from;
+    const whole = cell(up);
+    const part = cell(to);
+    if (whole === '' || part === '' || whole === part || PARTS[whole]?.includes(part)) continue;
+    const sources = into(to).filter((r) => STACKABLE.has(kind(r.from)));
+    const isStacked = STACKABLE.has(kind(from)) && sources.length > 1;
+    const isOne120 =
+      whole === '120' && part === '120/240' && [...STACKABLE, 'generator'].includes(kind(from));
+    if (!isStacked && !isOne120) found.push(`${from.equipment} > ${to.equipment}: ${whole} > ${part}`);
+  }
+  return found;
+}
+
+describe('a plan in which what is fed isn’t held by what feeds it', () => {
+  it('is never complete, but for what is stacked and one 120 V source', () => {
+    let refused = 0;
+    let held = 0;
+    fc.assert(
+      fc.property(sites(), (site) => {
+        const made = plan(site);
+        const odd = notHeld(made, site.rows);
+        if (odd.length > 0) {
+          expect([odd, made.submittable]).toEqual([odd, false]);
+          refused += 1;
+        } else if (made.submittable) held += 1;
+      }),
+      RUNS,
+    );
+    // Both kinds are among the sites.
+    expect(Math.min(refused, held)).toBeGreaterThan(5);
+  });
+});
+
+/** What a disconnect may not change: where a protector stands and why, its part, its figures, its wires and its lights. */
+function essenceOf(made: EnglishPlan): string {
+  const protectors = made.protectors.map((p) => ({
+    ports: p.ports,
+    part: p.part,
+    place: p.place,
+    outdoors: p.outdoors,
+    system: p.system,
+    grounding: p.grounding,
+    reasons: p.reasons.map((r) => [r.rule, r.strength]),
+    required: p.required,
+    figures: p.figures,
+    channels: p.channels.map((c) => [c.conductor, c.to, c.indicator.map((i) => [i.state, i.shows])]),
+    sources: p.wiring.sourcesToOpen,
+  }));
+  const bare = new Set(made.notPlaced.map((n) => `${n.equipment}:${n.port}`));
+  bare.delete('NEW:terminals');
+  return JSON.stringify({ protectors, bare: [...bare] });
+}
+
+describe('an indoor disconnect that is no rapid-shutdown box', () => {
+  it('taken out, its lengths added, changes no protector, figure or light', () => {
+    let changed = 0;
+    fc.assert(
+      fc.property(sites(), fc.nat(), fc.nat(20), (site, which, metres) => {
+        const joined = site.rows.flatMap((r, i) =>
+          r['connects_to'] && PASSES.has(r['kind'] ?? '') ? [i] : [],
+        );
+        const at = joined[which % Math.max(1, joined.length)];
+        const row = at === undefined ? undefined : site.rows[at];
+        if (!row) return;
+        const { connects_to: to = '', run_length: length = '' } = row;
+        const target = site.rows.find((r) => r['tag'] === to.split('/')[0]);
+        // Between a service and its first panel it asks which is the service equipment.
+        if (row['kind'] === 'panel' && target?.['kind'] === 'service') return;
+        changed += 1;
+        const whole = length === '' ? '' : `${Number.parseFloat(length) + metres} m`;
+        const plain = site.rows.map((r, i) => (i === at ? { ...r, run_length: whole } : r));
+        const more: SiteRow = {
+          tag: 'NEW',
+          kind: 'disconnect',
+          connects_to: to,
+          run_length: length === '' ? '' : `${metres} m`,
+          place: 'House / hall',
+          outdoors: 'no',
+        };
+        const parted = [...site.rows.map((r, i) => (i === at ? { ...r, connects_to: 'NEW' } : r)), more];
+        expect(essenceOf(plan({ ...site, rows: parted }))).toBe(essenceOf(plan({ ...site, rows: plain })));
+      }),
+      RUNS,
+    );
+    expect(changed).toBeGreaterThan(30);
+  });
+});
+
+/** Kinds whose connection carries power: what carries none ends at a disconnect. */
+const PASSES: ReadonlySet<string> = new Set(
+  SITE_KINDS.filter((kind) => !['control-circuit', 'signal-line', 'other'].includes(kind)),
+);
 
 describe('the order of rows', () => {
   it('changes nothing in a plan but line numbers', () => {

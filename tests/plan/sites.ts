@@ -19,17 +19,31 @@ export function csvOfSite({ facts, rows }: MadeSite): string {
 const TARGETS: Readonly<Record<string, readonly string[]>> = {
   service: [],
   'transfer-switch': ['service'],
-  panel: ['service', 'panel', 'transfer-switch'],
-  'inverter-charger': ['service', 'panel'],
-  load: ['panel', 'service', 'inverter-charger'],
-  generator: ['transfer-switch', 'panel', 'inverter-charger'],
-  'grid-tie-inverter': ['panel', 'service', 'inverter-charger'],
+  transformer: ['service'],
+  panel: ['service', 'panel', 'transfer-switch', 'transformer'],
+  'inverter-charger': ['service', 'panel', 'transformer'],
+  'ac-battery': ['panel'],
+  'pump-drive': ['panel', 'service'],
+  generator: ['transfer-switch', 'panel', 'inverter-charger', 'transformer'],
+  'grid-tie-inverter': ['panel', 'service', 'inverter-charger', 'transformer'],
   'ac-module-branch': ['panel', 'service'],
   battery: ['inverter-charger'],
   'charge-controller': ['battery'],
-  combiner: ['charge-controller', 'grid-tie-inverter', 'inverter-charger'],
-  array: ['combiner', 'charge-controller', 'grid-tie-inverter', 'inverter-charger'],
-  'wind-turbine': ['charge-controller', 'grid-tie-inverter'],
+  disconnect: ['panel', 'service', 'charge-controller', 'grid-tie-inverter'],
+  load: ['panel', 'service', 'inverter-charger', 'transformer', 'disconnect', 'pump-drive', 'ac-battery'],
+  'dc-panel': ['battery'],
+  'dc-load': ['battery', 'dc-panel', 'charge-controller'],
+  'diversion-load': ['battery', 'charge-controller'],
+  combiner: ['charge-controller', 'grid-tie-inverter', 'inverter-charger', 'pump-drive', 'disconnect'],
+  array: [
+    'combiner',
+    'charge-controller',
+    'grid-tie-inverter',
+    'inverter-charger',
+    'pump-drive',
+    'disconnect',
+  ],
+  'wind-turbine': ['charge-controller', 'grid-tie-inverter', 'disconnect'],
   'hydro-turbine': ['charge-controller'],
   'control-circuit': ['load', 'generator', 'panel', 'other'],
   'signal-line': ['panel'],
@@ -87,15 +101,42 @@ const pick = <T>(from: readonly T[], by: number): T => {
   return one;
 };
 
-/** The cells that a kind states, chosen by a number. */
-function cellsOf(kind: string, n: number, iec: boolean): SiteRow {
-  const system = pick(iec ? IEC_SYSTEMS : NEC_SYSTEMS, n);
+/** The AC system at the end of a row that others are joined to. */
+function systemOf(row: SiteRow | undefined): string {
+  return row?.['ac_out'] ?? row?.['ac_in'] ?? '';
+}
+
+/** The cells that a kind states, chosen by a number; of three in four the AC system is that of what it connects to. */
+function cellsOf(kind: string, n: number, iec: boolean, target: SiteRow | undefined): SiteRow {
+  const alike = n % 4 === 0 ? '' : systemOf(target);
+  const system = alike === '' ? pick(iec ? IEC_SYSTEMS : NEC_SYSTEMS, n >> 2) : alike;
   const volts = String(pick([40, 90, 150, 320], n));
   switch (kind) {
     case 'service':
       return { ac_in: system, fault_current: pick(['', '10 kA', '60 kA'], n >> 3) };
     case 'panel':
-      return { ac_in: system, building_occupancy: pick(['', 'dwelling', 'other'], n >> 3) };
+      return {
+        ac_in: n % 5 === 0 ? '' : system,
+        building_occupancy: pick(['', 'dwelling', 'other'], n >> 3),
+      };
+    case 'transformer':
+      return {
+        ac_in: system,
+        ac_out: pick(iec ? IEC_SYSTEMS : NEC_SYSTEMS, n >> 4),
+        isolated: pick(['yes', 'no', ''], n >> 3),
+        system_grounding: pick(['', '', 'solid', 'none'], n >> 5),
+        kva: pick(['', '25'], n >> 2),
+        impedance_percent: pick(['', '2.5'], n >> 3),
+      };
+    case 'ac-battery':
+      return { ac_out: system };
+    case 'pump-drive':
+      return { ac_in: target === undefined ? '' : system, ac_out: system, max_dc_voltage: '600' };
+    case 'disconnect':
+      return { rapid_shutdown: pick(['', 'yes'], n >> 3) };
+    case 'dc-load':
+    case 'dc-panel':
+      return { battery_voltage: pick(['', '48'], n >> 2) };
     case 'load':
       return { ac_in: system };
     case 'generator':
@@ -178,7 +219,7 @@ export function rowOf(
     target === undefined
       ? {}
       : { connects_to: connectionOf(seed.kind, target['tag'] ?? '', target, taken), run_length: seed.length };
-  const cells = cellsOf(seed.kind, seed.cells, iec);
+  const cells = cellsOf(seed.kind, seed.cells, iec, target);
   return { tag, kind: seed.kind, place: seed.place, ...connection, ...cells, ...seed.flags };
 }
 

@@ -36,7 +36,7 @@ export function indicate(
 
 /** Every fact, in one order: channels of which all of them are alike show the same. */
 function keyOf(f: IndicatorFacts): string {
-  return `${f.circuit}|${f.current}|${f.conductor}|${f.grounded}|${f.floating}|${f.fedByUtility}|${f.fedBySource}|${f.turbineDriven}|${f.sunAndWind}|${f.turbineOutputKnown}|${f.frequency}|${f.groundingUnknown}|${f.indicator}|${f.indicatorMinVoltage}|${f.usualVoltage}`;
+  return `${f.circuit}|${f.current}|${f.conductor}|${f.grounded}|${f.floating}|${f.fedByUtility}|${f.fedBySource}|${f.turbineDriven}|${f.sunAndWind}|${f.rapidShutdown}|${f.turbineOutputKnown}|${f.frequency}|${f.groundingUnknown}|${f.indicator}|${f.indicatorMinVoltage}|${f.usualVoltage}`;
 }
 
 function decide(facts: IndicatorFacts): Indicated {
@@ -73,7 +73,7 @@ function indicatorFacts(
     fedBySource: supply.source,
     turbineDriven: driven === 'turbine',
     sunAndWind: driven === 'both',
-    rapidShutdown: port.cls === 'dc-in' && port.runs.some((run) => run.to === port && run.rapidShutdown),
+    rapidShutdown: isBehindBox(port),
     turbineOutputKnown:
       circuit !== 'turbine' || ultimateSources(port).every((s) => s.facts.output !== undefined),
     frequency: circuit === 'turbine' ? frequencyOf(port) : undefined,
@@ -83,6 +83,14 @@ function indicatorFacts(
     indicatorMinVoltage: part?.indicatorMinVoltage ?? undefined,
     usualVoltage: usualVoltage(job, wiring, channel, subject),
   };
+}
+
+/** True where a rapid-shutdown box stands between the arrays and this port, also ahead of a combiner. */
+function isBehindBox({ cls, equipment, runs }: SitePort): boolean {
+  if (cls !== 'dc-in' && equipment.kind !== 'combiner') return false;
+  return runs.some(
+    ({ from, to, rapidShutdown }) => to.equipment === equipment && (rapidShutdown || isBehindBox(from)),
+  );
 }
 
 /** `unknown`: what shares the conductors is stated to be grounded differently. */
@@ -143,7 +151,9 @@ function behindControllers(controllers: readonly SiteEquipment[]): PoleGrounding
 /** The input that a source's conductors lead to, through combiners: what else feeds it is in parallel. */
 function inputFed(port: SitePort): SitePort {
   const run =
-    port.cls === 'output' ? port.runs.find((r) => r.from === port && r.carries === 'dc') : undefined;
+    port.cls === 'output'
+      ? port.runs.find((r) => r.from === port && r.carries === 'dc' && r.to.cls !== 'dc-bus')
+      : undefined;
   return run ? inputFed(run.to) : port;
 }
 

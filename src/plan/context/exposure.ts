@@ -152,7 +152,7 @@ export function converterFed(source: SiteEquipment): SiteEquipment | undefined {
     const current: SiteEquipment = at;
     const run = current.ports
       .flatMap((p) => p.runs)
-      .find((r) => r.from.equipment === current && r.carries === 'dc');
+      .find((r) => r.from.equipment === current && r.carries === 'dc' && r.to.cls !== 'dc-bus');
     at = run?.to.equipment;
     if (at && CONVERTERS.has(at.kind)) return at;
   }

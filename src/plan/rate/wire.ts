@@ -68,8 +68,8 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
 
 /**
  * `n_pe_link`, by default `yes` at a service, and behind a transformer that makes a system of its own, where that is grounded at its
- * neutral, and `no` elsewhere: a system without
- * that link has none at its service either, and in a TT system the link is at the utility's transformer alone.
+ * neutral, and `no` elsewhere: a system without that link has none at its service either, and in a TT system the link is at the
+ * utility's transformer alone.
  */
 function isBonded(port: SitePort, grounding: SystemGrounding, isTt: boolean, nec: boolean): boolean {
   const { equipment, cls } = port;

@@ -31,11 +31,12 @@ export const faultCurrent = {
   answers: 'rate/short-circuit',
   facts: FACTS,
   decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
-    const asked = f.port === 'battery' || (f.current === 'ac' && f.port !== 'terminals');
+    const isBus = f.port === 'battery' || f.port === 'dc-bus';
+    const asked = isBus || (f.current === 'ac' && f.port !== 'terminals');
     if (!asked) return { outcome: 'outside', because: NO_PORT };
     const known = f.faultCurrent;
     if (!known) return { outcome: 'unknown', because: NOT_STATED, notes: [] };
-    const working = f.port === 'battery' && known.from.length > 1 ? sumOf(known) : boundOf(known);
+    const working = isBus && known.from.length > 1 ? sumOf(known) : boundOf(known);
     return known.unknown.length > 0
       ? {
           outcome: 'unknown',

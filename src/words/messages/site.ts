@@ -82,7 +82,7 @@ export const SITE_WORDS = [
     hint: 'Fill in connects_to.',
   }),
   says(SITE_MESSAGES.twoServices, {
-    title: 'A panel is fed by two services without a transfer switch',
+    title: 'Two services meet without a transfer switch between',
     message: (p) =>
       `${withLine(p)} is fed by ${p.services.map(withLine).join(' and ')} and no transfer switch stands between.`,
     found: (p) => p.services.map(withLine).join(' and '),
