@@ -3,6 +3,7 @@ import { setImmediate as pause } from 'node:timers/promises';
 import type { DocumentContext } from '../documents/parts/context.js';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
+import { inOrder } from '../model/item-order.js';
 import type { JobList } from '../model/list.js';
 import type { Note, OpenItem } from '../model/open-item.js';
 import type { Plan } from '../model/plan.js';
@@ -73,7 +74,7 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     batch.signal.throwIfAborted();
     const shown = await photos.read(plan.site.equipments.map((equipment) => equipment.tag));
     // A photo that isn't printed is told with all that is open, in the pack too.
-    plan = { ...plan, openItems: [...plan.openItems, ...shown.items] };
+    if (shown.items.length > 0) plan = { ...plan, openItems: inOrder([...plan.openItems, ...shown.items]) };
     return await makePack(plan, shown.photos, making, batch);
   } catch (error) {
     if (batch.signal.aborted) return undefined;
@@ -264,10 +265,10 @@ function failed(
   if (!isKnown && JSON.stringify(why.values) !== JSON.stringify(whole.values))
     batch.options.onNotice?.(whole);
   const place = { file: job.sheet.file, line: job.line, column: '' };
-  const items = [
+  const items = inOrder([
     ...(plan?.openItems ?? []),
     itemAt({ ...why, values: { ...why.values, packNotMade: true } }, place),
-  ];
+  ]);
   const count = (severity: string): number => items.filter((item) => item.severity === severity).length;
   return {
     line: {

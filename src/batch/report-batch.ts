@@ -1,6 +1,7 @@
 import { readdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
+import { byLead } from '../model/item-order.js';
 import type { AskedModel } from '../model/list.js';
 import type { OpenItem, JobItem } from '../model/open-item.js';
 import { missingModelsCsv, openItemsCsv, orderListCsv, reportCsv } from '../output/tables.js';
@@ -38,13 +39,15 @@ export async function reportBatch(
   // A job of a list that can't be read may have its photos there.
   const strays = inputs.unreadable.length === 0 ? batch.photos.ofNoJob(namesOf(batch)) : [];
   const items: JobItem[] = [
-    ...ofNoJob([
-      ...inputs.unreadable,
-      ...inputs.items,
-      ...batch.records.ignored,
-      ...strays,
-      ...itemsOfRun(left, made.length, all),
-    ]),
+    ...ofNoJob(
+      [
+        ...inputs.unreadable,
+        ...inputs.items,
+        ...batch.records.ignored,
+        ...strays,
+        ...itemsOfRun(left, made.length, all),
+      ].sort(byLead),
+    ),
     ...made.flatMap(({ line, items: own }) => own.map((item) => ({ job: line.job, item }))),
   ];
   const planned = new Set(made.map((job) => job.line.job));

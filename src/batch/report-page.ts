@@ -9,7 +9,8 @@ import { gapsOf, gapText } from '../screen/gaps.js';
 import { counted, printable } from '../screen/text-table.js';
 import { placeText } from '../words/origin.js';
 import type { Sentence } from '../model/sentence.js';
-import { byGravity, WHOS } from '../model/words.js';
+import { byLead } from '../model/item-order.js';
+import { WHOS } from '../model/words.js';
 
 const count = z.object({ value: z.string(), count: z.number() });
 
@@ -173,7 +174,7 @@ function groupsOf(items: readonly JobItem[]): ReportPage['groups'] {
       if (known) known.jobs.push(one.job);
       else shared.set(key, { first: one, jobs: [one.job] });
     }
-    const rows = [...shared.values()].sort((a, b) => byGravity(a.first.item.severity, b.first.item.severity));
+    const rows = [...shared.values()].sort((a, b) => byLead(a.first.item, b.first.item));
     return [
       {
         who,

@@ -149,6 +149,8 @@ export interface ListRow {
   readonly unreadable: ReadonlySet<Field>;
   /** The kinds that the word in its kind cell can mean beside the one that it was read as (a meter may be the service). */
   readonly mayBe?: readonly Kind[];
+  /** What the company settled for facts that nothing states, where their default would decide; undefined: nothing. */
+  readonly settled?: Stated<RowFacts>;
 }
 
 /** The list of one job, from one file or several. */

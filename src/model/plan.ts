@@ -45,6 +45,18 @@ const clauseSchema = z.object({
   memory: z.boolean(),
 });
 
+/** A default that the company settled: it stood in for what nobody states, and nobody is asked to confirm it. */
+const settledSchema = z.object({
+  field: z.string(),
+  /** As a cell of the list would have it. */
+  value: z.string(),
+  /** Tags; none: the job itself. */
+  rows: z.array(z.string()),
+  by: z.string(),
+  /** `YYYY-MM-DD`. */
+  date: z.string(),
+});
+
 const notPlacedSchema = z.object({
   equipment: z.string(),
   port: z.string(),
@@ -128,6 +140,8 @@ export const PlanSchema = z.object({
   protectors: z.array(protectorSchema),
   notPlaced: z.array(notPlacedSchema),
   openItems: z.array(openItemSchema),
+  /** What the company settled once and this plan rests on; plans of before had none. */
+  settled: z.array(settledSchema).default([]),
   orders: z.array(z.object({ part: z.string(), quantity: z.number().int() })),
   clauses: z.array(clauseSchema),
   /** Those of the other rules that `standings` names; plans of before had none. */
@@ -146,6 +160,7 @@ export type PlannedEquipment = Plan['site']['equipments'][number];
 export type PlannedRun = Plan['site']['runs'][number];
 export type NotPlaced = Plan['notPlaced'][number];
 export type PlannedStanding = Plan['standings'][number];
+export type PlannedSettled = Plan['settled'][number];
 export type PlanItem = Plan['openItems'][number];
 export type Calculation = PlannedProtector['calculations'][number];
 export type Clause = Plan['clauses'][number];

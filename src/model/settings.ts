@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { BASES, DEFAULT_CYCLE } from './editions.js';
 import { FIELD_NAMES } from './fields.js';
 import type { Field } from './list.js';
+import { settledSchema } from './settled.js';
 
 const hexColour = z.string().regex(/^#[0-9a-fA-F]{6}$/, 'a colour such as #1f4e79');
 
@@ -91,6 +92,8 @@ export const SettingsSchema = z.strictObject({
   /** The basis of a job that states none. */
   basis: z.enum(BASES).default(DEFAULT_CYCLE),
   ownerLanguage: z.string().default('en'),
+  /** Defaults that the company settled once, so that no job asks to confirm them. */
+  settled: settledSchema.prefault([]),
   thresholds: thresholds.prefault({}),
   /** Raise the voltage of an array on a grid-tie inverter that isn't stated to be isolated (derived; ask the maker). */
   inverterDcLink: z.boolean().default(true),

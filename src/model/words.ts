@@ -34,6 +34,14 @@ export const KINDS = [
 ] as const;
 export type Kind = (typeof KINDS)[number];
 
+/** Kinds that stand out of doors unless their row says otherwise. */
+export const OUTDOORS_BY_DEFAULT: ReadonlySet<Kind> = new Set<Kind>([
+  'array',
+  'combiner',
+  'wind-turbine',
+  'hydro-turbine',
+]);
+
 export const AC_SYSTEMS = [
   '120',
   '277',

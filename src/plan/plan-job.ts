@@ -77,12 +77,13 @@ export function planJob(list: JobList, context: PlanContext): Plan {
   const { standings, fired } = standingsOf(job, made, bare, overruled);
   const named = new Set(standings.map((s) => s.rule));
   const refused = [...bare, ...placing.placed.flatMap((verdict) => verdict.refusals)];
+  const defaults = defaultsUsed(job, selected);
   const notes: PlacedNote[] = [
     ...site.notes,
     ...placing.notes,
     ...selected.flatMap((one) => [...one.requirement.notes, ...one.notes]),
     ...existingElsewhere(selected),
-    ...defaultsUsed(job, selected),
+    ...defaults.notes,
     ...earthingConflicts(site),
     ...undecidedCycle(site.basis.value),
     ...undecidedPorts(site, portsOf(selected), new Set(bare.map((refusal) => refusal.port))),
@@ -106,6 +107,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     protectors,
     notPlaced: bare.map(notPlacedBy),
     openItems,
+    settled: defaults.settled,
     orders: ordersOf(protectors),
     clauses: clausesOf(site.basis.value, (rule) => fired.has(rule), citedBy(selected.flatMap(citedAt))),
     otherClauses: clausesOf(

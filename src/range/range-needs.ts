@@ -1,6 +1,7 @@
 import { AC_SYSTEM_DATA } from '../electrical/ac-systems.js';
 import { NEC_2023_690_7_LIMITS } from '../rules/pv-limits.js';
 import type { RowFacts } from '../model/list.js';
+import { unstatedBasis } from '../model/settled.js';
 import type { Settings } from '../model/settings.js';
 import { DEFAULT_CYCLE, isNec, type Basis } from '../model/editions.js';
 import { AC_SYSTEMS, type AcSystem, type Earthing, type SystemGrounding } from '../model/words.js';
@@ -62,7 +63,8 @@ function acNeed(
 }
 
 function acNeeds(settings: Settings): RangeNeed[] {
-  const nec: Basis = isNec(settings.basis) ? settings.basis : DEFAULT_CYCLE;
+  const unstated = unstatedBasis(settings);
+  const nec: Basis = isNec(unstated) ? unstated : DEFAULT_CYCLE;
   return AC_SYSTEMS.flatMap((system) =>
     AC_SYSTEM_DATA[system].practice === 'nec'
       ? groundingsOf(system).map((grounding) =>

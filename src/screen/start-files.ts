@@ -8,7 +8,7 @@ export interface StartFile {
 type Example = readonly (readonly [heading: string, cell: string])[];
 
 const CATALOGUE: Example = [
-  ['part', 'EXAMPLE-A150'],
+  ['part', 'EXAMPLE-1'],
   ['maker', 'Invented Works'],
   ['description', 'Example: two-channel protector for 120 V to ground; take this row out'],
   ['channels', '2'],

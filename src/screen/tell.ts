@@ -1,6 +1,7 @@
 import { isUnsaid, told } from '../words/messages/told.js';
 import type { JobItem, Note, OpenItem } from '../model/open-item.js';
-import { SEVERITIES } from '../model/words.js';
+import { byLead, isOfUnreadColumn, mayComeOfUnread } from '../model/item-order.js';
+import { SEVERITIES, type Severity } from '../model/words.js';
 import { placeText } from '../words/origin.js';
 import { counted, printable, textTable } from './text-table.js';
 
@@ -66,8 +67,16 @@ export function itemsText(
 ): string {
   const listed = items.filter((i) => all || i.job === '' || i.item.severity !== 'confirm');
   const out: string[] = [];
+  const causes = causesIn(listed);
   for (const severity of SEVERITIES) {
-    const groups = grouped(listed.filter((i) => i.item.severity === severity));
+    for (const { item, standsAs, count } of causes) {
+      if (standsAs === severity) out.push(itemText(item, `maybe why ${counted(count, 'item')} below`));
+    }
+    const groups = grouped(
+      listed
+        .filter(({ item }) => item.severity === severity && !causes.some((cause) => cause.item === item))
+        .sort((a, b) => byLead(a.item, b.item)),
+    );
     const used = new Map<string, number>();
     const uncounted = new Map<string, { code: string; file: string; column: string; count: number }>();
     for (const group of groups) {
@@ -93,6 +102,36 @@ export function itemsText(
     );
   }
   return out.join('');
+}
+
+/** An unread column that may be the cause of other items. */
+interface Cause {
+  readonly item: OpenItem;
+  /** Of the gravest of them: before these it is told, however mild it is by itself. */
+  readonly standsAs: Severity;
+  readonly count: number;
+}
+
+/** The first unread columns of each file that has something that they may be the cause of. */
+function causesIn(items: readonly JobItem[]): readonly Cause[] {
+  const effects = new Map<string, OpenItem[]>();
+  for (const { item } of items) {
+    if (!mayComeOfUnread(item)) continue;
+    const mine = effects.get(item.file);
+    if (mine) mine.push(item);
+    else effects.set(item.file, [item]);
+  }
+  const causes: Cause[] = [];
+  const used = new Map<string, number>();
+  for (const { item } of items) {
+    const mine = isOfUnreadColumn(item) ? effects.get(item.file) : undefined;
+    const [gravest] = mine?.toSorted(byLead) ?? [];
+    const already = used.get(item.file) ?? 0;
+    if (!mine || !gravest || already >= MOST_OF_A_KIND) continue;
+    used.set(item.file, already + 1);
+    causes.push({ item, standsAs: gravest.severity, count: mine.length });
+  }
+  return causes;
 }
 
 /** One gap that several jobs share is one group; anything else is a group of its own. */

@@ -33,11 +33,13 @@ export function arrayCounts(typed: ReadonlyMap<string, ListRow>): (tag: string, 
 }
 
 function answers(count: number, { row, named }: Partner): boolean {
+  const { settled } = row;
   const { kind, quantity, dc_inputs: stated } = row.facts;
   if (named || !kind || !TAKES_ARRAYS.has(kind.value)) return false;
   const group = quantity?.value ?? 1;
   if (group === count) return true;
-  const inputs = stated?.value ?? (kind.value === 'charge-controller' ? 1 : undefined);
+  const unstated = kind.value === 'charge-controller' ? (settled?.dc_inputs?.value ?? 1) : undefined;
+  const inputs = stated?.value ?? unstated;
   return inputs !== undefined && inputs * group === count;
 }
 

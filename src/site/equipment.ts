@@ -2,7 +2,7 @@ import type { Fact, FileLine } from '../model/fact.js';
 import type { JobList, ListRow } from '../model/list.js';
 import type { PlacedNote } from '../model/open-item.js';
 import type { OrDefault, SiteEquipment } from '../model/site.js';
-import type { Kind } from '../model/words.js';
+import { OUTDOORS_BY_DEFAULT } from '../model/words.js';
 import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
@@ -10,13 +10,6 @@ import { ROW_MESSAGES } from '../model/messages/rows.js';
 import { arrayCounts } from './array-counts.js';
 import { withModules } from './modules.js';
 import { areStrings, arrayOfStrings } from './strings.js';
-
-const OUTDOORS_BY_DEFAULT: ReadonlySet<Kind> = new Set([
-  'array',
-  'combiner',
-  'wind-turbine',
-  'hydro-turbine',
-]);
 
 /** One row, or one of a row of several, before its place is known. */
 export interface Member {
@@ -44,10 +37,11 @@ const tagOf = (row: ListRow): string => row.facts.tag?.value ?? `row-${row.line}
 /**
  * Makes the members of a job from its rows: a quantity of N is `TAG-1`..`TAG-N`, a tag that stands twice counts once.
  * @param list the rows of one job
+ * @param settle puts to a row what the company settled for its kind
  */
-export function callRoll(list: JobList): Roll {
+export function callRoll(list: JobList, settle: (row: ListRow) => ListRow): Roll {
   const notes: PlacedNote[] = [];
-  const typed = typedRows(list, notes);
+  const typed = new Map([...typedRows(list, notes)].map(([tag, row]) => [tag, settle(row)] as const));
   const leftOut = new Set<string>(list.lost);
   const leftOutRows: ListRow[] = [];
   const members = new Map<string, Member>();

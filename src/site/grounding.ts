@@ -130,9 +130,14 @@ function byDefault(site: Site, bus: ReadonlySet<SitePort>, port: SitePort, known
   const isIt = site.basis.value === 'iec' && site.earthing.value === 'IT';
   if (isIt) return { grounding: 'none', byDefault: false, from: undefined };
   const head = headOf(bus) ?? port;
+  const settled = head.equipment.row.settled?.system_grounding;
+  const isOfAnother = head.equipment.kind === 'transformer' && head.cls === 'ac-in';
   const system = head.system ?? wholeOf(port, known);
   const isTwoWire = head.equipment.kind === 'transformer' && system !== undefined && TWO_WIRE.has(system);
   const none = isTwoWire || (system !== undefined && UNGROUNDED.has(system));
+  // That systems with a neutral are solid says nothing of one without: there it would rate a part too low.
+  const isMeant = settled && !isOfAnother && !(none && settled.value === 'solid');
+  if (isMeant) return { grounding: settled.value, byDefault: true, from: settled };
   return { grounding: none ? 'none' : 'solid', byDefault: true, from: undefined };
 }
 

@@ -87,6 +87,11 @@ const HAS_NEUTRAL: ReadonlySet<AcSystem> = new Set<AcSystem>([
   '400Y/230',
 ]);
 
+/** Whether what the company settled stands in for the default: `solid` doesn't where there is no neutral. */
+function isSettled(settled: SystemGrounding | undefined, byDefault: SystemGrounding): boolean {
+  return settled !== undefined && !(settled === 'solid' && byDefault === 'none');
+}
+
 function transformers(equipments: readonly SiteEquipment[]): PlacedNote[] {
   const notes: PlacedNote[] = [];
   for (const { tag, kind, facts, row, ports } of equipments) {
@@ -107,6 +112,7 @@ function transformers(equipments: readonly SiteEquipment[]): PlacedNote[] {
     if (!isDerived || !out?.system || facts.system_grounding || row.unreadable.has('system_grounding'))
       continue;
     const grounding: SystemGrounding = HAS_NEUTRAL.has(out.system) ? 'solid' : 'none';
+    if (isSettled(row.settled?.system_grounding?.value, grounding)) continue;
     notes.push(about(NETWORK_MESSAGES.transformerGrounding, { tag, grounding }, tag, 'system_grounding'));
   }
   return notes;

@@ -230,6 +230,8 @@ function defaultInputs(
   // A drive has one DC link.
   if (kind === 'pump-drive') return 1;
   if (kind === 'charge-controller') {
+    const settled = row.settled?.dc_inputs;
+    if (settled) return settled.value;
     if (!isSaid) notes.push(about(SITE_MESSAGES.dcInputsDefault, { tag }, tag, 'dc_inputs'));
     return 1;
   }

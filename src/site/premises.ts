@@ -59,8 +59,9 @@ export function unitOf(site: Site, equipment: SiteEquipment): Unit {
   if (!otherBuilding) {
     return { occupancy: site.occupancy, otherBuilding, otherByDefault, occupancyOfJob: false };
   }
+  const unstated = equipment.row.settled?.building_occupancy?.value ?? 'other';
   return {
-    occupancy: stated ? { value: stated.value, byDefault: false } : { value: 'other', byDefault: true },
+    occupancy: stated ? { value: stated.value, byDefault: false } : { value: unstated, byDefault: true },
     otherBuilding,
     otherByDefault,
     occupancyOfJob: false,

@@ -45,7 +45,7 @@ export function arrayOfStrings(tag: string, rows: readonly ListRow[], notes: Pla
     notes.push(about(ROW_MESSAGES.stringsDiffer, p, tag, field));
   }
   // The run of a string whose length isn't stated may be the longest.
-  const { run_length: _own, ...facts } = first.facts;
+  const facts = Object.fromEntries(Object.entries(first.facts).filter(([field]) => field !== 'run_length'));
   return { ...first, facts: { ...facts, ...addedUp(tag, rows, notes) }, unreadable: unreadableOf(rows) };
 }
 

@@ -3,6 +3,7 @@ import type { JobList } from '../model/list.js';
 import { about } from '../model/message.js';
 import type { PlacedNote } from '../model/open-item.js';
 import { LIMIT_MESSAGES } from '../model/messages/limits.js';
+import { withSettled, withSettledFacts } from '../model/settled.js';
 import type { Settings } from '../model/settings.js';
 import type { Site } from '../model/site.js';
 import { giveAcInputs } from './ac-inputs.js';
@@ -20,12 +21,13 @@ import { agreeOnSystems } from './systems.js';
 
 /**
  * Surveys a job: its equipment with ports, what feeds what, and the runs between.
- * @param list the rows of one job as they were read
+ * @param read the rows of one job as they were read
  * @param settings the company's settings
  * @returns the site; what was missing or contradictory stands in its notes, nothing is thrown. Of a job beyond the limits it
  *   holds no equipment, and `limit` says why
  */
-export function surveySite(list: JobList, settings: Settings): Site {
+export function surveySite(read: JobList, settings: Settings): Site {
+  const list = withSettledFacts(read, settings.settled);
   const rows = list.rows.reduce((sum, row) => sum + (row.facts.quantity?.value ?? 1), 0);
   const p = { job: list.job, rows, most: LIMITS.jobRows };
   return rows > LIMITS.jobRows
@@ -52,7 +54,8 @@ function jobOf(
 }
 
 function survey(list: JobList, settings: Settings): Site {
-  const roll = callRoll(list);
+  const { occupancy } = jobOf(list, settings);
+  const roll = callRoll(list, (row) => withSettled(row, settings.settled, occupancy.value));
   const connections = resolveConnections(roll);
   const firstTarget = (tag: string): Member | undefined => connections.targets.get(tag)?.[0]?.member;
   const equipments = placeEquipments(roll.members.values(), firstTarget);

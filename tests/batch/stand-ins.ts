@@ -46,6 +46,7 @@ export function smallPlan(job: JobList): Plan {
     notPlaced: [],
     otherClauses: [],
     standings: [],
+    settled: [],
     openItems: missing.map((row) => ({
       code: 'test/no-kind',
       severity: 'missing',

@@ -123,8 +123,8 @@ describe('a wrong row or cell', () => {
     const items = result.openItems.filter((i) => i.file === 'catalogue-without-mcov.csv');
     expect(items).toHaveLength(1);
     expect(items[0]).toMatchObject({ job: '', severity: 'confirm', line: 15 });
-    expect(items[0]?.message).toMatch(/WK-TRIO-A320/);
-    expect(told.err).toContain('WK-TRIO-A320');
+    expect(items[0]?.message).toMatch(/WK-CLOVER/);
+    expect(told.err).toContain('WK-CLOVER');
   });
 
   it('shows at most five of one kind a file and counts the rest', async () => {

@@ -41,7 +41,7 @@ describe('why', () => {
     expect(told.out).toContain('461.45 V');
     expect(told.out).toMatch(/library\.csv, line 3, voc_stc/);
     expect(told.out).toMatch(/grid\.csv, line 5, modules_in_series/);
-    expect(told.out).toContain('not WK-DUO-D350: MCOV 350 V < 461.45 V');
+    expect(told.out).toContain('not WK-BURDOCK: MCOV 350 V < 461.45 V');
   });
 
   it('tells why a port has none', async () => {
@@ -62,7 +62,7 @@ describe('why', () => {
         p.tag,
         p.part,
       ]);
-    expect(tags(folder.out)).toEqual([['P-1', 'WK-DUO-D500']]);
+    expect(tags(folder.out)).toEqual([['P-1', 'WK-MALLOW']]);
     expect(file.out).toBe(folder.out);
     expect(tags(list.out)).toEqual(tags(folder.out));
   });

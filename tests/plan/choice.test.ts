@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { EnglishPlan } from '../in-english.js';
 import { at, catalogueOf, faults, items, one, partLine, planOf } from './plan-of.js';
 
 // rules.md section 2, "Choice", from the text of a list and a catalogue to the plan. Cases are our own.
@@ -52,25 +53,25 @@ describe('every rejected part keeps its reason', () => {
       'A array; open_circuit_voltage=187; protect=yes; isc_stc=10; strings_in_parallel=1',
       {
         catalogue: catalogueOf(
-          partLine('D150', 'channels=2; mcov_dc=150; up=600'),
-          partLine('D190', 'channels=2; mcov_dc=190; up=700'),
-          partLine('D350', 'channels=2; mcov_dc=350; up=1200'),
-          partLine('D350-ROOM', 'channels=2; mcov_dc=350; up=1200; enclosure=1; in_ka=1'),
-          partLine('D190x3', 'channels=3; mcov_dc=190; up=700'),
+          partLine('SWIFT', 'channels=2; mcov_dc=150; up=600'),
+          partLine('THRUSH', 'channels=2; mcov_dc=190; up=700'),
+          partLine('ROOK', 'channels=2; mcov_dc=350; up=1200'),
+          partLine('ROOK-ROOM', 'channels=2; mcov_dc=350; up=1200; enclosure=1; in_ka=1'),
+          partLine('THRUSH-3', 'channels=3; mcov_dc=190; up=700'),
         ),
       },
     );
-    expect(one(plan, 'A:output').part).toBe('D190');
+    expect(one(plan, 'A:output').part).toBe('THRUSH');
     expect(one(plan, 'A:output').rejected).toEqual([
-      { part: 'D150', rule: 'rate/mcov', because: 'MCOV 150 V < 187 V' },
+      { part: 'SWIFT', rule: 'rate/mcov', because: 'MCOV 150 V < 187 V' },
       {
-        part: 'D350',
+        part: 'ROOK',
         rule: 'choice',
-        because: 'D190 goes before it: its MCOV is lower, so it clamps sooner',
+        because: 'THRUSH goes before it: its MCOV is lower, so it clamps sooner',
       },
-      { part: 'D350-ROOM', rule: 'rate/discharge', because: 'In 1 kA < 3 kA' },
-      { part: 'D350-ROOM', rule: 'rate/enclosure', because: 'enclosure 1 isn’t for outdoors' },
-      { part: 'D190x3', rule: 'rate/channels', because: '3 channels for 2 conductors leave 1 unwired' },
+      { part: 'ROOK-ROOM', rule: 'rate/discharge', because: 'In 1 kA < 3 kA' },
+      { part: 'ROOK-ROOM', rule: 'rate/enclosure', because: 'enclosure 1 isn’t for outdoors' },
+      { part: 'THRUSH-3', rule: 'rate/channels', because: '3 channels for 2 conductors leave 1 unwired' },
     ]);
   });
 
@@ -103,24 +104,24 @@ describe('every rejected part keeps its reason', () => {
 });
 
 describe('a part chosen by hand', () => {
-  const stock = catalogueOf(A('A150'), A('A320', 'mcov_ac=320'), A('A100', 'mcov_ac=100'));
+  const stock = catalogueOf(A('ALDER'), A('ELM', 'mcov_ac=320'), A('ASH', 'mcov_ac=100'));
   const byHand = (part: string): ReturnType<typeof planOf> =>
     planOf('', `${LOAD}; protector=${part}`, { catalogue: stock });
 
   it('passes the same rules, and goes before the best', () => {
-    const plan = byHand('A320');
-    expect(one(plan, 'L:feeder')).toMatchObject({ part: 'A320', byHand: true });
+    const plan = byHand('ELM');
+    expect(one(plan, 'L:feeder')).toMatchObject({ part: 'ELM', byHand: true });
     expect(faults(plan)).toEqual([]);
-    expect(plan.orders).toEqual([{ part: 'A320', quantity: 1 }]);
+    expect(plan.orders).toEqual([{ part: 'ELM', quantity: 1 }]);
   });
 
   it('that fails is kept with a conflict that says on what', () => {
-    const plan = byHand('A100');
-    expect(one(plan, 'L:feeder').part).toBe('A100');
+    const plan = byHand('ASH');
+    expect(one(plan, 'L:feeder').part).toBe('ASH');
     expect(items(plan, 'conflict').map((i) => [i.code, i.line, i.column])).toEqual([
       ['choose/by-hand-fails', 2, 'protector'],
     ]);
-    expect(items(plan, 'conflict')[0]?.message).toMatch(/A100.*MCOV 100 V < 138 V/);
+    expect(items(plan, 'conflict')[0]?.message).toMatch(/ASH.*MCOV 100 V < 138 V/);
   });
 
   it('that isn’t in the catalogue is a conflict', () => {
@@ -128,16 +129,16 @@ describe('a part chosen by hand', () => {
   });
 
   it('counts for every placement of its row', () => {
-    const plan = planOf('', 'INV inverter-charger; ac_in=120/240; ac_out=120/240; protector=A320', {
+    const plan = planOf('', 'INV inverter-charger; ac_in=120/240; ac_out=120/240; protector=ELM', {
       catalogue: stock,
     });
-    expect(plan.protectors.map((p) => p.part)).toEqual(['A320', 'A320']);
+    expect(plan.protectors.map((p) => p.part)).toEqual(['ELM', 'ELM']);
   });
 
   it('is named in any case; of two names that differ in case the one as typed', () => {
-    const two = catalogueOf(A('a320', 'up=900'), A('A320', 'mcov_ac=320'));
-    expect(one(planOf('', `${LOAD}; protector=A320`, { catalogue: two }), 'L:feeder').part).toBe('A320');
-    expect(one(byHand('a320'), 'L:feeder').part).toBe('A320');
+    const two = catalogueOf(A('elm', 'up=900'), A('ELM', 'mcov_ac=320'));
+    expect(one(planOf('', `${LOAD}; protector=ELM`, { catalogue: two }), 'L:feeder').part).toBe('ELM');
+    expect(one(byHand('elm'), 'L:feeder').part).toBe('ELM');
   });
 });
 
@@ -218,5 +219,32 @@ describe('the lead as planned against the smallest earth lead', () => {
     const line = partLine('P', 'channels=2; mcov_ac=320; up=900; lead_gauge=6 mm2; iec_class=T2');
     const plan = planOf(IEC.replace('=none', '=attached'), load('iec'), { catalogue: catalogueOf(line) });
     expect(items(plan, 'choose/lead-thin').map((i) => i.expected)).toEqual(['16 mm2 or more']);
+  });
+});
+
+describe('a part whose level is above the withstand', () => {
+  // IEC 60664-1 Table F.1, category II, up to 150 V line to neutral: 1500 V, so that 80 % of it are 1200 V (IEC 60364-5-53 cl. 534.4.4.2).
+  const load = (own: string): string =>
+    `L load; ac_in=120; protect=yes; fault_current=1 kA; place=House; lead_length=0.01 m${own}`;
+  const shop = (up: number): string => catalogueOf(partLine('ONLY', `channels=2; mcov_ac=150; up=${up}`));
+  const codes = (plan: EnglishPlan): readonly string[] =>
+    plan.openItems.map((i) => i.code).filter((code) => /shortfall|may-not-protect|none-fits/.test(code));
+
+  it.each([
+    ['within the aim', '', 1000, []],
+    ['above 80 % of an assumed one: an aim is missed', '', 1400, ['choose/shortfall']],
+    ['above all of an assumed one: it may not protect', '', 1800, ['choose/may-not-protect']],
+    ['above 80 % of a stated one', '; impulse_withstand=1500 V', 1400, ['choose/shortfall']],
+    ['above a stated one: it is no choice', '; impulse_withstand=1500 V', 1800, ['choose/none-fits']],
+  ] as const)('%s', (_, own, up, expected) => {
+    expect(codes(planOf('', load(own), { catalogue: shop(up) }))).toEqual(expected);
+  });
+
+  it('that may not protect stands before every default, and says so', () => {
+    const plan = planOf('', load(''), { catalogue: shop(1800) });
+    const [first] = plan.openItems.filter((i) => i.severity === 'confirm');
+    expect(first?.code).toBe('choose/may-not-protect');
+    expect(first?.message).toMatch(/may not protect: .*> the whole assumed withstand of 1500 V/);
+    expect(plan.openItems.some((i) => i.code.startsWith('default/'))).toBe(true);
   });
 });

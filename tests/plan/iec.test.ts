@@ -96,9 +96,9 @@ describe('iec by earthing', () => {
     );
 
   it.each([
-    ['TN', 253, ['L1', 'L2', 'L3'], 'A275x3', 253, 'A275x2'],
-    ['TT', 253, ['L1', 'L2', 'L3', 'N'], 'TT275x4', 253, 'TT275x2'],
-    ['IT', 440, ['L1', 'L2', 'L3', 'N'], 'A640x4', 440, 'A640x2'],
+    ['TN', 253, ['L1', 'L2', 'L3'], 'BEECH-3', 253, 'BEECH-2'],
+    ['TT', 253, ['L1', 'L2', 'L3', 'N'], 'SAGE', 253, 'MINT'],
+    ['IT', 440, ['L1', 'L2', 'L3', 'N'], 'LARCH-4', 440, 'LARCH-2'],
   ])('%s', (earthing, atService, conductors, part, atLoad, loadPart) => {
     const plan = site(earthing);
     expect(one(plan, 'S:service').required.mcov).toBe(atService);

@@ -356,7 +356,7 @@ describe('place/inverter-ac', () => {
       'ac-out L1',
       'ac-out N',
     ]);
-    expect(one(plan, 'INV:ac-in').part).toBe('A275x4');
+    expect(one(plan, 'INV:ac-in').part).toBe('BEECH-4');
   });
 
   it('iec TT: a 3+1 part has one channel from N to ground, so each port has its own', () => {
@@ -417,7 +417,7 @@ describe('place/grid-tie-ac', () => {
   });
 
   it('reach is held against the withstand of the inverter', () => {
-    // A150x2: VPR 600 V; half of 1300 V is 650 V, so nothing limits it; 100 V leave no reach at all.
+    // ALDER-2: VPR 600 V; half of 1300 V is 650 V, so nothing limits it; 100 V leave no reach at all.
     expect(at(planOf('', inverter('10 m', '; impulse_withstand=1300')), 'INV:ac-out')).toEqual([]);
     const none = planOf('', inverter('0.5 m', '; impulse_withstand=620'));
     expect(rulesAt(none, 'INV:ac-out')).toContain('place/grid-tie-ac');
@@ -1033,22 +1033,22 @@ describe('existing', () => {
   });
 
   it('of a part of the catalogue is held against the place', () => {
-    const fits = planOf('', 'SVC service; ac_in=120/240; existing=a150X2');
-    expect(one(fits, 'SVC:service').part).toBe('A150x2');
+    const fits = planOf('', 'SVC service; ac_in=120/240; existing=alder-2');
+    expect(one(fits, 'SVC:service').part).toBe('ALDER-2');
     expect(faults(fits)).toEqual([]);
     expect(fits.orders).toEqual([]);
-    const fails = planOf('', 'SVC service; ac_in=480Y/277; existing=A150x3');
+    const fails = planOf('', 'SVC service; ac_in=480Y/277; existing=ALDER-3');
     expect(faults(fails)).toEqual(['choose/existing-fails']);
   });
 
   it('without a rule that asks places nothing', () => {
-    const plan = planOf('', 'L load; ac_in=120; existing=A150x2');
+    const plan = planOf('', 'L load; ac_in=120; existing=ALDER-2');
     expect(plan.protectors).toEqual([]);
   });
 
   it('of a row with several places is to be confirmed for each: a missing one would go unordered', () => {
-    const plan = planOf('', 'INV inverter-charger; ac_in=120/240; ac_out=120/240; existing=A150x2');
-    expect(plan.protectors.map((p) => p.existing)).toEqual(['A150x2', 'A150x2']);
+    const plan = planOf('', 'INV inverter-charger; ac_in=120/240; ac_out=120/240; existing=ALDER-2');
+    expect(plan.protectors.map((p) => p.existing)).toEqual(['ALDER-2', 'ALDER-2']);
     expect(items(plan, 'choose/existing-several').map((i) => i.message)).toEqual([
       expect.stringContaining('INV ac-in and INV ac-out'),
     ]);

@@ -241,41 +241,41 @@ export function catalogueOf(...lines: readonly string[]): string {
 }
 
 // Invented parts. VPR steps as UL 1449 has them (value from memory); the rest is round figures of our own.
-const DC_STEPS: readonly [mcov: number, up: number][] = [
-  [20, 330],
-  [40, 330],
-  [75, 400],
-  [150, 600],
-  [190, 700],
-  [350, 1200],
-  [500, 1800],
-  [600, 2000],
-  [1000, 3000],
-  [1500, 5000],
+const DC_STEPS: readonly [part: string, mcov: number, up: number][] = [
+  ['WREN', 20, 330],
+  ['FINCH', 40, 330],
+  ['LARK', 75, 400],
+  ['SWIFT', 150, 600],
+  ['THRUSH', 190, 700],
+  ['ROOK', 350, 1200],
+  ['HERON', 500, 1800],
+  ['STORK', 600, 2000],
+  ['SWAN', 1000, 3000],
+  ['CONDOR', 1500, 5000],
 ];
-const AC_STEPS: readonly [mcov: number, up: number][] = [
-  [40, 330],
-  [150, 600],
-  [275, 900],
-  [320, 1200],
-  [420, 1500],
-  [640, 2000],
+const AC_STEPS: readonly [part: string, mcov: number, up: number][] = [
+  ['ROWAN', 40, 330],
+  ['ALDER', 150, 600],
+  ['BEECH', 275, 900],
+  ['ELM', 320, 1200],
+  ['MAPLE', 420, 1500],
+  ['LARCH', 640, 2000],
 ];
 
 /** The stock of most tests: what fits nearly every place under every basis. */
 export const STOCK = catalogueOf(
-  ...DC_STEPS.map(([mcov, up]) => partLine(`D${mcov}`, `channels=2; mcov_dc=${mcov}; up=${up}`)),
-  ...AC_STEPS.flatMap(([mcov, up]) =>
-    [2, 3, 4].map((n) => partLine(`A${mcov}x${n}`, `channels=${n}; mcov_ac=${mcov}; up=${up}`)),
+  ...DC_STEPS.map(([part, mcov, up]) => partLine(part, `channels=2; mcov_dc=${mcov}; up=${up}`)),
+  ...AC_STEPS.flatMap(([part, mcov, up]) =>
+    [2, 3, 4].map((n) => partLine(`${part}-${n}`, `channels=${n}; mcov_ac=${mcov}; up=${up}`)),
   ),
-  ...AC_STEPS.flatMap(([mcov, up]) =>
+  ...AC_STEPS.flatMap(([part, mcov, up]) =>
     [2, 3, 4].map((n) =>
       partLine(
-        `F${mcov}x${n}`,
+        `${part}-FIRST-${n}`,
         `channels=${n}; mcov_ac=${mcov}; up=${up}; type=1; listed_for=ungrounded|impedance|corner`,
       ),
     ),
   ),
-  partLine('TT275x2', 'channels=2; mcov_ac=275; up=900; connection=3+1'),
-  partLine('TT275x4', 'channels=4; mcov_ac=275; up=900; connection=3+1'),
+  partLine('MINT', 'channels=2; mcov_ac=275; up=900; connection=3+1'),
+  partLine('SAGE', 'channels=4; mcov_ac=275; up=900; connection=3+1'),
 );

@@ -106,7 +106,7 @@ function expectMet(p: PlannedProtector, basis: string): void {
   if (required.sccr !== null) expect(figures.sccr ?? 0).toBeGreaterThanOrEqual(required.sccr);
   if (required.types.length > 0) expect(required.types).toContain(partDetails.type);
   if (required.enclosures.length > 0) expect(required.enclosures).toContain(partDetails.enclosure);
-  if (required.listedFor !== null) expect(p.part).toMatch(/^F/);
+  if (required.listedFor !== null) expect(p.part).toMatch(/FIRST/);
   if (!figures.withstandAssumed && figures.impulseWithstand !== null) {
     expect((figures.up ?? 0) + (figures.leadVoltage ?? 0)).toBeLessThanOrEqual(
       figures.impulseWithstand + 0.01,

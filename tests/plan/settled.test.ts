@@ -81,10 +81,10 @@ describe('control circuits, generators and batteries', () => {
   it('protector, serial and lead length of a control circuit count at both its ends', () => {
     const plan = planOf(
       '',
-      'G generator; ac_out=120; place=Shed\nC control-circuit; connects_to=G; run_length=4 m; control_voltage=12 V dc; place=House; protector=D75; serial=S-1; lead_length=0.2 m',
+      'G generator; ac_out=120; place=Shed\nC control-circuit; connects_to=G; run_length=4 m; control_voltage=12 V dc; place=House; protector=LARK; serial=S-1; lead_length=0.2 m',
     );
     for (const where of ['G:terminals', 'C:terminals']) {
-      expect(one(plan, where)).toMatchObject({ part: 'D75', byHand: true, serial: 'S-1' });
+      expect(one(plan, where)).toMatchObject({ part: 'LARK', byHand: true, serial: 'S-1' });
       expect(one(plan, where).wiring.leadLengthPlanned).toBe(0.2);
     }
   });

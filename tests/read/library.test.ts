@@ -7,7 +7,7 @@ import { readListText, type ReadResult } from '../../src/read/list/lists.js';
 const settings = defaultSettings();
 const LIBRARY = [
   'Manufacturer,Model,Type,Max DC voltage (V),DC inputs,description',
-  'Tallowby,CT-60/150,charge-controller,150,1,Controller',
+  'Tallowby,CT-57/150,charge-controller,150,1,Controller',
   'Glimmerleaf,GL-410,array,,,Module',
   'Glimmerleaf,GL-41.0,array,,,Another',
   '',
@@ -24,7 +24,7 @@ const read = (
   });
 
 describe('the library fills in what a row does not state', () => {
-  test.each(['Tallowby,CT-60/150', 'TALLOWBY,ct 60-150', 'Tallow by,CT60 150'])('%s', (typed) => {
+  test.each(['Tallowby,CT-57/150', 'TALLOWBY,ct 57-150', 'Tallow by,CT57 150'])('%s', (typed) => {
     const [job] = read(`J,C,,${typed},`).jobs;
     expect(job?.items).toEqual([]);
     expect(job?.rows[0]?.facts.kind?.value).toBe('charge-controller');
@@ -36,7 +36,7 @@ describe('the library fills in what a row does not state', () => {
     expect(job?.rows[0]?.facts.description?.value).toBe('Controller');
   });
 
-  test.each(['Tallowby,CT-60/15', 'Tallowby,CT-601/50', 'Tallow,CT-60/150', 'Tallowby,', ',CT-60/150'])(
+  test.each(['Tallowby,CT-57/15', 'Tallowby,CT-601/50', 'Tallow,CT-57/150', 'Tallowby,', ',CT-57/150'])(
     'but never for another model: %s',
     (typed) => {
       const [job] = read(`J,C,charge-controller,${typed},`).jobs;
@@ -58,7 +58,7 @@ describe('the library fills in what a row does not state', () => {
 
 describe('the list wins, and a contradiction is shown', () => {
   it('a figure as something to confirm', () => {
-    const [job] = read('J,C,charge-controller,Tallowby,CT-60/150,250').jobs;
+    const [job] = read('J,C,charge-controller,Tallowby,CT-57/150,250').jobs;
     expect(job?.rows[0]?.facts.max_dc_voltage?.value).toBe(250);
     expect(job?.items).toHaveLength(1);
     expect(job?.items[0]).toMatchObject({
@@ -75,17 +75,17 @@ describe('the list wins, and a contradiction is shown', () => {
     });
   });
   it('the kind as a conflict', () => {
-    const [job] = read('J,C,battery,Tallowby,CT-60/150,').jobs;
+    const [job] = read('J,C,battery,Tallowby,CT-57/150,').jobs;
     expect(job?.rows[0]?.facts.kind?.value).toBe('battery');
     expect(job?.items.map((i) => [i.code, i.severity, i.column])).toEqual([
       ['library/kind-contradicts', 'conflict', 'kind'],
     ]);
   });
   it('but not where both say the same otherwise', () => {
-    expect(read('J,C,Charge controller,Tallowby,CT-60/150,0.15 kV').jobs[0]?.items).toEqual([]);
+    expect(read('J,C,Charge controller,Tallowby,CT-57/150,0.15 kV').jobs[0]?.items).toEqual([]);
   });
   it('and a wrong cell is not mended by the library', () => {
-    const [job] = read('J,C,charge-controller,Tallowby,CT-60/150,lots').jobs;
+    const [job] = read('J,C,charge-controller,Tallowby,CT-57/150,lots').jobs;
     expect(job?.rows[0]?.facts.max_dc_voltage).toBeUndefined();
     expect(job?.items.map((i) => i.code)).toEqual(['cell/wrong']);
   });

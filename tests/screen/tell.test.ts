@@ -2,6 +2,7 @@ import { saying } from '../in-english.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { OpenItem, JobItem } from '../../src/model/open-item.js';
+import { defaultSettings, planJob, readListText } from '../../src/index.js';
 import { printable, textTable } from '../../src/screen/text-table.js';
 import { batchTable, draftsText, itemsText } from '../../src/screen/tell.js';
 
@@ -92,6 +93,54 @@ describe('itemsText', () => {
     expect(itemsText([of('', { severity: 'confirm', message: 'The part X is left out.' })], false)).toContain(
       'X is left',
     );
+  });
+  describe('a column that nobody reads', () => {
+    const unread = of('', {
+      severity: 'confirm',
+      code: 'heading/unknown',
+      message: 'The column Model is not read.',
+    });
+    const blank = Array.from({ length: 7 }, (_, i) =>
+      of('A', { line: i + 2, code: 'row/kind-missing', message: `Row ${String(i)} has no kind.` }),
+    );
+    it('is told before the rows without a kind that it may cause, with their number', () => {
+      const text = itemsText([...blank, unread], false);
+      expect(text.indexOf('Model is not read')).toBeLessThan(text.indexOf('Row 0 has no kind'));
+      expect(text).toContain('maybe why 7 items below');
+      expect(text.match(/Model is not read/g)).toHaveLength(1);
+    });
+    it('leads when a list is read: a purchase list whose column of models has a heading of its own', () => {
+      const csv = 'Job,Tag,Zqx of goods\nJ,A,Roof set\nJ,B,Wall set\nJ,C,Shed set\n';
+      const { jobs, items } = readListText('buy.csv', csv, { settings: defaultSettings() });
+      const all = [
+        ...items.map((item) => ({ job: '', item })),
+        ...jobs.flatMap((job) =>
+          planJob(job, { catalogue: undefined, settings: defaultSettings() }).openItems.map((item) => ({
+            job: job.job,
+            item,
+          })),
+        ),
+      ];
+      const text = itemsText(all, false);
+      expect(text).toContain('maybe why');
+      expect(text.indexOf('Zqx of goods')).toBeLessThan(text.indexOf('kind'));
+    });
+    it('of another file stays among what is to confirm', () => {
+      const text = itemsText([...blank, { ...unread, item: { ...unread.item, file: 'other.csv' } }], false);
+      expect(text.indexOf('Model is not read')).toBeGreaterThan(text.indexOf('Row 0 has no kind'));
+      expect(text).not.toContain('maybe why');
+    });
+    it('causes no fact of a column that the file has', () => {
+      const text = itemsText([of('A', { column: 'Length' }), unread], false);
+      expect(text).not.toContain('maybe why');
+      expect(itemsText([of('A', { column: '' }), unread], false)).toContain('maybe why 1 item below');
+    });
+  });
+  it('lists what can change more first', () => {
+    const parts = of('A', { code: 'choose/no-catalogue', message: 'There is no catalogue.' });
+    const kind = of('B', { code: 'fact/kind', message: 'It has no kind.' });
+    const text = itemsText([parts, kind], false);
+    expect(text.indexOf('no kind')).toBeLessThan(text.indexOf('no catalogue'));
   });
   it('says nothing where there is nothing', () => {
     expect(itemsText([], true)).toBe('');

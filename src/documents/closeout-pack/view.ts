@@ -23,6 +23,7 @@ import {
 } from '../parts/open-items.js';
 import { PhotoSchema, photoViews } from './photos.js';
 import { placementView, PlacementViewSchema } from '../parts/placement.js';
+import { SettledViewSchema, settledViews } from '../parts/settled.js';
 import { ScheduleRowSchema, scheduleRows } from '../parts/schedule.js';
 import { NotPlacedViewSchema, notPlacedViews, SiteViewSchema, siteView } from '../parts/site.js';
 import { SourceViewSchema, sourceViews } from '../parts/sources.js';
@@ -50,6 +51,11 @@ export const CloseoutPackSchema = z.object({
   siteCalculations: z.array(CalculationViewSchema).describe('Calculations about the site as a whole'),
   checkLists: z.array(CheckListSchema).describe('The checks of the installer, in the order of the work'),
   records: z.array(RecordSchema).describe('The commissioning record of each housing'),
+  settled: z
+    .array(SettledViewSchema)
+    .describe(
+      'Defaults that the company settled once, with who did and when; nobody is asked to confirm them',
+    ),
   openItems: z.array(OpenItemGroupSchema).describe('Open items and items to confirm, by who can supply them'),
   notPlaced: z.array(NotPlacedViewSchema).describe('Every port without a protector, with the reason'),
   site: SiteViewSchema.describe('The site as it was read, with where each fact comes from'),
@@ -88,6 +94,7 @@ export function closeoutPackView(
     siteCalculations: plan.siteCalculations.map((c) => calculationView(c)),
     checkLists: checkLists(plan),
     records: records(plan),
+    settled: settledViews(plan),
     openItems: openItemGroups(plan),
     notPlaced: notPlacedViews(plan),
     site: siteView(plan),

@@ -2,7 +2,8 @@ import { isUnsaid, told } from '../../words/messages/told.js';
 import { placeText } from '../../words/origin.js';
 import { z } from 'zod';
 import type { Plan, PlanItem } from '../../model/plan.js';
-import { byGravity, WHOS } from '../../model/words.js';
+import { byLead } from '../../model/item-order.js';
+import { WHOS } from '../../model/words.js';
 import type { Severity, Who } from '../../model/words.js';
 
 export const OpenItemViewSchema = z.object({
@@ -57,9 +58,7 @@ export function openItemView(item: PlanItem): z.infer<typeof OpenItemViewSchema>
 /** The open items and those to confirm, grouped by who can supply them; within a group what blocks stands first. */
 export function openItemGroups(plan: Plan): OpenItemGroup[] {
   return WHOS.map((who) => {
-    const items = plan.openItems
-      .filter((i) => i.who === who)
-      .sort((a, b) => byGravity(a.severity, b.severity));
+    const items = plan.openItems.filter((i) => i.who === who).sort(byLead);
     const confirmCount = items.filter((i) => i.severity === 'confirm').length;
     return {
       who,

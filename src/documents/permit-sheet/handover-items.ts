@@ -1,6 +1,7 @@
 import { systemText } from '../../words/protectors.js';
 import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
+import { settledBy } from '../../words/settled.js';
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { notKnown } from '../parts/figures.js';
@@ -21,17 +22,33 @@ function onStated(plan: Plan, field: 'dc_grounding' | 'system_grounding'): Reado
   );
 }
 
+/** How the company settled a grounding that the list doesn't state, by the equipment that stands on it. */
+function onSettled(plan: Plan, field: 'dc_grounding' | 'system_grounding'): ReadonlyMap<string, string> {
+  const how = new Map<string, string>();
+  for (const one of plan.settled) {
+    if (one.field !== field) continue;
+    for (const tag of downstream(plan, one.rows)) if (!how.has(tag)) how.set(tag, settledBy(one));
+  }
+  return how;
+}
+
 /** The grounding of each system as stated or assumed, with the protectors that stand on it. */
 export function groundingItems(plan: Plan): Item[] {
   const groups = new Map<string, { value: string; tags: string[] }>();
   const stated = { dc: onStated(plan, 'dc_grounding'), ac: onStated(plan, 'system_grounding') };
   const isStated = (p: PlannedProtector): boolean =>
     p.ports.some((port) => stated[p.required.current === 'dc' ? 'dc' : 'ac'].has(port.equipment));
+  const settled = { dc: onSettled(plan, 'dc_grounding'), ac: onSettled(plan, 'system_grounding') };
+  const settledFor = (p: PlannedProtector): string | undefined =>
+    p.ports
+      .map((port) => settled[p.required.current === 'dc' ? 'dc' : 'ac'].get(port.equipment))
+      .find((how) => how !== undefined);
   for (const p of plan.protectors) {
     const grounding = groundingText(p);
     const earthing = plan.basis === 'iec' && p.required.current === 'ac' ? ` (${plan.earthing})` : '';
     const isKnown = p.grounding !== null && p.grounding !== 'not-known';
-    const how = !isKnown ? null : isStated(p) ? 'as stated on the list' : 'assumed, to be confirmed';
+    const assumed = settledFor(p) ?? 'assumed, to be confirmed';
+    const how = !isKnown ? null : isStated(p) ? 'as stated on the list' : assumed;
     const key = JSON.stringify([p.system, earthing, groundingOf(p), how]);
     const value = `${systemText(p.system)}${earthing}: ${grounding}${how === null ? '' : `, ${how}`}`;
     const group = groups.get(key) ?? { value, tags: [] };
@@ -44,6 +61,7 @@ export function groundingItems(plan: Plan): Item[] {
 /** What IEC 62446-1 cl. 4.3.5 (value from memory) asks a handover to name besides the schedule. */
 export function handoverItems(plan: Plan): Item[] {
   const lightning = plan.facts.find((f) => f.field === 'lightning_protection');
+  const settled = plan.settled.find(({ field }) => field === 'lightning_protection');
   const ground = new Map<string, { readonly value: string; readonly tags: string[] }>();
   for (const { tag, wiring } of plan.protectors) {
     const value = `${say(wiring.groundTo)}; lead ${wiring.leadGauge || 'by the part'}`;
@@ -76,7 +94,7 @@ export function handoverItems(plan: Plan): Item[] {
       value:
         lightning === undefined
           ? notKnown('the list does not state it; taken as none, to be confirmed')
-          : lightning.text,
+          : `${lightning.text}${settled ? `, ${settledBy(settled)}` : ''}`,
       toFillIn: false,
     },
   ];

@@ -18,6 +18,7 @@ import {
   OpenItemViewSchema,
 } from '../parts/open-items.js';
 import { placementView, PlacementViewSchema } from '../parts/placement.js';
+import { SettledViewSchema, settledViews } from '../parts/settled.js';
 import { ScheduleRowSchema, scheduleRows } from '../parts/schedule.js';
 import { FactViewSchema, NotPlacedViewSchema, notPlacedViews, siteView, statedText } from '../parts/site.js';
 
@@ -66,6 +67,11 @@ export const PermitSheetSchema = z.object({
     .array(CalculationViewSchema)
     .describe('Each calculation once, with the protectors that share it'),
   siteCalculations: z.array(CalculationViewSchema).describe('Calculations about the site as a whole'),
+  settled: z
+    .array(SettledViewSchema)
+    .describe(
+      'Defaults that the company settled once, with who did and when; nobody is asked to confirm them',
+    ),
   openItems: z.array(OpenItemGroupSchema).describe('Open items and items to confirm, by who can supply them'),
   notPlaced: z.array(NotPlacedViewSchema).describe('Every port without a protector, with the reason'),
   clauses: z
@@ -129,6 +135,7 @@ export function permitSheetView(
     placement: placementView(plan, sheets),
     calculations: calculationViews(plan),
     siteCalculations: plan.siteCalculations.map((c) => calculationView(c)),
+    settled: settledViews(plan),
     openItems: openItemGroups(plan),
     notPlaced: notPlacedViews(plan),
     clauses: clauseStrip(plan),

@@ -38,6 +38,12 @@ export const CHOOSE_MESSAGES = {
     'confirm',
     'maker',
   ),
+  /** Above even the withstand that is only assumed. */
+  mayNotProtect: message<{ at: PortsAt; part: string; shortfall: Reason }>(
+    'choose/may-not-protect',
+    'confirm',
+    'maker',
+  ),
   enclosureScale: message<{ at: PortsAt; part: string; shortfall: Reason }>(
     'choose/enclosure-scale',
     'confirm',

@@ -78,7 +78,7 @@ function indicatorFacts(
       circuit !== 'turbine' || ultimateSources(port).every((s) => s.facts.output !== undefined),
     frequency: circuit === 'turbine' ? frequencyOf(port) : undefined,
     groundingUnknown:
-      poles === 'unknown' || (circuit === 'control' && subject.facts.dc_grounding === undefined),
+      poles === 'unknown' || (circuit === 'control' && controlGroundingOf(subject) === undefined),
     indicator: part?.indicator ?? undefined,
     indicatorMinVoltage: part?.indicatorMinVoltage ?? undefined,
     usualVoltage: usualVoltage(job, wiring, channel, subject),
@@ -102,7 +102,7 @@ export type PoleGrounding = DcGrounding | 'unknown';
  * grounding.
  */
 export function poleGrounding(port: SitePort, subject: SiteEquipment): PoleGrounding {
-  if (port.cls === 'terminals') return subject.facts.dc_grounding?.value ?? 'floating';
+  if (port.cls === 'terminals') return controlGroundingOf(subject) ?? 'floating';
   if (port.cls === 'battery' || port.cls === 'dc-bus') return busGrounding(port);
   // What a source's row states counts at its own port, whatever input it was given by order.
   const own =
@@ -113,12 +113,14 @@ export function poleGrounding(port: SitePort, subject: SiteEquipment): PoleGroun
   const byDefault = onController ? behindControllers(converters) : 'floating';
   const input = inputFed(port);
   // Where it isn't stated which of several feeds this input, each may, by its own grounding.
-  return (
-    statedAlike(
-      ultimateSources(input),
-      input.oneOfSources && byDefault !== 'unknown' ? byDefault : undefined,
-    ) ?? byDefault
-  );
+  const sources = ultimateSources(input);
+  const stated = input.oneOfSources ? undefined : statedAlike(sources);
+  return stated ?? alike(sources, byDefault) ?? byDefault;
+}
+
+/** What a control circuit states of its grounding, or the company for all of them; undefined: it isn't known. */
+export function controlGroundingOf({ facts, row }: SiteEquipment): DcGrounding | undefined {
+  return facts.dc_grounding?.value ?? row.settled?.dc_grounding?.value;
 }
 
 /** Of a battery bus: what its batteries state, else what hangs on it states, else by the voltage of its batteries. */
@@ -128,7 +130,8 @@ function busGrounding(port: SitePort): PoleGrounding {
     statedAlike(batteries) ?? statedAlike([...portsOnBus(port)].map((p) => p.equipment).filter(isOnDcBus));
   if (stated !== undefined) return stated;
   const voltages = batteries.flatMap(({ facts }) => facts.battery_voltage?.value ?? []);
-  return batteryGroundingByDefault(voltages.length > 0 ? Math.max(...voltages) : undefined);
+  const byDefault = batteryGroundingByDefault(voltages.length > 0 ? Math.max(...voltages) : undefined);
+  return alike(batteries, byDefault) ?? byDefault;
 }
 
 function isOnDcBus({ ports }: SiteEquipment): boolean {
@@ -154,14 +157,32 @@ function inputFed(port: SitePort): SitePort {
   return run ? inputFed(run.to) : port;
 }
 
-/** What the rows that state a grounding say alike, the others counted as `unstated`; undefined: nothing is said. */
-function statedAlike(rows: readonly SiteEquipment[], unstated?: DcGrounding): PoleGrounding | undefined {
+/** What the rows that state a grounding say alike; undefined: none states one. */
+function statedAlike(rows: readonly SiteEquipment[]): PoleGrounding | undefined {
+  return oneOf(rows.map(({ facts }) => facts.dc_grounding?.value));
+}
+
+/**
+ * What all rows say alike, one that states nothing as it is settled for it, else by default; where the default isn't known it says
+ * nothing. Undefined: none says anything.
+ */
+function alike(rows: readonly SiteEquipment[], byDefault: PoleGrounding): PoleGrounding | undefined {
+  const known = byDefault === 'unknown' ? undefined : byDefault;
+  return oneOf(rows.map((row) => row.facts.dc_grounding?.value ?? settledFor(row, byDefault) ?? known));
+}
+
+/** That a company grounds a pole where that is usual says nothing of conductors that float: their lights would be told wrongly. */
+function settledFor({ row }: SiteEquipment, byDefault: PoleGrounding): DcGrounding | undefined {
+  const settled = row.settled?.dc_grounding?.value;
+  return byDefault === 'floating' && settled !== 'floating' ? undefined : settled;
+}
+
+function oneOf(groundings: readonly (DcGrounding | undefined)[]): PoleGrounding | undefined {
   let said: PoleGrounding | undefined;
-  for (const { facts } of rows) {
-    const stated = facts.dc_grounding?.value ?? unstated;
-    if (stated === undefined || stated === said) continue;
+  for (const one of groundings) {
+    if (one === undefined || one === said) continue;
     if (said !== undefined) return 'unknown';
-    said = stated;
+    said = one;
   }
   return said;
 }

@@ -146,11 +146,13 @@ function sayOf(
   const at = whereIs(placement);
   for (const { says } of candidate.shortfalls) {
     const p = { at, part: part.part, shortfall: says };
-    notes.push(
-      says.code === 'enclosure/other-scale'
-        ? about(CHOOSE_MESSAGES.enclosureScale, p, tag, 'outdoors')
-        : about(CHOOSE_MESSAGES.shortfall, p, tag, 'impulse_withstand'),
-    );
+    if (says.code === 'enclosure/other-scale') {
+      notes.push(about(CHOOSE_MESSAGES.enclosureScale, p, tag, 'outdoors'));
+      continue;
+    }
+    const isAboveAll = says.code === 'level/near-withstand' && says.values.share === null;
+    const kind = isAboveAll ? CHOOSE_MESSAGES.mayNotProtect : CHOOSE_MESSAGES.shortfall;
+    notes.push(about(kind, p, tag, 'impulse_withstand'));
   }
   if (!isNec(job.site.basis.value) && part.iecClass === null) {
     notes.push(about(CHOOSE_MESSAGES.listedToUlOnly, { at, part: part.part }, tag, ''));

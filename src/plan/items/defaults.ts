@@ -1,17 +1,18 @@
 import { reason, type Reason } from '../../model/reason.js';
 import type { PlacedNote } from '../../model/open-item.js';
-import type { RowField } from '../../model/list.js';
-import type { SiteEquipment, SitePort } from '../../model/site.js';
+import type { SiteEquipment } from '../../model/site.js';
 import { since, isNec } from '../../model/editions.js';
 import type { Kind } from '../../model/words.js';
-import { batteriesOn } from '../../site/battery-bus.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { servicePlaceRun, unitOf } from '../../site/premises.js';
 import { about } from '../../model/message.js';
+import type { PlannedSettled } from '../../model/plan.js';
+import { isUnstated } from '../../model/settled.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { Selected } from '../choose/select.js';
-import { poleGrounding } from '../choose/indicate.js';
 import type { JobContext } from '../context/job-context.js';
+import { sayBonds, sayGroundings, type Say } from './default-groundings.js';
+import { noteOtherThanDefault, settledAt, settledUses } from './settled.js';
 
 /** Rows by name, the most that one line names. */
 const NAMED = 12;
@@ -31,31 +32,29 @@ const DECIDES = {
   enclosureAndRuns: reason('default-decides/enclosure-and-runs'),
   coldVoltageTable: reason('default-decides/cold-voltage-table'),
   withstand: reason('default-decides/withstand'),
-  voltageAndLights: reason('default-decides/voltage-and-lights'),
-  darkLight: reason('default-decides/dark-light'),
-  recordedLights: reason('default-decides/recorded-lights'),
-  spareChannel: reason('default-decides/spare-channel'),
   buildingLeftOut: reason('default-decides/building-left-out'),
   buildingAsked: reason('default-decides/building-asked'),
 } as const;
 
-/** `value`: a word of the contract, or a reason that says it; `why`: what it decides; null: nothing but a count. */
-type Say = (
-  field: RowField,
-  value: string | Reason,
-  rows: readonly SiteEquipment[],
-  why: Reason | null,
-) => void;
+/** Defaults to confirm, and those that the company settled. */
+interface DefaultsUsed {
+  readonly notes: readonly PlacedNote[];
+  readonly settled: PlannedSettled[];
+}
 
 /**
- * Every default that decides something, to be confirmed: one line for each field and value, with the rows that it stands in for.
+ * Every default that decides something, to be confirmed: one line for each field and value, with the rows that it stands in for;
+ * and what the company settled in their place.
  * @param selected the placements with their parts
  */
-export function defaultsUsed(job: JobContext, selected: readonly Selected[]): readonly PlacedNote[] {
+export function defaultsUsed(job: JobContext, selected: readonly Selected[]): DefaultsUsed {
   const { site } = job;
+  const uses = settledUses(job);
+  noteOtherThanDefault(job, uses);
+  const { facts } = site.list;
   const notes: PlacedNote[] = [];
-  const say: Say = (field, value, of, why) => {
-    const rows = unique(job, of);
+  const say: Say = (field, value, of, why, isMade = true) => {
+    const rows = unique(job, of).filter((row) => !isMade || !uses.note(settledAt(row, field), [row.tag]));
     const first = rows[0];
     if (!first) return;
     const tags = rows.map((r) => r.tag);
@@ -68,20 +67,21 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
     value: string | Reason,
     why: Reason,
   ): void => {
+    if (uses.note(facts[field], [])) return;
     notes.push(about(PLACE_MESSAGES.defaultsUsed, { field, value, rows: [], more: 0, why }, '', field));
   };
-  if (site.basis.byDefault)
+  if (isUnstated(facts.basis) && !uses.note(facts.basis, []))
     notes.push(about(PLACE_MESSAGES.basisDefault, { basis: site.basis.value }, '', 'basis'));
   const nec = isNec(site.basis.value);
   const placed = selected.flatMap((s) => s.placement.ports);
   const power = selected.filter((s) => s.requirement.circuit === 'power').flatMap((s) => s.placement.ports);
   const has = (kinds: readonly string[]): boolean => site.equipments.some((e) => kinds.includes(e.kind));
-  if (site.occupancy.byDefault && has(['service', 'panel', 'array'])) {
+  if (isUnstated(facts.occupancy) && has(['service', 'panel', 'array'])) {
     sayJob('occupancy', site.occupancy.value, DECIDES.codeAndDcLimit);
   }
-  if (site.earthing.byDefault && !nec && power.length > 0)
+  if (isUnstated(facts.earthing) && !nec && power.length > 0)
     sayJob('earthing', site.earthing.value, DECIDES.voltageToGround);
-  if (!site.list.facts.lightning_protection && placed.length > 0) {
+  if (isUnstated(facts.lightning_protection) && placed.length > 0) {
     sayJob('lightning_protection', 'none', DECIDES.surgeCurrent);
   }
   // With iec the rules that compare it say so themselves.
@@ -89,25 +89,22 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
     sayJob('flash_density', NOT_KNOWN, DECIDES.exposure);
   }
   if (job.exposure.riskDecides) {
-    if (!site.list.facts.surroundings) sayJob('surroundings', 'rural', DECIDES.riskLevel);
+    if (isUnstated(facts.surroundings)) sayJob('surroundings', 'rural', DECIDES.riskLevel);
     const km = job.exposure.kmAssumed;
     if (km > 0) {
       const value = reason('default-value/overhead-lines', { length: { value: km, unit: 'km' } });
       sayJob('lv_overhead_km', value, DECIDES.riskLevel);
     }
   }
-  say(
-    'quantity',
-    '1',
-    site.equipments.filter((e) => !e.facts.quantity && !e.row.unreadable.has('quantity')),
-    null,
-  );
   say('worth_protecting', 'yes', worthByDefault(selected), DECIDES.worthProtecting);
   say(
     'ahead_of_disconnect',
     'no',
     power
-      .filter((p) => nec && FIRST_DISCONNECTS.has(p.equipment.kind) && !p.equipment.facts.ahead_of_disconnect)
+      .filter(
+        (p) =>
+          nec && FIRST_DISCONNECTS.has(p.equipment.kind) && isUnstated(p.equipment.facts.ahead_of_disconnect),
+      )
       .map((p) => p.equipment),
     DECIDES.type,
   );
@@ -116,16 +113,16 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
       'outdoors',
       isOut ? 'yes' : 'no',
       [...placed.map((p) => p.equipment), ...(isOut ? [] : indoorsByDefault(job))].filter(
-        (e) => e.outdoors.byDefault && e.outdoors.value === isOut,
+        (e) => isUnstated(e.facts.outdoors) && e.outdoors.value === isOut,
       ),
       DECIDES.enclosureAndRuns,
     );
   }
   sayOccupancies(job, say);
-  if (site.list.facts.lowest_temp)
+  if (facts.lowest_temp)
     say('module_technology', 'crystalline', tableUsed(selected), DECIDES.coldVoltageTable);
-  sayGroundings(job, selected, power, say);
-  sayBonds(selected, nec, say);
+  sayGroundings(job, selected, power, uses, say);
+  sayBonds(selected, nec, uses, say);
   say(
     'impulse_withstand',
     BY_CATEGORY,
@@ -134,68 +131,11 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): re
       .flatMap((s) => s.placement.ports.map((p) => p.equipment)),
     DECIDES.withstand,
   );
-  return notes;
+  return { notes, settled: uses.list() };
 }
 
 /** Where the first overcurrent device of a service, a building or a separately derived system may stand. */
 const FIRST_DISCONNECTS: ReadonlySet<Kind> = new Set<Kind>(['service', 'panel', 'generator']);
-
-function sayGroundings(
-  job: JobContext,
-  selected: readonly Selected[],
-  power: readonly SitePort[],
-  say: Say,
-): void {
-  const byDefault = power.filter((p) => p.system && job.groundingAt(p).byDefault);
-  for (const value of ['solid', 'none'] as const) {
-    const rows = byDefault.filter((p) => job.groundingAt(p).grounding === value).map((p) => p.equipment);
-    say('system_grounding', value, rows, DECIDES.voltageAndLights);
-  }
-  const dc = selected.filter((s) => s.requirement.circuit === 'array' || s.requirement.circuit === 'battery');
-  const poles = new Map<string, Set<SiteEquipment>>();
-  for (const one of dc) {
-    for (const wiring of one.wirings) {
-      for (const { equipment, value } of dcGroundingByDefault(wiring.port)) {
-        const rows = poles.get(value) ?? new Set();
-        rows.add(equipment);
-        poles.set(value, rows);
-      }
-    }
-  }
-  for (const [value, rows] of poles)
-    say('dc_grounding', value === 'unknown' ? NOT_KNOWN : value, [...rows], DECIDES.darkLight);
-  const control = selected.filter(
-    (s) => s.requirement.circuit === 'control' && !s.placement.subject.facts.dc_grounding,
-  );
-  say(
-    'dc_grounding',
-    NOT_KNOWN,
-    control.map((s) => s.placement.subject),
-    DECIDES.recordedLights,
-  );
-}
-
-/** Whether N is linked to ground decides whether it has a channel: by default at a service, nowhere else. */
-function sayBonds(selected: readonly Selected[], nec: boolean, say: Say): void {
-  const silent = selected
-    .flatMap((s) => s.wirings)
-    .filter((w) => w.neutral.neutral !== 'none' && !w.port.equipment.facts.n_pe_link);
-  const bonded = silent.filter((w) => w.facts.bondedHere);
-  say(
-    'n_pe_link',
-    'yes',
-    bonded.map((w) => w.port.equipment),
-    DECIDES.spareChannel,
-  );
-  // With iec N has a channel everywhere else, linked or not.
-  const others = silent.filter((w) => nec && !w.facts.bondedHere);
-  say(
-    'n_pe_link',
-    'no',
-    others.map((w) => w.port.equipment),
-    DECIDES.spareChannel,
-  );
-}
 
 /** What the building of a panel holds decides whether 215.18 and 225.42 ask. */
 function sayOccupancies(job: JobContext, say: Say): void {
@@ -219,6 +159,7 @@ function sayOccupancies(job: JobContext, say: Say): void {
     value,
     asJob.map((p) => p.equipment),
     decides,
+    false,
   );
 }
 
@@ -237,15 +178,6 @@ function indoorsByDefault(job: JobContext): readonly SiteEquipment[] {
     .flatMap((r) => [r.from.equipment, r.to.equipment]);
 }
 
-/** The sources and batteries behind a DC port that state no grounding, each with the default that stands in. */
-function dcGroundingByDefault(port: SitePort): readonly { equipment: SiteEquipment; value: string }[] {
-  const isBus = port.cls === 'battery' || port.cls === 'dc-bus';
-  const rows = isBus ? batteriesOn(port) : ultimateSources(port);
-  return rows
-    .filter((e) => !e.facts.dc_grounding)
-    .map((equipment) => ({ equipment, value: poleGrounding(port, equipment) }));
-}
-
 /** Each row once, in natural order of tags, which is that of the site. */
 function unique(job: JobContext, rows: readonly SiteEquipment[]): readonly SiteEquipment[] {
   if (rows.length < 2) return rows;
@@ -258,7 +190,7 @@ function worthByDefault(selected: readonly Selected[]): readonly SiteEquipment[]
   const rows = selected
     .filter((s) => s.placement.strength !== 'required')
     .flatMap((s) => s.placement.ports.map((p) => p.equipment));
-  return rows.filter((e) => e.kind !== 'service' && e.worthProtecting.byDefault);
+  return rows.filter((e) => e.kind !== 'service' && isUnstated(e.facts.worth_protecting));
 }
 
 /** Arrays whose cold voltage rests on the table for crystalline modules, and that state no technology. */
@@ -269,7 +201,7 @@ function tableUsed(selected: readonly Selected[]): readonly SiteEquipment[] {
   return arrays.filter(
     (a) =>
       a.kind === 'array' &&
-      !a.facts.module_technology &&
+      isUnstated(a.facts.module_technology) &&
       !a.facts.voc_coefficient &&
       !a.facts.open_circuit_voltage &&
       a.facts.voc_stc !== undefined,

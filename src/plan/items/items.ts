@@ -1,9 +1,8 @@
 import type { OpenItem, PlacedNote } from '../../model/open-item.js';
 import type { ListRow, Sheet } from '../../model/list.js';
 import type { Site } from '../../model/site.js';
-import { byGravity } from '../../model/words.js';
+import { inOrder } from '../../model/item-order.js';
 import { itemAt } from '../../model/message.js';
-import { byNaturalOrder } from '../../model/natural-order.js';
 
 /**
  * Puts file, line and column to notes: those of the fact where it is stated, else of the row and its heading.
@@ -11,7 +10,7 @@ import { byNaturalOrder } from '../../model/natural-order.js';
  * One fault is one item: a cell that couldn't be read has its item already; a missing fact is asked for once, whoever asks;
  * and where a cell is missing or contradictory, what would have to be confirmed about it can wait.
  * @param notes in any order; the same one twice counts once
- * @returns by severity, then equipment, code and field
+ * @returns in the order of `inOrder`
  */
 export function placeItems(site: Site, notes: readonly PlacedNote[]): OpenItem[] {
   const rows = rowsByTag(site);
@@ -53,23 +52,6 @@ function rowsByTag(site: Site): ReadonlyMap<string, ListRow> {
 /** The cell that a note is about; rows of one quantity share it. */
 function cellOf(row: ListRow | undefined, field: string): string {
   return row ? `${row.sheet.file}|${row.line}|${field}` : `|${field}`;
-}
-
-/** Items alike in all else: by their values, so that the order is the same in every language. */
-function byValues(a: OpenItem, b: OpenItem): number {
-  const [x, y] = [JSON.stringify(a.values), JSON.stringify(b.values)];
-  return x < y ? -1 : x > y ? 1 : 0;
-}
-
-function inOrder(items: OpenItem[]): OpenItem[] {
-  return items.sort(
-    (a, b) =>
-      byGravity(a.severity, b.severity) ||
-      byNaturalOrder(a.equipment, b.equipment) ||
-      byNaturalOrder(a.code, b.code) ||
-      byValues(a, b) ||
-      a.line - b.line,
-  );
 }
 
 function placeOf(

@@ -3,7 +3,7 @@ import type { Wire } from '../../model/wire.js';
 import { isNec } from '../../model/editions.js';
 import type { Conductor, ProtectedGrounding, ProtectedSystem } from '../../model/words.js';
 import type { SitePort } from '../../model/site.js';
-import { poleGrounding, type PoleGrounding } from '../choose/indicate.js';
+import { controlGroundingOf, poleGrounding, type PoleGrounding } from '../choose/indicate.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 import type { Placement } from '../context/verdict.js';
@@ -54,7 +54,7 @@ export function groundingOf({ requirement, placement, wirings }: Selected): Prot
 
 /** Of an alternating control circuit the list can name one wire alone: N, as its negative. */
 function controlGrounding({ subject }: Placement, current: 'ac' | 'dc' | undefined): ProtectedGrounding {
-  const stated = subject.facts.dc_grounding?.value;
+  const stated = controlGroundingOf(subject);
   if (stated === undefined) return 'not-known';
   if (current === 'dc' || stated === 'floating') return stated;
   return stated === 'negative' ? 'neutral' : 'not-known';

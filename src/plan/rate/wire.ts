@@ -55,7 +55,7 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
     whole: grounded?.whole,
     grounding,
     atService,
-    bondedHere: isBonded(port, grounding, isTt),
+    bondedHere: isBonded(port, grounding, isTt, isNec(site.basis.value)),
     lines: isPower ? (data?.lines ?? []) : circuit === 'turbine' ? THREE_PHASES : [],
     hasNeutral: isPower && (data?.hasNeutral ?? false),
     doubledFirst: hasHighLeg ? 'L2' : 'L1',
@@ -71,14 +71,17 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
  * neutral, and `no` elsewhere: a system without that link has none at its service either, and in a TT system the link is at the
  * utility's transformer alone.
  */
-function isBonded(port: SitePort, grounding: SystemGrounding, isTt: boolean): boolean {
+function isBonded(port: SitePort, grounding: SystemGrounding, isTt: boolean, nec: boolean): boolean {
   const { equipment, cls } = port;
   const isDerived =
     equipment.kind === 'transformer' && cls === 'ac-out' && equipment.facts.isolated?.value !== false;
   const isHead = cls === 'service' || isDerived;
   // What a transformer's row states is about what it feeds.
   if (equipment.kind === 'transformer' && cls === 'ac-in') return false;
-  return equipment.facts.n_pe_link?.value ?? (isHead && grounding === 'solid' && !isTt);
+  const unstated = isHead && grounding === 'solid' && !isTt;
+  // With iec N has a channel everywhere but there, linked or not: no default decides.
+  const settled = nec || unstated ? equipment.row.settled?.n_pe_link : undefined;
+  return equipment.facts.n_pe_link?.value ?? settled?.value ?? unstated;
 }
 
 /** One channel of one housing. */

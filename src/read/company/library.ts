@@ -2,6 +2,7 @@ import type { Stated } from '../../model/fact.js';
 import type { LibraryHeading, RowFacts, RowField } from '../../model/list.js';
 import type { OpenItem } from '../../model/open-item.js';
 import { defaultSettings, type Settings } from '../../model/settings.js';
+import { unstatedBasis } from '../../model/settled.js';
 import { itemAt, note } from '../../model/message.js';
 import { LIBRARY_MODEL_MISSING, LIBRARY_MODEL_TWICE } from '../../model/messages/company-files.js';
 import { modelKey } from '../../words/model-key.js';
@@ -75,7 +76,7 @@ export function readLibraryText(
   const items: OpenItem[] = [...table.grave, ...table.slight, ...table.shifted.values()];
   const entries = new Map<string, LibraryEntry>();
   const columns = factColumns<RowField>(table.columns, table.mark, settings, undefined);
-  const feet = bareLengthIsFeet(settings, settings.basis);
+  const feet = bareLengthIsFeet(settings, unstatedBasis(settings));
   for (const [r, row] of table.rows.entries()) {
     if (table.shifted.has(r)) continue;
     const line = table.lines[r] ?? 0;

@@ -19,13 +19,42 @@ function lineOf(message: string, text: string): number {
   return text.slice(0, Number(position)).split('\n').length;
 }
 
+/** Where the n-th element, the first is 0, of the next array begins; -1: it has none. */
+function elementAt(text: string, from: number, n: number): number {
+  const start = text.indexOf('[', from);
+  let depth = 0;
+  let count = 0;
+  let isQuoted = false;
+  for (let i = start + 1; start >= 0 && i < text.length; i += 1) {
+    const c = text.charAt(i);
+    if (isQuoted) {
+      if (c === '\\') i += 1;
+      else if (c === '"') isQuoted = false;
+      continue;
+    }
+    if (depth === 0 && c === ']') return -1;
+    if (depth === 0 && count === n && c !== ',' && c.trim() !== '') return i;
+    if (c === '"') isQuoted = true;
+    else if (c === '[' || c === '{') depth += 1;
+    else if (c === ']' || c === '}') depth -= 1;
+    else if (c === ',' && depth === 0) count += 1;
+  }
+  return -1;
+}
+
 /** The line on which the last key of a path stands, as well as can be told without a second parser; 0: not found. */
 function lineOfKey(text: string, path: readonly PropertyKey[]): number {
   let from = 0;
+  let to = text.length;
   for (const key of path) {
-    if (typeof key !== 'string') continue;
-    const at = text.indexOf(JSON.stringify(key), from);
-    if (at < 0) return from === 0 ? 0 : text.slice(0, from).split('\n').length;
+    const isIndex = typeof key === 'number';
+    const at = isIndex ? elementAt(text, from, key) : text.indexOf(JSON.stringify(key), from);
+    // A key that an element of an array lacks is that element’s fault, not that of the next which has it.
+    if (at < 0 || at >= to) return from === 0 ? 0 : text.slice(0, from).split('\n').length;
+    if (isIndex) {
+      const next = elementAt(text, from, key + 1);
+      if (next >= 0) to = next;
+    }
     from = at;
   }
   return from === 0 ? 1 : text.slice(0, from).split('\n').length;

@@ -1,5 +1,6 @@
 import type { Field, JobField, JobList, MissingModel, RowField, Sheet } from '../../model/list.js';
 import type { OpenItem } from '../../model/open-item.js';
+import { unstatedBasis } from '../../model/settled.js';
 import type { Settings } from '../../model/settings.js';
 import { BASES } from '../../model/editions.js';
 import { itemAt, note } from '../../model/message.js';
@@ -235,7 +236,7 @@ function* takeRows(
     if (draft !== last) {
       last = draft;
       const basis = BASES.find((b) => b === draft.facts.basis?.value);
-      feet = bareLengthIsFeet(settings, basis ?? settings.basis);
+      feet = bareLengthIsFeet(settings, basis ?? unstatedBasis(settings));
     }
     const row = table.rows[r] ?? [];
     const line = table.lines[r] ?? 0;

@@ -74,6 +74,12 @@ export const CHOOSE_WORDS = [
     expected: 'the withstand of the equipment from its maker, or a part that clamps lower',
     hint: 'Ask the maker of the equipment, or shorten the leads.',
   }),
+  says(CHOOSE_MESSAGES.mayNotProtect, {
+    title: 'The chosen part may not protect what stands behind it',
+    message: (p) => `${p.part} at ${portsAt(p.at)} may not protect: ${say(p.shortfall)}.`,
+    expected: 'the withstand of the equipment from its maker, or a part that clamps lower',
+    hint: 'Ask the maker of the equipment before you rely on it, or choose a part that clamps lower.',
+  }),
   says(CHOOSE_MESSAGES.enclosureScale, {
     title: 'The enclosure of a part out of doors is stated on another scale',
     message: (p) => `${p.part} at ${portsAt(p.at)}: ${say(p.shortfall)}.`,

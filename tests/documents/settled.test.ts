@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest';
+import { groundingItems, handoverItems } from '../../src/documents/permit-sheet/handover-items.js';
+import { renderDocuments } from '../../src/documents/render.js';
+import { settledViews } from '../../src/documents/parts/settled.js';
+import { plan as planWith } from './fixtures/builder.js';
+import { dataOf, settingsOf } from '../plan/plan-of.js';
+
+const HOW = 'assumed, settled by R. Example on 2026-02-03';
+const LIST = `S service; ac_in=120/240; place=House / wall
+  A array; connects_to=C; run_length=3 m; open_circuit_voltage=90; place=House / roof
+  C charge-controller; dc_inputs=1; place=House / hall`;
+const SETTINGS = {
+  settled: [
+    { field: 'lightning_protection', value: 'none' },
+    { field: 'system_grounding', value: 'solid' },
+    { field: 'dc_grounding', value: 'negative', kinds: ['array'] },
+  ].map((entry) => ({ ...entry, by: 'R. Example', date: '2026-02-03' })),
+};
+const plan = dataOf('', LIST, { settings: SETTINGS });
+const context = {
+  settings: settingsOf(SETTINGS),
+  date: '2026-03-31',
+  fonts: { css: '', covers: (): boolean => true },
+};
+
+async function htmlOf(of: typeof plan, name: string): Promise<string> {
+  const documents = await renderDocuments(of, context);
+  return documents.find(({ fileName }) => fileName === name)?.html ?? '';
+}
+
+describe('what a company settled, on paper', () => {
+  it('is listed with what it stands in for, who settled it and when', () => {
+    expect(settledViews(plan)).toEqual([
+      { field: 'lightning_protection', value: 'none', rows: 'the job', how: HOW },
+      { field: 'system_grounding', value: 'solid', rows: 'S', how: HOW },
+      { field: 'dc_grounding', value: 'negative', rows: 'A', how: HOW },
+    ]);
+  });
+
+  it.each(['closeout-pack.pdf', 'permit-sheet.pdf'])(
+    'stands in %s beside what is to confirm',
+    async (name) => {
+      const html = await htmlOf(plan, name);
+      expect(html).toContain('Assumed for this job');
+      expect(html).toContain(HOW);
+      expect(html.indexOf(HOW)).toBeGreaterThan(0);
+      const before = await htmlOf(dataOf('', LIST), name);
+      expect(before).not.toContain('Assumed for this job');
+      expect(before).not.toContain('settled by');
+    },
+  );
+
+  it('names the first rows and counts the rest', () => {
+    const rows = Array.from({ length: 15 }, (_, i) => `L-${i + 1}`);
+    const settled = [{ field: 'outdoors', value: 'yes', rows, by: 'R. Example', date: '2026-02-03' }];
+    expect(settledViews(planWith({ settled }))[0]?.rows).toMatch(/^L-1, .*L-12 and 3 more$/);
+  });
+
+  it('is what the permit sheet says of groundings and of lightning protection', () => {
+    const values = groundingItems(plan).map(({ value }) => value);
+    expect(values.length).toBeGreaterThan(1);
+    for (const value of values) expect(value).toContain(HOW);
+    const lightning = handoverItems(plan).find(({ what }) => what.includes('lightning'));
+    expect(lightning?.value).toBe(`none, ${HOW}`);
+  });
+
+  it('isn’t said of what the list states, nor of what is to be confirmed', () => {
+    const stated = dataOf(
+      'lightning_protection=none',
+      `${LIST}; dc_grounding=floating`.replace('S service;', 'S service; system_grounding=solid;'),
+      {
+        settings: SETTINGS,
+      },
+    );
+    const lightning = handoverItems(stated).find(({ what }) => what.includes('lightning'));
+    expect(lightning?.value).toBe('none');
+    expect(groundingItems(stated).map(({ value }) => value)[1]).toContain('as stated on the list');
+    const open = groundingItems(dataOf('', LIST)).map(({ value }) => value);
+    for (const value of open) expect(value).toContain('assumed, to be confirmed');
+  });
+});
