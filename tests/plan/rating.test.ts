@@ -508,7 +508,12 @@ describe('2.3 clamping', () => {
     const high = catalogueOf(partLine('ALDER', 'channels=2; mcov_ac=150; up=6000'));
     const plan = load('', high);
     expect(one(plan, 'L:feeder').part).toBe('ALDER');
-    expect(items(plan, 'choose/shortfall')[0]?.message).toMatch(/assumed withstand of 1500 V/);
+    // Up is above even the assumed withstand: that is asked before every default.
+    expect(items(plan, 'choose/may-not-protect')[0]?.severity).toBe('confirm');
+    expect(items(plan, 'choose/may-not-protect')[0]?.message).toMatch(/1500 V/);
+    const near = load('', catalogueOf(partLine('ALDER', 'channels=2; mcov_ac=150; up=1200')));
+    expect(items(near, 'choose/may-not-protect')).toEqual([]);
+    expect(items(near, 'choose/shortfall')[0]?.message).toMatch(/assumed withstand of 1500 V/);
   });
 
   it('a part without a level is rejected', () => {
