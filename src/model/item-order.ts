@@ -137,6 +137,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'fact/connects-to',
     'site/connection-to-nothing',
     'site/connection-to-itself',
+    'site/connection-twice',
     'site/circle',
     'site/senseless-connection',
     'site/unplanned-connection',

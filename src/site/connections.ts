@@ -76,6 +76,11 @@ function resolveRow(resolving: Resolving, group: string, members: readonly Membe
   if (!first) return;
   const connections = connectionsOf(resolving.roll, first.row);
   const lengths = first.row.facts.run_length?.value ?? [];
+  const twice = namedTwice(connections);
+  if (twice !== undefined) {
+    const p = { tag: group, to: twice };
+    resolving.notes.push(about(SITE_MESSAGES.connectionTwice, p, group, 'connects_to'));
+  }
   connections.forEach((connection, index) => {
     const named = namedBy(resolving, group, members, connection);
     if (!named) return;
@@ -92,6 +97,15 @@ function resolveRow(resolving: Resolving, group: string, members: readonly Membe
       lengthAt(connections.length === 1 ? i : index),
     );
   });
+}
+
+function namedTwice(connections: readonly Connection[]): string | undefined {
+  const seen = new Set<string>();
+  for (const { whole } of connections) {
+    if (seen.has(whole)) return whole;
+    seen.add(whole);
+  }
+  return undefined;
 }
 
 interface Named {

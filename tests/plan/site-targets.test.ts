@@ -7,7 +7,8 @@ const BATTERY =
   'BAT battery; battery_voltage=48; battery_chemistry=lfp; dc_grounding=negative; place=Hut; fault_current=3 kA';
 const TWO = `I1 inverter-charger; ac_out=120; place=Hut; n_pe_link=yes
    I2 inverter-charger; ac_out=120; place=Hut`;
-const ends = (plan: ReturnType<typeof planOf>): readonly string[] =>
+type Plan = ReturnType<typeof planOf>;
+const ends = (plan: Plan): readonly string[] =>
   plan.site.runs.map((r) => `${r.from.equipment} > ${r.to.equipment}: ${String(r.length)}`);
 
 describe('connects_to names several rows', () => {
@@ -38,6 +39,21 @@ describe('connects_to names several rows', () => {
       [2, 'BAT connects to I9, which is not on the list.'],
     ]);
     expect(ends(plan)).toEqual(['BAT > I1: 2']);
+  });
+
+  it('one of them twice is a conflict; two inputs of one aren’t', () => {
+    const batteries = (to: string): Plan =>
+      planOf('occupancy=other', `${BATTERY}; connects_to=${to}; run_length=2 m\n${TWO}`);
+    expect(items(batteries('I1|I1'), 'conflict').map((i) => [i.code, i.line, i.column])).toEqual([
+      ['site/connection-twice', 2, 'connects_to'],
+    ]);
+    expect(faults(batteries('I1|I2'))).toEqual([]);
+    const inputs = planOf(
+      'occupancy=other; lowest_temp=0 C',
+      `A array; voc_stc=40; modules_in_series=3; connects_to=C/1|C/2; run_length=2 m; place=Hut / roof
+       C charge-controller; dc_inputs=2; max_dc_voltage=150; place=Hut / hall`,
+    );
+    expect(faults(inputs)).toEqual([]);
   });
 
   it('a tag that holds a semicolon is one target', () => {

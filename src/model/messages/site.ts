@@ -19,6 +19,7 @@ export const SITE_MESSAGES = {
     'conflict',
     'designer',
   ),
+  connectionTwice: message<{ tag: string; to: string }>('site/connection-twice', 'conflict', 'designer'),
   connectionToItself: message<{ tag: string }>('site/connection-to-itself', 'conflict', 'designer'),
   circle: message<{ connections: readonly { tag: string; line: FileLine; to: string }[] }>(
     'site/circle',

@@ -44,6 +44,13 @@ export const SITE_WORDS = [
     expected: 'the tag of another row of the same job',
     hint: 'Correct connects_to, or add the row that it names.',
   }),
+  says(SITE_MESSAGES.connectionTwice, {
+    title: 'A row names another twice',
+    message: (p) => `${p.tag} connects to ${p.to} twice: each is taken as a cable of its own.`,
+    found: (p) => p.to,
+    expected: 'each row or input once',
+    hint: 'Correct connects_to, or leave the second out; of several cables state the longest.',
+  }),
   says(SITE_MESSAGES.connectionToItself, {
     title: 'A row connects to itself',
     message: (p) => `${p.tag} connects to itself.`,
