@@ -42,8 +42,8 @@ export async function readInputs(options: BatchOptions, signal?: AbortSignal): P
   const settings = await readSettings(files.settings);
   const map = files.columns === undefined ? undefined : await readColumnMap(files.columns);
   const library =
-    files.library === undefined ? undefined : await readLibrary(files.library, settings.settings);
-  const catalogue = files.catalogue === undefined ? undefined : await readCatalogue(files.catalogue);
+    files.library === undefined ? undefined : await readLibrary(files.library, settings.settings, signal);
+  const catalogue = files.catalogue === undefined ? undefined : await readCatalogue(files.catalogue, signal);
   const libraryUsed = library?.unreadable.length === 0 ? library.library : undefined;
   const catalogueUsed = catalogue?.unreadable.length === 0 ? catalogue.catalogue : undefined;
   const [read, logo] = await Promise.all([

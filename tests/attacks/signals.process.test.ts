@@ -1,5 +1,5 @@
-import { spawn } from 'node:child_process';
-import { mkdtemp, readFile, readdir, rm } from 'node:fs/promises';
+import { execFileSync, spawn } from 'node:child_process';
+import { mkdtemp, open, readFile, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -34,6 +34,27 @@ describe.each(['SIGINT', 'SIGTERM'] as const)('%s', (signal) => {
     expect(await ended).toBe(130);
     expect(err).toContain('batch/interrupted-reading');
     expect(await readdir(folder)).not.toContain(signal);
+  });
+
+  it.each(['library', 'catalogue'])('while the %s is read ends the run with 130, too', async (what) => {
+    const pipe = join(folder, `${what}-${signal}.csv`);
+    execFileSync('mkfifo', [pipe]);
+    const out = `${what}-${signal}`;
+    const running = start(
+      [process.execPath, program.cli, 'plan', 'lists', `--${what}`, pipe, '--out', out],
+      folder,
+    );
+    const file = await open(pipe, 'w');
+    const heading = what === 'library' ? 'maker,model,kind\n' : 'part,channels,mcov_ac\n';
+    // More than a pipe holds, as above; what follows is some more to read.
+    await file.writeFile(heading.padEnd(1_000_000, '\n'));
+    running.child.kill(signal);
+    await file.writeFile('\u00e9\u00a0,\r\n'.repeat(1_000_000));
+    await file.close();
+    const ended = await running.ended;
+    expect(ended).toMatchObject({ status: 130, signal: null });
+    expect(ended.err).toContain('batch/interrupted-reading');
+    expect(await readdir(folder)).not.toContain(out);
   });
 
   it('while jobs are planned ends the run with 130 and says how far it came', async () => {

@@ -143,6 +143,10 @@ describe('a catalogue that cannot be read', () => {
     expect(reading.unreadable.map((i) => i.code)).toEqual([code]);
     expect(reading.catalogue.parts).toEqual([]);
   });
+  it('is not read on once a signal ends the reading', async () => {
+    const ended = readCatalogue('fixtures/demo/catalogue.csv', AbortSignal.abort(new Error('ended')));
+    await expect(ended).rejects.toThrow('ended');
+  });
   it('is not there', async () => {
     expect(
       (await readCatalogue('fixtures/lists/no-such-catalogue.csv')).unreadable.map((i) => i.code),

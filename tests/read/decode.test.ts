@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { decode, type Decoded } from '../../src/read/file/decode.js';
+import { decoding, type Decoded, type Encoding, type NotText } from '../../src/read/file/decode.js';
+import { atOneGo } from '../../src/read/file/in-steps.js';
 
+const decode = (bytes: Uint8Array, forced?: Encoding): Decoded | NotText => atOneGo(decoding(bytes, forced));
 const text = (bytes: Uint8Array): Decoded => {
   const decoded = decode(bytes);
   if ('kind' in decoded) throw new Error(decoded.kind);

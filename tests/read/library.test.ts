@@ -144,6 +144,10 @@ describe('the library itself', () => {
   it('may hold a heading only: a library that is just begun', () => {
     expect(readLibraryText('l.csv', 'maker,model,kind\n')).toMatchObject({ items: [], unreadable: [] });
   });
+  it('is not read on once a signal ends the reading', async () => {
+    const ended = readLibrary('fixtures/demo/library.csv', undefined, AbortSignal.abort(new Error('ended')));
+    await expect(ended).rejects.toThrow('ended');
+  });
   it('that is not there says so', async () => {
     expect((await readLibrary('fixtures/lists/no-such-library.csv')).unreadable.map((i) => i.code)).toEqual([
       'file/not-there',

@@ -15,8 +15,9 @@ import { CATALOGUE_VOCABULARY, PART_FIELDS, type PartField } from './catalogue-f
 import { readPartCell, type PartValue } from './catalogue-cells.js';
 import type { Column } from '../table/columns.js';
 import { headingIndex } from '../table/headings.js';
+import { atOneGo, ROWS_A_STEP, withPauses, type InSteps } from '../file/in-steps.js';
 import { readBytes } from '../file/sources.js';
-import { readTable, type Table } from '../table/table.js';
+import { readingTable, type Table } from '../table/table.js';
 
 /** The catalogue as read; `unreadable` where it couldn't be read at all. */
 export interface CatalogueReading {
@@ -27,24 +28,35 @@ export interface CatalogueReading {
 /**
  * Reads the company's catalogue of protectors.
  * @param path as it was given
- * @returns the parts that can be used (V, A, m, mm2), with an item for every row that can't; never throws
+ * @param signal ends the reading
+ * @returns the parts that can be used (V, A, m, mm2), with an item for every row that can't; never throws for what stands in the file
+ * @throws the reason of the signal that ended it
  */
-export async function readCatalogue(path: string): Promise<CatalogueReading> {
+export async function readCatalogue(path: string, signal?: AbortSignal): Promise<CatalogueReading> {
   const file = await readBytes(path);
   return file.ok
-    ? readCatalogueText(path, file.bytes)
+    ? withPauses(readingCatalogue(path, file.bytes), signal)
     : { catalogue: { file: shownPath(path), parts: [], items: [] }, unreadable: [file.item] };
 }
 
 /** As `readCatalogue`, from a file's content. */
 export function readCatalogueText(given: string, content: Uint8Array | string): CatalogueReading {
+  return atOneGo(readingCatalogue(given, content));
+}
+
+function* readingCatalogue(given: string, content: Uint8Array | string): InSteps<CatalogueReading> {
   const path = shownPath(given);
-  const reading = readTable<PartField>(path, content, headingIndex(CATALOGUE_VOCABULARY, new Map()));
+  const reading = yield* readingTable<PartField>(
+    path,
+    content,
+    headingIndex(CATALOGUE_VOCABULARY, new Map()),
+  );
   if (!reading.ok) return { catalogue: { file: path, parts: [], items: [] }, unreadable: [reading.item] };
   const { table } = reading;
   const items: OpenItem[] = [...table.grave, ...table.slight];
   const parts = new Map<string, Part>();
   for (const [r, row] of table.rows.entries()) {
+    if (r % ROWS_A_STEP === 0) yield;
     const shifted = table.shifted.get(r);
     if (shifted !== undefined) {
       items.push({ ...shifted, severity: 'confirm' });

@@ -11,8 +11,9 @@ import { takeAlsoStated, type AlsoStated, type RowInHand } from '../cell/kind-fa
 import { factColumns } from '../table/fact-columns.js';
 import { headingIndex } from '../table/headings.js';
 import { LIBRARY_VOCABULARY } from '../table/list-vocabulary.js';
+import { atOneGo, ROWS_A_STEP, withPauses, type InSteps } from '../file/in-steps.js';
 import { readBytes } from '../file/sources.js';
-import { readTable } from '../table/table.js';
+import { readingTable } from '../table/table.js';
 import { shownPath } from '../../words/shown-path.js';
 
 /** What the library knows of one model. */
@@ -42,11 +43,14 @@ export interface LibraryReading {
  * Reads an equipment library.
  * @param path as it was given
  * @param settings for bare numbers; by default those of a company without a settings file
- * @returns the library (empty where it can't be read) and its items; never throws
+ * @param signal ends the reading
+ * @returns the library (empty where it can't be read) and its items; never throws for what stands in the file
+ * @throws the reason of the signal that ended it
  */
 export async function readLibrary(
   path: string,
   settings: Settings = defaultSettings(),
+  signal?: AbortSignal,
 ): Promise<LibraryReading> {
   const file = await readBytes(path);
   if (!file.ok)
@@ -55,7 +59,7 @@ export async function readLibrary(
       items: [],
       unreadable: [file.item],
     };
-  return readLibraryText(path, file.bytes, settings);
+  return withPauses(readingLibrary(path, file.bytes, settings), signal);
 }
 
 /** As `readLibrary`, from a file's content. */
@@ -64,8 +68,16 @@ export function readLibraryText(
   content: Uint8Array | string,
   settings: Settings = defaultSettings(),
 ): LibraryReading {
+  return atOneGo(readingLibrary(given, content, settings));
+}
+
+function* readingLibrary(
+  given: string,
+  content: Uint8Array | string,
+  settings: Settings,
+): InSteps<LibraryReading> {
   const path = shownPath(given);
-  const reading = readTable(path, content, headingIndex<RowField>(LIBRARY_VOCABULARY, new Map()));
+  const reading = yield* readingTable(path, content, headingIndex<RowField>(LIBRARY_VOCABULARY, new Map()));
   if (!reading.ok)
     return {
       library: { file: path, entries: new Map(), headings: [] },
@@ -78,6 +90,7 @@ export function readLibraryText(
   const columns = factColumns<RowField>(table.columns, table.mark, settings, undefined);
   const feet = bareLengthIsFeet(settings, unstatedBasis(settings));
   for (const [r, row] of table.rows.entries()) {
+    if (r % ROWS_A_STEP === 0) yield;
     if (table.shifted.has(r)) continue;
     const line = table.lines[r] ?? 0;
     const facts: RowInHand = {};

@@ -1,3 +1,6 @@
+import { isUtf8 } from 'node:buffer';
+import { STEP, type InSteps } from './in-steps.js';
+
 export const ENCODINGS = ['utf-8', 'utf-16le', 'utf-16be', 'windows-1252'] as const;
 export type Encoding = (typeof ENCODINGS)[number];
 
@@ -33,35 +36,98 @@ const SIGNATURES: readonly { readonly bytes: readonly number[]; readonly kind: s
 
 /** Node's own windows-1252 decoder has passed bytes 80 to 9F through as control characters, so the table is ours. */
 function windows1252(bytes: Uint8Array): string {
-  const latin1 = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('latin1');
-  return latin1.replace(/[\u0080-\u009f]/g, (c) => CP1252[c.charCodeAt(0) - 0x80] ?? c);
+  return bufferOf(bytes)
+    .toString('latin1')
+    .replace(/[\u0080-\u009f]/g, (c) => CP1252[c.charCodeAt(0) - 0x80] ?? c);
 }
 
-function utf8(bytes: Uint8Array): string | null {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return null;
-  }
+function bufferOf(bytes: Uint8Array): Buffer {
+  return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
 }
 
-/** The line of the first byte that isn't UTF-8. */
-function firstBadLine(bytes: Uint8Array): number {
-  const decoder = new TextDecoder('utf-8', { fatal: true });
-  let line = 1;
-  let from = 0;
-  while (from < bytes.length) {
-    const end = bytes.indexOf(10, from);
-    const to = end < 0 ? bytes.length : end + 1;
-    try {
-      decoder.decode(bytes.subarray(from, to));
-    } catch {
-      return line;
-    }
+const LF = 10;
+const CR = 13;
+
+/** Bytes among which the first line that isn't UTF-8 is searched line by line. */
+const SEARCHED = 64_000;
+
+/** Where UTF-8 may be cut, not behind a position: ahead of a byte that begins a character (RFC 3629, clause 3). */
+function utf8Cut(bytes: Uint8Array, at: number): number {
+  let cut = at;
+  while (at - cut < 3 && ((bytes[cut] ?? 0) & 0xc0) === 0x80) cut -= 1;
+  return cut;
+}
+
+/** Where UTF-16 may be cut, not behind an even position: not within a pair of surrogates. */
+function utf16Cut(bytes: Uint8Array, at: number, high: 0 | 1): number {
+  return ((bytes[at - 2 + high] ?? 0) & 0xfc) === 0xd8 ? at - 2 : at;
+}
+
+/** How one encoding is decoded: where it may be cut, and what a piece says; null: the piece isn't of this encoding. */
+interface Decoder {
+  readonly cut: (bytes: Uint8Array, at: number) => number;
+  readonly text: (piece: Uint8Array) => string | null;
+}
+
+const utf16 = (encoding: 'utf-16le' | 'utf-16be', high: 0 | 1): Decoder => {
+  const decoder = new TextDecoder(encoding, { ignoreBOM: true });
+  return { cut: (bytes, at) => utf16Cut(bytes, at, high), text: (piece) => decoder.decode(piece) };
+};
+
+const DECODERS: Readonly<Record<Encoding, Decoder>> = {
+  'utf-8': { cut: utf8Cut, text: (piece) => (isUtf8(piece) ? bufferOf(piece).toString('utf8') : null) },
+  'utf-16le': utf16('utf-16le', 1),
+  'utf-16be': utf16('utf-16be', 0),
+  'windows-1252': { cut: (_, at) => at, text: windows1252 },
+};
+
+/** The text with `\n` line ends and without its mark, or where the piece begins that isn't of this encoding. */
+function* decodingPieces(bytes: Uint8Array, encoding: Encoding): InSteps<string | number> {
+  const { cut, text } = DECODERS[encoding];
+  const pieces: string[] = [];
+  /** A line end that may go on in the next piece. */
+  let held = '';
+  for (let from = 0; from < bytes.length;) {
+    if (from > 0) yield;
+    const to = from + STEP < bytes.length ? cut(bytes, from + STEP) : bytes.length;
+    const read = text(bytes.subarray(from, to));
+    if (read === null) return from;
+    // Of two marks both go: the second is nothing that a person typed.
+    const piece = held + (from === 0 ? read.replace(/^\ufeff{1,2}/, '') : read);
+    held = piece.endsWith('\r') && to < bytes.length ? '\r' : '';
+    pieces.push(lineEnds(held === '' ? piece : piece.slice(0, -1)));
     from = to;
-    line += 1;
   }
-  return 1;
+  return pieces.join('');
+}
+
+/** The line of the first byte that isn't UTF-8, which is searched from a position where a character begins. */
+function* firstBadLine(bytes: Uint8Array, from: number): InSteps<number> {
+  let start = from;
+  let end = start;
+  do {
+    start = end;
+    end = start + SEARCHED < bytes.length ? utf8Cut(bytes, start + SEARCHED) : bytes.length;
+  } while (isUtf8(bytes.subarray(start, end)) && end < bytes.length);
+  for (;;) {
+    const next = lineEnd(bytes, start, end);
+    if (next === end || !isUtf8(bytes.subarray(start, next))) break;
+    start = next;
+  }
+  let line = 1;
+  for (let at = 0, paused = 0; at < start; at += 1) {
+    if (bytes[at] === LF || (bytes[at] === CR && bytes[at + 1] !== LF)) line += 1;
+    if (at - paused < STEP) continue;
+    yield;
+    paused = at;
+  }
+  return line;
+}
+
+/** Behind the first line end from a position on, or the end. */
+function lineEnd(bytes: Uint8Array, from: number, end: number): number {
+  for (let at = from; at < end; at += 1) if (bytes[at] === LF || bytes[at] === CR) return at + 1;
+  return end;
 }
 
 /** UTF-16 without a mark shows by NULs at every other byte of what is mostly Latin text. */
@@ -81,30 +147,23 @@ function utf16WithoutMark(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | null {
 }
 
 /**
- * Decodes the bytes of a list: by its mark, as UTF-16 by its NULs, as strict UTF-8, else as windows-1252.
+ * Decodes the bytes of a list, in steps: by its mark, as UTF-16 by its NULs, as strict UTF-8, else as windows-1252.
  * @param bytes the file
  * @param forced an encoding that the column map or a flag states
  * @returns the text without its mark and with `\n` line ends, or what the file is instead of a text
  */
-export function decode(bytes: Uint8Array, forced?: Encoding): Decoded | NotText {
+export function* decoding(bytes: Uint8Array, forced?: Encoding): InSteps<Decoded | NotText> {
   for (const { bytes: start, kind } of SIGNATURES) {
     if (start.every((byte, i) => bytes[i] === byte)) return { kind };
   }
   const marked = byMark(bytes);
-  const done = (text: string, encoding: Encoding, guessedAt = 0): Decoded => ({
-    text: lineEnds(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text),
-    encoding,
-    marked: encoding === marked,
-    guessedAt,
-  });
-  const encoding = forced ?? marked ?? utf16WithoutMark(bytes);
-  if (encoding === 'windows-1252') return done(windows1252(bytes), encoding);
-  if (encoding === 'utf-16le' || encoding === 'utf-16be') {
-    return done(new TextDecoder(encoding).decode(bytes), encoding);
-  }
-  const text = utf8(bytes);
-  if (text !== null) return done(text, 'utf-8');
-  return done(windows1252(bytes), 'windows-1252', firstBadLine(bytes));
+  const encoding = forced ?? marked ?? utf16WithoutMark(bytes) ?? 'utf-8';
+  const text = yield* decodingPieces(bytes, encoding);
+  if (typeof text === 'string') return { text, encoding, marked: encoding === marked, guessedAt: 0 };
+  const guessedAt = yield* firstBadLine(bytes, text);
+  // There is no byte that it doesn't know.
+  const guessed = String(yield* decodingPieces(bytes, 'windows-1252'));
+  return { text: guessed, encoding: 'windows-1252', marked: false, guessedAt };
 }
 
 function byMark(bytes: Uint8Array): Encoding | null {

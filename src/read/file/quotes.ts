@@ -1,3 +1,5 @@
+import { atOneGo, STEP, type InSteps } from './in-steps.js';
+
 /** What a walk along a text's quotes found, before the parser sees it. */
 export interface QuoteFaults {
   /** The text; lines that a quote made unreadable are emptied, so that every other line keeps its number. */
@@ -80,6 +82,11 @@ function closing(text: string, open: number, delimiter: string): Closing {
  * @returns the text to parse and the faults
  */
 export function checkQuotes(text: string, delimiter: string, columns: number): QuoteFaults {
+  return atOneGo(checkingQuotes(text, delimiter, columns));
+}
+
+/** As {@link checkQuotes}, in steps. */
+export function* checkingQuotes(text: string, delimiter: string, columns: number): InSteps<QuoteFaults> {
   const leftOut: { line: number; shown: string; lines: number }[] = [];
   const stray: number[] = [];
   const sayStray = (where: number): void => {
@@ -100,7 +107,12 @@ export function checkQuotes(text: string, delimiter: string, columns: number): Q
   let record = 0;
   let line = 1;
   let passed = 0;
+  let paused = 0;
   for (let at = text.indexOf('"'); at >= 0; at = text.indexOf('"', passed)) {
+    if (at - paused > STEP) {
+      yield;
+      paused = at;
+    }
     const newline = newlineFrom(passed);
     if (newline >= 0 && newline < at) {
       for (const [from, to] of blanks) leave(from, to);

@@ -1,6 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import type { Options } from 'csv-parse/sync';
-import { atOneGo, type InSteps } from './in-steps.js';
+import { atOneGo, STEP, type InSteps } from './in-steps.js';
 
 /**
  * The reader's options of csv-parse: text in, arrays of cells as typed out; line ends are `\n` already, quotes are checked before.
@@ -22,8 +22,8 @@ export interface Records {
   readonly lines: number[];
 }
 
-/** Characters and lines that are read between two pauses: some hundredths of a second. */
-const STEP = { characters: 2_000_000, lines: 20_000 };
+/** Lines that are read between two pauses. */
+const LINES_A_STEP = 20_000;
 
 /**
  * Splits a text into records.
@@ -55,7 +55,7 @@ export function* readingRecords(
     withoutBlank && record.every((cell) => cell.trim() === '');
   let paused = { at: 0, line: 1 };
   for (let at = 0; at < text.length && (most === 0 || cells.length < most);) {
-    if (at - paused.at > STEP.characters || line - paused.line > STEP.lines) {
+    if (at - paused.at > STEP || line - paused.line > LINES_A_STEP) {
       yield;
       paused = { at, line };
     }

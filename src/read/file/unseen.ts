@@ -1,4 +1,4 @@
-import type { InSteps } from './in-steps.js';
+import { STEP, type InSteps } from './in-steps.js';
 
 /** Marks that turn text around or have no width: they make two tags that look the same differ. */
 const TURNING = /[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]/gu;
@@ -27,14 +27,28 @@ export interface SeenText {
   readonly control: Unseen | null;
 }
 
-/** Characters that are looked through between two pauses. */
-const STEP = 2_000_000;
-
-/** Where a text may be cut: ahead of an ASCII character, which no letter before it takes in. */
+/**
+ * Where a text may be cut: ahead of a character that stays apart from what is before it (Unicode: all below U+0300 do, but a soft
+ * hyphen is taken out). What is a step long without one is no cell, and may be cut anywhere.
+ */
 function cutBehind(text: string, from: number): number {
+  const last = Math.min(from + STEP, text.length);
   let at = Math.min(from, text.length);
-  while (at < text.length && text.charCodeAt(at) > 0x7f) at += 1;
+  while (at < last && !staysApart(text.charCodeAt(at))) at += 1;
   return at;
+}
+
+const staysApart = (code: number): boolean => code < 0x300 && code !== 0xad;
+
+/**
+ * Puts accents and their letters together. Marks of which more than 30 follow each other, as in no writing (Unicode Standard
+ * Annex 15, stream-safe text), stay as they are, 31 at a time: to order them costs the square of their number.
+ */
+function composed(text: string): string {
+  return text
+    .split(/(\p{M}{31})/u)
+    .map((part, i) => (i % 2 === 0 ? part.normalize('NFC') : part))
+    .join('');
 }
 
 /** Counts what matches a pattern, piece by piece. */
@@ -42,7 +56,7 @@ function finder(pattern: RegExp): {
   /** Looks through the piece that begins at a position; true: something is in it. */
   readonly isIn: (piece: string, start: number) => boolean;
   /** What was found in the whole text. */
-  readonly found: (text: string) => Unseen | null;
+  readonly found: (text: string) => InSteps<Unseen | null>;
 } {
   let count = 0;
   let first = -1;
@@ -51,17 +65,30 @@ function finder(pattern: RegExp): {
       const at = piece.search(pattern);
       if (at < 0) return false;
       if (first < 0) first = start + at;
-      count += piece.match(pattern)?.length ?? 0;
+      // What a piece holds of it may be millions, too many for a list.
+      count += piece.length - piece.replace(pattern, '').length;
       return true;
     },
-    found(text) {
+    *found(text) {
       if (first < 0) return null;
       let line = 1;
-      for (let i = text.indexOf('\n'); i >= 0 && i < first; i = text.indexOf('\n', i + 1)) line += 1;
+      for (let at = 0; at < first; at += STEP) {
+        yield;
+        const end = Math.min(at + STEP, first);
+        for (let i = text.indexOf('\n', at); i >= 0 && i < end; i = text.indexOf('\n', i + 1)) line += 1;
+      }
       const start = Math.max(text.lastIndexOf('\n', first) + 1, first - 30);
       return { count, line, shown: text.slice(start, start + 60).split('\n', 1)[0] ?? '' };
     },
   };
+}
+
+function* hasAccents(text: string): InSteps<boolean> {
+  for (let at = 0; at < text.length; at += STEP) {
+    if (at > 0) yield;
+    if (ACCENTS.test(text.slice(at, at + STEP))) return true;
+  }
+  return false;
 }
 
 /**
@@ -71,7 +98,7 @@ function finder(pattern: RegExp): {
 export function* seeingText(text: string): InSteps<SeenText> {
   const turning = finder(TURNING);
   const control = finder(CONTROL);
-  const accented = ACCENTS.test(text);
+  const accented = yield* hasAccents(text);
   const pieces: string[] = [];
   for (let at = 0; at < text.length;) {
     if (at > 0) yield;
@@ -79,10 +106,11 @@ export function* seeingText(text: string): InSteps<SeenText> {
     const piece = text.slice(at, end);
     let seen = piece.replace(BLANKS, ' ');
     if (turning.isIn(piece, at)) seen = seen.replace(TURNING, '');
-    if (accented) seen = seen.normalize('NFC');
+    if (accented) seen = composed(seen);
     if (control.isIn(piece, at)) seen = seen.replace(CONTROL, '\ufffd');
     pieces.push(seen);
     at = end;
   }
-  return { text: pieces.join(''), turning: turning.found(text), control: control.found(text) };
+  const found = { turning: yield* turning.found(text), control: yield* control.found(text) };
+  return { text: pieces.join(''), ...found };
 }

@@ -7,7 +7,7 @@ import {
   JOB_FACTS_UNKNOWN_JOB,
 } from '../../model/messages/company-files.js';
 import { visible } from '../../words/visible.js';
-import type { InSteps } from '../file/in-steps.js';
+import { ROWS_A_STEP, type InSteps } from '../file/in-steps.js';
 import { factColumns, type FactColumn } from '../table/fact-columns.js';
 import { headingIndex } from '../table/headings.js';
 import { takeJobFacts, type JobDrafts } from './job-drafts.js';
@@ -61,6 +61,7 @@ export function* takeJobFactsFile(
     for (const field of table.refused.keys()) draft.unreadable.add(field);
   }
   for (const [r, row] of table.rows.entries()) {
+    if (r % ROWS_A_STEP === 0) yield;
     const line = table.lines[r] ?? 0;
     const place = { file: file.name, line, column: job.heading };
     const cell = job.read(row[job.index] ?? '');

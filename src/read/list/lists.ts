@@ -20,7 +20,7 @@ import type { ListOptions, NamedContent } from './list-options.js';
 import { libraryJoin, type LibraryJoin } from './library-join.js';
 import { takeRow, takeShiftedRow, type RowColumns } from './list-rows.js';
 import { isJobField, isRowField, LIST_VOCABULARY } from '../table/list-vocabulary.js';
-import { atOneGo, withPauses, type InSteps } from '../file/in-steps.js';
+import { atOneGo, ROWS_A_STEP, withPauses, type InSteps } from '../file/in-steps.js';
 import { jobOfFile, listFiles, readBytes, STANDARD_INPUT } from '../file/sources.js';
 import { readingTable, type Table, type Understood } from '../table/table.js';
 
@@ -109,9 +109,6 @@ export function readListContents(
 ): ReadResult {
   return atOneGo(readingContents(contents, options, jobFacts));
 }
-
-/** Rows that are read between two pauses. */
-const ROWS_A_STEP = 1000;
 
 function* readingContents(
   contents: readonly NamedContent[],

@@ -12,12 +12,12 @@ import { visible } from '../../words/visible.js';
 import { bodyOf, type Aside, type LeftOut } from './body.js';
 import { chooseColumns, type Column, type ColumnReading } from './columns.js';
 import { decimalMark } from './decimal-mark.js';
-import { decode, lineEnds, type Decoded, type Encoding } from '../file/decode.js';
+import { decoding, lineEnds, type Decoded, type Encoding } from '../file/decode.js';
 import type { Decided, DecidedBy, Dialect } from './dialect.js';
 import { DELIMITERS, findHeading, separatorLine, type Delimiter } from './find-heading.js';
 import { headingMeaning, type HeadingIndex } from './headings.js';
-import { checkQuotes, type QuoteFaults } from '../file/quotes.js';
-import { atOneGo, type InSteps } from '../file/in-steps.js';
+import { checkingQuotes, type QuoteFaults } from '../file/quotes.js';
+import type { InSteps } from '../file/in-steps.js';
 import { readingRecords, type Records } from '../file/records.js';
 import { seeingText } from '../file/unseen.js';
 import { at, sayHeading, sayLines, sayText, shiftedRows } from './table-faults.js';
@@ -72,7 +72,7 @@ const LARGEST_FILE = 200e6;
 const MOST_RECORDS = 3 * LIMITS.fileRows;
 
 /**
- * Reads a file as a table: decodes, finds delimiter and heading, checks quotes, parses, and leaves out what is no row.
+ * Reads a file as a table, in steps: decodes, finds delimiter and heading, checks quotes, parses, and leaves out what is no row.
  * @param file as messages name it
  * @param content the file's bytes, or its text
  * @param index what its headings may mean
@@ -80,17 +80,6 @@ const MOST_RECORDS = 3 * LIMITS.fileRows;
  * @param flags what flags state about it; goes before the column map
  * @returns the table, or the one item that says why there is none; never throws
  */
-export function readTable<F extends string>(
-  file: string,
-  content: Uint8Array | string,
-  index: HeadingIndex<F>,
-  map: Dialect = {},
-  flags: Dialect = {},
-): TableReading<F> {
-  return atOneGo(readingTable(file, content, index, map, flags));
-}
-
-/** As {@link readTable}, in steps: each is a walk through the text, or through some of its records. */
 export function* readingTable<F extends string>(
   file: string,
   content: Uint8Array | string,
@@ -108,7 +97,7 @@ export function* readingTable<F extends string>(
     flags[what] !== undefined ? 'flag' : map[what] !== undefined ? 'column map' : otherwise;
   if (content.length > LARGEST_FILE)
     return { ok: false, item: at(FILE_TOO_LARGE, { path: file, megabytes: LARGEST_FILE / 1e6 }, file, 1) };
-  const decoded = typeof content === 'string' ? textOf(content) : decode(content, dialect.encoding);
+  const decoded = typeof content === 'string' ? textOf(content) : yield* decoding(content, dialect.encoding);
   if ('kind' in decoded)
     return { ok: false, item: at(FILE_NOT_TEXT, { path: file, kind: decoded.kind }, file, 1) };
   yield;
@@ -126,7 +115,7 @@ export function* readingTable<F extends string>(
         .find((line) => line.trim() !== '') ?? '';
     return { ok: false, item: at(NO_HEADING, { path: file, first: visible(first) }, file, 1) };
   }
-  const quotes = checkQuotes(seen.text, place.delimiter, place.cells.length);
+  const quotes = yield* checkingQuotes(seen.text, place.delimiter, place.cells.length);
   yield;
   const records = yield* recordsOf(quotes.text, place.delimiter);
   yield;
