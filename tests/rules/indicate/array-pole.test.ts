@@ -43,4 +43,12 @@ export const table = indicatorTable(import.meta.url, arrayPole, [
     given: { circuit: 'battery' },
     outside,
   },
+  {
+    name: 'behind a rapid-shutdown box: with the inverter off dark is no fault',
+    given: { circuit: 'array', conductor: 'positive', rapidShutdown: true },
+    shows: [
+      'sun, inverter on: lit (sunlight-inverter-on): in the sun, with the inverter on, the rapid-shutdown box lets the modules’ voltage through; with the inverter off dark is no fault',
+      'night: dark (no-sunlight): modules give no voltage at night: look in daylight',
+    ],
+  },
 ]);

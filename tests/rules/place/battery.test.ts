@@ -113,4 +113,11 @@ export const table = placementTable(import.meta.url, battery, [
     given: { kind: 'dc-load', port: 'dc-bus', runs: [{ ...cable, placesDiffer: true }] },
     then: 'not-looked-at',
   },
+  {
+    name: 'a place that isn’t known: protected, and the place is asked for',
+    given: { ...at, runs: [cable, { ...cable, placeless: ['INV-2'], otherTag: 'INV-2' }] },
+    then: 'recommended',
+    because: 'whether its cable to INV-2 leaves the room isn’t known: a place isn’t stated',
+    notes: ['fact/place INV-2.place'],
+  },
 ]);

@@ -153,4 +153,17 @@ export const table = placementTable(import.meta.url, control, [
       'place/control-other-end CTL-1.connects_to: The other end of CTL-1 isn’t named: whether it leaves the building isn’t known, and it has no protector.',
     ],
   },
+  {
+    name: 'a place that isn’t known: protected, and the place is asked for',
+    given: { ...at, runs: [{ ...wire, unplaced: ['PUMP'] }] },
+    then: 'recommended',
+    because: 'whether PUMP is in the same building isn’t known: a place isn’t stated',
+    notes: ['fact/place PUMP.place'],
+  },
+  {
+    name: 'a long run decides, whatever the place',
+    given: { ...at, runs: [{ ...wire, length: 40, unplaced: ['PUMP'] }] },
+    then: 'recommended',
+    because: 'a control circuit of 131.2 ft (40 m)',
+  },
 ]);

@@ -129,4 +129,17 @@ export const table = placementTable(import.meta.url, feeder, [
     because: 'a feeder from SVC and MP supplies this panel of a dwelling unit (215.18)',
     notes: ['place/sub-panel SP.connects_to', 'place/service-place-unknown SP.run_length'],
   },
+  {
+    name: 'a service whose place isn’t known: a place of its own, and the place is asked for, once',
+    given: {
+      tag: 'MP',
+      feeders: [fromService],
+      servicePlaceUnknown: true,
+      servicePlaceUnplaced: ['SVC'],
+    },
+    then: 'required',
+    because: 'a feeder from SVC supplies this panel of a dwelling unit (215.18)',
+    cites: ['215.18'],
+    notes: ['fact/place SVC.place'],
+  },
 ]);

@@ -74,4 +74,10 @@ export const table = placementTable(import.meta.url, generator, [
     given: { kind: 'panel', port: 'feeder', outdoors: true, runs: [{ ...cable, length: 100 }] },
     then: 'not-looked-at',
   },
+  {
+    name: 'indoors, far, and a place that isn’t known: protected',
+    given: { ...at, runs: [{ ...cable, length: 40, unplaced: ['GEN'] }] },
+    then: 'recommended',
+    because: 'it stands in another building, 131.2 ft (40 m) from INV-1',
+  },
 ]);

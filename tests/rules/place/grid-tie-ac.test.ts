@@ -117,4 +117,11 @@ export const table = placementTable(import.meta.url, gridTieAc, [
     given: { kind: 'inverter-charger', port: 'ac-out' },
     then: 'not-looked-at',
   },
+  {
+    name: 'a place that isn’t known: protected, and the place is asked for',
+    given: { ...at, nearest: near({ unplaced: ['MP'] }) },
+    then: 'recommended',
+    because: 'whether MP is in the same building isn’t known: a place isn’t stated',
+    notes: ['fact/place MP.place'],
+  },
 ]);

@@ -343,4 +343,23 @@ export const table = placementTable(import.meta.url, longRun, [
     given: { kind: 'disconnect', port: 'terminals', runs: [outdoors] },
     then: 'not-looked-at',
   },
+  {
+    name: 'a run longer than the limit, and a place that isn’t known: protected, and the place is asked for',
+    given: { runs: [run({ length: 40, unplaced: ['SVC'] })] },
+    then: 'recommended',
+    because: 'the run from OTHER is 131.2 ft (40 m), longer than 100 ft (30.48 m), and between buildings',
+    notes: ['fact/place SVC.place'],
+  },
+  {
+    name: 'a run of 100 ft itself: the place decides nothing',
+    given: { runs: [run({ length: LONG_NEC, unplaced: ['SVC'] })] },
+    then: 'not-placed',
+    because: 'no run outdoors or between buildings that ends here is longer than 100 ft (30.48 m)',
+  },
+  {
+    name: 'outdoors the place decides nothing either',
+    given: { runs: [run({ length: 40, outdoors: true, unplaced: ['SVC'] })] },
+    then: 'recommended',
+    because: 'the run from OTHER is 131.2 ft (40 m), longer than 100 ft (30.48 m), and outdoors',
+  },
 ]);

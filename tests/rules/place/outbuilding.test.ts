@@ -112,4 +112,15 @@ export const table = placementTable(import.meta.url, outbuilding, [
     because:
       'the output of the pump drive DRV-1 carries switched pulses, which a protector for a sine wave doesn’t bear',
   },
+  {
+    name: 'iec: a place that isn’t known: protected, and the place is asked for',
+    given: {
+      ...barn,
+      basis: 'iec',
+      runs: [{ ...feeder, betweenBuildings: false, length: 1, unplaced: ['BARN'] }],
+    },
+    then: 'recommended',
+    because: enters,
+    notes: ['fact/place BARN.place'],
+  },
 ]);

@@ -90,4 +90,19 @@ export const table = ratingTable(import.meta.url, acVoltage, [
     given: { port: 'terminals' },
     outside,
   },
+  {
+    name: 'nec, three lines of a solid 480Y/277: 1.15 x 277 V = 318.55 V (common practice, no source)',
+    given: { system: '480 delta', whole: '480Y/277' },
+    asks: 318.55,
+  },
+  {
+    name: 'a run that joins two systems: the higher of the two, whichever end is rated',
+    given: { system: '120/240', alsoBorne: [{ system: '480Y/277', whole: '480Y/277', grounding: 'solid' }] },
+    asks: 318.55,
+  },
+  {
+    name: 'the same from the end of the higher',
+    given: { system: '480Y/277', alsoBorne: [{ system: '120/240', whole: '120/240', grounding: 'solid' }] },
+    asks: 318.55,
+  },
 ]);

@@ -86,4 +86,26 @@ export const table = ratingTable(import.meta.url, faultCurrent, [
     given: { port: 'terminals', faultCurrent: own },
     outside,
   },
+  {
+    name: 'a transformer that states no figure: kVA and impedance bound it (IEC 60076-1, value from memory)',
+    given: {
+      faultCurrent: {
+        value: 4973,
+        own: false,
+        unknown: [],
+        from: [
+          {
+            ...source('XF', 4973),
+            by: { kva: stated(37, 'kva'), impedance: stated(3.1, 'impedance_percent'), system: '120/240' },
+          },
+        ],
+      },
+    },
+    asks: 4973,
+    steps: [
+      'S: Rated power of XF = 37 kVA [stated; jobs.csv, line 3, kva]',
+      'Z: Impedance of XF = 3.1 % [stated; jobs.csv, line 3, impedance_percent]',
+      'Isc: Most that XF can drive into a fault of its 120/240 side: an upper bound = S × 1000 / (phase factor × U × Z) = 4973 A [computed; kVA and impedance, with an unlimited supply ahead (IEC 60076-1, value from memory)]',
+    ],
+  },
 ]);

@@ -40,7 +40,7 @@ export const SOURCE: Sayings<SourceReasons> = {
     `NEC ${cycle(basis)} ${clause}: not below the highest continuous voltage to ground`,
   'source/inverter-link': () => 'derived by this project from the circuit of an inverter without isolation',
   'source/transformer-impedance': () =>
-    'computed: kVA and impedance, with an unlimited supply ahead (IEC 60076-1, value from memory)',
+    'kVA and impedance, with an unlimited supply ahead (IEC 60076-1, value from memory)',
   'source/parallel-sources': () => 'computed: sources in parallel add',
   'source/feeding-source-not-stated': () => 'computed: which source feeds it isn’t stated',
   'source/nominal-current-iec': () => `IEC 60364-5-53 cl. 534.4.4.4, ${MEMORY}`,
