@@ -103,7 +103,7 @@ describe('the drawing', () => {
     const { default: Elk } = await import('elkjs/lib/elk.bundled.js');
     let cells = 0;
     // All cells below each other: what is handed over is counted, which to lay out would take minutes.
-    const engine: { layout: (sheet: ElkNode) => Promise<ElkNode> } = Elk.default.prototype;
+    const engine = Elk.default.prototype as { layout: (sheet: ElkNode) => Promise<ElkNode> };
     vi.spyOn(engine, 'layout').mockImplementation((sheet) => {
       let height = 0;
       let width = 0;
