@@ -3,15 +3,13 @@ import { basename, extname, join } from 'node:path';
 import type { JobPhoto } from '../documents/parts/context.js';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
+import { LIMITS } from '../model/limits.js';
 import type { OpenItem } from '../model/open-item.js';
 import { itemAt, note } from '../model/message.js';
 import { BATCH_MESSAGES } from '../model/messages/batch.js';
 import { shownPath } from '../words/shown-path.js';
 import { dataFingerprint, type Fingerprint } from './fingerprint.js';
-import { dataUrl, readPicture, type NoPicture } from './picture-file.js';
-
-/** Bytes of all photos of one job: a browser prints so much in one document, and no mail takes more. */
-const MOST_TOGETHER = 150_000_000;
+import { dataUrl, MOST_BYTES, readPicture, type NoPicture } from './picture-file.js';
 
 /** What systems leave in folders that were looked at. */
 const LEAVINGS = /^(?:\.|thumbs\.db$|desktop\.ini$)/i;
@@ -114,6 +112,7 @@ async function photosAt(paths: readonly string[], job: string): Promise<JobPhoto
     const found = new Map<string, JobPhoto[]>();
     const items: OpenItem[] = [];
     let together = 0;
+    const beyond: { path: string; tag: string }[] = [];
     for (const path of paths) {
       const name = basename(path);
       const tag = tagOf.get(composed(name.slice(0, name.length - extname(name).length)));
@@ -125,21 +124,40 @@ async function photosAt(paths: readonly string[], job: string): Promise<JobPhoto
         });
         items.push(itemAt(told, placeOf(path), tag ?? ''));
       };
+      // Asked before it is read: there may be gigabytes of them.
+      if (tag !== undefined && together + (await printableBytes(path)) > LIMITS.jobPhotos) {
+        beyond.push({ path, tag });
+        continue;
+      }
       const picture = tag === undefined ? await entryAt(path) : await readPicture(path, false);
       if (picture !== undefined && 'fault' in picture) notPrinted(picture);
       else if (picture === undefined || tag === undefined)
         items.push(itemAt(note(BATCH_MESSAGES.photoOfNoTag, { photo: name, job }), placeOf(path)));
-      else if (together + picture.bytes.length > MOST_TOGETHER)
-        notPrinted({ fault: 'together', amount: MOST_TOGETHER / 1e6 });
       else {
         together += picture.bytes.length;
         const photo = { tag, caption: tag, dataUrl: dataUrl(picture) };
         found.set(tag, [...(found.get(tag) ?? []), photo]);
       }
     }
+    const [first] = beyond;
+    if (first !== undefined) {
+      const names = beyond.map((photo) => basename(photo.path));
+      const told = note(BATCH_MESSAGES.photosTooLarge, {
+        photos: names,
+        job,
+        megabytes: LIMITS.jobPhotos / 1e6,
+      });
+      items.push(itemAt(told, placeOf(first.path), beyond.length === 1 ? first.tag : ''));
+    }
     return { photos: [...new Set(tags)].flatMap((tag) => found.get(tag) ?? []), items };
   };
   return { from: dataFingerprint(states), read };
+}
+
+/** The bytes that a photo would add; 0 where its file is none that is read. */
+async function printableBytes(path: string): Promise<number> {
+  const state = await lstat(path).catch(() => undefined);
+  return state?.isFile() === true && state.size <= MOST_BYTES ? state.size : 0;
 }
 
 /** What keeps a file from being a photo whatever its name is; undefined: nothing. */

@@ -21,7 +21,7 @@ export function dataUrl({ type, bytes }: Picture): string {
 }
 
 /** Limits of a photo. */
-const MOST_BYTES = 50_000_000;
+export const MOST_BYTES = 50_000_000;
 const MOST_PIXELS = 50_000_000;
 
 /**

@@ -8,6 +8,8 @@ export const LIMITS = {
   jobHousings: 500,
   /** Connections that the runs of a job follow: a transfer switch joins each that feeds it to each that it feeds. */
   jobConnections: 50_000,
+  /** Bytes of all photos of a job: a browser prints so much in one document, and no mail takes more. */
+  jobPhotos: 150_000_000,
   /** Jobs of a run. */
   jobs: 10_000,
   /** Characters of a cell. */

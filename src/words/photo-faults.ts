@@ -8,7 +8,6 @@ const PHOTO_FAULTS = {
   unreadable: () => 'it can’t be read',
   bytes: (megabytes: number) => `it holds ${megabytes} MB, more than 50`,
   pixels: (megapixels: number) => `it has ${megapixels} megapixels, more than 50`,
-  together: (megabytes: number) => `with it the photos of this job would hold more than ${megabytes} MB`,
   heic: () => 'it is HEIC or AVIF, which no PDF holds',
   svg: () => 'it is a drawing (SVG), not a photo',
   kind: () => 'it is no PNG and no JPEG, whatever its name says',

@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { mkdir, rm, symlink, writeFile } from 'node:fs/promises';
+import { mkdir, rm, symlink, truncate, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -119,6 +119,28 @@ describe('a photo that cannot be printed', () => {
     expect(plan.openItems.filter((i) => i.code === 'photo/not-printed').map((i) => i.equipment)).toContain(
       'HEIC',
     );
+  });
+
+  it('beyond 150 MB of a job is told with all others beyond, in one sentence, and not read', async () => {
+    const large = Array.from({ length: 12 }, (_, i) => `L${i + 1}`);
+    await shop.write('a.csv', listOfTags([...large, 'SMALL']));
+    for (const tag of large) {
+      await put(`A-1/${tag}.png`, png(4, 4));
+      // A hole behind the picture: what is beyond isn't looked at, or it would be told to be no picture.
+      await truncate(join(photos, `A-1/${tag}.png`), 49_000_000);
+    }
+    for (const tag of ['L4', 'L5']) {
+      await put(`A-1/${tag}.png`, 'no photo');
+      await truncate(join(photos, `A-1/${tag}.png`), 49_000_000);
+    }
+    await put('A-1/SMALL.png', png(4, 4));
+    const { result, said, shown } = await run();
+    expect(result.jobs).toMatchObject([{ status: 'complete', done: 'printed', confirm: 1 }]);
+    // In the order of their names: L1, L10, L11, L12, L2 and so on.
+    expect(shown).toEqual(['A-1 L1', 'A-1 L10', 'A-1 L11', 'A-1 SMALL']);
+    expect(said).toEqual([
+      'A-1 confirm L12.png: The photos L12.png, L2.png, L3.png, L4.png, L5.png, L6.png, L7.png, L8.png and 1 more of job A-1 aren’t printed: photos of one job hold at most 150 MB together.',
+    ]);
   });
 
   it('is said though nothing else changed, and no longer once it is mended', async () => {

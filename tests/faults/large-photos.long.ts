@@ -25,6 +25,8 @@ describe('photos as large as may be', () => {
     expect(result.jobs).toMatchObject([{ status: 'complete', done: 'printed' }]);
     const pdf = (await shop.tree()).get('A-1/closeout-pack.pdf')?.toString('latin1') ?? '';
     expect([4, 5, 6, 7].map((width) => pdf.includes(`/Width ${width}\n`))).toEqual([true, true, true, false]);
-    expect(await shop.read('open-items.csv')).toContain('the photos of this job would hold more than 150 MB');
+    expect(await shop.read('open-items.csv')).toContain(
+      'The photo P-4.png of job A-1 isn’t printed: photos of one job hold at most 150 MB together.',
+    );
   });
 });

@@ -8,7 +8,6 @@ export type PhotoFault =
   | 'unreadable'
   | 'bytes'
   | 'pixels'
-  | 'together'
   | 'heic'
   | 'svg'
   | 'kind'
@@ -36,5 +35,10 @@ export const BATCH_MESSAGES = {
     'office',
   ),
   photoOfNoTag: message<{ photo: string; job: string }>('photo/no-tag', 'confirm', 'office'),
+  photosTooLarge: message<{ photos: readonly string[]; job: string; megabytes: number }>(
+    'photo/too-much-together',
+    'confirm',
+    'office',
+  ),
   photosOfNoJob: message<{ entry: string }>('photo/no-job', 'confirm', 'office'),
 } as const;

@@ -100,6 +100,7 @@ export function* seeingText(text: string): InSteps<SeenText> {
   const control = finder(CONTROL);
   const accented = yield* hasAccents(text);
   const pieces: string[] = [];
+  let changed = false;
   for (let at = 0; at < text.length;) {
     if (at > 0) yield;
     const end = cutBehind(text, at + STEP);
@@ -109,8 +110,10 @@ export function* seeingText(text: string): InSteps<SeenText> {
     if (accented) seen = composed(seen);
     if (control.isIn(piece, at)) seen = seen.replace(CONTROL, '\ufffd');
     pieces.push(seen);
+    changed ||= seen !== piece;
     at = end;
   }
   const found = { turning: yield* turning.found(text), control: yield* control.found(text) };
-  return { text: pieces.join(''), ...found };
+  // Most files are as they were, and to copy one is a long step.
+  return { text: changed ? pieces.join('') : text, ...found };
 }

@@ -82,6 +82,14 @@ export const BATCH_WORDS = [
     expected: 'a whole PNG or JPEG of at most 50 MB and 50 megapixels',
     hint: 'Save it as a JPEG of a few megabytes under the same name, or take it out.',
   }),
+  says(BATCH_MESSAGES.photosTooLarge, {
+    title: 'The photos of a job hold more than is printed',
+    message: ({ photos, job, megabytes }) =>
+      `${photos.length === 1 ? 'The photo' : 'The photos'} ${photos.slice(0, 8).join(', ')}${photos.length > 8 ? ` and ${photos.length - 8} more` : ''} of job ${job} ${photos.length === 1 ? 'isn’t' : 'aren’t'} printed: photos of one job hold at most ${megabytes} MB together.`,
+    found: ({ photos }) => photos.slice(0, 8).join(', '),
+    expected: ({ megabytes }) => `photos of at most ${megabytes} MB a job`,
+    hint: 'Save the photos of this job as JPEGs of a few megabytes, or take out what needn’t be shown.',
+  }),
   says(BATCH_MESSAGES.photoOfNoTag, {
     title: 'A photo is named by no tag of its job',
     message: (p) => `The photo ${p.photo} isn’t printed: ${p.job} has no equipment of that tag.`,
