@@ -17,8 +17,8 @@ export interface TransformerInput {
  * Source: definition of the impedance voltage of a transformer (IEC 60076-1, value from memory).
  */
 export function transformerFaultCurrent({ kva, impedancePercent, system }: TransformerInput): number {
-  const { phases, lineToLine, lines, betweenConductors } = AC_SYSTEM_DATA[system];
-  const volts = lines.length === 1 ? betweenConductors : lineToLine;
+  // Between its lines; of one line to N.
+  const { phases, betweenConductors: volts } = AC_SYSTEM_DATA[system];
   const factor = phases === 3 ? Math.sqrt(3) : 1;
   return (kva * 1000) / (factor * volts * (impedancePercent / 100));
 }

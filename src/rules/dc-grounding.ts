@@ -9,5 +9,5 @@ const FLOATS_ABOVE = 60;
  * Source: common practice, no source; every default is printed.
  */
 export function batteryGroundingByDefault(nominal: number | undefined): DcGrounding {
-  return nominal !== undefined && nominal > FLOATS_ABOVE ? 'floating' : 'negative';
+  return (nominal ?? 0) > FLOATS_ABOVE ? 'floating' : 'negative';
 }

@@ -13,5 +13,6 @@ test('each place is asked for at its row', () => {
     ['fact/place', 'missing', 'SVC', 'place'],
     ['fact/place', 'missing', 'MP', 'place'],
   ]);
+  expect(placesAsked(['SVC'])[0]?.values).toEqual({ tag: 'SVC' });
   expect(placesAsked([])).toEqual([]);
 });

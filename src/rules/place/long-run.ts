@@ -89,7 +89,9 @@ export const longRun = {
     for (const run of leaving) {
       const isLong = run.length === undefined || run.length > f.longRunLimit;
       if (!run.outdoors && isLong) notes.push(...placesAsked(run.unplaced));
-      if (run.length === undefined && !run.lengthNotAsked) {
+      // While it isn't known whether the run leaves the building, its length decides nothing yet.
+      const leaves = run.outdoors || run.betweenBuildings;
+      if (leaves && run.length === undefined && !run.lengthNotAsked) {
         const p = { row: run.unknownRow, ...ends(f.tag, run) };
         notes.push(about(PLACE_MESSAGES.runLength, p, run.unknownRow, 'run_length'));
       }

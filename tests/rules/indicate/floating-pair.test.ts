@@ -56,4 +56,12 @@ export const table = indicatorTable(import.meta.url, floatingPair, [
     given: { circuit: 'control', floating: true },
     outside,
   },
+  {
+    name: 'a floating array behind a rapid-shutdown box',
+    given: { circuit: 'array', floating: true, rapidShutdown: true },
+    shows: [
+      `sun, inverter on: ${recorded}`,
+      'night: dark (no-sunlight): modules give no voltage at night: look in daylight',
+    ],
+  },
 ]);

@@ -166,4 +166,22 @@ export const table = placementTable(import.meta.url, control, [
     then: 'recommended',
     because: 'a control circuit of 131.2 ft (40 m)',
   },
+  {
+    name: 'out of doors the place decides nothing',
+    given: { ...at, outdoors: true, runs: [{ ...wire, unplaced: ['PUMP'] }] },
+    then: 'recommended',
+    because: 'a control circuit out of doors',
+  },
+  {
+    name: 'between buildings on one run: the place of another decides nothing',
+    given: {
+      ...at,
+      runs: [
+        { ...wire, betweenBuildings: true },
+        { ...wire, otherTag: 'TANK', unplaced: ['TANK'] },
+      ],
+    },
+    then: 'recommended',
+    because: 'a control circuit between buildings, to PUMP',
+  },
 ]);

@@ -362,4 +362,14 @@ export const table = placementTable(import.meta.url, longRun, [
     then: 'recommended',
     because: 'the run from OTHER is 131.2 ft (40 m), longer than 100 ft (30.48 m), and outdoors',
   },
+  {
+    name: 'a run without a length, and a place that isn’t known: the place is asked for first',
+    given: {
+      runs: [run({ length: undefined, unknownRow: 'SP', upstream: true, otherTag: 'SP', unplaced: ['SP'] })],
+    },
+    then: 'not-placed',
+    because: 'the length of a run that ends here isn’t stated',
+    open: true,
+    notes: ['fact/place SP.place'],
+  },
 ]);

@@ -108,4 +108,10 @@ export const table = ratingTable(import.meta.url, faultCurrent, [
       'Isc: Most that XF can drive into a fault of its 120/240 side: an upper bound = S × 1000 / (phase factor × U × Z) = 4973 A [computed; kVA and impedance, with an unlimited supply ahead (IEC 60076-1, value from memory)]',
     ],
   },
+  {
+    name: 'a load on a battery bus',
+    given: { port: 'dc-bus', current: 'dc', faultCurrent: { ...own, from: [source('BAT', 10_000)] } },
+    asks: 10_000,
+    steps: ['Isc: Available fault current = 10000 A [stated; BAT: jobs.csv, line 3, fault_current]'],
+  },
 ]);
