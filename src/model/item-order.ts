@@ -253,6 +253,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'batch/picture-not-used',
     'batch/record-ignored',
     'batch/file-edited',
+    'photo/too-much-together',
     'photo/not-printed',
     'photo/no-tag',
     'photo/no-job',
