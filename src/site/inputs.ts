@@ -4,14 +4,8 @@ import type { Kind } from '../model/words.js';
 import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
+import { CONVERTERS } from './converters.js';
 import type { Link } from './links.js';
-
-const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
-  'charge-controller',
-  'grid-tie-inverter',
-  'inverter-charger',
-  'pump-drive',
-]);
 
 const ARRAYS_AND_TURBINES: ReadonlySet<Kind> = new Set<Kind>(['array', 'wind-turbine', 'hydro-turbine']);
 

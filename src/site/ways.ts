@@ -1,4 +1,5 @@
 import type { Kind, PortClass } from '../model/words.js';
+import { CONVERTERS } from './converters.js';
 
 /** A class of port, or the pass-through of a transfer switch. */
 export type LinkEnd = PortClass | 'pass';
@@ -17,7 +18,6 @@ export interface Way {
 const SOURCES: readonly Kind[] = ['array', 'combiner', 'wind-turbine', 'hydro-turbine'];
 const TURBINES: readonly Kind[] = ['wind-turbine', 'hydro-turbine'];
 const BATTERY_CONVERTERS: readonly Kind[] = ['charge-controller', 'grid-tie-inverter', 'inverter-charger'];
-const CONVERTERS: readonly Kind[] = [...BATTERY_CONVERTERS, 'pump-drive'];
 
 const WAYS = new Map<string, Way>();
 

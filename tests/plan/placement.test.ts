@@ -268,6 +268,17 @@ describe('place/dc-input', () => {
     expect(strengthAt(planOf(facts, rows('8.75 m')), 'INV:dc-in-2')).toBe('required');
   });
 
+  it('iec: a pump drive is a converter like the others, also behind a combiner', () => {
+    const facts = 'basis=iec; earthing=TN; lowest_temp=-5 C; flash_density=4; occupancy=dwelling';
+    const rows = (length: string): string =>
+      `DRV pump-drive; dc_inputs=1; max_dc_voltage=600; ac_out=400Y/230; place=House / cellar
+       C combiner; connects_to=DRV; run_length=${length}
+       A array; connects_to=C; run_length=6 m; ${ARRAY}`;
+    // Lcrit 115 / 4 = 28.75 m.
+    expect(strengthAt(planOf(facts, rows('22.7 m')), 'DRV:dc-in-1')).toBe('recommended');
+    expect(strengthAt(planOf(facts, rows('22.75 m')), 'DRV:dc-in-1')).toBe('required');
+  });
+
   it('iec: required where place/service is required at that site; no service: not', () => {
     const facts = 'basis=iec; earthing=TN; lowest_temp=-5 C; occupancy=other';
     const rows = `INV grid-tie-inverter; dc_inputs=1; max_dc_voltage=600; ac_out=230; place=Works; isolated=yes

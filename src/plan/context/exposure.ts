@@ -4,8 +4,8 @@ import { statedAt, taken, workingOf } from '../../electrical/working.js';
 import type { FeedingLine } from '../../model/reasons/calculation.js';
 import type { RunLeg, Site, SiteEquipment } from '../../model/site.js';
 import { subject, type Working } from '../../model/step.js';
-import type { Kind } from '../../model/words.js';
 import { riskDecides, serviceAsksForProtection } from '../../rules/supply-risk.js';
+import { CONVERTERS } from '../../site/converters.js';
 import { ultimateSources } from '../../site/inputs.js';
 
 /** Flashes a year to one line that feeds the site, and near it. */
@@ -84,12 +84,6 @@ export function exposureOf(site: Site): Exposure {
     },
   };
 }
-
-const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
-  'charge-controller',
-  'grid-tie-inverter',
-  'inverter-charger',
-]);
 
 function flashDensityOf(site: Site): Working | undefined {
   const { flash_density: stated, thunderstorm_days: days } = site.list.facts;

@@ -4,7 +4,7 @@ import { about } from '../../model/message.js';
 import { RATE_MESSAGES } from '../../model/messages/rate.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import type { Site, SiteEquipment, SitePort } from '../../model/site.js';
-import { systemField } from '../rate/rating-facts.js';
+import { systemField } from '../../site/system-field.js';
 
 /**
  * What can't be with the earthing of an IEC job: TT with a system that has no N, where a part of connection 3+1 has nothing to

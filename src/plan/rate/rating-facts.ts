@@ -3,7 +3,7 @@ import { transformerFaultCurrent } from '../../electrical/transformer.js';
 import { withstandEntryVoltage } from '../../electrical/withstand.js';
 import type { Fact } from '../../model/fact.js';
 import type { PortGrounding, SiteEquipment, SitePort } from '../../model/site.js';
-import type { AcSystem, Kind } from '../../model/words.js';
+import type { AcSystem } from '../../model/words.js';
 import type {
   ArrayFacts,
   BatteryFacts,
@@ -17,16 +17,11 @@ import type { Circuit } from '../../rules/wiring-facts.js';
 import { batteriesOn } from '../../site/battery-bus.js';
 import { faultCurrentAt, type TransformerFacts } from '../../site/fault-current.js';
 import { ultimateSources } from '../../site/inputs.js';
+import { CONVERTERS } from '../../site/converters.js';
+import { systemField } from '../../site/system-field.js';
 import { converterFed } from '../context/exposure.js';
 import type { Placement } from '../context/verdict.js';
 import { placementFacts, type JobContext } from '../context/job-context.js';
-
-const CONVERTERS: ReadonlySet<Kind> = new Set<Kind>([
-  'charge-controller',
-  'grid-tie-inverter',
-  'inverter-charger',
-  'pump-drive',
-]);
 
 /** What a port carries: what feeds it decides. */
 export interface Carried {
@@ -161,12 +156,6 @@ function clashAt(job: JobContext, other: SitePort): RatingFacts['alsoBorne'] {
 function feederPlace(job: JobContext, { reasons }: Placement, port: SitePort): RatingFacts['feederPlace'] {
   if (!reasons.some((r) => r.rule === FEEDER_RULE)) return '';
   return placementFacts(job, port).feeders.some((f) => f.outside) ? 'outside' : 'inside';
-}
-
-/** The field that states the system of an AC port. */
-export function systemField(port: SitePort): 'ac_in' | 'ac_in_2' | 'ac_out' {
-  if (port.cls === 'ac-in-2') return 'ac_in_2';
-  return port.cls === 'ac-out' || port.cls === 'output' ? 'ac_out' : 'ac_in';
 }
 
 function faultCurrent(port: SitePort): FaultCurrentFacts | undefined {
