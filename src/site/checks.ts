@@ -5,7 +5,7 @@ import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import { batteriesOn } from './battery-bus.js';
-import { lineOf } from './equipment.js';
+import { lineOf } from './row-line.js';
 import { ultimateSources } from './inputs.js';
 import type { Link } from './links.js';
 

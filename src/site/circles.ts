@@ -3,7 +3,7 @@ import type { PlacedNote } from '../model/open-item.js';
 import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
-import { lineOf } from './equipment.js';
+import { lineOf } from './row-line.js';
 import type { Target } from './target.js';
 
 /**

@@ -1,4 +1,4 @@
-import type { Fact, FileLine } from '../model/fact.js';
+import type { Fact } from '../model/fact.js';
 import type { JobList, ListRow } from '../model/list.js';
 import type { PlacedNote } from '../model/open-item.js';
 import type { OrDefault, SiteEquipment } from '../model/site.js';
@@ -9,6 +9,7 @@ import { byNaturalOrder } from '../model/natural-order.js';
 import { ROW_MESSAGES } from '../model/messages/rows.js';
 import { arrayCounts } from './array-counts.js';
 import { withModules } from './modules.js';
+import { lineOf } from './row-line.js';
 import { areStrings, arrayOfStrings } from './strings.js';
 
 /** One row, or one of a row of several, before its place is known. */
@@ -90,11 +91,6 @@ function typedRows(list: JobList, notes: PlacedNote[]): ReadonlyMap<string, List
     }
   }
   return typed;
-}
-
-/** Where a row stands. */
-export function lineOf({ sheet, line }: ListRow): FileLine {
-  return { file: sheet.file, line };
 }
 
 /** The members that one row stands for. */

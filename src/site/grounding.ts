@@ -133,12 +133,25 @@ function byDefault(site: Site, bus: ReadonlySet<SitePort>, port: SitePort, known
   const settled = head.equipment.row.settled?.system_grounding;
   const isOfAnother = head.equipment.kind === 'transformer' && head.cls === 'ac-in';
   const system = head.system ?? wholeOf(port, known);
-  const isTwoWire = head.equipment.kind === 'transformer' && system !== undefined && TWO_WIRE.has(system);
-  const none = isTwoWire || (system !== undefined && UNGROUNDED.has(system));
-  // That systems with a neutral are solid says nothing of one without: there it would rate a part too low.
-  const isMeant = settled && !isOfAnother && !(none && settled.value === 'solid');
-  if (isMeant) return { grounding: settled.value, byDefault: true, from: settled };
-  return { grounding: none ? 'none' : 'solid', byDefault: true, from: undefined };
+  const isDerived = head.equipment.kind === 'transformer';
+  const usual = system === undefined ? 'solid' : usualGrounding(system, isDerived);
+  if (settled && !isOfAnother && standsIn(settled.value, usual)) {
+    return { grounding: settled.value, byDefault: true, from: settled };
+  }
+  return { grounding: usual, byDefault: true, from: undefined };
+}
+
+/**
+ * The grounding of a system of which nobody states it.
+ * @param isDerived true behind a transformer that makes a system of its own: two wires of it have no grounded point by themselves
+ */
+export function usualGrounding(system: AcSystem, isDerived: boolean): 'solid' | 'none' {
+  return UNGROUNDED.has(system) || (isDerived && TWO_WIRE.has(system)) ? 'none' : 'solid';
+}
+
+/** Whether what the company settled stands in for the usual. That systems with a neutral are solid says nothing of one without. */
+export function standsIn(settled: SystemGrounding, usual: 'solid' | 'none'): boolean {
+  return !(usual === 'none' && settled === 'solid');
 }
 
 /** The port of a bus that nothing on it feeds: its system is the whole one. */

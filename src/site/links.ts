@@ -3,7 +3,7 @@ import type { RunLeg, SiteEquipment } from '../model/site.js';
 import { about } from '../model/message.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import { NETWORK_MESSAGES } from '../model/messages/network.js';
-import { lineOf } from './equipment.js';
+import { lineOf } from './row-line.js';
 import type { Joint } from './passing.js';
 import { byTrade, listedOtherwise, UNSETTLED, wayOf, type LinkEnd } from './ways.js';
 

@@ -1,12 +1,13 @@
 import type { PlacedNote } from '../model/open-item.js';
 import type { SiteEquipment, SitePort } from '../model/site.js';
-import type { AcSystem, Kind, SystemGrounding } from '../model/words.js';
+import type { Kind } from '../model/words.js';
 import { about } from '../model/message.js';
 import { NETWORK_MESSAGES } from '../model/messages/network.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import { joinedPorts } from './ac-bus.js';
 import { portsOnBus } from './battery-bus.js';
 import type { Connections } from './connections.js';
+import { standsIn, usualGrounding } from './grounding.js';
 import type { Link } from './links.js';
 
 /**
@@ -73,25 +74,6 @@ function serviceEquipment(equipments: readonly SiteEquipment[]): PlacedNote[] {
   return notes;
 }
 
-const HAS_NEUTRAL: ReadonlySet<AcSystem> = new Set<AcSystem>([
-  '120',
-  '277',
-  '347',
-  '120/240',
-  '120/208',
-  '208Y/120',
-  '240/120 high-leg',
-  '480Y/277',
-  '600Y/347',
-  '230',
-  '400Y/230',
-]);
-
-/** Whether what the company settled stands in for the default: `solid` doesn't where there is no neutral. */
-function isSettled(settled: SystemGrounding | undefined, byDefault: SystemGrounding): boolean {
-  return settled !== undefined && !(settled === 'solid' && byDefault === 'none');
-}
-
 function transformers(equipments: readonly SiteEquipment[]): PlacedNote[] {
   const notes: PlacedNote[] = [];
   for (const { tag, kind, facts, row, ports } of equipments) {
@@ -111,8 +93,9 @@ function transformers(equipments: readonly SiteEquipment[]): PlacedNote[] {
     const isDerived = facts.isolated?.value !== false;
     if (!isDerived || !out?.system || facts.system_grounding || row.unreadable.has('system_grounding'))
       continue;
-    const grounding: SystemGrounding = HAS_NEUTRAL.has(out.system) ? 'solid' : 'none';
-    if (isSettled(row.settled?.system_grounding?.value, grounding)) continue;
+    const grounding = usualGrounding(out.system, true);
+    const settled = row.settled?.system_grounding?.value;
+    if (settled !== undefined && standsIn(settled, grounding)) continue;
     notes.push(about(NETWORK_MESSAGES.transformerGrounding, { tag, grounding }, tag, 'system_grounding'));
   }
   return notes;

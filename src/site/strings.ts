@@ -1,8 +1,9 @@
-import type { Fact, FileLine } from '../model/fact.js';
+import type { Fact } from '../model/fact.js';
 import type { ListRow, RowFacts, RowField } from '../model/list.js';
 import type { PlacedNote } from '../model/open-item.js';
 import { about } from '../model/message.js';
 import { ROW_MESSAGES } from '../model/messages/rows.js';
+import { lineOf } from './row-line.js';
 
 /** Facts in which the strings of one array may differ: the index, and what is added up or taken from the longest. */
 const MAY_DIFFER: ReadonlySet<RowField> = new Set<RowField>([
@@ -47,10 +48,6 @@ export function arrayOfStrings(tag: string, rows: readonly ListRow[], notes: Pla
   // The run of a string whose length isn't stated may be the longest.
   const facts = Object.fromEntries(Object.entries(first.facts).filter(([field]) => field !== 'run_length'));
   return { ...first, facts: { ...facts, ...addedUp(tag, rows, notes) }, unreadable: unreadableOf(rows) };
-}
-
-function lineOf({ sheet, line }: ListRow): FileLine {
-  return { file: sheet.file, line };
 }
 
 /** The first fact that two of the rows state otherwise; what one of them is silent about counts too. */

@@ -7,7 +7,8 @@ import { NETWORK_MESSAGES } from '../model/messages/network.js';
 import { FACT_MESSAGES } from '../model/messages/rate.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import { reason } from '../model/reason.js';
-import { lineOf } from './equipment.js';
+import { lineOf } from './row-line.js';
+import { systemField } from './system-field.js';
 
 /** What has the system of what feeds it where it states none. */
 const TAKES_ITS_FEED: ReadonlySet<Kind> = new Set<Kind>(['panel', 'load', 'transfer-switch', 'disconnect']);
@@ -116,7 +117,7 @@ function compare(
     unequalStack(run, notes);
     if (up === '240/120 high-leg' && down === '240') {
       const { tag } = to.equipment;
-      notes.push(about(NETWORK_MESSAGES.whichLines, { tag, from: from.equipment.tag }, tag, fieldOf(to)));
+      notes.push(about(NETWORK_MESSAGES.whichLines, { tag, from: from.equipment.tag }, tag, systemField(to)));
     }
     return;
   }
@@ -126,7 +127,7 @@ function compare(
   const alone = isAlone(run) && SINGLE_SOURCES.has(from.equipment.kind);
   if (alone && up === '120' && down === '120/240') {
     const p = { source: from.equipment.tag, at: to.equipment.tag };
-    notes.push(about(NETWORK_MESSAGES.oneSource, p, to.equipment.tag, fieldOf(to)));
+    notes.push(about(NETWORK_MESSAGES.oneSource, p, to.equipment.tag, systemField(to)));
     return;
   }
   disagree(from, to, notes);
@@ -191,15 +192,15 @@ function disagree(from: SitePort, to: SitePort, notes: PlacedNote[]): void {
   to.clashes.push(from);
   const up = { tag: from.equipment.tag, system: from.system, line: lineOf(from.equipment.row) };
   const down = { tag: to.equipment.tag, system: to.system, line: lineOf(to.equipment.row) };
-  say(up, down, up.tag, fieldOf(from), notes);
-  say(up, down, down.tag, fieldOf(to), notes);
+  say(up, down, up.tag, systemField(from), notes);
+  say(up, down, down.tag, systemField(to), notes);
 }
 
 function say(
   up: Named,
   down: Named,
   at: string,
-  field: 'ac_in' | 'ac_in_2' | 'ac_out',
+  field: ReturnType<typeof systemField>,
   notes: PlacedNote[],
 ): void {
   const p = {
@@ -211,10 +212,4 @@ function say(
     lines: [up.line, down.line],
   };
   notes.push(about(NETWORK_MESSAGES.systemsDisagree, p, at, field));
-}
-
-/** The field that states the system of a port. */
-function fieldOf({ cls }: SitePort): 'ac_in' | 'ac_in_2' | 'ac_out' {
-  if (cls === 'ac-in-2') return 'ac_in_2';
-  return cls === 'ac-out' || cls === 'output' ? 'ac_out' : 'ac_in';
 }

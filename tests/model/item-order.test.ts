@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { byLead, inOrder, ITEM_ORDER, rankOf } from '../../src/model/item-order.js';
+import { ITEM_ORDER } from '../../src/model/item-groups.js';
+import { byLead, inOrder, rankOf } from '../../src/model/item-order.js';
 import type { OpenItem } from '../../src/model/open-item.js';
 import { allEntries } from '../words/message-entries.js';
 
