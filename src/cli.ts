@@ -1,26 +1,42 @@
 #!/usr/bin/env node
 import { buffer } from 'node:stream/consumers';
+import type * as Ending from './commands/ending.js';
 import type { ExitStatus } from './index.js';
-import { endWith, faultNote, watchStreams } from './commands/ending.js';
-import { noteText } from './screen/tell.js';
+import type * as Tell from './screen/tell.js';
 
 const { stdout, stderr } = process;
-const refusals = watchStreams({ 'Standard output': stdout, 'Standard error': stderr });
+type Words = typeof Ending & typeof Tell;
+
+/** The modules that say how a run ended; undefined until they are loaded. */
+let words: Words | undefined;
 
 /** Whatever no command took care of ends in a sentence too; the stack is for whoever asks for it. */
 function tellFault(error: unknown): 70 {
-  stderr.write(noteText(faultNote(error)));
+  stderr.write(words === undefined ? plainFault(error) : words.noteText(words.faultNote(error)));
   if (process.argv.includes('--verbose') && error instanceof Error) stderr.write(`${error.stack ?? ''}\n`);
   return 70;
+}
+
+/** Says it without any module of ours: a machine may let a program open fewer files than those are. */
+function plainFault(error: unknown): string {
+  const fault = error instanceof Error ? error.message : String(error);
+  const isOfFiles = /^E[MN]FILE/.test(fault);
+  return isOfFiles
+    ? 'The machine can’t go on: the limit of open files is too low. [machine/ran-out]\n  Raise the limit (ulimit -n), or end other programs, and run the same command again. (office)\n'
+    : `The program can’t be loaded: ${fault}. [command/fault]\n  Install it again. (office)\n`;
 }
 
 process.on('uncaughtException', (error: unknown) => {
   process.exit(tellFault(error));
 });
 
+/** Loads the modules that say how a run ended: alone, since loading all at once is what fails. */
+async function loadWords(): Promise<Words> {
+  return { ...(await import('./commands/ending.js')), ...(await import('./screen/tell.js')) };
+}
+
 async function run(): Promise<ExitStatus> {
   try {
-    // Only here: where a machine lets a program open few files, loading all of this is what fails.
     const { runCommandLine } = await import('./commands/command-line.js');
     return await runCommandLine(process.argv.slice(2), {
       out: (text) => stdout.write(text),
@@ -34,4 +50,11 @@ async function run(): Promise<ExitStatus> {
   }
 }
 
-await endWith(await run(), [stdout, stderr], refusals, (told) => stderr.write(noteText(told)));
+try {
+  words = await loadWords();
+  const { endWith, noteText, watchStreams } = words;
+  const refusals = watchStreams({ 'Standard output': stdout, 'Standard error': stderr });
+  await endWith(await run(), [stdout, stderr], refusals, (told) => stderr.write(noteText(told)));
+} catch (error) {
+  process.exit(tellFault(error));
+}

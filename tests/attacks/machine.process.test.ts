@@ -20,7 +20,7 @@ const shell = (line: string): Promise<Ended> =>
 const STACK = /^\s+at /m;
 
 describe('a machine that lets a program open few files', () => {
-  it.each([64, 40])('%d of them: a sentence and 70', async (most) => {
+  it.each([64, 40, 24])('%d of them: a sentence and 70', async (most) => {
     const ended = await shell(`ulimit -n ${most}; exec $run plan lists --out few`);
     expect(ended.status).toBe(70);
     expect(ended.err).toContain('machine/ran-out');
