@@ -130,6 +130,13 @@ const filesBelow = (folder) =>
     .filter((entry) => !entry.isDirectory())
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)));
 
+/** Whether a run that couldn't read all says what: a file, or at each failed job a conflict. */
+function saysWhy({ unreadable, jobs, openItems }) {
+  const failed = (jobs ?? []).filter((job) => job.status === 'failed');
+  const isTold = ({ job }) => openItems.some((item) => item.job === job && item.severity === 'conflict');
+  return unreadable.length + failed.length > 0 && failed.every(isTold);
+}
+
 /** What is wrong with how the program ended; `` where nothing. */
 function wrongEnd(command, { status, out, err }) {
   if (status === null) return 'it hung, or was killed by a signal';
@@ -141,7 +148,7 @@ function wrongEnd(command, { status, out, err }) {
     const bad = [...told.openItems, ...told.unreadable].find((i) => i.code === '' || !(i.line >= 0));
     if (told.exitStatus !== status || told.command !== command) return 'its JSON tells another end';
     if (bad !== undefined) return `an item lacks a code or a line: ${JSON.stringify(bad)}`;
-    if (status === 2 && told.unreadable.length === 0) return 'it failed without saying why';
+    if (status === 2 && !saysWhy(told)) return 'it failed without saying why';
   } catch {
     return `its standard output is no JSON: ${out.slice(0, 200)}`;
   }
