@@ -158,10 +158,11 @@ function byCoefficient(input: ColdVoltageInput, coefficient: VoltageCoefficient)
     reference: celsius(STC_TEMPERATURE),
     module,
   });
+  const uses = coefficient.unit === '%/C' ? ['Voc'] : [];
   const steps = inputSteps(input);
   steps.push(
     taken('T', LOWEST_TEMPERATURE, lowestTemp, '°C'),
-    computed('dV/dT', change, { value: slope, unit: 'V/°C', sure: 'stated', uses: ['Voc'], source }),
+    computed('dV/dT', change, { value: slope, unit: 'V/°C', sure: 'stated', uses, source }),
     computed('F', coldFactor, {
       value: factor,
       unit: '',

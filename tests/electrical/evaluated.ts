@@ -1,6 +1,6 @@
 import type { Unit } from 'mathjs';
 import { expect } from 'vitest';
-import type { Working } from '../../src/model/step.js';
+import type { Step, Working } from '../../src/model/step.js';
 import { SURENESSES } from '../../src/model/fact.js';
 import { englishSteps, type EnglishStep } from '../in-english.js';
 import { mathematics } from './mathematics.js';
@@ -43,13 +43,29 @@ export function expectEvaluates(step: EnglishStep): void {
   );
 }
 
+/** Whether a formula names a symbol: as a whole, `Voc` not within `Voc,max`. */
+function names(formula: string, symbol: string): boolean {
+  const [before, after] = ['(?<![A-Za-z0-9,/])', '(?![A-Za-z0-9]|,[A-Za-z])'];
+  return new RegExp(`${before}${symbol.replaceAll(/[^A-Za-z0-9]/g, '\\$&')}${after}`).test(formula);
+}
+
+/** Expects that a step rests on those symbols that its formula names: no less, no other. */
+function expectItsSymbols(step: Step, formula: string, before: readonly Step[]): void {
+  for (const symbol of step.uses)
+    expect([formula, symbol, names(formula, symbol)]).toEqual([formula, symbol, true]);
+  const named = before.map((s) => s.symbol).filter((symbol) => names(formula, symbol));
+  expect([formula, step.uses]).toEqual([formula, expect.arrayContaining(named)]);
+}
+
 /** Expects a working that a reader can follow: every step named and sourced, every computed one right as printed. */
 export function expectSound(working: Working): void {
   const last = working.steps.at(-1);
   expect(last?.value).toBe(working.value);
   expect(last?.unit).toBe(working.unit);
   expect(new Set(working.steps.map((s) => s.symbol)).size).toBe(working.steps.length);
-  for (const step of englishSteps(working)) {
+  for (const [i, step] of englishSteps(working).entries()) {
+    const [own, before] = [working.steps[i], working.steps.slice(0, i)];
+    if (own) expectItsSymbols(own, step.formula, before);
     expect(step.symbol).toMatch(/^[A-Za-z]/);
     expect(step.says.length).toBeGreaterThan(3);
     expect(step.source.length).toBeGreaterThan(3);

@@ -1,11 +1,12 @@
 import type { ReachSteps } from '../../../model/steps/reach.js';
 import { figured, fine, type StepTexts } from '../step-words.js';
 
-const INDUCTANCE = {
-  formula: (v: ReachSteps['leads/inductance']) => `${figured(v.perMetre)} × l × (ln(4 × l / d) - 1)`,
+const inductance = (length: string) => ({
+  formula: (v: ReachSteps['leads/inductance']) =>
+    `${figured(v.perMetre)} × ${length} × (ln(4 × ${length} / d) - 1)`,
   substituted: (v: ReachSteps['leads/inductance']) =>
     `${figured(v.perMetre)} × ${figured(v.length)} × (ln(4 × ${figured(v.length)} / (${figured(v.diameter)})) - 1)`,
-};
+});
 
 /** Steps about the leads of a protector and how far it covers, in English. */
 export const REACH: StepTexts<ReachSteps> = {
@@ -13,11 +14,11 @@ export const REACH: StepTexts<ReachSteps> = {
   'leads/diameter': { says: 'Diameter of the lead' },
   'leads/inductance': {
     says: 'Inductance of the leads, straight round wire at high frequency',
-    ...INDUCTANCE,
+    ...inductance('l'),
   },
   'leads/inductance-in-level': {
     says: 'Inductance of the 6 in that the rating already holds',
-    ...INDUCTANCE,
+    ...inductance('l6'),
   },
   'leads/current-rise': {
     says: 'Steepest rise of the 8/20 µs current',
