@@ -3,7 +3,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { PDFParse } from 'pdf-parse';
+import { PDFParse } from './pdf-readers.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { DOCUMENT_KINDS } from '../../src/documents/parts/context.js';
 import type { Plan } from '../../src/model/plan.js';
