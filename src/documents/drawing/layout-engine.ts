@@ -1,14 +1,17 @@
-import type { ELK, ElkNode } from 'elkjs/lib/elk-api.js';
+import { createRequire } from 'node:module';
+import type { ELK, ELKConstructorArguments, ElkNode } from 'elkjs/lib/elk-api.js';
 
 /** Graphs that are kept with their layout: some tens of KB each; common practice, no source. */
 const MOST_KEPT = 200;
 
-let engine: Promise<ELK> | undefined;
+let engine: ELK | undefined;
 const kept = new Map<string, Promise<ElkNode>>();
 
-async function start(): Promise<ELK> {
-  const { default: Elk } = await import('elkjs/lib/elk.bundled.js');
-  return new Elk.default();
+/** Loaded as what it is: an `import` of its 1.4 MB reads it once more, for names to import, which takes as long as to run it. */
+function start(): ELK {
+  type Engine = new (args?: ELKConstructorArguments) => ELK;
+  const { default: Elk } = createRequire(import.meta.url)('elkjs/lib/elk.bundled.js') as { default: Engine };
+  return new Elk();
 }
 
 /**
@@ -22,7 +25,7 @@ export async function laidOut(graph: ElkNode): Promise<ElkNode> {
   const known = kept.get(key);
   if (known) return known;
   engine ??= start();
-  const result = engine.then((running) => running.layout(graph));
+  const result = engine.layout(graph);
   kept.set(key, result);
   const [oldest] = kept.keys();
   if (kept.size > MOST_KEPT && oldest !== undefined) kept.delete(oldest);
