@@ -69,14 +69,36 @@ export function inEnglish<T>(value: T): InEnglish<T> {
   return walked(value) as InEnglish<T>;
 }
 
-/** A plan with all of its sentences in English. */
+/** An object whose values are made when they are first asked for, and kept. */
+function whenAsked<T extends object>(makers: { readonly [K in keyof T]: () => T[K] }): T {
+  const out = {} as T;
+  for (const key of Object.keys(makers) as (keyof T)[]) {
+    const keep = (value: T[keyof T]): void => {
+      Object.defineProperty(out, key, { value, writable: true, enumerable: true, configurable: true });
+    };
+    Object.defineProperty(out, key, {
+      enumerable: true,
+      configurable: true,
+      set: keep,
+      get: () => {
+        const value = makers[key]();
+        keep(value);
+        return value;
+      },
+    });
+  }
+  return out;
+}
+
+/** A plan with all of its sentences in English; a test that asks for one part of it waits for no other. */
 export function englishPlan(plan: Plan): EnglishPlan {
   const { openItems, ...rest } = plan;
-  return {
-    ...inEnglish(rest),
-    protectors: plan.protectors.map((p) => inEnglish(protectorInEnglish(p)) as EnglishProtector),
-    openItems: openItems.map((item) => ({ ...item, ...told(item) })),
-  };
+  const others = Object.entries(rest).map(([key, value]) => [key, () => inEnglish(value as unknown)]);
+  return whenAsked<EnglishPlan>({
+    ...(Object.fromEntries(others) as { readonly [K in keyof EnglishPlan]: () => EnglishPlan[K] }),
+    protectors: () => plan.protectors.map((p) => inEnglish(protectorInEnglish(p)) as EnglishProtector),
+    openItems: () => openItems.map((item) => ({ ...item, ...told(item) })),
+  });
 }
 
 /** An item that says what is given, whatever its code. */

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { beforeEach, afterEach, describe, expect, it } from 'vitest';
 import { installedProgram, start, writeLists, type Ended, type Running } from '../faults/program.js';
 import { inTime } from '../../src/output/in-time.js';
-import { until } from '../print/browser-processes.js';
+import { runs, until } from '../print/browser-processes.js';
 
 const program = installedProgram();
 let folder: string;
@@ -78,7 +78,7 @@ describe('a pipe that nobody writes to', () => {
     { timeout: 300_000 },
     async () => {
       await mkdir(join(folder, 'photos', 'T-01'), { recursive: true });
-      pipe('photos', 'T-01', 'CC.png');
+      pipe('photos', 'T-01', 'PNL.png');
       pipe('lists', 'logo.png');
       await writeFile(join(folder, 'lists', 'settings.json'), '{ "company": { "logo": "logo.png" } }');
       const args = ['pack', 'lists', '--job', 'T-01', '--photos', 'photos', '--out', 'out'];
@@ -114,7 +114,8 @@ describe('a place where the system makes no folders', () => {
 describe('a run that waits for a pipe', () => {
   /** Whether a process takes care of SIGTERM itself (`proc(5)`: a mask, signal n at bit n - 1). */
   const catches = async (pid: number): Promise<boolean> => {
-    const status = await readFile(`/proc/${pid}/status`, 'utf8');
+    // One that has ended takes care of none.
+    const status = await readFile(`/proc/${pid}/status`, 'utf8').catch(() => '');
     const mask = /^SigCgt:\s*([0-9a-f]+)$/m.exec(status)?.[1] ?? '0';
     return ((BigInt(`0x${mask}`) >> 14n) & 1n) === 1n;
   };
@@ -122,11 +123,20 @@ describe('a run that waits for a pipe', () => {
   it('is ended by a second signal, whatever it waits for', async () => {
     pipe('first.csv');
     pipe('second.csv');
-    const running = begin(...command('plan', 'first.csv', 'second.csv', '--out', 'out'));
-    // Opens only once the run reads the other end.
-    await writeFile(join(folder, 'first.csv'), 'job,tag,kind\nF-1,PNL,panel\n');
-    process.kill(running.pid, 'SIGTERM');
-    await until(async () => !(await catches(running.pid)));
+    /** Starts a run and sends it a signal while it waits for the second list; where it was still reading the first, that ended it. */
+    const signalled = async (): Promise<Running> => {
+      const running = begin(...command('plan', 'first.csv', 'second.csv', '--out', 'out'));
+      // Opens only once the run reads the other end.
+      await writeFile(join(folder, 'first.csv'), 'job,tag,kind\nF-1,PNL,panel\n');
+      process.kill(running.pid, 'SIGTERM');
+      await until(async () => !(await catches(running.pid)));
+      return running;
+    };
+    let running = await signalled();
+    for (let early = 0; early < 10 && !runs(running.pid); early += 1) {
+      expect(await running.ended).toMatchObject({ status: 130 });
+      running = await signalled();
+    }
     process.kill(running.pid, 'SIGTERM');
     expect(await running.ended).toMatchObject({ signal: 'SIGTERM' });
   });

@@ -12,7 +12,7 @@ import { listOf, smallSteps, workshop, type Workshop } from './stand-ins.js';
 const { shared } = vi.hoisted(() => ({ shared: { printer: undefined as Printer | undefined } }));
 
 // One browser for all batches that say nothing of theirs: that each run starts its own and ends it is shown in
-// `whole-demo.browser.test.ts`, `broken-templates.browser.test.ts`, `interruptions.process.test.ts`.
+// `pages.browser.test.ts`, `broken-templates.browser.test.ts`, `interruptions.process.test.ts`.
 vi.mock('../../src/print/printer.js', async (original) => {
   const real = await original<typeof Printers>();
   const withPrinter: typeof real.withPrinter = (options, use) => {
@@ -252,7 +252,7 @@ describe('a batch that was made before', () => {
   });
 
   it('compares a pack with the one before it, also where that is printed again', async () => {
-    const { PDFParse } = await import('pdf-parse');
+    const { PDFParse } = await import('../documents/pdf-readers.js');
     const says = async (): Promise<string> => {
       const parser = new PDFParse({ data: Uint8Array.from((await shop.tree()).get('A-1/labels.pdf') ?? []) });
       const { text } = await parser.getText();

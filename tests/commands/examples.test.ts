@@ -12,7 +12,7 @@ async function commands(): Promise<string[]> {
 const COMMANDS = await commands();
 
 describe('the example in the help of', () => {
-  // That of `pack` makes the demo: `tests/documents/whole-demo.browser.test.ts` begins with it.
+  // That of `pack` makes the demo: `tests/documents/pages.browser.test.ts` begins with it.
   it.each(COMMANDS.filter((command) => command !== 'pack'))('%s runs', async (command) => {
     const args = (await exampleOf(command)).map((word) => (word.startsWith('out') ? freshFolder() : word));
     expect(args[0]).toBe(command);

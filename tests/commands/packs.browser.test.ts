@@ -8,7 +8,7 @@ describe('README', () => {
   const lines = [...README.matchAll(/^npx shuntbook (pack [^#\n]+?) +#/gm)].map(([, args]) => args ?? '');
 
   it('shows how the packs of the demo are made, as the help does', () => {
-    // `tests/documents/whole-demo.browser.test.ts` makes them by the example of the help.
+    // `tests/documents/pages.browser.test.ts` makes them by the example of the help.
     expect(lines).toContain('pack fixtures/demo --out out/demo');
   });
 

@@ -1,82 +1,178 @@
-import { conductorText } from '../../src/words/conductors.js';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { DOCUMENT_KINDS, type DocumentContext } from '../../src/documents/parts/context.js';
 import { renderDocument, renderDocuments } from '../../src/documents/render.js';
 import type { Note } from '../../src/model/open-item.js';
 import type { Plan } from '../../src/model/plan.js';
 import type { RenderedDocument } from '../../src/model/print.js';
-import { defaultSettings } from '../../src/model/settings.js';
+import { defaultSettings, SettingsSchema } from '../../src/model/settings.js';
+import { readPlan } from '../../src/output/plan-file.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
 import { withPrinter, type Printer } from '../../src/print/printer.js';
+import { conductorText } from '../../src/words/conductors.js';
+import { exampleOf, shuntbook } from '../commands/command.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan } from './fixtures/plans.js';
 import { stressPlan } from './fixtures/stress.js';
 import type { PrintedDocument, PrintedPage, PrintedText } from './printed.js';
 import { contentOf, nodesOf, readPrinted } from './printed.js';
+import { plain, recordsIn, recordsOf } from './records-read.js';
 
-const plans = new Map<string, Plan>(
-  [...demoPlans(), housePlan(), draftPlan(), stressPlan()].map((plan) => [plan.job, plan]),
-);
+// The whole demo from its lists to its files, by the command line and the real printer; and the same documents printed again two
+// seconds later, beside others that are larger or odder. The second ones are read back page by page.
+
+const ONE = 'UF-101';
+const DATE = '2025-03-14';
+const created = new Date(`${DATE}T00:00:00Z`);
 const COMPANY = {
-  ...defaultSettings().company,
   name: 'The Invented Surge Protection and Solar Water Mill Co-operative of Upper Marrow',
   address: '14 the old long lane behind the chapel, Upper Marrow, Fellshire',
   phone: '555-0100',
   licence: 'Fellshire electrical contractor licence INVENTED-0001 and two more that are as long',
 };
+/** The demo's settings, of a company that has much to say. */
+const SETTINGS = {
+  ...(JSON.parse(readFileSync('fixtures/demo/settings.json', 'utf8')) as object),
+  company: COMPANY,
+};
+const demo = new Map<string, Plan>(demoPlans().map((plan) => [plan.job, plan]));
+const plans = new Map<string, Plan>([
+  ...demo,
+  ...[housePlan(), draftPlan(), stressPlan()].map((plan) => [plan.job, plan] as const),
+]);
 const printed = new Map<string, Map<string, PrintedDocument>>();
+const bytes = new Map<string, Map<string, Uint8Array>>();
 const html = new Map<string, Map<string, string>>();
 const notices: Note[] = [];
+const folder = mkdtempSync(join(tmpdir(), 'shuntbook-demo-'));
+const [first, apart] = [join(folder, 'first'), join(folder, 'apart')];
+
+/** Carries out the example in the help of `pack`, and more arguments, into another folder. */
+async function pack(out: string, args: readonly string[], env: Record<string, string> = {}): Promise<string> {
+  const example = await exampleOf('pack');
+  expect(example).toEqual(['pack', 'fixtures/demo', '--out', 'out/demo']);
+  const settings = join(folder, 'settings.json');
+  writeFileSync(settings, JSON.stringify(SETTINGS));
+  const told = await shuntbook([...example.slice(0, -1), out, '--settings', settings, ...args], { env });
+  // One job of the demo is a draft on purpose.
+  expect([0, 1], told.err).toContain(told.status);
+  return told.out;
+}
+
+/** Prints the documents of each plan, those of both kinds of pack and of both languages of the owner, and reads them back. */
+async function printAll(printer: Printer): Promise<void> {
+  const fonts = (await embeddedFonts()).kit;
+  for (const [job, plan] of plans) {
+    const settings = demo.has(job)
+      ? SettingsSchema.parse(SETTINGS)
+      : SettingsSchema.parse({ ...defaultSettings(), company: COMPANY });
+    const context: DocumentContext = { settings, date: DATE, fonts };
+    const together = await renderDocuments(plan, context);
+    const separate = await renderDocuments(plan, { ...context, separate: true });
+    const names = new Set(together.map((d) => d.fileName));
+    // What is in both packs is one and the same, so that it is printed once.
+    const shared = (documents: readonly RenderedDocument[]): readonly RenderedDocument[] =>
+      documents.filter((d) => !d.fileName.startsWith('permit-sheet'));
+    expect(shared(together)).toHaveLength(DOCUMENT_KINDS.length - 1);
+    expect(shared(separate)).toEqual(shared(together));
+    const ownerLanguage = plan.ownerLanguage === 'es' ? 'en' : 'es';
+    const translated = await Promise.all(
+      (['owner-sheet', 'labels'] as const).map(async (kind) => {
+        const document = await renderDocument(kind, { ...plan, ownerLanguage }, context);
+        return { ...document, fileName: `${ownerLanguage}-${document.fileName}` };
+      }),
+    );
+    const documents = [...together, ...separate.filter((d) => !names.has(d.fileName)), ...translated];
+    // While one is read back, the browser prints the next.
+    const read = await Promise.all(
+      documents.map(async (document) => {
+        const pdf = await printer.print({ html: document.html, metadata: { ...document.metadata, created } });
+        return [document, pdf, await readPrinted(pdf)] as const;
+      }),
+    );
+    html.set(job, new Map(read.map(([d]) => [d.fileName, d.html])));
+    bytes.set(job, new Map(read.map(([d, pdf]) => [d.fileName, pdf])));
+    printed.set(job, new Map(read.map(([d, , pages]) => [d.fileName, pages])));
+  }
+}
 
 beforeAll(async () => {
-  const fonts = (await embeddedFonts()).kit;
-  const context: DocumentContext = {
-    settings: { ...defaultSettings(), company: COMPANY },
-    date: '2025-03-14',
-    fonts,
-  };
-  const created = new Date('2025-03-14T00:00:00Z');
-  await withPrinter({ onNotice: (notice) => notices.push(notice) }, async (printer) => {
-    for (const [job, plan] of plans) {
-      const files = new Map<string, PrintedDocument>();
-      const sources = new Map<string, string>();
-      const together = await renderDocuments(plan, context);
-      const apart = await renderDocuments(plan, { ...context, separate: true });
-      const names = new Set(together.map((d) => d.fileName));
-      // What is in both packs is one and the same, so that it is printed once.
-      const shared = (documents: readonly RenderedDocument[]): readonly RenderedDocument[] =>
-        documents.filter((d) => !d.fileName.startsWith('permit-sheet'));
-      expect(shared(together)).toHaveLength(DOCUMENT_KINDS.length - 1);
-      expect(shared(apart)).toEqual(shared(together));
-      const ownerLanguage = plan.ownerLanguage === 'es' ? 'en' : 'es';
-      const translated = await Promise.all(
-        (['owner-sheet', 'labels'] as const).map(async (kind) => {
-          const document = await renderDocument(kind, { ...plan, ownerLanguage }, context);
-          return { ...document, fileName: `${ownerLanguage}-${document.fileName}` };
-        }),
-      );
-      const documents = [...together, ...apart.filter((d) => !names.has(d.fileName)), ...translated];
-      // While one is read back, the browser prints the next.
-      const read = await Promise.all(
-        documents.map(async (document) => {
-          const metadata = { ...document.metadata, created };
-          return readPrinted(await printer.print({ html: document.html, metadata }));
-        }),
-      );
-      for (const [index, { fileName, html }] of documents.entries()) {
-        const document = read[index];
-        if (document === undefined) throw new Error(`${fileName} wasn’t read`);
-        sources.set(fileName, html);
-        files.set(fileName, document);
-      }
-      printed.set(job, files);
-      html.set(job, sources);
-    }
-  });
+  expect(await pack(first, ['--date', DATE])).not.toBe('');
+  const ended = Date.now();
+  await pause(2000);
+  expect(Date.now() - ended).toBeGreaterThanOrEqual(1990);
+  // The same midnight, UTC, in seconds.
+  const epoch = String(created.getTime() / 1000);
+  await pack(apart, ['--quiet', '--separate', '--job', ONE], { SOURCE_DATE_EPOCH: epoch });
+  await withPrinter({ onNotice: (notice) => notices.push(notice) }, printAll);
 }, 600_000);
 
 afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
   printed.clear();
+});
+
+const pdfs = (of: string): string[] => readdirSync(of).filter((name) => name.endsWith('.pdf'));
+
+describe('the packs of the demo', () => {
+  it('are the same, byte for byte, made again two seconds later', () => {
+    expect(demo.size).toBeGreaterThanOrEqual(10);
+    const jobs = readdirSync(first, { withFileTypes: true })
+      .filter((entry) => entry.isDirectory() && !entry.name.startsWith('.'))
+      .map((entry) => entry.name);
+    expect(jobs).toEqual([...demo.keys()].sort());
+    for (const job of jobs) {
+      const names = pdfs(join(first, job));
+      expect(names).toEqual(DOCUMENT_KINDS.map((kind) => `${kind}.pdf`).toSorted());
+      for (const name of names) {
+        const again = bytes.get(job)?.get(name) ?? Buffer.of();
+        expect(readFileSync(join(first, job, name)).equals(again), `${job}/${name}`).toBe(true);
+      }
+    }
+  });
+
+  it('are the same by SOURCE_DATE_EPOCH as by --date, and have six permit sheets with --separate', () => {
+    const names = pdfs(join(apart, ONE));
+    expect(names.filter((n) => n.startsWith('permit-sheet-'))).toHaveLength(6);
+    const others = names.filter((n) => !n.startsWith('permit-sheet'));
+    expect(others).toEqual(pdfs(join(first, ONE)).filter((n) => n !== 'permit-sheet.pdf'));
+    for (const name of names) {
+      const again = bytes.get(ONE)?.get(name) ?? Buffer.of();
+      expect(readFileSync(join(apart, ONE, name)).equals(again), name).toBe(true);
+    }
+  });
+});
+
+describe('the closeout packs of the demo, read back', () => {
+  it("hold every protector's tag, part, channels and lights as plan.json has them, and no more", () => {
+    let lights = 0;
+    for (const job of demo.keys()) {
+      const plan = readPlan(JSON.parse(readFileSync(join(first, job, 'plan.json'), 'utf8')))?.plan;
+      if (!plan) throw new Error(`no plan of ${job}`);
+      // The bytes that were read are those of the pack: see above.
+      const pages = (printed.get(job)?.get('closeout-pack.pdf')?.pages ?? []).map((page) => page.text);
+      const record = pages
+        .filter((text) => text.split('\n')[0]?.endsWith('7 Commissioning record') === true)
+        .map((text) => text.split('\n').slice(2).join('\n'));
+      const read = recordsIn(record.join('\n'));
+      expect(read, job).toEqual(recordsOf(plan));
+      lights += read.reduce((sum, p) => sum + p.lights.length, 0);
+      // The schedule has each part beside its tag, the wiring note each channel beside its conductor and colour.
+      const schedule = plain(pages.filter((text) => text.includes('2 Protection schedule')).join(' '));
+      for (const p of plan.protectors) {
+        expect(schedule, job).toContain(` ${p.tag} ${p.existing ?? p.part ?? 'no part chosen'}`);
+        const note = plain(pages.find((text) => text.includes(`4 Wiring notes · ${p.tag}\n`)) ?? '');
+        for (const c of p.channels)
+          expect(note, `${job} ${p.tag}`).toContain(
+            `${c.channel} ${conductorText(c.wire)} ${c.colour} ${c.to}`,
+          );
+      }
+    }
+    expect(lights).toBeGreaterThan(100);
+  });
 });
 
 function filesOf(job: string): [string, PrintedDocument][] {
@@ -172,7 +268,6 @@ describe('the measuring of a page', () => {
     const [sheet] = html.get('HOUSE-3')?.values() ?? [];
     if (sheet === undefined) throw new Error('nothing is printed');
     const source = sheet.replace('</style>', `${style}</style>`);
-    const created = new Date('2025-03-14T00:00:00Z');
     const metadata = { title: 'x', author: 'x', subject: 'x', keywords: [], language: 'en', created };
     const { pages } = await readPrinted(await printer.print({ html: source, metadata }));
     return { pages: [...pages], source };
@@ -317,8 +412,8 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
   it('hold every protector, its part, its conductors and its lights', () => {
     const pack = printed.get(job)?.get('closeout-pack.pdf');
     const text = (pack?.pages ?? []).map((p) => p.text).join('\n');
-    const plain = text.replace(/\s+/g, '');
-    const holds = (value: string): boolean => plain.includes(value.normalize('NFKC').replace(/\s+/g, ''));
+    const squashed = text.replace(/\s+/g, '');
+    const holds = (value: string): boolean => squashed.includes(value.normalize('NFKC').replace(/\s+/g, ''));
     for (const protector of plans.get(job)?.protectors ?? []) {
       const note = (pack?.pages ?? [])
         .filter((p) => p.text.includes(`4 Wiring notes · ${protector.tag}\n`))

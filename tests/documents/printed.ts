@@ -1,4 +1,5 @@
-import { getDocument, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import type { PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument } from './pdf-readers.js';
 
 /** A piece of text where it was printed; points, y up from the lower edge of the page. */
 export interface PrintedText {

@@ -19,22 +19,32 @@ interface Curve {
   readonly sum: readonly number[];
 }
 
+/**
+ * Integrates from a start, stretch by stretch.
+ * @param stretches each until when, and its longest step: what is read between two points of the curve (its peak, the passage of
+ * a level, a slope) needs steps as short as it is steep; how true each point is goes by the tolerance alone
+ */
 function integrate(
   rates: (y: readonly number[]) => number[],
   start: readonly number[],
-  until: number,
-  step: number,
+  stretches: readonly (readonly [until: number, step: number])[],
 ): Curve {
-  const solved = mathematics.solveODE((_t, y) => rates(y), [0, until], start, {
-    method: 'RK45',
-    tol: 1e-9,
-    maxStep: step,
-    firstStep: step / 100,
-    minStep: 1e-9,
-    maxIter: 1e6,
-  });
   const last = start.length - 1;
-  return { t: solved.t, y: solved.y.map((v) => v[last - 1] ?? 0), sum: solved.y.map((v) => v[last] ?? 0) };
+  const t = [0];
+  const points: (readonly number[])[] = [start];
+  for (const [until, step] of stretches) {
+    const solved = mathematics.solveODE((_t, y) => rates(y), [t.at(-1) ?? 0, until], points.at(-1) ?? start, {
+      method: 'RK45',
+      tol: 1e-9,
+      maxStep: step,
+      firstStep: step / 100,
+      minStep: 1e-9,
+      maxIter: 1e6,
+    });
+    t.push(...solved.t.slice(1));
+    points.push(...solved.y.slice(1));
+  }
+  return { t, y: points.map((v) => v[last - 1] ?? 0), sum: points.map((v) => v[last] ?? 0) };
 }
 
 /** Time at which the curve passes a level between two indices, by a straight line between two points. */
@@ -75,8 +85,10 @@ describe('8/20 us current against numerical integration', () => {
   const curve = integrate(
     ([a = 0, b = 0, c = 0, i = 0]) => [-a / tau, a - b / tau, 2 * b - c / tau, 3 * c - i / tau, i],
     [0.01243, 0, 0, 0, 0],
-    150,
-    0.05,
+    [
+      [30, 0.05],
+      [150, 1],
+    ],
   );
   const found = measured(curve, 0.1, 0.9);
   const ours = currentWaveFigures(1);
@@ -112,8 +124,10 @@ describe('1.2/50 us voltage against numerical integration', () => {
       return [-slow / tau2, (slow - rise) / tau1 - rise / tau2, rise];
     },
     [1.037, 0, 0],
-    1200,
-    0.02,
+    [
+      [5, 0.02],
+      [1200, 0.5],
+    ],
   );
   const found = measured(curve, 0.3, 0.9);
   const ours = voltageWaveFigures(1);

@@ -54,7 +54,7 @@ export function start(command: readonly string[], cwd: string): Running {
 }
 
 /**
- * A catalogue, and a list of that many jobs: invented, small, each with something to protect.
+ * A catalogue, and a list of that many jobs: invented, as small as a job with something to protect can be.
  * @param feet of the first run; a list of another length gives plans of another text
  */
 export async function writeLists(folder: string, jobs: number, feet = 20): Promise<void> {
@@ -62,14 +62,11 @@ export async function writeLists(folder: string, jobs: number, feet = 20): Promi
   const rows = Array.from({ length: jobs }, (_, i) => {
     const job = `T-${String(i + 1).padStart(2, '0')}`;
     return [
-      `${job},Trial site ${i + 1},SVC,service,,,Barn / hall,,,120/240,${5000 + i}`,
-      `${job},,PNL,panel,SVC,${feet + i},Barn / hall,,,120/240,`,
-      `${job},,CC,charge-controller,,,Barn / loft,250,1,,`,
-      `${job},,BAT,battery,CC,6,Barn / loft,,,,`,
+      `${job},Trial site ${i + 1},SVC,service,,,Barn / hall,120/240,${5000 + i}`,
+      `${job},,PNL,panel,SVC,${feet + i},Barn / hall,120/240,`,
     ];
   });
-  const heading =
-    'job,job_name,tag,kind,connects_to,run_length (ft),place,max_dc_voltage,dc_inputs,ac_in,fault_current';
+  const heading = 'job,job_name,tag,kind,connects_to,run_length (ft),place,ac_in,fault_current';
   await writeFile(join(folder, 'trial.csv'), [heading, ...rows.flat(), ''].join('\n'));
   await cp('fixtures/demo/catalogue.csv', join(folder, 'catalogue.csv'));
 }

@@ -22,6 +22,14 @@ function isTyped(value: unknown): boolean {
   return typeof value === 'object' && value !== null && 'field' in value && AS_TYPED.has(String(value.field));
 }
 
+function shownOnly(value: unknown): unknown {
+  if (isTyped(value)) return 'as typed';
+  if (Array.isArray(value)) return value.map(shownOnly);
+  if (typeof value !== 'object' || value === null) return value;
+  const shown = Object.entries(value).filter(([key, of]) => !PLACES.has(key) && of !== undefined);
+  return Object.fromEntries(shown.map(([key, of]) => [key, shownOnly(of)]));
+}
+
 /**
  * A plan without places and cells as typed.
  * @param plan as made
@@ -33,9 +41,7 @@ export function plainPlan(plan: Plan, without: readonly string[] = []): unknown 
     .filter((item) => !without.includes(item.code))
     .map((item) => `${item.severity} ${item.code} ${item.equipment} ${item.who}`)
     .sort();
-  const shownOnly = (key: string, value: unknown): unknown =>
-    PLACES.has(key) ? undefined : isTyped(value) ? 'as typed' : value;
-  return JSON.parse(JSON.stringify({ ...rest, items }, shownOnly)) as unknown;
+  return shownOnly({ ...rest, items });
 }
 
 const FIGURE = /(\d+(?:\.\d+)?)/;
@@ -47,6 +53,7 @@ function near(a: number, b: number): boolean {
 
 /** Where two plans differ first, figures by more than 0.1 %; `` where they don't. */
 export function difference(a: unknown, b: unknown, path = ''): string {
+  if (a === b) return '';
   if (typeof a === 'number' && typeof b === 'number') {
     return near(a, b) ? '' : `${path}: ${a} and ${b}`;
   }
@@ -58,11 +65,10 @@ export function difference(a: unknown, b: unknown, path = ''): string {
     return same ? '' : `${path}: ${a} and ${b}`;
   }
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) {
-    return a === b ? '' : `${path}: ${JSON.stringify(a)} and ${JSON.stringify(b)}`;
+    return `${path}: ${JSON.stringify(a)} and ${JSON.stringify(b)}`;
   }
-  const [one, two] = [new Map(Object.entries(a)), new Map(Object.entries(b))];
-  for (const key of new Set([...one.keys(), ...two.keys()])) {
-    const found = difference(one.get(key), two.get(key), `${path}/${key}`);
+  for (const key of new Set([...Object.keys(a), ...Object.keys(b)])) {
+    const found = difference(Reflect.get(a, key), Reflect.get(b, key), `${path}/${key}`);
     if (found !== '') return found;
   }
   return '';

@@ -1,6 +1,7 @@
-import type { ELK, ElkNode } from 'elkjs/lib/elk-api.js';
+import type { ElkNode } from 'elkjs/lib/elk-api.js';
 import type { CellShape } from './cell.js';
 import { FONT, LINE } from './cell.js';
+import { laidOut } from './layout-engine.js';
 import type { Line } from './site-graph.js';
 import { wrapped } from './text-width.js';
 
@@ -51,19 +52,13 @@ const OPTIONS = {
   'elk.padding': '[top=2,left=2,bottom=2,right=2]',
 };
 
-let engine: Promise<ELK> | undefined;
-
-async function elk(): Promise<ELK> {
-  const { default: Elk } = await import('elkjs/lib/elk.bundled.js');
-  return new Elk.default();
-}
-
 /** How a place is called over its frame. */
 export function placeTitle(place: string): string {
   return place === '' ? 'place not stated' : place;
 }
 
-function cellNode(cell: CellShape, id: string): ElkNode {
+/** Its ports are called by their number: a graph holds no name of the site (`laidOut`). */
+function cellNode(cell: CellShape, id: string, portId: (key: string) => string): ElkNode {
   return {
     id,
     width: cell.width,
@@ -72,7 +67,7 @@ function cellNode(cell: CellShape, id: string): ElkNode {
     ports: cell.rows
       .filter((r) => r.toEdge)
       .map((r) => ({
-        id: `${id} ${r.row.key}`,
+        id: portId(r.row.key),
         x: r.row.side === 'west' ? 0 : cell.width,
         y: r.y,
         width: 0,
@@ -88,9 +83,9 @@ function cellNode(cell: CellShape, id: string): ElkNode {
  * @param lines runs of which both ends are on this sheet
  */
 export async function layoutSheet(cells: readonly CellShape[], lines: readonly Line[]): Promise<Layout> {
-  engine ??= elk();
   const places = [...new Set(cells.map((c) => c.unit.equipment.place))];
   const portOf = new Map<string, string>();
+  const portId = (key: string): string => portOf.get(key) ?? '';
   const byId = new Map<string, CellShape>();
   const titles = new Map<string, string[]>();
   const children = places.map((place, placeIndex) => {
@@ -102,8 +97,8 @@ export async function layoutSheet(cells: readonly CellShape[], lines: readonly L
     const nodes = members.map((cell, index) => {
       const cellId = `${id} cell ${index}`;
       byId.set(cellId, cell);
-      for (const r of cell.rows) portOf.set(r.row.key, `${cellId} ${r.row.key}`);
-      return cellNode(cell, cellId);
+      for (const [at, r] of cell.rows.entries()) portOf.set(r.row.key, `${cellId} port ${at}`);
+      return cellNode(cell, cellId, portId);
     });
     const top = title.length * LINE + FRAME_TOP;
     const padding = `[top=${top},left=${FRAME_PAD},bottom=${FRAME_PAD},right=${FRAME_PAD}]`;
@@ -111,11 +106,11 @@ export async function layoutSheet(cells: readonly CellShape[], lines: readonly L
   });
   const edges = lines.map((l, index) => ({
     id: `line ${index}`,
-    sources: [portOf.get(l.from) ?? ''],
-    targets: [portOf.get(l.to) ?? ''],
+    sources: [portId(l.from)],
+    targets: [portId(l.to)],
   }));
   const sheet: ElkNode = { id: 'sheet', layoutOptions: OPTIONS, children, edges };
-  const result: ElkNode = await (await engine).layout(sheet);
+  const result: ElkNode = await laidOut(sheet);
   const frames = result.children ?? [];
   return {
     width: result.width ?? 0,

@@ -2,7 +2,7 @@ import type { Sureness } from '../../model/fact.js';
 import type { Sentence } from '../../model/sentence.js';
 import type { Step, StepSource } from '../../model/step.js';
 import { cited } from '../origin.js';
-import { isReason, say, type ReasonLanguage } from '../reasons/say.js';
+import { say, type ReasonLanguage } from '../reasons/say.js';
 import { ENGLISH_STEPS } from './en/english.js';
 import { saidSureness } from './said-sureness.js';
 import type { StepWords } from './step-words.js';
@@ -39,7 +39,8 @@ export interface StepTold {
 
 /** Where a step's figure comes from, in words. */
 function sourceOf(source: StepSource, language: ReasonLanguage): Sentence {
-  return isReason(source) ? say(source, language) : (cited(source) as Sentence);
+  // Asked for the field itself: by `isReason` the compiler compares every reason with every other, a fifth of all its work.
+  return 'code' in source ? say(source, language) : (cited(source) as Sentence);
 }
 
 /**
