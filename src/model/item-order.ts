@@ -24,9 +24,19 @@ export function byLead(a: Ranked, b: Ranked): number {
 }
 
 /** Items alike in all else: by their values, so that the order is the same in every language. */
-function byValues(a: OpenItem, b: OpenItem): number {
-  const [x, y] = [JSON.stringify(a.values), JSON.stringify(b.values)];
+function byValues(a: OpenItem, b: OpenItem, texts: Map<OpenItem, string>): number {
+  const x = valuesOf(a, texts);
+  const y = valuesOf(b, texts);
   return x < y ? -1 : x > y ? 1 : 0;
+}
+
+function valuesOf(item: OpenItem, texts: Map<OpenItem, string>): string {
+  let text = texts.get(item);
+  if (text === undefined) {
+    text = JSON.stringify(item.values);
+    texts.set(item, text);
+  }
+  return text;
 }
 
 /**
@@ -35,12 +45,13 @@ function byValues(a: OpenItem, b: OpenItem): number {
  * @returns by severity, what leads, equipment in natural order, code, values, line
  */
 export function inOrder(items: readonly OpenItem[]): OpenItem[] {
+  const texts = new Map<OpenItem, string>();
   return [...items].sort(
     (a, b) =>
       byLead(a, b) ||
       byNaturalOrder(a.equipment, b.equipment) ||
       byNaturalOrder(a.code, b.code) ||
-      byValues(a, b) ||
+      byValues(a, b, texts) ||
       a.line - b.line,
   );
 }

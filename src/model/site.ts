@@ -38,6 +38,24 @@ export interface SitePort {
   readonly feeders: SitePort[];
   /** Runs that end here. */
   readonly runs: SiteRun[];
+  /** What was found of it once it was asked for; it goes with the site, or a batch would drag every site along. */
+  readonly found: FoundOfPort;
+}
+
+/** What is worked out of a port of a surveyed site when it is first asked for: every rule asks again. */
+export interface FoundOfPort {
+  /** The arrays and turbines behind it. */
+  sources: readonly SiteEquipment[] | undefined;
+  /** The batteries on its bus. */
+  batteries: readonly SiteEquipment[] | undefined;
+}
+
+/** What was found of the supplies of a site, each once: a chain of panels may be as long as its list. */
+export interface Supplies {
+  readonly heads: Map<SiteEquipment, SiteEquipment>;
+  readonly buildings: Map<SiteEquipment, boolean>;
+  /** The first of the site. */
+  readonly service: SiteEquipment | undefined;
 }
 
 /** One equipment: a row of the list, or one of a row of several. */
@@ -107,6 +125,7 @@ export interface Site {
   /** In natural order of tags. */
   readonly equipments: readonly SiteEquipment[];
   readonly runs: readonly SiteRun[];
+  readonly supplies: Supplies;
   /** Tags of equipment that a connection with an error names, or may mean: an item says so already. */
   readonly inDoubt: ReadonlySet<string>;
   readonly notes: readonly PlacedNote[];

@@ -1,17 +1,15 @@
 import type { Catalogue } from '../model/catalogue.js';
-import type { Source } from '../model/fact.js';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import { LIMITS } from '../model/limits.js';
 import type { JobList } from '../model/list.js';
 import type { PlacedNote } from '../model/open-item.js';
-import type { Clause, NotPlaced, Plan, PlannedProtector } from '../model/plan.js';
+import type { NotPlaced, Plan, PlannedProtector } from '../model/plan.js';
 import { reason } from '../model/reason.js';
 import type { Settings } from '../model/settings.js';
 import type { SiteEquipment, SitePort } from '../model/site.js';
-import type { Basis } from '../model/editions.js';
 import type { PlacementReason } from '../rules/placement-facts.js';
-import { ALL_RULES, CRITICAL_LENGTH_RULE, RISK_RULE } from '../rules/rulebook.js';
+import { CRITICAL_LENGTH_RULE, RISK_RULE } from '../rules/rulebook.js';
 import { surveySite } from '../site/survey.js';
 import { about, note } from '../model/message.js';
 import { LIMIT_MESSAGES } from '../model/messages/limits.js';
@@ -33,6 +31,7 @@ import { placeByReach } from './reach/reach-places.js';
 import type { Selected } from './choose/select.js';
 import { wireHousings } from './rate/wire.js';
 import { rateAndChoose } from './choose/share.js';
+import { citedWhereRefused, citedWhereSelected, clausesOf } from './standing/clauses.js';
 import { standingsOf } from './standing/standings.js';
 import { jobContext, type JobContext } from './context/job-context.js';
 
@@ -76,7 +75,6 @@ export function planJob(list: JobList, context: PlanContext): Plan {
   const overruled = { verdicts: placing.placed, refusals: byReach.refusals };
   const { standings, fired } = standingsOf(job, made, bare, overruled);
   const named = new Set(standings.map((s) => s.rule));
-  const refused = [...bare, ...placing.placed.flatMap((verdict) => verdict.refusals)];
   const defaults = defaultsUsed(job, selected);
   const notes: PlacedNote[] = [
     ...site.notes,
@@ -109,11 +107,11 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     openItems,
     settled: defaults.settled,
     orders: ordersOf(protectors),
-    clauses: clausesOf(site.basis.value, (rule) => fired.has(rule), citedBy(selected.flatMap(citedAt))),
+    clauses: clausesOf(site.basis.value, (rule) => fired.has(rule), citedWhereSelected(selected)),
     otherClauses: clausesOf(
       site.basis.value,
       (rule) => named.has(rule) && !fired.has(rule),
-      citedBy(refused.map(({ rule, cites }) => [rule.id, cites])),
+      citedWhereRefused([bare, ...placing.placed.map((verdict) => verdict.refusals)]),
     ),
     standings: [...standings],
     siteCalculations: siteCalculationsOf(job),
@@ -161,9 +159,11 @@ function refusalsAtBare(
     const { ports } = equipment;
     for (const port of ports.length < 2 ? ports : [...ports].sort((a, b) => portOrder(a) - portOrder(b))) {
       if (guarded.has(port)) continue;
-      const mine = byPort.get(port) ?? [];
-      const telling = mine.filter(({ rule, waived }) => rule.quiet !== true || waived === true);
-      found.push(...(telling.length > 0 ? telling : mine));
+      const mine = byPort.get(port);
+      if (!mine) continue;
+      const before = found.length;
+      for (const one of mine) if (one.rule.quiet !== true || one.waived === true) found.push(one);
+      if (found.length === before) found.push(...mine);
     }
   }
   return found;
@@ -180,59 +180,6 @@ function ordersOf(protectors: readonly PlannedProtector[]): Plan['orders'] {
     if (part !== null && existing === null) counts.set(part, (counts.get(part) ?? 0) + 1);
   }
   return [...counts].sort(([a], [b]) => byNaturalOrder(a, b)).map(([part, quantity]) => ({ part, quantity }));
-}
-
-/** Of rules that say which of their sources hold at each place: those of any place. A rule that isn't here cites all of them. */
-function citedBy(
-  said: readonly (readonly [rule: string, sources: readonly Source[] | undefined])[],
-): ReadonlyMap<string, ReadonlySet<string>> {
-  const cited = new Map<string, Set<string>>();
-  const whole = new Set<string>();
-  for (const [rule, sources] of said) {
-    if (!sources) whole.add(rule);
-    else if (!whole.has(rule)) {
-      const mine = cited.get(rule) ?? new Set();
-      for (const source of sources) mine.add(JSON.stringify(source));
-      cited.set(rule, mine);
-    }
-  }
-  for (const rule of whole) cited.delete(rule);
-  return cited;
-}
-
-function citedAt({ placement, requirement: { nominalCurrent } }: Selected): Parameters<typeof citedBy>[0] {
-  const placed = placement.reasons.map(
-    ({ rule, cites, unasked }) => [rule.id, cites && [...(unasked?.cites ?? []), ...cites]] as const,
-  );
-  return [...placed, [nominalCurrent.rule.id, nominalCurrent.cites]];
-}
-
-/** @param cited the sources of rules that don't cite all of theirs, in the rule's own order */
-function clausesOf(
-  basis: Basis,
-  isOf: (rule: string) => boolean,
-  cited: ReadonlyMap<string, ReadonlySet<string>>,
-): Clause[] {
-  const found: Clause[] = [];
-  for (const rule of ALL_RULES) {
-    if (!isOf(rule.id)) continue;
-    const holding = cited.get(rule.id);
-    for (const source of rule.sources[basis] ?? []) {
-      if (holding && !holding.has(JSON.stringify(source))) continue;
-      const isPractice = 'commonPractice' in source;
-      found.push({
-        rule: rule.id,
-        title: rule.title,
-        standard: isPractice ? '' : source.standard,
-        edition: isPractice ? '' : source.edition,
-        clause: isPractice ? '' : source.clause,
-        says: source.says,
-        commonPractice: isPractice,
-        memory: !isPractice && source.sure === 'memory',
-      });
-    }
-  }
-  return found;
 }
 
 const FLASH_DENSITY = reason('calculation/flash-density');

@@ -21,14 +21,12 @@ export function portsOnBus(port: SitePort): ReadonlySet<SitePort> {
  * @param port a `battery` port
  */
 export function batteriesOn(port: SitePort): readonly SiteEquipment[] {
-  const known = batteries.get(port);
+  const known = port.found.batteries;
   if (known) return known;
   const ports = portsOnBus(port);
   const found = [...ports].map((p) => p.equipment).filter((e) => e.kind === 'battery');
   const each = [...new Set(found)].sort((a, b) => byNaturalOrder(a.tag, b.tag));
-  for (const one of ports) batteries.set(one, each);
+  // Those of one bus share theirs, or a bus would cost the square of its batteries.
+  for (const one of ports) one.found.batteries = each;
   return each;
 }
-
-/** Of each port of a surveyed site: those of one bus share theirs, or a bus would cost the square of its batteries. */
-const batteries = new WeakMap<SitePort, readonly SiteEquipment[]>();

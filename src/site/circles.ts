@@ -24,53 +24,64 @@ export function dropCircles(targets: Map<string, Target[]>, notes: PlacedNote[],
   }
 }
 
-/** One member on the way, and how many of its targets were looked at. */
+/** One member on the way: its targets, how many of them were looked at, and how far back they lead. */
 interface Visit {
   readonly tag: string;
+  readonly targets: readonly Target[];
   next: number;
+  readonly index: number;
+  low: number;
+  onStack: boolean;
 }
+
+const NO_TARGETS: readonly Target[] = [];
 
 /**
  * Groups of members that lead to one another, by Tarjan's walk, as a loop: a chain may be as long as its list.
  * Source: R. Tarjan, Depth-first search and linear graph algorithms, 1972.
  */
 function circlesOf(targets: ReadonlyMap<string, readonly Target[]>): readonly (readonly string[])[] {
-  const index = new Map<string, number>();
-  const low = new Map<string, number>();
-  const stack: string[] = [];
-  const onStack = new Set<string>();
+  const seen = new Map<string, Visit>();
+  const stack: Visit[] = [];
   const found: string[][] = [];
   const enter = (tag: string): Visit => {
-    index.set(tag, index.size);
-    low.set(tag, index.get(tag) ?? 0);
-    stack.push(tag);
-    onStack.add(tag);
-    return { tag, next: 0 };
+    const index = seen.size;
+    const visit = { tag, targets: targets.get(tag) ?? NO_TARGETS, next: 0, index, low: index, onStack: true };
+    seen.set(tag, visit);
+    stack.push(visit);
+    return visit;
   };
-  const lower = (tag: string, to: number): void => {
-    low.set(tag, Math.min(low.get(tag) ?? to, to));
-  };
+  const visits: Visit[] = [];
   for (const start of targets.keys()) {
-    if (index.has(start)) continue;
-    const visits: Visit[] = [enter(start)];
+    if (seen.has(start)) continue;
+    visits.push(enter(start));
     for (let at = visits.at(-1); at; at = visits.at(-1)) {
-      const target = targets.get(at.tag)?.[at.next]?.member.tag;
+      const target = at.targets[at.next]?.member.tag;
       if (target !== undefined) {
         at.next += 1;
-        if (!index.has(target)) visits.push(enter(target));
-        else if (onStack.has(target)) lower(at.tag, index.get(target) ?? 0);
+        const there = seen.get(target);
+        if (!there) visits.push(enter(target));
+        else if (there.onStack) at.low = Math.min(at.low, there.index);
         continue;
       }
       visits.pop();
       const above = visits.at(-1);
-      if (above) lower(above.tag, low.get(at.tag) ?? 0);
-      if (low.get(at.tag) !== index.get(at.tag)) continue;
-      const members = stack.splice(stack.lastIndexOf(at.tag));
-      for (const one of members) onStack.delete(one);
-      if (members.length > 1) found.push(members);
+      if (above) above.low = Math.min(above.low, at.low);
+      if (at.low === at.index) close(at);
     }
   }
   return found;
+
+  /** Takes the group that begins with a member off the stack. */
+  function close(first: Visit): void {
+    const members: string[] = [];
+    for (let one = stack.pop(); one; one = stack.pop()) {
+      one.onStack = false;
+      members.push(one.tag);
+      if (one === first) break;
+    }
+    if (members.length > 1) found.push(members.reverse());
+  }
 }
 
 function report(

@@ -81,9 +81,9 @@ function resolveRow(resolving: Resolving, group: string, members: readonly Membe
     const p = { tag: group, to: twice };
     resolving.notes.push(about(SITE_MESSAGES.connectionTwice, p, group, 'connects_to'));
   }
-  connections.forEach((connection, index) => {
+  for (const [index, connection] of connections.entries()) {
     const named = namedBy(resolving, group, members, connection);
-    if (!named) return;
+    if (!named) continue;
     const { found, size } = named;
     const fanOut = members.length === 1 && size > 1;
     const count = connections.length === 1 && fanOut ? size : connections.length;
@@ -96,10 +96,11 @@ function resolveRow(resolving: Resolving, group: string, members: readonly Membe
     join(resolving, members, { found, size, inputs: named.inputs }, (i) =>
       lengthAt(connections.length === 1 ? i : index),
     );
-  });
+  }
 }
 
 function namedTwice(connections: readonly Connection[]): string | undefined {
+  if (connections.length < 2) return undefined;
   const seen = new Set<string>();
   for (const { whole } of connections) {
     if (seen.has(whole)) return whole;
@@ -203,15 +204,16 @@ function join(
 }
 
 function lookUp(roll: Roll, connection: Connection): Named | 'left-out' | undefined {
-  for (const [tag, inputs] of [
-    [connection.whole, []],
-    [connection.tag, connection.inputs],
-  ] as const) {
-    const group = roll.groups.get(tag);
-    if (group && group.length > 0) return { found: group, inputs, size: groupSize(group) };
-    const member = roll.members.get(tag);
-    if (member) return { found: [member], inputs, size: 1 };
-    if (roll.leftOut.has(tag)) return 'left-out';
-  }
-  return undefined;
+  const { whole, tag, inputs } = connection;
+  return underTag(roll, whole, NO_INPUTS) ?? underTag(roll, tag, inputs);
+}
+
+const NO_INPUTS: readonly number[] = [];
+
+function underTag(roll: Roll, tag: string, inputs: readonly number[]): Named | 'left-out' | undefined {
+  const group = roll.groups.get(tag);
+  if (group && group.length > 0) return { found: group, inputs, size: groupSize(group) };
+  const member = roll.members.get(tag);
+  if (member) return { found: [member], inputs, size: 1 };
+  return roll.leftOut.has(tag) ? 'left-out' : undefined;
 }

@@ -42,7 +42,8 @@ const tagOf = (row: ListRow): string => row.facts.tag?.value ?? `row-${row.line}
  */
 export function callRoll(list: JobList, settle: (row: ListRow) => ListRow): Roll {
   const notes: PlacedNote[] = [];
-  const typed = new Map([...typedRows(list, notes)].map(([tag, row]) => [tag, settle(row)] as const));
+  const typed = new Map<string, ListRow>();
+  for (const [tag, row] of typedRows(list, notes)) typed.set(tag, settle(row));
   const leftOut = new Set<string>(list.lost);
   const leftOutRows: ListRow[] = [];
   const members = new Map<string, Member>();
@@ -71,21 +72,22 @@ function typedRows(list: JobList, notes: PlacedNote[]): ReadonlyMap<string, List
   const rows = [...list.rows].sort(
     (a, b) => (a.sheet === b.sheet ? 0 : byNaturalOrder(a.sheet.file, b.sheet.file)) || a.line - b.line,
   );
-  const byTag = new Map<string, ListRow[]>();
+  const several = new Map<string, ListRow[]>();
   for (const row of rows) {
     const tag = tagOf(row);
-    const mine = byTag.get(tag);
-    if (mine) mine.push(row);
-    else byTag.set(tag, [row]);
+    const first = typed.get(tag);
+    const mine = several.get(tag);
+    if (!first) typed.set(tag, row);
+    else if (mine) mine.push(row);
+    else several.set(tag, [first, row]);
   }
-  for (const [tag, [first, ...others]] of byTag) {
-    if (!first) continue;
-    if (areStrings([first, ...others])) {
-      typed.set(tag, withModules(tag, arrayOfStrings(tag, [first, ...others], notes), notes));
-      continue;
-    }
-    typed.set(tag, withModules(tag, first, notes));
-    for (const second of others) {
+  for (const [tag, first] of typed) {
+    const mine = several.get(tag);
+    const areOne = mine !== undefined && areStrings(mine);
+    const row = areOne ? arrayOfStrings(tag, mine, notes) : first;
+    typed.set(tag, withModules(tag, row, notes));
+    if (!mine || areOne) continue;
+    for (const second of mine.slice(1)) {
       const p = { tag, first: lineOf(first), second: lineOf(second) };
       notes.push(about(SITE_MESSAGES.tagTwice, p, tag, 'tag'));
     }
@@ -195,7 +197,10 @@ export function placeEquipments(
       kind,
       row: member.row,
       facts,
-      ...where,
+      place: where.place,
+      placeOf: where.placeOf,
+      building: where.building,
+      buildingByDefault: where.buildingByDefault,
       outdoors: orDefault(facts.outdoors, OUTDOORS_BY_DEFAULT.has(kind)),
       worthProtecting: orDefault(facts.worth_protecting, true),
       ports: [],

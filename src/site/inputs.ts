@@ -148,16 +148,8 @@ function join(link: Link, ports: readonly SitePort[], reached: Map<Link, SitePor
  * @param port a DC input, or the output of a combiner, array or turbine
  */
 export function ultimateSources(port: SitePort): readonly SiteEquipment[] {
-  let found = ultimate.get(port);
-  if (!found) {
-    found = behind(port);
-    ultimate.set(port, found);
-  }
-  return found;
+  return (port.found.sources ??= behind(port));
 }
-
-/** Of each port of a surveyed site: every rule asks for them. */
-const ultimate = new WeakMap<SitePort, readonly SiteEquipment[]>();
 
 function behind(port: SitePort): readonly SiteEquipment[] {
   const found = new Set<SiteEquipment>();

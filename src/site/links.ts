@@ -5,7 +5,7 @@ import { SITE_MESSAGES } from '../model/messages/site.js';
 import { NETWORK_MESSAGES } from '../model/messages/network.js';
 import { lineOf } from './row-line.js';
 import type { Joint } from './passing.js';
-import { byTrade, listedOtherwise, UNSETTLED, wayOf, type LinkEnd } from './ways.js';
+import { byTrade, listedOtherwise, wayOf, type LinkEnd } from './ways.js';
 
 /** One connection with its direction: `up` feeds `down`. */
 export interface Link {
@@ -48,25 +48,18 @@ export function directLinks(joints: readonly Joint[]): {
   const idle: Idle[] = [];
   for (const joint of joints) {
     const { row, other } = joint;
-    const pair = `${row.kind}>${other.kind}`;
-    if (UNSETTLED.has(pair)) {
-      pending.push({ joint, pair });
+    const way = wayOf(row.kind, other.kind);
+    if (way === 'unsettled') {
+      pending.push({ joint, pair: `${row.kind}>${other.kind}` });
       continue;
     }
-    const way = wayOf(row.kind, other.kind);
     if (way === 'apart') continue;
     if (!way) {
       if (joint.oneOfSeveral) idle.push(joint);
       else refuse(joint, notes, dropped);
       continue;
     }
-    links.push(
-      linkOf(joint, way.rowIsUp ? row : other, way.rowIsUp ? other : row, {
-        upEnd: way.upEnd,
-        downEnd: way.downEnd,
-        carries: way.carries,
-      }),
-    );
+    links.push(linkOf(joint, way.rowIsUp ? row : other, way.rowIsUp ? other : row, way));
   }
   settle(links, pending);
   refuseIdle(idle, links, notes, dropped);

@@ -60,12 +60,14 @@ function isAtDoubt({ up, down }: Link, at: SiteEquipment, inDoubt: ReadonlySet<s
 
 /** A disconnect between a service and its first panel may be the service equipment. */
 function serviceEquipment(equipments: readonly SiteEquipment[]): PlacedNote[] {
-  const kinds = new Map(equipments.map((e) => [e.tag, e.kind]));
   const notes: PlacedNote[] = [];
+  const disconnects = new Set<string>();
+  for (const { kind, tag } of equipments) if (kind === 'disconnect') disconnects.add(tag);
+  if (disconnects.size === 0) return notes;
   for (const service of equipments) {
     if (service.kind !== 'service') continue;
     for (const { to, through: passed } of service.ports.flatMap((p) => p.runs)) {
-      const through = passed.filter((tag) => kinds.get(tag) === 'disconnect');
+      const through = passed.filter((tag) => disconnects.has(tag));
       if (to.equipment.kind !== 'panel' || through.length === 0) continue;
       const p = { service: service.tag, panel: to.equipment.tag, through };
       notes.push(about(NETWORK_MESSAGES.serviceEquipment, p, through[0] ?? service.tag, ''));

@@ -6,6 +6,7 @@ import { about } from '../model/message.js';
 import { NETWORK_MESSAGES } from '../model/messages/network.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
 import type { Link } from './links.js';
+import type { LinkEnd } from './ways.js';
 
 /** The link ends of one equipment, for asking which ports are in use. */
 interface EndsInUse {
@@ -126,17 +127,16 @@ function endsInUse(links: readonly Link[]): Map<string, EndsInUse> {
     }
     return found;
   };
+  const note = ({ tag }: SiteEquipment, end: LinkEnd, link: Link): void => {
+    if (end === 'ac-in') of(tag).acIn.push(link);
+    else if (end === 'ac-out') of(tag).acOut.push(link);
+    else if (end === 'battery') of(tag).battery = true;
+    else if (end === 'terminals') of(tag).control = true;
+    else if (end === 'dc-in') of(tag).dcIn.push(link);
+  };
   for (const link of links) {
-    for (const [equipment, end] of [
-      [link.up, link.upEnd],
-      [link.down, link.downEnd],
-    ] as const) {
-      if (end === 'ac-in') of(equipment.tag).acIn.push(link);
-      else if (end === 'ac-out') of(equipment.tag).acOut.push(link);
-      else if (end === 'battery') of(equipment.tag).battery = true;
-      else if (end === 'terminals') of(equipment.tag).control = true;
-      else if (end === 'dc-in') of(equipment.tag).dcIn.push(link);
-    }
+    note(link.up, link.upEnd, link);
+    note(link.down, link.downEnd, link);
   }
   return ends;
 }
@@ -170,6 +170,7 @@ function add(
     oneOfSources: false,
     feeders: [],
     runs: [],
+    found: { sources: undefined, batteries: undefined },
   });
 }
 

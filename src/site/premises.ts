@@ -1,4 +1,4 @@
-import type { OrDefault, Site, SiteEquipment, SitePort, SiteRun } from '../model/site.js';
+import type { OrDefault, Site, SiteEquipment, SitePort, SiteRun, Supplies } from '../model/site.js';
 import type { Kind, Occupancy } from '../model/words.js';
 import { samePlaceName } from './equipment.js';
 import { ultimateSources } from './inputs.js';
@@ -68,28 +68,15 @@ export function unitOf(site: Site, equipment: SiteEquipment): Unit {
   };
 }
 
-/** What was found of the supplies of a site, each once: a chain of panels may be as long as its list. */
-interface Supplies {
-  readonly heads: Map<SiteEquipment, SiteEquipment>;
-  readonly buildings: Map<SiteEquipment, boolean>;
-  readonly service: SiteEquipment | undefined;
-}
-
-const supplies = new WeakMap<Site, Supplies>();
-
-function suppliesOf(site: Site): Supplies {
-  let found = supplies.get(site);
-  if (!found) {
-    const service = site.equipments.find((e) => e.kind === 'service');
-    found = { heads: new Map(), buildings: new Map(), service };
-    supplies.set(site, found);
-  }
-  return found;
+/** Supplies of a site of which only the service is known yet. */
+export function suppliesOf(equipments: readonly SiteEquipment[]): Supplies {
+  const service = equipments.find((e) => e.kind === 'service');
+  return { heads: new Map(), buildings: new Map(), service };
 }
 
 /** True where what its row calls a building has an inside: the head of the supply or something else there isn't outdoors. */
 function isBuilding(site: Site, head: SiteEquipment): boolean {
-  const { buildings } = suppliesOf(site);
+  const { buildings } = site.supplies;
   let known = buildings.get(head);
   if (known === undefined) {
     known =
@@ -109,7 +96,7 @@ function isBuilding(site: Site, head: SiteEquipment): boolean {
 
 /** The equipment at the head of its supply: the service, else the first service of the site, else the source itself. */
 function homeOf(site: Site, equipment: SiteEquipment): SiteEquipment | undefined {
-  const { heads, service } = suppliesOf(site);
+  const { heads, service } = site.supplies;
   const head = headOf(equipment, heads);
   if (head.kind === 'service') return head;
   return service ?? (head === equipment ? undefined : head);

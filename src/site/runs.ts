@@ -75,7 +75,7 @@ function waysOf(links: readonly Link[]): Way[] | undefined {
     for (const next of off.get(last.down.tag) ?? [])
       goOn(first, [...path, next], [...through, last.down.tag]);
   };
-  for (const link of links) if (link.upEnd !== 'pass') goOn(link, [link], []);
+  for (const link of links) if (link.upEnd !== 'pass') goOn(link, [link], NONE);
   return Math.max(steps, followed) > LIMITS.jobConnections ? undefined : ways;
 }
 
@@ -98,12 +98,15 @@ function downPorts(
   return port ? [port] : [];
 }
 
+const NONE: readonly string[] = [];
+
 /** Whether a run leads from one building to another, and whether the list itself says so. */
 function between(
   a: SiteEquipment,
   b: SiteEquipment,
 ): Pick<SiteRun, 'betweenBuildings' | 'betweenByDefault' | 'unplaced'> {
-  const unplaced = sameUnknown(a, b) ? [] : rootsOf([a, b].filter((e) => e.building === ''));
+  const isUnknown = (a.building === '' || b.building === '') && !sameUnknown(a, b);
+  const unplaced = isUnknown ? rootsOf([a, b].filter((e) => e.building === '')) : NONE;
   if (unplaced.length > 0 || samePlaceName(a.building, b.building)) {
     return { betweenBuildings: false, betweenByDefault: false, unplaced };
   }
@@ -124,41 +127,63 @@ function isStatedOutdoors({ outdoors }: SiteEquipment): boolean {
 }
 
 /** What one link lays from its upper to its lower end. */
-function laid({ row, up, legs, through }: Link): Pick<Link, 'legs' | 'through'> {
-  return row === up ? { legs, through } : { legs: [...legs].reverse(), through: [...through].reverse() };
+function laid(link: Link): Pick<Link, 'legs' | 'through'> {
+  const { row, up, legs, through } = link;
+  // One cable is the same from both ends.
+  if (row === up || (legs.length < 2 && through.length < 2)) return link;
+  return { legs: legs.toReversed(), through: through.toReversed() };
 }
 
-function makeRun(way: Way, from: SitePort, to: SitePort): SiteRun {
+/** What a way lays, link by link, with the transfer switches between them. */
+function laidAlong({ links }: Way): Pick<Link, 'legs' | 'through'> {
+  const [only] = links;
+  if (links.length === 1 && only && only.downEnd !== 'pass') return laid(only);
   const legs: RunLeg[] = [];
   const through: SiteEquipment[] = [];
-  for (const link of way.links) {
+  for (const link of links) {
     const one = laid(link);
     legs.push(...one.legs);
     through.push(...one.through);
     if (link.downEnd === 'pass') through.push(link.down);
   }
-  const unknown = legs.filter((leg) => leg.length === undefined).map((leg) => leg.row);
-  const parts = [from.equipment, ...through, to.equipment];
-  const outdoors = parts.some((e) => e.outdoors.value);
-  const ends = [from.equipment, to.equipment] as const;
-  const placeless = sameUnknown(...ends) ? [] : rootsOf(ends.filter((e) => e.place === ''));
+  return { legs, through };
+}
+
+function makeRun(way: Way, from: SitePort, to: SitePort): SiteRun {
+  const { legs, through } = laidAlong(way);
+  const a = from.equipment;
+  const b = to.equipment;
+  let length = 0;
+  let areKnown = true;
+  for (const leg of legs) {
+    if (leg.length === undefined) areKnown = false;
+    else length += leg.length;
+  }
+  const outdoors = a.outdoors.value || b.outdoors.value || through.some((e) => e.outdoors.value);
+  const isStated =
+    outdoors && (isStatedOutdoors(a) || isStatedOutdoors(b) || through.some((e) => isStatedOutdoors(e)));
+  const areTogether = sameUnknown(a, b);
+  const isUnknown = (a.place === '' || b.place === '') && !areTogether;
+  const placeless = isUnknown ? rootsOf([a, b].filter((e) => e.place === '')) : NONE;
+  const { betweenBuildings, betweenByDefault, unplaced } = between(a, b);
   return {
     from,
     to,
     legs,
-    through: through.map((e) => e.tag),
+    through: through.length === 0 ? NONE : through.map((e) => e.tag),
     switches: way.through,
     rapidShutdown: through.some((e) => e.facts.rapid_shutdown?.value === true),
-    length: unknown.length > 0 ? undefined : legs.reduce((sum, leg) => sum + (leg.length ?? 0), 0),
-    unknown,
+    length: areKnown ? length : undefined,
+    unknown: areKnown ? NOBODY : legs.filter((leg) => leg.length === undefined).map((leg) => leg.row),
     outdoors,
-    outdoorsByDefault: outdoors && !parts.some(isStatedOutdoors),
-    ...between(from.equipment, to.equipment),
-    placesDiffer:
-      placeless.length === 0 &&
-      !sameUnknown(...ends) &&
-      !samePlaceName(from.equipment.place, to.equipment.place),
+    outdoorsByDefault: outdoors && !isStated,
+    betweenBuildings,
+    betweenByDefault,
+    unplaced,
+    placesDiffer: placeless.length === 0 && !areTogether && !samePlaceName(a.place, b.place),
     placeless,
     carries: way.first.carries,
   };
 }
+
+const NOBODY: readonly SiteEquipment[] = [];

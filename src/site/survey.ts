@@ -15,6 +15,7 @@ import { feedInputs } from './inputs.js';
 import { directLinks } from './links.js';
 import { jointsOf } from './passing.js';
 import { fillPorts } from './ports.js';
+import { suppliesOf } from './premises.js';
 import { metersInDoubt } from './meters.js';
 import { makeRuns } from './runs.js';
 import { agreeOnSystems } from './systems.js';
@@ -37,7 +38,15 @@ export function surveySite(read: JobList, settings: Settings): Site {
 
 /** A job that is larger than a site may be: nothing of it is looked at. */
 function beyondLimits(list: JobList, settings: Settings, limit: PlacedNote): Site {
-  return { ...jobOf(list, settings), equipments: [], runs: [], inDoubt: new Set(), notes: [limit], limit };
+  return {
+    ...jobOf(list, settings),
+    equipments: [],
+    runs: [],
+    supplies: suppliesOf([]),
+    inDoubt: new Set(),
+    notes: [limit],
+    limit,
+  };
 }
 
 function jobOf(
@@ -75,6 +84,7 @@ function survey(list: JobList, settings: Settings): Site {
     ...jobOf(list, settings),
     equipments,
     runs,
+    supplies: suppliesOf(equipments),
     inDoubt,
     notes: [
       ...roll.notes,

@@ -19,10 +19,12 @@ const SOURCES: readonly Kind[] = ['array', 'combiner', 'wind-turbine', 'hydro-tu
 const TURBINES: readonly Kind[] = ['wind-turbine', 'hydro-turbine'];
 const BATTERY_CONVERTERS: readonly Kind[] = ['charge-controller', 'grid-tie-inverter', 'inverter-charger'];
 
-const WAYS = new Map<string, Way>();
+/** By the kind of the row that names, then of what it names. */
+const WAYS = new Map<Kind, Map<Kind, Way | 'unsettled'>>();
 
-function one(row: Kind, named: Kind, way: Way): void {
-  WAYS.set(`${row}>${named}`, way);
+function one(row: Kind, named: Kind, way: Way | 'unsettled'): void {
+  const ofRow = WAYS.get(row) ?? new Map<Kind, Way | 'unsettled'>();
+  WAYS.set(row, ofRow.set(named, way));
 }
 
 function both(up: Kind, down: Kind, upEnd: LinkEnd, downEnd: LinkEnd, carries: Carries): void {
@@ -135,17 +137,18 @@ function transformerWays(): void {
   }
 }
 
+/** Pairs whose direction depends on what else feeds one of the two. */
+function unsettledWays(): void {
+  one('panel', 'inverter-charger', 'unsettled');
+  one('transfer-switch', 'panel', 'unsettled');
+  one('transfer-switch', 'inverter-charger', 'unsettled');
+  one('panel', 'ac-battery', 'unsettled');
+  one('ac-battery', 'panel', 'unsettled');
+}
+
 dcWays();
 acWays();
-
-/** Pairs whose direction depends on what else feeds one of the two. */
-export const UNSETTLED: ReadonlySet<string> = new Set([
-  'panel>inverter-charger',
-  'transfer-switch>panel',
-  'transfer-switch>inverter-charger',
-  'panel>ac-battery',
-  'ac-battery>panel',
-]);
+unsettledWays();
 
 /** What a power row puts on equipment of kind `other`: its cable still has an end of its own, and a length. */
 const ONTO_OTHER: ReadonlyMap<Kind, readonly [LinkEnd, Carries]> = new Map<Kind, readonly [LinkEnd, Carries]>(
@@ -156,8 +159,11 @@ const ONTO_OTHER: ReadonlyMap<Kind, readonly [LinkEnd, Carries]> = new Map<Kind,
   ],
 );
 
-/** The way of a pair whose direction is settled by its kinds; `apart`: it carries no power; undefined: it makes no sense. */
-export function wayOf(row: Kind, other: Kind): Way | 'apart' | undefined {
+/**
+ * The way of a pair whose direction is settled by its kinds; `unsettled`: it depends on what else feeds one of the two; `apart`: it
+ * carries no power; undefined: it makes no sense.
+ */
+export function wayOf(row: Kind, other: Kind): Way | 'unsettled' | 'apart' | undefined {
   if (row === 'signal-line') return 'apart';
   if (other === 'signal-line') return undefined;
   if (row === 'control-circuit' || other === 'control-circuit') {
@@ -168,7 +174,7 @@ export function wayOf(row: Kind, other: Kind): Way | 'apart' | undefined {
     const onto = ONTO_OTHER.get(row);
     return onto ? { rowIsUp: true, upEnd: onto[0], downEnd: 'terminals', carries: onto[1] } : 'apart';
   }
-  return WAYS.get(`${row}>${other}`);
+  return WAYS.get(row)?.get(other);
 }
 
 /** What the list should name instead, where two kinds can't be joined as they stand. */

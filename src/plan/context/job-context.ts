@@ -28,6 +28,7 @@ export interface JobContext {
 export function jobContext(site: Site, settings: Settings, exposure: Exposure): JobContext {
   const nec = isNec(site.basis.value);
   const groundings = noGroundings();
+  const known = new Map<SitePort, PortGrounding>();
   return {
     site,
     settings,
@@ -35,7 +36,14 @@ export function jobContext(site: Site, settings: Settings, exposure: Exposure): 
     carrier: nec ? windCarrier(site) : undefined,
     longRunLimit: nec ? settings.thresholds.longRunNec : settings.thresholds.longRunIec,
     placementFacts: new Map(),
-    groundingAt: (port) => groundingOf(site, port, groundings),
+    groundingAt: (port) => {
+      let found = known.get(port);
+      if (!found) {
+        found = groundingOf(site, port, groundings);
+        known.set(port, found);
+      }
+      return found;
+    },
   };
 }
 

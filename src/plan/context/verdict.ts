@@ -1,8 +1,8 @@
-import { belongs } from '../../model/editions.js';
+import { belongs, type Basis } from '../../model/editions.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import type { PlacementDecision } from '../../model/rule.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
-import type { Strength } from '../../model/words.js';
+import type { Kind, PortClass, Strength } from '../../model/words.js';
 import type {
   AnyPlacementRule,
   PlacementFacts,
@@ -11,7 +11,6 @@ import type {
 } from '../../rules/placement-facts.js';
 import { PLACEMENT_RULES } from '../../rules/rulebook.js';
 import { afterWaiving, type Waived } from '../../rules/waiving.js';
-import { memo } from './memo.js';
 import { placementFacts, type JobContext } from './job-context.js';
 
 /** A decided place: one port, or several that share a protector, with every reason. */
@@ -47,13 +46,20 @@ export function looksAt(
   );
 }
 
-const looking = memo<readonly AnyPlacementRule[]>();
+type Looking = Map<Kind, readonly AnyPlacementRule[]>;
+
+const looking = new Map<Basis, Map<PortClass, Looking>>();
 
 /** The placement rules that look at such a port: found once for each basis, class of port and kind. */
 function rulesLookingAt(facts: PlacementFacts): readonly AnyPlacementRule[] {
-  return looking(PLACEMENT_RULES, `${facts.basis}|${facts.port}|${facts.kind}`, () =>
-    PLACEMENT_RULES.filter((rule) => looksAt(rule, facts)),
-  );
+  const { basis, port, kind } = facts;
+  let byPort = looking.get(basis);
+  if (!byPort) looking.set(basis, (byPort = new Map<PortClass, Looking>()));
+  let byKind = byPort.get(port);
+  if (!byKind) byPort.set(port, (byKind = new Map<Kind, readonly AnyPlacementRule[]>()));
+  let found = byKind.get(kind);
+  if (!found) byKind.set(kind, (found = PLACEMENT_RULES.filter((rule) => looksAt(rule, facts))));
+  return found;
 }
 
 export function strongest(reasons: readonly PlacementReason[]): Strength {
@@ -78,8 +84,9 @@ export function judge(job: JobContext, port: SitePort, notes: PlacedNote[]): Ver
       reasons.push({ rule, strength, because, ...(cites && { cites }), ...(unasked && { unasked }) });
     } else {
       const cites = outcome === 'not-placed' ? decision.cites : undefined;
-      const waived = outcome === 'waived';
-      refusals.push({ port, rule, because, open: isOpen(decision), waived, ...(cites && { cites }) });
+      const refusal: Refusal = { port, rule, because, open: isOpen(decision), waived: outcome === 'waived' };
+      // Most cite nothing: a spread for each port and rule would be the dearest step of judging.
+      refusals.push(cites ? { ...refusal, cites } : refusal);
     }
   }
   const verdict: Verdict = { port, reasons, refusals };

@@ -63,6 +63,7 @@ const OF_ROW: { readonly [F in RowField]?: unknown } = {
  */
 export function noteOtherThanDefault(job: JobContext, uses: SettledUses): void {
   const { site, settings } = job;
+  if (settings.settled.length === 0) return;
   const { facts } = site.list;
   for (const { field } of settings.settled) {
     const fact = facts[field as JobField];

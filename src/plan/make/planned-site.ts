@@ -24,6 +24,13 @@ const UNIT_OF: ReadonlyMap<string, string> = new Map(
   ]),
 );
 
+/** The place of a field in the order of names. */
+const RANK_OF: ReadonlyMap<string, number> = new Map(
+  Object.keys(FIELDS)
+    .sort()
+    .map((field, rank) => [field, rank]),
+);
+
 /** V, A, m and degrees are rounded to 0.01, as the contract has it; a count, a density or km isn't. */
 function inUnit<T extends string | number | boolean>(value: T, unit: string): T | number {
   return typeof value === 'number' && unit !== '' && unit !== 'km' ? hundredths(value) : value;
@@ -46,11 +53,24 @@ function plannedFact(field: keyof typeof FIELDS, fact: Fact<unknown>): PlannedFa
 function factsOf(facts: Stated<RowFacts> | Stated<JobFacts>, but: ReadonlySet<string>): PlannedFact[] {
   const stated: { readonly [F in string]?: Fact<unknown> } = facts;
   const found: PlannedFact[] = [];
-  for (const field of Object.keys(facts).sort()) {
+  for (const field in stated) {
     const fact = stated[field];
-    if (fact && !but.has(field)) found.push(plannedFact(field as RowField, fact));
+    if (fact && !but.has(field)) insert(found, plannedFact(field as RowField, fact));
   }
   return found;
+}
+
+/** Puts a fact to its place in the order of names: the few facts of a row are sorted so at a fraction of what a sort costs. */
+function insert(found: PlannedFact[], fact: PlannedFact): void {
+  const rank = RANK_OF.get(fact.field) ?? 0;
+  let at = found.length;
+  found.push(fact);
+  for (; at > 0; at -= 1) {
+    const before = found[at - 1];
+    if (!before || (RANK_OF.get(before.field) ?? 0) <= rank) break;
+    found[at] = before;
+  }
+  found[at] = fact;
 }
 
 const SHOWN_APART: ReadonlySet<string> = new Set([
@@ -62,9 +82,11 @@ const SHOWN_APART: ReadonlySet<string> = new Set([
   'quantity',
 ]);
 
+const NONE: ReadonlySet<string> = new Set();
+
 /** Facts of the job as the plan keeps them. */
 export function plannedJobFacts(site: Site): PlannedFact[] {
-  return factsOf(site.list.facts, new Set());
+  return factsOf(site.list.facts, NONE);
 }
 
 function plannedEquipment(e: SiteEquipment): PlannedEquipment {

@@ -65,9 +65,12 @@ export function standingsOf(
   const fired = new Set(book.rules());
   for (const refusal of bare) book.add(refusal.rule.id, refused(refusal), portOf(refusal));
   const known = new Set(book.rules());
+  const said = refusalsByRule(overruled);
+  const waived = bare.filter((refusal) => refusal.waived === true);
   for (const { id } of CITING.get(basis) ?? []) {
     if (fired.has(id)) continue;
-    if (PLACING.has(id)) notPlacedBy(id, job, bare, overruled, book, known.has(id));
+    const placing = PLACING.get(id);
+    if (placing) notPlacedBy(placing, job, waived, said.get(id) ?? [], book, known.has(id));
     else if (!known.has(id)) notAskedBy(id, job, made, book);
   }
   return { standings: book.sorted(basis), fired };
@@ -88,26 +91,40 @@ interface Book {
   readonly sorted: (basis: Basis) => PlannedStanding[];
 }
 
+/** What is said of one rule, by what is said. */
+interface Entries {
+  readonly byText: Map<string, PlannedStanding>;
+  /** The entry that was added to last: the ports of a panel's loads mostly say the same, in the very words. */
+  last: PlannedStanding | undefined;
+}
+
 /** One entry for what is alike but for where it is. */
 function openBook(): Book {
-  const byRule = new Map<string, Map<string, PlannedStanding>>();
+  const byRule = new Map<string, Entries>();
   return {
     add: (rule, { standing, because }, at) => {
       let entries = byRule.get(rule);
       if (!entries) {
-        entries = new Map();
+        entries = { byText: new Map(), last: undefined };
         byRule.set(rule, entries);
       }
-      const key = because === null ? standing : `${standing}|${reasonKey(because)}`;
-      const there = entries.get(key);
-      if (!there) entries.set(key, { rule, standing, at: at === '' ? [] : [at], because });
-      else if (at !== '') there.at.push(at);
+      let there = entries.last;
+      if (there?.standing !== standing || there.because !== because) {
+        const key = because === null ? standing : `${standing}|${reasonKey(because)}`;
+        there = entries.byText.get(key);
+        if (!there) {
+          there = { rule, standing, at: [], because };
+          entries.byText.set(key, there);
+        }
+        entries.last = there;
+      }
+      if (at !== '') there.at.push(at);
     },
     rules: () => byRule.keys(),
     sorted: (basis) => {
       const found: PlannedStanding[] = [];
       for (const { id } of RULES_OF.get(basis) ?? []) {
-        const entries = byRule.get(id);
+        const entries = byRule.get(id)?.byText;
         if (!entries) continue;
         if (entries.size === 1) found.push(...entries.values());
         else found.push(...[...entries.values()].sort((a, b) => rank(a) - rank(b)));
@@ -200,28 +217,42 @@ function assessed(job: JobContext, from: Selected): ReadonlyMap<string, Stands> 
   return found;
 }
 
-/** A placement rule that put nothing anywhere: what it said where another rule put something, else what isn't there. */
+/**
+ * A placement rule that put nothing anywhere: what it said where another rule put something, else what isn't there.
+ * @param waived what the list takes away at ports without a protector
+ * @param said by the rule where another put something
+ */
 function notPlacedBy(
-  rule: string,
+  { id, looksAt }: AnyPlacementRule,
   job: JobContext,
-  bare: readonly Refusal[],
-  overruled: Overruled,
+  waived: readonly Refusal[],
+  said: readonly Refusal[],
   book: Book,
   isSaid: boolean,
 ): void {
-  const said = [...overruled.verdicts.flatMap((v) => v.refusals), ...overruled.refusals].filter(
-    (refusal) => refusal.rule.id === rule,
-  );
-  for (const refusal of said) book.add(rule, refused(refusal), portOf(refusal));
+  for (const refusal of said) book.add(id, refused(refusal), portOf(refusal));
   if (said.length > 0 || isSaid) return;
   // Where the list takes away what the rule put, there is a port, and nothing of the rule is left at it.
-  const taken = bare.filter(({ waived, port }) => waived === true && isAt(PLACING.get(rule), port));
-  for (const refusal of taken) book.add(rule, not(refusal.because), portOf(refusal));
-  if (taken.length === 0) book.add(rule, not(nothingThere(job, PLACING.get(rule)?.looksAt.kinds ?? [])), '');
+  const taken = waived.filter(({ port }) => isAt(looksAt, port));
+  for (const refusal of taken) book.add(id, not(refusal.because), portOf(refusal));
+  if (taken.length === 0) book.add(id, not(nothingThere(job, looksAt.kinds)), '');
 }
 
-const isAt = (rule: AnyPlacementRule | undefined, { cls, equipment }: SitePort): boolean =>
-  rule?.looksAt.ports.includes(cls) === true && rule.looksAt.kinds.includes(equipment.kind);
+const isAt = (looksAt: AnyPlacementRule['looksAt'], { cls, equipment }: SitePort): boolean =>
+  looksAt.ports.includes(cls) && looksAt.kinds.includes(equipment.kind);
+
+/** What each placement rule said where another one put something. */
+function refusalsByRule({ verdicts, refusals }: Overruled): ReadonlyMap<string, readonly Refusal[]> {
+  const byRule = new Map<string, Refusal[]>();
+  const put = (refusal: Refusal): void => {
+    const mine = byRule.get(refusal.rule.id);
+    if (mine) mine.push(refusal);
+    else byRule.set(refusal.rule.id, [refusal]);
+  };
+  for (const verdict of verdicts) verdict.refusals.forEach(put);
+  refusals.forEach(put);
+  return byRule;
+}
 
 const portOf = ({ port }: Refusal): string => `${port.equipment.tag} ${port.name}`;
 

@@ -1,0 +1,87 @@
+import { BASES, type Basis } from '../../model/editions.js';
+import type { Source } from '../../model/fact.js';
+import type { Clause } from '../../model/plan.js';
+import { ALL_RULES } from '../../rules/rulebook.js';
+import type { Selected } from '../choose/select.js';
+import type { Refusal } from '../context/verdict.js';
+
+/** One source of a rule as a plan prints it. */
+interface Printed {
+  readonly rule: string;
+  /** What tells it from the rule's other sources. */
+  readonly key: string;
+  readonly clause: Clause;
+}
+
+function printed(rule: string, title: string, source: Source): Printed {
+  const isPractice = 'commonPractice' in source;
+  const clause = {
+    rule,
+    title,
+    standard: isPractice ? '' : source.standard,
+    edition: isPractice ? '' : source.edition,
+    clause: isPractice ? '' : source.clause,
+    says: source.says,
+    commonPractice: isPractice,
+    memory: !isPractice && source.sure === 'memory',
+  };
+  return { rule, key: JSON.stringify(source), clause };
+}
+
+/** The sources of all rules, in the rulebook's order: the same for every job of a basis. */
+const PRINTED: ReadonlyMap<Basis, readonly Printed[]> = new Map(
+  BASES.map((basis) => [
+    basis,
+    ALL_RULES.flatMap(({ id, title, sources }) =>
+      (sources[basis] ?? []).map((one) => printed(id, title, one)),
+    ),
+  ]),
+);
+
+/** Sources that rules named at places, by rule: those of any place; `all` where the rule doesn't say which hold. */
+type Cited = Map<string, Set<string> | 'all'>;
+
+function cite(cited: Cited, rule: string, sources: readonly Source[] | undefined): void {
+  const before = cited.get(rule);
+  if (before === 'all') return;
+  if (!sources) {
+    cited.set(rule, 'all');
+    return;
+  }
+  const mine = before ?? new Set();
+  for (const source of sources) mine.add(JSON.stringify(source));
+  if (!before) cited.set(rule, mine);
+}
+
+/** What the rules cite that put a protector somewhere, or say its nominal discharge current. */
+export function citedWhereSelected(selected: readonly Selected[]): Cited {
+  const cited: Cited = new Map();
+  for (const { placement, requirement } of selected) {
+    for (const { rule, cites, unasked } of placement.reasons)
+      cite(cited, rule.id, cites && [...(unasked?.cites ?? []), ...cites]);
+    cite(cited, requirement.nominalCurrent.rule.id, requirement.nominalCurrent.cites);
+  }
+  return cited;
+}
+
+/** What the rules cite that put nothing at a port. */
+export function citedWhereRefused(refusals: readonly (readonly Refusal[])[]): Cited {
+  const cited: Cited = new Map();
+  for (const at of refusals) for (const { rule, cites } of at) cite(cited, rule.id, cites);
+  return cited;
+}
+
+/**
+ * The clauses of rules as the plan prints them, in the rulebook's order.
+ * @param isOf whether those of a rule belong to the list
+ * @param cited of a rule that said which of its sources hold, those; of another one all
+ */
+export function clausesOf(basis: Basis, isOf: (rule: string) => boolean, cited: Cited): Clause[] {
+  const found: Clause[] = [];
+  for (const { rule, key, clause } of PRINTED.get(basis) ?? []) {
+    if (!isOf(rule)) continue;
+    const holding = cited.get(rule);
+    if (holding === undefined || holding === 'all' || holding.has(key)) found.push(clause);
+  }
+  return found;
+}
