@@ -166,6 +166,7 @@ export function ratingFacts(some: Partial<RatingFacts> = {}): RatingFacts {
     inputUse: 'fed',
     arrays: [],
     arrayGroups: some.arrays === undefined ? [] : [some.arrays.map((a) => a.tag)],
+    joined: undefined,
     turbines: [],
     converters: [],
     batteries: [],

@@ -37,6 +37,7 @@ export interface SourceReasons {
   'source/uses-not-permitted': { readonly basis: Basis; readonly clause: string };
   'source/inverter-link': None;
   'source/parallel-sources': None;
+  'source/one-at-a-time': None;
   'source/transformer-impedance': None;
   'source/feeding-source-not-stated': None;
   'source/nominal-current-iec': None;

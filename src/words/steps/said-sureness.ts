@@ -31,6 +31,7 @@ const SAID: { readonly [C in keyof SourceReasons]: Said<C> } = {
   'source/uses-not-permitted': null,
   'source/inverter-link': null,
   'source/parallel-sources': 'computed',
+  'source/one-at-a-time': 'computed',
   'source/transformer-impedance': 'memory',
   'source/feeding-source-not-stated': 'computed',
   'source/nominal-current-iec': 'memory',

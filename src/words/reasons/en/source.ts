@@ -41,6 +41,8 @@ export const SOURCE: Sayings<SourceReasons> = {
   'source/inverter-link': () => 'derived by this project from the circuit of an inverter without isolation',
   'source/transformer-impedance': () =>
     'kVA and impedance, with an unlimited supply ahead (IEC 60076-1, value from memory)',
+  'source/one-at-a-time': () =>
+    'computed: sources that can feed together add, of those that exclude each other the highest counts',
   'source/parallel-sources': () => 'computed: sources in parallel add',
   'source/feeding-source-not-stated': () => 'computed: which source feeds it isn’t stated',
   'source/nominal-current-iec': () => `IEC 60364-5-53 cl. 534.4.4.4, ${MEMORY}`,
