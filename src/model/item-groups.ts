@@ -233,6 +233,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'choose/existing-several',
     'choose/fault-current-unknown',
     'choose/shortfall',
+    'choose/neutral-path',
     'choose/enclosure-scale',
     'choose/listed-to-ul-only',
     'choose/lead-thin',

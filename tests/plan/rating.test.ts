@@ -1000,3 +1000,55 @@ describe('2.9 listing and indication', () => {
     expect(one(plan, 'SVC:service').part).toBeNull();
   });
 });
+
+describe('2.4 the path from neutral to ground of a 3+1 part', () => {
+  // IEC 60364-5-53 Table 534.4, value from memory: In 10 kA single phase, 20 kA three phase.
+  const rows =
+    'SVC service; ac_in=400Y/230; fault_current=6 kA\nL load; ac_in=230; protect=yes; fault_current=1 kA';
+  const asked = (npe: string, facts = 'basis=iec; earthing=TT'): ReturnType<typeof planOf> =>
+    planOf(facts, rows, {
+      catalogue: catalogueOf(
+        partLine('SORREL', `channels=4; mcov_ac=275; up=900; connection=3+1; ${npe}`),
+        partLine('THYME', `channels=2; mcov_ac=275; up=900; connection=3+1; ${npe}`),
+      ),
+    });
+
+  it('below: rejected; three phases ask twice as much', () => {
+    const plan = asked('in_npe_ka=10');
+    expect(one(plan, 'SVC:service').part).toBeNull();
+    expect(one(plan, 'L:feeder').part).toBe('THYME');
+    expect(items(plan, 'choose/neutral-path')).toEqual([]);
+    expect(items(plan, 'choose/no-3-plus-1')[0]?.message).toMatch(
+      /In of its path from neutral to ground 10 kA < 20 kA/,
+    );
+  });
+
+  it('not stated: kept, and to be confirmed by the maker', () => {
+    const plan = asked('');
+    expect(one(plan, 'SVC:service').part).toBe('SORREL');
+    expect(items(plan, 'choose/neutral-path').map((i) => [i.severity, i.who, i.message])).toEqual([
+      [
+        'confirm',
+        'maker',
+        'THYME at L feeder: In of its path from neutral to ground isn’t stated, and 10 kA is asked.',
+      ],
+      [
+        'confirm',
+        'maker',
+        'SORREL at SVC service: In of its path from neutral to ground isn’t stated, and 20 kA is asked.',
+      ],
+    ]);
+    expect(plan.standings.filter((s) => s.rule === 'rate/neutral-path').map((s) => s.standing)).toEqual([
+      'to confirm',
+      'to confirm',
+    ]);
+  });
+
+  it('beside a lightning protection system Iimp too, at the service', () => {
+    const t1 = 'iec_class=T1; iimp_ka=12.5; in_npe_ka=20';
+    const facts = 'basis=iec; earthing=TT; lightning_protection=isolated';
+    expect(one(asked(`${t1}; iimp_npe_ka=49`, facts), 'SVC:service').part).toBeNull();
+    expect(one(asked(`${t1}; iimp_npe_ka=50`, facts), 'SVC:service').part).toBe('SORREL');
+    expect(one(asked(`${t1}; iimp_npe_ka=49`, facts), 'L:feeder').part).toBe('THYME');
+  });
+});

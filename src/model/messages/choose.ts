@@ -49,6 +49,12 @@ export const CHOOSE_MESSAGES = {
     'confirm',
     'maker',
   ),
+  /** Of a 3+1 part: what its path from neutral to ground bears isn't stated. */
+  neutralPath: message<{ at: PortsAt; part: string; shortfall: Reason }>(
+    'choose/neutral-path',
+    'confirm',
+    'maker',
+  ),
   existingSeveral: message<{ tag: string; existing: string; places: readonly PortsAt[] }>(
     'choose/existing-several',
     'confirm',

@@ -64,6 +64,12 @@ export interface ChooseReasons {
   'indication/not-stated': None;
   'connection/not-3-plus-1': None;
   'connection/3-plus-1': None;
+  'neutral-path/nec': None;
+  'neutral-path/no-tt': None;
+  'neutral-path/not-stated': {
+    readonly each: readonly { readonly rating: 'In' | 'Iimp'; readonly asked: Quantity }[];
+  };
+  'neutral-path/below': Compared & { readonly rating: 'In' | 'Iimp' };
   'lightning/nec': None;
   'lightning/no-system': None;
   'lightning/control-circuit': None;

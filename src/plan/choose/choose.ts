@@ -70,7 +70,7 @@ function choices(settings: Settings): Memo<Choice> {
 
 /** Every field of a specification, in one order: what two places ask alike is chosen once. */
 function keyOf(d: Specification): string {
-  return `${d.basis}|${d.earthing}|${d.current}|${d.circuit}|${d.atService}|${d.mcov}|${d.nominalCurrent}|${d.sccr}|${d.withstand}|${d.withstandAssumed}|${d.aheadOfDisconnect}|${d.outdoors}|${d.listedFor}|${d.lightning}|${d.conductors}|${d.spareRoom}|${d.oneHousing}|${d.leadLength}`;
+  return `${d.basis}|${d.earthing}|${d.current}|${d.circuit}|${d.atService}|${d.phases}|${d.mcov}|${d.nominalCurrent}|${d.sccr}|${d.withstand}|${d.withstandAssumed}|${d.aheadOfDisconnect}|${d.outdoors}|${d.listedFor}|${d.lightning}|${d.conductors}|${d.spareRoom}|${d.oneHousing}|${d.leadLength}`;
 }
 
 /**

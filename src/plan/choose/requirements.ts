@@ -1,3 +1,4 @@
+import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
 import type { SitePort } from '../../model/site.js';
 import type { FitPlace } from '../../rules/fit-facts.js';
 import { kiloamperes, volts } from '../../model/quantity.js';
@@ -27,6 +28,7 @@ export function placeOf(job: JobContext, placement: Placement, requirement: Requ
   const first = placement.ports[0];
   return {
     basis: site.basis.value,
+    earthing: site.earthing.value,
     circuit: requirement.circuit,
     current: requirement.current,
     atService: first?.cls === 'service',
@@ -58,6 +60,7 @@ export function specificationOf(
     current: requirement.current,
     circuit: requirement.circuit,
     atService: place.atService,
+    phases: first.system ? AC_SYSTEM_DATA[first.system].phases : 1,
     mcov: requirement.mcov.value,
     nominalCurrent: requirement.nominalCurrent.value,
     sccr: requirement.sccr?.value,

@@ -150,6 +150,10 @@ function sayOf(
       notes.push(about(CHOOSE_MESSAGES.enclosureScale, p, tag, 'outdoors'));
       continue;
     }
+    if (says.code === 'neutral-path/not-stated') {
+      notes.push(about(CHOOSE_MESSAGES.neutralPath, p, tag, ''));
+      continue;
+    }
     const isAboveAll = says.code === 'level/near-withstand' && says.values.share === null;
     const kind = isAboveAll ? CHOOSE_MESSAGES.mayNotProtect : CHOOSE_MESSAGES.shortfall;
     notes.push(about(kind, p, tag, 'impulse_withstand'));

@@ -86,6 +86,12 @@ export const CHOOSE_WORDS = [
     expected: 'a NEMA type in the catalogue, or the word of the maker that the part may stand out of doors',
     hint: 'Ask the maker of the part.',
   }),
+  says(CHOOSE_MESSAGES.neutralPath, {
+    title: 'What the path from neutral to ground of a 3+1 part bears is not stated',
+    message: (p) => `${p.part} at ${portsAt(p.at)}: ${say(p.shortfall)}.`,
+    expected: 'in_npe_ka in the catalogue, and iimp_npe_ka beside a lightning protection system',
+    hint: 'Ask the maker of the part.',
+  }),
   says(CHOOSE_MESSAGES.existingSeveral, {
     title: 'One cell says that a protector is there, and the row has several places',
     message: (p) =>
