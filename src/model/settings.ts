@@ -40,6 +40,8 @@ const thresholds = z.strictObject({
   otherNominalCurrentNec: figure.positive().default(3_000),
   /** A; IEC 60364-5-53 cl. 534.4.4.4, value from memory. */
   nominalCurrentIec: figure.positive().default(5_000),
+  /** A; that goes first at an AC end of a run outdoors or between buildings: common practice, no source. */
+  outdoorEndNominalCurrent: figure.positive().default(10_000),
   /** A; NFPA 780, value from memory. */
   lightningNominalCurrentNec: figure.positive().default(20_000),
   /** A; IEC 60364-5-53 cl. 534.4.4.4, value from memory. */
@@ -56,6 +58,10 @@ const thresholds = z.strictObject({
   shortCircuitShare: figure.min(1).default(1.25),
   /** m; total lead length where neither list nor catalogue states one: IEC 60364-5-53 cl. 534.4.8. */
   leadLength: figure.positive().default(0.5),
+  /** m; total lead length beyond which a person confirms: IEC 60364-5-53 cl. 534.4.8. */
+  longLead: figure.positive().default(0.5),
+  /** m; total lead length that iec never exceeds: IEC 60364-5-53 cl. 534.4.8, value from memory. */
+  longestLeadIec: figure.positive().default(1),
   /** A; peak at which a VPR is measured: UL 1449. */
   leadPeakNec: figure.positive().default(3_000),
   /** A; In of IEC 60364-5-53. */

@@ -83,6 +83,7 @@ export interface ChooseReasons {
 
   'choice/other-first': { readonly part: string; readonly by: NestedReason };
   'choice/no-shortfall': None;
+  'choice/strong-outdoors': None;
   'choice/lower-mcov': None;
   'choice/enclosure-4x': None;
   'choice/lower-level': None;

@@ -58,6 +58,8 @@ export interface SourceReasons {
   'source/current-wave': None;
   'source/lead-voltage': None;
   'source/reach': None;
+  'source/effective-level': None;
+  'source/level-between': None;
   'source/smallest-lead-nec': None;
   'source/smallest-lead-iec': None;
 }

@@ -75,7 +75,21 @@ export function specificationOf(
     // A 3+1 part leads its lines to the N channel of the same housing.
     oneHousing: placement.ports.length > 1 || wiring.facts.threePlusOne,
     leadLength: placement.subject.facts.lead_length?.value,
+    strongFirst: isOutdoorEnd(placement, requirement)
+      ? job.settings.thresholds.outdoorEndNominalCurrent
+      : undefined,
   };
+}
+
+/**
+ * True at an AC end of a run outdoors or between buildings. Where nobody says in which building an end is, the stronger part is taken,
+ * and its place isn't asked for.
+ */
+function isOutdoorEnd({ ports }: Placement, { current, circuit }: Requirement): boolean {
+  if (current !== 'ac' || circuit === 'control') return false;
+  return ports.some(({ runs }) =>
+    runs.some((run) => run.outdoors || run.betweenBuildings || run.unplaced.length > 0),
+  );
 }
 
 function isDelta(port: SitePort): boolean {

@@ -18,6 +18,7 @@ import type { TransformerFacts } from '../../site/fault-bus.js';
 import { faultCurrentAt } from '../../site/fault-current.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { CONVERTERS } from '../../site/converters.js';
+import { nominalClass } from '../../site/network.js';
 import { systemField } from '../../site/system-field.js';
 import { converterFed } from '../context/exposure.js';
 import { joinedFacts } from './dc-current.js';
@@ -129,8 +130,19 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
             basis: site.basis.value,
             earthing: site.earthing.value,
           })
-        : undefined,
+        : nominalAt(port, subject),
   };
+}
+
+/** V; the nominal voltage of a battery bus or a control circuit, by which its equipment is made; of a battery that of its class. */
+function nominalAt(port: SitePort, subject: SiteEquipment): number | undefined {
+  if (port.cls === 'terminals') return subject.facts.control_voltage?.value.volts;
+  if (port.cls !== 'battery' && port.cls !== 'dc-bus') return undefined;
+  const own = port.equipment.facts.battery_voltage;
+  const stated = (own ? [port.equipment] : batteriesOn(port)).flatMap(({ facts }) =>
+    facts.battery_voltage ? [nominalClass(facts.battery_voltage.value)] : [],
+  );
+  return stated.length > 0 ? Math.max(...stated) : undefined;
 }
 
 /**

@@ -52,6 +52,8 @@ const SAID: { readonly [C in keyof SourceReasons]: Said<C> } = {
   'source/current-wave': null,
   'source/lead-voltage': 'computed',
   'source/reach': null,
+  'source/effective-level': 'memory',
+  'source/level-between': 'computed',
   'source/smallest-lead-nec': null,
   'source/smallest-lead-iec': 'memory',
 };

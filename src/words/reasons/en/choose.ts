@@ -80,6 +80,8 @@ export const CHOOSE: Sayings<ChooseReasons> = {
 
   'choice/other-first': ({ part, by }, say) => `${part} goes before it: ${say(by)}`,
   'choice/no-shortfall': () => 'it has no shortfall',
+  'choice/strong-outdoors': () =>
+    'its In is as high as an AC end of a run outdoors or between buildings asks first (common practice)',
   'choice/lower-mcov': () => 'its MCOV is lower, so it clamps sooner',
   'choice/enclosure-4x': () => 'its enclosure is 4X',
   'choice/lower-level': () => 'its protection level is lower',
