@@ -964,12 +964,18 @@ describe('2.7 type, enclosure and lightning protection', () => {
       `SVC service; ac_in=230; place=Hut
        CC charge-controller; dc_inputs=1; place=Hut
        A array; connects_to=CC; run_length=3 m; voc_stc=40; modules_in_series=3
-       L load; connects_to=SVC; run_length=9 m; ac_in=230; place=Hut; protect=yes`,
+       L load; connects_to=SVC; run_length=9 m; ac_in=230; place=Hut; protect=yes
+       K control-circuit; control_voltage=24 V dc; connects_to=L; run_length=9 m; place=Hut; protect=yes`,
       { catalogue: LIGHTNING },
     );
     expect(one(plan, 'SVC:service').part).toBe(origin);
     expect(one(plan, 'CC:dc-in-1').part).toBe(dc);
     expect(one(plan, 'L:feeder').part).toBe('T2');
+    expect(one(plan, 'CC:dc-in-1').wiring.smallestLead).toMatch(
+      lightning === 'attached' ? /^earth lead 16 mm2/ : /^earth lead 6 mm2/,
+    );
+    // A control circuit has parts of another kind.
+    expect(one(plan, 'K:terminals').wiring.smallestLead).toMatch(/^earth lead 6 mm2/);
     expect(one(plan, 'SVC:service').wiring.smallestLead).toMatch(
       lightning === 'none' ? /^earth lead 6 mm2/ : /^earth lead 16 mm2/,
     );
