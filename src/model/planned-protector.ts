@@ -165,6 +165,10 @@ export const protectorSchema = z.object({
       imax: figure,
       sccr: figure,
       reach: figure,
+      /** V; what the reach was held against, of what a service or panel feeds; null: not known. Plans of before had none. */
+      reachWithstand: figure.default(null),
+      /** V; between two conductors that each have a channel to ground, at most; null: there is one such conductor. */
+      levelBetween: figure.default(null),
     })
     .nullable(),
   /** The chosen part as the catalogue has it; null: no part. */

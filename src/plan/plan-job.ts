@@ -18,6 +18,7 @@ import { byNaturalOrder } from '../model/natural-order.js';
 import { calculation } from './context/calculation.js';
 import { defaultsUsed } from './items/defaults.js';
 import { earthingConflicts } from './items/earthing.js';
+import { besideExisting } from './choose/beside-existing.js';
 import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
 import { placeItems } from './items/items.js';
@@ -81,6 +82,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     ...placing.notes,
     ...selected.flatMap((one) => [...one.requirement.notes, ...one.notes]),
     ...existingElsewhere(selected),
+    ...besideExisting(selected),
     ...defaults.notes,
     ...earthingConflicts(site),
     ...undecidedCycle(site.basis.value),

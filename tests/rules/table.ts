@@ -114,6 +114,8 @@ export interface PlacementCase {
   /** Of what isn't placed: a fact that decides isn't known. */
   readonly open?: true;
   readonly notes?: readonly string[];
+  /** V; what the withstand table is entered with, where that isn't the figure. */
+  readonly entry?: number;
   /** Clauses that hold here, where not all of the rule's do. */
   readonly cites?: readonly string[];
   /** Why a clause of the rule doesn't ask here. */
@@ -217,6 +219,7 @@ export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly Ra
       notes: decision.outcome === 'outside' ? [] : lines(decision.notes, one.notes),
       decides: lines(decision.outcome === 'asks' ? (decision.whereItDecides ?? []) : [], one.whereItDecides),
       assumed: decision.outcome === 'asks' ? decision.assumed : undefined,
+      entry: rounded(decision.outcome === 'asks' ? decision.withstandEntry : undefined),
       bound: decision.outcome === 'asks' && decision.bound !== undefined ? say(decision.bound) : undefined,
       cites: one.cites && cited(decision.outcome === 'asks' ? decision.cites : undefined),
       ...(one.steps === undefined ? {} : { steps: steps?.map(stepLine) }),
@@ -230,6 +233,7 @@ export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly Ra
       notes: one.notes ?? [],
       decides: one.whereItDecides ?? [],
       assumed: one.assumed,
+      entry: one.entry,
       bound: one.bound,
       cites: one.cites,
       ...(one.steps === undefined ? {} : { steps: one.steps }),

@@ -1,3 +1,4 @@
+import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
 import type { SitePort } from '../../model/site.js';
 import type { FitPlace } from '../../rules/fit-facts.js';
 import { kiloamperes, volts } from '../../model/quantity.js';
@@ -27,6 +28,7 @@ export function placeOf(job: JobContext, placement: Placement, requirement: Requ
   const first = placement.ports[0];
   return {
     basis: site.basis.value,
+    earthing: site.earthing.value,
     circuit: requirement.circuit,
     current: requirement.current,
     atService: first?.cls === 'service',
@@ -58,6 +60,7 @@ export function specificationOf(
     current: requirement.current,
     circuit: requirement.circuit,
     atService: place.atService,
+    phases: first.system ? AC_SYSTEM_DATA[first.system].phases : 1,
     mcov: requirement.mcov.value,
     nominalCurrent: requirement.nominalCurrent.value,
     sccr: requirement.sccr?.value,
@@ -72,7 +75,21 @@ export function specificationOf(
     // A 3+1 part leads its lines to the N channel of the same housing.
     oneHousing: placement.ports.length > 1 || wiring.facts.threePlusOne,
     leadLength: placement.subject.facts.lead_length?.value,
+    strongFirst: isOutdoorEnd(placement, requirement)
+      ? job.settings.thresholds.outdoorEndNominalCurrent
+      : undefined,
   };
+}
+
+/**
+ * True at an AC end of a run outdoors or between buildings. Where nobody says in which building an end is, the stronger part is taken,
+ * and its place isn't asked for.
+ */
+function isOutdoorEnd({ ports }: Placement, { current, circuit }: Requirement): boolean {
+  if (current !== 'ac' || circuit === 'control') return false;
+  return ports.some(({ runs }) =>
+    runs.some((run) => run.outdoors || run.betweenBuildings || run.unplaced.length > 0),
+  );
 }
 
 function isDelta(port: SitePort): boolean {

@@ -11,6 +11,8 @@ import { portOrder } from '../context/order.js';
 import { wiringOf, type Housing } from './planned-wiring.js';
 import { hundredths, hundredthsOr } from '../../model/rounding.js';
 import { longestRun, partFigures, reachOf, type PartFigures, type Selected } from '../choose/select.js';
+import { levelBetween } from './level-between.js';
+import { reachWithstandOf } from '../choose/reach-withstand.js';
 import { sourceLines } from './source-lines.js';
 import type { Made } from './made.js';
 import { sourcesToOpen } from './supplies.js';
@@ -113,7 +115,8 @@ function figuresOf(
 ): NonNullable<PlannedProtector['figures']> {
   const { requirement } = one;
   const isAc = requirement.current === 'ac';
-  const reach = reachOf(job, one, requirement.withstand?.value, longestRun(one.placement));
+  const withstand = reachWithstandOf(job, one);
+  const reach = reachOf(job, one, withstand?.value, longestRun(one.placement));
   return {
     mcov: hundredthsOr(isAc ? part.mcovAc : part.mcovDc),
     up: hundredthsOr(part.up),
@@ -129,6 +132,8 @@ function figuresOf(
     sccr: hundredthsOr(isAc ? part.sccr : part.sccrDc),
     // Where the withstand isn't known no reach can be claimed: null would say that nothing limits it.
     reach: reach === undefined ? 0 : hundredthsOr(reach),
+    reachWithstand: hundredthsOr(withstand?.value),
+    levelBetween: hundredthsOr(levelBetween(one, figures)?.value),
   };
 }
 

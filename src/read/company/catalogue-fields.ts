@@ -71,6 +71,8 @@ export const PART_FIELDS = {
     decides: true,
   },
   overcurrent: text('the overcurrent protection that it needs'),
+  in_npe_ka: figure('current', 1000, 'kA, of the path from neutral to ground of a 3+1 part'),
+  iimp_npe_ka: figure('current', 1000, 'kA, of the path from neutral to ground of a 3+1 part'),
   wire_range: text('the wires that its terminals take'),
   torque: text('the torque of its terminals'),
   price: figure(null, 1, 'a price, figures only', false),
@@ -102,6 +104,8 @@ const PART_ALIASES: { readonly [F in PartField]?: readonly string[] } = {
   leakage_ma: ['leakage', 'leakage current'],
   lead_gauge: ['lead size', 'lead awg'],
   overcurrent: ['overcurrent protection', 'ocpd'],
+  in_npe_ka: ['in n-pe', 'in (n-pe)'],
+  iimp_npe_ka: ['iimp n-pe', 'iimp (n-pe)'],
   price: ['unit price', 'cost'],
 };
 
