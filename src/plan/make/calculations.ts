@@ -12,6 +12,8 @@ import { ultimateSources } from '../../site/inputs.js';
 import { calculation, type Calculated } from '../context/calculation.js';
 import { memo } from '../context/memo.js';
 import { convertersOf } from '../rate/rating-facts.js';
+import { overcurrentCalculations, type PortDevice } from './overcurrent.js';
+import { smallestLeadCalculations } from './smallest-lead.js';
 import type { Selected, PartFigures } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 
@@ -20,6 +22,7 @@ export function calculationsOf(
   job: JobContext,
   one: Selected,
   figures: PartFigures | undefined,
+  devices: readonly PortDevice[],
 ): readonly Calculated[] {
   const { requirement, part, specification } = one;
   const { nominalCurrent, sccr, withstand } = requirement;
@@ -33,6 +36,8 @@ export function calculationsOf(
     const rule = asked.rule.id;
     found.push(calculation(rule, reason('calculation/of-rule', { rule }), asked.working));
   }
+  found.push(...overcurrentCalculations(devices, part));
+  if (part) found.push(...smallestLeadCalculations(one.leads, part, job.site.basis.value));
   if (!part || !figures || !specification) return found;
   found.push(figures.leadCalculation);
   if (part.up !== null && withstand)

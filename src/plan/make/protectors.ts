@@ -9,6 +9,8 @@ import { colourOf, groundingOf, positionOf, protectsWhat, systemOf, wireOf } fro
 import { indicate } from '../choose/indicate.js';
 import { portOrder } from '../context/order.js';
 import { wiringOf, type Housing } from './planned-wiring.js';
+import { overcurrentDevices, plannedOvercurrent } from './overcurrent.js';
+import { smallestLeadText } from './smallest-lead.js';
 import { hundredths, hundredthsOr } from '../../model/rounding.js';
 import { longestRun, partFigures, reachOf, type PartFigures, type Selected } from '../choose/select.js';
 import { sourceLines } from './source-lines.js';
@@ -26,9 +28,10 @@ export function makeProtectors(job: JobContext, selected: readonly Selected[]): 
     const sources = sourcesToOpen(from.placement.ports, from.placement.subject);
     housings.forEach((_, i) => {
       const channelRules = new Set<string>();
-      const housing = { number: i + 1, of: housings.length, housings, sources };
+      const devices = overcurrentDevices(job, from, housings[i] ?? []);
+      const housing = { number: i + 1, of: housings.length, housings, sources, devices };
       const protector = makeProtector(job, from, `P-${made.length + 1}`, housing, channelRules);
-      made.push({ protector, from, channelRules });
+      made.push({ protector, from, channelRules, devices });
     });
   }
   return made;
@@ -98,9 +101,10 @@ function makeProtector(
     },
     figures: part && figures ? figuresOf(job, one, part, figures) : null,
     partDetails: part ? detailsOf(part) : null,
+    overcurrent: plannedOvercurrent(housing.devices),
     channels: channels.map((channel) => plannedChannel(job, one, channel, shared, channelRules)),
     wiring: wiringOf(job, one, channels, housing, figures),
-    calculations: calculationsOf(job, one, figures) as Calculation[],
+    calculations: calculationsOf(job, one, figures, housing.devices) as Calculation[],
     rejected: [...one.rejected],
   };
 }
@@ -129,6 +133,8 @@ function figuresOf(
     sccr: hundredthsOr(isAc ? part.sccr : part.sccrDc),
     // Where the withstand isn't known no reach can be claimed: null would say that nothing limits it.
     reach: reach === undefined ? 0 : hundredthsOr(reach),
+    smallestLead: smallestLeadText(one.leads, 'line'),
+    smallestGroundLead: smallestLeadText(one.leads, 'ground'),
   };
 }
 
