@@ -13,6 +13,7 @@ interface Most {
 export interface OvercurrentReasons {
   'overcurrent/no-part': None;
   'overcurrent/not-needed': None;
+  'overcurrent/size-not-stated': None;
   'overcurrent/ahead-of-disconnect': { readonly nec: boolean };
   'overcurrent/circuit-will-do': Most & { readonly rating: Quantity };
   'overcurrent/circuit-too-large': Most & { readonly rating: Quantity };

@@ -34,6 +34,7 @@ type Facts = Given<OvercurrentFacts, typeof FACTS>;
 const NOT_AC = reason('overcurrent-outside/ac');
 const NO_PART = reason('overcurrent/no-part');
 const NOT_NEEDED = reason('overcurrent/not-needed');
+const SIZE_NOT_STATED = reason('overcurrent/size-not-stated');
 const GROUNDED_ONLY = reason('overcurrent/grounded-only');
 const SINGLE_AND_THREE = reason('overcurrent-note/single-and-three-phase');
 
@@ -63,7 +64,7 @@ export const overcurrentAc = {
     if (f.circuit !== 'power') return { outcome: 'outside', because: NOT_AC };
     const live = f.lines.filter((line) => line !== f.groundedConductor);
     const asked = {
-      poles: live.length,
+      poles: f.lines.length > 0 ? live.length : null,
       volts: f.systems.length === 0 ? null : Math.max(...f.systems.map(betweenLines)),
       straight: f.highLeg || f.systems.some(asksStraight),
       interrupting: f.faultCurrent ?? null,
@@ -79,13 +80,14 @@ export const overcurrentAc = {
         reason('overcurrent/circuit-will-do', { rating: amperes(f.ownDevice), most: ampsOf(amps) }),
         { amps },
       );
-    if (live.length === 0) return noDevice(GROUNDED_ONLY);
+    if (live.length === 0 && f.lines.length > 0) return noDevice(GROUNDED_ONLY);
     return ownDevice(f.part, becauseOf(f), asked);
   },
 } satisfies OvercurrentRule;
 
 function becauseOf({ ownDevice: rating, part }: Facts): Reason {
   const most = ampsOf(part?.overcurrentMost);
+  if (most === null) return SIZE_NOT_STATED;
   return rating === undefined
     ? reason('overcurrent/circuit-not-stated', { most })
     : reason('overcurrent/circuit-too-large', { rating: amperes(rating), most });

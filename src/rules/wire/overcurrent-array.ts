@@ -29,6 +29,7 @@ type Facts = Given<OvercurrentFacts, typeof FACTS>;
 const NO_ARRAY = reason('overcurrent-outside/array');
 const NO_PART = reason('overcurrent/no-part');
 const NOT_NEEDED = reason('overcurrent/not-needed');
+const SIZE_NOT_STATED = reason('overcurrent/size-not-stated');
 
 const BOTH_POLES = practice(
   'A device on the array side opens both poles: a pole that is grounded through a ground-fault device isn’t solidly grounded.',
@@ -50,7 +51,7 @@ export const overcurrentArray = {
     if (f.circuit !== 'array') return { outcome: 'outside', because: NO_ARRAY };
     const asked = {
       dc: true,
-      poles: f.lines.length,
+      poles: f.lines.length > 0 ? f.lines.length : null,
       volts: f.highest ?? null,
       interrupting: f.arrayCurrent ?? null,
     };
@@ -74,6 +75,7 @@ function arrayBelow(f: Facts, part: NonNullable<Facts['part']>): Reason {
 
 function becauseOf({ arrayCurrent, part }: Facts): Reason {
   const most = ampsOf(part?.overcurrentMost);
+  if (most === null) return SIZE_NOT_STATED;
   return arrayCurrent === undefined
     ? reason('overcurrent/array-not-known', { most })
     : reason('overcurrent/array-above', { current: amperes(arrayCurrent), most });

@@ -50,13 +50,13 @@ export const overcurrentBattery = {
     const live = f.lines.filter((line) => line !== f.groundedConductor);
     const asked = {
       dc: true,
-      poles: live.length,
+      poles: f.lines.length > 0 ? live.length : null,
       volts: f.highest ?? null,
       interrupting: f.faultCurrent ?? null,
     };
     if (!f.part) return unknownDevice(NO_PART, asked);
     if (overcurrentWay(f, f.part) === 'not-needed') return noDevice(NOT_NEEDED, { dc: true });
-    if (live.length === 0) return noDevice(GROUNDED_ONLY, { dc: true });
+    if (live.length === 0 && f.lines.length > 0) return noDevice(GROUNDED_ONLY, { dc: true });
     const because = reason('overcurrent/of-battery-bus', { most: ampsOf(f.part.overcurrentMost) });
     return ownDevice(f.part, because, asked);
   },

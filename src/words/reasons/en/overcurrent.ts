@@ -15,6 +15,8 @@ const allowed = (most: Quantity | null): string =>
 /** Overcurrent devices of protectors and the least of their leads, in English. */
 export const OVERCURRENT: Sayings<OvercurrentReasons> = {
   'overcurrent/no-part': () => 'no part is chosen, and the part says which device it takes',
+  'overcurrent/size-not-stated': () =>
+    'the catalogue doesn’t state how large a device the part allows: as its instructions say',
   'overcurrent/not-needed': () => 'the part needs none of its own',
   'overcurrent/ahead-of-disconnect': ({ nec }) =>
     `ahead of the first disconnect none but what the part is listed with${nec ? ' (see NEC 230.82(4), from memory)' : ''}`,
