@@ -71,7 +71,7 @@ describe('the tables of a batch have the headings of the contract', () => {
   it('schedule.csv, one line a housing', () => {
     const text = scheduleCsv(plan);
     expect(heading(text)).toBe(
-      'job,protector,part,place,protects,port,reasons,strength,required_mcov,mcov,up,lead_voltage,impulse_withstand,reach_m,channels,indicators,type,enclosure',
+      'job,protector,part,place,protects,port,reasons,strength,required_mcov,mcov,up,lead_voltage,impulse_withstand,reach_m,channels,indicators,type,enclosure,overcurrent,smallest_lead',
     );
     const rows = rowsOf(text);
     expect(rows.map((r) => r['protector'])).toEqual(plan.protectors.map((p) => p.tag));

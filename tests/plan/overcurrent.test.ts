@@ -387,6 +387,21 @@ describe('the smallest lead', () => {
     expect(one(narrow, 'S:service').part).toBeNull();
   });
 
+  it('is shown step by step for iec, ground and line by themselves', () => {
+    const of = catalogue('mcov_ac=275; up=900; overcurrent_a=63; wire_range=4 to 16 mm2 Cu');
+    const plan = planOf('basis=iec; earthing=TN', 'S service; ac_in=230', of);
+    const steps = one(plan, 'S:service').calculations.find(
+      (c) => c.title === 'Smallest leads of copper',
+    )?.steps;
+    expect(steps?.map((s) => `${s.symbol} ${s.value}: ${s.says} [${s.sure}]`)).toEqual([
+      'Scode 2.5: Least that is allowed of the line lead [memory]',
+      'Scode 6: Least that is allowed of the ground lead [memory]',
+      'Sterm 4: Smallest wire that the terminals of the part take [stated]',
+      'Sground 6: Smallest ground lead: 6 mm2 Cu [computed]',
+      'Sline 4: Smallest line lead: 4 mm2 Cu [computed]',
+    ]);
+  });
+
   it('is shown step by step', () => {
     const plan = planOf('', service, catalogue(`overcurrent_a=20; wire_range=${WIDE}`));
     const steps = one(plan, 'S:service').calculations.find(
@@ -396,8 +411,7 @@ describe('the smallest lead', () => {
       'Scode 2.081: Least that is allowed of either lead [NEC 242.28 (285.26 in 2017)]',
       'Sterm 2.081: Smallest wire that the terminals of the part take [catalogue catalogue.csv, line 2]',
       'Sdev 3.309: Least behind a device of 20 A: 12 AWG [NEC 240.4(D); above 10 AWG Table 310.16 at 60 °C and 240.4(B), value from memory]',
-      'Sground 3.309: Smallest ground lead: 12 AWG Cu [NEC 242.28 (285.26 in 2017)]',
-      'Sline 3.309: Smallest line lead: 12 AWG Cu [NEC 242.28 (285.26 in 2017)]',
+      'Slead 3.309: Smallest lead, line and ground: 12 AWG Cu [NEC 242.28 (285.26 in 2017)]',
     ]);
   });
 });

@@ -19,7 +19,7 @@ export interface OvercurrentReasons {
   'overcurrent/circuit-too-large': Most & { readonly rating: Quantity };
   'overcurrent/circuit-not-stated': Most;
   /** Nothing but the grounded phase or pole. */
-  'overcurrent/grounded-only': None;
+  'overcurrent/grounded-only': { readonly nec: boolean };
   'overcurrent/array-below': Most & {
     readonly current: Quantity;
     readonly ampacity: Quantity | null;
@@ -35,11 +35,11 @@ export interface OvercurrentReasons {
   'overcurrent-outside/battery': None;
   'overcurrent-outside/turbine': None;
   'overcurrent-outside/control': None;
-  'overcurrent-note/straight-through': { readonly conductor: Conductor };
+  'overcurrent-note/straight-through': { readonly conductor: Conductor; readonly nec: boolean };
   'overcurrent-note/single-and-three-phase': None;
-  'overcurrent-note/one-for-each-port': { readonly ports: readonly PortName[] };
+  'overcurrent-note/one-for-each-port': { readonly ports: readonly PortName[]; readonly nec: boolean };
   /** Two channels on one conductor. */
-  'overcurrent-note/one-wire-a-terminal': { readonly conductor: Conductor };
+  'overcurrent-note/one-wire-a-terminal': { readonly conductor: Conductor; readonly nec: boolean };
   'lead/device-not-stated': None;
   'lead/range-not-stated': None;
   'lead/beyond-table': { readonly current: Quantity };

@@ -36,7 +36,7 @@ export function calculationsOf(
     const rule = asked.rule.id;
     found.push(calculation(rule, reason('calculation/of-rule', { rule }), asked.working));
   }
-  found.push(...overcurrentCalculations(devices, part));
+  found.push(...overcurrentCalculations(devices, part, job.site.basis.value));
   if (part) found.push(...smallestLeadCalculations(one.leads, part, job.site.basis.value));
   if (!part || !figures || !specification) return found;
   found.push(figures.leadCalculation);

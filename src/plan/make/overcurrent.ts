@@ -1,5 +1,6 @@
-import { computed, taken } from '../../electrical/working.js';
+import { COMMON_PRACTICE, computed, taken } from '../../electrical/working.js';
 import type { Part } from '../../model/catalogue.js';
+import { isNec, type Basis } from '../../model/editions.js';
 import type { PlannedProtector } from '../../model/plan.js';
 import { amperes, bare } from '../../model/quantity.js';
 import { reason, type Reason } from '../../model/reason.js';
@@ -112,17 +113,21 @@ export function plannedOvercurrent(devices: readonly PortDevice[]): PlannedProte
 export function overcurrentNotes(
   devices: readonly PortDevice[],
   channels: readonly WiredChannel[],
+  nec: boolean,
 ): readonly Reason[] {
   const notes = devices.flatMap(({ planned }) => planned.notes);
   const own = devices.filter(({ planned }) => planned.device !== 'none');
   if (own.length > 1)
-    notes.push(reason('overcurrent-note/one-for-each-port', { ports: own.map(({ at }) => at.port.name) }));
+    notes.push(
+      reason('overcurrent-note/one-for-each-port', { ports: own.map(({ at }) => at.port.name), nec }),
+    );
   const twice = new Set<Conductor>();
   for (const { port, conductor, doubled } of channels) {
     const again = channels.filter((c) => c.port === port && c.conductor === conductor).length > 1;
     if (doubled && again) twice.add(conductor);
   }
-  for (const conductor of twice) notes.push(reason('overcurrent-note/one-wire-a-terminal', { conductor }));
+  for (const conductor of twice)
+    notes.push(reason('overcurrent-note/one-wire-a-terminal', { conductor, nec }));
   return notes;
 }
 
@@ -130,10 +135,12 @@ export function overcurrentNotes(
 export function overcurrentCalculations(
   devices: readonly PortDevice[],
   part: Part | undefined,
+  basis: Basis,
 ): readonly Calculated[] {
   return devices.flatMap(({ rule, at }) => {
-    const steps = [...stepsAt(at), ...(part ? stepsOfPart(part, at) : [])];
-    if (steps.length === 0) return [];
+    const known = stepsAt(at);
+    if (known.length === 0) return [];
+    const steps = [...known, ...(part ? stepsOfPart(part, at, isNec(basis)) : [])];
     const title = reason('calculation/overcurrent', { port: at.port.name });
     return calculation(rule.id, title, { value: 0, unit: 'A', steps });
   });
@@ -147,7 +154,7 @@ function stepsAt({ port, place, current }: OvercurrentPort): readonly Step[] {
   return [taken('Icircuit', what, rating.value, 'A', 'stated', rating.origin)];
 }
 
-function stepsOfPart(part: Part, { place, current }: OvercurrentPort): readonly Step[] {
+function stepsOfPart(part: Part, { place, current }: OvercurrentPort, nec: boolean): readonly Step[] {
   const most = part.overcurrentMost;
   if (most === null) return [];
   const { file, line } = part;
@@ -161,9 +168,10 @@ function stepsOfPart(part: Part, { place, current }: OvercurrentPort): readonly 
     share: bare(NEC_690_8_B_SHARE),
     current: amperes(current.value),
   });
-  const source = reason('source/array-conductors');
+  const source = nec ? reason('source/array-conductors') : COMMON_PRACTICE;
+  const sure = nec ? 'memory' : 'common practice';
   return [
     ...steps,
-    computed('Ilead', what, { value: duty.amperes, unit: 'A', sure: 'memory', uses: ['Isum'], source }),
+    computed('Ilead', what, { value: duty.amperes, unit: 'A', sure, uses: ['Isum'], source }),
   ];
 }

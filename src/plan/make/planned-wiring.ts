@@ -76,7 +76,7 @@ export function wiringOf(
       ...thinLeadNotes(job, one),
       ...groundedNotes(job, one),
       ...doublingNotes(channels, shared),
-      ...overcurrentNotes(housing.devices, channels),
+      ...overcurrentNotes(housing.devices, channels, isNec(job.site.basis.value)),
     ],
     unprotected: unprotected(one, channels, housing.housings),
   };

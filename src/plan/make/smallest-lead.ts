@@ -52,7 +52,7 @@ function stepsOf(one: MetalLeads, part: Part, basis: Basis): readonly Step[] {
   const origin: Origin = { from: 'catalogue', file: part.file, line: part.line, column: '' };
   const steps = one.floors.map((floor) => floorStep(floor, { source, origin }));
   const uses = [...new Set(steps.map((step) => step.symbol))];
-  const result = (symbol: string, of: 'lead/line' | 'lead/ground', size: WireSize): Step =>
+  const result = (symbol: string, of: 'lead/line' | 'lead/ground' | 'lead/either', size: WireSize): Step =>
     computed(symbol, subject(of, { gauge: leadName({ gauge: size.name, metal: one.metal }) }), {
       value: size.area,
       unit: 'mm²',
@@ -60,6 +60,7 @@ function stepsOf(one: MetalLeads, part: Part, basis: Basis): readonly Step[] {
       uses,
       source,
     });
+  if (one.line === one.ground) return [...steps, result('Slead', 'lead/either', one.line)];
   return [...steps, result('Sground', 'lead/ground', one.ground), result('Sline', 'lead/line', one.line)];
 }
 

@@ -35,7 +35,6 @@ const NOT_AC = reason('overcurrent-outside/ac');
 const NO_PART = reason('overcurrent/no-part');
 const NOT_NEEDED = reason('overcurrent/not-needed');
 const SIZE_NOT_STATED = reason('overcurrent/size-not-stated');
-const GROUNDED_ONLY = reason('overcurrent/grounded-only');
 const SINGLE_AND_THREE = reason('overcurrent-note/single-and-three-phase');
 
 const BY_PART = practice(
@@ -62,6 +61,7 @@ export const overcurrentAc = {
   facts: FACTS,
   decide(f: Facts): OvercurrentDecision {
     if (f.circuit !== 'power') return { outcome: 'outside', because: NOT_AC };
+    const nec = isNec(f.basis);
     const live = f.lines.filter((line) => line !== f.groundedConductor);
     const asked = {
       poles: f.lines.length > 0 ? live.length : null,
@@ -73,14 +73,15 @@ export const overcurrentAc = {
     if (!f.part) return unknownDevice(NO_PART, asked);
     const way = overcurrentWay(f, f.part);
     const amps = f.part.overcurrentMost;
-    if (way === 'ahead') return noDevice(reason('overcurrent/ahead-of-disconnect', { nec: isNec(f.basis) }));
+    if (way === 'ahead') return noDevice(reason('overcurrent/ahead-of-disconnect', { nec }));
     if (way === 'not-needed') return noDevice(NOT_NEEDED);
     if (way === 'circuit' && f.ownDevice !== undefined)
       return noDevice(
         reason('overcurrent/circuit-will-do', { rating: amperes(f.ownDevice), most: ampsOf(amps) }),
         { amps },
       );
-    if (live.length === 0 && f.lines.length > 0) return noDevice(GROUNDED_ONLY);
+    if (live.length === 0 && f.lines.length > 0)
+      return noDevice(reason('overcurrent/grounded-only', { nec }));
     return ownDevice(f.part, becauseOf(f), asked);
   },
 } satisfies OvercurrentRule;
@@ -106,8 +107,8 @@ function asksStraight({ system, grounding }: SystemBorne): boolean {
   return grounding !== 'solid' || DELTAS.has(system);
 }
 
-function notesOf({ groundedConductor: conductor, lines }: Facts, poles: number): readonly Reason[] {
+function notesOf({ basis, groundedConductor: conductor, lines }: Facts, poles: number): readonly Reason[] {
   if (conductor === undefined || !lines.includes(conductor)) return [];
-  const through = reason('overcurrent-note/straight-through', { conductor });
-  return poles > 1 ? [through, SINGLE_AND_THREE] : [through];
+  const through = reason('overcurrent-note/straight-through', { conductor, nec: isNec(basis) });
+  return poles > 1 && isNec(basis) ? [through, SINGLE_AND_THREE] : [through];
 }

@@ -1,3 +1,4 @@
+import { isNec } from '../../model/editions.js';
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import { overcurrentWay } from '../lead-duty.js';
@@ -13,6 +14,7 @@ import {
 import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = [
+  'basis',
   'circuit',
   'aheadOfDisconnect',
   'ownDevice',
@@ -27,7 +29,6 @@ const FACTS = [
 const NO_BUS = reason('overcurrent-outside/battery');
 const NO_PART = reason('overcurrent/no-part');
 const NOT_NEEDED = reason('overcurrent/not-needed');
-const GROUNDED_ONLY = reason('overcurrent/grounded-only');
 
 const ITS_OWN = practice(
   'A protector on a battery bus has a device of its own for direct current, in each pole that isn’t grounded, for the highest charge voltage and the fault current of the batteries.',
@@ -56,7 +57,8 @@ export const overcurrentBattery = {
     };
     if (!f.part) return unknownDevice(NO_PART, asked);
     if (overcurrentWay(f, f.part) === 'not-needed') return noDevice(NOT_NEEDED, { dc: true });
-    if (live.length === 0 && f.lines.length > 0) return noDevice(GROUNDED_ONLY, { dc: true });
+    if (live.length === 0 && f.lines.length > 0)
+      return noDevice(reason('overcurrent/grounded-only', { nec: isNec(f.basis) }), { dc: true });
     const because = reason('overcurrent/of-battery-bus', { most: ampsOf(f.part.overcurrentMost) });
     return ownDevice(f.part, because, asked);
   },

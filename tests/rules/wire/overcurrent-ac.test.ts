@@ -136,6 +136,18 @@ export const table = overcurrentTable(import.meta.url, overcurrentAc, [
     notes: [through, marked],
   },
   {
+    name: 'iec, a corner: no clause of the NEC',
+    given: { basis: 'iec', part, ...corner },
+    then: 'breaker: 2 poles, 15 to 30 A, 480 V straight, breaks - A',
+    notes: ['L2 is grounded: it goes straight to the protector, without a fuse or a breaker.'],
+  },
+  {
+    name: 'iec, a corner, L2 alone: no clause of the NEC',
+    given: { basis: 'iec', part, ...corner, lines: ['L2'] },
+    then: 'none: - poles, - to - A, - V, breaks - A',
+    because: 'this housing takes a grounded conductor alone, in which no device stands',
+  },
+  {
     name: 'a corner, a housing with one line of it beside L2',
     given: { part, ...corner, lines: ['L2', 'L3'] },
     then: 'breaker: 1 poles, 15 to 30 A, 480 V straight, breaks - A',

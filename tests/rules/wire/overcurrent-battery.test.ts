@@ -35,6 +35,12 @@ export const table = overcurrentTable(import.meta.url, overcurrentBattery, [
     because: 'this housing takes a grounded conductor alone, in which no device stands (NEC 240.22)',
   },
   {
+    name: 'iec, the grounded pole alone: no clause of the NEC',
+    given: { ...bus, basis: 'iec', lines: ['negative'], groundedConductor: 'negative' },
+    then: 'none: - poles, - to - A, - V dc, breaks - A',
+    because: 'this housing takes a grounded conductor alone, in which no device stands',
+  },
+  {
     name: 'the part needs none',
     given: { ...bus, part: { ...part, overcurrentDevice: 'none' } },
     then: 'none: - poles, - to - A, - V dc, breaks - A',

@@ -12,6 +12,8 @@ const allowed = (most: Quantity | null): string =>
     ? 'what the part allows, which the catalogue doesn’t state'
     : `the ${quantity(most)} that the part allows`;
 
+const see = (nec: boolean, clause: string): string => (nec ? ` (NEC ${clause})` : '');
+
 /** Overcurrent devices of protectors and the least of their leads, in English. */
 export const OVERCURRENT: Sayings<OvercurrentReasons> = {
   'overcurrent/no-part': () => 'no part is chosen, and the part says which device it takes',
@@ -26,8 +28,8 @@ export const OVERCURRENT: Sayings<OvercurrentReasons> = {
     `the circuit’s own device of ${quantity(rating)} is larger than ${allowed(most)}`,
   'overcurrent/circuit-not-stated': ({ most }) =>
     `the circuit’s own device isn’t stated (rating_a), so that it can’t stand for ${allowed(most)}`,
-  'overcurrent/grounded-only': () =>
-    'this housing takes a grounded conductor alone, in which no device stands (NEC 240.22)',
+  'overcurrent/grounded-only': ({ nec }) =>
+    `this housing takes a grounded conductor alone, in which no device stands${see(nec, '240.22')}`,
   'overcurrent/array-below': ({ current, most, ampacity, nec }) =>
     `all that the arrays and converters there can send is ${quantity(current)}, no more than ${allowed(most)}: no device would open${
       ampacity === null
@@ -48,14 +50,14 @@ export const OVERCURRENT: Sayings<OvercurrentReasons> = {
   'overcurrent-outside/battery': () => 'no battery bus',
   'overcurrent-outside/turbine': () => 'no turbine',
   'overcurrent-outside/control': () => 'no control circuit',
-  'overcurrent-note/straight-through': ({ conductor }) =>
-    `${conductor} is grounded: it goes straight to the protector, without a fuse or a breaker (NEC 240.22).`,
+  'overcurrent-note/straight-through': ({ conductor, nec }) =>
+    `${conductor} is grounded: it goes straight to the protector, without a fuse or a breaker${see(nec, '240.22')}.`,
   'overcurrent-note/single-and-three-phase': () =>
     'A two-pole breaker on this system is marked for one and three phases (see NEC 240.85, from memory).',
-  'overcurrent-note/one-for-each-port': ({ ports }) =>
-    `This housing has a device for each port that it serves: ${list(ports)}. Never two wires under one terminal (NEC 110.14(A)).`,
-  'overcurrent-note/one-wire-a-terminal': ({ conductor }) =>
-    `Two channels are on ${conductor}: one lead leaves the device and parts at a listed connector; never two wires under one terminal (NEC 110.14(A)).`,
+  'overcurrent-note/one-for-each-port': ({ ports, nec }) =>
+    `This housing has a device for each port that it serves: ${list(ports)}. Never two wires under one terminal${see(nec, '110.14(A)')}.`,
+  'overcurrent-note/one-wire-a-terminal': ({ conductor, nec }) =>
+    `Two channels are on ${conductor}: one lead leaves the device and parts at a listed connector; never two wires under one terminal${see(nec, '110.14(A)')}.`,
   'lead/device-not-stated': () =>
     'its overcurrent_a isn’t stated, and the device decides how thick the leads are',
   'lead/range-not-stated': () => 'its wire_range isn’t stated',

@@ -33,6 +33,11 @@ export const OVERCURRENT: StepTexts<OvercurrentSteps> = {
   'lead/for-current': {
     says: ({ current, gauge }) => `Least that carries ${figured(current)}: ${gauge}`,
   },
+  'lead/either': {
+    says: ({ gauge }) => `Smallest lead, line and ground: ${gauge}`,
+    formula: 'the thickest of these',
+    substituted: '',
+  },
   'lead/line': {
     says: ({ gauge }) => `Smallest line lead: ${gauge}`,
     formula: 'the thickest of these',
