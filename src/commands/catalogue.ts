@@ -4,7 +4,7 @@ import type { Argv } from 'yargs';
 import type { ExitStatus, OpenItem, Range, Settings, Reason } from '../index.js';
 import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
-import { coverTable, gapsText, libraryTable, partsText, type ModelTold } from '../screen/range.js';
+import { coverTable, gapsText, lacksText, libraryTable, partsText, type ModelTold } from '../screen/range.js';
 import { counted, printable } from '../screen/text-table.js';
 import { itemsText, itemText } from '../screen/tell.js';
 import type { Act, CommonOptions, Context } from './context.js';
@@ -82,7 +82,7 @@ async function checkFiles(given: CatalogueArguments, context: Context): Promise<
 }
 
 /** A range for `--json`: its reasons as sentences. */
-function rangeInEnglish({ lines, parts }: Range): unknown {
+function rangeInEnglish({ lines, parts, lacks }: Range): unknown {
   const inEnglish = (of: Reason | null): string => (of === null ? '' : say(of));
   return {
     lines: lines.map((line) => ({
@@ -90,12 +90,13 @@ function rangeInEnglish({ lines, parts }: Range): unknown {
       covers: line.covers.map((cover) => ({ ...cover, nearest: inEnglish(cover.nearest) })),
     })),
     parts: parts.map((part) => ({ ...part, because: inEnglish(part.because) })),
+    lacks,
   };
 }
 
 function rangeText(file: string, range: Range): string {
   const parts = `${printable(file)}: ${counted(range.parts.length, 'part')} that can be used\n${partsText(range)}`;
-  return `${parts}\n${coverTable(range)}\n${gapsText(range)}\n`;
+  return `${parts}\n${coverTable(range)}\n${gapsText(range)}\n${lacksText(range)}`;
 }
 
 interface Checked {

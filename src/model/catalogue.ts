@@ -1,4 +1,23 @@
+import type { Lead } from './lead.js';
 import type { OpenItem } from './open-item.js';
+
+/** A wire of a size: m, mm2 (trade unit) of a solid round conductor, and its name (`14 AWG`, `6 mm2`). */
+export interface WireSize {
+  readonly name: string;
+  readonly diameter: number;
+  readonly area: number;
+}
+
+/** The wires of one metal that the terminals of a part take. */
+export interface WireRange {
+  readonly metal: Lead['metal'];
+  readonly least: WireSize;
+  readonly most: WireSize;
+}
+
+export const OVERCURRENT_DEVICES = ['breaker', 'fuse', 'either', 'none'] as const;
+/** The overcurrent device that a part needs of its own. */
+export type OvercurrentDevice = (typeof OVERCURRENT_DEVICES)[number];
 
 /** One protector of the company's catalogue: V, A, m, mm2; null where the cell is empty. */
 export interface Part {
@@ -42,8 +61,20 @@ export interface Part {
   readonly leadDiameter: number | null;
   /** mm2; cross-section of the lead; null: not stated. */
   readonly leadArea: number | null;
+  /** What the catalogue says of the overcurrent device in its own words; `` where it says nothing. */
   readonly overcurrent: string;
+  /** A; the largest overcurrent device ahead of it; null: not stated. */
+  readonly overcurrentMost: number | null;
+  /** A; the least; null: not stated. */
+  readonly overcurrentLeast: number | null;
+  /** Which device it needs of its own; null (not stated) stands for either. */
+  readonly overcurrentDevice: OvercurrentDevice | null;
+  /** True where its instructions size its leads; null: not stated. */
+  readonly leadByInstructions: boolean | null;
+  /** As typed. */
   readonly wireRange: string;
+  /** The same as sizes, one a metal; empty: not stated, or not understood. */
+  readonly wireRanges: readonly WireRange[];
   readonly torque: string;
   readonly price: number | null;
   readonly currency: string;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { OVERCURRENT_DEVICES } from './catalogue.js';
 import { SURENESSES } from './fact.js';
 import { reason, type Reason } from './reason.js';
 import {
@@ -44,6 +45,26 @@ export const calculationSchema = z.object({
 });
 
 export const portRefSchema = z.object({ equipment: z.string(), port: z.string() });
+
+/** The overcurrent device of one housing at one port. A and V. */
+const overcurrentSchema = z.object({
+  port: z.string(),
+  device: z.enum([...OVERCURRENT_DEVICES, 'unknown']),
+  /** Null: not known, or with `none` not asked; so the figures below. */
+  poles: z.number().int().nullable(),
+  /** The largest. */
+  amps: figure,
+  /** The smallest; null: the catalogue states none. */
+  leastAmps: figure,
+  /** The least. */
+  volts: figure,
+  /** True where a slash rating won't do. */
+  straight: z.boolean(),
+  dc: z.boolean(),
+  /** The least. */
+  interrupting: figure,
+  because: saidSchema,
+});
 
 const indicatorSchema = z.object({
   state: z.enum(STATES),
@@ -169,6 +190,9 @@ export const protectorSchema = z.object({
       reachWithstand: figure.default(null),
       /** V; between two conductors that each have a channel to ground, at most; null: there is one such conductor. */
       levelBetween: figure.default(null),
+      /** `14 AWG Cu`, several metals joined; null: not known. */
+      smallestLead: z.string().nullable().default(null),
+      smallestGroundLead: z.string().nullable().default(null),
     })
     .nullable(),
   /** The chosen part as the catalogue has it; null: no part. */
@@ -190,6 +214,8 @@ export const protectorSchema = z.object({
       leakage: figure,
     })
     .nullable(),
+  /** One a port that the housing serves; empty: of a plan that an earlier shuntbook wrote. */
+  overcurrent: z.array(overcurrentSchema).default([]),
   channels: z.array(channelSchema),
   wiring: wiringSchema,
   calculations: z.array(calculationSchema),

@@ -1,3 +1,4 @@
+import { devicesText, smallestLeadsText } from '../words/overcurrent.js';
 import { conductorText } from '../words/conductors.js';
 import { say } from '../words/reasons/say.js';
 import { told } from '../words/messages/told.js';
@@ -11,7 +12,7 @@ import { csvText, type Cell } from './csv.js';
 const joined = (values: readonly string[]): string => values.join('; ');
 
 const SCHEDULE_HEADINGS =
-  'job,protector,part,place,protects,port,reasons,strength,required_mcov,mcov,up,lead_voltage,impulse_withstand,reach_m,channels,indicators,type,enclosure'.split(
+  'job,protector,part,place,protects,port,reasons,strength,required_mcov,mcov,up,lead_voltage,impulse_withstand,reach_m,channels,indicators,type,enclosure,overcurrent,smallest_lead'.split(
     ',',
   );
 
@@ -49,6 +50,8 @@ function scheduleRow(job: string, p: PlannedProtector): Cell[] {
     joined(p.channels.flatMap(indicatorWords)),
     type ?? partDetails?.iecClass ?? null,
     partDetails?.enclosure ?? null,
+    joined(devicesText(p)),
+    smallestLeadsText(p),
   ];
 }
 

@@ -21,6 +21,7 @@ import { earthingConflicts } from './items/earthing.js';
 import { besideExisting } from './choose/beside-existing.js';
 import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
+import { overcurrentItems } from './items/overcurrent.js';
 import { placeItems } from './items/items.js';
 import { undecidedCycle, undecidedPorts } from './items/undecided.js';
 import { portOrder } from './context/order.js';
@@ -83,6 +84,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     ...selected.flatMap((one) => [...one.requirement.notes, ...one.notes]),
     ...existingElsewhere(selected),
     ...besideExisting(selected),
+    ...overcurrentItems(made),
     ...defaults.notes,
     ...earthingConflicts(site),
     ...undecidedCycle(site.basis.value),

@@ -11,6 +11,7 @@ import { exposureOf } from '../plan/context/exposure.js';
 import { singleRowJob } from '../plan/context/single-row-job.js';
 import { placeOnSite } from '../plan/place/place.js';
 import { rangeNeeds, type RangeNeed, type RangePlace } from './range-needs.js';
+import { catalogueLacks, type PartsLacking } from './catalogue-lacks.js';
 import { rateAndChoose } from '../plan/choose/share.js';
 import { jobContext } from '../plan/context/job-context.js';
 
@@ -56,6 +57,8 @@ export interface PartUse {
 export interface Range {
   readonly lines: readonly RangeLine[];
   readonly parts: readonly PartUse[];
+  /** Columns that decide overcurrent devices and leads, with the parts that state nothing there; only those that lack some. */
+  readonly lacks: readonly PartsLacking[];
   /** Parts that fit nothing. */
   readonly items: readonly OpenItem[];
 }
@@ -89,6 +92,7 @@ export function rangeOf(catalogue: Catalogue, settings: Settings): Range {
       covers: asked.filter((h) => h.need === need).map((h) => cover(h, catalogue, settings)),
     })),
     parts,
+    lacks: catalogueLacks(catalogue.parts),
     items: parts
       .filter((p) => p.fits.length === 0)
       .map(({ part, because, file, line }) =>

@@ -62,6 +62,23 @@ const HIGH_LEG_MARKING = 'the high leg of a delta is marked orange or by an equa
 const CONDUCTOR_COLOURS = 'grounded conductors are white or gray, or marked so';
 const VOLTAGE_TO_GROUND =
   'the voltage to ground of an ungrounded circuit is the greatest to any other of its conductors';
+const SLASH_RATING =
+  'a breaker with a slash rating stands only on a solidly grounded system where neither of its voltages is exceeded; elsewhere a straight rating is asked';
+const NO_DEVICE_IN_GROUNDED =
+  'no overcurrent device stands in a grounded conductor, unless it opens all conductors of the circuit at once';
+const ONE_WIRE_A_TERMINAL = 'a terminal takes one conductor, unless it is identified for more';
+const AHEAD_OF_SERVICE_DISCONNECT =
+  'what may be connected ahead of the service disconnect: type 1 protectors too';
+const ARRAY_OVERCURRENT =
+  'no overcurrent device is asked for where conductors and equipment bear the sum of the currents of all sources that can reach them';
+const ARRAY_CONDUCTORS = 'conductors of an array carry 125 percent of its highest current';
+const SMALL_CONDUCTORS =
+  'overcurrent devices of at most 15 A for 14 AWG, 20 A for 12 AWG, 30 A for 10 AWG copper; of 15 A for 12 AWG, 25 A for 10 AWG aluminum';
+const AMPACITY = 'ampacities of conductors by size, metal and temperature of their insulation and terminals';
+const NEXT_STANDARD_SIZE =
+  'where the ampacity is no standard size of device, the next larger one may protect the conductor';
+const LEADS_BY_INSTRUCTIONS =
+  'the conductors to listed equipment such as a protector may be sized by the instructions that come with it';
 const LIGHTNING_PROTECTION =
   'a structure with a lightning protection system has protectors of at least 20 kA at the service entrance';
 
@@ -206,6 +223,60 @@ export const NEC_CLAUSES = table<NecEntry>()({
     'nec-2017': { clause: 'Article 100', says: VOLTAGE_TO_GROUND },
     'nec-2020': { clause: 'Article 100', says: VOLTAGE_TO_GROUND },
     'nec-2023': { clause: 'Article 100', says: VOLTAGE_TO_GROUND },
+  },
+  'slash-rating': {
+    'nec-2017': { clause: '240.85', says: SLASH_RATING },
+    'nec-2020': { clause: '240.85', says: SLASH_RATING },
+    'nec-2023': { clause: '240.85', says: SLASH_RATING },
+  },
+  'no-device-in-grounded-conductor': {
+    'nec-2017': { clause: '240.22', says: NO_DEVICE_IN_GROUNDED },
+    'nec-2020': { clause: '240.22', says: NO_DEVICE_IN_GROUNDED },
+    'nec-2023': { clause: '240.22', says: NO_DEVICE_IN_GROUNDED },
+  },
+  'one-wire-a-terminal': {
+    'nec-2017': { clause: '110.14(A)', says: ONE_WIRE_A_TERMINAL },
+    'nec-2020': { clause: '110.14(A)', says: ONE_WIRE_A_TERMINAL },
+    'nec-2023': { clause: '110.14(A)', says: ONE_WIRE_A_TERMINAL },
+  },
+  'ahead-of-service-disconnect': {
+    sure: 'memory',
+    'nec-2017': { clause: '230.82(4)', says: AHEAD_OF_SERVICE_DISCONNECT },
+    'nec-2020': { clause: '230.82(4)', says: AHEAD_OF_SERVICE_DISCONNECT },
+    'nec-2023': { clause: '230.82(4)', says: AHEAD_OF_SERVICE_DISCONNECT },
+  },
+  'array-overcurrent': {
+    'nec-2017': { clause: '690.9(A)', says: ARRAY_OVERCURRENT },
+    'nec-2020': { clause: '690.9(A)', says: ARRAY_OVERCURRENT },
+    'nec-2023': { clause: '690.9(A)', says: ARRAY_OVERCURRENT },
+  },
+  'array-conductors': {
+    sure: 'memory',
+    'nec-2017': { clause: '690.8(B)', says: ARRAY_CONDUCTORS },
+    'nec-2020': { clause: '690.8(B)', says: ARRAY_CONDUCTORS },
+    'nec-2023': { clause: '690.8(B)', says: ARRAY_CONDUCTORS },
+  },
+  'small-conductors': {
+    'nec-2017': { clause: '240.4(D)', says: SMALL_CONDUCTORS },
+    'nec-2020': { clause: '240.4(D)', says: SMALL_CONDUCTORS },
+    'nec-2023': { clause: '240.4(D)', says: SMALL_CONDUCTORS },
+  },
+  ampacity: {
+    sure: 'memory',
+    'nec-2017': { clause: 'Table 310.15(B)(16)', says: AMPACITY },
+    'nec-2020': { clause: 'Table 310.16', says: AMPACITY },
+    'nec-2023': { clause: 'Table 310.16', says: AMPACITY },
+  },
+  'next-standard-size': {
+    sure: 'memory',
+    'nec-2017': { clause: '240.4(B)', says: NEXT_STANDARD_SIZE },
+    'nec-2020': { clause: '240.4(B)', says: NEXT_STANDARD_SIZE },
+    'nec-2023': { clause: '240.4(B)', says: NEXT_STANDARD_SIZE },
+  },
+  'leads-by-instructions': {
+    'nec-2017': { clause: '240.21(B)(1)(1)b exception', says: LEADS_BY_INSTRUCTIONS },
+    'nec-2020': { clause: '240.21(B)(1)(1)b exception', says: LEADS_BY_INSTRUCTIONS },
+    'nec-2023': { clause: '240.21(B)(1)(1)b exception', says: LEADS_BY_INSTRUCTIONS },
   },
   'lightning-protection': {
     standard: 'NFPA 780',

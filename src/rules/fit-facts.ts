@@ -3,6 +3,7 @@ import type { Reason } from '../model/reason.js';
 import type { FitRule } from '../model/rule.js';
 import type { Thresholds } from '../model/settings.js';
 import type { Basis } from '../model/editions.js';
+import type { OvercurrentPlace } from './lead-duty.js';
 import type { Earthing, LightningProtection } from '../model/words.js';
 
 /** What one placement asks, and one part held against it; plan/ fills it. */
@@ -35,6 +36,10 @@ export interface FitFacts {
   readonly spareRoom: number;
   /** True where ports share one protector: every conductor must fit one housing. */
   readonly oneHousing: boolean;
+  /** What each port tells of the overcurrent device ahead of the leads. */
+  readonly leadPlaces: readonly OvercurrentPlace[];
+  /** True where the leads of a class T1 part are asked for, whatever the part is. */
+  readonly classOneAsked: boolean;
   readonly part: Part;
   readonly thresholds: Thresholds;
 }
@@ -65,6 +70,7 @@ export type FitRuleId =
   | 'rate/connection'
   | 'rate/neutral-path'
   | 'rate/lightning'
-  | 'rate/channels';
+  | 'rate/channels'
+  | 'rate/lead-size';
 
 export type AnyFitRule = FitRule<FitFacts, FitPlace, DoubtFacts, FitRuleId>;

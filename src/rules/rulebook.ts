@@ -25,6 +25,7 @@ import { service } from './place/service.js';
 import { signal } from './place/signal.js';
 import { wind } from './place/wind.js';
 import { windPremises } from './place/wind-premises.js';
+import type { OvercurrentRule } from './overcurrent-facts.js';
 import type { AnyPlacementRule } from './placement-facts.js';
 import { acVoltage } from './rate/ac-voltage.js';
 import { arrayCurrent } from './rate/array-current.js';
@@ -40,6 +41,7 @@ import { faultCurrent } from './rate/fault-current.js';
 import { indication } from './rate/indication.js';
 import { inputLimit } from './rate/input-limit.js';
 import { inverterLink } from './rate/inverter-link.js';
+import { leadSize } from './rate/lead-size.js';
 import { lightning } from './rate/lightning.js';
 import { listing } from './rate/listing.js';
 import { mcov } from './rate/mcov.js';
@@ -53,6 +55,11 @@ import type { AnyRatingRule } from './rating-facts.js';
 import { conductors } from './wire/conductors.js';
 import { leads } from './wire/leads.js';
 import { neutral } from './wire/neutral.js';
+import { overcurrentAc } from './wire/overcurrent-ac.js';
+import { overcurrentArray } from './wire/overcurrent-array.js';
+import { overcurrentBattery } from './wire/overcurrent-battery.js';
+import { overcurrentControl } from './wire/overcurrent-control.js';
+import { overcurrentTurbine } from './wire/overcurrent-turbine.js';
 import { spareChannel } from './wire/spare-channel.js';
 
 /** The placement rules that the site alone decides, in the order in which their reasons are printed. */
@@ -124,6 +131,7 @@ const PART_RULES: { readonly [I in FitRuleId]: AnyFitRule & { readonly id: I } }
   'rate/neutral-path': neutralPath,
   'rate/lightning': lightning,
   'rate/channels': channels,
+  'rate/lead-size': leadSize,
 };
 
 /** Rules that hold a part against what a place asks, in the order in which they are named as reasons. */
@@ -152,6 +160,16 @@ export const INDICATOR_RULES: readonly AnyIndicatorRule[] = [
 
 export const WIRING_RULES = { conductors, neutral, spareChannel, leads };
 
+/** Rules about the overcurrent device of a protector; the one that applies counts. */
+export const OVERCURRENT_RULES: readonly OvercurrentRule[] = [
+  overcurrentAc,
+  overcurrentArray,
+  overcurrentBattery,
+  overcurrentTurbine,
+  overcurrentControl,
+];
+export const LEAD_SIZE_RULE: AnyFitRule = leadSize;
+
 /** Every rule, for the rulebook. */
 export const ALL_RULES: readonly PrintedRule[] = [
   ...PLACEMENT_RULES,
@@ -166,5 +184,6 @@ export const ALL_RULES: readonly PrintedRule[] = [
   neutral,
   spareChannel,
   leads,
+  ...OVERCURRENT_RULES,
   ...INDICATOR_RULES,
 ];

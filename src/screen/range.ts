@@ -127,6 +127,22 @@ export function gapsText({ lines }: RangeTold): string {
   return [head, ...gaps, but].map((l) => `${l}\n`).join('');
 }
 
+/**
+ * Columns that decide overcurrent devices and leads, with the parts that state nothing there: a line a column.
+ * @returns lines, each ended by a line feed; `` where none is lacking
+ */
+export function lacksText({
+  lacks,
+}: {
+  readonly lacks: readonly { readonly column: string; readonly parts: readonly string[] }[];
+}): string {
+  if (lacks.length === 0) return '';
+  const of = (column: string, parts: readonly string[]): string =>
+    `  ${column}: ${parts.map((part) => printable(part, 60)).join(', ')}`;
+  const head = 'Without these columns overcurrent devices and smallest leads stay open:';
+  return [head, ...lacks.map(({ column, parts }) => of(column, parts))].map((l) => `${l}\n`).join('');
+}
+
 /** A model of the equipment library with what it lacks. */
 export interface ModelTold {
   readonly maker: string;

@@ -1,4 +1,5 @@
 import { isUnsaid } from '../words/messages/told.js';
+import { deviceAndWhy, devicesText, smallestLeadsText } from '../words/overcurrent.js';
 import { conductorText } from '../words/conductors.js';
 import { say } from '../words/reasons/say.js';
 import type { Calculation, NotPlaced, Plan, PlannedEquipment, PlannedProtector } from '../model/plan.js';
@@ -119,10 +120,17 @@ function protectorText(p: PlannedProtector, basis: Basis): string {
     ]),
     `  asks: ${asks.join(', ')}`,
     ...has,
+    ...devicesText(p, deviceAndWhy).map((text) => `  overcurrent device: ${printable(text)}`),
+    ...leadLines(p),
     ...p.calculations.flatMap(calculationLines),
     ...p.channels.map((c) => `  channel ${String(c.channel)}: ${conductorText(c.wire)} to ${c.to}`),
     ...p.rejected.map((r) => `  not ${printable(r.part, 60)}: ${printable(say(r.because))} (${r.rule})`),
   ]);
+}
+
+function leadLines(p: PlannedProtector): string[] {
+  const leads = smallestLeadsText(p);
+  return leads === '' ? [] : [`  smallest leads: ${leads}`];
 }
 
 function calculationLines(calculation: Calculation): string[] {

@@ -40,6 +40,32 @@ describe('shuntbook catalogue', () => {
     expect(err).toContain('[catalogue/part-fits-nothing]');
   });
 
+  it('lists the parts that lack a column of overcurrent device and leads, by column', async () => {
+    const path = file(
+      'parts.csv',
+      `${HEADINGS},overcurrent_a,overcurrent_min_a,overcurrent_device,lead_by_instructions,wire_range`,
+      'WHOLE,2,150,600,VPR,20,50,2,1,an invented listing,20,15,breaker,no,14 to 6 AWG Cu',
+      'FREE,2,150,600,VPR,20,50,2,1,an invented listing,,,none,yes,14 to 6 AWG Cu',
+      'HALF,2,150,600,VPR,20,50,2,1,an invented listing,20,,breaker,no,as its instructions say',
+      'BARE,2,150,600,VPR,20,50,2,1,an invented listing,,,,,',
+    );
+    const told = await shuntbook(['catalogue', path]);
+    expect(told.out).toMatch(
+      /stay open:\n {2}overcurrent_a: BARE\n {2}overcurrent_min_a: HALF, BARE\n {2}overcurrent_device: BARE\n {2}lead_by_instructions: BARE\n {2}wire_range: HALF, BARE\n/,
+    );
+    expect(told.err).toContain('[catalogue/wire-range-not-read]');
+    const whole = file(
+      'whole.csv',
+      `${HEADINGS},overcurrent_a,overcurrent_min_a,overcurrent_device,lead_by_instructions,wire_range`,
+      'WHOLE,2,150,600,VPR,20,50,2,1,an invented listing,20,15,breaker,no,14 to 6 AWG Cu',
+    );
+    expect((await shuntbook(['catalogue', whole])).out).not.toContain('stay open');
+    const { range } = JSON.parse((await shuntbook(['catalogue', path, '--json'])).out) as {
+      range: { lacks: unknown[] };
+    };
+    expect(range.lacks[0]).toEqual({ column: 'overcurrent_a', parts: ['BARE'] });
+  });
+
   it('lists what the models of a library lack, also without a catalogue', async () => {
     const path = file('models.csv', 'maker,model,kind', 'Invented Works,B-1,battery', ',B-2,battery');
     const told = await shuntbook(['catalogue', '--library', path]);

@@ -57,6 +57,11 @@ const part = (name: string, price: number | null): Part => ({
   leadArea: null,
   overcurrent: '',
   wireRange: '',
+  wireRanges: [],
+  overcurrentMost: null,
+  overcurrentLeast: null,
+  overcurrentDevice: null,
+  leadByInstructions: null,
   torque: '',
   price,
   currency: price === null ? '' : 'USD',
@@ -68,7 +73,7 @@ describe('the tables of a batch have the headings of the contract', () => {
   it('schedule.csv, one line a housing', () => {
     const text = scheduleCsv(plan);
     expect(heading(text)).toBe(
-      'job,protector,part,place,protects,port,reasons,strength,required_mcov,mcov,up,lead_voltage,impulse_withstand,reach_m,channels,indicators,type,enclosure',
+      'job,protector,part,place,protects,port,reasons,strength,required_mcov,mcov,up,lead_voltage,impulse_withstand,reach_m,channels,indicators,type,enclosure,overcurrent,smallest_lead',
     );
     const rows = rowsOf(text);
     expect(rows.map((r) => r['protector'])).toEqual(plan.protectors.map((p) => p.tag));

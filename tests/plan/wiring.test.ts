@@ -243,7 +243,7 @@ describe('colours, leads and instructions', () => {
     expect([p.overcurrent, p.torque, p.wireRange]).toEqual([
       'by the part’s instructions',
       'by the part’s instructions',
-      'by the part’s instructions',
+      '14 to 2 AWG Cu',
     ]);
   });
 

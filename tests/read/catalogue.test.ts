@@ -49,6 +49,58 @@ describe('a part', () => {
     expect(catalogue.parts[0]?.leadDiameter).toBeCloseTo(2 * Math.sqrt(6 / Math.PI) * 1e-3, 12);
   });
 
+  it('says which overcurrent device stands ahead of it, and which leads it takes', () => {
+    const headings =
+      'part,channels,mcov_ac,overcurrent,overcurrent_a,overcurrent_min_a,overcurrent_device,lead_by_instructions,wire_range';
+    const { catalogue } = read(
+      headings,
+      'P-1,2,150,in words,20,15 A,Breaker,yes,14 to 6 AWG Cu',
+      'P-2,2,150,,0.02 kA,,none,no,12 to 4 AWG Al',
+      'P-3,2,150,,,,,,',
+    );
+    expect(catalogue.items).toEqual([]);
+    const found = catalogue.parts.map((p) => [
+      p.overcurrent,
+      p.overcurrentMost,
+      p.overcurrentLeast,
+      p.overcurrentDevice,
+      p.leadByInstructions,
+      p.wireRange,
+      p.wireRanges.map((r) => `${r.metal} ${r.least.name} ${r.most.name}`).join(),
+    ]);
+    expect(found).toEqual([
+      ['in words', 20, 15, 'breaker', true, '14 to 6 AWG Cu', 'copper 14 AWG 6 AWG'],
+      ['', 20, null, 'none', false, '12 to 4 AWG Al', 'aluminium 12 AWG 4 AWG'],
+      ['', null, null, null, null, '', ''],
+    ]);
+  });
+
+  test.each([
+    ['overcurrent_a', 'twenty'],
+    ['overcurrent_a', '0'],
+    ['overcurrent_a', '20 V'],
+    ['overcurrent_min_a', '-5'],
+    ['overcurrent_device', 'switch'],
+    ['lead_by_instructions', 'maybe'],
+  ])('whose %s is “%s” is left out: a blank would mean something else', (column, cell) => {
+    const reading = read(`part,channels,mcov_ac,${column}`, `P,1,75,${cell}`);
+    expect(reading.catalogue.parts).toEqual([]);
+    expect(items(reading)).toEqual([['catalogue/part-left-out', 'confirm', 2, column]]);
+  });
+
+  it('whose least device is larger than its largest is left out, where it is as large it isn’t', () => {
+    const of = (least: string): CatalogueReading =>
+      read('part,channels,mcov_ac,overcurrent_a,overcurrent_min_a', `P,1,75,20,${least}`);
+    expect(items(of('20.1'))).toEqual([['catalogue/part-left-out', 'confirm', 2, 'overcurrent_min_a']]);
+    expect(items(of('20'))).toEqual([]);
+  });
+
+  it('whose wire range can’t be read keeps its words, with an item', () => {
+    const reading = read('part,channels,mcov_ac,wire_range', 'P,1,75,see its instructions');
+    expect(reading.catalogue.parts).toMatchObject([{ wireRange: 'see its instructions', wireRanges: [] }]);
+    expect(items(reading)).toEqual([['catalogue/wire-range-not-read', 'confirm', 2, 'wire_range']]);
+  });
+
   test.each([
     ['10 AWG', 2.588],
     ['6 AWG', 4.115],

@@ -4,6 +4,8 @@ import type { RunFacts } from '../../src/model/rule.js';
 import { defaultSettings, type Thresholds } from '../../src/model/settings.js';
 import type { FitFacts } from '../../src/rules/fit-facts.js';
 import type { IndicatorFacts } from '../../src/rules/indicator-facts.js';
+import type { OvercurrentPlace } from '../../src/rules/lead-duty.js';
+import type { OvercurrentFacts } from '../../src/rules/overcurrent-facts.js';
 import type { PlacementFacts } from '../../src/rules/placement-facts.js';
 import type {
   ArrayFacts,
@@ -226,12 +228,45 @@ export function part(some: Partial<Part> = {}): Part {
     leadDiameter: null,
     leadArea: null,
     overcurrent: '',
+    overcurrentMost: null,
+    overcurrentLeast: null,
+    overcurrentDevice: null,
+    leadByInstructions: null,
     wireRange: '',
+    wireRanges: [],
     torque: '',
     price: null,
     currency: '',
     file: 'catalogue.csv',
     line: 2,
+    ...some,
+  };
+}
+
+/** An AC port of which nothing is stated. */
+export function leadPlace(some: Partial<OvercurrentPlace> = {}): OvercurrentPlace {
+  return {
+    circuit: 'power',
+    aheadOfDisconnect: false,
+    ownDevice: undefined,
+    arrayCurrent: undefined,
+    ...some,
+  };
+}
+
+/** A panel of 120/240 V, solidly grounded, nec-2023, whose own device isn't stated; the part allows 30 A. */
+export function overcurrentFacts(some: Partial<OvercurrentFacts> = {}): OvercurrentFacts {
+  return {
+    ...leadPlace(),
+    basis: 'nec-2023',
+    part: { overcurrentMost: 30, overcurrentLeast: null, overcurrentDevice: null },
+    lines: ['L1', 'L2'],
+    groundedConductor: undefined,
+    systems: [{ system: '120/240', whole: '120/240', grounding: 'solid' }],
+    highLeg: false,
+    highest: undefined,
+    faultCurrent: undefined,
+    current: 'ac',
     ...some,
   };
 }
@@ -258,6 +293,8 @@ export function fitFacts(some: Partial<FitFacts> = {}): FitFacts {
     conductors: 2,
     spareRoom: 2,
     oneHousing: false,
+    leadPlaces: [leadPlace()],
+    classOneAsked: false,
     part: part(),
     thresholds: THRESHOLDS,
     ...some,

@@ -10,10 +10,23 @@ import type { Fit, PlacementDecision, RatingDecision, RuleCard } from '../../src
 import type { Basis } from '../../src/model/editions.js';
 import type { AnyFitRule, FitFacts } from '../../src/rules/fit-facts.js';
 import type { AnyIndicatorRule, IndicatorFacts } from '../../src/rules/indicator-facts.js';
+import type {
+  OvercurrentDecision,
+  OvercurrentFacts,
+  OvercurrentRule,
+} from '../../src/rules/overcurrent-facts.js';
 import type { AnyPlacementRule, PlacementFacts } from '../../src/rules/placement-facts.js';
 import type { AnyRatingRule, RatingFacts } from '../../src/rules/rating-facts.js';
 import type { WiringFacts, WiringRule } from '../../src/rules/wiring-facts.js';
-import { fitFacts, indicatorFacts, part, placementFacts, ratingFacts, wiringFacts } from './facts.js';
+import {
+  fitFacts,
+  indicatorFacts,
+  overcurrentFacts,
+  part,
+  placementFacts,
+  ratingFacts,
+  wiringFacts,
+} from './facts.js';
 
 /** One case of a rule's table, as the loop over all rules counts it. */
 export interface Ran {
@@ -328,5 +341,49 @@ export function wiringTable<D extends object>(
     const { because } = actual as { readonly because?: string };
     const why = because ?? one.name;
     return { name: one.name, basis: facts.basis, fires: one.fires, why, actual, expected: one.then };
+  });
+}
+
+export interface OvercurrentCase {
+  readonly name: string;
+  readonly given: Partial<OvercurrentFacts>;
+  /** As `deviceLine` writes it. */
+  readonly then?: string;
+  readonly because?: string;
+  readonly notes?: readonly string[];
+  readonly outside?: string;
+}
+
+/** `breaker: 2 poles, 15 to 20 A, 240 V straight, breaks 10000 A`; `-` stands for what isn't known or not asked. */
+function deviceLine(decision: OvercurrentDecision): string {
+  if (decision.outcome === 'outside') return '';
+  const { device, poles, amps, leastAmps, volts, straight, dc, interrupting } = decision.planned;
+  const or = (figure: number | null): string => (figure === null ? '-' : String(figure));
+  const kind = `${straight ? ' straight' : ''}${dc ? ' dc' : ''}`;
+  return `${device}: ${or(poles)} poles, ${or(leastAmps)} to ${or(amps)} A, ${or(volts)} V${kind}, breaks ${or(interrupting)} A`;
+}
+
+/** The table of a rule about overcurrent devices. */
+export function overcurrentTable(
+  url: string,
+  rule: OvercurrentRule,
+  cases: readonly OvercurrentCase[],
+): Table {
+  return table(url, rule, cases, (one, reads) => {
+    const facts = overcurrentFacts(one.given);
+    const decision = rule.decide(watched(rule, facts, reads));
+    const fires = decision.outcome === 'device';
+    const because = say(fires ? decision.planned.because : decision.because);
+    const actual = {
+      line: deviceLine(decision),
+      because: one.because === undefined && fires ? undefined : because,
+      notes: fires ? decision.planned.notes.map((note) => say(note)) : [],
+    };
+    const expected = {
+      line: one.then ?? '',
+      because: one.outside ?? one.because,
+      notes: one.notes ?? [],
+    };
+    return { name: one.name, basis: facts.basis, fires, why: because, actual, expected };
   });
 }

@@ -1,4 +1,5 @@
 import { conductorText } from '../../words/conductors.js';
+import { deviceAndWhy, devicesText, smallestLeadsText } from '../../words/overcurrent.js';
 import { BY_INSTRUCTIONS, systemText } from '../../words/protectors.js';
 import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
@@ -95,12 +96,28 @@ function leadRows(protector: PlannedProtector, basis: Basis): WiringNote['leads'
       what: 'Lead as planned',
       value: `${leadLength(wiring.leadLengthPlanned, basis)}, ${gauge}`,
     },
-    { what: 'Smallest lead', value: `${say(wiring.smallestLead)}; and of the wire range of the part` },
-    { what: 'Overcurrent protection', value: or(wiring.overcurrent) },
+    { what: 'Smallest lead', value: smallestLead(protector) },
+    { what: 'Overcurrent device', value: overcurrentDevice(protector) },
     { what: 'Wire range', value: or(wiring.wireRange) },
     { what: 'Torque', value: or(wiring.torque) },
     { what: 'Indicator', value: indicatorText(protector) },
   ]);
+}
+
+/** Without a part what the code asks of any. */
+function smallestLead(protector: PlannedProtector): string {
+  const known = smallestLeadsText(protector);
+  return known === '' ? `${say(protector.wiring.smallestLead)}; and of the wire range of the part` : known;
+}
+
+/** The catalogue's words stand beside the device where it states no size, and alone in a plan that an earlier shuntbook wrote. */
+function overcurrentDevice(protector: PlannedProtector): string {
+  const { overcurrent } = protector.wiring;
+  const devices = devicesText(protector, deviceAndWhy);
+  if (devices.length === 0) return overcurrent ?? BY_INSTRUCTIONS;
+  const isSized = protector.overcurrent.every((one) => one.device === 'none' || one.amps !== null);
+  const words = isSized ? [] : [`the catalogue: ${overcurrent ?? BY_INSTRUCTIONS}`];
+  return [...devices, ...words].join('; ');
 }
 
 function indicatorText(protector: PlannedProtector): string {

@@ -1,4 +1,5 @@
 import { conductorText } from '../../words/conductors.js';
+import { deviceInShort, devicesText } from '../../words/overcurrent.js';
 import { BY_INSTRUCTIONS } from '../../words/protectors.js';
 import { say } from '../../words/reasons/say.js';
 import type { PlannedChannel, PlannedProtector } from '../../model/plan.js';
@@ -51,8 +52,10 @@ function channelRows(protector: PlannedProtector, top: number): ChannelRow[] {
 
 const isNeutral = ({ wire }: PlannedChannel): boolean => wire.name === 'N';
 
-function overcurrentOf({ wiring }: PlannedProtector): string {
-  return wiring.overcurrent ?? BY_INSTRUCTIONS;
+/** A plan that an earlier shuntbook wrote has the catalogue's words alone. */
+function overcurrentOf(protector: PlannedProtector): string {
+  const devices = devicesText(protector, deviceInShort);
+  return devices.length > 0 ? devices.join('; ') : (protector.wiring.overcurrent ?? BY_INSTRUCTIONS);
 }
 
 /** Lines of text whose middle is at `y`; `styleOf` a line's number. */

@@ -1,5 +1,6 @@
 import { groundingName, guardsControl, systemText } from '../../words/protectors.js';
 import { say } from '../../words/reasons/say.js';
+import { devicesText, smallestLeadsText } from '../../words/overcurrent.js';
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import type { Basis } from '../../model/editions.js';
@@ -40,6 +41,9 @@ export const ScheduleRowSchema = z.object({
   type: z.string(),
   enclosure: z.string(),
   listing: z.string(),
+  /** The overcurrent device at each port. */
+  devices: z.array(z.string()),
+  smallestLead: z.string(),
 });
 export type ScheduleRow = z.infer<typeof ScheduleRowSchema>;
 
@@ -172,6 +176,8 @@ export function scheduleRow(protector: PlannedProtector, basis: Basis): Schedule
     listing: [protector.partDetails?.listing ?? '', protector.partDetails?.listingFile ?? '']
       .filter((t) => t !== '')
       .join(', '),
+    devices: devicesText(protector),
+    smallestLead: smallestLeadsText(protector) || notKnown(figures === null ? NO_PART : UNSTATED),
   };
 }
 

@@ -96,6 +96,27 @@ export const CHOOSE_MESSAGES = {
     least: string;
     source: Reason;
   }>('choose/lead-thin', 'confirm', 'office'),
+  overcurrentSize: message<{ part: string; words: string; at: readonly PortsAt[]; more: number }>(
+    'choose/overcurrent-size',
+    'confirm',
+    'office',
+  ),
+  overcurrentTurbine: message<{ at: PortsAt; part: string; most: Quantity | null }>(
+    'choose/overcurrent-turbine',
+    'confirm',
+    'maker',
+  ),
+  overcurrentControl: message<{ at: PortsAt; part: string; most: Quantity | null }>(
+    'choose/overcurrent-control',
+    'confirm',
+    'designer',
+  ),
+  /** The circuit's own device is smaller than the part's least. */
+  overcurrentBelowLeast: message<{ at: PortsAt; part: string; rating: Quantity; least: Quantity }>(
+    'choose/overcurrent-below-least',
+    'confirm',
+    'designer',
+  ),
   faultCurrentUnknown: message<{ at: PortsAt; because: Reason; part: string; holds: Reason; who: Who }>(
     'choose/fault-current-unknown',
     'confirm',

@@ -58,6 +58,12 @@ export const PART_CELL_IGNORED = message<{
   expected: string;
 }>('catalogue/cell-ignored', 'confirm', 'office');
 
+export const WIRE_RANGE_NOT_READ = message<{ part: string; found: string; expected: string }>(
+  'catalogue/wire-range-not-read',
+  'confirm',
+  'office',
+);
+
 export const PART_TWICE = message<{ part: string; line: number }>(
   'catalogue/part-twice',
   'confirm',

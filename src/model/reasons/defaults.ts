@@ -15,7 +15,9 @@ export interface DefaultReasons {
   'default-decides/type': None;
   'default-decides/enclosure-and-runs': None;
   'default-decides/cold-voltage-table': None;
+  'default-value/no-backfeed': None;
   'default-decides/withstand': None;
+  'default-decides/overcurrent': None;
   'default-decides/voltage-and-lights': None;
   'default-decides/dark-light': None;
   'default-decides/recorded-lights': None;

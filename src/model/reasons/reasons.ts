@@ -2,6 +2,7 @@ import type { PlaceReasons } from './place.js';
 import type { PlaceSupplyReasons } from './place-supply.js';
 import type { RateReasons } from './rate.js';
 import type { ChooseReasons } from './choose.js';
+import type { OvercurrentReasons } from './overcurrent.js';
 import type { WireReasons } from './wire.js';
 import type { MakeReasons } from './make.js';
 import type { DefaultReasons } from './defaults.js';
@@ -15,6 +16,7 @@ export interface Reasons
     RateReasons,
     ChooseReasons,
     WireReasons,
+    OvercurrentReasons,
     MakeReasons,
     DefaultReasons,
     StandingReasons {

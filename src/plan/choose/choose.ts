@@ -2,12 +2,14 @@ import { reason, type Reason } from '../../model/reason.js';
 import { leadFigures } from '../../electrical/leads.js';
 import type { Catalogue, Part } from '../../model/catalogue.js';
 import type { Settings } from '../../model/settings.js';
+import type { OvercurrentPlace } from '../../rules/lead-duty.js';
 import type { FitFacts } from '../../rules/fit-facts.js';
 import { NEC_2023_TABLE_110_28_OUTDOORS, nemaTypes } from '../../rules/rate/enclosure.js';
 import { FIT_RULES } from '../../rules/rulebook.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 import { memo, type Memo } from '../context/memo.js';
 import { plannedLeads } from './planned-lead.js';
+import { leadsByMetal, leadsToPlan, type MetalLeads } from '../../rules/smallest-lead.js';
 
 /** What is asked of a part, without the part: everything that a fit rule may know. */
 export type Specification = Omit<FitFacts, 'part' | 'leadVoltage' | 'thresholds'> & {
@@ -29,6 +31,8 @@ export interface Candidate {
   readonly part: Part;
   /** V; of its leads as planned. */
   readonly leadVoltage: number;
+  /** Its smallest leads there, one a metal. */
+  readonly leads: readonly MetalLeads[];
   readonly shortfalls: readonly { readonly rule: string; readonly says: Reason }[];
   readonly failures: readonly { readonly rule: string; readonly because: Reason; readonly gap: number }[];
 }
@@ -45,8 +49,10 @@ const OUTDOORS: ReadonlySet<string> = new Set(NEC_2023_TABLE_110_28_OUTDOORS);
 
 /** Holds one part against a specification by every fit rule. */
 export function assess(part: Part, specification: Specification, settings: Settings): Candidate {
-  const leads = plannedLeads(part, specification.leadLength, specification.basis, settings);
-  const { value: leadVoltage } = leadFigures({ ...leads, upBasis: part.upBasis });
+  const { basis, classOneAsked, leadPlaces: places, leadLength } = specification;
+  const leads = leadsByMetal({ basis, classOneAsked, places, part });
+  const planned = plannedLeads(part, leadLength, basis, settings, leadsToPlan(leads));
+  const { value: leadVoltage } = leadFigures({ ...planned, upBasis: part.upBasis });
   const facts: FitFacts = { ...specification, part, leadVoltage, thresholds: settings.thresholds };
   const shortfalls: { rule: string; says: Reason }[] = [];
   const failures: { rule: string; because: Reason; gap: number }[] = [];
@@ -56,7 +62,7 @@ export function assess(part: Part, specification: Specification, settings: Setti
     if (!fit.fits) failures.push({ rule: rule.id, because: fit.because, gap: fit.gap });
     else if (fit.shortfall !== undefined) shortfalls.push({ rule: rule.id, says: fit.shortfall });
   }
-  return { part, leadVoltage, shortfalls, failures };
+  return { part, leadVoltage, leads, shortfalls, failures };
 }
 
 const chosen = new WeakMap<Settings, Memo<Choice>>();
@@ -70,9 +76,13 @@ function choices(settings: Settings): Memo<Choice> {
   return ofSettings;
 }
 
+function placeKey(p: OvercurrentPlace): string {
+  return `${p.circuit},${p.aheadOfDisconnect},${p.ownDevice},${p.arrayCurrent}`;
+}
+
 /** Every field of a specification, in one order: what two places ask alike is chosen once. */
 function keyOf(d: Specification): string {
-  return `${d.basis}|${d.earthing}|${d.current}|${d.circuit}|${d.atService}|${d.phases}|${d.mcov}|${d.nominalCurrent}|${d.sccr}|${d.withstand}|${d.withstandAssumed}|${d.aheadOfDisconnect}|${d.outdoors}|${d.listedFor}|${d.lightning}|${d.conductors}|${d.spareRoom}|${d.oneHousing}|${d.leadLength}|${d.strongFirst}`;
+  return `${d.basis}|${d.earthing}|${d.current}|${d.circuit}|${d.atService}|${d.phases}|${d.mcov}|${d.nominalCurrent}|${d.sccr}|${d.withstand}|${d.withstandAssumed}|${d.aheadOfDisconnect}|${d.outdoors}|${d.listedFor}|${d.lightning}|${d.conductors}|${d.spareRoom}|${d.oneHousing}|${d.leadLength}|${d.strongFirst}|${d.classOneAsked}|${d.leadPlaces.map(placeKey).join('/')}`;
 }
 
 /**

@@ -6,6 +6,7 @@ import { CHOOSE_MESSAGES, type LeadAt } from '../../model/messages/choose.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import { metres, volts } from '../../model/quantity.js';
 import type { JobContext } from '../context/job-context.js';
+import { leadsToPlan } from '../../rules/smallest-lead.js';
 import { plannedLeads } from './planned-lead.js';
 import { reachWithstandOf } from './reach-withstand.js';
 import { longestRun, reachWith, whereIs, type Selected } from './select.js';
@@ -18,14 +19,14 @@ import { longestRun, reachWith, whereIs, type Selected } from './select.js';
  */
 export function longLead(
   job: JobContext,
-  selected: Pick<Selected, 'placement' | 'requirement'>,
+  selected: Pick<Selected, 'placement' | 'requirement' | 'leads'>,
   part: Part,
 ): PlacedNote | undefined {
   const { placement } = selected;
   const { basis } = job.site;
   const t = job.settings.thresholds;
   const stated = placement.subject.facts.lead_length?.value;
-  const leads = plannedLeads(part, stated, basis.value, job.settings);
+  const leads = plannedLeads(part, stated, basis.value, job.settings, leadsToPlan(selected.leads));
   if (leads.length <= t.longLead || part.up === null) return undefined;
   const { up, upBasis } = part;
   const withstand = reachWithstandOf(job, selected)?.value;

@@ -1,20 +1,31 @@
 import { areaOfDiameter, awgDiameter } from '../../electrical/wire-gauge.js';
-import type { Part } from '../../model/catalogue.js';
+import type { Part, WireSize } from '../../model/catalogue.js';
 import type { Settings } from '../../model/settings.js';
 import { isNec, type Basis } from '../../model/editions.js';
+
+/** Smallest leads of a part at its place, the metal to plan with first; undefined: none is known. */
+export type LineLead = { readonly line: WireSize } | undefined;
 
 /** The lead of a part that states none (common practice, no source). */
 const USUAL_GAUGE = '10 AWG';
 const USUAL_DIAMETER = awgDiameter(10);
 
-/** The gauge of a part's leads as planned, as the catalogue has it. */
-export function leadGaugeOf(part: Part): string {
-  return part.leadGauge === '' ? USUAL_GAUGE : part.leadGauge;
+const USUAL_AREA = areaOfDiameter(USUAL_DIAMETER);
+
+/** The smallest line lead, where the gauge of the catalogue is thinner than that; undefined: that gauge will do. */
+function thicker(part: Part, smallest: LineLead): WireSize | undefined {
+  const area = part.leadArea ?? USUAL_AREA;
+  return smallest && smallest.line.area > area * (1 + 1e-9) ? smallest.line : undefined;
+}
+
+/** The gauge of a part's leads as planned: as the catalogue has it, or the smallest line lead where that is thicker. */
+export function leadGaugeOf(part: Part, smallest: LineLead): string {
+  return thicker(part, smallest)?.name ?? (part.leadGauge === '' ? USUAL_GAUGE : part.leadGauge);
 }
 
 /** The cross-section of a part's leads as planned; mm2 (trade unit). */
-export function leadAreaOf(part: Part): number {
-  return part.leadArea ?? areaOfDiameter(USUAL_DIAMETER);
+export function leadAreaOf(part: Part, smallest: LineLead): number {
+  return thicker(part, smallest)?.area ?? part.leadArea ?? USUAL_AREA;
 }
 
 /** The leads of a part as planned: length, diameter and the current that its level is measured at; m, m, A. */
@@ -23,11 +34,12 @@ export function plannedLeads(
   stated: number | undefined,
   basis: Basis,
   settings: Settings,
+  smallest: LineLead,
 ): { readonly length: number; readonly diameter: number; readonly peak: number } {
   const t = settings.thresholds;
   return {
     length: stated ?? part.leadLength ?? t.leadLength,
-    diameter: part.leadDiameter ?? USUAL_DIAMETER,
+    diameter: thicker(part, smallest)?.diameter ?? part.leadDiameter ?? USUAL_DIAMETER,
     peak: isNec(basis) ? t.leadPeakNec : t.leadPeakIec,
   };
 }

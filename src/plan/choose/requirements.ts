@@ -4,6 +4,7 @@ import type { FitPlace } from '../../rules/fit-facts.js';
 import { kiloamperes, volts } from '../../model/quantity.js';
 import { reason, type Reason } from '../../model/reason.js';
 import type { Specification } from './choose.js';
+import type { OvercurrentPort } from '../rate/overcurrent-place.js';
 import type { Requirement } from '../rate/rate.js';
 import type { JobContext } from '../context/job-context.js';
 import type { Placement } from '../context/verdict.js';
@@ -43,6 +44,7 @@ export function specificationOf(
   placement: Placement,
   requirement: Requirement,
   wirings: readonly PortWiring[],
+  ports: readonly OvercurrentPort[],
 ): Specification | undefined {
   const { site } = job;
   const first = placement.ports[0];
@@ -74,6 +76,8 @@ export function specificationOf(
     spareRoom: spareRoom(wirings),
     // A 3+1 part leads its lines to the N channel of the same housing.
     oneHousing: placement.ports.length > 1 || wiring.facts.threePlusOne,
+    leadPlaces: ports.map((one) => one.place),
+    classOneAsked: isClassOneAsked(wirings),
     leadLength: placement.subject.facts.lead_length?.value,
     strongFirst: isOutdoorEnd(placement, requirement)
       ? job.settings.thresholds.outdoorEndNominalCurrent
@@ -90,6 +94,11 @@ function isOutdoorEnd({ ports }: Placement, { current, circuit }: Requirement): 
   return ports.some(({ runs }) =>
     runs.some((run) => run.outdoors || run.betweenBuildings || run.unplaced.length > 0),
   );
+}
+
+/** True where the leads of a class T1 part are asked for, whatever the part is. */
+export function isClassOneAsked(wirings: readonly PortWiring[]): boolean {
+  return wirings.some((w) => w.facts.classOneAsked);
 }
 
 function isDelta(port: SitePort): boolean {

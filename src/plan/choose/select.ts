@@ -11,11 +11,13 @@ import { about } from '../../model/message.js';
 import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';
 import { calculation, type Calculated } from '../context/calculation.js';
 import { assess, choosePart, type Candidate, type Specification, type Rejection } from './choose.js';
-import { asksFor, specificationOf } from './requirements.js';
+import { asksFor, isClassOneAsked, specificationOf } from './requirements.js';
 import { suppliesOf } from './indicate.js';
 import { longLead } from './long-lead.js';
 import { memo } from '../context/memo.js';
 import { plannedLeads } from './planned-lead.js';
+import { overcurrentPorts, type OvercurrentPort } from '../rate/overcurrent-place.js';
+import { leadsByMetal, leadsToPlan, type MetalLeads } from '../../rules/smallest-lead.js';
 import type { Requirement } from '../rate/rate.js';
 import type { JobContext } from '../context/job-context.js';
 import { thinLead } from './thin-lead.js';
@@ -36,6 +38,10 @@ export interface Selected {
   /** What the list says is there already; `` new. */
   readonly existing: string;
   readonly rejected: readonly Rejection[];
+  /** What each port tells of the overcurrent device. */
+  readonly overcurrent: readonly OvercurrentPort[];
+  /** The smallest leads of the part, one a metal that its terminals are for; empty: no part, or no figure is known. */
+  readonly leads: readonly MetalLeads[];
   /** How the part holds against the rules; undefined: no part, or what the place asks isn't known. */
   readonly candidate: Candidate | undefined;
   readonly notes: readonly PlacedNote[];
@@ -60,7 +66,11 @@ export function selectPart(
   requirement: Requirement,
   wirings: readonly PortWiring[],
 ): Selected {
-  const specification = specificationOf(job, placement, requirement, wirings);
+  const overcurrent = overcurrentPorts(job, placement);
+  const specification = specificationOf(job, placement, requirement, wirings, overcurrent);
+  const places = overcurrent.map((one) => one.place);
+  const basis = job.site.basis.value;
+  const classOneAsked = isClassOneAsked(wirings);
   const { facts } = placement.subject;
   const existing = facts.existing?.value ?? '';
   const byHand = existing === '' ? (facts.protector?.value ?? '') : '';
@@ -74,6 +84,8 @@ export function selectPart(
     byHand: byHand !== '' && part !== undefined,
     existing,
     rejected,
+    overcurrent,
+    leads: candidate?.leads ?? (part ? leadsByMetal({ basis, classOneAsked, places, part }) : []),
     candidate,
     notes,
   });
@@ -159,12 +171,12 @@ function sayOf(
     const kind = isAboveAll ? CHOOSE_MESSAGES.mayNotProtect : CHOOSE_MESSAGES.shortfall;
     notes.push(about(kind, p, tag, 'impulse_withstand'));
   }
-  const long = longLead(job, { placement, requirement }, part);
+  const long = longLead(job, { placement, requirement, leads: candidate.leads }, part);
   if (long) notes.push(long);
   if (!isNec(job.site.basis.value) && part.iecClass === null) {
     notes.push(about(CHOOSE_MESSAGES.listedToUlOnly, { at, part: part.part }, tag, ''));
   }
-  const thin = thinLead(part, job.site.basis.value, wirings);
+  const thin = thinLead(part, job.site.basis.value, wirings, leadsToPlan(candidate.leads));
   if (thin) notes.push(about(CHOOSE_MESSAGES.leadThin, { at, part: part.part, ...thin }, tag, ''));
   if (requirement.sccrState === 'unknown') {
     const has = requirement.current === 'ac' ? part.sccr : part.sccrDc;
@@ -222,7 +234,9 @@ function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): Lea
 /** The figures of a chosen part at its place. */
 export function partFigures(job: JobContext, selected: Selected, part: Part): PartFigures {
   const stated = selected.placement.subject.facts.lead_length?.value;
-  const voltages = leadVoltagesOf(part, plannedLeads(part, stated, job.site.basis.value, job.settings));
+  const smallest = leadsToPlan(selected.leads);
+  const leads = plannedLeads(part, stated, job.site.basis.value, job.settings, smallest);
+  const voltages = leadVoltagesOf(part, leads);
   const withstand = selected.requirement.withstand?.value;
   const margin = withstand === undefined || part.up === null ? null : withstand - part.up - voltages.lead;
   return { ...voltages, margin };

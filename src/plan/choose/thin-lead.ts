@@ -4,7 +4,7 @@ import type { Part } from '../../model/catalogue.js';
 import type { Basis } from '../../model/editions.js';
 import type { Quantity } from '../../model/quantity.js';
 import type { Reason } from '../../model/reason.js';
-import { leadAreaOf, leadGaugeOf } from './planned-lead.js';
+import { leadAreaOf, leadGaugeOf, type LineLead } from './planned-lead.js';
 import type { PortWiring } from '../rate/wire.js';
 
 /** A lead as planned that is thinner than the basis allows. */
@@ -21,17 +21,23 @@ export interface ThinLead {
 /**
  * Holds the lead of a part as planned against the smallest earth lead of the basis, which is never thinner than the live one.
  * @param part the chosen part; a part without a gauge is planned with 10 AWG
+ * @param smallest the smallest leads there
  * @param wirings how the ports of its place are wired: some ask for the lead of a class T1 part whatever the part is
  * @returns undefined where the lead is thick enough
  * Source: NEC 242.28 (285.26 in 2017); IEC 60364-5-53:2019 cl. 534.4.10 (value from memory).
  */
-export function thinLead(part: Part, basis: Basis, wirings: readonly PortWiring[]): ThinLead | undefined {
+export function thinLead(
+  part: Part,
+  basis: Basis,
+  wirings: readonly PortWiring[],
+  smallest: LineLead,
+): ThinLead | undefined {
   const classOne = part.iecClass === 'T1' || wirings.some((w) => w.facts.classOneAsked);
   const { earth, source } = smallestLeads(basis, classOne ? 'T1' : 'T2');
-  const area = leadAreaOf(part);
+  const area = leadAreaOf(part, smallest);
   // A cross-section that was computed from a gauge number may differ in the last digit.
   if (area >= areaOf(earth) * (1 - 1e-9)) return undefined;
-  return { planned: leadGaugeOf(part), area: { value: area, unit: 'mm2' }, least: earth, source };
+  return { planned: leadGaugeOf(part, smallest), area: { value: area, unit: 'mm2' }, least: earth, source };
 }
 
 const areas = new Map<string, number>();

@@ -18,6 +18,7 @@ import { noteOtherThanDefault, settledAt, settledUses } from './settled.js';
 const NAMED = 12;
 
 const NOT_KNOWN = reason('default-value/not-known');
+const NO_BACKFEED = reason('default-value/no-backfeed');
 const BY_CATEGORY = reason('default-value/by-category');
 
 /** Why a default is to be confirmed: what it decides. */
@@ -32,6 +33,7 @@ const DECIDES = {
   enclosureAndRuns: reason('default-decides/enclosure-and-runs'),
   coldVoltageTable: reason('default-decides/cold-voltage-table'),
   withstand: reason('default-decides/withstand'),
+  overcurrent: reason('default-decides/overcurrent'),
   buildingLeftOut: reason('default-decides/building-left-out'),
   buildingAsked: reason('default-decides/building-asked'),
 } as const;
@@ -131,6 +133,10 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): De
       .flatMap((s) => s.placement.ports.map((p) => p.equipment)),
     DECIDES.withstand,
   );
+  const backfeeds = selected.flatMap(({ overcurrent }) =>
+    overcurrent.flatMap((o) => o.current?.assumed ?? []),
+  );
+  say('backfeed_a', NO_BACKFEED, backfeeds, DECIDES.overcurrent);
   return { notes, settled: uses.list() };
 }
 

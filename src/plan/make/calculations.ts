@@ -14,6 +14,8 @@ import { memo } from '../context/memo.js';
 import { reachWithstandOf, type ReachWithstand } from '../choose/reach-withstand.js';
 import { levelBetween } from './level-between.js';
 import { convertersOf } from '../rate/rating-facts.js';
+import { overcurrentCalculations, type PortDevice } from './overcurrent.js';
+import { smallestLeadCalculations } from './smallest-lead.js';
 import type { Selected, PartFigures } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 
@@ -22,6 +24,7 @@ export function calculationsOf(
   job: JobContext,
   one: Selected,
   figures: PartFigures | undefined,
+  devices: readonly PortDevice[],
 ): readonly Calculated[] {
   const { requirement, part, specification } = one;
   const { nominalCurrent, sccr, withstand } = requirement;
@@ -35,6 +38,8 @@ export function calculationsOf(
     const rule = asked.rule.id;
     found.push(calculation(rule, reason('calculation/of-rule', { rule }), asked.working));
   }
+  found.push(...overcurrentCalculations(devices, part, job.site.basis.value));
+  if (part) found.push(...smallestLeadCalculations(one.leads, part, job.site.basis.value));
   if (!part || !figures || !specification) return found;
   found.push(figures.leadCalculation);
   const between = levelBetween(one, figures);

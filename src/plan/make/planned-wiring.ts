@@ -6,6 +6,8 @@ import { portsOnBus } from '../../site/battery-bus.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 import { groundedConductor, wireOf } from './describe.js';
 import { expectedVoltage, isNearZero } from './expected-voltage.js';
+import { overcurrentNotes, type PortDevice } from './overcurrent.js';
+import { leadsToPlan } from '../../rules/smallest-lead.js';
 import { leadAreaOf, leadGaugeOf, plannedLeads } from '../choose/planned-lead.js';
 import { convertersOf } from '../rate/rating-facts.js';
 import { hundredths, hundredthsOr } from '../../model/rounding.js';
@@ -25,6 +27,8 @@ export interface Housing {
   readonly number: number;
   readonly of: number;
   readonly housings: readonly (readonly WiredChannel[])[];
+  /** The overcurrent device at each port that it serves. */
+  readonly devices: readonly PortDevice[];
   /** The sources to open before someone works at the place. */
   readonly sources: readonly Reason[];
 }
@@ -41,10 +45,11 @@ export function wiringOf(
   const leads = one.wirings[0]?.leads;
   if (!leads) throw new Error(`a placement of ${placement.subject.tag} that is not wired`);
   const shared = placement.ports.length > 1;
+  const length = placement.subject.facts.lead_length?.value;
+  const smallest = leadsToPlan(one.leads);
   const planned = part
-    ? plannedLeads(part, placement.subject.facts.lead_length?.value, job.site.basis.value, job.settings)
-        .length
-    : (placement.subject.facts.lead_length?.value ?? job.settings.thresholds.leadLength);
+    ? plannedLeads(part, length, job.site.basis.value, job.settings, smallest).length
+    : (length ?? job.settings.thresholds.leadLength);
   return {
     groundTo: leads.groundTo,
     sourcesToOpen: [...housing.sources],
@@ -60,7 +65,7 @@ export function wiringOf(
     leadLengthPlanned: hundredths(planned),
     voltsPerTenCentimetres: hundredthsOr(figures?.perTenCentimetres),
     smallestLead: leads.smallest,
-    leadGauge: part ? leadGaugeOf(part) : '',
+    leadGauge: part ? leadGaugeOf(part, smallest) : '',
     overcurrent: stated(part?.overcurrent),
     torque: stated(part?.torque),
     wireRange: stated(part?.wireRange),
@@ -71,6 +76,7 @@ export function wiringOf(
       ...thinLeadNotes(job, one),
       ...groundedNotes(job, one),
       ...doublingNotes(channels, shared),
+      ...overcurrentNotes(housing.devices, channels, isNec(job.site.basis.value)),
     ],
     unprotected: unprotected(one, channels, housing.housings),
   };
@@ -113,12 +119,13 @@ function chargeNotes({ placement, requirement }: Selected): readonly Reason[] {
   return tags.length === 0 ? [] : [reason('wiring-note/stay-charged', { tags })];
 }
 
-function thinLeadNotes(job: JobContext, { part, wirings }: Selected): readonly Reason[] {
-  const thin = part && thinLead(part, job.site.basis.value, wirings);
+function thinLeadNotes(job: JobContext, { part, wirings, leads }: Selected): readonly Reason[] {
+  const smallest = leadsToPlan(leads);
+  const thin = part && thinLead(part, job.site.basis.value, wirings, smallest);
   if (!thin) return [];
   const least: Lead = { gauge: thin.least, metal: 'copper' };
-  const area = { value: leadAreaOf(part), unit: 'mm2' } as const;
-  return [reason('wiring-note/thin-lead', { least, gauge: leadGaugeOf(part), area })];
+  const area = { value: leadAreaOf(part, smallest), unit: 'mm2' } as const;
+  return [reason('wiring-note/thin-lead', { least, gauge: leadGaugeOf(part, smallest), area })];
 }
 
 /** The settings name a colour a conductor; of one that is grounded the NEC has its own. */

@@ -9,6 +9,8 @@ import { colourOf, groundingOf, positionOf, protectsWhat, systemOf, wireOf } fro
 import { indicate } from '../choose/indicate.js';
 import { portOrder } from '../context/order.js';
 import { wiringOf, type Housing } from './planned-wiring.js';
+import { overcurrentDevices, plannedOvercurrent } from './overcurrent.js';
+import { smallestLeadText } from './smallest-lead.js';
 import { hundredths, hundredthsOr } from '../../model/rounding.js';
 import { longestRun, partFigures, reachOf, type PartFigures, type Selected } from '../choose/select.js';
 import { levelBetween } from './level-between.js';
@@ -28,9 +30,10 @@ export function makeProtectors(job: JobContext, selected: readonly Selected[]): 
     const sources = sourcesToOpen(from.placement.ports, from.placement.subject);
     housings.forEach((_, i) => {
       const channelRules = new Set<string>();
-      const housing = { number: i + 1, of: housings.length, housings, sources };
+      const devices = overcurrentDevices(job, from, housings[i] ?? []);
+      const housing = { number: i + 1, of: housings.length, housings, sources, devices };
       const protector = makeProtector(job, from, `P-${made.length + 1}`, housing, channelRules);
-      made.push({ protector, from, channelRules });
+      made.push({ protector, from, channelRules, devices });
     });
   }
   return made;
@@ -100,9 +103,10 @@ function makeProtector(
     },
     figures: part && figures ? figuresOf(job, one, part, figures) : null,
     partDetails: part ? detailsOf(part) : null,
+    overcurrent: plannedOvercurrent(housing.devices),
     channels: channels.map((channel) => plannedChannel(job, one, channel, shared, channelRules)),
     wiring: wiringOf(job, one, channels, housing, figures),
-    calculations: calculationsOf(job, one, figures) as Calculation[],
+    calculations: calculationsOf(job, one, figures, housing.devices) as Calculation[],
     rejected: [...one.rejected],
   };
 }
@@ -134,6 +138,8 @@ function figuresOf(
     reach: reach === undefined ? 0 : hundredthsOr(reach),
     reachWithstand: hundredthsOr(withstand?.value),
     levelBetween: hundredthsOr(levelBetween(one, figures)?.value),
+    smallestLead: smallestLeadText(one.leads, 'line'),
+    smallestGroundLead: smallestLeadText(one.leads, 'ground'),
   };
 }
 

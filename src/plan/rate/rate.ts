@@ -155,6 +155,12 @@ function faultCurrentOf(
   return found ?? { sccr: undefined, sccrState: 'not-asked', sccrBecause: NOT_ASKED };
 }
 
+/** The fault current at one port of a placement, A; undefined: not known, or not wholly. */
+export function knownFaultCurrent(job: JobContext, placement: Placement, port: SitePort): number | undefined {
+  const { sccr, sccrState } = faultCurrentOf(ratingFacts(job, placement, port), [], []);
+  return sccrState === 'known' ? sccr?.value : undefined;
+}
+
 function withstandOf(facts: RatingFacts, unknown: Unasked[]): Requirement['withstand'] {
   const decision = WITHSTAND_RULE.decide(facts);
   sort(WITHSTAND_RULE, decision, unknown, []);

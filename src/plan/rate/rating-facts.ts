@@ -102,10 +102,7 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
     lowestTempUnreadable: site.list.unreadable.has('lowest_temp'),
     system: port.system,
     whole: grounded?.whole,
-    alsoBorne: [
-      ...port.clashes.flatMap((other) => clashAt(job, other)),
-      ...(grounded ? throughAutotransformer(port, grounded) : []),
-    ],
+    alsoBorne: alsoBorneAt(job, port, grounded),
     systemField: systemField(port),
     grounding,
     controlVoltage: facts.control_voltage,
@@ -143,6 +140,18 @@ function nominalAt(port: SitePort, subject: SiteEquipment): number | undefined {
     facts.battery_voltage ? [nominalClass(facts.battery_voltage.value)] : [],
   );
   return stated.length > 0 ? Math.max(...stated) : undefined;
+}
+
+/** The systems that a port bears beside its own. */
+export function alsoBorneAt(
+  job: JobContext,
+  port: SitePort,
+  grounded: PortGrounding | undefined,
+): RatingFacts['alsoBorne'] {
+  return [
+    ...port.clashes.flatMap((other) => clashAt(job, other)),
+    ...(grounded ? throughAutotransformer(port, grounded) : []),
+  ];
 }
 
 /**

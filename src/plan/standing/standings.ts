@@ -7,6 +7,7 @@ import type { PrintedRule } from '../../model/rule.js';
 import type { SitePort } from '../../model/site.js';
 import type { AnyFitRule } from '../../rules/fit-facts.js';
 import type { AnyPlacementRule } from '../../rules/placement-facts.js';
+import type { PortDevice } from '../make/overcurrent.js';
 import type { Made } from '../make/made.js';
 import { placeOf } from '../choose/requirements.js';
 import { memo } from '../context/memo.js';
@@ -152,7 +153,7 @@ const NO_SUCH_CHANNEL = not(reason('standing/no-such-channel'));
 
 /** How one protector stands to each rule that decided something there. */
 function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
-  const { from, channelRules } = made;
+  const { from, channelRules, devices } = made;
   const { requirement } = from;
   const byPart = standingsOfPart(job, from);
   const found = new Map(byPart);
@@ -172,8 +173,20 @@ function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
   const wired = from.part ? MET : from.existing === '' ? OPEN : NOT_KNOWN;
   for (const rule of [WIRING_RULES.conductors.id, WIRING_RULES.leads.id, ...channelRules])
     found.set(rule, wired);
+  for (const device of devices) {
+    const { because } = device.planned;
+    const toConfirm: Stands = { standing: 'to confirm', because };
+    found.set(device.rule.id, from.part && isDoubtful(device) ? toConfirm : wired);
+  }
   if (from.wirings.some((w) => w.neutral.neutral !== 'none')) found.set(WIRING_RULES.neutral.id, wired);
   return found;
+}
+
+/** True where somebody has to say more of an overcurrent device than the plan knows. */
+function isDoubtful({ planned, at }: PortDevice): boolean {
+  const { device, amps } = planned;
+  if (device === 'none') return at.current !== undefined && at.current.assumed.length > 0;
+  return device === 'unknown' || amps === null;
 }
 
 const ofParts = memo<ReadonlyMap<string, Stands>>();

@@ -236,7 +236,8 @@ export function readTyped(field: Field, text: string, context: CellContext): Wro
       return positive(field, text, dimensionOf(field) ?? 'days', context, true);
     case 'voltage':
     case 'current':
-      return positive(field, text, type, context, false);
+      // A converter may send nothing back.
+      return positive(field, text, type, context, field === 'backfeed_a');
     case 'length':
       return positive(field, text, 'length', context, true);
     case 'lengths':

@@ -1,7 +1,7 @@
 import type { Part } from '../../model/catalogue.js';
 import type { DecimalMark } from '../cell/numbers.js';
 import { inOurUnit, readQuantity, readWireSize, type Unit } from '../cell/units.js';
-import { saysNothing, wordKey } from '../cell/yes-no.js';
+import { readYesNo, saysNothing, wordKey } from '../cell/yes-no.js';
 import { PART_FIELDS, type PartField, type PartFieldType } from './catalogue-fields.js';
 import { formulaError } from '../cell/damage.js';
 import type { Wrong } from '../cell/cell-reading.js';
@@ -18,7 +18,7 @@ const CURRENT_OF = new Map<PartField, 'ac' | 'dc'>([
 /** V, A, m: no protector has a larger figure (common practice, no source); 20000 in a column of kA is a slip of the unit. */
 const LARGEST = 1e6;
 
-export type PartValue = string | number | Part['listedFor'];
+export type PartValue = string | number | boolean | Part['listedFor'];
 
 /**
  * Reads one cell of the catalogue.
@@ -53,6 +53,10 @@ export function readPartCell(
       return readWireSize(whole) === null
         ? { because: 'it is not a wire size with its unit' }
         : { value: whole };
+    }
+    case 'yes-no': {
+      const value = readYesNo(trimmed);
+      return value === null ? { because: 'it is neither yes nor no' } : { value };
     }
     case 'words': {
       const key = wordKey(trimmed);

@@ -1,3 +1,4 @@
+import { OVERCURRENT_DEVICES } from '../../model/catalogue.js';
 import type { Dimension } from '../cell/units.js';
 import type { Vocabulary } from '../table/headings.js';
 
@@ -8,7 +9,8 @@ export type PartFieldType =
   | { readonly is: 'figure'; readonly dimension: Dimension | null; readonly bare: number }
   | { readonly is: 'words'; readonly words: readonly string[]; readonly prefix: RegExp | null }
   | { readonly is: 'several'; readonly words: readonly string[] }
-  | { readonly is: 'gauge' };
+  | { readonly is: 'gauge' }
+  | { readonly is: 'yes-no' };
 
 export interface PartFieldInfo {
   readonly type: PartFieldType;
@@ -73,7 +75,11 @@ export const PART_FIELDS = {
   overcurrent: text('the overcurrent protection that it needs'),
   in_npe_ka: figure('current', 1000, 'kA, of the path from neutral to ground of a 3+1 part'),
   iimp_npe_ka: figure('current', 1000, 'kA, of the path from neutral to ground of a 3+1 part'),
-  wire_range: text('the wires that its terminals take'),
+  overcurrent_a: figure('current', 1, 'A, of the largest overcurrent device ahead of it'),
+  overcurrent_min_a: figure('current', 1, 'A, of the smallest overcurrent device ahead of it'),
+  overcurrent_device: words(OVERCURRENT_DEVICES),
+  lead_by_instructions: { type: { is: 'yes-no' }, expected: 'yes or no', decides: true },
+  wire_range: text('the wires that its terminals take, such as 14 to 6 AWG Cu; a further metal after ;'),
   torque: text('the torque of its terminals'),
   price: figure(null, 1, 'a price, figures only', false),
   currency: text('the currency of the price'),
@@ -106,6 +112,11 @@ const PART_ALIASES: { readonly [F in PartField]?: readonly string[] } = {
   overcurrent: ['overcurrent protection', 'ocpd'],
   in_npe_ka: ['in n-pe', 'in (n-pe)'],
   iimp_npe_ka: ['iimp n-pe', 'iimp (n-pe)'],
+  overcurrent_a: ['max overcurrent', 'max overcurrent device', 'max ocpd'],
+  overcurrent_min_a: ['min overcurrent', 'min overcurrent device', 'min ocpd'],
+  overcurrent_device: ['overcurrent device type', 'ocpd type'],
+  lead_by_instructions: ['leads by instructions'],
+  wire_range: ['terminal wire range', 'wire sizes'],
   price: ['unit price', 'cost'],
 };
 

@@ -1,4 +1,4 @@
-import type { Catalogue, Part } from '../../model/catalogue.js';
+import { OVERCURRENT_DEVICES, type Catalogue, type Part } from '../../model/catalogue.js';
 import type { OpenItem } from '../../model/open-item.js';
 import { UL_1449_ED5_VPR } from '../../model/ratings.js';
 import { itemAt, note } from '../../model/message.js';
@@ -7,9 +7,11 @@ import {
   PART_LEFT_OUT,
   PART_TWICE,
   VPR_OFF_LIST,
+  WIRE_RANGE_NOT_READ,
 } from '../../model/messages/company-files.js';
 import { visible } from '../../words/visible.js';
 import { readWireSize } from '../cell/units.js';
+import { readWireRanges } from '../cell/wire-range.js';
 import { shownPath } from '../../words/shown-path.js';
 import { CATALOGUE_VOCABULARY, PART_FIELDS, type PartField } from './catalogue-fields.js';
 import { readPartCell, type PartValue } from './catalogue-cells.js';
@@ -135,6 +137,13 @@ function readPart(
       `its up of ${values.up} V is not above its MCOV of ${borne} V; look at its unit`,
       `${values.up} V`,
     );
+  const [least, most] = [Number(values.overcurrent_min_a ?? 0), Number(values.overcurrent_a ?? Infinity)];
+  if (least > most)
+    leftOut(
+      'overcurrent_min_a',
+      `its overcurrent_min_a of ${least} A is more than its overcurrent_a of ${most} A`,
+      `${least} A`,
+    );
   // One message a row: the first fault is enough to leave it out.
   const [fault] = faults;
   if (fault === undefined) return toPart(table, values, line, items);
@@ -185,7 +194,12 @@ function toPart(table: Table<PartField>, values: Values, line: number, items: Op
     leadDiameter: size?.diameter ?? null,
     leadArea: size?.area ?? null,
     overcurrent: text('overcurrent'),
+    overcurrentMost: figure('overcurrent_a'),
+    overcurrentLeast: figure('overcurrent_min_a'),
+    overcurrentDevice: word('overcurrent_device', OVERCURRENT_DEVICES),
+    leadByInstructions: typeof values.lead_by_instructions === 'boolean' ? values.lead_by_instructions : null,
     wireRange: text('wire_range'),
+    wireRanges: readWireRanges(text('wire_range')) ?? [],
     torque: text('torque'),
     price: figure('price'),
     currency: text('currency'),
@@ -199,6 +213,14 @@ function toPart(table: Table<PartField>, values: Values, line: number, items: Op
         placeIn(table, line, 'up'),
       ),
     );
+  }
+  if (part.wireRange !== '' && part.wireRanges.length === 0) {
+    const p = {
+      part: visible(part.part),
+      found: visible(part.wireRange),
+      expected: PART_FIELDS.wire_range.expected,
+    };
+    items.push(itemAt(note(WIRE_RANGE_NOT_READ, p), placeIn(table, line, 'wire_range')));
   }
   return part;
 }

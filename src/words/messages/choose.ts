@@ -10,6 +10,11 @@ import { portsAt } from '../places.js';
 
 const all = (reasons: readonly Reason[]): string => reasons.map((one) => say(one)).join('; ');
 
+/** `, no larger than 30 A`. */
+function upTo(most: Quantity | null): string {
+  return most === null ? '' : `, no larger than ${quantity(most)}`;
+}
+
 /** A lead as the catalogue has it, with its cross-section: `10 AWG (5.26 mm2)`. */
 function lead({ planned, area }: { readonly planned: string; readonly area: Quantity }): string {
   const inMm2 = quantity(area);
@@ -162,6 +167,36 @@ export const CHOOSE_WORDS = [
     found: (p) => lead(p),
     expected: (p) => `${p.least} or more`,
     hint: 'Wire the earth lead that thick; state lead_gauge in the catalogue, if the part comes with it.',
+  }),
+  says(CHOOSE_MESSAGES.overcurrentSize, {
+    title: 'The catalogue does not state the largest overcurrent device of a part',
+    message: (p) =>
+      `The catalogue states no overcurrent_a of ${p.part}, so that nothing is known of the size of the device ahead of it${p.words === '' ? '' : ` but its words, "${p.words}",`} at ${list(p.at.map(portsAt))}${p.more === 0 ? '' : ` and ${p.more} more`}; the leads are to be as thick as that device asks.`,
+    found: (p) => p.words,
+    expected: 'overcurrent_a in the catalogue, from the instructions of the part',
+    hint: 'Fill in overcurrent_a and overcurrent_device of that part.',
+  }),
+  says(CHOOSE_MESSAGES.overcurrentTurbine, {
+    title: 'The overcurrent device of a protector on a turbine is for its maker to say',
+    message: (p) =>
+      `The overcurrent device ahead of ${p.part} at ${portsAt(p.at)} is as the maker of the turbine says${upTo(p.most)}.`,
+    expected: 'the device that the maker of the turbine allows on its conductors, if any',
+    hint: 'Ask the maker of the turbine; a device that opens while it turns takes its load away.',
+  }),
+  says(CHOOSE_MESSAGES.overcurrentControl, {
+    title: 'What limits the current of a control circuit is not stated',
+    message: (p) =>
+      `The overcurrent device ahead of ${p.part} at ${portsAt(p.at)} is the limit of the circuit’s own supply (class 2), or as the part says${upTo(p.most)}.`,
+    expected: 'a supply that limits its current by itself, or a device as the part says',
+    hint: 'Look at the supply of the control circuit.',
+  }),
+  says(CHOOSE_MESSAGES.overcurrentBelowLeast, {
+    title: 'The circuit’s own device is smaller than the part asks for',
+    message: (p) =>
+      `The circuit’s own device of ${quantity(p.rating)} at ${portsAt(p.at)} is smaller than the ${quantity(p.least)} that ${p.part} asks for at least: a surge may open it.`,
+    found: (p) => quantity(p.rating),
+    expected: (p) => `a device of ${quantity(p.least)} or more`,
+    hint: 'Take the protector to a circuit with a larger device, or choose another part.',
   }),
   says(CHOOSE_MESSAGES.faultCurrentUnknown, {
     title: 'The fault current at a place is not stated',

@@ -13,6 +13,7 @@ import {
   PART_CELL_IGNORED,
   PART_TWICE,
   VPR_OFF_LIST,
+  WIRE_RANGE_NOT_READ,
   PART_FITS_NOTHING,
 } from '../../model/messages/company-files.js';
 import { says } from '../message-kit.js';
@@ -91,6 +92,14 @@ export const COMPANY_FILES_WORDS = [
     found: ({ found }) => found,
     expected: ({ expected }) => expected,
     hint: 'Correct the cell.',
+  }),
+  says(WIRE_RANGE_NOT_READ, {
+    title: 'The wire range of a part cannot be read as sizes',
+    message: ({ part }) =>
+      `The wire_range of ${part} can’t be read as sizes: it is printed as it stands, and no lead is held against it.`,
+    found: ({ found }) => found,
+    expected: ({ expected }) => expected,
+    hint: 'Write the smallest and the largest wire with their unit and the metal.',
   }),
   says(PART_TWICE, {
     title: 'A part stands in the catalogue twice',

@@ -3,6 +3,7 @@ import type { Sayings } from '../sayings.js';
 import { CHOOSE } from './choose.js';
 import { DEFAULTS } from './defaults.js';
 import { MAKE } from './make.js';
+import { OVERCURRENT } from './overcurrent.js';
 import { PLACE } from './place.js';
 import { PLACE_SUPPLY } from './place-supply.js';
 import { RATE } from './rate.js';
@@ -16,6 +17,7 @@ export const ENGLISH: Sayings<Reasons> = {
   ...RATE,
   ...CHOOSE,
   ...WIRE,
+  ...OVERCURRENT,
   ...MAKE,
   ...DEFAULTS,
   ...STANDING,

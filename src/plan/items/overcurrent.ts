@@ -1,0 +1,51 @@
+import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';
+import { about } from '../../model/message.js';
+import type { PlacedNote } from '../../model/open-item.js';
+import { amperes } from '../../model/quantity.js';
+import { ampsOf } from '../../rules/overcurrent-facts.js';
+import { overcurrentWay } from '../../rules/lead-duty.js';
+import { whereIs } from '../choose/select.js';
+import type { Made } from '../make/made.js';
+
+/** Places by name, the most that one line names. */
+const NAMED = 12;
+
+/** What has to be confirmed about the overcurrent devices of a plan: one item a place, and one a part whose size isn't stated. */
+export function overcurrentItems(made: readonly Made[]): readonly PlacedNote[] {
+  const notes: PlacedNote[] = [];
+  const unsized = new Map<string, Made[]>();
+  for (const one of made) {
+    const { part, placement } = one.from;
+    // Several housings of a place have one item; without a part an item says already why there is none.
+    if (!part || one.protector.housing.number > 1) continue;
+    const at = whereIs(placement);
+    const { tag } = placement.subject;
+    const most = ampsOf(part.overcurrentMost);
+    for (const { at: port } of one.devices) {
+      const way = overcurrentWay(port.place, part);
+      const p = { at, part: part.part, most };
+      if (way === 'turbine') notes.push(about(CHOOSE_MESSAGES.overcurrentTurbine, p, tag, ''));
+      if (way === 'control') notes.push(about(CHOOSE_MESSAGES.overcurrentControl, p, tag, ''));
+      const rating = port.place.ownDevice;
+      const least = part.overcurrentLeast;
+      if (way === 'circuit' && rating !== undefined && least !== null && rating < least) {
+        const found = { at, part: part.part, rating: amperes(rating), least: amperes(least) };
+        notes.push(about(CHOOSE_MESSAGES.overcurrentBelowLeast, found, tag, 'rating_a'));
+      }
+    }
+    const isSized = one.devices.every(({ planned }) => planned.device === 'none' || planned.amps !== null);
+    if (isSized) continue;
+    const before = unsized.get(part.part);
+    if (before) before.push(one);
+    else unsized.set(part.part, [one]);
+  }
+  for (const [part, places] of unsized) {
+    const [first] = places;
+    if (!first) continue;
+    const words = (first.from.part?.overcurrent ?? '').slice(0, 120);
+    const at = places.slice(0, NAMED).map(({ from }) => whereIs(from.placement));
+    const p = { part, words, at, more: Math.max(0, places.length - NAMED) };
+    notes.push(about(CHOOSE_MESSAGES.overcurrentSize, p, first.from.placement.subject.tag, ''));
+  }
+  return notes;
+}

@@ -1,0 +1,124 @@
+import { arrayShortCircuitCurrent } from '../../electrical/short-circuit.js';
+import { computed, statedAt, taken } from '../../electrical/working.js';
+import type { SiteEquipment, SitePort } from '../../model/site.js';
+import { amperes } from '../../model/quantity.js';
+import { withoutDust } from '../../model/rounding.js';
+import { reason } from '../../model/reason.js';
+import { subject, type Step } from '../../model/step.js';
+import type { OvercurrentPlace } from '../../rules/lead-duty.js';
+import { dcNodesAt, type DcNode } from '../../site/dc-node.js';
+import type { JobContext } from '../context/job-context.js';
+import type { Placement } from '../context/verdict.js';
+import { carriedBy } from './rating-facts.js';
+
+/** What all that arrays and converters can send through a port comes to. */
+export interface ArrayCurrent {
+  /** A. */
+  readonly value: number;
+  readonly steps: readonly Step[];
+  /** Grid-tie inverters whose `backfeed_a` is blank and taken as none. */
+  readonly assumed: readonly SiteEquipment[];
+}
+
+/** One port of a placement, as the rules about overcurrent devices and leads know it whatever part stands there. */
+export interface OvercurrentPort {
+  readonly port: SitePort;
+  readonly place: OvercurrentPlace;
+  readonly current: ArrayCurrent | undefined;
+}
+
+/** What each port of a placement tells of the overcurrent device ahead of its protector. */
+export function overcurrentPorts(job: JobContext, placement: Placement): readonly OvercurrentPort[] {
+  return placement.ports.map((port) => {
+    const { circuit } = carriedBy(port, placement.subject);
+    const { facts } = port.equipment;
+    const current = circuit === 'array' ? arrayCurrentAt(job, port) : undefined;
+    const place = {
+      circuit,
+      aheadOfDisconnect: circuit === 'power' && facts.ahead_of_disconnect?.value === true,
+      ownDevice: circuit === 'power' ? facts.rating_a?.value : undefined,
+      arrayCurrent: current?.value,
+    };
+    return { port, place, current };
+  });
+}
+
+/** The largest of what may be joined to the port; undefined where one of them isn't known. */
+function arrayCurrentAt(job: JobContext, port: SitePort): ArrayCurrent | undefined {
+  let largest: ArrayCurrent | undefined;
+  for (const node of dcNodesAt(port)) {
+    const one = currentOf(job, node);
+    if (!one) return undefined;
+    if (!largest || one.value > largest.value) largest = one;
+  }
+  return largest;
+}
+
+const PARALLEL = reason('source/parallel-sources');
+const NO_BACKFEED = reason('source/backfeed-taken-as-none');
+
+/** So many figures one calculation names; of more it names the sum alone, or a combiner would cost the square of its strings. */
+const MOST_NAMED = 12;
+
+const currents = new WeakMap<DcNode, { readonly current: ArrayCurrent | undefined }>();
+
+function currentOf(job: JobContext, node: DcNode): ArrayCurrent | undefined {
+  let known = currents.get(node);
+  if (!known) {
+    known = { current: sumOf(job, node) };
+    currents.set(node, known);
+  }
+  return known.current;
+}
+
+function sumOf({ settings, site }: JobContext, node: DcNode): ArrayCurrent | undefined {
+  if (node.otherSources) return undefined;
+  const steps: Step[] = [];
+  const each: number[] = [];
+  const assumed: SiteEquipment[] = [];
+  for (const { tag, facts } of node.arrays) {
+    const { fault_current: stated, isc_stc: isc, strings_in_parallel: strings } = facts;
+    if (stated) {
+      const what = subject('overcurrent/array', { array: tag });
+      steps.push(taken('Isc,max', what, stated.value, 'A', 'stated', stated.origin));
+      each.push(stated.value);
+      continue;
+    }
+    if (!isc || !strings) return undefined;
+    const { value, working } = arrayShortCircuitCurrent({
+      iscStc: isc.value,
+      stringsInParallel: strings.value,
+      share: settings.thresholds.shortCircuitShare,
+      basis: site.basis.value,
+    });
+    steps.push(...statedAt(working, { Isc: isc.origin, p: strings.origin }).steps);
+    each.push(value);
+  }
+  for (const { equipment, input } of node.inputs) {
+    const stated = equipment.facts.backfeed_a;
+    const what = subject('overcurrent/backfeed', { converter: equipment.tag, input });
+    if (stated) steps.push(taken('Iback', what, stated.value, 'A', 'stated', stated.origin));
+    else if (sendsNothingBack(equipment)) {
+      steps.push(taken('Iback', what, 0, 'A', 'assumption', NO_BACKFEED));
+      assumed.push(equipment);
+    } else return undefined;
+    each.push(stated?.value ?? 0);
+  }
+  const value = withoutDust(each.reduce((sum, one) => sum + one, 0));
+  const result = { value, unit: 'A', sure: 'computed', source: PARALLEL } as const;
+  if (each.length > MOST_NAMED) {
+    const many = subject('overcurrent/sum-of-many', {
+      arrays: node.arrays.length,
+      inputs: node.inputs.length,
+    });
+    return { value, steps: [computed('Isum', many, { ...result, uses: [] })], assumed };
+  }
+  const what = subject('overcurrent/sum', { each: each.map(amperes) });
+  const uses = node.inputs.length > 0 ? ['Isc,max', 'Iback'] : ['Isc,max'];
+  return { value, steps: [...steps, computed('Isum', what, { ...result, uses })], assumed };
+}
+
+/** A grid-tie inverter with nothing behind it that could: any other converter isn't known. */
+function sendsNothingBack({ kind, ports }: SiteEquipment): boolean {
+  return kind === 'grid-tie-inverter' && !ports.some((p) => p.cls === 'battery' && p.runs.length > 0);
+}
