@@ -4,6 +4,8 @@ import type { RateReasons } from './rate.js';
 import type { ChooseReasons } from './choose.js';
 import type { WireReasons } from './wire.js';
 import type { MakeReasons } from './make.js';
+import type { MeasureReasons } from './measure.js';
+import type { IsolateReasons } from './isolate.js';
 import type { DefaultReasons } from './defaults.js';
 import type { StandingReasons } from './standing.js';
 
@@ -16,6 +18,8 @@ export interface Reasons
     ChooseReasons,
     WireReasons,
     MakeReasons,
+    MeasureReasons,
+    IsolateReasons,
     DefaultReasons,
     StandingReasons {
   /** A sentence of a plan that an earlier shuntbook wrote. */
