@@ -151,7 +151,7 @@ describe('without a catalogue', () => {
     ]);
     expect(faults(plan)).toEqual(['choose/no-catalogue']);
     expect(one(plan, 'SVC:service').channels.map((c) => c.conductor)).toEqual(['L1', 'L2']);
-    expect(one(plan, 'SVC:service').wiring.measurements[0]?.stopAt).toBe(138);
+    expect(one(plan, 'SVC:service').wiring.measuring.bands[0]?.high).toBe(127);
   });
 
   it('and where nothing is placed nothing is missing', () => {
