@@ -33,7 +33,7 @@ function factsHeight(note: Parts, width: number): number {
     `${note.part}, ${note.description}. ${note.housing}`,
     `${note.place}; ${note.position}`,
     `${note.ports}; system ${note.system}, grounding ${note.grounding}`,
-    ...note.reasons.map((r) => `${r.because} (${r.rule}, ${r.strength}; ${r.sources})`),
+    ...note.reasons,
     note.isolation.steps,
     ...note.isolation.live,
     note.meter,

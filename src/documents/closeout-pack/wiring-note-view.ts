@@ -34,9 +34,7 @@ export const WiringNoteSchema = z.object({
   system: z.string(),
   grounding: z.string(),
   strength: z.string(),
-  reasons: z.array(
-    z.object({ rule: z.string(), strength: z.string(), because: z.string(), sources: z.string() }),
-  ),
+  reasons: z.array(z.string()),
   twoSupplies: z.boolean(),
   cautions: z.array(CautionSchema),
   isolation: BoxIsolationViewSchema,

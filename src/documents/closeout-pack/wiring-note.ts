@@ -127,11 +127,8 @@ function wiringNote(
     system: systemText(protector.system),
     grounding: groundingText(protector),
     strength: protector.strength,
-    reasons: protector.reasons.map((r) => ({
-      ...r,
-      because: say(r.because),
-      sources: r.sources.map((s) => say(s)).join('; '),
-    })),
+    // By which rule and clause stands in the schedule and among the sources.
+    reasons: protector.reasons.map((r) => say(r.because)),
     twoSupplies: wiring.fedFromTwoSupplies,
     cautions: boxCautions(protector),
     isolation: boxIsolationView(protector, plan),
