@@ -1,11 +1,7 @@
 import { z } from 'zod';
-import {
-  calculationSchema,
-  figure,
-  portRefSchema,
-  protectorSchema,
-  saidSchema,
-} from './planned-protector.js';
+import { siteIsolationSchema } from './planned-isolation.js';
+import { calculationSchema, portRefSchema, protectorSchema } from './planned-protector.js';
+import { figure, saidSchema } from './said.js';
 import { BASES } from './editions.js';
 import { EARTHINGS, KINDS, OCCUPANCIES, SEVERITIES, STANDINGS, WHOS } from './words.js';
 
@@ -138,6 +134,8 @@ export const PlanSchema = z.object({
   facts: z.array(statedFactSchema),
   site: siteSchema,
   protectors: z.array(protectorSchema),
+  /** The order in which the site is made dead and live again; plans of before had none. */
+  isolation: siteIsolationSchema.default({ parts: [] }),
   notPlaced: z.array(notPlacedSchema),
   openItems: z.array(openItemSchema),
   /** What the company settled once and this plan rests on; plans of before had none. */
@@ -161,6 +159,7 @@ export type PlannedRun = Plan['site']['runs'][number];
 export type NotPlaced = Plan['notPlaced'][number];
 export type PlannedStanding = Plan['standings'][number];
 export type PlannedSettled = Plan['settled'][number];
+export type SiteIsolation = Plan['isolation'];
 export type PlanItem = Plan['openItems'][number];
 export type Calculation = PlannedProtector['calculations'][number];
 export type Clause = Plan['clauses'][number];

@@ -1,7 +1,10 @@
 import { z } from 'zod';
 import { OVERCURRENT_DEVICES } from './catalogue.js';
 import { SURENESSES } from './fact.js';
-import { reason, type Reason } from './reason.js';
+import { groundTerminalSchema } from './planned-ground.js';
+import { boxIsolationSchema } from './planned-isolation.js';
+import { measuringSchema } from './planned-measuring.js';
+import { figure, saidSchema } from './said.js';
 import {
   INDICATOR_CAUSES,
   PROTECTED_GROUNDINGS,
@@ -13,16 +16,6 @@ import {
 import { wireSchema } from './wire.js';
 import type { Step, StepSource } from './step.js';
 
-/** Figures: V, A, m, C, rounded to 0.01 where nothing else is said; null is "unknown". */
-export const figure = z.number().nullable();
-
-const isSet = (value: unknown): value is object => typeof value === 'object' && value !== null;
-
-/** A reason as data; its sentence is made where it is printed. Of a plan of before a sentence is all there is. */
-export const saidSchema: z.ZodType<Reason, Reason | string> = z.union([
-  z.custom<Reason>((value) => isSet(value) && 'code' in value && 'values' in value && isSet(value.values)),
-  z.string().transform((text) => reason('earlier/as-written', { text })),
-]);
 const stepShape = z.object({
   symbol: z.string(),
   code: z.string(),
@@ -83,31 +76,15 @@ const channelSchema = z.object({
   indicator: z.array(indicatorSchema),
 });
 
-/** What to measure at a conductor with the sources on, before connecting: the range to expect, and the figure at which to stop. */
-const measurementSchema = z.object({
-  wire: wireSchema,
-  /** Null: whether it is alternating or direct isn't known. */
-  current: z.enum(['ac', 'dc']).nullable(),
-  /** Where to measure to: `ground`, or `N` in a 3+1 part. */
-  to: z.string().default('ground'),
-  /** V; what a sound system shows in the stated condition. */
-  expected: saidSchema,
-  /**
-   * V; at or above this figure: stop, don't connect. The MCOV of the channel (without a part the MCOV required), or what the
-   * converter on it bears, where that is less. Null: unknown, or at any voltage.
-   */
-  stopAt: figure,
-  /** True of a grounded conductor: any steady voltage is too much. */
-  stopAtAny: z.boolean(),
-  /** Why to stop there, where it isn't the MCOV of the channel. */
-  stopWords: saidSchema.nullable(),
-});
-
 const wiringSchema = z.object({
   groundTo: saidSchema,
-  sourcesToOpen: z.array(saidSchema),
+  /** What lands on the terminal that is fitted where an enclosure has no ground bar; null: it has one. Plans of before don't say. */
+  groundTerminal: groundTerminalSchema.nullable().default(null),
   fedFromTwoSupplies: z.boolean(),
-  measurements: z.array(measurementSchema),
+  /** Plans of before measured otherwise, and so have none. */
+  measuring: measuringSchema.default({ bands: [], meter: null, clothing: null }),
+  /** Plans of before named the sources instead. */
+  isolation: boxIsolationSchema.default({ part: null, steps: [], live: [], unknown: false }),
   /** m; longest total lead length (IEC 60364-5-53 cl. 534.4.8), and what a further 0.1 m adds at most, as far as 1 m, in V. */
   leadLengthLimit: z.number(),
   leadLengthPlanned: z.number(),

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { BASES, DEFAULT_CYCLE } from './editions.js';
 import { FIELD_NAMES } from './fields.js';
 import type { Field } from './list.js';
+import { measuringSettings } from './measuring-settings.js';
 import { settledSchema } from './settled.js';
 
 const hexColour = z.string().regex(/^#[0-9a-fA-F]{6}$/, 'a colour such as #1f4e79');
@@ -109,6 +110,8 @@ export const SettingsSchema = z.strictObject({
   /** Defaults that the company settled once, so that no job asks to confirm them. */
   settled: settledSchema.prefault([]),
   thresholds: thresholds.prefault({}),
+  /** Bands of the readings before a protector is connected. */
+  measuring: measuringSettings.prefault({}),
   /** Raise the voltage of an array on a grid-tie inverter that isn't stated to be isolated (derived; ask the maker). */
   inverterDcLink: z.boolean().default(true),
   /** Colours by basis; NEC 200.6 and 110.15 leave most to practice, IEC 60445 fixes them. */

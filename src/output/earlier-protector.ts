@@ -57,10 +57,8 @@ function earlierWiring(wiring: Json): Json {
   return {
     ...wiring,
     groundTo: asWritten(wiring['groundTo']),
-    sourcesToOpen: allAsWritten(wiring['sourcesToOpen']),
     smallestLead: asWritten(wiring['smallestLead']),
     notes: allAsWritten(wiring['notes']),
-    measurements: eachOf(wiring['measurements'], earlierMeasurement),
     overcurrent: statedOf(wiring['overcurrent']),
     torque: statedOf(wiring['torque']),
     wireRange: statedOf(wiring['wireRange']),
@@ -68,15 +66,6 @@ function earlierWiring(wiring: Json): Json {
       ...wired(one),
       because: asWritten(one['because']),
     })),
-  };
-}
-
-function earlierMeasurement({ stopWords = '', ...rest }: Json): Json {
-  return {
-    ...wired(rest),
-    expected: asWritten(rest['expected']),
-    stopAtAny: typeof stopWords === 'string' && stopWords.startsWith('any steady voltage'),
-    stopWords: stopWords === '' ? null : asWritten(stopWords),
   };
 }
 

@@ -29,10 +29,6 @@ export function protectorData({ systemCode, groundingCode, wiring, ...rest }: Js
 function wiringData(wiring: Json): Json {
   return {
     ...wiring,
-    measurements: eachOf(wiring['measurements'], (one) => ({
-      ...one,
-      stopWords: one['stopWords'] === '' ? null : one['stopWords'],
-    })),
     overcurrent: statedOf(wiring['overcurrent']),
     torque: statedOf(wiring['torque']),
     wireRange: statedOf(wiring['wireRange']),

@@ -23,11 +23,13 @@ import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
 import { overcurrentItems } from './items/overcurrent.js';
 import { placeItems } from './items/items.js';
+import { unfedPorts } from './items/unfed.js';
 import { undecidedCycle, undecidedPorts } from './items/undecided.js';
 import { portOrder } from './context/order.js';
 import { placeOnSite } from './place/place.js';
 import { strongest, type Refusal } from './context/verdict.js';
 import { plannedJobFacts, plannedSite } from './make/planned-site.js';
+import { isolateSite } from './make/isolation.js';
 import { makeProtectors } from './make/protectors.js';
 import { placeByReach } from './reach/reach-places.js';
 import type { Selected } from './choose/select.js';
@@ -71,7 +73,8 @@ export function planJob(list: JobList, context: PlanContext): Plan {
   ];
   if (housingsOf(selected) > LIMITS.jobHousings) throw tooManyHousings(list);
   // 5, 6 and 9: housings, wiring and indicators of each, numbered; every bare port with its reason; the orders.
-  const made = makeProtectors(job, selected);
+  const isolated = isolateSite(job, selected);
+  const made = makeProtectors(job, selected, isolated);
   const protectors = made.map((one) => one.protector);
   const bare = refusalsAtBare(job, selected, [...placing.refusals, ...byReach.refusals]);
   const overruled = { verdicts: placing.placed, refusals: byReach.refusals };
@@ -87,6 +90,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     ...overcurrentItems(made),
     ...defaults.notes,
     ...earthingConflicts(site),
+    ...unfedPorts(site),
     ...undecidedCycle(site.basis.value),
     ...undecidedPorts(site, portsOf(selected), new Set(bare.map((refusal) => refusal.port))),
     ...(context.catalogue || protectors.length === 0 ? [] : [about(CHOOSE_MESSAGES.noCatalogue, {}, '', '')]),
@@ -107,6 +111,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     facts: plannedJobFacts(site),
     site: plannedSite(job),
     protectors,
+    isolation: isolated.isolation,
     notPlaced: bare.map(notPlacedBy),
     openItems,
     settled: defaults.settled,

@@ -37,10 +37,19 @@ export function protectorInEnglish(protector: PlannedProtector): Json {
 
 function wiringInEnglish(wiring: PlannedProtector['wiring']): Json {
   return replaced(wiring, {
-    measurements: (measurements) => ({
-      measurements: measurements.map((one) =>
-        replaced(one, { wire, stopWords: (stopWords) => ({ stopWords: stopWords ?? '' }) }),
-      ),
+    measuring: (measuring) => ({
+      measuring: {
+        ...measuring,
+        bands: measuring.bands.map(({ between, ...band }) => ({
+          between: between.map(({ wire: one, to, sign }) => ({
+            ...wire(one),
+            against: to === null ? 'ground' : conductorText(to),
+            to,
+            sign,
+          })),
+          ...band,
+        })),
+      },
     }),
     overcurrent: (overcurrent) => ({ overcurrent: overcurrent ?? BY_INSTRUCTIONS }),
     torque: (torque) => ({ torque: torque ?? BY_INSTRUCTIONS }),

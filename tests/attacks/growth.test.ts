@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Site, SiteEquipment, SitePort } from '../../src/model/site.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { planJson } from '../../src/output/plan-file.js';
-import { sourcesToOpen } from '../../src/plan/make/supplies.js';
+import { partsOf } from '../../src/site/parts.js';
 import { planJob } from '../../src/plan/plan-job.js';
 import { readListText } from '../../src/read/list/lists.js';
 import { batteriesOn } from '../../src/site/battery-bus.js';
@@ -105,12 +105,10 @@ describe('looks at the site grow with the job', () => {
       },
     ],
     [
-      'what to open at the end of a chain',
+      'which part of it an equipment belongs to',
       chain,
       (site) => {
-        const last = site.equipments.find((e) => e.tag === `P${site.equipments.length - 1}`);
-        if (!last) throw new Error('no last panel');
-        sourcesToOpen(last.ports, last);
+        partsOf(site);
       },
     ],
     [
@@ -175,20 +173,18 @@ it('a chain as long as a job may be is no fault of the program', () => {
   const last = site.equipments.find((e) => e.tag === 'P4999');
   const [port] = last?.ports ?? [];
   if (!last || !port) throw new Error('no last panel');
-  expect(sourcesToOpen([port], last)).toEqual([{ code: 'source/utility', values: { tag: 'S' } }]);
+  expect(partsOf(site).get(last)).toHaveLength(5000);
   expect(faultCurrentAt(port, () => 0)).toBeUndefined();
   expect(groundingOf(site, port)).toMatchObject({ grounding: 'solid', byDefault: true });
 });
 
-it('names every source of a place, or each kind of very many with what stays live', () => {
+it('names every source of a site once, however many places they can feed', () => {
   const plan = planJob(jobOf(SHAPES['inverters on one panel'] ?? chain, 240), {
     catalogue: undefined,
     settings,
   });
-  const service = plan.protectors.find((p) => p.ports.some((port) => port.equipment === 'S'));
-  expect(service?.wiring.sourcesToOpen).toMatchObject([
-    { code: 'source/each-of', values: { kind: 'service', count: 1 } },
-    { code: 'source/each-of', values: { kind: 'grid-tie-inverter', count: 120 } },
-    { code: 'source/named-elsewhere' },
-  ]);
+  expect(plan.isolation.parts).toHaveLength(1);
+  const off = plan.isolation.parts[0]?.steps.find(({ number }) => number === 3);
+  expect(off?.acts[0]?.tags).toHaveLength(120);
+  for (const { wiring } of plan.protectors) expect(JSON.stringify(wiring.isolation).length).toBeLessThan(500);
 });

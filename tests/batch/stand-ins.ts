@@ -43,6 +43,7 @@ export function smallPlan(job: JobList): Plan {
       runs: [],
     },
     protectors: [],
+    isolation: { parts: [] },
     notPlaced: [],
     otherClauses: [],
     standings: [],

@@ -4,10 +4,11 @@ import { clauseStrip } from '../../src/documents/permit-sheet/clause-strip.js';
 import { records } from '../../src/documents/closeout-pack/checks.js';
 import { statedText } from '../../src/documents/parts/site.js';
 import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
-import type { PlannedProtector } from '../../src/model/plan.js';
+import { measuringView } from '../../src/documents/closeout-pack/readings-view.js';
+import type { PlannedBand, Probes } from '../../src/model/planned-measuring.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { PLACEMENT_RULES } from '../../src/rules/rulebook.js';
-import { channel, equipment, plan, protector, sourceLamps, wire } from './fixtures/builder.js';
+import { plan, protector, wire } from './fixtures/builder.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { housePlan, hutPlan } from './fixtures/plans.js';
 
@@ -49,43 +50,110 @@ describe('the commissioning record', () => {
   });
 });
 
-describe('a channel that doubles a conductor', () => {
-  const wiringOf = (conductors: readonly string[]): PlannedProtector['wiring'] => ({
-    ...protector({ tag: 'P-1', ports: [] }).wiring,
-    measurements: conductors.map((conductor) => ({
-      wire: wire(conductor),
-      current: 'ac',
-      expected: written(`about 80 V at ${conductor}`),
-      stopAt: 150,
-      stopAtAny: false,
-      stopWords: null,
-      to: 'ground',
-    })),
+describe('the readings of a wiring note', () => {
+  const probes = (name: string, to: string | null, sign: '+' | '-' | null): Probes => ({
+    wire: wire(name),
+    to: to === null ? null : wire(to),
+    sign,
   });
-
-  function note(measured: readonly string[]): readonly string[] {
-    const channels = ['L3', 'L1 (doubled)'].map((c, i) => channel(i + 1, c, 'black', sourceLamps));
-    const of = plan({
-      site: { equipments: [equipment('WT', 'wind-turbine', 'Mast', ['output'])], runs: [] },
-      protectors: [
-        protector({
-          tag: 'P-1',
-          ports: [{ equipment: 'WT', port: 'output' }],
-          channels,
-          wiring: wiringOf(measured),
-        }),
-      ],
+  const none = { below: null, above: null, fault: null, due: null };
+  const rows = (bands: PlannedBand[]): string[] => {
+    const one = protector({
+      tag: 'P-1',
+      ports: [],
+      wiring: { measuring: { bands, meter: null, clothing: null } },
     });
-    const [first] = wiringNotes(of, defaultSettings(), 'letter');
-    return first?.channels.map((c) => `${c.expected} | ${c.stopAt}`) ?? [];
-  }
+    return measuringView(one).readings.map((r) => `${r.between} | ${r.band}`);
+  };
 
-  it('is measured as its conductor', () => {
-    expect(note(['L3', 'L1'])).toEqual(['about 80 V at L3 (AC) | 150 V', 'about 80 V at L1 (AC) | 150 V']);
+  it.each<[string, PlannedBand, string]>([
+    [
+      'lines of one band',
+      {
+        ...none,
+        between: [probes('L1', null, null), probes('L2', null, null)],
+        current: 'ac',
+        low: 110,
+        high: 127,
+        reads: written('x'),
+      },
+      'L1, L2 to ground | 110 to 127 V AC',
+    ],
+    [
+      'pole to pole with its sign',
+      {
+        ...none,
+        between: [probes('positive', 'negative', '+')],
+        current: 'dc',
+        low: 40,
+        high: 58.4,
+        reads: written('x'),
+      },
+      'positive to negative | +40 to +58.4 V DC',
+    ],
+    [
+      'a live negative',
+      {
+        ...none,
+        between: [probes('negative', null, '-')],
+        current: 'dc',
+        low: 40,
+        high: 58.4,
+        reads: written('x'),
+      },
+      'negative to ground | −40 to −58.4 V DC',
+    ],
+    [
+      'poles that float, each with its own sign and no low figure',
+      {
+        ...none,
+        between: [probes('positive', null, '+'), probes('negative', null, '-')],
+        current: 'dc',
+        low: null,
+        high: 456,
+        reads: written('x'),
+      },
+      'positive (+), negative (−) to ground | at most 456 V DC',
+    ],
+    [
+      'no current known',
+      { ...none, between: [probes('L1', 'L2', null)], current: null, low: 0, high: 5, reads: written('x') },
+      'L1 to L2 | 0 to 5 V',
+    ],
+  ])('%s', (_, band, says) => {
+    expect(rows([band])).toEqual([says]);
   });
 
-  it('is not to be connected where the plan has no figure for it', () => {
-    expect(note(['L3'])[1]).toContain('do not connect');
+  it('never call a figure that isn’t known one', () => {
+    const [row] = rows([
+      {
+        ...none,
+        between: [probes('L1', null, null)],
+        current: 'ac',
+        low: null,
+        high: null,
+        reads: written('x'),
+      },
+    ]);
+    expect(row).toContain('ask before you connect');
+  });
+
+  it('say once what a reading outside means', () => {
+    const band = {
+      between: [probes('L1', null, null)],
+      current: 'ac',
+      low: 1,
+      high: 2,
+      reads: written('x'),
+    } as const;
+    const above = written('Above: stop.');
+    const bands = [2, 3].map((high) => ({ ...none, ...band, between: [...band.between], high, above }));
+    const one = protector({
+      tag: 'P-1',
+      ports: [],
+      wiring: { measuring: { bands, meter: null, clothing: null } },
+    });
+    expect(measuringView(one).outside).toEqual(['Above: stop.']);
   });
 });
 

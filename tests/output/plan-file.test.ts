@@ -27,7 +27,6 @@ const dataOf = (p: PlannedProtector): object => ({
   system: p.system,
   grounding: p.grounding,
   wires: p.channels.map((c) => c.wire),
-  measured: p.wiring.measurements.map((m) => [m.wire, m.to, m.stopAt, m.stopAtAny, m.stopWords === null]),
   unprotected: p.wiring.unprotected.map((u) => u.wire),
   stated: [p.wiring.overcurrent, p.wiring.torque, p.wiring.wireRange],
 });

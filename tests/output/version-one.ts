@@ -10,7 +10,9 @@ const ADDED: ReadonlySet<string> = new Set([
   'wire',
   'systemCode',
   'groundingCode',
-  'stopAtAny',
+  'measuring',
+  'isolation',
+  'groundTerminal',
   'uses',
   'cites',
 ]);

@@ -224,7 +224,7 @@ describe('without a catalogue', () => {
     ]);
     expect(faults(plan)).toEqual(['choose/no-catalogue']);
     expect(one(plan, 'SVC:service').channels.map((c) => c.conductor)).toEqual(['L1', 'L2']);
-    expect(one(plan, 'SVC:service').wiring.measurements[0]?.stopAt).toBe(138);
+    expect(one(plan, 'SVC:service').wiring.measuring.bands[0]?.high).toBe(127);
   });
 
   it('and where nothing is placed nothing is missing', () => {
@@ -316,7 +316,8 @@ describe('a part whose level is above the withstand', () => {
 
   it('that may not protect stands before every default, and says so', () => {
     const plan = planOf('', load(''), { catalogue: shop(1800) });
-    const [first] = plan.openItems.filter((i) => i.severity === 'confirm');
+    const [feed, first] = plan.openItems.filter((i) => i.severity === 'confirm');
+    expect(feed?.code).toBe('place/feed-unknown');
     expect(first?.code).toBe('choose/may-not-protect');
     expect(first?.message).toMatch(/may not protect: .*> the whole assumed withstand of 1500 V/);
     expect(plan.openItems.some((i) => i.code.startsWith('default/'))).toBe(true);

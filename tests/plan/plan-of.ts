@@ -281,3 +281,31 @@ export const STOCK = catalogueOf(
   partLine('MINT', 'channels=2; mcov_ac=275; up=900; connection=3+1; in_npe_ka=10'),
   partLine('SAGE', 'channels=4; mcov_ac=275; up=900; connection=3+1; in_npe_ka=20'),
 );
+
+/** One reading of a wiring note. */
+export interface PlannedReading {
+  readonly conductor: string;
+  readonly against: string;
+  readonly sign: '+' | '-' | null;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly reads: string;
+}
+
+/** The readings of a housing, one by one. */
+export function readingsOf({ wiring }: PlannedProtector): readonly PlannedReading[] {
+  return wiring.measuring.bands.flatMap(({ between, low, high, reads }) =>
+    between.map(({ conductor, to, sign }) => {
+      const against = to === null ? 'ground' : to.name;
+      return { conductor, against, sign, low, high, reads };
+    }),
+  );
+}
+
+/** The readings of the first housing at a port, `L1>ground: 110 to 127`. */
+export function bandsAt(plan: EnglishPlan, where: string): readonly string[] {
+  return readingsOf(one(plan, where)).map(({ conductor, against, sign, low, high }) => {
+    const signed = sign === null ? '' : ` ${sign}`;
+    return `${conductor}>${against}${signed}: ${low ?? '-'} to ${high ?? '-'}`;
+  });
+}

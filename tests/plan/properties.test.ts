@@ -162,11 +162,6 @@ function expectMet(p: PlannedProtector, basis: string): void {
     );
   }
   if (basis !== 'iec') expect(partDetails.listing).not.toBe('');
-  for (const m of p.wiring.measurements) {
-    if (m.stopAt === null) expect(m.stopWords).not.toBe('');
-    else expect(m.stopAt).toBeLessThanOrEqual(figures.mcov ?? 0);
-    if (m.stopWords === '') expect(m.stopAt).toBe(figures.mcov);
-  }
 }
 
 /** What each AC system holds beside itself, as rules.md section 0 lists it. */
@@ -246,7 +241,8 @@ function essenceOf(made: EnglishPlan): string {
     required: p.required,
     figures: p.figures,
     channels: p.channels.map((c) => [c.conductor, c.to, c.indicator.map((i) => [i.state, i.shows])]),
-    sources: p.wiring.sourcesToOpen,
+    isolation: p.wiring.isolation,
+    measuring: p.wiring.measuring,
   }));
   const bare = new Set(made.notPlaced.map((n) => `${n.equipment}:${n.port}`));
   bare.delete('NEW:terminals');
@@ -420,6 +416,175 @@ describe('a quantity of N', () => {
         const plain = (p: EnglishPlan): string =>
           withoutLines({ ...p, openItems: p.openItems.map((i) => ({ ...i, found: '' })) });
         expect(plain(plan({ ...site, rows: one }))).toBe(plain(plan({ ...site, rows: many })));
+      }),
+      RUNS,
+    );
+  });
+});
+
+/** Equipments that cables of power or control join to one, itself among them. */
+function joinedTo(made: EnglishPlan, tag: string): ReadonlySet<string> {
+  const found = new Set([tag]);
+  for (let size = 0; size < found.size;) {
+    size = found.size;
+    for (const { from, to } of made.site.runs) {
+      if (found.has(from.equipment)) found.add(to.equipment);
+      else if (found.has(to.equipment)) found.add(from.equipment);
+    }
+  }
+  return found;
+}
+
+type Part = EnglishPlan['isolation']['parts'][number];
+
+/** The number of the first, or the last, step that does something to an equipment; undefined: none does. */
+function stepOf(steps: Part['steps'], tag: string, which: 'first' | 'last', but = 8): number | undefined {
+  const numbers = steps
+    .filter(({ number, acts }) => number !== but && acts.some(({ tags }) => tags.includes(tag)))
+    .map(({ number }) => number);
+  return which === 'first' ? numbers[0] : numbers.at(-1);
+}
+
+const CHARGES: ReadonlySet<string> = new Set([
+  'array',
+  'wind-turbine',
+  'hydro-turbine',
+  'service',
+  'generator',
+  'inverter-charger',
+  'grid-tie-inverter',
+]);
+const TURBINES: ReadonlySet<string> = new Set(['wind-turbine', 'hydro-turbine']);
+
+describe('the isolation of a site', () => {
+  it('opens no battery before what charges it, and takes no load off a turning turbine; nor does any box leave that out', () => {
+    let batteries = 0;
+    let turbines = 0;
+    fc.assert(
+      fc.property(sites(), (site) => {
+        const made = plan(site);
+        const kinds = new Map(made.site.equipments.map((e) => [e.tag, e.kind]));
+        for (const p of made.protectors) {
+          const [port] = p.ports;
+          const { part: number, steps } = p.wiring.isolation;
+          const part = made.isolation.parts.find((one) => one.number === number);
+          expect(part, p.tag).toBeDefined();
+          if (!part || !port) continue;
+          const joined = joinedTo(made, port.equipment);
+          for (const tag of joined) {
+            const kind = kinds.get(tag) ?? '';
+            const own = stepOf(part.steps, tag, 'last');
+            if (kind === 'battery' && own !== undefined && steps.includes(own)) {
+              batteries += 1;
+              const charging = [...joined].filter((one) => CHARGES.has(kinds.get(one) ?? ''));
+              for (const one of charging) {
+                const off = stepOf(part.steps, one, 'last') ?? Infinity;
+                expect([one, off < own, steps.includes(off)]).toEqual([one, true, true]);
+              }
+            }
+            if (!TURBINES.has(kind)) continue;
+            // Its own step comes before whatever makes anything else dead, and after it on the way back.
+            const stop = stepOf(part.steps, tag, 'first') ?? Infinity;
+            const release = stepOf(part.back, tag, 'last') ?? -Infinity;
+            const others = steps.filter((one) => one >= 3 && one <= 7);
+            if (others.length > 0) {
+              turbines += 1;
+              expect([tag, steps.includes(stop)]).toEqual([tag, true]);
+            }
+            for (const one of joined) {
+              const isLoad = !TURBINES.has(kinds.get(one) ?? '') && kinds.get(one) !== 'diversion-load';
+              const dead = part.steps.find(
+                (s) => s.number > 1 && s.number !== 8 && s.acts.some(({ tags }) => tags.includes(one)),
+              );
+              const live = part.back.filter(
+                (s) => s.number > 1 && s.acts.some(({ tags }) => tags.includes(one)),
+              );
+              if (isLoad && dead) expect([one, dead.number > stop]).toEqual([one, true]);
+              // Numbers run down on the way back.
+              if (isLoad) for (const s of live) expect([one, s.number > release]).toEqual([one, true]);
+            }
+          }
+        }
+      }),
+      RUNS,
+    );
+    expect(Math.min(batteries, turbines)).toBeGreaterThan(20);
+  });
+
+  it('frees automatic starts last of all, after every turbine', () => {
+    fc.assert(
+      fc.property(sites(), (site) => {
+        for (const { steps, back } of plan(site).isolation.parts) {
+          expect(steps.map((s) => s.number)).toEqual(steps.map((s) => s.number).toSorted((a, b) => a - b));
+          expect(back.map((s) => s.number)).toEqual(back.map((s) => s.number).toSorted((a, b) => b - a));
+          const starts = steps.find((s) => s.number === 1)?.acts.flatMap(({ tags }) => tags) ?? [];
+          const freed = back.find((s) => s.number === 1)?.acts.flatMap(({ tags }) => tags) ?? [];
+          expect(freed.toSorted()).toEqual(starts.toSorted());
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  it('holds every source that can feed a box over any path', () => {
+    fc.assert(
+      fc.property(sites(), (site) => {
+        const made = plan(site);
+        const kinds = new Map(made.site.equipments.map((e) => [e.tag, e.kind]));
+        for (const p of made.protectors) {
+          const part = made.isolation.parts.find((one) => one.number === p.wiring.isolation.part);
+          const named = new Set(part?.steps.flatMap((s) => s.acts.flatMap(({ tags }) => tags)));
+          for (const { equipment } of p.ports)
+            for (const tag of joinedTo(made, equipment)) {
+              const kind = kinds.get(tag) ?? '';
+              if (CHARGES.has(kind) || kind === 'battery' || kind === 'ac-battery')
+                expect(named).toContain(tag);
+            }
+        }
+      }),
+      RUNS,
+    );
+  });
+});
+
+describe('the readings of a box', () => {
+  it('stop at no figure above what the plan expects at most, and have no low figure above the high one', () => {
+    let bands = 0;
+    fc.assert(
+      fc.property(sites(), (site) => {
+        for (const p of plan(site).protectors) {
+          const most = p.required.mcov;
+          for (const { between, low, high } of p.wiring.measuring.bands) {
+            bands += 1;
+            if (low !== null && high !== null) expect(low).toBeLessThanOrEqual(high);
+            // Line to line a sound system stands above what one conductor has to ground: by 2 in split phase, by root 3 in a wye.
+            const isToGround = between.every(({ to }) => to === null) || p.required.current === 'dc';
+            if (high === null || most === null) continue;
+            if (isToGround && high > 15) expect([p.tag, high <= most + 0.01]).toEqual([p.tag, true]);
+            expect(high).toBeLessThanOrEqual(Math.max(15, 2 * most));
+            expect(p.wiring.measuring.meter?.volts ?? Infinity).toBeGreaterThanOrEqual(high);
+          }
+        }
+      }),
+      RUNS,
+    );
+    expect(bands).toBeGreaterThan(500);
+  });
+
+  it('read every DC pair pole to pole, with its sign, and every conductor that has a channel to ground', () => {
+    fc.assert(
+      fc.property(sites(), (site) => {
+        for (const p of plan(site).protectors) {
+          const read = p.wiring.measuring.bands.flatMap((band) => band.between);
+          for (const { wire, to } of p.channels) {
+            const isRead = read.some(
+              (r) => r.wire.name === wire.name && r.wire.port === wire.port && (r.to === null || to === 'N'),
+            );
+            expect([p.tag, wire.name, isRead]).toEqual([p.tag, wire.name, true]);
+          }
+          if (p.required.current !== 'dc') continue;
+          expect(read[0]).toMatchObject({ wire: { name: 'positive' }, to: { name: 'negative' }, sign: '+' });
+        }
       }),
       RUNS,
     );

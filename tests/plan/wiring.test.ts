@@ -1,5 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { at, catalogueOf, conductorsAt, defaultsOf, one, partLine, planOf, STOCK } from './plan-of.js';
+import {
+  at,
+  catalogueOf,
+  conductorsAt,
+  defaultsOf,
+  one,
+  partLine,
+  planOf,
+  readingsOf,
+  STOCK,
+} from './plan-of.js';
 
 // rules.md section 3, from the text of a list to its plan. Cases are our own.
 
@@ -81,11 +91,11 @@ describe('AC lines', () => {
     expect(conductorsAt(plan, 'S:service')).toEqual(['L1', 'L2', 'L3', 'L2 (doubled)']);
     expect(at(plan, 'S:service')[1]?.wiring.notes.join()).toMatch(/Channel 2 is a second channel of L2/);
     // What is doubled there is measured there too, as in its other housing.
-    const [first, second] = at(plan, 'S:service').map((p) => p.wiring.measurements);
-    expect(second?.map((m) => m.conductor)).toEqual(['L3', 'L2']);
-    expect(second?.[1]).toEqual(first?.find((m) => m.conductor === 'L2'));
+    const [first = [], second = []] = at(plan, 'S:service').map(readingsOf);
+    expect(second.map((m) => m.conductor)).toEqual(['L2', 'L3', 'N']);
+    expect(second[0]).toEqual(first.find((m) => m.conductor === 'L2'));
     const twice = one(planOf('', 'S service; ac_in=120', { catalogue: only(2) }), 'S:service');
-    expect(twice.wiring.measurements.map((m) => m.conductor)).toEqual(['L1']);
+    expect(readingsOf(twice).map((m) => m.conductor)).toEqual(['L1', 'N']);
   });
 
   it('a single line on a two-channel part: N takes the spare, at the service it doubles', () => {
@@ -198,7 +208,7 @@ describe('ports that share a protector', () => {
       'ac-in N',
       'ac-in L1 (doubled)',
     ]);
-    expect(p.wiring.measurements.map((m) => m.conductor)).toEqual(['ac-in L1', 'ac-out L1', 'ac-in N']);
+    expect(readingsOf(p).map((m) => m.conductor)).toEqual(['ac-in L1', 'ac-in N', 'ac-out N', 'ac-out L1']);
     expect(p.wiring.notes.join()).toMatch(/second channel of ac-in L1/);
     expect(p.wiring.unprotected.map((u) => u.conductor)).toEqual(['ac-out N']);
   });
@@ -247,36 +257,8 @@ describe('colours, leads and instructions', () => {
     ]);
   });
 
-  it('volts to measure from each conductor to ground, and the figure at which to stop: the MCOV of the channel', () => {
-    const p = one(planOf('', 'S service; ac_in=120/240'), 'S:service');
-    expect(p.wiring.measurements).toMatchObject([
-      { conductor: 'L1', current: 'ac', to: 'ground', expected: 'about 120 V', stopAt: 150, stopWords: '' },
-      { conductor: 'L2', current: 'ac', to: 'ground', expected: 'about 120 V', stopAt: 150, stopWords: '' },
-    ]);
-  });
-
-  it('to N where the channel leads to N, and N itself to ground', () => {
-    const plan = planOf('basis=iec; earthing=TT', 'S service; ac_in=230; place=House; fault_current=6 kA');
-    expect(
-      one(plan, 'S:service').wiring.measurements.map((m) => [m.conductor, m.to, m.expected, m.stopAt]),
-    ).toEqual([
-      ['L1', 'N', 'about 230 V', 275],
-      ['N', 'ground', 'near 0 V', null],
-    ]);
-  });
-
   const STRING = `X charge-controller; dc_inputs=1; max_dc_voltage=250; place=Hut
     A array; connects_to=X; run_length=4 m; open_circuit_voltage=200`;
-
-  it('stops at what the converter bears, where that is less than the MCOV, and at any voltage of a grounded pole', () => {
-    const plan = planOf('', STRING, {
-      catalogue: catalogueOf(partLine('D', 'channels=2; mcov_dc=350; up=1000')),
-    });
-    expect(one(plan, 'X:dc-in-1').wiring.measurements.map((m) => [m.stopAt, m.stopWords])).toEqual([
-      [250, 'X bears no more'],
-      [null, 'any steady voltage: its ground is lost, or conductors are swapped'],
-    ]);
-  });
 
   it('warns of the charge that a converter keeps, at its DC input and on its battery bus', () => {
     const warned = (rows: string, where: string): readonly string[] =>
@@ -292,24 +274,11 @@ describe('colours, leads and instructions', () => {
   it('doesn’t say alternating or direct where that isn’t known', () => {
     const rows = `WT wind-turbine; place=Hill; connects_to=X; run_length=4 m
       X charge-controller; dc_inputs=1; max_dc_voltage=250; place=Hut`;
-    const { measurements, notes } = one(planOf('', rows), 'WT:output').wiring;
-    expect(new Set(measurements.map((m) => m.current))).toEqual(new Set([null]));
+    const { measuring, notes } = one(planOf('', rows), 'WT:output').wiring;
+    expect(new Set(measuring.bands.map((m) => m.current))).toEqual(new Set([null]));
     expect(
       notes.some((n) => n.startsWith('Whether alternating or direct current comes here isn’t known')),
     ).toBe(true);
-  });
-
-  it('names the AC input of an inverter that may feed back', () => {
-    const rows = `SVC service; ac_in=120/240; place=House
-      GEN generator; ac_out=120/240; place=House; protect=yes; connects_to=INV
-      INV inverter-charger; ac_in=120/240; ac_in_2=120/240; ac_out=120/240; place=House; connects_to=SVC`;
-    const plan = planOf('', rows);
-    expect(one(plan, 'SVC:service').wiring.sourcesToOpen).toContain(
-      'Inverter INV: open the disconnect of its AC input.',
-    );
-    expect(one(plan, 'GEN:output').wiring.sourcesToOpen).toContain(
-      'Inverter INV: open the disconnect of its second AC input.',
-    );
   });
 });
 
@@ -350,96 +319,5 @@ describe('the system of a place and its grounding', () => {
     ['a delta', 'S service; ac_in=480 delta', 'S:service', '480 delta', 'none'],
   ])('%s', (_, rows, where, system, grounding) => {
     expect(told(rows, where)).toEqual([system, grounding]);
-  });
-});
-
-describe('the sources to open', () => {
-  const SITE = `SVC service; ac_in=120/240; place=House
-     MP panel; connects_to=SVC; run_length=9 m; ac_in=120/240; place=House; protect=yes
-     SUB panel; connects_to=MP; run_length=9 m; ac_in=120/240; place=House
-     GTI grid-tie-inverter; connects_to=SUB; run_length=5 m; dc_inputs=1; ac_out=240; place=House; isolated=yes
-     A array; connects_to=GTI; run_length=40 m; voc_stc=40; modules_in_series=4
-     INV inverter-charger; connects_to=MP; run_length=4 m; ac_in=120/240; ac_out=120/240; dc_inputs=1; place=House
-     GEN generator; connects_to=INV; run_length=40 m; ac_out=120/240; place=Shed
-     B array; connects_to=INV; run_length=6 m; voc_stc=40; modules_in_series=3
-     BAT battery; connects_to=INV; run_length=1 m; battery_voltage=48; battery_chemistry=lfp; place=House; protect=yes`;
-  const open = (where: string): string =>
-    one(planOf('lowest_temp=25 C; occupancy=other', SITE), where).wiring.sourcesToOpen.join('\n');
-
-  it('of a panel: the service, and what feeds in from below, sub-panels passed through', () => {
-    expect(open('MP:feeder')).toMatch(/Utility service SVC/);
-    expect(open('MP:feeder')).toMatch(/Inverter GTI/);
-  });
-
-  it('of an inverter: everything behind its other ports', () => {
-    for (const source of [
-      /service SVC/,
-      /Generator GEN.*start by itself/,
-      /Battery BAT/,
-      /Array B.*daylight/,
-    ])
-      expect(open('INV:ac-out')).toMatch(source);
-  });
-
-  it('of an array: the array, and what its converter can feed back', () => {
-    expect(open('A:output')).toMatch(/Array A/);
-    expect(open('A:output')).toMatch(/service SVC/);
-  });
-
-  it('ahead of the main disconnect that disconnect opens nothing: only the utility can', () => {
-    const at = (ahead: string): string =>
-      one(
-        planOf('', `SVC service; ac_in=120/240; place=House; ahead_of_disconnect=${ahead}`),
-        'SVC:service',
-      ).wiring.sourcesToOpen.join(' ');
-    expect(at('yes')).toBe(
-      'Utility service SVC: this place is ahead of its main disconnect and stays live when that is open; only the utility can open it.',
-    );
-    expect(at('no')).toBe(
-      'Utility service SVC: open its main disconnect; ahead of it only the utility can open.',
-    );
-    // What stands behind it goes by the main disconnect all the same.
-    expect(
-      one(
-        planOf(
-          '',
-          `SVC service; ac_in=120/240; place=House; ahead_of_disconnect=yes
-           MP panel; connects_to=SVC; run_length=9 m; ac_in=120/240; place=House; protect=yes`,
-        ),
-        'MP:feeder',
-      ).wiring.sourcesToOpen,
-    ).toEqual(['Utility service SVC: open its main disconnect; ahead of it only the utility can open.']);
-  });
-
-  it('an inverter-charger below may feed back into what feeds it: at the service, a panel, a generator', () => {
-    const line = 'Inverter INV: open the disconnect of its AC input.';
-    for (const where of ['SVC:service', 'MP:feeder', 'GEN:output']) expect(open(where)).toContain(line);
-    // Its own ports name what stands behind it instead.
-    for (const where of ['INV:ac-in', 'INV:ac-out']) expect(open(where)).not.toContain(line);
-    const switched = `SVC service; ac_in=120/240; place=House
-       GEN generator; connects_to=TS; run_length=40 m; ac_out=120/240; place=Shed
-       TS transfer-switch; connects_to=SVC; place=House
-       MP panel; connects_to=TS; run_length=9 m; ac_in=120/240; place=House
-       INV inverter-charger; connects_to=MP; run_length=4 m; ac_in=120/240; ac_out=120/240; place=House
-       BAT battery; connects_to=INV; run_length=1 m; battery_voltage=48; battery_chemistry=lfp; place=House`;
-    expect(
-      one(planOf('lowest_temp=25 C; occupancy=other', switched), 'GEN:output').wiring.sourcesToOpen,
-    ).toEqual(['Generator GEN: lock it out, it may start by itself.', line]);
-  });
-
-  it('of a controller on a battery that others are on too: what they can put on the bus', () => {
-    const bus = `SVC service; ac_in=120/240; place=House
-       INV inverter-charger; connects_to=SVC; run_length=4 m; ac_in=120/240; ac_out=120/240; place=House
-       BAT battery; connects_to=INV; run_length=1 m; battery_voltage=48; battery_chemistry=lfp; place=House
-       CC charge-controller; connects_to=BAT; run_length=2 m; dc_inputs=1; max_dc_voltage=250; place=House
-       D array; connects_to=CC; run_length=40 m; voc_stc=40; modules_in_series=3`;
-    const { sourcesToOpen } = one(planOf('lowest_temp=25 C; occupancy=other', bus), 'CC:dc-in-1').wiring;
-    for (const source of [/^Array D/, /^Battery BAT/, /^Utility service SVC/])
-      expect(sourcesToOpen.filter((line) => source.test(line))).toHaveLength(1);
-  });
-
-  it('of a battery: the battery, and what charges it', () => {
-    expect(open('BAT:battery')).toMatch(/Battery BAT/);
-    expect(open('BAT:battery')).toMatch(/Array B/);
   });
 });

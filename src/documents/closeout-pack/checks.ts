@@ -5,6 +5,7 @@ import { isNec } from '../../model/editions.js';
 import { leadLength as leadLengthText } from '../../words/lengths.js';
 import { amperes } from '../parts/figures.js';
 import { placeText } from '../parts/schedule.js';
+import { measuringView, ReadingRowSchema } from './readings-view.js';
 import { equipmentOf } from '../parts/site-index.js';
 
 /** A value of the commissioning record: filled from the list's as-built columns, or a blank line to fill in by hand. */
@@ -17,6 +18,8 @@ export const RecordSchema = z.object({
   serial: RecordValueSchema,
   leadLength: RecordValueSchema,
   faultCurrent: RecordValueSchema,
+  /** What was measured before connecting; what was found is filled in by hand. */
+  readings: z.array(ReadingRowSchema),
   /** One line a channel and state: what is expected; what was seen is filled in by hand. */
   lights: z.array(
     z.object({ channel: z.number().int(), conductor: z.string(), state: z.string(), expected: z.string() }),
@@ -53,6 +56,7 @@ export function records(plan: Plan): CommissioningRecord[] {
           : { value: leadLengthText(p.wiring.leadLengthPlanned, plan.basis), toFillIn: false },
       faultCurrent:
         fault === undefined ? BLANK : { value: `${amperes(fault, '')} on the list`, toFillIn: false },
+      readings: measuringView(p).readings,
       lights: p.channels.flatMap((c) =>
         c.indicator.map((i) => ({
           channel: c.channel,
@@ -89,8 +93,12 @@ export function checkLists(plan: Plan): z.infer<typeof CheckListSchema>[] {
     {
       heading: 'At each box, before connecting',
       checks: [
-        'With the sources on, a qualified person measured the voltages as the wiring note says, and none reaches what it says to stop at.',
-        'Then all sources that the wiring note names were opened, locked out and tagged.',
+        'Meter and leads are of the category and rating of the wiring note, and shock and arc-flash protection was settled before the enclosure was opened.',
+        'With the sources on, converters off and a turbine under its load, a qualified person took every reading of the wiring note: DC pole to pole with its sign first. None was outside its figures, none showed a ground fault; what was due again was measured again.',
+        ...(plan.isolation.parts.some((part) => part.unknown.length > 0)
+          ? ['SOURCES NOT ALL KNOWN: each source that the list does not name was found before work began.']
+          : []),
+        'Then the steps of section 1 that the wiring note names were taken in their order, each device locked, tagged and written down; what stays live was covered or kept away from.',
         ...(twoSupplies.length === 0 ? [] : [`Both supplies are open at ${twoSupplies.join(', ')}.`]),
         'Each conductor was proved dead before it was touched.',
       ],
@@ -104,6 +112,13 @@ export function checkLists(plan: Plan): z.infer<typeof CheckListSchema>[] {
           : 'The earth lead goes to the protective earth bar of that enclosure, at the service to the main earthing terminal; not to a neutral bar and not to an electrode that is not bonded.',
         'Leads are as short and straight as they can be, tied together, without coils; the length is written down.',
         'The torque is that of the instructions of the part.',
+        ...(plan.protectors.some((p) => p.wiring.groundTerminal !== null)
+          ? [
+              isNec(plan.basis)
+                ? 'Where an enclosure has no ground bar: a ground terminal is fitted, and the cable’s equipment grounding conductor lands on it; no electrode alone.'
+                : 'Where an enclosure has no earth bar: an earth terminal is fitted, and the cable’s protective conductor lands on it; no electrode alone.',
+            ]
+          : []),
         'No channel is left unwired.',
         ...(outdoors
           ? [
@@ -115,6 +130,7 @@ export function checkLists(plan: Plan): z.infer<typeof CheckListSchema>[] {
     {
       heading: 'After power is back',
       checks: [
+        'Power came back by the way back of section 1: turbines let go after all that loads them, automatic starts last.',
         'Each light was looked at in each state of the wiring note and written down in the record.',
         'Labels are fixed beside each protector.',
         'Protectors that were disconnected for an insulation test are connected again.',

@@ -33,8 +33,11 @@ function factsHeight(note: Parts, width: number): number {
     `${note.part}, ${note.description}. ${note.housing}`,
     `${note.place}; ${note.position}`,
     `${note.ports}; system ${note.system}, grounding ${note.grounding}`,
-    ...note.reasons.map((r) => `${r.because} (${r.rule}, ${r.strength}; ${r.sources})`),
-    ...note.sourcesToOpen,
+    ...note.reasons,
+    note.isolation.steps,
+    ...note.isolation.live,
+    note.meter,
+    note.clothing,
   ];
   return facts.reduce((sum, text) => sum + lines(text, width - 100) * TEXT.line + 1, 0);
 }
@@ -49,17 +52,19 @@ function cautionsHeight(note: Parts, width: number): number {
 function tablesHeight(note: Parts, width: number): number {
   const share = (...shares: number[]): number[] => shares.map((s) => (s / 100) * width);
   const head = CAPTION + BLOCK + TEXT.line + TEXT.cell;
-  const channels = note.channels.map((c) => ['', c.conductor, c.colour, c.to, c.expected, c.stopAt]);
+  const channels = note.channels.map((c) => ['', c.conductor, c.colour, c.to]);
+  const readings = note.readings.map((r) => [r.between, r.band, r.reads]);
   const leads = [
     ['', note.groundTo],
     ...note.leads.map((l) => [l.what, l.value, l.second?.what ?? '', l.second?.value ?? '']),
   ];
   const lights = note.lights.map((l) => [l.channel, l.conductor, l.state, l.shows, l.because]);
   return (
-    rowsHeight(channels, share(10, 16, 11, 8, 37, 18)) +
+    rowsHeight(channels, share(10, 40, 40, 10)) +
+    rowsHeight(readings, share(30, 22, 48)) +
     rowsHeight(leads, share(20, 30, 20, 30)) +
     rowsHeight(lights, share(10, 16, 18, 9, 47)) +
-    3 * head
+    4 * head
   );
 }
 
@@ -73,6 +78,7 @@ export function noteHeight(note: Parts, sheet: Sheet): number {
   const drawing = Number(/ height="([\d.]+)/.exec(note.housingDrawing)?.[1] ?? 0);
   const texts = [
     ...note.notes,
+    ...note.outside,
     ...note.unprotected.map((u) => `Not protected here: ${u.conductor} to ground: ${u.because}`),
   ];
   const heading = (note.first ? 28 : 0) + lines(`${note.tag}: ${note.protects}`, width * 0.75) * 14 + BLOCK;

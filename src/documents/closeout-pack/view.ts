@@ -13,6 +13,7 @@ import {
 import { CautionSchema, siteCautions } from '../parts/cautions.js';
 import { changeTexts } from './changes.js';
 import { CheckListSchema, checkLists, RecordSchema, records } from './checks.js';
+import { isolationViews, IsolationViewSchema } from './isolation-view.js';
 import { JobViewSchema, jobView } from '../parts/job.js';
 import { DEFERENCE, limitTexts } from '../parts/limits.js';
 import {
@@ -39,6 +40,9 @@ export const CloseoutPackSchema = z.object({
   /** Absent before the first pack. */
   changes: z.object({ lines: z.array(z.string()) }).nullable(),
   cautions: z.array(CautionSchema).describe('Safety messages after ANSI Z535.6 that fit the site'),
+  isolation: z
+    .array(IsolationViewSchema)
+    .describe('How each part of the site is made dead, step by step, and live again'),
   deference: z.string().describe('The sentence that defers to local code, authority and licensed practice'),
   schedule: z.array(ScheduleRowSchema).describe('One line a housing'),
   orders: z.array(z.object({ part: z.string(), quantity: z.number().int() })).describe('Parts to order'),
@@ -84,6 +88,7 @@ export function closeoutPackView(
     blocking: blockingItems(plan),
     changes: previous === undefined ? null : { lines: changeTexts(previous, plan) },
     cautions: siteCautions(plan),
+    isolation: isolationViews(plan),
     deference: DEFERENCE,
     schedule: scheduleRows(plan),
     orders: plan.orders.map((o) => ({ ...o })),

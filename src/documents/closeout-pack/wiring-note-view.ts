@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { SvgSchema } from '../drawing/svg.js';
+import { BoxIsolationViewSchema } from './isolation-view.js';
+import { ReadingRowSchema } from './readings-view.js';
 import { CautionSchema } from '../parts/cautions.js';
 
 /** How closely a wiring note is set, so that it keeps to a page of its own: a class of its style. */
@@ -32,22 +34,23 @@ export const WiringNoteSchema = z.object({
   system: z.string(),
   grounding: z.string(),
   strength: z.string(),
-  reasons: z.array(
-    z.object({ rule: z.string(), strength: z.string(), because: z.string(), sources: z.string() }),
-  ),
+  reasons: z.array(z.string()),
   twoSupplies: z.boolean(),
   cautions: z.array(CautionSchema),
-  sourcesToOpen: z.array(z.string()),
+  isolation: BoxIsolationViewSchema,
   channels: z.array(
     z.object({
       channel: z.number().int(),
       conductor: z.string(),
       colour: z.string(),
       to: z.string(),
-      expected: z.string(),
-      stopAt: z.string(),
     }),
   ),
+  readings: z.array(ReadingRowSchema),
+  /** What a reading outside its band may mean, and when it is due again. */
+  outside: z.array(z.string()),
+  meter: z.string(),
+  clothing: z.string(),
   groundTo: z.string(),
   /** Two facts a row; the second is null in an odd last row. */
   leads: z.array(

@@ -11,8 +11,10 @@ import type { Basis } from '../../model/editions.js';
 import type { Sheet } from '../parts/css.js';
 import { housingDrawing } from '../drawing/housing.js';
 import { leadLength } from '../../words/lengths.js';
-import { notKnown, plainNumber, volts } from '../parts/figures.js';
+import { notKnown, plainNumber } from '../parts/figures.js';
 import { boxCautions } from '../parts/cautions.js';
+import { boxIsolationView } from './isolation-view.js';
+import { measuringView } from './readings-view.js';
 import { noteDensity } from './note-height.js';
 import type { LightRowSchema, WiringNote } from './wiring-note-view.js';
 import { groundingText, partText, placeText, portsText } from '../parts/schedule.js';
@@ -45,32 +47,19 @@ export function lightRows(
 }
 
 function channelViews(protector: PlannedProtector): WiringNote['channels'] {
-  const { measurements } = protector.wiring;
-  return protector.channels.map((c) => {
-    const measured = measurements.find(({ wire }) => wire.port === c.wire.port && wire.name === c.wire.name);
-    return {
-      channel: c.channel,
-      conductor: conductorText(c.wire),
-      colour: c.colour === '' ? 'no colour set' : c.colour,
-      to: c.to,
-      expected:
-        measured === undefined
-          ? notKnown('see the open items; measure and ask before connecting')
-          : `${measured.to === 'N' ? 'to N: ' : ''}${say(measured.expected)} (${measured.current?.toUpperCase() ?? 'AC or DC, not known'})`,
-      stopAt: measured === undefined ? notKnown('see the open items; do not connect') : stopText(measured),
-    };
-  });
+  return protector.channels.map((c) => ({
+    channel: c.channel,
+    conductor: conductorText(c.wire),
+    colour: c.colour === '' ? 'no colour set' : c.colour,
+    to: c.to,
+  }));
 }
 
-function stopText({
-  stopAt,
-  stopAtAny,
-  stopWords,
-}: PlannedProtector['wiring']['measurements'][number]): string {
-  const why = stopWords === null ? '' : say(stopWords);
-  if (stopAtAny) return why;
-  if (stopAt === null) return notKnown('see the open items; do not connect');
-  return stopWords === null ? volts(stopAt, '') : `${volts(stopAt, '')}: ${why}`;
+/** Where the ground lead lands, and what else lands there where the enclosure has no bar. */
+function groundNotes({ wiring: { groundTerminal: terminal } }: PlannedProtector): string[] {
+  if (terminal === null) return [];
+  const lands = terminal.lands.map((one) => say(one)).join('; ');
+  return [`${say(terminal.fit)}. On it land: ${lands}. ${say(terminal.never)}. ${say(terminal.ask)}.`];
 }
 
 interface Lead {
@@ -155,18 +144,16 @@ function wiringNote(
     system: systemText(protector.system),
     grounding: groundingText(protector),
     strength: protector.strength,
-    reasons: protector.reasons.map((r) => ({
-      ...r,
-      because: say(r.because),
-      sources: r.sources.map((s) => say(s)).join('; '),
-    })),
+    // By which rule and clause stands in the schedule and among the sources.
+    reasons: protector.reasons.map((r) => say(r.because)),
     twoSupplies: wiring.fedFromTwoSupplies,
     cautions: boxCautions(protector),
-    sourcesToOpen: wiring.sourcesToOpen.map((source) => say(source)),
+    isolation: boxIsolationView(protector, plan),
     channels: channelViews(protector),
+    ...measuringView(protector),
     groundTo: say(wiring.groundTo),
     leads: leadRows(protector, basis),
-    notes: wiring.notes.map((text) => say(text)),
+    notes: [...groundNotes(protector), ...wiring.notes.map((text) => say(text))],
     unprotected: wiring.unprotected.map((u) => ({
       conductor: conductorText(u.wire),
       because: say(u.because),

@@ -23,7 +23,7 @@ const LIVE = caution(
   'DANGER',
   'Hazardous voltage.',
   'Touching a live conductor will kill or severely injure.',
-  'Qualified persons only. Open every source of the box, lock it out, and prove each conductor dead with a tester that was itself proved, to local code.',
+  'Qualified persons only. Isolate by the numbered steps, lock out, keep away from what stays live, and prove each conductor dead with a tester that was itself proved, to local code.',
 );
 const SUN = caution(
   'WARNING',

@@ -2,7 +2,7 @@ import type { Reason } from '../reason.js';
 import { message } from '../message.js';
 import type { Quantity } from '../quantity.js';
 import type { Basis } from '../editions.js';
-import type { Kind, PortName } from '../words.js';
+import type { Kind, PortClass, PortName } from '../words.js';
 
 /** Messages of the placement rules and of what plan/ makes of them. */
 export const PLACE_MESSAGES = {
@@ -19,7 +19,7 @@ export const PLACE_MESSAGES = {
   basisDefault: message<{ basis: Basis }>('default/basis', 'confirm', 'office'),
   buildingDefault: message<{ tag: string; other: string }>('default/building', 'confirm', 'designer'),
   subPanel: message<{ tag: string; main: string }>('place/sub-panel', 'confirm', 'office'),
-  feedUnknown: message<{ tag: string }>('place/feed-unknown', 'confirm', 'designer'),
+  feedUnknown: message<{ tag: string; port: PortClass }>('place/feed-unknown', 'confirm', 'designer'),
   servicePlaceUnknown: message<{ tag: string }>('place/service-place-unknown', 'confirm', 'designer'),
   nothingWorth: message<{ tag: string; rules: readonly string[] }>(
     'place/nothing-worth-protecting',

@@ -5,12 +5,8 @@ import type { NestedReason } from '../nested-reason.js';
 import type { Wire } from '../wire.js';
 import type { Conductor, Kind, PortClass } from '../words.js';
 
-interface Tag {
-  readonly tag: string;
-}
-
 /** What a protector guards, where it sits, how it is wired and measured: code and values. */
-export interface MakeReasons extends PlaceOfProtectorReasons, SourceReasons, NoteReasons, VoltageReasons {
+export interface MakeReasons extends PlaceOfProtectorReasons, NoteReasons {
   /** Several reasons at once. */
   several: { readonly reasons: readonly NestedReason[] };
 }
@@ -38,25 +34,6 @@ interface PlaceOfProtectorReasons {
   'position/terminals': None;
 }
 
-/** A source to open before someone works at a place. */
-interface SourceReasons {
-  'source/control-supply': { readonly circuit: string };
-  'source/utility': Tag;
-  /** The place is ahead of the main disconnect. */
-  'source/utility-ahead': Tag;
-  'source/generator': Tag;
-  'source/battery': Tag;
-  'source/array': Tag;
-  'source/turbine': Tag;
-  'source/inverter': Tag;
-  /** It feeds back through these ports. */
-  'source/inverter-at': { readonly tag: string; readonly ports: readonly PortClass[] };
-  'source/other': Tag;
-  /** Too many sources to name one by one: so many of a kind. */
-  'source/each-of': { readonly kind: Kind; readonly count: number };
-  'source/named-elsewhere': None;
-}
-
 interface NoteReasons {
   'wiring-note/current-not-known': None;
   'wiring-note/stay-charged': { readonly tags: readonly string[] };
@@ -65,30 +42,4 @@ interface NoteReasons {
   'wiring-note/grounded-conductor': { readonly conductor: Conductor };
   'wiring-note/second-channel': { readonly channel: number; readonly wire: Wire };
   'neutral/no-channel-left': None;
-}
-
-/** The most that may stand there; null: the maker states it, and it isn't known here. */
-interface Most {
-  readonly most: Quantity | null;
-}
-
-/** The whole voltage of a DC circuit, by what drives it. */
-interface Whole extends Most {
-  readonly of: 'sun' | 'turbine' | 'both' | 'battery';
-}
-
-interface VoltageReasons {
-  'expected-voltage/about': { readonly nominal: Quantity };
-  'expected-voltage/near-zero': None;
-  'expected-voltage/grounded-pole': None;
-  'expected-voltage/whole': Whole;
-  'expected-voltage/floating-pair': Whole;
-  'expected-voltage/grounding-not-known': Whole;
-  'expected-voltage/turbine-phase': Most;
-  'expected-voltage/control-circuit': Most;
-  'expected-voltage/floating-system': { readonly between: Quantity };
-  'expected-voltage/system-not-stated': None;
-  'expected-voltage/not-known': None;
-  'stop/any-voltage': None;
-  'stop/converter-bears': Tag;
 }

@@ -5,6 +5,8 @@ import type { ChooseReasons } from './choose.js';
 import type { OvercurrentReasons } from './overcurrent.js';
 import type { WireReasons } from './wire.js';
 import type { MakeReasons } from './make.js';
+import type { MeasureReasons } from './measure.js';
+import type { IsolateReasons } from './isolate.js';
 import type { DefaultReasons } from './defaults.js';
 import type { StandingReasons } from './standing.js';
 
@@ -18,6 +20,8 @@ export interface Reasons
     WireReasons,
     OvercurrentReasons,
     MakeReasons,
+    MeasureReasons,
+    IsolateReasons,
     DefaultReasons,
     StandingReasons {
   /** A sentence of a plan that an earlier shuntbook wrote. */

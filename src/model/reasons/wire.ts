@@ -26,6 +26,8 @@ interface ConductorReasons {
 
 interface LeadReasons {
   'ground-lead/bonded-bar': None;
+  /** Of a service that isn't solidly grounded. */
+  'ground-lead/electrode-bar': None;
   'ground-lead/equipment-ground-bar': None;
   /** Of an enclosure that may have no bar. */
   'ground-lead/equipment-ground-terminal': None;

@@ -86,7 +86,7 @@ function indicatorFacts(
 }
 
 /** True where a rapid-shutdown box stands between the arrays and this port, also ahead of a combiner. */
-function isBehindBox({ cls, equipment, runs }: SitePort): boolean {
+export function isBehindBox({ cls, equipment, runs }: SitePort): boolean {
   if (cls !== 'dc-in' && equipment.kind !== 'combiner') return false;
   return runs.some(
     ({ from, to, rapidShutdown }) => to.equipment === equipment && (rapidShutdown || isBehindBox(from)),

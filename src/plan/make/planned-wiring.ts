@@ -5,22 +5,22 @@ import { isNec } from '../../model/editions.js';
 import { portsOnBus } from '../../site/battery-bus.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 import { groundedConductor, wireOf } from './describe.js';
-import { expectedVoltage, isNearZero } from './expected-voltage.js';
 import { overcurrentNotes, type PortDevice } from './overcurrent.js';
 import { leadsToPlan } from '../../rules/smallest-lead.js';
+import { isolationOfBox, type SiteIsolated } from './isolation.js';
+import { measuringOf } from './readings.js';
+import { groundTerminal } from '../../rules/ground/ground-terminal.js';
 import { leadAreaOf, leadGaugeOf, plannedLeads } from '../choose/planned-lead.js';
 import { convertersOf } from '../rate/rating-facts.js';
+import type { Placement } from '../context/verdict.js';
 import { hundredths, hundredthsOr } from '../../model/rounding.js';
 import type { PartFigures, Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 import { thinLead } from '../choose/thin-lead.js';
-import { eachConductorOnce, type WiredChannel } from '../rate/wire.js';
-
-type Measurement = PlannedProtector['wiring']['measurements'][number];
+import type { WiredChannel } from '../rate/wire.js';
 
 const CURRENT_NOT_KNOWN = reason('wiring-note/current-not-known');
 const NO_CHANNEL_LEFT = reason('neutral/no-channel-left');
-const ANY_VOLTAGE = reason('stop/any-voltage');
 
 /** Which housing of a placement it is, and what all of them share. */
 export interface Housing {
@@ -29,8 +29,7 @@ export interface Housing {
   readonly housings: readonly (readonly WiredChannel[])[];
   /** The overcurrent device at each port that it serves. */
   readonly devices: readonly PortDevice[];
-  /** The sources to open before someone works at the place. */
-  readonly sources: readonly Reason[];
+  readonly isolated: SiteIsolated;
 }
 
 /** How one housing is wired, what is measured before, and what its wiring note warns of. */
@@ -52,15 +51,10 @@ export function wiringOf(
     : (length ?? job.settings.thresholds.leadLength);
   return {
     groundTo: leads.groundTo,
-    sourcesToOpen: [...housing.sources],
+    groundTerminal: groundTerminalOf(job, placement),
     fedFromTwoSupplies: shared,
-    measurements: eachConductorOnce(channels).map((channel) => ({
-      wire: wireOf(channel, shared),
-      current: requirement.current ?? null,
-      to: channel.to,
-      expected: expectedVoltage(job, one, channel),
-      ...stopOf(job, one, channel),
-    })),
+    measuring: measuringOf(job, one, channels),
+    isolation: isolationOfBox(housing.isolated, placement),
     leadLengthLimit: job.settings.thresholds.longLead,
     leadLengthPlanned: hundredths(planned),
     voltsPerTenCentimetres: hundredthsOr(figures?.perTenCentimetres),
@@ -87,24 +81,20 @@ function stated(cell: string | undefined): string | null {
   return cell === undefined || cell === '' ? null : cell;
 }
 
-/** At what to stop: beyond it the protector, or the converter on the same conductors, can't bear what stands there. */
-function stopOf(
+/** The ground terminal to fit where an enclosure has no bar; null: it has one. */
+function groundTerminalOf(
   job: JobContext,
-  one: Selected,
-  channel: WiredChannel,
-): Pick<Measurement, 'stopAt' | 'stopAtAny' | 'stopWords'> {
-  const { part, requirement } = one;
-  if (isNearZero(job, one, channel)) return { stopAt: null, stopAtAny: true, stopWords: ANY_VOLTAGE };
-  const ofPart = part ? (requirement.current === 'ac' ? part.mcovAc : part.mcovDc) : requirement.mcov?.value;
-  let stopAt = ofPart ?? undefined;
-  let stopWords: Reason | null = null;
-  for (const { tag, facts } of requirement.circuit === 'array' ? convertersOf(channel.port) : []) {
-    const bears = facts.max_dc_voltage?.value;
-    if (bears === undefined || (stopAt !== undefined && bears >= stopAt)) continue;
-    stopAt = bears;
-    stopWords = reason('stop/converter-bears', { tag });
-  }
-  return { stopAt: hundredthsOr(stopAt), stopAtAny: false, stopWords };
+  { ports: [port] }: Placement,
+): PlannedProtector['wiring']['groundTerminal'] {
+  if (!port) return null;
+  const { cls, equipment } = port;
+  const found = groundTerminal({
+    basis: job.site.basis.value,
+    port: cls,
+    kind: equipment.kind,
+    outdoors: equipment.outdoors.value,
+  });
+  return found ? { ...found, lands: [...found.lands] } : null;
 }
 
 /** Capacitors of a converter hold its DC terminals charged for minutes after all is open. */

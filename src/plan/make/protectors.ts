@@ -17,21 +17,27 @@ import { levelBetween } from './level-between.js';
 import { reachWithstandOf } from '../choose/reach-withstand.js';
 import { sourceLines } from './source-lines.js';
 import type { Made } from './made.js';
-import { sourcesToOpen } from './supplies.js';
+import type { SiteIsolated } from './isolation.js';
 import type { JobContext } from '../context/job-context.js';
 import { wireHousings, type WiredChannel } from '../rate/wire.js';
 
-/** Makes the protectors of the plan: one a housing, numbered by equipment tag, port, housing. */
-export function makeProtectors(job: JobContext, selected: readonly Selected[]): readonly Made[] {
+/**
+ * Makes the protectors of the plan: one a housing, numbered by equipment tag, port, housing.
+ * @param isolated how the site is made dead
+ */
+export function makeProtectors(
+  job: JobContext,
+  selected: readonly Selected[],
+  isolated: SiteIsolated,
+): readonly Made[] {
   const ordered = [...selected].sort((a, b) => compare(a, b));
   const made: Made[] = [];
   for (const from of ordered) {
     const housings = wireHousings(from.wirings, from.part?.channels);
-    const sources = sourcesToOpen(from.placement.ports, from.placement.subject);
     housings.forEach((_, i) => {
       const channelRules = new Set<string>();
       const devices = overcurrentDevices(job, from, housings[i] ?? []);
-      const housing = { number: i + 1, of: housings.length, housings, sources, devices };
+      const housing = { number: i + 1, of: housings.length, housings, isolated, devices };
       const protector = makeProtector(job, from, `P-${made.length + 1}`, housing, channelRules);
       made.push({ protector, from, channelRules, devices });
     });

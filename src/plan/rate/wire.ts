@@ -132,13 +132,3 @@ export function wireHousings(
 export function spareRoom(wirings: readonly PortWiring[]): number {
   return wirings.reduce((sum, w) => sum + w.spare.uses.length, 0);
 }
-
-/** The channels of one housing, one a conductor: one that is doubled in a housing of its own is measured there too. */
-export function eachConductorOnce(channels: readonly WiredChannel[]): readonly WiredChannel[] {
-  const found: WiredChannel[] = [];
-  for (const channel of channels) {
-    if (found.some((c) => c.port === channel.port && c.conductor === channel.conductor)) continue;
-    found.push({ ...channel, doubled: false });
-  }
-  return found;
-}

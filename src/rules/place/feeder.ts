@@ -52,7 +52,7 @@ export const feeder = {
         outcome: 'not-placed',
         because: FEED_UNKNOWN,
         open: true,
-        notes: [about(PLACE_MESSAGES.feedUnknown, { tag: f.tag }, f.tag, 'connects_to')],
+        notes: [about(PLACE_MESSAGES.feedUnknown, { tag: f.tag, port: 'feeder' }, f.tag, 'connects_to')],
       };
     }
     const notes: PlacedNote[] = [];

@@ -6,10 +6,11 @@ import { isNec } from '../../model/editions.js';
 import type { LeadsDecision, WiringFacts, WiringRule } from '../wiring-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['basis', 'circuit', 'atService', 'classOneAsked'] as const;
+const FACTS = ['basis', 'circuit', 'atService', 'grounding', 'classOneAsked'] as const;
 type Facts = Given<WiringFacts, typeof FACTS>;
 
 const BONDED_BAR = reason('ground-lead/bonded-bar');
+const ELECTRODE_BAR = reason('ground-lead/electrode-bar');
 const GROUND_BAR = reason('ground-lead/equipment-ground-bar');
 const GROUND_TERMINAL = reason('ground-lead/equipment-ground-terminal');
 const MAIN_TERMINAL = reason('ground-lead/main-earthing-terminal');
@@ -65,7 +66,8 @@ export const leads = {
 } satisfies WiringRule<WiringFacts, LeadsDecision>;
 
 function groundBar(f: Facts): Reason {
-  if (f.atService) return BONDED_BAR;
+  // Of a system that isn't tied to ground solidly no bar there is a bonded one.
+  if (f.atService) return f.grounding === 'none' || f.grounding === 'impedance' ? ELECTRODE_BAR : BONDED_BAR;
   return f.circuit === 'power' ? GROUND_BAR : GROUND_TERMINAL;
 }
 

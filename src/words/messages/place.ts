@@ -1,5 +1,6 @@
 import { FIELDS } from '../../model/fields.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
+import type { PortClass } from '../../model/words.js';
 import { list, quantity } from '../figures.js';
 import { say } from '../reasons/say.js';
 import { says } from '../message-kit.js';
@@ -9,6 +10,12 @@ function namedRows({ rows, more }: { readonly rows: readonly string[]; readonly 
   if (rows.length === 0) return '';
   return ` for ${rows.join(', ')}${more === 0 ? '' : ` and ${more} more`}`;
 }
+
+/** The AC inputs of what has several, named beside its tag. */
+const AC_PORT_WORDS: { readonly [C in PortClass]?: string } = {
+  'ac-in': ' at its AC input',
+  'ac-in-2': ' at its second AC input',
+};
 
 /** Words of the messages of model/messages/place.ts. */
 export const PLACE_WORDS = [
@@ -54,11 +61,11 @@ export const PLACE_WORDS = [
     hint: 'Ask the authority having jurisdiction.',
   }),
   says(PLACE_MESSAGES.feedUnknown, {
-    title: 'What feeds a panel is not on the list',
+    title: 'What feeds a place is not on the list',
     message: (p) =>
-      `What feeds ${p.tag} isn’t on the list, so place/feeder couldn’t ask for a protector there.`,
-    expected: 'connects_to on the panel, or on what feeds it',
-    hint: 'State connects_to, or confirm that the panel stands at the service.',
+      `What feeds ${p.tag}${AC_PORT_WORDS[p.port] ?? ''} isn’t on the list: whoever works there can’t know all that has to be opened, nor can a rule about feeders ask for a protector.`,
+    expected: 'connects_to on it, or on what feeds it; unused in its AC cell where nothing is joined to it',
+    hint: 'State what feeds it; find every source before anybody starts work there.',
   }),
   says(PLACE_MESSAGES.servicePlaceUnknown, {
     title: 'It is not known whether a panel stands at the service',

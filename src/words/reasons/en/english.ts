@@ -2,7 +2,9 @@ import type { Reasons } from '../../../model/reasons/reasons.js';
 import type { Sayings } from '../sayings.js';
 import { CHOOSE } from './choose.js';
 import { DEFAULTS } from './defaults.js';
+import { ISOLATE } from './isolate.js';
 import { MAKE } from './make.js';
+import { MEASURE } from './measure.js';
 import { OVERCURRENT } from './overcurrent.js';
 import { PLACE } from './place.js';
 import { PLACE_SUPPLY } from './place-supply.js';
@@ -19,6 +21,8 @@ export const ENGLISH: Sayings<Reasons> = {
   ...WIRE,
   ...OVERCURRENT,
   ...MAKE,
+  ...MEASURE,
+  ...ISOLATE,
   ...DEFAULTS,
   ...STANDING,
   'earlier/as-written': ({ text }) => text,

@@ -25,6 +25,8 @@ export const WIRE: Sayings<WireReasons> = {
   'spare-channel/takes-neutral': () => 'N isn’t bonded to ground here, so a spare channel takes it',
   'spare-channel/doubles-line': () => 'a spare channel doubles a line',
   'ground-lead/bonded-bar': () => 'the bonded bar of the service equipment',
+  'ground-lead/electrode-bar': () =>
+    'the bar of the service equipment where the grounding electrode conductor lands',
   'ground-lead/equipment-ground-bar': () =>
     'the equipment-ground bar of this enclosure, not its neutral bar and not a rod of its own',
   'ground-lead/equipment-ground-terminal': () =>

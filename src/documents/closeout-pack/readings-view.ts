@@ -1,0 +1,64 @@
+import { z } from 'zod';
+import { reasonKey } from '../../model/reason.js';
+import type { PlannedProtector } from '../../model/plan.js';
+import type { PlannedBand, Probes } from '../../model/planned-measuring.js';
+import { conductorText } from '../../words/conductors.js';
+import { say } from '../../words/reasons/say.js';
+import { notKnown, plainNumber } from '../parts/figures.js';
+
+export const ReadingRowSchema = z.object({
+  /** `L1, L2 to ground`. */
+  between: z.string(),
+  /** `110 to 127 V AC`. */
+  band: z.string(),
+  reads: z.string(),
+});
+
+/** What a wiring note says of measuring. */
+interface MeasuringView {
+  readonly readings: z.infer<typeof ReadingRowSchema>[];
+  readonly outside: string[];
+  readonly meter: string;
+  readonly clothing: string;
+}
+
+/** The readings of a housing band by band; beneath them once each what a reading outside may mean. */
+export function measuringView({ wiring: { measuring } }: PlannedProtector): MeasuringView {
+  const { bands, meter, clothing } = measuring;
+  const outside = new Map<string, string>();
+  for (const { below, above, fault, due } of bands)
+    for (const one of [below, above, fault, due]) if (one !== null) outside.set(reasonKey(one), say(one));
+  return {
+    readings: bands.map((band) => ({
+      between: betweenText(band.between),
+      band: bandText(band),
+      reads: say(band.reads),
+    })),
+    outside: [...outside.values()],
+    meter: meter === null ? notKnown('no meter is named') : say(meter.says),
+    clothing: clothing === null ? '' : say(clothing.says),
+  };
+}
+
+/** Signs stand with the conductors where they differ. */
+function betweenText(between: readonly Probes[]): string {
+  const isMixed = new Set(between.map(({ sign }) => sign)).size > 1;
+  const each = between.map(({ wire, to, sign }) => {
+    const one = to === null ? conductorText(wire) : `${conductorText(wire)} to ${conductorText(to)}`;
+    return isMixed ? `${one} (${signText(sign)})` : one;
+  });
+  return `${each.join(', ')}${between.every(({ to }) => to === null) ? ' to ground' : ''}`;
+}
+
+const signText = (sign: Probes['sign']): string => (sign === null ? '' : sign === '-' ? '−' : '+');
+
+/** The figures between which a sound system stands, with their sign where it tells something. */
+function bandText({ between, low, high, current }: PlannedBand): string {
+  if (high === null) return notKnown('ask before you connect');
+  const of = current === null ? ' V' : ` V ${current.toUpperCase()}`;
+  const signs = new Set(between.map(({ sign }) => sign));
+  const [sign = null] = signs;
+  const signed = (volts: number): string =>
+    `${signs.size > 1 || volts === 0 ? '' : signText(sign)}${plainNumber(volts)}`;
+  return low === null ? `at most ${signed(high)}${of}` : `${signed(low)} to ${signed(high)}${of}`;
+}

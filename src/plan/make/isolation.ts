@@ -1,0 +1,97 @@
+import type { BoxIsolation, IsolationPart, IsolationStep } from '../../model/planned-isolation.js';
+import type { Plan } from '../../model/plan.js';
+import type { SiteEquipment, SitePort } from '../../model/site.js';
+import { boxSteps } from '../../rules/isolate/box-steps.js';
+import { isFeedKnown } from '../../rules/isolate/feed-known.js';
+import { isolationOrder, type IsolationStep as Ordered } from '../../rules/isolate/order.js';
+import { staysLive } from '../../rules/isolate/stays-live.js';
+import { ultimateSources } from '../../site/inputs.js';
+import { partsOf } from '../../site/parts.js';
+import type { Selected } from '../choose/select.js';
+import type { JobContext } from '../context/job-context.js';
+import type { Placement } from '../context/verdict.js';
+
+/** How a site is made dead, and which part of it an equipment belongs to. */
+export interface SiteIsolated {
+  readonly isolation: Plan['isolation'];
+  readonly partOf: ReadonlyMap<SiteEquipment, IsolationPart>;
+}
+
+/**
+ * The numbered steps of each part of a site that has a protector.
+ * @param selected the placements
+ */
+export function isolateSite(job: JobContext, selected: readonly Selected[]): SiteIsolated {
+  const partOf = new Map<SiteEquipment, IsolationPart>();
+  const parts: IsolationPart[] = [];
+  const known = new Map<readonly SiteEquipment[], IsolationPart>();
+  const hanging = partsOf(job.site);
+  const guarded = new Set(selected.flatMap((one) => one.placement.ports.map((port) => port.equipment)));
+  for (const equipment of job.site.equipments) {
+    const together = guarded.has(equipment) ? hanging.get(equipment) : undefined;
+    if (!together) continue;
+    let part = known.get(together);
+    if (!part) {
+      part = partFrom(job, together, parts.length + 1);
+      parts.push(part);
+      known.set(together, part);
+    }
+    partOf.set(equipment, part);
+  }
+  return { isolation: { parts }, partOf };
+}
+
+function partFrom(job: JobContext, together: readonly SiteEquipment[], number: number): IsolationPart {
+  const { steps, back } = isolationOrder(
+    together.map(({ tag, kind }) => ({ tag, kind })),
+    job.settings.measuring.waitMinutes,
+  );
+  const unknown = together.filter((e) => !isAllKnown(job, e)).map(({ tag }) => tag);
+  return { number, unknown, steps: plain(steps), back: plain(back) };
+}
+
+function plain(steps: readonly Ordered[]): IsolationStep[] {
+  return steps.map(({ number, acts }) => ({
+    number,
+    acts: acts.map(({ does, tags }) => ({ does, tags: [...tags] })),
+  }));
+}
+
+/** True where the list says of each port of an equipment what can feed it. */
+function isAllKnown({ site }: JobContext, equipment: SiteEquipment): boolean {
+  if (site.inDoubt.has(equipment.tag)) return false;
+  // What hangs on equipment of no known kind may be anything.
+  const isOther = equipment.kind === 'other' && equipment.ports.some((p) => p.runs.some(isOfPower));
+  return !isOther && equipment.ports.every((port) => isFedByList(port) && port.use !== 'assumed');
+}
+
+const isOfPower = ({ carries }: SitePort['runs'][number]): boolean => carries !== 'control';
+
+/** True where the list says what feeds a port, or that nothing does. */
+export function isFedByList({ cls, equipment, feeders, unused }: SitePort): boolean {
+  return isFeedKnown({ port: cls, kind: equipment.kind, isFed: feeders.length > 0, unused });
+}
+
+/** The steps that one placement needs, and what stays live there after them. */
+export function isolationOfBox({ partOf }: SiteIsolated, { ports }: Placement): BoxIsolation {
+  const part = ports[0] && partOf.get(ports[0].equipment);
+  const numbers = (part?.steps ?? []).map(({ number }) => number);
+  const isControl = ports.every(({ equipment }) => equipment.kind === 'control-circuit');
+  return {
+    part: part?.number ?? null,
+    steps: [...boxSteps(numbers, isControl)],
+    live: ports.flatMap((port) => [...staysLive(liveFacts(port))]),
+    unknown: (part?.unknown ?? []).length > 0,
+  };
+}
+
+function liveFacts(port: SitePort): Parameters<typeof staysLive>[0] {
+  const { cls, equipment } = port;
+  const isDc = cls === 'dc-in' || (cls === 'output' && equipment.kind !== 'generator');
+  return {
+    port: cls,
+    kind: equipment.kind,
+    aheadOfMain: equipment.facts.ahead_of_disconnect?.value === true,
+    sun: isDc && ultimateSources(port).some(({ kind }) => kind === 'array'),
+  };
+}

@@ -1,0 +1,193 @@
+import { leastBatteryVoltage, leastInFullSun } from '../../electrical/rest-voltage.js';
+import { hundredthsOr } from '../../model/rounding.js';
+import type { PlannedProtector } from '../../model/plan.js';
+import type { PlannedBand, Probes } from '../../model/planned-measuring.js';
+import { reasonKey } from '../../model/reason.js';
+import type { SitePort } from '../../model/site.js';
+import type { Conductor, Kind } from '../../model/words.js';
+import { readAcConductors } from '../../rules/measure/ac-conductors.js';
+import { clothingNeeded } from '../../rules/measure/clothing.js';
+import { readControlCircuit } from '../../rules/measure/control-circuit.js';
+import { readDcPair } from '../../rules/measure/dc-pair.js';
+import { meterNeeded } from '../../rules/measure/meter.js';
+import { readTurbinePhases } from '../../rules/measure/turbine-phases.js';
+import type { Reading } from '../../rules/measuring-facts.js';
+import { INVERTER_LINK_RULE, VOLTAGE_RULES } from '../../rules/rulebook.js';
+import { batteriesOn } from '../../site/battery-bus.js';
+import { drivenBy, ultimateSources } from '../../site/inputs.js';
+import { controlGroundingOf, isBehindBox, poleGrounding, suppliesOf } from '../choose/indicate.js';
+import type { Selected } from '../choose/select.js';
+import type { JobContext } from '../context/job-context.js';
+import { convertersOf } from '../rate/rating-facts.js';
+import type { PortWiring, WiredChannel } from '../rate/wire.js';
+
+type Measuring = PlannedProtector['wiring']['measuring'];
+
+/** What is measured at one housing before anything is connected, with what meter and in what clothing. */
+export function measuringOf(job: JobContext, one: Selected, channels: readonly WiredChannel[]): Measuring {
+  const { requirement, placement, wirings } = one;
+  const shared = placement.ports.length > 1;
+  const { measuring } = job.settings;
+  const current = requirement.current ?? null;
+  const bands = new Map<string, PlannedBand>();
+  for (const wiring of wirings) {
+    const { port } = wiring;
+    const conductors = [...new Set(channels.filter((c) => c.port === port).map((c) => c.conductor))];
+    if (conductors.length === 0) continue;
+    for (const reading of readingsAt(job, one, wiring, conductors))
+      addTo(bands, reading, shared ? port.name : null, current);
+  }
+  const known = requirement.sccrState === 'known' ? requirement.sccr?.value : undefined;
+  const volts = [requirement.mcov?.value, ...[...bands.values()].map(({ high }) => high ?? undefined)];
+  const atService = placement.ports.some(({ cls }) => cls === 'service');
+  const meter = meterNeeded({ atService, current, volts });
+  const isControl = requirement.circuit === 'control';
+  const clothing = clothingNeeded({
+    faultCurrent: known,
+    isControl,
+    limit: measuring.clothingFaultCurrent,
+  });
+  return {
+    bands: [...bands.values()],
+    meter: { ...meter, volts: hundredthsOr(meter.volts), current },
+    clothing: { faultCurrent: hundredthsOr(known), ...clothing },
+  };
+}
+
+/** Readings of one band stand together. */
+function addTo(
+  bands: Map<string, PlannedBand>,
+  reading: Reading,
+  port: string | null,
+  current: PlannedBand['current'],
+): void {
+  const { reads, below, above, fault, due } = reading;
+  const low = hundredthsOr(reading.low);
+  const high = hundredthsOr(reading.high);
+  const wire = (name: Conductor): Probes['wire'] => ({ port, name, doubled: false });
+  const probes: Probes = {
+    wire: wire(reading.wire),
+    to: reading.to === null ? null : wire(reading.to),
+    sign: reading.sign,
+  };
+  // What is read pole to pole or line to line isn't what is read to ground, even where the figures are the same.
+  const said = [reads, below, above, fault, due].map((one) => (one === null ? '' : reasonKey(one)));
+  const key = `${reading.to === null}|${low}|${high}|${said.join('|')}`;
+  const there = bands.get(key);
+  if (there) there.between.push(probes);
+  else bands.set(key, { between: [probes], current, low, high, reads, below, above, fault, due });
+}
+
+function readingsAt(
+  job: JobContext,
+  one: Selected,
+  wiring: PortWiring,
+  conductors: readonly Conductor[],
+): readonly Reading[] {
+  const { circuit, mcov } = one.requirement;
+  switch (circuit) {
+    case 'power':
+      return acReadings(job, one, wiring, conductors);
+    case 'turbine':
+      return readTurbinePhases({ conductors, most: mcov?.value });
+    case 'array':
+    case 'battery':
+      return dcReadings(job, one, wiring.port);
+    case 'control':
+      return controlReadings(job, one);
+  }
+}
+
+/** Kinds that voltage of the service is measured at; all others use it. */
+const AT_SERVICE: ReadonlySet<Kind> = new Set<Kind>(['service', 'panel', 'transformer']);
+
+function acReadings(
+  job: JobContext,
+  { requirement }: Selected,
+  { port, facts }: PortWiring,
+  conductors: readonly Conductor[],
+): readonly Reading[] {
+  const supply = suppliesOf(port);
+  const atService = AT_SERVICE.has(port.equipment.kind) && port.cls !== 'ac-in';
+  return readAcConductors({
+    basis: job.site.basis.value,
+    earthing: job.site.earthing.value,
+    system: port.system,
+    whole: facts.whole,
+    grounding: facts.grounding,
+    place: atService ? 'service' : 'utilization',
+    fedByUtility: supply.utility,
+    fedBySource: supply.source,
+    threePlusOne: facts.threePlusOne,
+    conductors,
+    mostToGround: requirement.mcov?.value,
+    settings: job.settings.measuring,
+  });
+}
+
+const VOLTAGE_RULE_IDS: ReadonlySet<string> = new Set(
+  VOLTAGE_RULES.filter((rule) => rule !== INVERTER_LINK_RULE).map(({ id }) => id),
+);
+
+/** V; the most that a DC circuit's sources give pole to pole; what an inverter lifts its poles by isn't there while it is off. */
+function mostOfSources({ requirement }: Selected): number | undefined {
+  if (requirement.unknown.some(({ rule }) => VOLTAGE_RULE_IDS.has(rule))) return undefined;
+  return requirement.voltages.find(({ rule }) => rule !== INVERTER_LINK_RULE)?.value;
+}
+
+function dcReadings(job: JobContext, one: Selected, port: SitePort): readonly Reading[] {
+  const { requirement, placement } = one;
+  const { measuring: settings } = job.settings;
+  const common = { poles: poleGrounding(port, placement.subject), high: mostOfSources(one), settings };
+  if (requirement.circuit === 'battery') {
+    const low = leastOfBatteries(port);
+    return readDcPair({ ...common, of: 'battery', low, bears: [], behindBox: false });
+  }
+  const sources = ultimateSources(port);
+  const of = drivenBy(sources);
+  const strings = sources.map(({ facts }) => ({
+    vocStc: facts.voc_stc?.value,
+    modulesInSeries: facts.modules_in_series?.value,
+    optimizers: facts.optimizers?.value === true,
+  }));
+  const bears = convertersOf(port).flatMap(({ tag, facts: { max_dc_voltage: most } }) =>
+    most ? [{ tag, volts: most.value }] : [],
+  );
+  return readDcPair({
+    ...common,
+    of,
+    low: of === 'sun' ? leastInFullSun(strings, settings.fullSunShare) : undefined,
+    bears,
+    behindBox: isBehindBox(port),
+  });
+}
+
+/** V; what the weakest battery of a bus shows at the least; undefined where one isn't known. */
+function leastOfBatteries(port: SitePort): number | undefined {
+  let least: number | undefined;
+  for (const { facts } of batteriesOn(port)) {
+    const one =
+      facts.battery_chemistry &&
+      leastBatteryVoltage({
+        chemistry: facts.battery_chemistry.value,
+        nominal: facts.battery_voltage?.value,
+        cells: facts.cells?.value,
+      });
+    if (one === undefined) return undefined;
+    least = Math.min(least ?? Infinity, one);
+  }
+  return least;
+}
+
+function controlReadings(job: JobContext, { requirement, placement }: Selected): readonly Reading[] {
+  const { control_voltage: stated } = placement.subject.facts;
+  const isAc = stated?.value.current === 'ac';
+  return readControlCircuit({
+    current: stated?.value.current,
+    nominal: stated?.value.volts,
+    most: requirement.mcov?.value,
+    grounding: controlGroundingOf(placement.subject),
+    wires: isAc ? ['L1', 'N'] : ['positive', 'negative'],
+    settings: job.settings.measuring,
+  });
+}

@@ -1,0 +1,44 @@
+import { reason, type Reason } from '../../model/reason.js';
+import type { Kind, PortClass } from '../../model/words.js';
+
+/** What stays live after all steps, and who can make it dead. */
+export interface StaysLive {
+  readonly what: Reason;
+  readonly who: Reason;
+  /** True where the protector's own conductors stay live. */
+  readonly here: boolean;
+}
+
+/** What is known of a port at which a housing sits. */
+export interface LivePortFacts {
+  readonly port: PortClass;
+  readonly kind: Kind;
+  /** True where the place is ahead of the main disconnect of its service. */
+  readonly aheadOfMain: boolean;
+  /** True where modules are among what feeds the port. */
+  readonly sun: boolean;
+}
+
+const UTILITY = reason('live-who/utility');
+const AHEAD: StaysLive = { what: reason('live/ahead-of-main'), who: UTILITY, here: true };
+const LINE_SIDE: StaysLive = { what: reason('live/line-side-of-service'), who: UTILITY, here: false };
+const BATTERY: StaysLive = {
+  what: reason('live/battery-terminals'),
+  who: reason('live-who/nobody-battery'),
+  here: false,
+};
+const NO_SWITCH = reason('live-who/nobody-array');
+const ARRAY: StaysLive = { what: reason('live/array-conductors'), who: NO_SWITCH, here: true };
+const ARRAY_SIDE: StaysLive = { what: reason('live/array-side'), who: NO_SWITCH, here: false };
+
+/**
+ * What no step of the isolation makes dead at a place: the utility's side of a service, a battery up to its first device, in daylight
+ * all between the modules and the opened disconnect.
+ * Source: common practice, no source.
+ */
+export function staysLive({ port, kind, aheadOfMain, sun }: LivePortFacts): readonly StaysLive[] {
+  if (port === 'service') return [aheadOfMain ? AHEAD : LINE_SIDE];
+  if (kind === 'battery' || kind === 'ac-battery') return [BATTERY];
+  if (!sun) return [];
+  return [port === 'output' ? ARRAY : ARRAY_SIDE];
+}

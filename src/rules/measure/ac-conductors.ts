@@ -1,0 +1,176 @@
+import { AC_SYSTEM_DATA, linesToGround, nominalToGround } from '../../electrical/ac-systems.js';
+import {
+  aroundNominal,
+  rangeB,
+  type VoltageBand,
+  type VoltagePlace,
+} from '../../electrical/service-voltage.js';
+import { isNec, type Basis } from '../../model/editions.js';
+import type { MeasuringSettings } from '../../model/measuring-settings.js';
+import { volts } from '../../model/quantity.js';
+import { reason, type Reason } from '../../model/reason.js';
+import type { MeasuredSupply } from '../../model/reasons/measure.js';
+import type { AcSystem, Conductor, Earthing, SystemGrounding } from '../../model/words.js';
+import { groundedReading, pairsOf, PLAIN, type Reading } from '../measuring-facts.js';
+
+/** What is known of an AC place that is measured. */
+export interface AcReadingFacts {
+  readonly basis: Basis;
+  readonly earthing: Earthing;
+  /** Undefined: not stated. */
+  readonly system: AcSystem | undefined;
+  /** The system that it is a part of, or itself. */
+  readonly whole: AcSystem | undefined;
+  readonly grounding: SystemGrounding;
+  readonly place: VoltagePlace;
+  readonly fedByUtility: boolean;
+  /** An inverter, a generator or an AC battery. */
+  readonly fedBySource: boolean;
+  /** True where lines lead to N and N to ground. */
+  readonly threePlusOne: boolean;
+  /** Conductors of this housing, each once. */
+  readonly conductors: readonly Conductor[];
+  /** V; the most that the plan expects of a conductor to ground; undefined: not known. */
+  readonly mostToGround: number | undefined;
+  readonly settings: MeasuringSettings;
+}
+
+type Stated = AcReadingFacts & { readonly system: AcSystem };
+
+const NOT_KNOWN = reason('reading/not-known');
+const NO_BAND = reason('reading/no-band');
+const TO_EARTH = reason('reading/neutral-to-earth');
+const ABOVE = reason('reading-above/supply');
+const LOST = reason('reading-above/grounded');
+const BELOW_UTILITY = reason('reading-below/utility');
+const BELOW_SOURCE = reason('reading-below/own-source');
+const GROUND_FAULT = reason('ground-fault/lines');
+
+/**
+ * What to measure at an AC place: of a system that is tied to ground each conductor to it (of TT to N, and N to PE), else line to
+ * line, and each conductor to ground without a low figure.
+ * @param f what is known; V
+ * @returns the readings; where the utility and a source of the site's own feed it, those on each
+ * Source: ANSI C84.1-2020 range B (values from memory); `iec` 10 % (IEC 60038:2009, value from memory); else common practice, no source.
+ */
+export function readAcConductors(f: AcReadingFacts): readonly Reading[] {
+  const { system } = f;
+  if (system === undefined) {
+    return f.conductors.map((wire) => ({
+      ...PLAIN,
+      wire,
+      to: null,
+      low: undefined,
+      high: undefined,
+      reads: NOT_KNOWN,
+    }));
+  }
+  const stated: Stated = { ...f, system };
+  return isTied(stated) ? tied(stated) : lifted(stated);
+}
+
+/** True where each line has a voltage to ground that its system fixes. */
+function isTied({ basis, earthing, system, whole, grounding }: Stated): boolean {
+  // The impedance of a sound system holds its star point near ground; its reading says nothing of the system.
+  if (grounding === 'none' || grounding === 'impedance') return false;
+  if (isEitherLeg({ system, whole, grounding }) && !(!isNec(basis) && earthing === 'IT')) return true;
+  const of = { system, whole, grounding, basis, earthing };
+  return AC_SYSTEM_DATA[system].lines.every((conductor) => nominalToGround({ ...of, conductor }) !== null);
+}
+
+/** Two lines of a high-leg system of which one may be the high leg. */
+function isEitherLeg({ system, whole, grounding }: Pick<Stated, 'system' | 'whole' | 'grounding'>): boolean {
+  return system === '240' && whole === '240/120 high-leg' && grounding === 'solid';
+}
+
+/** Tied to ground: each conductor of the housing to it, and N whether it has a channel or not. */
+function tied(f: Stated): readonly Reading[] {
+  const { system, conductors, threePlusOne, settings, grounding } = f;
+  const readings: Reading[] = [];
+  for (const conductor of AC_SYSTEM_DATA[system].lines) {
+    if (!conductors.includes(conductor)) continue;
+    const nominal = nominalOf(f, conductor);
+    if (nominal === 0) readings.push(groundedReading(conductor, 'phase', settings));
+    else for (const supply of suppliesOf(f)) readings.push(lineReading(f, conductor, nominal, supply));
+  }
+  if (!AC_SYSTEM_DATA[system].hasNeutral || grounding !== 'solid') return readings;
+  if (!threePlusOne) return [...readings, groundedReading('N', 'neutral', settings)];
+  const high = settings.neutralToEarthTt;
+  return [...readings, { ...PLAIN, wire: 'N', to: null, low: 0, high, reads: TO_EARTH, above: LOST }];
+}
+
+/** V; of two lines of which one may be the high leg the lower. */
+function nominalOf(f: Stated, conductor: Conductor): number {
+  const { system, whole, grounding, basis, earthing } = f;
+  const nominal = nominalToGround({ system, whole, grounding, basis, earthing, conductor });
+  return nominal ?? Math.min(...linesToGround(system, whole));
+}
+
+function lineReading(f: Stated, wire: Conductor, nominal: number, supply: MeasuredSupply): Reading {
+  const { system, whole, threePlusOne, mostToGround } = f;
+  const { low, high } = bandOf(f, nominal, supply);
+  const isEither = isEitherLeg(f);
+  const highLeg = isEither ? Math.max(...linesToGround(system, whole)) : nominal;
+  const most = isEither ? bandOf(f, highLeg, supply).high : high;
+  return {
+    ...PLAIN,
+    wire,
+    to: threePlusOne ? 'N' : null,
+    low,
+    high: Math.min(most, mostToGround ?? most),
+    reads: isEither
+      ? reason('reading/either-leg', { nominal: volts(nominal), highLeg: volts(highLeg), supply })
+      : reason('reading/supply', { nominal: volts(nominal), supply }),
+    below: belowOf(supply),
+    above: ABOVE,
+  };
+}
+
+/** Not tied to ground: line to line, of a single line to N; to ground a figure to stop at alone. */
+function lifted(f: Stated): readonly Reading[] {
+  const { system, conductors, mostToGround } = f;
+  const data = AC_SYSTEM_DATA[system];
+  const pairs = data.lines.length > 1 ? pairsOf(data.lines) : pairsOf(data.conductors);
+  const nominal = data.lines.length > 1 ? data.lineToLine : data.betweenConductors;
+  const supplies = suppliesOf(f);
+  const between = pairs
+    .filter((pair) => pair.some((one) => conductors.includes(one)))
+    .flatMap(([wire, to]) =>
+      supplies.map((supply) => ({
+        ...PLAIN,
+        wire,
+        to,
+        ...bandOf(f, nominal, supply),
+        reads: reason('reading/supply', { nominal: volts(nominal), supply }),
+        below: belowOf(supply),
+        above: ABOVE,
+      })),
+    );
+  const lineToLine = AC_SYSTEM_DATA[f.whole ?? system].lineToLine;
+  const most = Math.max(...supplies.map((supply) => bandOf(f, lineToLine, supply).high));
+  const high = Math.min(most, mostToGround ?? most);
+  const toGround = conductors.map((wire) => ({
+    ...PLAIN,
+    wire,
+    to: null,
+    low: undefined,
+    high,
+    reads: NO_BAND,
+    above: ABOVE,
+    fault: GROUND_FAULT,
+  }));
+  return [...between, ...toGround];
+}
+
+/** On what it is measured: with `iec` the figures are the same; what nothing feeds is measured as the utility gives it. */
+function suppliesOf({ basis, fedByUtility, fedBySource }: AcReadingFacts): readonly MeasuredSupply[] {
+  if (!isNec(basis)) return ['any'];
+  if (!fedBySource) return ['utility'];
+  return fedByUtility ? ['utility', 'own'] : ['own'];
+}
+
+function bandOf({ place, settings }: AcReadingFacts, nominal: number, supply: MeasuredSupply): VoltageBand {
+  return supply === 'utility' ? rangeB(nominal, place) : aroundNominal(nominal, settings.aroundNominal);
+}
+
+const belowOf = (supply: MeasuredSupply): Reason => (supply === 'own' ? BELOW_SOURCE : BELOW_UTILITY);

@@ -1,0 +1,51 @@
+import type { MeasuringSettings } from '../model/measuring-settings.js';
+import { reason, type Reason } from '../model/reason.js';
+import type { Conductor } from '../model/words.js';
+
+/** One reading with the sources on: the figures between which a sound system stands, V. */
+export interface Reading {
+  readonly wire: Conductor;
+  /** Null: ground. */
+  readonly to: Conductor | null;
+  readonly sign: '+' | '-' | null;
+  /** Below it: stop. Undefined: no low figure, or not known. */
+  readonly low: number | undefined;
+  /** Above it: stop. Undefined: not known. */
+  readonly high: number | undefined;
+  readonly reads: Reason;
+  readonly below: Reason | null;
+  readonly above: Reason | null;
+  readonly fault: Reason | null;
+  readonly due: Reason | null;
+}
+
+/** What nothing more is to be said of. */
+export const PLAIN: Pick<Reading, 'sign' | 'below' | 'above' | 'fault' | 'due'> = {
+  sign: null,
+  below: null,
+  above: null,
+  fault: null,
+  due: null,
+};
+
+/** Every pair of some conductors, each once, in their order. */
+export function pairsOf(conductors: readonly Conductor[]): readonly (readonly [Conductor, Conductor])[] {
+  return conductors.flatMap((a, i) => conductors.slice(i + 1).map((b) => [a, b] as const));
+}
+
+/** A conductor that a sound system holds at ground: the most that it may show is a setting. */
+export function groundedReading(
+  wire: Conductor,
+  what: 'pole' | 'neutral' | 'phase' | 'wire',
+  { groundedMost }: MeasuringSettings,
+): Reading {
+  return { ...PLAIN, wire, to: null, low: 0, high: groundedMost, reads: GROUNDED[what], above: LOST };
+}
+
+const GROUNDED = {
+  pole: reason('reading/grounded', { what: 'pole' }),
+  neutral: reason('reading/grounded', { what: 'neutral' }),
+  phase: reason('reading/grounded', { what: 'phase' }),
+  wire: reason('reading/grounded', { what: 'wire' }),
+};
+const LOST = reason('reading-above/grounded');

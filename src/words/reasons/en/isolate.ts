@@ -1,0 +1,77 @@
+import type { IsolateReasons } from '../../../model/reasons/isolate.js';
+import type { Sayings } from '../sayings.js';
+
+const ELECTRODES = {
+  circuit: 'the bond to the electrode of what the circuit belongs to, where it has one',
+  tower: 'the bond to the tower’s own electrode',
+  frame: 'the bond to the array frame’s own electrode, where it has one',
+  casing: 'the bond to the casing’s own electrode, where it has one',
+};
+
+const GROUNDING_CONDUCTOR = {
+  nec: 'the equipment grounding conductor that comes with the circuit’s cable',
+  iec: 'the protective conductor that comes with the circuit’s cable',
+};
+
+/** How a site is made dead and live again, in English. */
+export const ISOLATE: Sayings<IsolateReasons> = {
+  'isolate/block-generator': () => 'Block the automatic start of the generator, and lock it',
+  'isolate/block-inverter': () => 'Block automatic start and transfer of the inverter-charger, and lock it',
+  'isolate/block-ac-battery': () => 'Block the automatic start of the AC battery, and lock it',
+  'isolate/control-supply': () => 'Switch the supply of the control circuit off, and lock it',
+  'isolate/stop-wind': () =>
+    'Stop the wind turbine while its load is still on, by its brake or its short as the maker says; leave the short on, and lock it',
+  'isolate/stop-hydro': () =>
+    'Stop the hydro turbine while its load is still on, by shutting its water; lock the valve',
+  'isolate/keep-diversion': () => 'Leave the diversion load on until every turbine stands still',
+  'isolate/loads-off': () => 'Switch the load off',
+  'isolate/inverters-off': () => 'Switch the inverter off',
+  'isolate/ac-modules-off': () => 'Switch the modules’ AC branch off at its breaker',
+  'isolate/drives-off': () => 'Switch the pump drive off',
+  'isolate/ac-batteries-off': () => 'Switch the AC battery off',
+  'isolate/open-generator': () => 'Stop the generator, and open its breaker',
+  'isolate/open-utility': () => 'Open the main disconnect of the utility service',
+  'isolate/open-array': () =>
+    'Open the load-break disconnect of the array; never a fuse holder or a plug under load',
+  'isolate/open-turbine': () => 'Open the turbine’s disconnect, on the load side of its short',
+  'isolate/open-battery': () => 'Open the battery’s disconnect',
+  'isolate/wait': ({ minutes }) =>
+    `Wait as the makers say; where they say nothing, ${minutes} ${minutes === 1 ? 'minute' : 'minutes'}`,
+  'isolate/lock': () => 'Lock and tag every device that was opened, and write it down',
+  'isolate/prove-dead': () =>
+    'Prove dead: the tester on a known live source, then each conductor to ground and to each other, then the tester on the live source again',
+  'restore/battery': () => 'Close the battery’s disconnect',
+  'restore/turbine': () => 'Close the turbine’s disconnect; its short stays on',
+  'restore/array': () => 'Close the disconnect of the array',
+  'restore/utility': () => 'Close the main disconnect of the utility service',
+  'restore/generator': () => 'Close the generator’s breaker',
+  'restore/loads': () => 'Switch the load on',
+  'restore/inverters': () => 'Switch the inverter on',
+  'restore/ac-modules': () => 'Close the breaker of the modules’ AC branch',
+  'restore/drives': () => 'Switch the pump drive on',
+  'restore/ac-batteries': () => 'Switch the AC battery on',
+  'restore/release-wind': () =>
+    'Let the wind turbine go, once all that loads it is on, its diversion load too: take its short or its brake off',
+  'restore/release-hydro': () =>
+    'Let the water onto the hydro turbine, once all that loads it is on, its diversion load too',
+  'restore/automatic-starts': () => 'Free the automatic start, last of all',
+  'restore/control-supply': () => 'Switch the supply of the control circuit on',
+  'live/ahead-of-main': () =>
+    'This place is ahead of the main disconnect: opening that makes nothing dead here',
+  'live/line-side-of-service': () =>
+    'The line side of the service, and all that is ahead of its main disconnect',
+  'live/battery-terminals': () => 'The battery’s terminals, up to its first device',
+  'live/array-side': () => 'In daylight, all between the modules and the opened disconnect',
+  'live/array-conductors': () => 'In daylight, the conductors here themselves, up to the opened disconnect',
+  'live-who/utility': () => 'only the utility can make it dead',
+  'live-who/nobody-battery': () => 'nobody can make it dead: cover it, use insulated tools',
+  'live-who/nobody-array': () => 'no switch makes it dead: cover the modules, or work in the dark',
+  'ground-terminal/fit': () => 'Where this enclosure has no ground bar, fit a ground terminal in it',
+  'ground-terminal/lead': () => 'the protector’s short ground lead, whose length counts to this terminal',
+  'ground-terminal/electrode': ({ of }) => ELECTRODES[of],
+  'ground-terminal/conductor': ({ practice }) => GROUNDING_CONDUCTOR[practice],
+  'ground-terminal/never': ({ practice }) =>
+    `Never an electrode alone, without ${GROUNDING_CONDUCTOR[practice]}`,
+  'ground-terminal/ask': ({ practice }) =>
+    `Look whether the cable brings ${practice === 'nec' ? 'an equipment grounding conductor' : 'a protective conductor'}; where it brings none, stop and ask the office`,
+};

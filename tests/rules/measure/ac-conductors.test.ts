@@ -1,0 +1,203 @@
+import { describe, expect, it } from 'vitest';
+import { defaultSettings } from '../../../src/model/settings.js';
+import type { Conductor } from '../../../src/model/words.js';
+import { readAcConductors, type AcReadingFacts } from '../../../src/rules/measure/ac-conductors.js';
+import { figuresOf, saidOf } from './told.js';
+
+// Figures of range B: ANSI C84.1 (values from memory); 10 %: IEC 60038 (value from memory), of a source alone common practice.
+const SETTINGS = defaultSettings().measuring;
+const LINES: readonly Conductor[] = ['L1', 'L2', 'L3'];
+
+const facts = (some: Partial<AcReadingFacts> = {}): AcReadingFacts => ({
+  basis: 'nec-2023',
+  earthing: 'TN',
+  system: '120/240',
+  whole: some.system ?? '120/240',
+  grounding: 'solid',
+  place: 'service',
+  fedByUtility: true,
+  fedBySource: false,
+  threePlusOne: false,
+  conductors: ['L1', 'L2'],
+  mostToGround: undefined,
+  settings: SETTINGS,
+  ...some,
+});
+const figures = (some: Partial<AcReadingFacts>): readonly string[] =>
+  figuresOf(readAcConductors(facts(some)));
+
+describe('a system that is tied to ground', () => {
+  it.each<[string, Partial<AcReadingFacts>, readonly string[]]>([
+    ['split phase at a service', {}, ['L1>ground: 110 to 127', 'L2>ground: 110 to 127', 'N>ground: 0 to 5']],
+    [
+      'at a load',
+      { place: 'utilization' },
+      ['L1>ground: 104 to 127', 'L2>ground: 104 to 127', 'N>ground: 0 to 5'],
+    ],
+    [
+      'on an inverter or a generator alone',
+      { fedByUtility: false, fedBySource: true },
+      ['L1>ground: 108 to 132', 'L2>ground: 108 to 132', 'N>ground: 0 to 5'],
+    ],
+    [
+      'on either',
+      { fedBySource: true, conductors: ['L1'] },
+      ['L1>ground: 110 to 127', 'L1>ground: 108 to 132', 'N>ground: 0 to 5'],
+    ],
+    [
+      'that nothing feeds, as the utility gives it',
+      { fedByUtility: false, conductors: ['L2'] },
+      ['L2>ground: 110 to 127', 'N>ground: 0 to 5'],
+    ],
+    [
+      'never above the most that the plan expects',
+      { fedByUtility: false, fedBySource: true, conductors: ['L1'], mostToGround: 127 },
+      ['L1>ground: 108 to 127', 'N>ground: 0 to 5'],
+    ],
+    [
+      'a high leg its own',
+      { system: '240/120 high-leg', conductors: LINES },
+      [
+        'L1>ground: 110 to 127',
+        'L2>ground: 191 to 220.133333333',
+        'L3>ground: 110 to 127',
+        'N>ground: 0 to 5',
+      ],
+    ],
+    [
+      'two lines of a high-leg system: either may be the high leg',
+      { system: '240', whole: '240/120 high-leg' },
+      ['L1>ground: 110 to 220.133333333', 'L2>ground: 110 to 220.133333333'],
+    ],
+    ['two lines without N', { system: '240' }, ['L1>ground: 110 to 127', 'L2>ground: 110 to 127']],
+    [
+      'a corner: L2 at ground, the others at line to line',
+      { system: '240 delta', grounding: 'corner', conductors: LINES },
+      ['L1>ground: 220 to 254', 'L2>ground: 0 to 5', 'L3>ground: 220 to 254'],
+    ],
+    [
+      'three lines of a solid wye',
+      { system: '480 delta', whole: '480Y/277', conductors: ['L1'] },
+      ['L1>ground: 254 to 293.158333333'],
+    ],
+    [
+      'iec TN: nominal 10 % up and down, on whatever feeds it',
+      { basis: 'iec', system: '400Y/230', conductors: ['L1', 'N'], fedBySource: true },
+      ['L1>ground: 207 to 253', 'N>ground: 0 to 5'],
+    ],
+    [
+      'iec TT: line to N, N to PE',
+      { basis: 'iec', earthing: 'TT', system: '230', threePlusOne: true, conductors: ['L1', 'N'] },
+      ['L1>N: 207 to 253', 'N>ground: 0 to 15'],
+    ],
+  ])('%s', (_, some, found) => {
+    expect(figures(some)).toEqual(found);
+  });
+
+  it('says what is read, and what a reading outside means', () => {
+    expect(saidOf(readAcConductors(facts({ fedBySource: true, conductors: ['L1'] })))).toEqual([
+      'nominal 120 V, on the utility | Below: a line or N is open, another tap or system, too long a line. | Above: N is open, another tap or system, conductors swapped. | - | -',
+      'nominal 120 V, on an inverter or a generator alone | Below: overloaded, slow, a line or N open, another system. | Above: N is open, another tap or system, conductors swapped. | - | -',
+      'N is grounded | - | Above: its ground is lost, or conductors are swapped. | - | -',
+    ]);
+    const corner = readAcConductors(facts({ system: '240 delta', grounding: 'corner', conductors: ['L2'] }));
+    expect(saidOf(corner)[0]).toMatch(/^this phase is grounded \|/);
+    const either = readAcConductors(facts({ system: '240', whole: '240/120 high-leg' }));
+    expect(saidOf(either)[0]).toMatch(/^nominal 120 V, or 208 V if it is the high leg, on the utility \|/);
+    const iec = readAcConductors(facts({ basis: 'iec', system: '230', conductors: ['L1'] }));
+    expect(saidOf(iec)[0]).toMatch(/^nominal 230 V \| Below: a line or N is open/);
+    const tt = readAcConductors(
+      facts({ basis: 'iec', earthing: 'TT', system: '230', threePlusOne: true, conductors: ['L1', 'N'] }),
+    );
+    expect(saidOf(tt)[1]).toMatch(/^N to PE of a TT system \| - \| Above: its ground is lost/);
+  });
+});
+
+describe('a system that isn’t', () => {
+  const BETWEEN = ['L1>L2: 440 to 508', 'L1>L3: 440 to 508', 'L2>L3: 440 to 508'];
+  const TO_GROUND = ['L1>ground: - to 508', 'L2>ground: - to 508', 'L3>ground: - to 508'];
+
+  it.each<[string, Partial<AcReadingFacts>, readonly string[]]>([
+    ['a delta', { system: '480 delta', grounding: 'none', conductors: LINES }, [...BETWEEN, ...TO_GROUND]],
+    [
+      'a resistance-grounded wye',
+      { system: '480Y/277', grounding: 'impedance', conductors: LINES },
+      [...BETWEEN, ...TO_GROUND],
+    ],
+    [
+      'an unbonded N, which has a channel',
+      { system: '480Y/277', grounding: 'none', conductors: [...LINES, 'N'] },
+      [...BETWEEN, ...TO_GROUND, 'N>ground: - to 508'],
+    ],
+    [
+      'a delta that is said to be solid: nobody knows at which point',
+      { system: '480 delta', grounding: 'solid', conductors: LINES },
+      [...BETWEEN, ...TO_GROUND],
+    ],
+    [
+      'a housing with one of the lines: the pairs that it is in',
+      { system: '480 delta', grounding: 'none', conductors: ['L3'] },
+      ['L1>L3: 440 to 508', 'L2>L3: 440 to 508', 'L3>ground: - to 508'],
+    ],
+    [
+      'at a load',
+      { system: '480', grounding: 'none', place: 'utilization', conductors: ['L1', 'L2'] },
+      ['L1>L2: 416 to 508', 'L1>ground: - to 508', 'L2>ground: - to 508'],
+    ],
+    [
+      'a single line: to N, and to ground up to line to line of the whole',
+      { system: '277', whole: '480Y/277', grounding: 'impedance', conductors: ['L1'] },
+      ['L1>N: 254 to 293.158333333', 'L1>ground: - to 508'],
+    ],
+    [
+      'iec IT: line to line 10 % up and down, N like a line',
+      { basis: 'iec', earthing: 'IT', grounding: 'none', system: '400Y/230', conductors: ['L1', 'N'] },
+      ['L1>L2: 360 to 440', 'L1>L3: 360 to 440', 'L1>ground: - to 440', 'N>ground: - to 440'],
+    ],
+    [
+      'iec IT, two lines of a high-leg system',
+      { basis: 'iec', earthing: 'IT', system: '240', whole: '240/120 high-leg' },
+      ['L1>L2: 216 to 264', 'L1>ground: - to 264', 'L2>ground: - to 264'],
+    ],
+    [
+      'IT of a job under nec says nothing',
+      { earthing: 'IT', system: '240', whole: '240/120 high-leg', conductors: ['L1'] },
+      ['L1>ground: 110 to 220.133333333'],
+    ],
+    [
+      'on the utility and on a generator alone',
+      { system: '240', grounding: 'none', fedBySource: true, conductors: ['L1'] },
+      ['L1>L2: 220 to 254', 'L1>L2: 216 to 264', 'L1>ground: - to 264'],
+    ],
+    [
+      'never above the most that the plan expects of a conductor to ground',
+      { system: '240', grounding: 'none', mostToGround: 250, conductors: ['L1'] },
+      ['L1>L2: 220 to 254', 'L1>ground: - to 250'],
+    ],
+  ])('%s', (_, some, found) => {
+    expect(figures(some)).toEqual(found);
+  });
+
+  it('says how a ground fault shows, to ground alone', () => {
+    expect(saidOf(readAcConductors(facts({ system: '480', grounding: 'none', conductors: ['L1'] })))).toEqual(
+      [
+        'nominal 480 V, on the utility | Below: a line or N is open, another tap or system, too long a line. | Above: N is open, another tap or system, conductors swapped. | - | -',
+        'no low figure: the system isn’t tied to ground | - | Above: N is open, another tap or system, conductors swapped. | One line near 0 V and the others near line to line: ground fault, stop. | -',
+      ],
+    );
+    const own = facts({
+      system: '480',
+      grounding: 'none',
+      conductors: ['L1'],
+      fedByUtility: false,
+      fedBySource: true,
+    });
+    expect(saidOf(readAcConductors(own))[0]).toMatch(/alone \| Below: overloaded/);
+  });
+});
+
+it('a system that isn’t stated has no figures', () => {
+  const none = facts({ system: undefined, whole: undefined });
+  expect(figuresOf(readAcConductors(none))).toEqual(['L1>ground: - to -', 'L2>ground: - to -']);
+  expect(saidOf(readAcConductors(none))[0]).toMatch(/^not known: the AC system isn’t stated/);
+});

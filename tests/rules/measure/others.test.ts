@@ -1,0 +1,156 @@
+import { describe, expect, it } from 'vitest';
+import { defaultSettings } from '../../../src/model/settings.js';
+import { clothingNeeded } from '../../../src/rules/measure/clothing.js';
+import { readControlCircuit, type ControlReadingFacts } from '../../../src/rules/measure/control-circuit.js';
+import { meterNeeded } from '../../../src/rules/measure/meter.js';
+import { readTurbinePhases } from '../../../src/rules/measure/turbine-phases.js';
+import { say } from '../../../src/words/reasons/say.js';
+import { figuresOf, saidOf } from './told.js';
+
+describe('the phases of a turbine', () => {
+  it('line to line up to the highest voltage, those that the housing holds to ground', () => {
+    const found = readTurbinePhases({ conductors: ['L1', 'L2'], most: 120 });
+    expect(figuresOf(found)).toEqual([
+      'L1>L2: - to 120',
+      'L1>L3: - to 120',
+      'L2>L3: - to 120',
+      'L1>ground: - to 120',
+      'L2>ground: - to 120',
+    ]);
+    const due = 'Standing still: write it down, and measure again while it turns.';
+    const above = 'Above: more speed, or another turbine than the plan knows.';
+    expect(saidOf(found)[0]).toBe(`the turbine under its load, by its speed | - | ${above} | - | ${due}`);
+    expect(saidOf(found)[3]).toBe(`no low figure: its phases float | - | ${above} | - | ${due}`);
+  });
+
+  it('one phase alone: the pairs that it is in', () => {
+    expect(figuresOf(readTurbinePhases({ conductors: ['L3'], most: 9 }))).toEqual([
+      'L1>L3: - to 9',
+      'L2>L3: - to 9',
+      'L3>ground: - to 9',
+    ]);
+  });
+
+  it('of which the voltage isn’t known have no figure, nor a meaning above it', () => {
+    const found = readTurbinePhases({ conductors: ['L1'], most: undefined });
+    expect(figuresOf(found)[0]).toBe('L1>L2: - to -');
+    expect(found[0]?.above).toBeNull();
+  });
+});
+
+describe('a control circuit', () => {
+  const facts = (some: Partial<ControlReadingFacts>): ControlReadingFacts => ({
+    current: 'dc',
+    nominal: 24,
+    most: 31.7,
+    grounding: 'negative',
+    wires: ['positive', 'negative'],
+    settings: defaultSettings().measuring,
+    ...some,
+  });
+
+  it.each<[string, Partial<ControlReadingFacts>, readonly string[]]>([
+    ['negative grounded', {}, ['positive>ground +: - to 31.7', 'negative>ground: 0 to 5']],
+    [
+      'positive grounded',
+      { grounding: 'positive' },
+      ['positive>ground: 0 to 5', 'negative>ground -: - to 31.7'],
+    ],
+    ['floating', { grounding: 'floating' }, ['positive>ground +: - to 31.7', 'negative>ground -: - to 31.7']],
+    ['not known', { grounding: undefined }, ['positive>ground +: - to 31.7', 'negative>ground -: - to 31.7']],
+    ['no voltage known', { most: undefined }, ['positive>ground +: - to -', 'negative>ground: 0 to 5']],
+  ])('%s', (_, some, poles) => {
+    const most = 'most' in some ? '-' : '31.7';
+    expect(figuresOf(readControlCircuit(facts(some)))).toEqual([
+      `positive>negative +: - to ${most}`,
+      ...poles,
+    ]);
+  });
+
+  it('of alternating current: N stands for the negative, and no line for the positive', () => {
+    const ac = { current: 'ac', wires: ['L1', 'N'], most: 30 } as const;
+    expect(figuresOf(readControlCircuit(facts(ac)))).toEqual([
+      'L1>N: - to 30',
+      'L1>ground: - to 30',
+      'N>ground: 0 to 5',
+    ]);
+    expect(figuresOf(readControlCircuit(facts({ ...ac, grounding: 'positive' })))).toEqual([
+      'L1>N: - to 30',
+      'L1>ground: - to 30',
+      'N>ground: - to 30',
+    ]);
+  });
+
+  it('says what is read', () => {
+    const above = 'Above: another supply than the plan knows.';
+    expect(saidOf(readControlCircuit(facts({})))).toEqual([
+      `24 V nominal, or nothing where it is switched off | - | ${above} | - | -`,
+      `24 V nominal, or nothing where it is switched off | - | ${above} | - | -`,
+      'this wire is grounded | - | Above: its ground is lost, or conductors are swapped. | - | -',
+    ]);
+    expect(saidOf(readControlCircuit(facts({ grounding: 'floating' })))[1]).toMatch(
+      /^no low figure: no pole is grounded/,
+    );
+    expect(saidOf(readControlCircuit(facts({ grounding: undefined })))[2]).toMatch(
+      /^no low figure: which pole is grounded isn’t/,
+    );
+    expect(saidOf(readControlCircuit(facts({ nominal: undefined, most: undefined })))[0]).toBe(
+      'the control voltage, or nothing where it is switched off | - | - | - | -',
+    );
+  });
+});
+
+describe('the meter', () => {
+  it.each([
+    [
+      { atService: true, current: 'ac', volts: [127, 138, 5] },
+      'CAT IV',
+      138,
+      'Meter and leads: CAT IV, rated for at least 138 V AC',
+    ],
+    [
+      { atService: false, current: 'dc', volts: [456, 320] },
+      'CAT III',
+      456,
+      'Meter and leads: CAT III, rated for at least 456 V DC',
+    ],
+    [
+      { atService: false, current: null, volts: [5, undefined] },
+      'CAT III',
+      undefined,
+      'Meter and leads: CAT III, rated for at least the most that may stand there, which isn’t known',
+    ],
+    [
+      { atService: false, current: null, volts: [7] },
+      'CAT III',
+      7,
+      'Meter and leads: CAT III, rated for at least 7 V',
+    ],
+  ] as const)('%o: %s, %s V (IEC 61010-2-033, value from memory)', (given, category, volts, says) => {
+    const found = meterNeeded(given);
+    expect([found.category, found.volts, say(found.says)]).toEqual([category, volts, says]);
+  });
+});
+
+describe('the clothing (NFPA 70E, values from memory)', () => {
+  it.each([
+    ['not over the limit', { faultCurrent: 10_000, isControl: false }, false],
+    ['over it', { faultCurrent: 10_001, isControl: false }, true],
+    ['not known', { faultCurrent: undefined, isControl: false }, true],
+    ['a control circuit', { faultCurrent: undefined, isControl: true }, false],
+    ['a control circuit, whatever is stated', { faultCurrent: 20_000, isControl: true }, false],
+  ])('%s', (_, given, first) => {
+    expect(clothingNeeded({ ...given, limit: 10_000 }).first).toBe(first);
+  });
+
+  it('says what is known of the fault current', () => {
+    const says = (faultCurrent: number | undefined, isControl = false): string =>
+      say(clothingNeeded({ faultCurrent, isControl, limit: 10_000 }).says);
+    expect(says(12_000)).toMatch(/^First of all: the fault current here is 12000 A, over 10000 A\. Open/);
+    expect(says(undefined)).toMatch(/^First of all: the fault current here isn’t known\. Open/);
+    expect(says(5)).toBe(
+      'Open the enclosure live only with shock and arc-flash protection, by NFPA 70E or local rules.',
+    );
+    expect(says(12_000, true)).toBe(says(5));
+  });
+});
