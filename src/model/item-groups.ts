@@ -236,6 +236,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'choose/enclosure-scale',
     'choose/listed-to-ul-only',
     'choose/lead-thin',
+    'choose/flag-not-told',
     'catalogue/part-left-out',
     'catalogue/cell-ignored',
     'catalogue/part-twice',

@@ -182,6 +182,9 @@ export const protectorSchema = z.object({
       indicator: z.string().nullable(),
       indicatorColor: z.string(),
       indicatorMinVoltage: figure,
+      /** How its flag looks while it is good, and once it is used up, as the catalogue has it; `` not stated, or no flag. */
+      goodFlag: z.string().default(''),
+      usedFlag: z.string().default(''),
       /** A; four significant digits. */
       leakage: figure,
     })

@@ -292,8 +292,19 @@ describe('a control circuit', () => {
 
 describe('the part itself', () => {
   it('a flag needs no voltage; its wording is the catalogue’s', () => {
-    const flag = catalogueOf(partLine('F', 'channels=2; mcov_ac=150; up=600; indicator=flag'));
-    expect(lights('', 'S service; ac_in=120/240', 'S:service', 'L1', flag)).toEqual(['always: either']);
+    const flag = (more: string): string =>
+      catalogueOf(partLine('F', `channels=2; mcov_ac=150; up=600; indicator=flag${more}`));
+    const service = 'S service; ac_in=120/240';
+    const told = flag('; good_flag=green; used_flag=red');
+    expect(lights('', service, 'S:service', 'L1', told)).toEqual(['always: good']);
+    const plan = planOf('', service, { catalogue: told });
+    expect(one(plan, 'S:service').partDetails).toMatchObject({ goodFlag: 'green', usedFlag: 'red' });
+    expect(items(plan, 'choose/flag-not-told')).toEqual([]);
+    // Nobody could tell a used-up flag from a good one.
+    for (const more of ['', '; good_flag=green', '; used_flag=red'])
+      expect(items(planOf('', service, { catalogue: flag(more) }), 'choose/flag-not-told')).toMatchObject([
+        { severity: 'confirm', who: 'office' },
+      ]);
   });
 
   it('no indicator shows nothing, where the basis allows one', () => {

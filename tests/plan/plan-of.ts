@@ -213,7 +213,7 @@ export function lightsOf(plan: EnglishPlan, where: string, conductor: string): r
 }
 
 const HEADINGS =
-  'part,channels,mcov_ac,mcov_dc,up,up_basis,in_ka,iimp_ka,sccr_ka,sccr_dc_ka,type,iec_class,connection,enclosure,listed_for,listing,indicator,indicator_min_v,lead_length,lead_gauge,price';
+  'part,channels,mcov_ac,mcov_dc,up,up_basis,in_ka,iimp_ka,sccr_ka,sccr_dc_ka,type,iec_class,connection,enclosure,listed_for,listing,indicator,indicator_min_v,lead_length,lead_gauge,price,good_flag,used_flag';
 
 /** One line of a catalogue of tests. */
 export function partLine(part: string, facts: string): string {

@@ -192,15 +192,30 @@ describe('ports that share a protector', () => {
   it('name the port before the conductor, in notes and measurements too', () => {
     const plan = planOf('', 'I inverter-charger; ac_in=120; ac_out=120', { catalogue: only(4) });
     const p = one(plan, 'I:ac-in');
-    expect(p.channels.map((c) => c.conductor)).toEqual([
+    expect(p.channels.map((c) => c.conductor)).toEqual(['ac-in L1', 'ac-out L1', 'ac-in N', 'ac-out N']);
+    expect(p.wiring.measurements.map((m) => m.conductor)).toEqual([
       'ac-in L1',
       'ac-out L1',
       'ac-in N',
+      'ac-out N',
+    ]);
+    expect(p.wiring.unprotected).toEqual([]);
+  });
+
+  it('spare channels: the N of each port first, then a doubled L1; N without one is said to have none (section 5)', () => {
+    const rows = 'I inverter-charger; ac_in=120; ac_out=120';
+    const five = one(planOf('', rows, { catalogue: only(5) }), 'I:ac-in');
+    expect(five.channels.map((c) => c.conductor)).toEqual([
+      'ac-in L1',
+      'ac-out L1',
+      'ac-in N',
+      'ac-out N',
       'ac-in L1 (doubled)',
     ]);
-    expect(p.wiring.measurements.map((m) => m.conductor)).toEqual(['ac-in L1', 'ac-out L1', 'ac-in N']);
-    expect(p.wiring.notes.join()).toMatch(/second channel of ac-in L1/);
-    expect(p.wiring.unprotected.map((u) => u.conductor)).toEqual(['ac-out N']);
+    expect(five.wiring.notes.join()).toMatch(/second channel of ac-in L1/);
+    const three = one(planOf('', rows, { catalogue: only(3) }), 'I:ac-in');
+    expect(three.channels.map((c) => c.conductor)).toEqual(['ac-in L1', 'ac-out L1', 'ac-in N']);
+    expect(three.wiring.unprotected.map((u) => u.conductor)).toEqual(['ac-out N']);
   });
 });
 

@@ -227,6 +227,8 @@ export function part(some: Partial<Part> = {}): Part {
     torque: '',
     price: null,
     currency: '',
+    goodFlag: '',
+    usedFlag: '',
     file: 'catalogue.csv',
     line: 2,
     ...some,

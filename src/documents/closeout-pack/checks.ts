@@ -4,6 +4,7 @@ import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { isNec } from '../../model/editions.js';
 import { leadLength as leadLengthText } from '../../words/lengths.js';
 import { amperes } from '../parts/figures.js';
+import { flagWords } from '../parts/flag.js';
 import { placeText } from '../parts/schedule.js';
 import { equipmentOf } from '../parts/site-index.js';
 
@@ -58,7 +59,7 @@ export function records(plan: Plan): CommissioningRecord[] {
           channel: c.channel,
           conductor: conductorText(c.wire),
           state: i.state,
-          expected: i.cause === 'flag' ? `${i.shows} (${flagText(p)})` : i.shows,
+          expected: i.shows === 'good' ? `good flag (${flagText(p)})` : i.shows,
         })),
       ),
     };
@@ -66,14 +67,15 @@ export function records(plan: Plan): CommissioningRecord[] {
 }
 
 /** A flag is read by the words of its part, not as on or off. */
-function flagText({ partDetails }: PlannedProtector): string {
-  const words = partDetails?.indicatorColor ?? '';
-  return words === '' ? 'a good flag, by the instructions of the part' : words;
+function flagText(protector: PlannedProtector): string {
+  const words = flagWords(protector);
+  return words === '' ? 'by the instructions of the part' : words;
 }
 
 /** The installer's checks, in the order of the work. */
 export function checkLists(plan: Plan): z.infer<typeof CheckListSchema>[] {
   const outdoors = plan.protectors.some((p) => p.outdoors);
+  const flags = plan.protectors.filter((p) => p.partDetails?.indicator === 'flag').map((p) => p.tag);
   const twoSupplies = plan.protectors.filter((p) => p.wiring.fedFromTwoSupplies).map((p) => p.tag);
   return [
     {
@@ -116,6 +118,11 @@ export function checkLists(plan: Plan): z.infer<typeof CheckListSchema>[] {
       heading: 'After power is back',
       checks: [
         'Each light was looked at in each state of the wiring note and written down in the record.',
+        ...(flags.length === 0
+          ? []
+          : [
+              `Each flag shows that its part is good (${flags.join(', ')}); a part whose flag says used up is replaced, never written down as good.`,
+            ]),
         'Labels are fixed beside each protector.',
         'Protectors that were disconnected for an insulation test are connected again.',
         'The owner has the sheet and was shown each light.',

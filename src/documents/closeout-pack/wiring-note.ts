@@ -12,6 +12,7 @@ import { housingDrawing } from '../drawing/housing.js';
 import { leadLength } from '../../words/lengths.js';
 import { notKnown, plainNumber, volts } from '../parts/figures.js';
 import { boxCautions } from '../parts/cautions.js';
+import { flagWords } from '../parts/flag.js';
 import { noteDensity } from './note-height.js';
 import type { LightRowSchema, WiringNote } from './wiring-note-view.js';
 import { groundingText, partText, placeText, portsText } from '../parts/schedule.js';
@@ -107,7 +108,9 @@ function indicatorText(protector: PlannedProtector): string {
   const details = protector.partDetails;
   if (details === null) return notKnown('no part chosen');
   if (details.indicator === null) return notKnown('the catalogue does not state it');
-  const colour = details.indicatorColor === '' ? '' : `, ${details.indicatorColor}`;
+  const words = flagWords(protector);
+  const look = words === '' ? details.indicatorColor : words;
+  const colour = look === '' ? '' : `, ${look}`;
   const least =
     details.indicatorMinVoltage === null ? '' : `, works from ${plainNumber(details.indicatorMinVoltage)} V`;
   return `${details.indicator}${colour}${least}`;
@@ -154,7 +157,7 @@ function wiringNote(
       conductor: conductorText(u.wire),
       because: say(u.because),
     })),
-    lights: lightRows(protector.channels, protector.partDetails?.indicatorColor),
+    lights: lightRows(protector.channels, flagWords(protector)),
     indicator: indicatorText(protector),
   };
   return { ...note, density: noteDensity(note, paper) };

@@ -90,7 +90,7 @@ function bestFit(
 
 /** `light 1 on`. */
 function lightText(light: { number: number; look: PlainLook }, strings: OwnerStrings): string {
-  if (light.look === 'flag') return `${strings.looks.flag} ${light.number}`;
+  if (light.look === 'good') return `${strings.looks.good} ${light.number}`;
   return filled(strings.lightAlt, { number: light.number, look: strings.looks[light.look] });
 }
 

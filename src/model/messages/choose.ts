@@ -63,6 +63,8 @@ export const CHOOSE_MESSAGES = {
     least: string;
     source: Reason;
   }>('choose/lead-thin', 'confirm', 'office'),
+  /** Nobody could tell a used-up flag from a good one. */
+  flagNotTold: message<{ at: PortsAt; part: string }>('choose/flag-not-told', 'confirm', 'office'),
   faultCurrentUnknown: message<{ at: PortsAt; because: Reason; part: string; holds: Reason; who: Who }>(
     'choose/fault-current-unknown',
     'confirm',

@@ -146,6 +146,8 @@ function detailsOf(part: Part): NonNullable<PlannedProtector['partDetails']> {
     indicator: part.indicator,
     indicatorColor: part.indicatorColor,
     indicatorMinVoltage: part.indicatorMinVoltage,
+    goodFlag: part.goodFlag,
+    usedFlag: part.usedFlag,
     leakage: part.leakage,
   };
 }

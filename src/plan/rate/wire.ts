@@ -113,7 +113,10 @@ export function wireHousings(
   }
   const each = channels ?? Math.max(1, wires.length);
   const count = Math.max(1, Math.ceil(wires.length / each));
-  const spare = wirings.flatMap((w) => w.spare.uses.map((use) => ({ port: w.port, ...use })));
+  // The N of each port goes before a second channel of a line of any of them.
+  const spare = wirings
+    .flatMap((w) => w.spare.uses.map((use) => ({ port: w.port, ...use })))
+    .sort((a, b) => Number(a.doubled) - Number(b.doubled));
   while (wires.length < count * each) {
     const use = spare.shift();
     if (!use) break;

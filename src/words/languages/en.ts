@@ -36,12 +36,14 @@ export const en: OwnerStrings = {
   lightAlt: 'light {number} {look}',
   light: 'Light {number}',
   outdoors: 'outdoors',
+  goodFlag: 'Good: {good}.',
+  usedFlag: 'Used up: {used}. Then call us.',
   looks: {
     lit: 'on',
     dark: 'off',
     flickers: 'blinks',
     either: 'on or off',
-    flag: 'flag',
+    good: 'good flag',
     none: 'no light',
     unknown: 'ask us',
   },
@@ -115,7 +117,7 @@ export const en: OwnerStrings = {
     'standing-still': 'This light is off when nothing turns. That is fine.',
     'below-indicator-voltage':
       'This light stays off. There is too little power here to light it. That is fine. But this light cannot tell you if its part is used up. Ask us to test it.',
-    flag: 'This one has a flag in place of a light. We will show you how a good flag looks.',
+    flag: 'This one has a flag in place of a light. It should look good at all times. We will show you how a good flag looks.',
     'no-indicator':
       'This one has no light. Only a test can tell if it still works. Ask us to test it each year.',
   },
@@ -142,7 +144,7 @@ export const en: OwnerStrings = {
     },
   ],
   actFlag: {
-    see: 'A flag does not look as we showed you.',
+    see: 'A flag looks used up, or not as we showed you.',
     do: 'Call us. There may be no guard there.',
     soon: 'Within a few days.',
   },

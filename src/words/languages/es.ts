@@ -36,12 +36,14 @@ export const es: OwnerStrings = {
   lightAlt: 'luz {number} {look}',
   light: 'Luz {number}',
   outdoors: 'al aire libre',
+  goodFlag: 'Buena: {good}.',
+  usedFlag: 'Gastada: {used}. Entonces llámenos.',
   looks: {
     lit: 'encendida',
     dark: 'apagada',
     flickers: 'parpadea',
     either: 'sí o no',
-    flag: 'bandera',
+    good: 'bandera buena',
     none: 'sin luz',
     unknown: 'pregunte',
   },
@@ -115,7 +117,7 @@ export const es: OwnerStrings = {
     'standing-still': 'Esta luz está apagada cuando nada gira. Es normal.',
     'below-indicator-voltage':
       'Esta luz queda apagada. Aquí hay muy poca corriente para encenderla. Es normal. Pero esta luz no puede decirle si su pieza está gastada. Pídanos que la probemos.',
-    flag: 'Este tiene una bandera en lugar de una luz. Le mostraremos cómo se ve una bandera buena.',
+    flag: 'Este tiene una bandera en lugar de una luz. Siempre debe verse buena. Le mostraremos cómo se ve una bandera buena.',
     'no-indicator': 'Este no tiene luz. Solo una prueba dice si aún sirve. Pídanos que lo probemos cada año.',
   },
   lightsUnknown: 'Aún no sabemos cómo son sus luces. Pregúntenos.',
@@ -141,7 +143,7 @@ export const es: OwnerStrings = {
     },
   ],
   actFlag: {
-    see: 'Una bandera no se ve como se la mostramos.',
+    see: 'Una bandera se ve gastada, o no como se la mostramos.',
     do: 'Llámenos. Quizás no hay protección allí.',
     soon: 'A más tardar en unos días.',
   },
