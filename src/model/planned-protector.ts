@@ -57,8 +57,15 @@ const channelSchema = z.object({
   wire: wireSchema,
   /** `ground`, or `N` in a 3+1 part. */
   to: z.string(),
-  /** Colour of the conductor by the settings, a word. */
+  /** Colour of the conductor by the settings, a word; `` none. */
   colour: z.string(),
+  /** Its name by the settings, beside that of `wire`; `` none. */
+  called: z.string().default(''),
+  /** Of a plant whose positive pole is grounded: what the pole is for, and the nominal V of the plant; null: of no such plant. */
+  pole: z
+    .object({ use: z.enum(['line', 'return']), volts: figure })
+    .nullable()
+    .default(null),
   indicator: z.array(indicatorSchema),
 });
 

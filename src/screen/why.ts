@@ -1,5 +1,5 @@
 import { isUnsaid } from '../words/messages/told.js';
-import { conductorText } from '../words/conductors.js';
+import { channelText } from '../words/conductors.js';
 import { say } from '../words/reasons/say.js';
 import type { Calculation, NotPlaced, Plan, PlannedEquipment, PlannedProtector } from '../model/plan.js';
 import type { Basis } from '../model/editions.js';
@@ -114,7 +114,7 @@ function protectorText(p: PlannedProtector, basis: Basis): string {
     `  asks: ${asks.join(', ')}`,
     ...has,
     ...p.calculations.flatMap(calculationLines),
-    ...p.channels.map((c) => `  channel ${String(c.channel)}: ${conductorText(c.wire)} to ${c.to}`),
+    ...p.channels.map((c) => `  channel ${String(c.channel)}: ${channelText(c)} to ${c.to}`),
     ...p.rejected.map((r) => `  not ${printable(r.part, 60)}: ${printable(say(r.because))} (${r.rule})`),
   ]);
 }

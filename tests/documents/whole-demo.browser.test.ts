@@ -1,4 +1,4 @@
-import { conductorText } from '../../src/words/conductors.js';
+import { channelText } from '../../src/words/conductors.js';
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -119,8 +119,13 @@ function planned(plan: Plan): ReadProtector[] {
   return plan.protectors.map((p) => ({
     tag: p.tag,
     part: p.existing === null ? (p.part ?? 'no part chosen') : `existing: ${p.existing}`,
-    lights: p.channels.flatMap(({ channel, wire, indicator }) =>
-      indicator.map(({ state, shows }) => ({ channel, conductor: conductorText(wire), state, shows })),
+    lights: p.channels.flatMap((c) =>
+      c.indicator.map(({ state, shows }) => ({
+        channel: c.channel,
+        conductor: channelText(c),
+        state,
+        shows,
+      })),
     ),
   }));
 }
@@ -145,7 +150,7 @@ describe('the closeout packs of the demo, read back by pdf-parse', () => {
         const note = plain(pages.find((text) => text.includes(`4 Wiring notes · ${p.tag}\n`)) ?? '');
         for (const c of p.channels)
           expect(note, `${job} ${p.tag}`).toContain(
-            `${c.channel} ${conductorText(c.wire)} ${c.colour} ${c.to}`,
+            `${c.channel} ${channelText(c)} ${c.colour === '' ? 'no colour set' : c.colour} ${c.to}`,
           );
       }
     }

@@ -279,6 +279,7 @@ export function wiringFacts(some: Partial<WiringFacts> = {}): WiringFacts {
     doubledFirst: 'L1',
     neutralAsked: false,
     threePlusOne: false,
+    positiveGround: false,
     classOneAsked: false,
     ...some,
   };

@@ -1,4 +1,4 @@
-import { conductorText } from '../../words/conductors.js';
+import { channelText } from '../../words/conductors.js';
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { isNec } from '../../model/editions.js';
@@ -57,7 +57,7 @@ export function records(plan: Plan): CommissioningRecord[] {
       lights: p.channels.flatMap((c) =>
         c.indicator.map((i) => ({
           channel: c.channel,
-          conductor: conductorText(c.wire),
+          conductor: channelText(c),
           state: i.state,
           expected: i.shows === 'good' ? `good flag (${flagText(p)})` : i.shows,
         })),

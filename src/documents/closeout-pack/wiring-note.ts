@@ -1,4 +1,4 @@
-import { conductorText } from '../../words/conductors.js';
+import { channelText, conductorText } from '../../words/conductors.js';
 import { BY_INSTRUCTIONS, systemText } from '../../words/protectors.js';
 import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
@@ -26,8 +26,9 @@ export function lightRows(
   flagWords = '',
 ): z.infer<typeof LightRowSchema>[] {
   const rows = new Map<string, z.infer<typeof LightRowSchema>>();
-  for (const { channel, wire, indicator } of channels) {
-    const conductor = conductorText(wire);
+  for (const one of channels) {
+    const { channel, indicator } = one;
+    const conductor = channelText(one);
     for (const { state, shows, because: why, cause } of indicator) {
       const because = cause === 'flag' && flagWords !== '' ? `${say(why)}: ${flagWords}` : say(why);
       const key = JSON.stringify([state, shows, cause === 'flag', reasonKey(why)]);
@@ -50,7 +51,7 @@ function channelViews(protector: PlannedProtector): WiringNote['channels'] {
     const measured = measurements.find(({ wire }) => wire.port === c.wire.port && wire.name === c.wire.name);
     return {
       channel: c.channel,
-      conductor: conductorText(c.wire),
+      conductor: channelText(c),
       colour: c.colour === '' ? 'no colour set' : c.colour,
       to: c.to,
       expected:

@@ -4,7 +4,7 @@ import type { Lead } from '../../model/lead.js';
 import { isNec } from '../../model/editions.js';
 import { portsOnBus } from '../../site/battery-bus.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
-import { groundedConductor, wireOf } from './describe.js';
+import { groundedPole, wireOf } from './describe.js';
 import { expectedVoltage, isNearZero } from './expected-voltage.js';
 import { leadAreaOf, leadGaugeOf, plannedLeads } from '../choose/planned-lead.js';
 import { convertersOf } from '../rate/rating-facts.js';
@@ -121,9 +121,9 @@ function thinLeadNotes(job: JobContext, { part, wirings }: Selected): readonly R
   return [reason('wiring-note/thin-lead', { least, gauge: leadGaugeOf(part), area })];
 }
 
-/** The settings name a colour a conductor; of one that is grounded the NEC has its own. */
+/** The settings name a colour a conductor; of a pole that is solidly grounded the NEC has its own, and whether it is isn't known. */
 function groundedNotes(job: JobContext, one: Selected): readonly Reason[] {
-  const conductor = groundedConductor(one);
+  const conductor = groundedPole(one);
   if (conductor === undefined || !isNec(job.site.basis.value)) return [];
   return [reason('wiring-note/grounded-conductor', { conductor })];
 }

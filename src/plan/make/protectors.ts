@@ -5,8 +5,9 @@ import { byNaturalOrder } from '../../model/natural-order.js';
 import { WIRING_RULES } from '../../rules/rulebook.js';
 import { calculationsOf } from './calculations.js';
 import { enclosuresAsked } from '../choose/choose.js';
-import { colourOf, groundingOf, positionOf, protectsWhat, systemOf, wireOf } from './describe.js';
+import { groundingOf, positionOf, protectsWhat, systemOf, wireOf } from './describe.js';
 import { indicate } from '../choose/indicate.js';
+import { namedIn } from './conductor-names.js';
 import { portOrder } from '../context/order.js';
 import { wiringOf, type Housing } from './planned-wiring.js';
 import { hundredths, hundredthsOr } from '../../model/rounding.js';
@@ -169,7 +170,7 @@ function plannedChannel(
     channel: channel.channel,
     wire: wireOf(channel, shared),
     to: channel.to,
-    colour: colourOf(job, channel),
+    ...namedIn(job, wiring, channel, one.placement.subject),
     indicator: [...indicated.indicator],
   };
 }

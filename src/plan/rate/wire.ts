@@ -61,6 +61,7 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
     doubledFirst: hasHighLeg ? 'L2' : 'L1',
     neutralAsked: false,
     threePlusOne: isTt && isPower,
+    positiveGround: false,
     classOneAsked:
       !isNec(site.basis.value) && (lightning === 'attached' || (lightning === 'isolated' && atService)),
   };

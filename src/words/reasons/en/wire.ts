@@ -20,6 +20,12 @@ export const WIRE: Sayings<WireReasons> = {
   'neutral/bonded-here': () => 'N is bonded to ground here',
   'neutral/spare-channel': () =>
     'N isn’t bonded to ground here: a spare channel takes it, none is asked for it',
+  'names/positive-ground': () => 'the positive pole is grounded: poles go by their voltage and their use',
+  'names/iec': () => 'names and colours of IEC 60445',
+  'names/nec': () => 'no colour of its own beside those of the settings',
+  'names/nec-480': () => 'a system of 480 or 600 V between lines has colours of its own',
+  'names/high-leg': () => 'the high leg has a colour and a name of its own',
+  'names/grounded-phase': () => 'the grounded phase is white or gray',
   'spare-channel/direct-current': () => 'DC never doubles',
   'spare-channel/three-plus-one': () => 'in a 3+1 part each channel has its own conductor',
   'spare-channel/takes-neutral': () => 'N isn’t bonded to ground here, so a spare channel takes it',
