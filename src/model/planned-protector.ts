@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { SURENESSES } from './fact.js';
 import { reason, type Reason } from './reason.js';
 import {
+  BOX_HAZARDS,
   INDICATOR_CAUSES,
   PROTECTED_GROUNDINGS,
   PROTECTED_SYSTEMS,
@@ -93,6 +94,8 @@ const wiringSchema = z.object({
   groundTo: saidSchema,
   sourcesToOpen: z.array(saidSchema),
   fedFromTwoSupplies: z.boolean(),
+  /** What the gravest caution at its box is about: by the highest voltage of the plan there. */
+  hazard: z.enum(BOX_HAZARDS).default('shock'),
   measurements: z.array(measurementSchema),
   /** m; longest total lead length (IEC 60364-5-53 cl. 534.4.8), and what a further 0.1 m adds at most, as far as 1 m, in V. */
   leadLengthLimit: z.number(),

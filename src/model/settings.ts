@@ -67,6 +67,9 @@ const thresholds = z.strictObject({
   leadPeakIec: figure.positive().default(5_000),
   /** V; a control circuit is at most this: common practice, no source. */
   controlVoltage: figure.positive().default(60),
+  /** V AC and DC; above either a box is marked DANGER: common practice, no source. */
+  dangerAc: figure.nonnegative().default(30),
+  dangerDc: figure.nonnegative().default(60),
   /** m; least reach of a protector whose level is above half the withstand: convention of OVE E09:2022. */
   leastReach: figure.nonnegative().default(10),
   /** V/m; oscillation allowance along the cable: OVE E09:2022 Annex C. */

@@ -1,5 +1,6 @@
 import { reason, type Reason } from '../../model/reason.js';
 import type { PlannedProtector } from '../../model/plan.js';
+import type { BoxHazard } from '../../model/words.js';
 import type { Lead } from '../../model/lead.js';
 import { isNec } from '../../model/editions.js';
 import { portsOnBus } from '../../site/battery-bus.js';
@@ -27,6 +28,8 @@ export interface Housing {
   readonly housings: readonly (readonly WiredChannel[])[];
   /** The sources to open before someone works at the place. */
   readonly sources: readonly Reason[];
+  /** What the gravest caution at its box is about. */
+  readonly hazard: BoxHazard;
 }
 
 /** How one housing is wired, what is measured before, and what its wiring note warns of. */
@@ -49,6 +52,7 @@ export function wiringOf(
     groundTo: leads.groundTo,
     sourcesToOpen: [...housing.sources],
     fedFromTwoSupplies: shared,
+    hazard: housing.hazard,
     measurements: eachConductorOnce(channels).map((channel) => ({
       wire: wireOf(channel, shared),
       current: requirement.current ?? null,

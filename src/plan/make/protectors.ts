@@ -7,6 +7,7 @@ import { calculationsOf } from './calculations.js';
 import { enclosuresAsked } from '../choose/choose.js';
 import { groundingOf, positionOf, protectsWhat, systemOf, wireOf } from './describe.js';
 import { indicate } from '../choose/indicate.js';
+import { boxHazards } from './box-hazard.js';
 import { namedIn } from './conductor-names.js';
 import { portOrder } from '../context/order.js';
 import { wiringOf, type Housing } from './planned-wiring.js';
@@ -22,12 +23,14 @@ import { wireHousings, type WiredChannel } from '../rate/wire.js';
 export function makeProtectors(job: JobContext, selected: readonly Selected[]): readonly Made[] {
   const ordered = [...selected].sort((a, b) => compare(a, b));
   const made: Made[] = [];
+  const hazardAt = boxHazards(job, selected);
   for (const from of ordered) {
     const housings = wireHousings(from.wirings, from.part?.channels);
     const sources = sourcesToOpen(from.placement.ports, from.placement.subject);
+    const hazard = hazardAt(from.placement);
     housings.forEach((_, i) => {
       const channelRules = new Set<string>();
-      const housing = { number: i + 1, of: housings.length, housings, sources };
+      const housing = { number: i + 1, of: housings.length, housings, sources, hazard };
       const protector = makeProtector(job, from, `P-${made.length + 1}`, housing, channelRules);
       made.push({ protector, from, channelRules });
     });

@@ -109,7 +109,12 @@ export interface OwnerStrings {
     readonly date: string;
     readonly twoSuppliesHazard: string;
     readonly twoSuppliesAvoid: string;
+    /** Signal word of a box with a hazardous voltage. */
+    readonly dangerWord: string;
     readonly shockHazard: string;
+    readonly arcHazard: string;
+    readonly arcAvoid: string;
+    readonly lowVoltageHazard: string;
     readonly shockAvoid: string;
     readonly seeSheet: string;
   };
