@@ -189,6 +189,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'site/which-two-lines',
     'site/neutral-bond',
     'rate/link-in-it',
+    'rate/link-not-solid',
     'rate/no-neutral-in-tt',
     'site/grounding-differs',
     'fact/voc-stc',

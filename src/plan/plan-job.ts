@@ -19,7 +19,7 @@ import { CHOOSE_MESSAGES } from '../model/messages/choose.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import { calculation } from './context/calculation.js';
 import { defaultsUsed } from './items/defaults.js';
-import { earthingConflicts } from './items/earthing.js';
+import { earthingConflicts, linkedThoughNotSolid } from './items/earthing.js';
 import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
 import { placeItems } from './items/items.js';
@@ -85,6 +85,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     ...existingElsewhere(selected),
     ...defaults.notes,
     ...earthingConflicts(site),
+    ...linkedThoughNotSolid(job),
     ...undecidedCycle(site.basis.value),
     ...undecidedPorts(site, portsOf(selected), new Set(bare.map((refusal) => refusal.port))),
     ...(context.catalogue || protectors.length === 0 ? [] : [about(CHOOSE_MESSAGES.noCatalogue, {}, '', '')]),

@@ -93,6 +93,26 @@ describe('lines of a system that isn’t solidly grounded', () => {
       ]);
   });
 
+  it.each(['impedance', 'none'])(
+    '%s: a light that a ground fault could light isn’t called dark because of the part',
+    (grounding) => {
+      const row = `S service; ac_in=480Y/277; system_grounding=${grounding}`;
+      const dim = (least: number): string =>
+        catalogueOf(
+          partLine(
+            'A4',
+            `channels=4; mcov_ac=640; up=900; listed_for=ungrounded|impedance; indicator_min_v=${least}`,
+          ),
+        );
+      const of = (conductor: string, least: number): readonly string[] =>
+        lights('', row, 'S:service', conductor, dim(least));
+      const EITHER = ['source on: either', 'source off: dark'];
+      // In a ground fault lines reach line to line, N line to neutral.
+      expect([of('L1', 480), of('L1', 481)]).toEqual([EITHER, ['always: dark']]);
+      expect([of('N', 277), of('N', 278)]).toEqual([EITHER, ['always: dark']]);
+    },
+  );
+
   it('N of an ungrounded service floats like the lines', () => {
     expect(lights('', 'S service; ac_in=480Y/277; system_grounding=none', 'S:service', 'N')).toEqual([
       'source on: either',

@@ -608,3 +608,36 @@ describe('lights and N', () => {
     expect(defaultsOf(planOf('', rows('; dc_grounding=negative')), 'dc_grounding')).toEqual([]);
   });
 });
+
+describe('a link from N to ground in a system that isn’t solidly grounded', () => {
+  const plan = (grounding: string, link: string): ReturnType<typeof planOf> =>
+    planOf('', `S service; ac_in=480Y/277; system_grounding=${grounding}; n_pe_link=${link}`, {
+      catalogue: wide(4),
+    });
+
+  it.each(['impedance', 'none'])('%s: conflict, and N counts as lifted', (grounding) => {
+    const linked = plan(grounding, 'yes');
+    expect(noted(linked, 'rate/link-not-solid')).toEqual(['conflict S.n_pe_link']);
+    expect(conductorsAt(linked, 'S:service')).toEqual(['L1', 'L2', 'L3', 'N']);
+    expect(lightsOf(linked, 'S:service', 'N')[0]).toBe('source on: either');
+    expect(noted(plan(grounding, 'no'), 'rate/link-not-solid')).toEqual([]);
+  });
+
+  it('solid: none, and a spare channel doubles L1', () => {
+    expect(noted(plan('solid', 'yes'), 'rate/link-not-solid')).toEqual([]);
+    expect(conductorsAt(plan('solid', 'yes'), 'S:service')).toEqual(['L1', 'L2', 'L3', 'L1 (doubled)']);
+  });
+
+  it('iec IT says so by its earthing alone', () => {
+    const it = planOf('basis=iec; earthing=IT', 'S service; ac_in=400Y/230; n_pe_link=yes');
+    expect(noted(it, 'rate/link-not-solid')).toEqual([]);
+    expect(noted(it, 'rate/link-in-it')).toHaveLength(1);
+  });
+
+  it('of a transformer it speaks of ac-out', () => {
+    const rows = (at: string): string => `S service; ac_in=480Y/277; system_grounding=impedance; place=Works
+       T transformer; connects_to=S; ac_in=480Y/277; ac_out=208Y/120; isolated=yes; place=Works; system_grounding=${at}; n_pe_link=yes`;
+    expect(noted(planOf('occupancy=other', rows('solid')), 'rate/link-not-solid')).toEqual([]);
+    expect(noted(planOf('occupancy=other', rows('impedance')), 'rate/link-not-solid')).toHaveLength(1);
+  });
+});

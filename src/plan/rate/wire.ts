@@ -79,6 +79,8 @@ function isBonded(port: SitePort, grounding: SystemGrounding, isTt: boolean, nec
   const isHead = cls === 'service' || isDerived;
   // What a transformer's row states is about what it feeds.
   if (equipment.kind === 'transformer' && cls === 'ac-in') return false;
+  // A row that links N there contradicts itself: an item says so, and N counts as lifted.
+  if (grounding === 'none' || grounding === 'impedance') return false;
   const unstated = isHead && grounding === 'solid' && !isTt;
   // With iec N has a channel everywhere but there, linked or not: no default decides.
   const settled = nec || unstated ? equipment.row.settled?.n_pe_link : undefined;
