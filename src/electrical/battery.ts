@@ -21,7 +21,10 @@ export const LFP_END_OF_CHARGE = 3.65;
 /** V/cell; nickel-cadmium, highest charge (value from memory). */
 export const NICD_HIGHEST_CHARGE = 1.7;
 
-/** Usual cells in series by chemistry and nominal voltage in V; values from memory. */
+/**
+ * Usual cells in series by chemistry and nominal voltage in V; values from memory. Lithium iron phosphate is named by its class
+ * (48 V) or by its cells (16 of 3.2 V: 51.2 V).
+ */
 export const USUAL_CELLS: Readonly<Record<BatteryChemistry, Readonly<Record<number, number>>>> = {
   'lead-acid': { 12: 6, 24: 12, 36: 18, 48: 24 },
   lfp: { 12: 4, 12.8: 4, 24: 8, 25.6: 8, 36: 12, 38.4: 12, 48: 16, 51.2: 16 },

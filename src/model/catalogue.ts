@@ -78,6 +78,9 @@ export interface Part {
   readonly torque: string;
   readonly price: number | null;
   readonly currency: string;
+  /** How its flag looks while it is good, and once it is used up, as typed; `` not stated, or no flag. */
+  readonly goodFlag: string;
+  readonly usedFlag: string;
   readonly file: string;
   readonly line: number;
 }

@@ -6,6 +6,7 @@ import { boxIsolationSchema } from './planned-isolation.js';
 import { measuringSchema } from './planned-measuring.js';
 import { figure, saidSchema } from './said.js';
 import {
+  BOX_HAZARDS,
   INDICATOR_CAUSES,
   PROTECTED_GROUNDINGS,
   PROTECTED_SYSTEMS,
@@ -71,8 +72,15 @@ const channelSchema = z.object({
   wire: wireSchema,
   /** `ground`, or `N` in a 3+1 part. */
   to: z.string(),
-  /** Colour of the conductor by the settings, a word. */
+  /** Colour of the conductor by the settings, a word; `` none. */
   colour: z.string(),
+  /** Its name by the settings, beside that of `wire`; `` none. */
+  called: z.string().default(''),
+  /** Of a plant whose positive pole is grounded: what the pole is for, and the nominal V of the plant; null: of no such plant. */
+  pole: z
+    .object({ use: z.enum(['line', 'return']), volts: figure })
+    .nullable()
+    .default(null),
   indicator: z.array(indicatorSchema),
 });
 
@@ -85,6 +93,8 @@ const wiringSchema = z.object({
   measuring: measuringSchema.default({ bands: [], meter: null, clothing: null }),
   /** Plans of before named the sources instead. */
   isolation: boxIsolationSchema.default({ part: null, steps: [], live: [], unknown: false }),
+  /** What the gravest caution at its box is about: by the highest voltage of the plan there. */
+  hazard: z.enum(BOX_HAZARDS).default('shock'),
   /** m; longest total lead length (IEC 60364-5-53 cl. 534.4.8), and what a further 0.1 m adds at most, as far as 1 m, in V. */
   leadLengthLimit: z.number(),
   leadLengthPlanned: z.number(),
@@ -187,6 +197,9 @@ export const protectorSchema = z.object({
       indicator: z.string().nullable(),
       indicatorColor: z.string(),
       indicatorMinVoltage: figure,
+      /** How its flag looks while it is good, and once it is used up, as the catalogue has it; `` not stated, or no flag. */
+      goodFlag: z.string().default(''),
+      usedFlag: z.string().default(''),
       /** A; four significant digits. */
       leakage: figure,
     })

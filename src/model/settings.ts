@@ -18,6 +18,19 @@ const conductorColours = z.strictObject({
   ground: z.string(),
 });
 
+/** Colours of the lines and N of AC systems. */
+const lineColours = conductorColours.pick({ L1: true, L2: true, L3: true, N: true });
+
+/** Names that stand beside those of the plan, by conductor; empty: none. */
+const conductorNames = z.strictObject({
+  positive: z.string().default(''),
+  negative: z.string().default(''),
+  L1: z.string().default(''),
+  L2: z.string().default(''),
+  L3: z.string().default(''),
+  N: z.string().default(''),
+});
+
 /** A figure so large that no product of two is beyond a number; no threshold is near it. */
 const figure = z.number().max(1e6);
 
@@ -69,6 +82,9 @@ const thresholds = z.strictObject({
   leadPeakIec: figure.positive().default(5_000),
   /** V; a control circuit is at most this: common practice, no source. */
   controlVoltage: figure.positive().default(60),
+  /** V AC and DC; above either a box is marked DANGER: common practice, no source. */
+  dangerAc: figure.nonnegative().default(30),
+  dangerDc: figure.nonnegative().default(60),
   /** m; least reach of a protector whose level is above half the withstand: convention of OVE E09:2022. */
   leastReach: figure.nonnegative().default(10),
   /** V/m; oscillation allowance along the cable: OVE E09:2022 Annex C. */
@@ -126,7 +142,15 @@ export const SettingsSchema = z.strictObject({
         N: 'white',
         ground: 'green',
       }),
+      /** Lines and N of systems of 480 or 600 V between lines: common practice, no source. */
+      nec480: lineColours.prefault({ L1: 'brown', L2: 'orange', L3: 'yellow', N: 'gray' }),
       necHighLeg: z.string().default('orange'),
+      /** A phase that is solidly grounded: NEC 200.6, value from memory. */
+      necGrounded: z.string().default('white or gray'),
+      /** Poles of a plant whose positive is grounded: none is taken for granted. */
+      positiveGround: z
+        .strictObject({ positive: z.string().default(''), negative: z.string().default('') })
+        .prefault({}),
       iec: conductorColours.prefault({
         positive: 'red',
         negative: 'white',
@@ -136,6 +160,16 @@ export const SettingsSchema = z.strictObject({
         N: 'blue',
         ground: 'green-yellow',
       }),
+    })
+    .prefault({}),
+  /** Names of conductors by basis, beside those of the plan; IEC 60445 (value from memory). */
+  conductorNames: z
+    .strictObject({
+      nec: conductorNames.prefault({}),
+      nec480: conductorNames.prefault({}),
+      necHighLeg: z.string().default('high leg'),
+      necGrounded: z.string().default('grounded phase'),
+      iec: conductorNames.prefault({ positive: 'L+', negative: 'L-' }),
     })
     .prefault({}),
   labels: z

@@ -147,8 +147,14 @@ export const STATES = [
 /** The state of the system in which an indicator is looked at. */
 export type SystemState = (typeof STATES)[number];
 
-export const SHOWS = ['lit', 'dark', 'flickers', 'either'] as const;
+/** `good`: a flag that looks as the catalogue says of a new part. */
+export const SHOWS = ['lit', 'dark', 'flickers', 'either', 'good'] as const;
 export type Shows = (typeof SHOWS)[number];
+
+/** Gravest first. */
+export const BOX_HAZARDS = ['shock', 'arc', 'low-voltage'] as const;
+/** What the gravest caution at a box is about. */
+export type BoxHazard = (typeof BOX_HAZARDS)[number];
 
 export const INDICATOR_CAUSES = [
   'energised',

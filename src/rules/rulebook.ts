@@ -54,6 +54,7 @@ import { withstand } from './rate/withstand.js';
 import type { AnyRatingRule } from './rating-facts.js';
 import { conductors } from './wire/conductors.js';
 import { leads } from './wire/leads.js';
+import { namesAndColours } from './wire/names-and-colours.js';
 import { neutral } from './wire/neutral.js';
 import { overcurrentAc } from './wire/overcurrent-ac.js';
 import { overcurrentArray } from './wire/overcurrent-array.js';
@@ -158,7 +159,7 @@ export const INDICATOR_RULES: readonly AnyIndicatorRule[] = [
   controlCircuit,
 ];
 
-export const WIRING_RULES = { conductors, neutral, spareChannel, leads };
+export const WIRING_RULES = { conductors, neutral, spareChannel, leads, namesAndColours };
 
 /** Rules about the overcurrent device of a protector; the one that applies counts. */
 export const OVERCURRENT_RULES: readonly OvercurrentRule[] = [
@@ -185,5 +186,6 @@ export const ALL_RULES: readonly PrintedRule[] = [
   spareChannel,
   leads,
   ...OVERCURRENT_RULES,
+  namesAndColours,
   ...INDICATOR_RULES,
 ];

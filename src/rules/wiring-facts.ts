@@ -27,6 +27,8 @@ export interface WiringFacts {
   readonly neutralAsked: boolean;
   /** True where the part of this place leads lines to N and N to ground. */
   readonly threePlusOne: boolean;
+  /** True where the positive pole of a DC bus or a control circuit is grounded. */
+  readonly positiveGround: boolean;
   /** True where a class T1 part is asked for here, or every part is to have the earth lead of one. */
   readonly classOneAsked: boolean;
 }
@@ -60,4 +62,12 @@ export interface LeadsDecision {
   readonly groundTo: Reason;
   readonly smallest: Reason;
   readonly notes: readonly Reason[];
+}
+
+/** By which colours and names of the settings conductors go. */
+export interface NamesDecision {
+  readonly colours: 'nec' | 'nec480' | 'iec' | 'positiveGround';
+  /** What sets L2 apart from the other lines: the high leg, or a phase that is grounded; null: nothing. */
+  readonly line: 'high leg' | 'grounded' | null;
+  readonly because: Reason;
 }

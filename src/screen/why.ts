@@ -1,6 +1,6 @@
 import { isUnsaid } from '../words/messages/told.js';
+import { channelText } from '../words/conductors.js';
 import { deviceAndWhy, devicesText, smallestLeadsText } from '../words/overcurrent.js';
-import { conductorText } from '../words/conductors.js';
 import { say } from '../words/reasons/say.js';
 import type { Calculation, NotPlaced, Plan, PlannedEquipment, PlannedProtector } from '../model/plan.js';
 import type { Basis } from '../model/editions.js';
@@ -123,7 +123,7 @@ function protectorText(p: PlannedProtector, basis: Basis): string {
     ...devicesText(p, deviceAndWhy).map((text) => `  overcurrent device: ${printable(text)}`),
     ...leadLines(p),
     ...p.calculations.flatMap(calculationLines),
-    ...p.channels.map((c) => `  channel ${String(c.channel)}: ${conductorText(c.wire)} to ${c.to}`),
+    ...p.channels.map((c) => `  channel ${String(c.channel)}: ${channelText(c)} to ${c.to}`),
     ...p.rejected.map((r) => `  not ${printable(r.part, 60)}: ${printable(say(r.because))} (${r.rule})`),
   ]);
 }

@@ -29,7 +29,10 @@ describe('a sheet of labels', () => {
     const { html } = await renderDocument('labels', plan, await contextOf({}));
     expect(html.match(/class="label"/g)).toHaveLength(plan.protectors.length);
     for (const { tag } of plan.protectors) expect(html).toContain(`>Surge protector ${tag}<`);
-    expect(html.match(/⚠ WARNING/g)).toHaveLength(plan.protectors.length);
+    // The signal word goes by what the plan says of the box.
+    const words = (word: string): number => [...html.matchAll(new RegExp(`⚠ ${word}`, 'g'))].length;
+    expect(words('DANGER')).toBe(plan.protectors.filter((p) => p.wiring.hazard === 'shock').length);
+    expect(words('DANGER') + words('WARNING')).toBe(plan.protectors.length);
     expect(html.match(/Fed from two supplies/g)).toHaveLength(
       plan.protectors.filter((p) => p.wiring.fedFromTwoSupplies).length,
     );

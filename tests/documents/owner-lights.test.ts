@@ -1,8 +1,12 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/model/plan.js';
 import { lightGroups } from '../../src/documents/parts/owner-lights.js';
 import { ownerStrings } from '../../src/words/languages.js';
-import { dataOf } from '../plan/plan-of.js';
+import { checkLists, records } from '../../src/documents/closeout-pack/checks.js';
+import { lightRows } from '../../src/documents/closeout-pack/wiring-note.js';
+import { ownerPictures } from '../../src/documents/owner-sheet/owner-pictures.js';
+import { flagWords } from '../../src/documents/parts/flag.js';
+import { catalogueOf, dataOf, partLine } from '../plan/plan-of.js';
 
 /** Every picture of a protector, a line each: the word of the state, and each light as it looks then. */
 function pictures(plan: Plan, port: string): string[] {
@@ -52,4 +56,47 @@ it('what a generator alone feeds goes by the generator; what an inverter feeds g
   for (const port of ['GEN:output', 'P:feeder']) {
     expect(pictures(plan, port)).toEqual(['Generator on: 1 lit, 2 lit', 'Generator off: 1 dark, 2 dark']);
   }
+});
+
+describe('a flag', () => {
+  const withFlag = (more: string): Plan =>
+    dataOf('', 'S service; ac_in=120/240', {
+      catalogue: catalogueOf(partLine('F', `channels=2; mcov_ac=150; up=600; indicator=flag${more}`)),
+    });
+  const told = withFlag('; good_flag=green; used_flag=red');
+  const untold = withFlag('');
+  const first = (plan: Plan): Plan['protectors'][number] => {
+    const [protector] = plan.protectors;
+    if (!protector) throw new Error('no protector');
+    return protector;
+  };
+
+  it.each([
+    ['en', 'At all times: 1 good, 2 good', 'Good: green. Used up: red. Then call us.'],
+    ['es', 'Siempre: 1 good, 2 good', 'Buena: green. Gastada: red. Entonces llámenos.'],
+  ])('%s: the owner sees a good flag at all times, and how a used-up one looks', (language, look, note) => {
+    const strings = ownerStrings(language);
+    const groups = lightGroups(told, first(told), strings.states);
+    const states = groups.flatMap((g) => g.states);
+    expect(
+      states.map((s) => `${s.state}: ${s.lights.map((l) => `${l.number} ${l.look}`).join(', ')}`),
+    ).toEqual([look]);
+    const { protectors } = ownerPictures(told, strings, new Map());
+    expect(protectors[0]?.notes).toContain(note);
+    expect(protectors[0]?.picture).toContain(strings.looks.good);
+    expect(ownerPictures(untold, strings, new Map()).protectors[0]?.notes).not.toContain(note);
+  });
+
+  it('the record and the checks ask for a good flag, in the words of the catalogue', () => {
+    expect(records(told)[0]?.lights.map((l) => l.expected)).toEqual(
+      Array(2).fill('good flag (good: green; used up: red)'),
+    );
+    expect(records(untold)[0]?.lights[0]?.expected).toBe('good flag (by the instructions of the part)');
+    const checks = (plan: Plan): string => JSON.stringify(checkLists(plan));
+    expect(checks(told)).toMatch(/Each flag shows that its part is good \(P-1\)/);
+    expect(checks(dataOf('', 'S service; ac_in=120/240'))).not.toMatch(/Each flag/);
+    const [row, ...others] = lightRows(first(told).channels, flagWords(first(told)));
+    expect([row?.channel, row?.state, row?.shows, others]).toEqual(['1, 2', 'always', 'good', []]);
+    expect(row?.because).toMatch(/: good: green; used up: red$/);
+  });
 });

@@ -12,7 +12,7 @@ import { defaultSettings, SettingsSchema } from '../../src/model/settings.js';
 import { readPlan } from '../../src/output/plan-file.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
 import { withPrinter, type Printer } from '../../src/print/printer.js';
-import { conductorText } from '../../src/words/conductors.js';
+import { channelText } from '../../src/words/conductors.js';
 import { exampleOf, shuntbook } from '../commands/command.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan } from './fixtures/plans.js';
@@ -167,7 +167,7 @@ describe('the closeout packs of the demo, read back', () => {
         const note = plain(pages.find((text) => text.includes(`4 Wiring notes · ${p.tag}\n`)) ?? '');
         for (const c of p.channels)
           expect(note, `${job} ${p.tag}`).toContain(
-            `${c.channel} ${conductorText(c.wire)} ${c.colour} ${c.to}`,
+            `${c.channel} ${channelText(c)} ${c.colour === '' ? 'no colour set' : c.colour} ${c.to}`,
           );
       }
     }
@@ -420,7 +420,7 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
         .map((p) => p.text.replace(/\s+/g, ' '))
         .join(' ');
       for (const word of protector.channels.flatMap((c) =>
-        c.indicator.flatMap((l) => [conductorText(c.wire), l.state, l.shows]),
+        c.indicator.flatMap((l) => [channelText(c), l.state, l.shows]),
       )) {
         expect(note, protector.tag).toContain(word);
       }
@@ -428,7 +428,7 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
       for (const channel of protector.channels) {
         for (const light of channel.indicator) {
           expect(
-            holds(`${channel.channel}${conductorText(channel.wire)}${light.state}${light.shows}`),
+            holds(`${channel.channel}${channelText(channel)}${light.state}${light.shows}`),
             protector.tag,
           ).toBe(true);
         }

@@ -1,6 +1,6 @@
 import type { Plan } from '../../src/model/plan.js';
 import { SHOWS, STATES } from '../../src/model/words.js';
-import { conductorText } from '../../src/words/conductors.js';
+import { channelText } from '../../src/words/conductors.js';
 
 interface ReadLight {
   readonly channel: number;
@@ -41,8 +41,13 @@ export function recordsOf(plan: Plan): ReadProtector[] {
   return plan.protectors.map((p) => ({
     tag: p.tag,
     part: p.existing === null ? (p.part ?? 'no part chosen') : `existing: ${p.existing}`,
-    lights: p.channels.flatMap(({ channel, wire, indicator }) =>
-      indicator.map(({ state, shows }) => ({ channel, conductor: conductorText(wire), state, shows })),
+    lights: p.channels.flatMap((c) =>
+      c.indicator.map(({ state, shows }) => ({
+        channel: c.channel,
+        conductor: channelText(c),
+        state,
+        shows,
+      })),
     ),
   }));
 }

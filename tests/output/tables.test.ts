@@ -65,6 +65,8 @@ const part = (name: string, price: number | null): Part => ({
   torque: '',
   price,
   currency: price === null ? '' : 'USD',
+  goodFlag: '',
+  usedFlag: '',
   file: 'catalogue.csv',
   line: 2,
 });
@@ -265,6 +267,8 @@ describe('plan.json', () => {
           indicator: null,
           indicatorColor: '',
           indicatorMinVoltage: null,
+          goodFlag: '',
+          usedFlag: '',
           leakage: 0.00005,
         },
       })),

@@ -93,6 +93,26 @@ describe('lines of a system that isn’t solidly grounded', () => {
       ]);
   });
 
+  it.each(['impedance', 'none'])(
+    '%s: a light that a ground fault could light isn’t called dark because of the part',
+    (grounding) => {
+      const row = `S service; ac_in=480Y/277; system_grounding=${grounding}`;
+      const dim = (least: number): string =>
+        catalogueOf(
+          partLine(
+            'A4',
+            `channels=4; mcov_ac=640; up=900; listed_for=ungrounded|impedance; indicator_min_v=${least}`,
+          ),
+        );
+      const of = (conductor: string, least: number): readonly string[] =>
+        lights('', row, 'S:service', conductor, dim(least));
+      const EITHER = ['source on: either', 'source off: dark'];
+      // In a ground fault lines reach line to line, N line to neutral.
+      expect([of('L1', 480), of('L1', 481)]).toEqual([EITHER, ['always: dark']]);
+      expect([of('N', 277), of('N', 278)]).toEqual([EITHER, ['always: dark']]);
+    },
+  );
+
   it('N of an ungrounded service floats like the lines', () => {
     expect(lights('', 'S service; ac_in=480Y/277; system_grounding=none', 'S:service', 'N')).toEqual([
       'source on: either',
@@ -292,8 +312,19 @@ describe('a control circuit', () => {
 
 describe('the part itself', () => {
   it('a flag needs no voltage; its wording is the catalogue’s', () => {
-    const flag = catalogueOf(partLine('F', 'channels=2; mcov_ac=150; up=600; indicator=flag'));
-    expect(lights('', 'S service; ac_in=120/240', 'S:service', 'L1', flag)).toEqual(['always: either']);
+    const flag = (more: string): string =>
+      catalogueOf(partLine('F', `channels=2; mcov_ac=150; up=600; indicator=flag${more}`));
+    const service = 'S service; ac_in=120/240';
+    const told = flag('; good_flag=green; used_flag=red');
+    expect(lights('', service, 'S:service', 'L1', told)).toEqual(['always: good']);
+    const plan = planOf('', service, { catalogue: told });
+    expect(one(plan, 'S:service').partDetails).toMatchObject({ goodFlag: 'green', usedFlag: 'red' });
+    expect(items(plan, 'choose/flag-not-told')).toEqual([]);
+    // Nobody could tell a used-up flag from a good one.
+    for (const more of ['', '; good_flag=green', '; used_flag=red'])
+      expect(items(planOf('', service, { catalogue: flag(more) }), 'choose/flag-not-told')).toMatchObject([
+        { severity: 'confirm', who: 'office' },
+      ]);
   });
 
   it('no indicator shows nothing, where the basis allows one', () => {

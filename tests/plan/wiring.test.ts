@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { channelText } from '../../src/words/conductors.js';
 import {
   at,
   catalogueOf,
   conductorsAt,
+  dataOf,
   defaultsOf,
   one,
   partLine,
@@ -202,15 +204,31 @@ describe('ports that share a protector', () => {
   it('name the port before the conductor, in notes and measurements too', () => {
     const plan = planOf('', 'I inverter-charger; ac_in=120; ac_out=120', { catalogue: only(4) });
     const p = one(plan, 'I:ac-in');
-    expect(p.channels.map((c) => c.conductor)).toEqual([
+    expect(p.channels.map((c) => c.conductor)).toEqual(['ac-in L1', 'ac-out L1', 'ac-in N', 'ac-out N']);
+    expect(readingsOf(p).map((m) => m.conductor)).toEqual(['ac-in L1', 'ac-in N', 'ac-out L1', 'ac-out N']);
+    expect(p.wiring.unprotected).toEqual([]);
+  });
+
+  it('spare channels: the N of each port first, then a doubled L1; N without one is said to have none (section 5)', () => {
+    const rows = 'I inverter-charger; ac_in=120; ac_out=120';
+    const five = one(planOf('', rows, { catalogue: only(5) }), 'I:ac-in');
+    expect(five.channels.map((c) => c.conductor)).toEqual([
       'ac-in L1',
       'ac-out L1',
       'ac-in N',
+      'ac-out N',
       'ac-in L1 (doubled)',
     ]);
-    expect(readingsOf(p).map((m) => m.conductor)).toEqual(['ac-in L1', 'ac-in N', 'ac-out N', 'ac-out L1']);
-    expect(p.wiring.notes.join()).toMatch(/second channel of ac-in L1/);
-    expect(p.wiring.unprotected.map((u) => u.conductor)).toEqual(['ac-out N']);
+    expect(readingsOf(five).map((m) => m.conductor)).toEqual([
+      'ac-in L1',
+      'ac-in N',
+      'ac-out N',
+      'ac-out L1',
+    ]);
+    expect(five.wiring.notes.join()).toMatch(/second channel of ac-in L1/);
+    const three = one(planOf('', rows, { catalogue: only(3) }), 'I:ac-in');
+    expect(three.channels.map((c) => c.conductor)).toEqual(['ac-in L1', 'ac-out L1', 'ac-in N']);
+    expect(three.wiring.unprotected.map((u) => u.conductor)).toEqual(['ac-out N']);
   });
 });
 
@@ -218,12 +236,68 @@ describe('colours, leads and instructions', () => {
   it.each([
     ['', 'S service; ac_in=240/120 high-leg', ['black', 'orange', 'blue']],
     ['', 'S service; ac_in=120/240', ['black', 'red']],
+    ['', 'S service; ac_in=480Y/277; n_pe_link=no', ['brown', 'orange', 'yellow', 'gray']],
+    ['', 'S service; ac_in=600Y/347', ['brown', 'orange', 'yellow']],
+    ['', 'S service; ac_in=208Y/120', ['black', 'red', 'blue']],
+    ['', 'S service; ac_in=240 delta; system_grounding=corner', ['black', 'white or gray', 'blue']],
     ['basis=iec; earthing=IT', 'S service; ac_in=400Y/230', ['brown', 'black', 'grey', 'blue']],
   ])('%s %s: %s, as settings', (facts, row, colours) => {
     const channels = colours.length;
     expect(
       one(planOf(facts, row, { catalogue: only(channels) }), 'S:service').channels.map((c) => c.colour),
     ).toEqual(colours);
+  });
+
+  const named = (rows: string, where: string, facts = '', settings = {}): readonly string[] =>
+    dataOf(facts, rows, { settings })
+      .protectors.filter((p) => p.ports.some((o) => `${o.equipment}:${o.port}` === where))
+      .flatMap((p) => p.channels.map((c) => `${channelText(c)}: ${c.colour}`));
+
+  it('a part of a 480Y/277 system has its colours, and a grounded phase and a high leg are named', () => {
+    const rows = `S service; ac_in=480Y/277; place=House\nL load; connects_to=S; ac_in=480 delta; protect=yes`;
+    expect(named(rows, 'L:feeder')).toEqual(['L1: brown', 'L2: orange', 'L3: yellow']);
+    expect(named('S service; ac_in=240/120 high-leg', 'S:service')[1]).toBe('L2, high leg: orange');
+    expect(named('S service; ac_in=240 delta; system_grounding=corner', 'S:service')[1]).toBe(
+      'L2, grounded phase: white or gray',
+    );
+  });
+
+  const battery = 'B battery; battery_voltage=48; battery_chemistry=lfp; protect=yes; dc_grounding=';
+
+  it('a plant with its positive grounded: poles by voltage and use, no colour unless the settings give one', () => {
+    expect(named(`${battery}positive`, 'B:battery')).toEqual(['positive, return (+): ', 'negative, -48 V: ']);
+    const settings = { conductorColours: { positiveGround: { negative: 'blue' } } };
+    expect(named(`${battery}positive`, 'B:battery', '', settings)).toEqual([
+      'positive, return (+): ',
+      'negative, -48 V: blue',
+    ]);
+    for (const grounding of ['negative', 'floating'])
+      expect(named(`${battery}${grounding}`, 'B:battery')).toEqual(['positive: red', 'negative: black']);
+  });
+
+  it('loads and panels of such a plant, and a control circuit of its own, are named alike; an array is not', () => {
+    const rows = `A array; connects_to=C; run_length=40 m; open_circuit_voltage=120; outdoors=yes; place=Yard
+       C charge-controller; connects_to=B; max_dc_voltage=150; dc_inputs=1; place=Hut
+       B battery; battery_voltage=24; battery_chemistry=lfp; dc_grounding=positive; place=Hut
+       D dc-panel; connects_to=B; place=Hut; run_length=2 m; protect=yes
+       R dc-load; connects_to=D; place=Mast; outdoors=yes; run_length=60 m
+       K control-circuit; connects_to=D; control_voltage=12 V dc; dc_grounding=positive; outdoors=yes; place=Yard; run_length=50 m`;
+    for (const where of ['D:dc-in', 'R:dc-in'])
+      expect(named(rows, where)).toEqual(['positive, return (+): ', 'negative, -24 V: ']);
+    expect(named(rows, 'K:terminals')).toEqual(['positive, return (+): ', 'negative, -12 V: ']);
+    expect(named(rows, 'C:dc-in-1')).toEqual(['positive: red', 'negative: black']);
+  });
+
+  it('iec names the poles as IEC 60445 does (value from memory); the settings name any conductor', () => {
+    expect(named(`${battery}negative`, 'B:battery', 'basis=iec; earthing=TN')).toEqual([
+      'positive, L+: red',
+      'negative, L-: white',
+    ]);
+    const settings = { conductorNames: { nec: { L1: 'phase A' } } };
+    expect(named('S service; ac_in=120/240', 'S:service', '', settings)).toEqual([
+      'L1, phase A: black',
+      'L2: red',
+    ]);
   });
 
   it('ground goes to the bonded bar at the service, elsewhere to the equipment-ground bar', () => {

@@ -135,6 +135,20 @@ describe('a part', () => {
   });
 });
 
+describe('the flag of a part', () => {
+  it('is read in the words of the catalogue: how it looks while good, and once used up', () => {
+    const { catalogue } = read(
+      'part,channels,mcov_ac,indicator,good_flag,used_flag',
+      'P,2,150,flag,green stripe,red',
+      'Q,2,150,light,,',
+    );
+    expect(catalogue.parts).toMatchObject([
+      { indicator: 'flag', goodFlag: 'green stripe', usedFlag: 'red' },
+      { indicator: 'light', goodFlag: '', usedFlag: '' },
+    ]);
+  });
+});
+
 describe('a row that cannot be used is left out, in one item, and the others stay', () => {
   test.each([
     [',2,150,', 'part'],

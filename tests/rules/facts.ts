@@ -237,6 +237,8 @@ export function part(some: Partial<Part> = {}): Part {
     torque: '',
     price: null,
     currency: '',
+    goodFlag: '',
+    usedFlag: '',
     file: 'catalogue.csv',
     line: 2,
     ...some,
@@ -318,6 +320,7 @@ export function wiringFacts(some: Partial<WiringFacts> = {}): WiringFacts {
     doubledFirst: 'L1',
     neutralAsked: false,
     threePlusOne: false,
+    positiveGround: false,
     classOneAsked: false,
     ...some,
   };

@@ -1,9 +1,10 @@
-import { conductorText } from '../../words/conductors.js';
+import { channelText } from '../../words/conductors.js';
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { isNec } from '../../model/editions.js';
 import { leadLength as leadLengthText } from '../../words/lengths.js';
 import { amperes } from '../parts/figures.js';
+import { flagWords } from '../parts/flag.js';
 import { placeText } from '../parts/schedule.js';
 import { measuringView, ReadingRowSchema } from './readings-view.js';
 import { equipmentOf } from '../parts/site-index.js';
@@ -60,9 +61,9 @@ export function records(plan: Plan): CommissioningRecord[] {
       lights: p.channels.flatMap((c) =>
         c.indicator.map((i) => ({
           channel: c.channel,
-          conductor: conductorText(c.wire),
+          conductor: channelText(c),
           state: i.state,
-          expected: i.cause === 'flag' ? `${i.shows} (${flagText(p)})` : i.shows,
+          expected: i.shows === 'good' ? `good flag (${flagText(p)})` : i.shows,
         })),
       ),
     };
@@ -70,14 +71,15 @@ export function records(plan: Plan): CommissioningRecord[] {
 }
 
 /** A flag is read by the words of its part, not as on or off. */
-function flagText({ partDetails }: PlannedProtector): string {
-  const words = partDetails?.indicatorColor ?? '';
-  return words === '' ? 'a good flag, by the instructions of the part' : words;
+function flagText(protector: PlannedProtector): string {
+  const words = flagWords(protector);
+  return words === '' ? 'by the instructions of the part' : words;
 }
 
 /** The installer's checks, in the order of the work. */
 export function checkLists(plan: Plan): z.infer<typeof CheckListSchema>[] {
   const outdoors = plan.protectors.some((p) => p.outdoors);
+  const flags = plan.protectors.filter((p) => p.partDetails?.indicator === 'flag').map((p) => p.tag);
   const twoSupplies = plan.protectors.filter((p) => p.wiring.fedFromTwoSupplies).map((p) => p.tag);
   return [
     {
@@ -132,6 +134,11 @@ export function checkLists(plan: Plan): z.infer<typeof CheckListSchema>[] {
       checks: [
         'Power came back by the way back of section 1: turbines let go after all that loads them, automatic starts last.',
         'Each light was looked at in each state of the wiring note and written down in the record.',
+        ...(flags.length === 0
+          ? []
+          : [
+              `Each flag shows that its part is good (${flags.join(', ')}); a part whose flag says used up is replaced, never written down as good.`,
+            ]),
         'Labels are fixed beside each protector.',
         'Protectors that were disconnected for an insulation test are connected again.',
         'The owner has the sheet and was shown each light.',

@@ -1,4 +1,4 @@
-import { conductorText } from '../../words/conductors.js';
+import { channelText, conductorText } from '../../words/conductors.js';
 import { deviceAndWhy, devicesText, smallestLeadsText } from '../../words/overcurrent.js';
 import { BY_INSTRUCTIONS, systemText } from '../../words/protectors.js';
 import { reasonKey } from '../../model/reason.js';
@@ -15,6 +15,7 @@ import { notKnown, plainNumber } from '../parts/figures.js';
 import { boxCautions } from '../parts/cautions.js';
 import { boxIsolationView } from './isolation-view.js';
 import { measuringView } from './readings-view.js';
+import { flagWords } from '../parts/flag.js';
 import { noteDensity } from './note-height.js';
 import type { LightRowSchema, WiringNote } from './wiring-note-view.js';
 import { groundingText, partText, placeText, portsText } from '../parts/schedule.js';
@@ -28,8 +29,9 @@ export function lightRows(
   flagWords = '',
 ): z.infer<typeof LightRowSchema>[] {
   const rows = new Map<string, z.infer<typeof LightRowSchema>>();
-  for (const { channel, wire, indicator } of channels) {
-    const conductor = conductorText(wire);
+  for (const one of channels) {
+    const { channel, indicator } = one;
+    const conductor = channelText(one);
     for (const { state, shows, because: why, cause } of indicator) {
       const because = cause === 'flag' && flagWords !== '' ? `${say(why)}: ${flagWords}` : say(why);
       const key = JSON.stringify([state, shows, cause === 'flag', reasonKey(why)]);
@@ -49,7 +51,7 @@ export function lightRows(
 function channelViews(protector: PlannedProtector): WiringNote['channels'] {
   return protector.channels.map((c) => ({
     channel: c.channel,
-    conductor: conductorText(c.wire),
+    conductor: channelText(c),
     colour: c.colour === '' ? 'no colour set' : c.colour,
     to: c.to,
   }));
@@ -113,7 +115,9 @@ function indicatorText(protector: PlannedProtector): string {
   const details = protector.partDetails;
   if (details === null) return notKnown('no part chosen');
   if (details.indicator === null) return notKnown('the catalogue does not state it');
-  const colour = details.indicatorColor === '' ? '' : `, ${details.indicatorColor}`;
+  const words = flagWords(protector);
+  const look = words === '' ? details.indicatorColor : words;
+  const colour = look === '' ? '' : `, ${look}`;
   const least =
     details.indicatorMinVoltage === null ? '' : `, works from ${plainNumber(details.indicatorMinVoltage)} V`;
   return `${details.indicator}${colour}${least}`;
@@ -158,7 +162,7 @@ function wiringNote(
       conductor: conductorText(u.wire),
       because: say(u.because),
     })),
-    lights: lightRows(protector.channels, protector.partDetails?.indicatorColor),
+    lights: lightRows(protector.channels, flagWords(protector)),
     indicator: indicatorText(protector),
   };
   return { ...note, density: noteDensity(note, paper) };

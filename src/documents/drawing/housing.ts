@@ -1,4 +1,4 @@
-import { conductorText } from '../../words/conductors.js';
+import { channelText } from '../../words/conductors.js';
 import { deviceInShort, devicesText } from '../../words/overcurrent.js';
 import { BY_INSTRUCTIONS } from '../../words/protectors.js';
 import { say } from '../../words/reasons/say.js';
@@ -40,7 +40,7 @@ function channelRows(protector: PlannedProtector, top: number): ChannelRow[] {
   return protector.channels.map((channel) => {
     const colour = channel.colour === '' ? 'no colour set' : channel.colour;
     const conductor = [
-      ...wrapped(conductorText(channel.wire), X.wire - 8, FONT, true),
+      ...wrapped(channelText(channel), X.wire - 8, FONT, true),
       ...wrapped(`(${colour})`, X.wire - 8, FONT),
     ];
     const height = Math.max(isNeutral(channel) ? 30 : least, conductor.length * LINE + 6);
@@ -147,7 +147,7 @@ function words(protector: PlannedProtector, basis: Basis, groundColour: string):
 function altText(protector: PlannedProtector): string {
   const channels = protector.channels.map(
     (c) =>
-      `channel ${c.channel}: ${conductorText(c.wire)}, ${c.colour === '' ? 'no colour set' : c.colour}, to ${c.to}`,
+      `channel ${c.channel}: ${channelText(c)}, ${c.colour === '' ? 'no colour set' : c.colour}, to ${c.to}`,
   );
   return `Housing of ${protector.tag} with ${protector.channels.length} channels. ${channels.join('; ')}. Ground lead to ${say(protector.wiring.groundTo)}.`;
 }

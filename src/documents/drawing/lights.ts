@@ -34,7 +34,7 @@ export function lightSymbol(x: number, y: number, look: PlainLook, radius = RADI
     );
   }
   if (look === 'dark') return element('circle', { ...ring, fill: '#555' });
-  if (look === 'flag') {
+  if (look === 'good') {
     const frame = { fill: '#fff', stroke: '#000', 'stroke-width': 1.2 };
     return rect(x - radius, y - radius + 1, 2 * radius, 2 * radius - 2, frame);
   }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Plan } from '../../model/plan.js';
+import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { filled } from '../../words/languages.js';
 import type { OwnerStrings, PlainLook } from '../../words/languages/owner-strings.js';
 import type { DocumentContext } from '../parts/context.js';
@@ -13,6 +13,9 @@ export const LabelSchema = z.object({
   draft: z.string(),
   guards: z.string(),
   lights: z.array(z.string()),
+  /** Signal word after ANSI Z535.4, and the style of its panel. */
+  word: z.string(),
+  style: z.enum(['danger', 'warning']),
   hazard: z.string(),
   avoid: z.string(),
   date: z.string(),
@@ -28,7 +31,6 @@ export const LabelsSchema = z.object({
   /** False where the grid leaves no room for a heading above it: then each label's title is a heading. */
   header: z.boolean(),
   headerText: z.string(),
-  warningWord: z.string().describe('Signal word after ANSI Z535.4'),
   sheets: z
     .array(z.object({ number: z.number().int(), labels: z.array(LabelSchema) }))
     .describe('One sheet of labels a page'),
@@ -42,7 +44,7 @@ const PADDING = 5;
 const LINE = 1.3;
 
 /** Height of a label's text at a size: the title, the facts, and the warning with its signal word above it. */
-function heightAt(label: Omit<Label, 'size'>, warningWord: string, width: number, size: number): number {
+function heightAt(label: Omit<Label, 'size'>, width: number, size: number): number {
   const room = width - 2 * PADDING - 2;
   const count = (text: string, bold = false, share = 1): number =>
     wrapped(text, room / share - 1, size, bold).length;
@@ -54,17 +56,13 @@ function heightAt(label: Omit<Label, 'size'>, warningWord: string, width: number
   const inner = room - 12;
   const warning =
     wrapped(`${label.hazard} ${label.avoid}`, inner, size).length +
-    wrapped(`⚠ ${warningWord}`, inner, size, true).length;
+    wrapped(`⚠ ${label.word}`, inner, size, true).length;
   return (title + facts + warning) * LINE * size + 2 * PADDING + 14;
 }
 
 /** The largest size at which a label goes into its cell. */
-function fitted(
-  label: Omit<Label, 'size'>,
-  warningWord: string,
-  cell: { width: number; height: number },
-): Label | undefined {
-  const size = SIZES.find((s) => heightAt(label, warningWord, cell.width, s) <= cell.height);
+function fitted(label: Omit<Label, 'size'>, cell: { width: number; height: number }): Label | undefined {
+  const size = SIZES.find((s) => heightAt(label, cell.width, s) <= cell.height);
   return size === undefined ? undefined : { ...label, size };
 }
 
@@ -75,23 +73,35 @@ function fitted(
 function bestFit(
   full: Omit<Label, 'size'>,
   seeSheet: string,
-  warningWord: string,
   cell: { width: number; height: number },
 ): Label {
   const short = { ...full, lights: [seeSheet] };
   const bare = { ...short, guards: '', avoid: '', lights: [] };
   const least = SIZES.at(-1) ?? 5;
   return (
-    fitted(full, warningWord, cell) ??
-    fitted(short, warningWord, cell) ??
-    fitted(bare, warningWord, cell) ?? { ...bare, hazard: '', size: least }
+    fitted(full, cell) ?? fitted(short, cell) ?? fitted(bare, cell) ?? { ...bare, hazard: '', size: least }
   );
 }
 
 /** `light 1 on`. */
 function lightText(light: { number: number; look: PlainLook }, strings: OwnerStrings): string {
-  if (light.look === 'flag') return `${strings.looks.flag} ${light.number}`;
+  if (light.look === 'good') return `${strings.looks.good} ${light.number}`;
   return filled(strings.lightAlt, { number: light.number, look: strings.looks[light.look] });
+}
+
+/** The signal word of a box and what it says: by the highest voltage of the plan there. */
+function hazardOf(
+  { wiring }: PlannedProtector,
+  { label, warningWord }: OwnerStrings,
+): Pick<Label, 'word' | 'style' | 'hazard' | 'avoid'> {
+  const warning = { word: warningWord, style: 'warning' } as const;
+  if (wiring.hazard === 'arc') return { ...warning, hazard: label.arcHazard, avoid: label.arcAvoid };
+  if (wiring.hazard === 'low-voltage')
+    return { ...warning, hazard: label.lowVoltageHazard, avoid: label.shockAvoid };
+  const danger = { word: label.dangerWord, style: 'danger' } as const;
+  return wiring.fedFromTwoSupplies
+    ? { ...danger, hazard: label.twoSuppliesHazard, avoid: label.twoSuppliesAvoid }
+    : { ...danger, hazard: label.shockHazard, avoid: label.shockAvoid };
 }
 
 /** The view of the sheets of labels, on the grid of the settings. */
@@ -103,10 +113,9 @@ export function labelsView(
   style: string,
 ): LabelsView {
   const grid = context.settings.labels;
-  const { label, warningWord } = strings;
+  const { label } = strings;
   const cell = labelSize(grid, paper);
   const labels = plan.protectors.map((protector) => {
-    const two = protector.wiring.fedFromTwoSupplies;
     const full = {
       title: filled(label.title, { tag: protector.tag }),
       draft: plan.submittable ? '' : strings.draftMark,
@@ -114,11 +123,10 @@ export function labelsView(
       lights: lightGroups(plan, protector, strings.states)
         .flatMap((g) => g.states)
         .map((s) => `${s.state}: ${s.lights.map((l) => lightText(l, strings)).join(', ')}`),
-      hazard: two ? label.twoSuppliesHazard : label.shockHazard,
-      avoid: two ? label.twoSuppliesAvoid : label.shockAvoid,
+      ...hazardOf(protector, strings),
       date: `${label.date}: ${context.date}`,
     };
-    return bestFit(full, label.seeSheet, warningWord, cell);
+    return bestFit(full, label.seeSheet, cell);
   });
   const perSheet = grid.columns * grid.rows;
   const title = `${label.sheetTitle}, ${plan.job}`;
@@ -130,7 +138,6 @@ export function labelsView(
     headerText: plan.submittable
       ? `${title}, ${context.date}`
       : `${title}, ${context.date}, ${strings.draftMark}`,
-    warningWord,
     sheets: Array.from({ length: Math.ceil(labels.length / perSheet) }, (_, index) => ({
       number: index + 1,
       labels: labels.slice(index * perSheet, (index + 1) * perSheet),

@@ -88,11 +88,22 @@ function lookOf(
   const notes = [...lettersOf].map(([number, marks]) => {
     return `${filled(strings.light, { number })}: ${filled(strings.noteInLine, { letters: marks.join(', ') })}`;
   });
-  const flag = protector.partDetails?.indicator === 'flag' ? protector.partDetails.indicatorColor : '';
+  const flag = flagNote(protector, strings);
   if (flag !== '') notes.push(flag);
   const groups = lightGroups(plan, protector, strings.states);
   const states = groups.map((g) => g.states.map(({ name, lights }) => ({ name, lights })));
   return { key: JSON.stringify([states, about, flag]), groups, notes };
+}
+
+/** How a good flag and a used-up one look, in the words of the catalogue; `` where it has none. */
+function flagNote({ partDetails }: PlannedProtector, strings: OwnerStrings): string {
+  if (partDetails?.indicator !== 'flag') return '';
+  const { goodFlag: good, usedFlag: used, indicatorColor } = partDetails;
+  const told = [
+    ...(good === '' ? [] : [filled(strings.goodFlag, { good })]),
+    ...(used === '' ? [] : [filled(strings.usedFlag, { used })]),
+  ];
+  return told.length > 0 ? told.join(' ') : indicatorColor;
 }
 
 function pictureOf({ groups }: Look, tags: string, strings: OwnerStrings, room: number): string {

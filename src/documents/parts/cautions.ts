@@ -25,6 +25,18 @@ const LIVE = caution(
   'Touching a live conductor will kill or severely injure.',
   'Qualified persons only. Isolate by the numbered steps, lock out, keep away from what stays live, and prove each conductor dead with a tester that was itself proved, to local code.',
 );
+const ARC = caution(
+  'WARNING',
+  'A battery drives a very high current into a short circuit.',
+  'An arc or molten metal could blind or severely burn.',
+  'Qualified persons only. Open the battery’s disconnect and lock it out, cover bare terminals, use insulated tools, wear eye protection, and take off rings and watches.',
+);
+const LOW_VOLTAGE = caution(
+  'WARNING',
+  'Other circuits beside this one may be at a hazardous voltage.',
+  'Touching a live conductor could kill or severely injure.',
+  'Qualified persons only. Lock out what feeds the box, and prove each conductor dead with a tester that was itself proved, to local code.',
+);
 const SUN = caution(
   'WARNING',
   'Light on a solar array makes voltage; no switch turns the array off.',
@@ -84,10 +96,28 @@ function touches(plan: Plan, kinds: readonly string[]): boolean {
   return plan.site.equipments.some((e) => kinds.includes(e.kind));
 }
 
+/** Kinds of a site that can be of nothing but extra-low voltage. */
+const OF_LOW_VOLTAGE: ReadonlySet<string> = new Set([
+  'battery',
+  'dc-load',
+  'dc-panel',
+  'control-circuit',
+  'signal-line',
+]);
+
+/** A site whose boxes are all below the limits has none that is marked DANGER. */
+function gravestOf({ protectors, site }: Plan): Caution[] {
+  const hazards = new Set(protectors.map((p) => p.wiring.hazard));
+  const isLow =
+    hazards.size > 0 && !hazards.has('shock') && site.equipments.every((e) => OF_LOW_VOLTAGE.has(e.kind));
+  if (!isLow) return [LIVE];
+  return [...(hazards.has('arc') ? [ARC] : []), ...(hazards.has('low-voltage') ? [LOW_VOLTAGE] : [])];
+}
+
 /** The cautions that fit the site as a whole, gravest first. */
 export function siteCautions(plan: Plan): Caution[] {
   return [
-    LIVE,
+    ...gravestOf(plan),
     ...(touches(plan, ['array', 'combiner', 'ac-module-branch']) ? [SUN] : []),
     ...(touches(plan, ['battery', 'charge-controller', 'inverter-charger']) ? [BATTERY] : []),
     ...(touches(plan, ['generator']) ? [GENERATOR] : []),
@@ -101,5 +131,6 @@ export function siteCautions(plan: Plan): Caution[] {
 
 /** The cautions to read at one box before it is opened. */
 export function boxCautions(protector: PlannedProtector): Caution[] {
-  return [LIVE, ...(protector.wiring.fedFromTwoSupplies ? [THIS_BOX] : [])];
+  const gravest = { shock: LIVE, arc: ARC, 'low-voltage': LOW_VOLTAGE }[protector.wiring.hazard];
+  return [gravest, ...(protector.wiring.fedFromTwoSupplies ? [THIS_BOX] : [])];
 }

@@ -85,7 +85,6 @@ function stateName(state: SystemState, { own, feeders }: Around): StateName {
 function lookIn(channel: PlannedChannel, state: SystemState): PlainLook {
   const entry =
     channel.indicator.find((i) => i.state === state) ?? channel.indicator.find((i) => i.state === 'always');
-  if (entry?.cause === 'flag') return 'flag';
   if (entry?.cause === 'no-indicator') return 'none';
   return entry?.shows ?? 'unknown';
 }

@@ -1,3 +1,4 @@
+import { channelText } from '../../words/conductors.js';
 import { groundingName, guardsControl, systemText } from '../../words/protectors.js';
 import { say } from '../../words/reasons/say.js';
 import { devicesText, smallestLeadsText } from '../../words/overcurrent.js';
@@ -19,6 +20,8 @@ export const ScheduleRowSchema = z.object({
   protects: z.string(),
   ports: z.string(),
   system: z.string(),
+  /** `1 L1 black; 2 L2, high leg, orange`: the conductor of each channel and its colour. */
+  conductors: z.string(),
   strength: z.string(),
   /** The rules that asked, each with its strength where they differ. */
   rules: z.string(),
@@ -154,6 +157,7 @@ export function scheduleRow(protector: PlannedProtector, basis: Basis): Schedule
     protects: say(protector.protects),
     ports: portsText(protector.ports),
     system: systemText(protector.system),
+    conductors: conductorsText(protector),
     strength: protector.strength,
     rules: rulesText(protector),
     mcovBetween: protector.channels.some((c) => c.to === 'N') ? 'each line to N, N to ground (3+1)' : '',
@@ -179,6 +183,13 @@ export function scheduleRow(protector: PlannedProtector, basis: Basis): Schedule
     devices: devicesText(protector),
     smallestLead: smallestLeadsText(protector) || notKnown(figures === null ? NO_PART : UNSTATED),
   };
+}
+
+/** The conductor of each channel with its colour; one without a colour is told by its name alone. */
+function conductorsText({ channels }: PlannedProtector): string {
+  return channels
+    .map((c) => `${c.channel} ${channelText(c)}${c.colour === '' ? '' : ` (${c.colour})`}`)
+    .join('; ');
 }
 
 /** All lines of the schedule, in the plan's order. */

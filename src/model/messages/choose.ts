@@ -117,6 +117,8 @@ export const CHOOSE_MESSAGES = {
     'confirm',
     'designer',
   ),
+  /** Nobody could tell a used-up flag from a good one. */
+  flagNotTold: message<{ at: PortsAt; part: string }>('choose/flag-not-told', 'confirm', 'office'),
   faultCurrentUnknown: message<{ at: PortsAt; because: Reason; part: string; holds: Reason; who: Who }>(
     'choose/fault-current-unknown',
     'confirm',

@@ -93,6 +93,11 @@ export const RATE_MESSAGES = {
   turbineFloats: message<{ tag: string; clause: string }>('rate/turbine-floats', 'confirm', 'office'),
   noNeutralInTt: message<{ tag: string; system: AcSystem }>('rate/no-neutral-in-tt', 'conflict', 'designer'),
   linkInIt: message<{ tag: string }>('rate/link-in-it', 'conflict', 'designer'),
+  linkNotSolid: message<{ tag: string; grounding: 'none' | 'impedance' }>(
+    'rate/link-not-solid',
+    'conflict',
+    'designer',
+  ),
   turbineUnearthed: message<{ tag: string }>('rate/turbine-unearthed', 'confirm', 'maker'),
   batteryUnknown: message<{ tag: string; chemistry: string; nominal: Quantity | null }>(
     'rate/battery-voltage-unknown',

@@ -18,6 +18,12 @@ interface ConductorReasons {
   'neutral/away-from-link': None;
   'neutral/bonded-here': None;
   'neutral/spare-channel': None;
+  'names/positive-ground': None;
+  'names/iec': None;
+  'names/nec': None;
+  'names/nec-480': None;
+  'names/high-leg': None;
+  'names/grounded-phase': None;
   'spare-channel/direct-current': None;
   'spare-channel/three-plus-one': None;
   'spare-channel/takes-neutral': None;

@@ -1,9 +1,9 @@
-import { nominalToGround } from '../../electrical/ac-systems.js';
+import { AC_SYSTEM_DATA, nominalToGround } from '../../electrical/ac-systems.js';
 import { generatorFrequency } from '../../electrical/wind.js';
 import type { Part } from '../../model/catalogue.js';
 import type { PlannedIndicator } from '../../model/plan.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
-import type { DcGrounding } from '../../model/words.js';
+import type { AcSystem, Conductor, DcGrounding } from '../../model/words.js';
 import type { IndicatorFacts } from '../../rules/indicator-facts.js';
 import { INDICATOR_RULES } from '../../rules/rulebook.js';
 import { batteriesOn, portsOnBus } from '../../site/battery-bus.js';
@@ -234,7 +234,16 @@ export function suppliesOf(port: SitePort): { readonly utility: boolean; readonl
   return { utility, source };
 }
 
-/** V to ground, nominal, where the conductor is energised; undefined where no figure is known. */
+/** V; what a conductor of a system that isn't solidly grounded can stand at in a ground fault: its light may show it, if it can. */
+function highestWhereFloating(system: AcSystem, conductor: Conductor): number {
+  const { lineToLine, linesToGround } = AC_SYSTEM_DATA[system];
+  return conductor === 'N' ? Math.max(...linesToGround) : lineToLine;
+}
+
+/**
+ * V to ground, nominal, where the conductor is energised (of a system that isn't solidly grounded in a ground fault); undefined where
+ * no figure is known.
+ */
 function usualVoltage(
   job: JobContext,
   wiring: PortWiring,
@@ -245,6 +254,7 @@ function usualVoltage(
   const { site } = job;
   if (circuit === 'power' && system) {
     const { conductor } = channel;
+    if (isFloatingAc(wiring)) return highestWhereFloating(whole ?? system, conductor);
     const basis = site.basis.value;
     const earthing = site.earthing.value;
     return nominalToGround({ system, whole, grounding, conductor, basis, earthing }) ?? undefined;

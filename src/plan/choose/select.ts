@@ -176,6 +176,9 @@ function sayOf(
   if (!isNec(job.site.basis.value) && part.iecClass === null) {
     notes.push(about(CHOOSE_MESSAGES.listedToUlOnly, { at, part: part.part }, tag, ''));
   }
+  if (part.indicator === 'flag' && (part.goodFlag === '' || part.usedFlag === '')) {
+    notes.push(about(CHOOSE_MESSAGES.flagNotTold, { at, part: part.part }, tag, ''));
+  }
   const thin = thinLead(part, job.site.basis.value, wirings, leadsToPlan(candidate.leads));
   if (thin) notes.push(about(CHOOSE_MESSAGES.leadThin, { at, part: part.part, ...thin }, tag, ''));
   if (requirement.sccrState === 'unknown') {

@@ -3,6 +3,7 @@ import { isNec } from '../../model/editions.js';
 import { about } from '../../model/message.js';
 import { RATE_MESSAGES } from '../../model/messages/rate.js';
 import type { PlacedNote } from '../../model/open-item.js';
+import type { JobContext } from '../context/job-context.js';
 import type { Site, SiteEquipment, SitePort } from '../../model/site.js';
 import { systemField } from '../../site/system-field.js';
 
@@ -18,6 +19,27 @@ export function earthingConflicts(site: Site): readonly PlacedNote[] {
   if (site.earthing.value !== 'IT') return [];
   const apart = behindTransformers(site);
   return site.equipments.filter((e) => !apart.has(e)).flatMap(linked);
+}
+
+/**
+ * A link from N to ground in a system that is stated to be ungrounded, or grounded through an impedance: it would be solidly grounded
+ * by that link (NEC 250.36: the neutral of an impedance-grounded system has no other connection to ground, value from memory).
+ * @returns a conflict for each row; what an IT job says so of stands with its earthing
+ */
+export function linkedThoughNotSolid(job: JobContext): readonly PlacedNote[] {
+  const { site } = job;
+  if (!isNec(site.basis.value) && site.earthing.value === 'IT') return [];
+  const notes: PlacedNote[] = [];
+  for (const { tag, kind, facts, ports } of site.equipments) {
+    if (facts.n_pe_link?.value !== true) continue;
+    const port = ports.find(
+      (p) => p.system !== undefined && p.unused === '' && !(kind === 'transformer' && p.cls === 'ac-in'),
+    );
+    const grounding = port && job.groundingAt(port).grounding;
+    if (grounding === 'none' || grounding === 'impedance')
+      notes.push(about(RATE_MESSAGES.linkNotSolid, { tag, grounding }, tag, 'n_pe_link'));
+  }
+  return notes;
 }
 
 function withoutNeutral(port: SitePort): readonly PlacedNote[] {

@@ -1,11 +1,9 @@
 import { reason, type Reason } from '../../model/reason.js';
 import type { Wire } from '../../model/wire.js';
-import { isNec } from '../../model/editions.js';
 import type { Conductor, ProtectedGrounding, ProtectedSystem } from '../../model/words.js';
 import type { SitePort } from '../../model/site.js';
 import { controlGroundingOf, poleGrounding, type PoleGrounding } from '../choose/indicate.js';
 import type { Selected } from '../choose/select.js';
-import type { JobContext } from '../context/job-context.js';
 import type { Placement } from '../context/verdict.js';
 import type { WiredChannel } from '../rate/wire.js';
 
@@ -60,20 +58,12 @@ function controlGrounding({ subject }: Placement, current: 'ac' | 'dc' | undefin
   return stated === 'negative' ? 'neutral' : 'not-known';
 }
 
-/** The grounded pole of a DC pair, or the grounded phase, which is L2; undefined where neither is. N isn't meant. */
-export function groundedConductor({ requirement, placement, wirings }: Selected): Conductor | undefined {
-  switch (requirement.circuit) {
-    case 'power':
-      return wirings[0]?.facts.grounding === 'corner' ? 'L2' : undefined;
-    case 'array':
-    case 'battery': {
-      const pole = poleOf(placement);
-      return pole === 'floating' || pole === 'unknown' ? undefined : pole;
-    }
-    case 'turbine':
-    case 'control':
-      return undefined;
-  }
+/** The grounded pole of a DC pair; undefined where neither is. */
+export function groundedPole({ requirement, placement }: Selected): Conductor | undefined {
+  const { circuit } = requirement;
+  if (circuit !== 'array' && circuit !== 'battery') return undefined;
+  const pole = poleOf(placement);
+  return pole === 'floating' || pole === 'unknown' ? undefined : pole;
 }
 
 function poleOf({ ports: [port], subject }: Placement): PoleGrounding {
@@ -116,17 +106,4 @@ export function positionOf({ placement }: Selected): Reason {
 /** The conductor of a channel as the plan has it. */
 export function wireOf({ port, conductor, doubled }: WiredChannel, shared: boolean): Wire {
   return { port: shared ? port.name : null, name: conductor, doubled };
-}
-
-/** Systems that hold the high leg where they are a part of such a system, or are it. */
-const HAS_HIGH_LEG: ReadonlySet<string> = new Set(['240/120 high-leg', '240 delta', '240']);
-
-/** The colour of a conductor by the settings, as a word. */
-export function colourOf(job: JobContext, channel: WiredChannel): string {
-  const { conductorColours } = job.settings;
-  const nec = isNec(job.site.basis.value);
-  const { whole } = job.groundingAt(channel.port);
-  const isHighLeg = whole === '240/120 high-leg' && HAS_HIGH_LEG.has(channel.port.system ?? '');
-  if (nec && isHighLeg && channel.conductor === 'L2') return conductorColours.necHighLeg;
-  return (nec ? conductorColours.nec : conductorColours.iec)[channel.conductor];
 }

@@ -23,7 +23,7 @@ import type { OvercurrentPort } from '../rate/overcurrent-place.js';
 import { alsoBorneAt } from '../rate/rating-facts.js';
 import type { Selected } from '../choose/select.js';
 import type { WiredChannel } from '../rate/wire.js';
-import { groundedConductor } from './describe.js';
+import { groundedPole } from './describe.js';
 
 /** The overcurrent device of one housing at one of its ports, with the rule that says so. */
 export interface PortDevice {
@@ -52,6 +52,12 @@ export function overcurrentDevices(
   });
 }
 
+/** The grounded pole of a DC pair, or the grounded phase, which is L2; undefined where neither is. N isn't meant. */
+function groundedOf(one: Selected): Conductor | undefined {
+  const isCorner = one.requirement.circuit === 'power' && one.wirings[0]?.facts.grounding === 'corner';
+  return isCorner ? 'L2' : groundedPole(one);
+}
+
 function factsOf(
   job: JobContext,
   one: Selected,
@@ -70,7 +76,7 @@ function factsOf(
     current: requirement.current,
     part,
     lines: isNeutralAlone ? taken : lines,
-    groundedConductor: isNeutralAlone && isSolid ? 'N' : groundedConductor(one),
+    groundedConductor: isNeutralAlone && isSolid ? 'N' : groundedOf(one),
     systems: place.circuit === 'power' ? systemsAt(job, port) : [],
     highLeg: wiring?.facts.doubledFirst === 'L2',
     highest: requirement.current === 'dc' ? requirement.mcov?.value : undefined,

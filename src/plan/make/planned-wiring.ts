@@ -1,10 +1,11 @@
 import { reason, type Reason } from '../../model/reason.js';
 import type { PlannedProtector } from '../../model/plan.js';
+import type { BoxHazard } from '../../model/words.js';
 import type { Lead } from '../../model/lead.js';
 import { isNec } from '../../model/editions.js';
 import { portsOnBus } from '../../site/battery-bus.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
-import { groundedConductor, wireOf } from './describe.js';
+import { groundedPole, wireOf } from './describe.js';
 import { overcurrentNotes, type PortDevice } from './overcurrent.js';
 import { leadsToPlan } from '../../rules/smallest-lead.js';
 import { isolationOfBox, type SiteIsolated } from './isolation.js';
@@ -30,6 +31,8 @@ export interface Housing {
   /** The overcurrent device at each port that it serves. */
   readonly devices: readonly PortDevice[];
   readonly isolated: SiteIsolated;
+  /** What the gravest caution at its box is about. */
+  readonly hazard: BoxHazard;
 }
 
 /** How one housing is wired, what is measured before, and what its wiring note warns of. */
@@ -53,6 +56,7 @@ export function wiringOf(
     groundTo: leads.groundTo,
     groundTerminal: groundTerminalOf(job, placement),
     fedFromTwoSupplies: shared,
+    hazard: housing.hazard,
     measuring: measuringOf(job, one, channels),
     isolation: isolationOfBox(housing.isolated, placement),
     leadLengthLimit: job.settings.thresholds.longLead,
@@ -118,9 +122,9 @@ function thinLeadNotes(job: JobContext, { part, wirings, leads }: Selected): rea
   return [reason('wiring-note/thin-lead', { least, gauge: leadGaugeOf(part, smallest), area })];
 }
 
-/** The settings name a colour a conductor; of one that is grounded the NEC has its own. */
+/** The settings name a colour a conductor; of a pole that is solidly grounded the NEC has its own, and whether it is isn't known. */
 function groundedNotes(job: JobContext, one: Selected): readonly Reason[] {
-  const conductor = groundedConductor(one);
+  const conductor = groundedPole(one);
   if (conductor === undefined || !isNec(job.site.basis.value)) return [];
   return [reason('wiring-note/grounded-conductor', { conductor })];
 }

@@ -5,8 +5,10 @@ import { byNaturalOrder } from '../../model/natural-order.js';
 import { WIRING_RULES } from '../../rules/rulebook.js';
 import { calculationsOf } from './calculations.js';
 import { enclosuresAsked } from '../choose/choose.js';
-import { colourOf, groundingOf, positionOf, protectsWhat, systemOf, wireOf } from './describe.js';
+import { groundingOf, positionOf, protectsWhat, systemOf, wireOf } from './describe.js';
 import { indicate } from '../choose/indicate.js';
+import { boxHazards } from './box-hazard.js';
+import { namedIn } from './conductor-names.js';
 import { portOrder } from '../context/order.js';
 import { wiringOf, type Housing } from './planned-wiring.js';
 import { overcurrentDevices, plannedOvercurrent } from './overcurrent.js';
@@ -32,12 +34,14 @@ export function makeProtectors(
 ): readonly Made[] {
   const ordered = [...selected].sort((a, b) => compare(a, b));
   const made: Made[] = [];
+  const hazardAt = boxHazards(job, selected);
   for (const from of ordered) {
     const housings = wireHousings(from.wirings, from.part?.channels);
+    const hazard = hazardAt(from.placement);
     housings.forEach((_, i) => {
       const channelRules = new Set<string>();
       const devices = overcurrentDevices(job, from, housings[i] ?? []);
-      const housing = { number: i + 1, of: housings.length, housings, isolated, devices };
+      const housing = { number: i + 1, of: housings.length, housings, isolated, devices, hazard };
       const protector = makeProtector(job, from, `P-${made.length + 1}`, housing, channelRules);
       made.push({ protector, from, channelRules, devices });
     });
@@ -163,6 +167,8 @@ function detailsOf(part: Part): NonNullable<PlannedProtector['partDetails']> {
     indicator: part.indicator,
     indicatorColor: part.indicatorColor,
     indicatorMinVoltage: part.indicatorMinVoltage,
+    goodFlag: part.goodFlag,
+    usedFlag: part.usedFlag,
     leakage: part.leakage,
   };
 }
@@ -184,7 +190,7 @@ function plannedChannel(
     channel: channel.channel,
     wire: wireOf(channel, shared),
     to: channel.to,
-    colour: colourOf(job, channel),
+    ...namedIn(job, wiring, channel, one.placement.subject),
     indicator: [...indicated.indicator],
   };
 }

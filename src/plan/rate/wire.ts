@@ -61,6 +61,7 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
     doubledFirst: hasHighLeg ? 'L2' : 'L1',
     neutralAsked: false,
     threePlusOne: isTt && isPower,
+    positiveGround: false,
     classOneAsked:
       !isNec(site.basis.value) &&
       circuit !== 'control' &&
@@ -80,6 +81,8 @@ function isBonded(port: SitePort, grounding: SystemGrounding, isTt: boolean, nec
   const isHead = cls === 'service' || isDerived;
   // What a transformer's row states is about what it feeds.
   if (equipment.kind === 'transformer' && cls === 'ac-in') return false;
+  // A row that links N there contradicts itself: an item says so, and N counts as lifted.
+  if (grounding === 'none' || grounding === 'impedance') return false;
   const unstated = isHead && grounding === 'solid' && !isTt;
   // With iec N has a channel everywhere but there, linked or not: no default decides.
   const settled = nec || unstated ? equipment.row.settled?.n_pe_link : undefined;
@@ -115,7 +118,10 @@ export function wireHousings(
   }
   const each = channels ?? Math.max(1, wires.length);
   const count = Math.max(1, Math.ceil(wires.length / each));
-  const spare = wirings.flatMap((w) => w.spare.uses.map((use) => ({ port: w.port, ...use })));
+  // The N of each port goes before a second channel of a line of any of them.
+  const spare = wirings
+    .flatMap((w) => w.spare.uses.map((use) => ({ port: w.port, ...use })))
+    .sort((a, b) => Number(a.doubled) - Number(b.doubled));
   while (wires.length < count * each) {
     const use = spare.shift();
     if (!use) break;

@@ -83,6 +83,8 @@ export const PART_FIELDS = {
   torque: text('the torque of its terminals'),
   price: figure(null, 1, 'a price, figures only', false),
   currency: text('the currency of the price'),
+  good_flag: text('how the flag of a part looks while it is good, such as green'),
+  used_flag: text('how the flag looks once the part is used up, such as red'),
 } as const satisfies { readonly [name: string]: PartFieldInfo };
 
 export type PartField = keyof typeof PART_FIELDS;

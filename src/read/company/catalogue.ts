@@ -203,6 +203,8 @@ function toPart(table: Table<PartField>, values: Values, line: number, items: Op
     torque: text('torque'),
     price: figure('price'),
     currency: text('currency'),
+    goodFlag: text('good_flag'),
+    usedFlag: text('used_flag'),
     file: table.file,
     line,
   };

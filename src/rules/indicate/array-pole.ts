@@ -1,6 +1,6 @@
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
-import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
+import type { AnyIndicatorRule, Indication, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
 const FACTS = ['circuit', 'grounded', 'floating', 'turbineDriven', 'sunAndWind', 'rapidShutdown'] as const;
@@ -33,12 +33,7 @@ export const arrayPole = {
       return {
         outcome: 'shows',
         indications: [
-          {
-            state: 'sun',
-            shows: 'lit',
-            because: SUN,
-            cause: 'sunlight',
-          },
+          inTheSun(f.rapidShutdown),
           {
             state: 'turning',
             shows: 'lit',
@@ -70,9 +65,7 @@ export const arrayPole = {
     return {
       outcome: 'shows',
       indications: [
-        f.rapidShutdown
-          ? { state: 'sun, inverter on', shows: 'lit', because: INVERTER_ON, cause: 'sunlight-inverter-on' }
-          : { state: 'sun', shows: 'lit', because: SUN, cause: 'sunlight' },
+        inTheSun(f.rapidShutdown),
         {
           state: 'night',
           shows: 'dark',
@@ -83,3 +76,10 @@ export const arrayPole = {
     };
   },
 } satisfies AnyIndicatorRule;
+
+/** Behind a rapid-shutdown box the sun alone says nothing: the box lets the voltage through while the inverter is on. */
+function inTheSun(rapidShutdown: boolean): Indication {
+  return rapidShutdown
+    ? { state: 'sun, inverter on', shows: 'lit', because: INVERTER_ON, cause: 'sunlight-inverter-on' }
+    : { state: 'sun', shows: 'lit', because: SUN, cause: 'sunlight' };
+}

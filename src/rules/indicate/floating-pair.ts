@@ -44,11 +44,12 @@ export const floatingPair = {
         indications: [{ state: 'always', shows: 'either', because, cause: 'floating' }],
       };
     }
+    const inTheSun = f.rapidShutdown ? 'sun, inverter on' : 'sun';
     if (f.sunAndWind) {
       return {
         outcome: 'shows',
         indications: [
-          { state: 'sun', shows: 'either', because, cause: 'floating' },
+          { state: inTheSun, shows: 'either', because, cause: 'floating' },
           { state: 'turning', shows: 'either', because, cause: 'floating' },
         ],
       };
@@ -71,7 +72,7 @@ export const floatingPair = {
       outcome: 'shows',
       indications: [
         {
-          state: f.rapidShutdown ? 'sun, inverter on' : 'sun',
+          state: inTheSun,
           shows: 'either',
           because,
           cause: 'floating',

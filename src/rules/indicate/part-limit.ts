@@ -43,7 +43,7 @@ export const partLimit = {
         indications: [
           {
             state: 'always',
-            shows: 'either',
+            shows: 'good',
             because: FLAG,
             cause: 'flag',
           },

@@ -1,7 +1,7 @@
 import type { IndicatorCause, Kind } from '../../model/words.js';
 
 /** What a light looks like, in plain words. */
-export type PlainLook = 'lit' | 'dark' | 'flickers' | 'either' | 'flag' | 'none' | 'unknown';
+export type PlainLook = 'lit' | 'dark' | 'flickers' | 'either' | 'good' | 'none' | 'unknown';
 
 /** The states in which an owner looks at a light; the source decides how `source on` and `turning` are called. */
 export interface StateWords {
@@ -55,6 +55,10 @@ export interface OwnerStrings {
   /** `{number}`. */
   readonly light: string;
   readonly outdoors: string;
+  /** `{good}` in the words of the catalogue. */
+  readonly goodFlag: string;
+  /** `{used}` in the words of the catalogue. */
+  readonly usedFlag: string;
   readonly looks: { readonly [L in PlainLook]: string };
   readonly states: StateWords;
   /** What a protector guards: `{thing}`, `{tag}`. */
@@ -105,7 +109,12 @@ export interface OwnerStrings {
     readonly date: string;
     readonly twoSuppliesHazard: string;
     readonly twoSuppliesAvoid: string;
+    /** Signal word of a box with a hazardous voltage. */
+    readonly dangerWord: string;
     readonly shockHazard: string;
+    readonly arcHazard: string;
+    readonly arcAvoid: string;
+    readonly lowVoltageHazard: string;
     readonly shockAvoid: string;
     readonly seeSheet: string;
   };

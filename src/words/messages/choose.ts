@@ -198,6 +198,13 @@ export const CHOOSE_WORDS = [
     expected: (p) => `a device of ${quantity(p.least)} or more`,
     hint: 'Take the protector to a circuit with a larger device, or choose another part.',
   }),
+  says(CHOOSE_MESSAGES.flagNotTold, {
+    title: 'The catalogue does not say how a good flag and a used-up one look',
+    message: (p) =>
+      `${p.part} at ${portsAt(p.at)} has a flag, and the catalogue doesn’t say how it looks while the part is good and once it is used up.`,
+    expected: 'good_flag and used_flag in the catalogue, such as green and red',
+    hint: 'Copy both from the instructions of the part, so that a used-up flag is never taken for a good one.',
+  }),
   says(CHOOSE_MESSAGES.faultCurrentUnknown, {
     title: 'The fault current at a place is not stated',
     message: (p) => `At ${portsAt(p.at)} ${say(p.because)}: ${p.part} ${say(p.holds)}.`,

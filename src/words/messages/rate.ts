@@ -101,6 +101,14 @@ export const RATE_WORDS = [
     expected: 'n_pe_link no, or another earthing',
     hint: 'Correct n_pe_link, or earthing.',
   }),
+  says(RATE_MESSAGES.linkNotSolid, {
+    title: 'A neutral that is linked to ground in a system that is not solidly grounded',
+    message: (p) =>
+      `n_pe_link is "yes" for ${p.tag}, yet system_grounding is "${p.grounding}" there: a link from N to ground would ground the system solidly.`,
+    found: () => 'yes',
+    expected: 'n_pe_link no, or system_grounding solid',
+    hint: 'Find out on site which of the two is so.',
+  }),
   says(RATE_MESSAGES.turbineUnearthed, {
     title: 'The phases of a turbine are not earthed',
     message: (p) =>

@@ -29,6 +29,14 @@ export const table = indicatorTable(import.meta.url, arrayPole, [
     ],
   },
   {
+    name: 'sun and wind behind a rapid-shutdown box: in the sun only while the inverter is on',
+    given: { circuit: 'array', conductor: 'positive', sunAndWind: true, rapidShutdown: true },
+    shows: [
+      'sun, inverter on: lit (sunlight-inverter-on): in the sun, with the inverter on, the rapid-shutdown box lets the modules’ voltage through; with the inverter off dark is no fault',
+      'turning: lit (turning-dc): the turbine gives it its voltage to ground',
+    ],
+  },
+  {
     name: 'the grounded pole',
     given: { circuit: 'array', conductor: 'negative', grounded: true },
     outside,

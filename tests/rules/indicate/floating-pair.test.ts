@@ -29,6 +29,11 @@ export const table = indicatorTable(import.meta.url, floatingPair, [
     shows: [`sun: ${recorded}`, `turning: ${recorded}`],
   },
   {
+    name: 'sun and wind behind a rapid-shutdown box',
+    given: { circuit: 'array', floating: true, sunAndWind: true, rapidShutdown: true },
+    shows: [`sun, inverter on: ${recorded}`, `turning: ${recorded}`],
+  },
+  {
     name: 'an array whose grounding isn’t known',
     given: { circuit: 'array', floating: true, groundingUnknown: true },
     shows: [

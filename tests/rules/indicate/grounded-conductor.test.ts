@@ -2,7 +2,7 @@ import { groundedConductor } from '../../../src/rules/indicate/grounded-conducto
 import { indicatorTable } from '../table.js';
 
 const dark = (what: string): string =>
-  `always: dark (grounded-conductor): ${what} has no voltage to ground: normal, and this light can’t show whether the channel is used up`;
+  `always: dark (grounded-conductor): ${what} has no voltage to ground: normal, and this light can’t show whether the channel is used up: judge by its partner in the housing, by the part’s own test, or replace by age`;
 
 export const table = indicatorTable(import.meta.url, groundedConductor, [
   {

@@ -16,7 +16,7 @@ export const table = indicatorTable(import.meta.url, partLimit, [
     name: 'a flag needs no voltage',
     given: { ...low, indicator: 'flag', grounded: true },
     shows: [
-      'always: either (flag): a flag, not a light: it needs no voltage and is read by the part’s own instructions',
+      'always: good (flag): a flag, not a light: it needs no voltage, and a new part shows its good flag at commissioning',
     ],
   },
   {

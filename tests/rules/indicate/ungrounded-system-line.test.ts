@@ -8,7 +8,7 @@ export const table = indicatorTable(import.meta.url, ungroundedSystemLine, [
     name: 'a line of a system that floats, or through an impedance (common practice, no source)',
     given: { floating: true },
     shows: [
-      'source on: either (ungrounded-system): the system isn’t tied to ground; one dark and the others brighter: a ground fault may be on the line, call',
+      'source on: either (ungrounded-system): the system isn’t solidly tied to ground; one dark and the others brighter: a ground fault may be on the line, call',
       'source off: dark (de-energised): nothing feeds it: not a fault',
     ],
   },

@@ -20,6 +20,12 @@ export const WIRE: Sayings<WireReasons> = {
   'neutral/bonded-here': () => 'N is bonded to ground here',
   'neutral/spare-channel': () =>
     'N isn’t bonded to ground here: a spare channel takes it, none is asked for it',
+  'names/positive-ground': () => 'the positive pole is grounded: poles go by their voltage and their use',
+  'names/iec': () => 'names and colours of IEC 60445',
+  'names/nec': () => 'no colour of its own beside those of the settings',
+  'names/nec-480': () => 'a system of 480 or 600 V between lines has colours of its own',
+  'names/high-leg': () => 'the high leg has a colour and a name of its own',
+  'names/grounded-phase': () => 'the grounded phase is white or gray',
   'spare-channel/direct-current': () => 'DC never doubles',
   'spare-channel/three-plus-one': () => 'in a 3+1 part each channel has its own conductor',
   'spare-channel/takes-neutral': () => 'N isn’t bonded to ground here, so a spare channel takes it',
@@ -61,11 +67,11 @@ export const WIRE: Sayings<WireReasons> = {
   'light/floating': ({ neither }) => `neither ${neither} is tied to ground: ${RECORDED}`,
   'light/grounding-not-known': () => `its grounding isn’t known: ${RECORDED}`,
   'light/grounded': ({ conductor }) =>
-    `${GROUNDED[conductor]} has no voltage to ground: normal, and this light can’t show whether the channel is used up`,
+    `${GROUNDED[conductor]} has no voltage to ground: normal, and this light can’t show whether the channel is used up: judge by its partner in the housing, by the part’s own test, or replace by age`,
   'light/ground-fault-device-open': () =>
     'the pole floats once the ground-fault device has opened: if this light is ever lit, call and touch nothing',
   'light/ungrounded-system': () =>
-    'the system isn’t tied to ground; one dark and the others brighter: a ground fault may be on the line, call',
+    'the system isn’t solidly tied to ground; one dark and the others brighter: a ground fault may be on the line, call',
   'light/flickers': ({ frequency, least }) => {
     const upTo = frequency === null ? '' : `, up to ${quantity(frequency)}`;
     const slow =
@@ -74,7 +80,8 @@ export const WIRE: Sayings<WireReasons> = {
   },
   'light/output-not-stated': () => 'whether the turbine gives alternating or direct current isn’t stated',
   'light/no-indicator': () => 'this part has no indicator: nothing shows whether the channel is used up',
-  'light/flag': () => 'a flag, not a light: it needs no voltage and is read by the part’s own instructions',
+  'light/flag': () =>
+    'a flag, not a light: it needs no voltage, and a new part shows its good flag at commissioning',
   'light/below-its-voltage': ({ needs, has }) =>
     `the light of this part needs ${quantity(needs)}, and this conductor has about ${quantity(has)}: dark because of the part`,
   'light-outside/array-pole': () => 'no ungrounded pole of a grounded DC source',

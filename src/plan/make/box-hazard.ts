@@ -1,0 +1,74 @@
+import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
+import type { SiteEquipment, SitePort } from '../../model/site.js';
+import { BOX_HAZARDS, type BoxHazard } from '../../model/words.js';
+import { boxHazard, type BoxVoltages } from '../../rules/box-hazard.js';
+import type { JobContext } from '../context/job-context.js';
+import type { Selected } from '../choose/select.js';
+import { ratePlacement, type Requirement } from '../rate/rate.js';
+
+/** What the gravest caution is about at the boxes of a job's equipment, each asked once. */
+export function boxHazards(
+  job: JobContext,
+  selected: readonly Selected[],
+): (placement: Selected['placement']) => BoxHazard {
+  const rated = new Map<SitePort, Selected[]>();
+  for (const one of selected)
+    for (const port of one.placement.ports) rated.set(port, [...(rated.get(port) ?? []), one]);
+  const found = new Map<SiteEquipment, BoxHazard>();
+  const at = (equipment: SiteEquipment): BoxHazard => {
+    const before = found.get(equipment);
+    if (before) return before;
+    const hazard = boxHazard(voltagesIn(job, equipment, rated), job.settings.thresholds);
+    found.set(equipment, hazard);
+    return hazard;
+  };
+  return ({ ports }) => {
+    const each = new Set(ports.map((port) => at(port.equipment)));
+    return BOX_HAZARDS.find((hazard) => each.has(hazard)) ?? 'shock';
+  };
+}
+
+/** The highest voltages of all ports of an equipment, with a protector or without; one that is spare or stated unused has none. */
+function voltagesIn(
+  job: JobContext,
+  equipment: SiteEquipment,
+  rated: ReadonlyMap<SitePort, readonly Selected[]>,
+): BoxVoltages {
+  const ports = equipment.ports.filter((port) => port.unused !== 'stated' && port.use !== 'spare');
+  let ac: number | undefined = 0;
+  let dc: number | undefined = 0;
+  const battery = ports.some((port) => port.cls === 'battery' || port.cls === 'dc-bus');
+  // What else is in a box of which the list knows nothing but a control circuit that ends there isn't known.
+  const isOfControl = equipment.kind === 'control-circuit';
+  if (!isOfControl && ports.every((port) => port.cls === 'terminals')) return { ac: undefined, dc, battery };
+  for (const port of ports) {
+    if (port.system !== undefined) {
+      ac = higher(ac, AC_SYSTEM_DATA[port.system].betweenConductors);
+      continue;
+    }
+    for (const { current, mcov } of requirementsAt(job, port, rated)) {
+      if (current !== 'dc') ac = higher(ac, mcov?.value);
+      if (current !== 'ac') dc = higher(dc, mcov?.value);
+    }
+  }
+  return { ac, dc, battery };
+}
+
+/** What is asked of protectors at a port; where there is none, what would be. */
+function requirementsAt(
+  job: JobContext,
+  port: SitePort,
+  rated: ReadonlyMap<SitePort, readonly Selected[]>,
+): readonly Pick<Requirement, 'current' | 'mcov'>[] {
+  const placed = rated.get(port)?.map((one) => one.requirement);
+  if (placed) return placed;
+  // A control circuit without a protector at its other end is told by its own box.
+  if (port.cls === 'terminals') return [];
+  const placement = { ports: [port], subject: port.equipment, reasons: [], strength: 'optional' } as const;
+  return [ratePlacement(job, placement)];
+}
+
+/** The higher of two; a voltage that isn't known makes both unknown. */
+function higher(a: number | undefined, b: number | undefined): number | undefined {
+  return a === undefined || b === undefined ? undefined : Math.max(a, b);
+}

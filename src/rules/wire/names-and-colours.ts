@@ -1,0 +1,70 @@
+import { isNec } from '../../model/editions.js';
+import { reason } from '../../model/reason.js';
+import type { Given } from '../../model/rule.js';
+import type { AcSystem } from '../../model/words.js';
+import { practice, sources, type Cited } from '../sources.js';
+import type { NamesDecision, WiringFacts, WiringRule } from '../wiring-facts.js';
+
+const FACTS = ['basis', 'circuit', 'system', 'whole', 'grounding', 'positiveGround'] as const;
+type Facts = Given<WiringFacts, typeof FACTS>;
+
+const PLANT = reason('names/positive-ground');
+const IEC = reason('names/iec');
+const LOWER = reason('names/nec');
+const HIGHER = reason('names/nec-480');
+const HIGH_LEG = reason('names/high-leg');
+const CORNER = reason('names/grounded-phase');
+
+/** Systems of 277 V to neutral or more, whole or in part. */
+const OF_480_OR_600: ReadonlySet<AcSystem> = new Set<AcSystem>([
+  '277',
+  '347',
+  '480',
+  '480 delta',
+  '480Y/277',
+  '600Y/347',
+]);
+
+/** Parts of a high-leg system that can hold its high leg, and that system. */
+const HOLDS_HIGH_LEG: ReadonlySet<AcSystem> = new Set<AcSystem>(['240/120 high-leg', '240 delta', '240']);
+
+const A_PLANT = practice(
+  'A plant with its positive pole grounded names its poles by voltage and use, and no colour is taken for granted.',
+);
+const CITED_UNDER_NEC: readonly Cited[] = [
+  'conductor-colours',
+  'high-leg-marking',
+  practice(
+    'Systems of 480Y/277 and 600Y/347: brown, orange, yellow, gray. Conductors are labelled whatever their colour.',
+  ),
+  A_PLANT,
+];
+
+export const namesAndColours = {
+  id: 'wire/names-and-colours',
+  title: 'Names and colours of conductors',
+  why: 'A wire on the wrong channel leaves another one without protection, so each is told by a name, and by its colour besides.',
+  sources: sources({
+    'nec-2017': CITED_UNDER_NEC,
+    'nec-2020': CITED_UNDER_NEC,
+    'nec-2023': CITED_UNDER_NEC,
+    iec: ['conductor-colours', practice('Conductors are labelled whatever their colour.'), A_PLANT],
+  }),
+  facts: FACTS,
+  decide(f: Facts): NamesDecision {
+    if (f.positiveGround) return { colours: 'positiveGround', line: null, because: PLANT };
+    if (!isNec(f.basis)) return { colours: 'iec', line: null, because: IEC };
+    const colours = isOf480(f) ? 'nec480' : 'nec';
+    if (f.circuit !== 'power' || f.system === undefined) return { colours, line: null, because: LOWER };
+    if (f.grounding === 'corner') return { colours, line: 'grounded', because: CORNER };
+    if (f.whole === '240/120 high-leg' && HOLDS_HIGH_LEG.has(f.system)) {
+      return { colours, line: 'high leg', because: HIGH_LEG };
+    }
+    return { colours, line: null, because: colours === 'nec480' ? HIGHER : LOWER };
+  },
+} satisfies WiringRule<WiringFacts, NamesDecision>;
+
+function isOf480({ circuit, system, whole }: Facts): boolean {
+  const named = whole ?? system;
+  return circuit === 'power' && named !== undefined && OF_480_OR_600.has(named);
+}

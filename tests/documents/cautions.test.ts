@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
+import { boxCautions, siteCautions } from '../../src/documents/parts/cautions.js';
+import { labelsView } from '../../src/documents/labels/view.js';
+import { defaultSettings } from '../../src/model/settings.js';
+import type { Plan } from '../../src/model/plan.js';
+import { embeddedFonts } from '../../src/print/fonts.js';
+import { ownerStrings } from '../../src/words/languages.js';
+import { dataOf } from '../plan/plan-of.js';
+
+// rules.md section 5: DANGER over 60 V DC or 30 V AC (common practice, no source); a battery bus up to 60 V: WARNING (arc, burns).
+
+const battery = (volts: string): Plan =>
+  dataOf(
+    '',
+    `B battery; battery_voltage=${volts}; battery_chemistry=lfp; protect=yes; cells=${Number(volts) / 3}; place=Hut`,
+  );
+const gate = dataOf('', 'K control-circuit; control_voltage=24 V dc; place=Gate; outdoors=yes; protect=yes');
+const house = dataOf('', 'S service; ac_in=120/240');
+const shared = dataOf('', 'I inverter-charger; ac_in=120; ac_out=120');
+const atBox = (plan: Plan): readonly string[] =>
+  plan.protectors.flatMap((p) => boxCautions(p).map((c) => `${c.word}: ${c.hazard}`));
+const atSite = (plan: Plan): readonly string[] => siteCautions(plan).map((c) => c.word);
+const ARC = /^WARNING: A battery drives a very high current/;
+const SHOCK = /^DANGER: Hazardous voltage/;
+const LOW = /^WARNING: Other circuits/;
+
+describe('the gravest caution of a box', () => {
+  it.each([
+    ['a battery of 48 V', battery('48'), [ARC]],
+    ['a battery of 96 V', battery('96'), [SHOCK]],
+    ['a control circuit of 24 V at a gate', gate, [LOW]],
+    ['a service', house, [SHOCK]],
+    ['a housing of two supplies', shared, [SHOCK, /^WARNING: This housing is fed from two supplies/]],
+  ])('%s', (_, plan, expected) => {
+    const found = atBox(plan);
+    expect(found).toHaveLength(expected.length);
+    expected.forEach((pattern, i) => {
+      expect(found[i]).toMatch(pattern);
+    });
+  });
+
+  it('stands first at the site too; one whose boxes are all below the limits has no DANGER', () => {
+    expect(atSite(house)[0]).toBe('DANGER');
+    expect(atSite(battery('96'))[0]).toBe('DANGER');
+    for (const plan of [battery('48'), gate]) {
+      expect(atSite(plan)).toContain('WARNING');
+      expect(atSite(plan)).not.toContain('DANGER');
+    }
+    // Where there is no protector nothing says that the voltages are low.
+    expect(atSite(dataOf('', 'B battery; battery_voltage=12; battery_chemistry=lfp; place=Hut'))[0]).toBe(
+      'DANGER',
+    );
+  });
+
+  it('is printed in the wiring note', () => {
+    const settings = defaultSettings();
+    const words = (plan: Plan): readonly string[] =>
+      wiringNotes(plan, settings, 'letter').map((n) => n.cautions[0]?.word ?? '');
+    expect(words(battery('48'))).toEqual(['WARNING']);
+    expect(words(house)).toEqual(['DANGER']);
+  });
+});
+
+const fonts = (await embeddedFonts()).standAloneKit;
+
+describe('a label', () => {
+  const settings = defaultSettings();
+  const labels = (plan: Plan, language: string) =>
+    labelsView(
+      plan,
+      { settings, date: '2026-11-30', fonts },
+      'letter',
+      ownerStrings(language),
+      '',
+    ).sheets.flatMap((s) => s.labels);
+
+  it.each(['en', 'es'])('%s: has the signal word of its box, in the language of the owner', (language) => {
+    const strings = ownerStrings(language);
+    const { dangerWord, shockHazard, arcHazard, lowVoltageHazard, twoSuppliesHazard } = strings.label;
+    const told = (plan: Plan): unknown => labels(plan, language).map((l) => [l.word, l.style, l.hazard]);
+    expect(told(house)).toEqual([[dangerWord, 'danger', shockHazard]]);
+    expect(told(shared)).toEqual([[dangerWord, 'danger', twoSuppliesHazard]]);
+    expect(told(battery('48'))).toEqual([[strings.warningWord, 'warning', arcHazard]]);
+    expect(told(gate)).toEqual([[strings.warningWord, 'warning', lowVoltageHazard]]);
+  });
+});
