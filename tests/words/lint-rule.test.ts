@@ -97,9 +97,9 @@ function samples(): ts.Program {
   const parse = host.getSourceFile.bind(host);
   host.readFile = (path) => texts.get(path) ?? read(path);
   host.fileExists = (path) => texts.has(path) || exists(path);
-  host.getSourceFile = (path, ...more) => {
+  host.getSourceFile = (path, version, ...more) => {
     const text = texts.get(path);
-    return text === undefined ? parse(path, ...more) : ts.createSourceFile(path, text, ...more);
+    return text === undefined ? parse(path, version, ...more) : ts.createSourceFile(path, text, version);
   };
   return ts.createProgram([...texts.keys()], options, host);
 }
