@@ -1,7 +1,7 @@
 // What the PDFs of two folders of packs say, held against each other.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
-import { PDFParse } from 'pdf-parse';
+import { PDFParse } from './pdf-readers.mjs';
 
 /**
  * The PDFs below a folder.

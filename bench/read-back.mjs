@@ -2,7 +2,7 @@
 // Each one must open, say its title and language, be tagged, and hold text that names each protector of its plan.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { PDFParse } from 'pdf-parse';
+import { PDFParse } from './pdf-readers.mjs';
 import { DOCUMENT_KINDS } from '../dist/index.js';
 
 const EXPECTED = DOCUMENT_KINDS.map((kind) => `${kind}.pdf`);

@@ -1,7 +1,7 @@
 import { saidOf } from '../told.js';
 import { mkdir, readFile, readdir, stat, writeFile } from 'node:fs/promises';
 import { join, relative } from 'node:path';
-import { PDFParse } from '../documents/pdf-readers.js';
+import { PDFParse } from '../../bench/pdf-readers.mjs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { runBatch } from '../../src/batch/run-batch.js';
 import { listOf, smallSteps, workshop, type Workshop } from './stand-ins.js';

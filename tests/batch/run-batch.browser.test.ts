@@ -252,7 +252,7 @@ describe('a batch that was made before', () => {
   });
 
   it('compares a pack with the one before it, also where that is printed again', async () => {
-    const { PDFParse } = await import('../documents/pdf-readers.js');
+    const { PDFParse } = await import('../../bench/pdf-readers.mjs');
     const says = async (): Promise<string> => {
       const parser = new PDFParse({ data: Uint8Array.from((await shop.tree()).get('A-1/labels.pdf') ?? []) });
       const { text } = await parser.getText();

@@ -2,7 +2,7 @@ import { execFile } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
-import { PDFParse } from '../documents/pdf-readers.js';
+import { PDFParse } from '../../bench/pdf-readers.mjs';
 import { describe, expect, it } from 'vitest';
 import { DOCUMENT_KINDS } from '../../src/documents/parts/context.js';
 import { installedProgram } from '../faults/program.js';

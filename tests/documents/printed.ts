@@ -1,5 +1,5 @@
 import type { PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import { getDocument } from './pdf-readers.js';
+import { getDocument } from '../../bench/pdf-readers.mjs';
 
 /** A piece of text where it was printed; points, y up from the lower edge of the page. */
 export interface PrintedText {

@@ -1,6 +1,6 @@
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { PDFParse } from '../documents/pdf-readers.js';
+import { PDFParse } from '../../bench/pdf-readers.mjs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Note } from '../../src/model/open-item.js';
 import { embeddedFonts } from '../../src/print/fonts.js';

@@ -3,7 +3,7 @@ import { pathToFileURL } from 'node:url';
 
 // Both readers bring JavaScript of their own for what Node has, made for engines that haven't: with it whatever else this process
 // does (a browser's answers are JSON, megabytes of it) takes several times as long. What Node has is put back.
-const REPLACED: readonly (readonly [object, string])[] = [
+const REPLACED = [
   [JSON, 'parse'],
   [Array.prototype, 'push'],
   [Function.prototype, 'toString'],
