@@ -43,17 +43,28 @@ function plainOrder(a: string, b: string): number {
 function numberOrder(a: string, b: string, i: number): number {
   let start = i;
   while (start > 0 && isDigit(a.charCodeAt(start - 1))) start -= 1;
-  const x = digitsFrom(a, start);
-  const y = digitsFrom(b, start);
-  if (x === '' || y === '') return 0;
-  return x.length - y.length || (x < y ? -1 : x > y ? 1 : 0);
+  const fromA = afterZeros(a, start);
+  const fromB = afterZeros(b, start);
+  const x = digitsFrom(a, fromA);
+  const y = digitsFrom(b, fromB);
+  if (x === 0 || y === 0) return 0;
+  if (x !== y) return x - y;
+  for (let k = 0; k < x; k += 1) {
+    const order = a.charCodeAt(fromA + k) - b.charCodeAt(fromB + k);
+    if (order !== 0) return order;
+  }
+  return 0;
 }
 
-/** The digits of a number without its leading zeros; `` for none, for 0, and for one too long to be a number of a tag. */
-function digitsFrom(text: string, start: number): string {
+function afterZeros(text: string, start: number): number {
   let from = start;
   while (text.charCodeAt(from) === ZERO) from += 1;
+  return from;
+}
+
+/** How many digits a number has from a place on; 0 for none, and for one too long to be a number of a tag. */
+function digitsFrom(text: string, from: number): number {
   let to = from;
   while (to < text.length && isDigit(text.charCodeAt(to))) to += 1;
-  return to - from > 100 ? '' : text.slice(from, to);
+  return to - from > 100 ? 0 : to - from;
 }

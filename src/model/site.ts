@@ -48,6 +48,8 @@ export interface FoundOfPort {
   sources: readonly SiteEquipment[] | undefined;
   /** The batteries on its bus. */
   batteries: readonly SiteEquipment[] | undefined;
+  /** How its AC system is grounded. */
+  grounding: PortGrounding | undefined;
 }
 
 /** What was found of the supplies of a site, each once: a chain of panels may be as long as its list. */

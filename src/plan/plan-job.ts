@@ -76,7 +76,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
   const isolated = isolateSite(job, selected);
   const made = makeProtectors(job, selected, isolated);
   const protectors = made.map((one) => one.protector);
-  const bare = refusalsAtBare(job, selected, [...placing.refusals, ...byReach.refusals]);
+  const { bare, silent } = refusalsAtBare(job, selected, [placing.refusals, byReach.refusals]);
   const overruled = { verdicts: placing.placed, refusals: byReach.refusals };
   const { standings, fired } = standingsOf(job, made, bare, overruled);
   const named = new Set(standings.map((s) => s.rule));
@@ -93,7 +93,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     ...unfedPorts(site),
     ...linkedThoughNotSolid(job),
     ...undecidedCycle(site.basis.value),
-    ...undecidedPorts(site, portsOf(selected), new Set(bare.map((refusal) => refusal.port))),
+    ...undecidedPorts(site, silent),
     ...(context.catalogue || protectors.length === 0 ? [] : [about(CHOOSE_MESSAGES.noCatalogue, {}, '', '')]),
   ];
   const openItems = placeItems(site, notes);
@@ -146,37 +146,42 @@ function withReason(one: Selected, reason: PlacementReason | undefined): Selecte
   return { ...one, placement: { ...one.placement, reasons, strength: strongest(reasons) } };
 }
 
-/** The ports that have a protector. */
-function portsOf(selected: readonly Selected[]): ReadonlySet<SitePort> {
-  return new Set(selected.flatMap((s) => s.placement.ports));
-}
-
-/** Every port without a protector, with what each rule that looked at it said. */
+/**
+ * Every port without a protector, with what each rule that looked at it said.
+ * @returns what was said, port by port, and the ports of which nothing was
+ */
 function refusalsAtBare(
   job: JobContext,
   selected: readonly Selected[],
-  refusals: readonly Refusal[],
-): Refusal[] {
-  const guarded = portsOf(selected);
+  refusals: readonly (readonly Refusal[])[],
+): { bare: readonly Refusal[]; silent: readonly SitePort[] } {
+  const guarded = new Set<SitePort>();
+  for (const { placement } of selected) for (const port of placement.ports) guarded.add(port);
   const byPort = new Map<SitePort, Refusal[]>();
-  for (const refusal of refusals) {
-    const mine = byPort.get(refusal.port);
-    if (mine) mine.push(refusal);
-    else byPort.set(refusal.port, [refusal]);
+  for (const some of refusals) {
+    for (const refusal of some) {
+      const mine = byPort.get(refusal.port);
+      if (mine) mine.push(refusal);
+      else byPort.set(refusal.port, [refusal]);
+    }
   }
-  const found: Refusal[] = [];
+  const bare: Refusal[] = [];
+  const silent: SitePort[] = [];
   for (const equipment of job.site.equipments) {
     const { ports } = equipment;
     for (const port of ports.length < 2 ? ports : [...ports].sort((a, b) => portOrder(a) - portOrder(b))) {
       if (guarded.has(port)) continue;
       const mine = byPort.get(port);
-      if (!mine) continue;
-      const before = found.length;
-      for (const one of mine) if (one.rule.quiet !== true || one.waived === true) found.push(one);
-      if (found.length === before) found.push(...mine);
+      if (!mine) {
+        silent.push(port);
+        continue;
+      }
+      const before = bare.length;
+      for (const one of mine) if (one.rule.quiet !== true || one.waived === true) bare.push(one);
+      if (bare.length === before) bare.push(...mine);
     }
   }
-  return found;
+  return { bare, silent };
 }
 
 function notPlacedBy({ port, rule, because, open = false }: Refusal): NotPlaced {

@@ -65,7 +65,8 @@ function mixedSources(equipments: readonly SiteEquipment[]): PlacedNote[] {
 function groundedDifferently(equipments: readonly SiteEquipment[]): PlacedNote[] {
   const notes: PlacedNote[] = [];
   const told = new Set<string>();
-  if (new Set(equipments.map((e) => e.facts.dc_grounding?.value ?? '')).size < 2) return notes;
+  const first = equipments[0]?.facts.dc_grounding?.value;
+  if (equipments.every((e) => e.facts.dc_grounding?.value === first)) return notes;
   for (const { tag, ports } of equipments) {
     for (const port of ports) {
       if (port.oneOfSources || (port.cls !== 'dc-in' && port.cls !== 'battery')) continue;

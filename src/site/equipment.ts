@@ -42,8 +42,8 @@ const tagOf = (row: ListRow): string => row.facts.tag?.value ?? `row-${row.line}
  */
 export function callRoll(list: JobList, settle: (row: ListRow) => ListRow): Roll {
   const notes: PlacedNote[] = [];
-  const typed = new Map<string, ListRow>();
-  for (const [tag, row] of typedRows(list, notes)) typed.set(tag, settle(row));
+  const typed = typedRows(list, notes);
+  for (const [tag, row] of typed) typed.set(tag, settle(row));
   const leftOut = new Set<string>(list.lost);
   const leftOutRows: ListRow[] = [];
   const members = new Map<string, Member>();
@@ -67,7 +67,7 @@ export function callRoll(list: JobList, settle: (row: ListRow) => ListRow): Roll
 }
 
 /** The rows by tag, in the order of their lines; strings of one array are one row, of others with one tag the first counts. */
-function typedRows(list: JobList, notes: PlacedNote[]): ReadonlyMap<string, ListRow> {
+function typedRows(list: JobList, notes: PlacedNote[]): Map<string, ListRow> {
   const typed = new Map<string, ListRow>();
   const rows = [...list.rows].sort(
     (a, b) => (a.sheet === b.sheet ? 0 : byNaturalOrder(a.sheet.file, b.sheet.file)) || a.line - b.line,
@@ -183,7 +183,8 @@ export function placeEquipments(
       building: stated ?? (ownPlace !== '' ? buildingOfPlace(ownPlace) : (base?.building ?? '')),
       buildingByDefault: stated === undefined && (ownPlace !== '' ? true : (base?.buildingByDefault ?? true)),
     };
-    known.set(member.tag, found);
+    // What states its place is found as fast anew.
+    if (ownPlace === '') known.set(member.tag, found);
     return found;
   };
   const equipments: SiteEquipment[] = [];

@@ -35,7 +35,8 @@ export function feedInputs(
   const feeding = new Set(links.map((l) => l.up));
   const isAskedElsewhere = equipments.some((e) => ARRAYS_AND_TURBINES.has(e.kind) && !feeding.has(e));
   for (const equipment of equipments) {
-    const mine = (onto.get(equipment.tag) ?? []).sort((a, b) => byNaturalOrder(a.up.tag, b.up.tag));
+    const mine = onto.get(equipment.tag) ?? [];
+    if (mine.length > 1) mine.sort((a, b) => byNaturalOrder(a.up.tag, b.up.tag));
     if (equipment.kind === 'combiner') {
       const output = equipment.ports[0];
       if (output) {

@@ -170,7 +170,7 @@ function add(
     oneOfSources: false,
     feeders: [],
     runs: [],
-    found: { sources: undefined, batteries: undefined },
+    found: { sources: undefined, batteries: undefined, grounding: undefined },
   });
 }
 

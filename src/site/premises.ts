@@ -104,26 +104,42 @@ function homeOf(site: Site, equipment: SiteEquipment): SiteEquipment | undefined
 
 /** Where the walk from feeder to feeder ends; what is found holds for all that it passes. */
 function headOf(equipment: SiteEquipment, heads: Map<SiteEquipment, SiteEquipment>): SiteEquipment {
+  const known = heads.get(equipment);
+  if (known) return known;
+  const above = nextAbove(equipment);
+  const its = above && heads.get(above);
+  if (its) {
+    heads.set(equipment, its);
+    return its;
+  }
   const passed = new Set<SiteEquipment>();
   let head = equipment;
   let isCircle = false;
   while (head.kind !== 'service') {
-    const known = heads.get(head);
-    if (known) {
-      head = known;
+    const found = heads.get(head);
+    if (found) {
+      head = found;
       break;
     }
     isCircle = passed.has(head);
     if (isCircle) break;
     passed.add(head);
-    const next = feederOf(head);
-    // A standby generator isn't where people live: the chain of a site without a service ends at its inverter.
-    if (!next || (next.kind === 'generator' && head.kind !== 'panel' && head.kind !== 'load')) break;
+    const next = nextAbove(head);
+    if (!next) break;
     head = next;
   }
   // Where a walk into a circle ends depends on where it began.
   if (!isCircle) for (const one of passed) heads.set(one, head);
   return head;
+}
+
+/** What is walked to from an equipment; undefined where the walk ends there. */
+function nextAbove(equipment: SiteEquipment): SiteEquipment | undefined {
+  const { kind } = equipment;
+  if (kind === 'service') return undefined;
+  const next = feederOf(equipment);
+  // A standby generator isn't where people live: the chain of a site without a service ends at its inverter.
+  return next?.kind === 'generator' && kind !== 'panel' && kind !== 'load' ? undefined : next;
 }
 
 /** What feeds the AC inputs of an equipment: a service where one does, else the first. */

@@ -5,7 +5,7 @@ import type { PlacedNote } from '../model/open-item.js';
 import { LIMIT_MESSAGES } from '../model/messages/limits.js';
 import { withSettled, withSettledFacts } from '../model/settled.js';
 import type { Settings } from '../model/settings.js';
-import type { Site } from '../model/site.js';
+import type { Site, SiteEquipment } from '../model/site.js';
 import { giveAcInputs } from './ac-inputs.js';
 import { checkNetwork } from './network.js';
 import { checkSite, unconnectedSources } from './checks.js';
@@ -68,7 +68,9 @@ function survey(list: JobList, settings: Settings): Site {
   const connections = resolveConnections(roll);
   const firstTarget = (tag: string): Member | undefined => connections.targets.get(tag)?.[0]?.member;
   const equipments = placeEquipments(roll.members.values(), firstTarget);
-  const joined = jointsOf(new Map(equipments.map((e) => [e.tag, e])), connections);
+  const byTag = new Map<string, SiteEquipment>();
+  for (const equipment of equipments) byTag.set(equipment.tag, equipment);
+  const joined = jointsOf(byTag, connections);
   const { links, notes: linkNotes, dropped } = directLinks(joined?.joints ?? []);
   const inDoubt = new Set([...connections.inDoubt, ...(joined?.dropped ?? []), ...dropped]);
   const portNotes = fillPorts(equipments, links);
@@ -79,7 +81,7 @@ function survey(list: JobList, settings: Settings): Site {
     const p = { job: list.job, most: LIMITS.jobConnections };
     return beyondLimits(list, settings, about(LIMIT_MESSAGES.jobRuns, p, '', ''));
   }
-  const systemNotes = agreeOnSystems(equipments, runs);
+  const systemNotes = agreeOnSystems(equipments, byTag, runs);
   return {
     ...jobOf(list, settings),
     equipments,

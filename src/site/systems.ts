@@ -19,11 +19,13 @@ const STACKABLE: ReadonlySet<Kind> = new Set<Kind>(['inverter-charger', 'ac-batt
 /**
  * Gives panels and loads the system of what feeds them where they state none, and compares what feeds with what is fed.
  * @param equipments in natural order, with ports and runs; `system`, `systemBy` and `clashes` of their ports are filled
+ * @param byTag the same
  * @param runs of the site
  * @returns what one can't take from the other, and what to confirm
  */
 export function agreeOnSystems(
   equipments: readonly SiteEquipment[],
+  byTag: ReadonlyMap<string, SiteEquipment>,
   runs: readonly SiteRun[],
 ): readonly PlacedNote[] {
   const seen = new Set<SitePort>();
@@ -31,7 +33,6 @@ export function agreeOnSystems(
     if (!TAKES_ITS_FEED.has(equipment.kind)) continue;
     for (const port of equipment.ports) takeFromFeed(port, seen);
   }
-  const byTag = new Map(equipments.map((e) => [e.tag, e]));
   const notes: PlacedNote[] = [...unsaidStacks(equipments)];
   const stacks = new Map<SitePort, boolean>();
   for (const run of runs) {

@@ -28,7 +28,6 @@ export interface JobContext {
 export function jobContext(site: Site, settings: Settings, exposure: Exposure): JobContext {
   const nec = isNec(site.basis.value);
   const groundings = noGroundings();
-  const known = new Map<SitePort, PortGrounding>();
   return {
     site,
     settings,
@@ -36,14 +35,7 @@ export function jobContext(site: Site, settings: Settings, exposure: Exposure): 
     carrier: nec ? windCarrier(site) : undefined,
     longRunLimit: nec ? settings.thresholds.longRunNec : settings.thresholds.longRunIec,
     placementFacts: new Map(),
-    groundingAt: (port) => {
-      let found = known.get(port);
-      if (!found) {
-        found = groundingOf(site, port, groundings);
-        known.set(port, found);
-      }
-      return found;
-    },
+    groundingAt: (port) => (port.found.grounding ??= groundingOf(site, port, groundings)),
   };
 }
 

@@ -18,7 +18,7 @@ export function placeItems(site: Site, notes: readonly PlacedNote[]): OpenItem[]
   for (const { severity, tag, field } of notes) {
     if (severity !== 'confirm' && field !== '') grave.add(cellOf(rows.get(tag), field));
   }
-  const seen = new Set<string>();
+  const isFirst = firstOfAlike();
   const items: OpenItem[] = [...site.list.items];
   for (const note of notes) {
     const { code, tag, field } = note;
@@ -31,21 +31,44 @@ export function placeItems(site: Site, notes: readonly PlacedNote[]): OpenItem[]
       if (isMild && grave.size > 0 && grave.has(cellOf(row, field))) continue;
       if (isMild && field === 'connects_to' && site.inDoubt.has(tag)) continue;
     }
-    const key = `${code}|${tag}|${field}|${isFact ? '' : JSON.stringify(note.values)}`;
-    if (seen.has(key)) continue;
-    seen.add(key);
+    if (!isFirst(note, isFact)) continue;
     items.push(itemAt(note, placeOf(site, row, field), tag));
   }
   return inOrder(items);
 }
 
+/**
+ * @returns a function that is true for a note of which no other of the same code, tag and field had the same values, or of a fact
+ *   had any. Values are compared as text, and only where there are two: few notes have one beside them.
+ */
+function firstOfAlike(): (note: PlacedNote, isFact: boolean) => boolean {
+  const firsts = new Map<string, PlacedNote>();
+  const texts = new Map<string, Set<string>>();
+  return (note, isFact) => {
+    const at = `${note.code}|${note.tag}|${note.field}`;
+    const first = firsts.get(at);
+    if (!first) {
+      firsts.set(at, note);
+      return true;
+    }
+    if (isFact) return false;
+    let before = texts.get(at);
+    if (!before) texts.set(at, (before = new Set([JSON.stringify(first.values)])));
+    const text = JSON.stringify(note.values);
+    if (before.has(text)) return false;
+    before.add(text);
+    return true;
+  };
+}
+
 function rowsByTag(site: Site): ReadonlyMap<string, ListRow> {
   const rows = new Map<string, ListRow>();
+  for (const { tag, row } of site.equipments) rows.set(tag, row);
+  // Rows without equipment: titles of nothing, or of a quantity.
   for (const row of site.list.rows) {
     const tag = row.facts.tag?.value ?? `row-${row.line}`;
     if (!rows.has(tag)) rows.set(tag, row);
   }
-  for (const equipment of site.equipments) rows.set(equipment.tag, equipment.row);
   return rows;
 }
 

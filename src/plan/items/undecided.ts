@@ -18,22 +18,12 @@ export function undecidedCycle(basis: Basis): readonly PlacedNote[] {
 /**
  * Ports with neither a protector nor a reason to have none. No list is to blame for that: a rule is missing, or a code cycle
  * that no rule knows. The pack says so as a conflict, since a bare port without a word would pass for one that needs nothing.
- * @param guarded ports with a protector
- * @param told ports of which a rule says why they have none
+ * @param silent ports without a protector of which no rule says why they have none
  * @returns one note a port
  */
-export function undecidedPorts(
-  site: Site,
-  guarded: ReadonlySet<SitePort>,
-  told: ReadonlySet<SitePort>,
-): readonly PlacedNote[] {
-  const notes: PlacedNote[] = [];
-  for (const { tag, ports } of site.equipments) {
-    for (const port of ports) {
-      if (guarded.has(port) || told.has(port)) continue;
-      const p = { tag, port: port.name, basis: site.basis.value };
-      notes.push(about(PLACE_MESSAGES.undecided, p, tag, ''));
-    }
-  }
-  return notes;
+export function undecidedPorts(site: Site, silent: readonly SitePort[]): readonly PlacedNote[] {
+  return silent.map(({ equipment: { tag }, name }) => {
+    const p = { tag, port: name, basis: site.basis.value };
+    return about(PLACE_MESSAGES.undecided, p, tag, '');
+  });
 }

@@ -61,10 +61,10 @@ export function standingsOf(
   const book = openBook();
   for (const one of made) {
     const { tag } = one.protector;
-    for (const [rule, stands] of standingsAt(job, one)) book.add(rule, stands, tag);
+    for (const [rule, { standing, because }] of standingsAt(job, one)) book.add(rule, standing, because, tag);
   }
   const fired = new Set(book.rules());
-  for (const refusal of bare) book.add(refusal.rule.id, refused(refusal), portOf(refusal));
+  for (const refusal of bare) book.add(refusal.rule.id, refused(refusal), refusal.because, refusal.port);
   const known = new Set(book.rules());
   const said = refusalsByRule(overruled);
   const waived = bare.filter((refusal) => refusal.waived === true);
@@ -87,23 +87,31 @@ interface Stands {
 }
 
 interface Book {
-  readonly add: (rule: string, stands: Stands, at: string) => void;
+  /** `at`: a protector's tag, a port, or nowhere. */
+  readonly add: (rule: string, standing: Standing, because: Reason | null, at?: string | SitePort) => void;
   readonly rules: () => Iterable<string>;
   readonly sorted: (basis: Basis) => PlannedStanding[];
 }
 
+/** One thing that is said of a rule, with where. */
+interface Entry {
+  readonly standing: Standing;
+  readonly because: Reason | null;
+  readonly at: (string | SitePort)[];
+}
+
 /** What is said of one rule, by what is said. */
 interface Entries {
-  readonly byText: Map<string, PlannedStanding>;
+  readonly byText: Map<string, Entry>;
   /** The entry that was added to last: the ports of a panel's loads mostly say the same, in the very words. */
-  last: PlannedStanding | undefined;
+  last: Entry | undefined;
 }
 
 /** One entry for what is alike but for where it is. */
 function openBook(): Book {
   const byRule = new Map<string, Entries>();
   return {
-    add: (rule, { standing, because }, at) => {
+    add: (rule, standing, because, at) => {
       let entries = byRule.get(rule);
       if (!entries) {
         entries = { byText: new Map(), last: undefined };
@@ -114,12 +122,12 @@ function openBook(): Book {
         const key = because === null ? standing : `${standing}|${reasonKey(because)}`;
         there = entries.byText.get(key);
         if (!there) {
-          there = { rule, standing, at: [], because };
+          there = { standing, because, at: [] };
           entries.byText.set(key, there);
         }
         entries.last = there;
       }
-      if (at !== '') there.at.push(at);
+      if (at !== undefined) there.at.push(at);
     },
     rules: () => byRule.keys(),
     sorted: (basis) => {
@@ -127,17 +135,19 @@ function openBook(): Book {
       for (const { id } of RULES_OF.get(basis) ?? []) {
         const entries = byRule.get(id)?.byText;
         if (!entries) continue;
-        if (entries.size === 1) found.push(...entries.values());
-        else found.push(...[...entries.values()].sort((a, b) => rank(a) - rank(b)));
+        const ranked = [...entries.values()].sort((a, b) => rank(a) - rank(b));
+        for (const { standing, because, at } of ranked) {
+          // A rule may say the same twice of one port: a control circuit's other end is asked once a circuit.
+          const each = because === null || at.length < 2 ? at : [...new Set(at)];
+          found.push({ rule: id, standing, at: each.map(nameOf), because });
+        }
       }
-      // A rule may say the same twice of one port: a control circuit's other end is asked once a circuit.
-      for (const one of found) if (one.because !== null) one.at = [...new Set(one.at)];
       return found;
     },
   };
 }
 
-const rank = ({ standing }: PlannedStanding): number => STANDINGS.indexOf(standing);
+const rank = ({ standing }: Entry): number => STANDINGS.indexOf(standing);
 const MET: Stands = { standing: 'met', because: null };
 /** A rule that places is met as it asks: what is recommended here no code requires. */
 const AS_PLACED: { readonly [S in Strength]: Stands } = {
@@ -148,15 +158,15 @@ const AS_PLACED: { readonly [S in Strength]: Stands } = {
 const OPEN: Stands = { standing: 'open', because: reason('standing/no-part') };
 const NOT_RATED: Stands = { standing: 'to confirm', because: reason('standing/not-rated') };
 const NOT_KNOWN: Stands = { standing: 'to confirm', because: reason('standing/ratings-unknown') };
-const NO_PROTECTOR = not(reason('standing/no-protector'));
-const NO_SUCH_CHANNEL = not(reason('standing/no-such-channel'));
+const NO_PROTECTOR = reason('standing/no-protector');
+const NO_SUCH_CHANNEL = reason('standing/no-such-channel');
 
 /** How one protector stands to each rule that decided something there. */
 function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
   const { from, channelRules, devices } = made;
   const { requirement } = from;
   const byPart = standingsOfPart(job, from);
-  const found = new Map(byPart);
+  const found = new Map<string, Stands>(byPart);
   const { nominalCurrent, sccr, withstand, voltages } = requirement;
   for (const asked of [nominalCurrent, sccr, withstand, ...voltages]) {
     if (!asked) continue;
@@ -243,12 +253,12 @@ function notPlacedBy(
   book: Book,
   isSaid: boolean,
 ): void {
-  for (const refusal of said) book.add(id, refused(refusal), portOf(refusal));
+  for (const refusal of said) book.add(id, refused(refusal), refusal.because, refusal.port);
   if (said.length > 0 || isSaid) return;
   // Where the list takes away what the rule put, there is a port, and nothing of the rule is left at it.
   const taken = waived.filter(({ port }) => isAt(looksAt, port));
-  for (const refusal of taken) book.add(id, not(refusal.because), portOf(refusal));
-  if (taken.length === 0) book.add(id, not(nothingThere(job, looksAt.kinds)), '');
+  for (const refusal of taken) book.add(id, 'does not apply', refusal.because, refusal.port);
+  if (taken.length === 0) book.add(id, 'does not apply', nothingThere(job, looksAt.kinds));
 }
 
 const isAt = (looksAt: AnyPlacementRule['looksAt'], { cls, equipment }: SitePort): boolean =>
@@ -267,18 +277,20 @@ function refusalsByRule({ verdicts, refusals }: Overruled): ReadonlyMap<string, 
   return byRule;
 }
 
-const portOf = ({ port }: Refusal): string => `${port.equipment.tag} ${port.name}`;
+function nameOf(at: string | SitePort): string {
+  return typeof at === 'string' ? at : `${at.equipment.tag} ${at.name}`;
+}
 
 /** A rule that follows the list is met where nothing stands because the list says so. */
-function refused({ rule, because, open, outside }: Refusal): Stands {
-  if (open === true) return { standing: 'open', because };
-  return rule.waives === true && outside !== true ? { standing: 'met', because } : not(because);
+function refused({ rule, open, outside }: Refusal): Standing {
+  if (open === true) return 'open';
+  return rule.waives === true && outside !== true ? 'met' : 'does not apply';
 }
 
 /** Another rule that no protector rests on: why it asks for nothing at each. */
 function notAskedBy(rule: string, job: JobContext, made: readonly Made[], book: Book): void {
   if (made.length === 0) {
-    book.add(rule, NO_PROTECTOR, '');
+    book.add(rule, 'does not apply', NO_PROTECTOR);
     return;
   }
   const fit = FITTING.get(rule);
@@ -289,9 +301,9 @@ function notAskedBy(rule: string, job: JobContext, made: readonly Made[], book: 
       : from.requirement.outside.find((u) => u.rule === rule)?.because;
     if (because === undefined) continue;
     isSilent = false;
-    book.add(rule, not(because), protector.tag);
+    book.add(rule, 'does not apply', because, protector.tag);
   }
-  if (isSilent) book.add(rule, NO_SUCH_CHANNEL, '');
+  if (isSilent) book.add(rule, 'does not apply', NO_SUCH_CHANNEL);
 }
 
 function nothingThere(job: JobContext, kinds: readonly Kind[]): Reason {
