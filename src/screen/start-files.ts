@@ -35,6 +35,8 @@ const CATALOGUE: Example = [
   ['lead_length', '0.5 m'],
   ['lead_gauge', '10 AWG'],
   ['overcurrent', 'two-pole breaker, 20 A or less'],
+  ['in_npe_ka', ''],
+  ['iimp_npe_ka', ''],
   ['wire_range', '14 to 6 AWG Cu'],
   ['torque', '18 lb-in'],
   ['price', ''],
