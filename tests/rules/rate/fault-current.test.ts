@@ -46,7 +46,7 @@ export const table = ratingTable(import.meta.url, faultCurrent, [
     steps: [
       from('SVC', 10_000),
       from('GEN', 500),
-      'Isc,sum: Most that feeds a fault here at one time: SVC; GEN only in place of that = sum of Isc = 10000 A = 10000 A [computed; computed: sources that can feed together add, of those that exclude each other the highest counts]',
+      'Isc,sum: Most that feeds a fault here at one time: SVC; GEN only in place of that = highest sum of Isc at one time = 10000 A = 10000 A [computed; computed: sources that can feed together add, of those that exclude each other the highest counts]',
     ],
   },
   {

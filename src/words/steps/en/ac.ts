@@ -86,7 +86,7 @@ export const AC: StepTexts<AcSteps> = {
         ...(apart.length > 0 ? [`${list(apart)} only in place of that`] : []),
         ...(without.length > 0 ? [`without ${list(without)}, which nobody states`] : []),
       ].join('; '),
-    formula: 'sum of Isc',
+    formula: ({ apart }) => (apart.length > 0 ? 'highest sum of Isc at one time' : 'sum of Isc'),
     substituted: (v) => v.each.map(figured).join(' + '),
   },
   'fault-current/of-battery': { says: (v) => `Available fault current of ${v.battery}` },
