@@ -75,11 +75,9 @@ function first(rows: readonly Row[], bears: (row: Row) => boolean): WireGauge | 
  * standard size of 240.6(A) (values from memory).
  */
 export function leadBehindDevice(amperes: number, metal: Metal): WireGauge | undefined {
-  const small = NEC_240_4_D[metal];
-  const smallest = Math.min(...small.map(([size]) => size));
   return (
-    first(small, ([, most]) => amperes <= most) ??
-    first(NEC_310_16_60C[metal], ([size, ampacity]) => size < smallest && amperes <= largestDevice(ampacity))
+    first(NEC_240_4_D[metal], ([, most]) => amperes <= most) ??
+    first(NEC_310_16_60C[metal], ([, ampacity]) => amperes <= largestDevice(ampacity))
   );
 }
 

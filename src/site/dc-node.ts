@@ -10,6 +10,8 @@ export interface DcNode {
   readonly inputs: readonly SitePort[];
   /** True where something else than arrays drives it, or nothing on the list does. */
   readonly otherSources: boolean;
+  /** True where turbines alone drive it. */
+  readonly turbinesAlone: boolean;
 }
 
 /**
@@ -32,6 +34,8 @@ function isNotCounted({ kind, ports }: SiteEquipment): boolean {
   return kind === 'combiner' ? ports[0]?.sources.length === 0 : kind !== 'array';
 }
 
+const TURBINES: ReadonlySet<string> = new Set(['wind-turbine', 'hydro-turbine']);
+
 const nodes = new WeakMap<SitePort, readonly DcNode[]>();
 
 /** Of each port of a surveyed site: those of one node share it, or a combiner would cost the square of its strings. */
@@ -53,6 +57,7 @@ function nodeAt(port: SitePort): DcNode {
   const node: DcNode = {
     arrays: arrays.sort((a, b) => byNaturalOrder(a.tag, b.tag)),
     inputs: inputs.sort((a, b) => byNaturalOrder(a.equipment.tag, b.equipment.tag) || a.input - b.input),
+    turbinesAlone: arrays.length === 0 && sources.some((e) => TURBINES.has(e.kind)),
     otherSources: arrays.length === 0 || sources.some(isNotCounted),
   };
   for (const one of seen) joined.set(one, node);

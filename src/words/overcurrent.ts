@@ -62,6 +62,11 @@ export function deviceAndWhy(device: Device): string {
   return `${deviceText(device)}: ${say(device.because)}`;
 }
 
+/** The device as a wiring note has it: why it is so only where there is none to fit, or none is known. */
+export function deviceToFit(device: Device): string {
+  return device.device === 'none' || device.device === 'unknown' ? deviceAndWhy(device) : deviceText(device);
+}
+
 /**
  * The devices of a housing, one a port; the port stands before each where there are several.
  * @param tell how one of them is told

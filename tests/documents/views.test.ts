@@ -166,7 +166,7 @@ describe('the setting of a wiring note', () => {
       )?.density;
     // Three reasons, three channels and no part: the highest note of the demo.
     expect(density('UF-110', 'P-2')).toBe('densest');
-    expect(density('UF-110', 'P-1')).toBe('usual');
+    expect(density('UF-110', 'P-3')).toBe('usual');
   });
 });
 

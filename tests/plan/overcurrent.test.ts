@@ -245,6 +245,10 @@ describe('arrays', () => {
     ['no current of the module', array('A', 'I/1').replace('isc_stc=10;', '')],
     ['no number of strings', array('A', 'I/1').replace('strings_in_parallel=1;', '')],
     ['no source on the list', ''],
+    [
+      'a combiner of which nobody says what feeds it',
+      `${array('A', 'I/1')}\nK combiner; connects_to=I/1; run_length=5 ft`,
+    ],
   ])('aren’t known: %s', (_, row) => {
     const plan = planOf('lowest_temp=0', `${row}\n${inverter('dc_inputs=1')}`);
     expect(one(plan, 'I:dc-in-1').overcurrent).toMatchObject([{ device: 'either', interrupting: null }]);
@@ -307,6 +311,22 @@ describe('batteries, DC loads, turbines, control circuits', () => {
     ]);
     expect(items(plan, 'choose/overcurrent-turbine').map((i) => i.equipment)).toEqual(['C', 'W']);
     expect(lead(plan, 'W:output')).toBe('10 AWG Cu, ground 10 AWG Cu');
+  });
+
+  it('a turbine of direct current is one all the same, and beside an array the device is that of the array', () => {
+    const turbine = 'W wind-turbine; connects_to=C/1; output=dc; open_circuit_voltage=100; run_length=300 ft';
+    const controller = 'C charge-controller; max_dc_voltage=150; backfeed_a=0 A';
+    const alone = planOf('', `${turbine}\n${controller}`);
+    for (const where of ['W:output', 'C:dc-in-1'])
+      expect(one(alone, where).overcurrent).toMatchObject([{ device: 'unknown', amps: 30, dc: true }]);
+    const array =
+      'A array; connects_to=C/1; voc_stc=40; isc_stc=10; modules_in_series=2; strings_in_parallel=1; run_length=10 ft';
+    const both = planOf('lowest_temp=0', `${turbine}\n${array}\n${controller}`);
+    expect(one(both, 'C:dc-in-1').overcurrent).toMatchObject([
+      { device: 'either', poles: 2, interrupting: null },
+    ]);
+    const arrayAlone = planOf('lowest_temp=0', `${array}\n${controller}`);
+    expect(one(arrayAlone, 'C:dc-in-1').overcurrent).toMatchObject([{ device: 'none' }]);
   });
 
   it('a control circuit’s is its supply’s limit, and no device sizes its leads', () => {

@@ -1,5 +1,5 @@
 import { channelText, conductorText } from '../../words/conductors.js';
-import { deviceAndWhy, devicesText, smallestLeadsText } from '../../words/overcurrent.js';
+import { deviceToFit, devicesText, smallestLeadsText } from '../../words/overcurrent.js';
 import { BY_INSTRUCTIONS, systemText } from '../../words/protectors.js';
 import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
@@ -104,10 +104,11 @@ function smallestLead(protector: PlannedProtector): string {
 /** The catalogue's words stand beside the device where it states no size, and alone in a plan that an earlier shuntbook wrote. */
 function overcurrentDevice(protector: PlannedProtector): string {
   const { overcurrent } = protector.wiring;
-  const devices = devicesText(protector, deviceAndWhy);
+  const devices = devicesText(protector, deviceToFit);
   if (devices.length === 0) return overcurrent ?? BY_INSTRUCTIONS;
   const isSized = protector.overcurrent.every((one) => one.device === 'none' || one.amps !== null);
-  const words = isSized ? [] : [`the catalogue: ${overcurrent ?? BY_INSTRUCTIONS}`];
+  const words =
+    isSized || protector.part === null ? [] : [`the catalogue: ${overcurrent ?? BY_INSTRUCTIONS}`];
   return [...devices, ...words].join('; ');
 }
 

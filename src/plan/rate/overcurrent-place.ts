@@ -30,7 +30,7 @@ export interface OvercurrentPort {
 /** What each port of a placement tells of the overcurrent device ahead of its protector. */
 export function overcurrentPorts(job: JobContext, placement: Placement): readonly OvercurrentPort[] {
   return placement.ports.map((port) => {
-    const { circuit } = carriedBy(port, placement.subject);
+    const circuit = circuitOf(port, placement);
     const { facts } = port.equipment;
     const current = circuit === 'array' ? arrayCurrentAt(job, port) : undefined;
     const place = {
@@ -41,6 +41,12 @@ export function overcurrentPorts(job: JobContext, placement: Placement): readonl
     };
     return { port, place, current };
   });
+}
+
+/** A turbine that gives direct current is a turbine all the same, unless an array is joined to it. */
+function circuitOf(port: SitePort, { subject: of }: Placement): OvercurrentPlace['circuit'] {
+  const { circuit } = carriedBy(port, of);
+  return circuit === 'array' && dcNodesAt(port).every((node) => node.turbinesAlone) ? 'turbine' : circuit;
 }
 
 /** The largest of what may be joined to the port; undefined where one of them isn't known. */

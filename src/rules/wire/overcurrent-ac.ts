@@ -107,8 +107,10 @@ function asksStraight({ system, grounding }: SystemBorne): boolean {
   return grounding !== 'solid' || DELTAS.has(system);
 }
 
-function notesOf({ basis, groundedConductor: conductor, lines }: Facts, poles: number): readonly Reason[] {
-  if (conductor === undefined || !lines.includes(conductor)) return [];
-  const through = reason('overcurrent-note/straight-through', { conductor, nec: isNec(basis) });
-  return poles > 1 && isNec(basis) ? [through, SINGLE_AND_THREE] : [through];
+function notesOf({ basis, groundedConductor, lines }: Facts, poles: number): readonly Reason[] {
+  const conductor = lines.find((line) => line === groundedConductor);
+  if (conductor === undefined) return [];
+  const nec = isNec(basis);
+  const through = reason('overcurrent-note/straight-through', { conductor, nec });
+  return poles > 1 && nec ? [through, SINGLE_AND_THREE] : [through];
 }

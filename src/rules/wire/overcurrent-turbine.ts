@@ -16,14 +16,14 @@ const NO_PART = reason('overcurrent/no-part');
 
 const BY_MAKER: readonly Cited[] = [
   practice(
-    'As the maker of the turbine says, and never larger than the part allows: a device that opens on a turning turbine takes its load away.',
+    'As the maker of the turbine says, and never larger than the part allows: what a turbine drives into a fault hangs on its speed.',
   ),
 ];
 
 export const overcurrentTurbine = {
   id: 'wire/overcurrent-turbine',
   title: 'Overcurrent device of a protector on a turbine',
-  why: 'A turbine that loses its load runs away, so what may open there is for its maker to say.',
+  why: 'What a turbine drives into a failed protector hangs on its speed, and its maker alone knows it.',
   sources: sources({ 'nec-2017': BY_MAKER, 'nec-2020': BY_MAKER, 'nec-2023': BY_MAKER, iec: BY_MAKER }),
   facts: FACTS,
   decide({ circuit, current, part }: Given<OvercurrentFacts, typeof FACTS>): OvercurrentDecision {

@@ -181,7 +181,7 @@ export const CHOOSE_WORDS = [
     message: (p) =>
       `The overcurrent device ahead of ${p.part} at ${portsAt(p.at)} is as the maker of the turbine says${upTo(p.most)}.`,
     expected: 'the device that the maker of the turbine allows on its conductors, if any',
-    hint: 'Ask the maker of the turbine; a device that opens while it turns takes its load away.',
+    hint: 'Ask the maker of the turbine.',
   }),
   says(CHOOSE_MESSAGES.overcurrentControl, {
     title: 'What limits the current of a control circuit is not stated',

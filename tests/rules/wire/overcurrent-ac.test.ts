@@ -83,7 +83,7 @@ export const table = overcurrentTable(import.meta.url, overcurrentAc, [
     name: 'no part: what a device there must be',
     given: { part: undefined, faultCurrent: 10_000 },
     then: 'unknown: 2 poles, - to - A, 240 V, breaks 10000 A',
-    because: 'no part is chosen, and the part says which device it takes',
+    because: 'no part is chosen',
   },
   {
     name: 'one line and a neutral: 120 V',

@@ -11,28 +11,27 @@ export const table = overcurrentTable(import.meta.url, overcurrentArray, [
     given: { ...poles, arrayCurrent: 30, highest: 480 },
     then: 'none: - poles, - to 30 A, - V dc, breaks - A',
     because:
-      'all that the arrays and converters there can send is 30 A, no more than the 30 A that the part allows: no device would open; its leads carry at least 37.5 A (see NEC 690.8(B), from memory)',
+      'arrays and converters send at most 30 A, no more than the 30 A that the part allows: no device would open; leads for at least 37.5 A (see NEC 690.8(B), from memory)',
   },
   {
     name: 'iec: no clause of the NEC',
     given: { ...poles, basis: 'iec', arrayCurrent: 12 },
     then: 'none: - poles, - to 30 A, - V dc, breaks - A',
     because:
-      'all that the arrays and converters there can send is 12 A, no more than the 30 A that the part allows: no device would open; its leads carry at least 15 A',
+      'arrays and converters send at most 12 A, no more than the 30 A that the part allows: no device would open; leads for at least 15 A',
   },
   {
     name: 'more than the part allows: both poles, for the cold voltage and that current',
     given: { ...poles, arrayCurrent: 30.01, highest: 480 },
     then: 'fuse: 2 poles, 15 to 30 A, 480 V dc, breaks 30.01 A',
-    because:
-      'all that the arrays and converters there can send is 30.01 A, more than the 30 A that the part allows',
+    because: 'arrays and converters send up to 30.01 A, more than the 30 A that the part allows',
   },
   {
     name: 'not known, and a pole that is grounded is none that is solidly grounded',
     given: { ...poles, groundedConductor: 'negative' },
     then: 'fuse: 2 poles, 15 to 30 A, - V dc, breaks - A',
     because:
-      'all that the arrays and converters there can send isn’t known, so that it may be more than the 30 A that the part allows',
+      'what arrays and converters send isn’t known, so that it may be more than the 30 A that the part allows',
   },
   {
     name: 'a housing of one pole',
@@ -55,7 +54,7 @@ export const table = overcurrentTable(import.meta.url, overcurrentArray, [
     name: 'no part',
     given: { ...poles, part: undefined, arrayCurrent: 12, highest: 480 },
     then: 'unknown: 2 poles, - to - A, 480 V dc, breaks 12 A',
-    because: 'no part is chosen, and the part says which device it takes',
+    because: 'no part is chosen',
   },
   {
     name: 'nothing is known of the conductors',

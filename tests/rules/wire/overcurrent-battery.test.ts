@@ -50,7 +50,7 @@ export const table = overcurrentTable(import.meta.url, overcurrentBattery, [
     name: 'no part',
     given: { ...bus, part: undefined, faultCurrent: 5_000 },
     then: 'unknown: 2 poles, - to - A, 58.4 V dc, breaks 5000 A',
-    because: 'no part is chosen, and the part says which device it takes',
+    because: 'no part is chosen',
   },
   {
     name: 'the size isn’t stated',

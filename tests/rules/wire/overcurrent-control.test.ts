@@ -29,7 +29,7 @@ export const table = overcurrentTable(import.meta.url, overcurrentControl, [
     name: 'no part',
     given: { ...circuit, current: 'dc', part: undefined },
     then: 'unknown: - poles, - to - A, - V dc, breaks - A',
-    because: 'no part is chosen, and the part says which device it takes',
+    because: 'no part is chosen',
   },
   { name: 'an AC circuit of the site', given: {}, outside: 'no control circuit' },
 ]);

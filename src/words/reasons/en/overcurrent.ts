@@ -16,7 +16,7 @@ const see = (nec: boolean, clause: string): string => (nec ? ` (NEC ${clause})` 
 
 /** Overcurrent devices of protectors and the least of their leads, in English. */
 export const OVERCURRENT: Sayings<OvercurrentReasons> = {
-  'overcurrent/no-part': () => 'no part is chosen, and the part says which device it takes',
+  'overcurrent/no-part': () => 'no part is chosen',
   'overcurrent/size-not-stated': () =>
     'the catalogue doesn’t state how large a device the part allows: as its instructions say',
   'overcurrent/not-needed': () => 'the part needs none of its own',
@@ -31,15 +31,15 @@ export const OVERCURRENT: Sayings<OvercurrentReasons> = {
   'overcurrent/grounded-only': ({ nec }) =>
     `this housing takes a grounded conductor alone, in which no device stands${see(nec, '240.22')}`,
   'overcurrent/array-below': ({ current, most, ampacity, nec }) =>
-    `all that the arrays and converters there can send is ${quantity(current)}, no more than ${allowed(most)}: no device would open${
+    `arrays and converters send at most ${quantity(current)}, no more than ${allowed(most)}: no device would open${
       ampacity === null
         ? ''
-        : `; its leads carry at least ${quantity(ampacity)}${nec ? ' (see NEC 690.8(B), from memory)' : ''}`
+        : `; leads for at least ${quantity(ampacity)}${nec ? ' (see NEC 690.8(B), from memory)' : ''}`
     }`,
   'overcurrent/array-above': ({ current, most }) =>
-    `all that the arrays and converters there can send is ${quantity(current)}, more than ${allowed(most)}`,
+    `arrays and converters send up to ${quantity(current)}, more than ${allowed(most)}`,
   'overcurrent/array-not-known': ({ most }) =>
-    `all that the arrays and converters there can send isn’t known, so that it may be more than ${allowed(most)}`,
+    `what arrays and converters send isn’t known, so that it may be more than ${allowed(most)}`,
   'overcurrent/of-battery-bus': ({ most }) => `a battery bus: its own, no larger than ${allowed(most)}`,
   'overcurrent/by-maker-of-turbine': ({ most }) =>
     `as the maker of the turbine says, no larger than ${allowed(most)}`,
