@@ -183,7 +183,7 @@ export const en: OwnerStrings = {
     twoSuppliesHazard: 'Fed from two supplies. Shock could kill.',
     twoSuppliesAvoid: 'Open both before service. Qualified persons only.',
     shockHazard: 'Hazardous voltage inside. Shock could kill.',
-    shockAvoid: 'Qualified persons only. Open all sources first.',
+    shockAvoid: 'Qualified persons only. Follow the isolation steps first.',
     seeSheet: 'See the owner sheet.',
   },
 };

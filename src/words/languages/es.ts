@@ -182,7 +182,7 @@ export const es: OwnerStrings = {
     twoSuppliesHazard: 'Dos alimentaciones. El choque puede matar.',
     twoSuppliesAvoid: 'Abra las dos antes de trabajar. Solo personal calificado.',
     shockHazard: 'Tensión peligrosa dentro. El choque puede matar.',
-    shockAvoid: 'Solo personal calificado. Abra antes todas las fuentes.',
+    shockAvoid: 'Solo personal calificado. Siga antes los pasos de aislamiento.',
     seeSheet: 'Vea la hoja del propietario.',
   },
 };
