@@ -31,6 +31,5 @@ export const boxIsolationSchema = z.object({
   unknown: z.boolean(),
 });
 export type IsolationStep = z.infer<typeof stepSchema>;
-export type IsolationAct = z.infer<typeof actSchema>;
 export type IsolationPart = z.infer<typeof partSchema>;
 export type BoxIsolation = z.infer<typeof boxIsolationSchema>;

@@ -4,7 +4,7 @@ import { clauseStrip } from '../../src/documents/permit-sheet/clause-strip.js';
 import { records } from '../../src/documents/closeout-pack/checks.js';
 import { statedText } from '../../src/documents/parts/site.js';
 import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
-import { measuringView } from '../../src/documents/closeout-pack/readings-view.js';
+import { measuringView, outsideTexts } from '../../src/documents/closeout-pack/readings-view.js';
 import type { PlannedBand, Probes } from '../../src/model/planned-measuring.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { PLACEMENT_RULES } from '../../src/rules/rulebook.js';
@@ -138,7 +138,7 @@ describe('the readings of a wiring note', () => {
     expect(row).toContain('ask before you connect');
   });
 
-  it('say once what a reading outside means', () => {
+  it('say once how a ground fault shows, and once a job what a reading outside means', () => {
     const band = {
       between: [probes('L1', null, null)],
       current: 'ac',
@@ -147,13 +147,22 @@ describe('the readings of a wiring note', () => {
       reads: written('x'),
     } as const;
     const above = written('Above: stop.');
-    const bands = [2, 3].map((high) => ({ ...none, ...band, between: [...band.between], high, above }));
+    const fault = written('A fault.');
+    const bands = [2, 3].map((high) => ({
+      ...none,
+      ...band,
+      between: [...band.between],
+      high,
+      above,
+      fault,
+    }));
     const one = protector({
       tag: 'P-1',
       ports: [],
       wiring: { measuring: { bands, meter: null, clothing: null } },
     });
-    expect(measuringView(one).outside).toEqual(['Above: stop.']);
+    expect(measuringView(one).watch).toEqual(['A fault.']);
+    expect(outsideTexts(plan({ protectors: [one, one] }))).toEqual(['Above: stop.']);
   });
 });
 
@@ -164,9 +173,10 @@ describe('the setting of a wiring note', () => {
       wiringNotes(demoPlans().find((p) => p.job === tag) ?? housePlan(), settings, 'letter').find(
         (n) => n.tag === note,
       )?.density;
-    // Three reasons, three channels and no part: the highest note of the demo.
-    expect(density('UF-110', 'P-2')).toBe('densest');
-    expect(density('UF-110', 'P-3')).toBe('usual');
+    // With its ground terminal and two states of each light the highest note of the demo.
+    expect(density('UF-101', 'P-1')).toBe('densest');
+    expect(density('UF-101', 'P-3')).toBe('dense');
+    expect(density('UF-101', 'P-8')).toBe('usual');
   });
 });
 

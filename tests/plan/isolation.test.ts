@@ -171,6 +171,12 @@ describe('sources that aren’t all known', () => {
       ['G confirm'],
     ],
     ['DC inputs that are taken as fed', 'X charge-controller; max_dc_voltage=250', ['X'], []],
+    [
+      'a controller without a battery',
+      'A array; voc_stc=40; modules_in_series=2; connects_to=X; protect=yes\nX charge-controller; max_dc_voltage=250',
+      ['X'],
+      [],
+    ],
     ['a service', 'S service; ac_in=120/240', [], []],
     ['a generator', 'G generator; ac_out=120/240; protect=yes', [], []],
     ['a battery', 'B battery; battery_voltage=48; battery_chemistry=lfp; protect=yes', [], []],

@@ -53,7 +53,7 @@ export function boxIsolationView(
     unknown: unknown || part === null,
     steps:
       steps.length === 0
-        ? 'Find and open every source that can be opened before you open the box.'
+        ? 'No step is known: find every source before you start.'
         : `Steps ${each} of section 1${ofPart}, in this order.`,
     live: live.map(({ what, who }) => `${say(what)}: ${say(who)}.`),
   };

@@ -36,8 +36,7 @@ function factsHeight(note: Parts, width: number): number {
     ...note.reasons,
     note.isolation.steps,
     ...note.isolation.live,
-    note.meter,
-    note.clothing,
+    `${note.clothing} ${note.meter}`,
   ];
   return facts.reduce((sum, text) => sum + lines(text, width - 100) * TEXT.line + 1, 0);
 }
@@ -60,11 +59,11 @@ function tablesHeight(note: Parts, width: number): number {
   ];
   const lights = note.lights.map((l) => [l.channel, l.conductor, l.state, l.shows, l.because]);
   return (
-    rowsHeight(channels, share(10, 40, 40, 10)) +
-    rowsHeight(readings, share(30, 22, 48)) +
+    // Channels and readings stand side by side; the caption of the readings has two lines.
+    Math.max(rowsHeight(channels, share(7, 12, 8, 8)), rowsHeight(readings, share(19, 19, 25)) + CAPTION) +
     rowsHeight(leads, share(20, 30, 20, 30)) +
     rowsHeight(lights, share(10, 16, 18, 9, 47)) +
-    4 * head
+    3 * head
   );
 }
 
@@ -78,7 +77,7 @@ export function noteHeight(note: Parts, sheet: Sheet): number {
   const drawing = Number(/ height="([\d.]+)/.exec(note.housingDrawing)?.[1] ?? 0);
   const texts = [
     ...note.notes,
-    ...note.outside,
+    note.watch.join(' '),
     ...note.unprotected.map((u) => `Not protected here: ${u.conductor} to ground: ${u.because}`),
   ];
   const heading = (note.first ? 28 : 0) + lines(`${note.tag}: ${note.protects}`, width * 0.75) * 14 + BLOCK;

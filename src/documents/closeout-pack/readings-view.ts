@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { reasonKey } from '../../model/reason.js';
-import type { PlannedProtector } from '../../model/plan.js';
+import { reasonKey, type Reason } from '../../model/reason.js';
+import type { Plan, PlannedProtector } from '../../model/plan.js';
 import type { PlannedBand, Probes } from '../../model/planned-measuring.js';
 import { conductorText } from '../../words/conductors.js';
 import { say } from '../../words/reasons/say.js';
@@ -17,27 +17,36 @@ export const ReadingRowSchema = z.object({
 /** What a wiring note says of measuring. */
 interface MeasuringView {
   readonly readings: z.infer<typeof ReadingRowSchema>[];
-  readonly outside: string[];
+  readonly watch: string[];
   readonly meter: string;
   readonly clothing: string;
 }
 
-/** The readings of a housing band by band; beneath them once each what a reading outside may mean. */
+/** The readings of a housing band by band; beneath them once each how a ground fault shows and when a reading is due again. */
 export function measuringView({ wiring: { measuring } }: PlannedProtector): MeasuringView {
   const { bands, meter, clothing } = measuring;
-  const outside = new Map<string, string>();
-  for (const { below, above, fault, due } of bands)
-    for (const one of [below, above, fault, due]) if (one !== null) outside.set(reasonKey(one), say(one));
   return {
     readings: bands.map((band) => ({
       between: betweenText(band.between),
       band: bandText(band),
       reads: say(band.reads),
     })),
-    outside: [...outside.values()],
+    watch: saidOnce(bands.flatMap(({ fault, due }) => [fault, due])),
     meter: meter === null ? notKnown('no meter is named') : say(meter.says),
     clothing: clothing === null ? '' : say(clothing.says),
   };
+}
+
+/** What readings outside their figures may mean, once each for the whole job. */
+export function outsideTexts({ protectors }: Plan): string[] {
+  const bands = protectors.flatMap(({ wiring }) => wiring.measuring.bands);
+  return saidOnce(bands.flatMap(({ below, above }) => [below, above]));
+}
+
+function saidOnce(reasons: readonly (Reason | null)[]): string[] {
+  const found = new Map<string, string>();
+  for (const one of reasons) if (one !== null) found.set(reasonKey(one), say(one));
+  return [...found.values()];
 }
 
 /** Signs stand with the conductors where they differ. */

@@ -27,6 +27,7 @@ import { placementView, PlacementViewSchema } from '../parts/placement.js';
 import { SettledViewSchema, settledViews } from '../parts/settled.js';
 import { ScheduleRowSchema, scheduleRows } from '../parts/schedule.js';
 import { NotPlacedViewSchema, notPlacedViews, SiteViewSchema, siteView } from '../parts/site.js';
+import { outsideTexts } from './readings-view.js';
 import { SourceViewSchema, sourceViews } from '../parts/sources.js';
 import { WiringNoteSchema } from './wiring-note-view.js';
 import { wiringNotes } from './wiring-note.js';
@@ -43,6 +44,7 @@ export const CloseoutPackSchema = z.object({
   isolation: z
     .array(IsolationViewSchema)
     .describe('How each part of the site is made dead, step by step, and live again'),
+  outside: z.array(z.string()).describe('What readings outside their figures may mean'),
   deference: z.string().describe('The sentence that defers to local code, authority and licensed practice'),
   schedule: z.array(ScheduleRowSchema).describe('One line a housing'),
   orders: z.array(z.object({ part: z.string(), quantity: z.number().int() })).describe('Parts to order'),
@@ -89,6 +91,7 @@ export function closeoutPackView(
     changes: previous === undefined ? null : { lines: changeTexts(previous, plan) },
     cautions: siteCautions(plan),
     isolation: isolationViews(plan),
+    outside: outsideTexts(plan),
     deference: DEFERENCE,
     schedule: scheduleRows(plan),
     orders: plan.orders.map((o) => ({ ...o })),

@@ -47,8 +47,8 @@ export const WiringNoteSchema = z.object({
     }),
   ),
   readings: z.array(ReadingRowSchema),
-  /** What a reading outside its band may mean, and when it is due again. */
-  outside: z.array(z.string()),
+  /** How a ground fault shows, and when a reading is due again. */
+  watch: z.array(z.string()),
   meter: z.string(),
   clothing: z.string(),
   groundTo: z.string(),

@@ -55,6 +55,11 @@ export interface MeasureReasons extends ReadingReasons {
     readonly volts: Quantity | null;
     readonly current: 'ac' | 'dc' | null;
   };
-  'clothing/settle-first': { readonly most: Quantity; readonly faultCurrent: Quantity | null };
-  'clothing/as-usual': None;
+  /** By the rules of a practice: NFPA 70E is of one of them. */
+  'clothing/settle-first': {
+    readonly practice: 'nec' | 'iec';
+    readonly most: Quantity;
+    readonly faultCurrent: Quantity | null;
+  };
+  'clothing/as-usual': { readonly practice: 'nec' | 'iec' };
 }

@@ -3,8 +3,10 @@ import type { Plan } from '../../model/plan.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
 import { boxSteps } from '../../rules/isolate/box-steps.js';
 import { isFeedKnown } from '../../rules/isolate/feed-known.js';
+import { isBatteryKnown } from '../../rules/isolate/battery-known.js';
 import { isolationOrder, type IsolationStep as Ordered } from '../../rules/isolate/order.js';
 import { staysLive } from '../../rules/isolate/stays-live.js';
+import { batteriesOn } from '../../site/battery-bus.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { partsOf } from '../../site/parts.js';
 import type { Selected } from '../choose/select.js';
@@ -62,7 +64,18 @@ function isAllKnown({ site }: JobContext, equipment: SiteEquipment): boolean {
   if (site.inDoubt.has(equipment.tag)) return false;
   // What hangs on equipment of no known kind may be anything.
   const isOther = equipment.kind === 'other' && equipment.ports.some((p) => p.runs.some(isOfPower));
-  return !isOther && equipment.ports.every((port) => isFedByList(port) && port.use !== 'assumed');
+  return (
+    !isOther &&
+    isBusOf(equipment) &&
+    equipment.ports.every((port) => isFedByList(port) && port.use !== 'assumed')
+  );
+}
+
+/** True where the list has the battery of each DC bus that an equipment is on. */
+function isBusOf({ kind, ports }: SiteEquipment): boolean {
+  const buses = ports.filter(({ cls }) => cls === 'battery' || cls === 'dc-bus');
+  const batteries = buses.map((port) => batteriesOn(port).length);
+  return isBatteryKnown({ kind, batteries });
 }
 
 const isOfPower = ({ carries }: SitePort['runs'][number]): boolean => carries !== 'control';

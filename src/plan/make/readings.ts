@@ -43,6 +43,7 @@ export function measuringOf(job: JobContext, one: Selected, channels: readonly W
   const meter = meterNeeded({ atService, current, volts });
   const isControl = requirement.circuit === 'control';
   const clothing = clothingNeeded({
+    basis: job.site.basis.value,
     faultCurrent: known,
     isControl,
     limit: measuring.clothingFaultCurrent,

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { KINDS, type Kind, type PortClass } from '../../../src/model/words.js';
+import { isBatteryKnown } from '../../../src/rules/isolate/battery-known.js';
 import { boxSteps } from '../../../src/rules/isolate/box-steps.js';
 import { isFeedKnown } from '../../../src/rules/isolate/feed-known.js';
 import { isolationOrder, type IsolationStep } from '../../../src/rules/isolate/order.js';
@@ -152,5 +153,21 @@ describe('whether what feeds a port is known', () => {
     expect(isFeedKnown({ port, kind, isFed: false, unused: 'nothing-named' })).toBe(known);
     expect(isFeedKnown({ port, kind, isFed: true, unused: '' })).toBe(true);
     expect(isFeedKnown({ port, kind, isFed: false, unused: 'stated' })).toBe(true);
+  });
+});
+
+describe('whether the battery of a bus is known', () => {
+  it.each<[Kind, readonly number[], boolean]>([
+    ['charge-controller', [], false],
+    ['charge-controller', [1], true],
+    ['charge-controller', [0], false],
+    ['inverter-charger', [], true],
+    ['inverter-charger', [2], true],
+    ['dc-load', [0], false],
+    ['dc-panel', [1, 0], false],
+    ['diversion-load', [0], true],
+    ['panel', [], true],
+  ])('%s on buses of %j batteries: %s', (kind, batteries, known) => {
+    expect(isBatteryKnown({ kind, batteries })).toBe(known);
   });
 });

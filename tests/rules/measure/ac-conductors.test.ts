@@ -76,6 +76,21 @@ describe('a system that is tied to ground', () => {
       ['L1>ground: 220 to 254', 'L2>ground: 0 to 5', 'L3>ground: 220 to 254'],
     ],
     [
+      'iec TN, two lines of a high-leg system',
+      { basis: 'iec', system: '240', whole: '240/120 high-leg', conductors: ['L1'] },
+      ['L1>ground: 108 to 228.8'],
+    ],
+    [
+      'two lines of a system whose corner is grounded',
+      { system: '240', whole: '240/120 high-leg', grounding: 'corner' },
+      ['L1>ground: 220 to 254', 'L2>ground: 0 to 5'],
+    ],
+    [
+      'a corner of a system that has an N, which is at no ground then',
+      { system: '240/120 high-leg', grounding: 'corner', conductors: ['L2', 'N'] },
+      ['L2>ground: 0 to 5'],
+    ],
+    [
       'three lines of a solid wye',
       { system: '480 delta', whole: '480Y/277', conductors: ['L1'] },
       ['L1>ground: 254 to 293.158333333'],

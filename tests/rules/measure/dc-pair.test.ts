@@ -121,6 +121,13 @@ describe('a DC pair', () => {
     expect(saidOf(readDcPair(facts(some)))[0]).toBe(said);
   });
 
+  it('names a converter only where it bears less', () => {
+    const above = (volts: number): unknown =>
+      readDcPair(facts({ bears: [{ tag: 'X', volts }] }))[0]?.above?.code;
+    expect(above(455)).toBe('reading-above/converter-bears');
+    expect(above(456)).toBe('reading-above/source');
+  });
+
   it('says of a grounded pole that it is one', () => {
     expect(saidOf(readDcPair(facts({ poles: 'negative' })))[2]).toBe(
       'this pole is grounded | - | Above: its ground is lost, or conductors are swapped. | - | -',

@@ -140,17 +140,22 @@ describe('the clothing (NFPA 70E, values from memory)', () => {
     ['a control circuit', { faultCurrent: undefined, isControl: true }, false],
     ['a control circuit, whatever is stated', { faultCurrent: 20_000, isControl: true }, false],
   ])('%s', (_, given, first) => {
-    expect(clothingNeeded({ ...given, limit: 10_000 }).first).toBe(first);
+    expect(clothingNeeded({ ...given, basis: 'nec-2023', limit: 10_000 }).first).toBe(first);
   });
 
   it('says what is known of the fault current', () => {
     const says = (faultCurrent: number | undefined, isControl = false): string =>
-      say(clothingNeeded({ faultCurrent, isControl, limit: 10_000 }).says);
-    expect(says(12_000)).toMatch(/^First of all: the fault current here is 12000 A, over 10000 A\. Open/);
-    expect(says(undefined)).toMatch(/^First of all: the fault current here isn’t known\. Open/);
+      say(clothingNeeded({ basis: 'nec-2020', faultCurrent, isControl, limit: 10_000 }).says);
+    expect(says(12_000)).toMatch(
+      /^First of all settle .*: the fault current here is 12000 A, over 10000 A\. Never/,
+    );
+    expect(says(undefined)).toMatch(/^First of all settle .*: the fault current here isn’t known\. Never/);
     expect(says(5)).toBe(
-      'Open the enclosure live only with shock and arc-flash protection, by NFPA 70E or local rules.',
+      'Never open the enclosure live without shock and arc-flash protection (NFPA 70E or local rules).',
     );
     expect(says(12_000, true)).toBe(says(5));
+    const iec = { basis: 'iec', isControl: false, limit: 10_000 } as const;
+    for (const faultCurrent of [5, 12_000])
+      expect(say(clothingNeeded({ ...iec, faultCurrent }).says)).toMatch(/\(local rules for live work\)/);
   });
 });

@@ -94,7 +94,7 @@ export const table = placementTable(import.meta.url, feeder, [
     because: 'the list doesn’t say what feeds it',
     open: true,
     notes: [
-      'place/feed-unknown MP.connects_to: What feeds MP isn’t on the list, so place/feeder couldn’t ask for a protector there.',
+      'place/feed-unknown MP.connects_to: What feeds MP isn’t on the list: whoever works there can’t know all that has to be opened, nor can a rule about feeders ask for a protector.',
     ],
   },
   {

@@ -28,6 +28,39 @@ export const table = wiringTable(import.meta.url, leads, [
       then: service,
     },
   ]),
+  ...(['none', 'impedance'] as const).map((grounding) => ({
+    name: `a service whose grounding is ${grounding}: the bar where the grounding electrode conductor lands (common practice, no source)`,
+    given: { grounding, atService: true },
+    fires: true,
+    then: {
+      groundTo: 'the bar of the service equipment where the grounding electrode conductor lands',
+      smallest: awg,
+      notes,
+    },
+  })),
+  {
+    name: 'a corner-grounded service: its bar is a bonded one',
+    given: { grounding: 'corner', atService: true },
+    fires: true,
+    then: service,
+  },
+  {
+    name: 'a panel of an ungrounded system: the equipment-ground bar',
+    given: { grounding: 'none' },
+    fires: true,
+    then: { groundTo: panelBar, smallest: awg, notes },
+  },
+  {
+    name: 'iec, an ungrounded service: the main earthing terminal',
+    given: { basis: 'iec', earthing: 'IT', grounding: 'none', atService: true },
+    fires: true,
+    then: {
+      groundTo:
+        'the main earthing terminal or the protective earth bar of the service equipment, not its neutral bar',
+      smallest: iecLeads,
+      notes,
+    },
+  },
   {
     name: 'nec knows no class T1',
     given: { classOneAsked: true, atService: true },

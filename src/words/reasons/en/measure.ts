@@ -66,8 +66,13 @@ export const MEASURE: Sayings<MeasureReasons> = {
     const least = volts === null ? 'the most that may stand there, which isn’t known' : quantity(volts);
     return `Meter and leads: ${category}, rated for at least ${least}${kind}`;
   },
-  'clothing/settle-first': ({ most, faultCurrent }) =>
-    `First of all: the fault current here ${faultCurrent === null ? 'isn’t known' : `is ${quantity(faultCurrent)}`}${faultCurrent === null ? '' : `, over ${quantity(most)}`}. Open the enclosure live only with shock and arc-flash protection that a qualified person has settled for it, by NFPA 70E or local rules.`,
-  'clothing/as-usual': () =>
-    'Open the enclosure live only with shock and arc-flash protection, by NFPA 70E or local rules.',
+  'clothing/settle-first': ({ practice, most, faultCurrent }) => {
+    const current =
+      faultCurrent === null ? 'isn’t known' : `is ${quantity(faultCurrent)}, over ${quantity(most)}`;
+    return `First of all settle shock and arc-flash protection (${SAFE_WORK[practice]}): the fault current here ${current}. Never open the enclosure live without it.`;
+  },
+  'clothing/as-usual': ({ practice }) =>
+    `Never open the enclosure live without shock and arc-flash protection (${SAFE_WORK[practice]}).`,
 };
+
+const SAFE_WORK = { nec: 'NFPA 70E or local rules', iec: 'local rules for live work' };
