@@ -51,6 +51,7 @@ import { withstand } from './rate/withstand.js';
 import type { AnyRatingRule } from './rating-facts.js';
 import { conductors } from './wire/conductors.js';
 import { leads } from './wire/leads.js';
+import { highLeg } from './wire/high-leg.js';
 import { namesAndColours } from './wire/names-and-colours.js';
 import { neutral } from './wire/neutral.js';
 import { spareChannel } from './wire/spare-channel.js';
@@ -149,7 +150,7 @@ export const INDICATOR_RULES: readonly AnyIndicatorRule[] = [
   controlCircuit,
 ];
 
-export const WIRING_RULES = { conductors, neutral, spareChannel, leads, namesAndColours };
+export const WIRING_RULES = { conductors, neutral, spareChannel, leads, namesAndColours, highLeg };
 
 /** Every rule, for the rulebook. */
 export const ALL_RULES: readonly PrintedRule[] = [
@@ -166,5 +167,6 @@ export const ALL_RULES: readonly PrintedRule[] = [
   spareChannel,
   leads,
   namesAndColours,
+  highLeg,
   ...INDICATOR_RULES,
 ];
