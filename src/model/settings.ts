@@ -166,7 +166,7 @@ export const SettingsSchema = z.strictObject({
   conductorNames: z
     .strictObject({
       nec: conductorNames.prefault({}),
-      nec480: conductorNames.prefault({}),
+      nec480: conductorNames.pick({ L1: true, L2: true, L3: true, N: true }).prefault({}),
       necHighLeg: z.string().default('high leg'),
       necGrounded: z.string().default('grounded phase'),
       iec: conductorNames.prefault({ positive: 'L+', negative: 'L-' }),

@@ -54,6 +54,7 @@ import { withstand } from './rate/withstand.js';
 import type { AnyRatingRule } from './rating-facts.js';
 import { conductors } from './wire/conductors.js';
 import { leads } from './wire/leads.js';
+import { highLeg } from './wire/high-leg.js';
 import { namesAndColours } from './wire/names-and-colours.js';
 import { neutral } from './wire/neutral.js';
 import { overcurrentAc } from './wire/overcurrent-ac.js';
@@ -159,7 +160,7 @@ export const INDICATOR_RULES: readonly AnyIndicatorRule[] = [
   controlCircuit,
 ];
 
-export const WIRING_RULES = { conductors, neutral, spareChannel, leads, namesAndColours };
+export const WIRING_RULES = { conductors, neutral, spareChannel, leads, namesAndColours, highLeg };
 
 /** Rules about the overcurrent device of a protector; the one that applies counts. */
 export const OVERCURRENT_RULES: readonly OvercurrentRule[] = [
@@ -187,5 +188,6 @@ export const ALL_RULES: readonly PrintedRule[] = [
   leads,
   ...OVERCURRENT_RULES,
   namesAndColours,
+  highLeg,
   ...INDICATOR_RULES,
 ];

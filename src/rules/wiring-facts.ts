@@ -67,7 +67,13 @@ export interface LeadsDecision {
 /** By which colours and names of the settings conductors go. */
 export interface NamesDecision {
   readonly colours: 'nec' | 'nec480' | 'iec' | 'positiveGround';
-  /** What sets L2 apart from the other lines: the high leg, or a phase that is grounded; null: nothing. */
-  readonly line: 'high leg' | 'grounded' | null;
+  /** The phase that is solidly grounded; null: none is. */
+  readonly grounded: 'L2' | null;
+  readonly because: Reason;
+}
+
+/** Which line is a high leg; null: none is. */
+export interface HighLegDecision {
+  readonly highLeg: 'L2' | null;
   readonly because: Reason;
 }

@@ -250,6 +250,7 @@ describe('2.1 batteries', () => {
     ['', 'battery_voltage=48; battery_chemistry=nicd', 68],
     ['', 'battery_voltage=51.2; battery_chemistry=lfp; cells=15', 54.75],
     ['', 'battery_voltage=51.2; battery_chemistry=lfp', 58.4],
+    ['', 'battery_voltage=44.8; battery_chemistry=lfp; cells=16', 58.4],
     ['', 'battery_chemistry=lfp; cells=15', 54.75],
     ['', 'battery_voltage=400; battery_chemistry=nmc; max_dc_voltage=460', 460],
     // A maker's figure above that of the chemistry counts; one below it doesn't.
@@ -261,6 +262,7 @@ describe('2.1 batteries', () => {
 
   it.each([
     ['battery_voltage=54; battery_chemistry=lfp', ['rate/battery-voltage-unknown']],
+    ['battery_voltage=44.8; battery_chemistry=lfp', ['rate/battery-voltage-unknown']],
     ['battery_voltage=48; battery_chemistry=nmc', ['rate/battery-voltage-unknown']],
     ['battery_voltage=48', ['fact/battery-chemistry']],
     ['battery_chemistry=lfp', ['fact/battery-voltage']],

@@ -23,6 +23,7 @@ interface ConductorReasons {
   'names/nec': None;
   'names/nec-480': None;
   'names/high-leg': None;
+  'names/no-high-leg': None;
   'names/grounded-phase': None;
   'spare-channel/direct-current': None;
   'spare-channel/three-plus-one': None;

@@ -12,13 +12,18 @@ export function boxHazards(
   selected: readonly Selected[],
 ): (placement: Selected['placement']) => BoxHazard {
   const rated = new Map<SitePort, Selected[]>();
-  for (const one of selected)
-    for (const port of one.placement.ports) rated.set(port, [...(rated.get(port) ?? []), one]);
+  for (const one of selected) {
+    for (const port of one.placement.ports) {
+      const before = rated.get(port);
+      if (before) before.push(one);
+      else rated.set(port, [one]);
+    }
+  }
   const found = new Map<SiteEquipment, BoxHazard>();
   const at = (equipment: SiteEquipment): BoxHazard => {
     const before = found.get(equipment);
     if (before) return before;
-    const hazard = boxHazard(voltagesIn(job, equipment, rated), job.settings.thresholds);
+    const hazard = hazardIn(job, equipment, rated);
     found.set(equipment, hazard);
     return hazard;
   };
@@ -28,30 +33,46 @@ export function boxHazards(
   };
 }
 
-/** The highest voltages of all ports of an equipment, with a protector or without; one that is spare or stated unused has none. */
-function voltagesIn(
+/** By all ports of an equipment, with a protector or without; one that is spare or stated unused has no voltage. */
+function hazardIn(
   job: JobContext,
   equipment: SiteEquipment,
   rated: ReadonlyMap<SitePort, readonly Selected[]>,
-): BoxVoltages {
+): BoxHazard {
+  const { thresholds } = job.settings;
   const ports = equipment.ports.filter((port) => port.unused !== 'stated' && port.use !== 'spare');
-  let ac: number | undefined = 0;
-  let dc: number | undefined = 0;
-  const battery = ports.some((port) => port.cls === 'battery' || port.cls === 'dc-bus');
   // What else is in a box of which the list knows nothing but a control circuit that ends there isn't known.
   const isOfControl = equipment.kind === 'control-circuit';
-  if (!isOfControl && ports.every((port) => port.cls === 'terminals')) return { ac: undefined, dc, battery };
-  for (const port of ports) {
-    if (port.system !== undefined) {
-      ac = higher(ac, AC_SYSTEM_DATA[port.system].betweenConductors);
-      continue;
-    }
-    for (const { current, mcov } of requirementsAt(job, port, rated)) {
-      if (current !== 'dc') ac = higher(ac, mcov?.value);
-      if (current !== 'ac') dc = higher(dc, mcov?.value);
-    }
+  if (!isOfControl && ports.every((port) => port.cls === 'terminals')) return 'shock';
+  const battery = ports.some((port) => port.cls === 'battery' || port.cls === 'dc-bus');
+  let voltages: BoxVoltages = { ac: 0, dc: 0, battery };
+  // What is known already goes first: where that decides, nothing more is rated.
+  const isKnown = (port: SitePort): boolean => port.system !== undefined || rated.has(port);
+  for (const port of [...ports.filter(isKnown), ...ports.filter((port) => !isKnown(port))]) {
+    voltages = withPort(job, port, rated, voltages);
+    if (boxHazard(voltages, thresholds) === 'shock') break;
   }
-  return { ac, dc, battery };
+  return boxHazard(voltages, thresholds);
+}
+
+function withPort(
+  job: JobContext,
+  port: SitePort,
+  rated: ReadonlyMap<SitePort, readonly Selected[]>,
+  { ac, dc, battery }: BoxVoltages,
+): BoxVoltages {
+  if (port.system !== undefined) {
+    return { ac: higher(ac, AC_SYSTEM_DATA[port.system].betweenConductors), dc, battery };
+  }
+  let found: BoxVoltages = { ac, dc, battery };
+  for (const { current, mcov } of requirementsAt(job, port, rated)) {
+    found = {
+      ac: current === 'dc' ? found.ac : higher(found.ac, mcov?.value),
+      dc: current === 'ac' ? found.dc : higher(found.dc, mcov?.value),
+      battery,
+    };
+  }
+  return found;
 }
 
 /** What is asked of protectors at a port; where there is none, what would be. */

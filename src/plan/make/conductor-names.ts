@@ -1,5 +1,5 @@
+import { isNec } from '../../model/editions.js';
 import type { PlannedChannel } from '../../model/plan.js';
-import type { Settings } from '../../model/settings.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
 import type { Conductor } from '../../model/words.js';
 import { WIRING_RULES } from '../../rules/rulebook.js';
@@ -9,7 +9,14 @@ import { poleGrounding } from '../choose/indicate.js';
 import type { JobContext } from '../context/job-context.js';
 import type { PortWiring, WiredChannel } from '../rate/wire.js';
 
-type Named = Pick<PlannedChannel, 'colour' | 'called' | 'pole'>;
+/** How the conductor of a channel is called, and the rules of whose clauses something was asked for it. */
+export interface NamedConductor {
+  readonly named: Pick<PlannedChannel, 'colour' | 'called' | 'pole'>;
+  readonly rules: readonly string[];
+}
+
+/** A set of colours or of names; one that has none for a conductor leaves it without. */
+type ByConductor = { readonly [C in Conductor]?: string };
 
 /** Colour and names of the conductor of a channel, by its basis, its system and the settings. */
 export function namedIn(
@@ -17,41 +24,33 @@ export function namedIn(
   { facts }: PortWiring,
   { port, conductor }: WiredChannel,
   subject: SiteEquipment,
-): Named {
+): NamedConductor {
+  const { conductorColours: colours, conductorNames: names } = settings;
   const isDcBus = facts.current === 'dc' && (facts.circuit === 'battery' || facts.circuit === 'control');
   const positiveGround = isDcBus && poleGrounding(port, subject) === 'positive';
   const decision = WIRING_RULES.namesAndColours.decide({ ...facts, positiveGround });
+  if (WIRING_RULES.highLeg.decide(facts).highLeg === conductor) {
+    const named = { colour: colours.necHighLeg, called: names.necHighLeg, pole: null };
+    return { named, rules: [WIRING_RULES.highLeg.id] };
+  }
+  const isGrounded = decision.grounded === conductor;
+  const byColour: ByConductor = colours[decision.colours];
+  const byName: ByConductor = decision.colours === 'positiveGround' ? {} : names[decision.colours];
   return {
-    colour: colourIn(settings, decision, conductor),
-    called: nameIn(settings, decision, conductor),
-    pole: positiveGround
-      ? { use: conductor === 'positive' ? 'return' : 'line', volts: nominalAt(port, subject) }
-      : null,
+    named: {
+      colour: isGrounded ? colours.necGrounded : (byColour[conductor] ?? ''),
+      called: isGrounded ? names.necGrounded : (byName[conductor] ?? ''),
+      pole: positiveGround
+        ? { use: conductor === 'positive' ? 'return' : 'line', volts: nominalAt(port, subject) }
+        : null,
+    },
+    rules: asksOf(decision, conductor, isNec(facts.basis)) ? [WIRING_RULES.namesAndColours.id] : [],
   };
 }
 
-function colourIn(
-  { conductorColours: by }: Settings,
-  { colours, line }: NamesDecision,
-  conductor: Conductor,
-): string {
-  if (conductor === 'L2' && line !== null) return line === 'grounded' ? by.necGrounded : by.necHighLeg;
-  return colourOf(by[colours], conductor);
-}
-
-/** A set of colours that has none for a conductor leaves it without one. */
-function colourOf(set: { readonly [C in Conductor]?: string }, conductor: Conductor): string {
-  return set[conductor] ?? '';
-}
-
-function nameIn(
-  { conductorNames: by }: Settings,
-  { colours, line }: NamesDecision,
-  conductor: Conductor,
-): string {
-  if (colours === 'positiveGround') return '';
-  if (conductor === 'L2' && line !== null) return line === 'grounded' ? by.necGrounded : by.necHighLeg;
-  return by[colours][conductor];
+/** The NEC asks for the colour of grounded conductors alone; IEC 60445 for that of each. */
+function asksOf({ colours, grounded }: NamesDecision, conductor: Conductor, nec: boolean): boolean {
+  return nec ? conductor === 'N' || conductor === grounded : colours === 'iec';
 }
 
 /** Nominal V of a plant or of a control circuit; null: not stated, or several. */

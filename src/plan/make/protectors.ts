@@ -184,13 +184,15 @@ function plannedChannel(
   if (!wiring) throw new Error('a channel of a port that is not wired');
   const indicated = indicate(job, one.placement, wiring, channel, one.part);
   channelRules.add(indicated.rule);
+  const { named, rules } = namedIn(job, wiring, channel, one.placement.subject);
+  for (const rule of rules) channelRules.add(rule);
   if (channel.doubled || (channel.conductor === 'N' && wiring.neutral.neutral === 'optional'))
     channelRules.add(WIRING_RULES.spareChannel.id);
   return {
     channel: channel.channel,
     wire: wireOf(channel, shared),
     to: channel.to,
-    ...namedIn(job, wiring, channel, one.placement.subject),
+    ...named,
     indicator: [...indicated.indicator],
   };
 }

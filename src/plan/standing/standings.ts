@@ -181,8 +181,8 @@ function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
     found.set(rule.id, unasked ? not(unasked.because) : isSettled ? AS_PLACED[strength] : OPEN);
   // What is there already was wired by somebody else: the plan says how it should be.
   const wired = from.part ? MET : from.existing === '' ? OPEN : NOT_KNOWN;
-  const { conductors, leads, namesAndColours } = WIRING_RULES;
-  for (const rule of [conductors.id, leads.id, namesAndColours.id, ...channelRules]) found.set(rule, wired);
+  const { conductors, leads } = WIRING_RULES;
+  for (const rule of [conductors.id, leads.id, ...channelRules]) found.set(rule, wired);
   for (const device of devices) {
     const { because } = device.planned;
     const toConfirm: Stands = { standing: 'to confirm', because };

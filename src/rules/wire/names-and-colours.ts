@@ -12,7 +12,6 @@ const PLANT = reason('names/positive-ground');
 const IEC = reason('names/iec');
 const LOWER = reason('names/nec');
 const HIGHER = reason('names/nec-480');
-const HIGH_LEG = reason('names/high-leg');
 const CORNER = reason('names/grounded-phase');
 
 /** Systems of 277 V to neutral or more, whole or in part. */
@@ -25,15 +24,11 @@ const OF_480_OR_600: ReadonlySet<AcSystem> = new Set<AcSystem>([
   '600Y/347',
 ]);
 
-/** Parts of a high-leg system that can hold its high leg, and that system. */
-const HOLDS_HIGH_LEG: ReadonlySet<AcSystem> = new Set<AcSystem>(['240/120 high-leg', '240 delta', '240']);
-
 const A_PLANT = practice(
   'A plant with its positive pole grounded names its poles by voltage and use, and no colour is taken for granted.',
 );
 const CITED_UNDER_NEC: readonly Cited[] = [
   'conductor-colours',
-  'high-leg-marking',
   practice(
     'Systems of 480Y/277 and 600Y/347: brown, orange, yellow, gray. Conductors are labelled whatever their colour.',
   ),
@@ -52,15 +47,12 @@ export const namesAndColours = {
   }),
   facts: FACTS,
   decide(f: Facts): NamesDecision {
-    if (f.positiveGround) return { colours: 'positiveGround', line: null, because: PLANT };
-    if (!isNec(f.basis)) return { colours: 'iec', line: null, because: IEC };
+    if (f.positiveGround) return { colours: 'positiveGround', grounded: null, because: PLANT };
+    if (!isNec(f.basis)) return { colours: 'iec', grounded: null, because: IEC };
     const colours = isOf480(f) ? 'nec480' : 'nec';
-    if (f.circuit !== 'power' || f.system === undefined) return { colours, line: null, because: LOWER };
-    if (f.grounding === 'corner') return { colours, line: 'grounded', because: CORNER };
-    if (f.whole === '240/120 high-leg' && HOLDS_HIGH_LEG.has(f.system)) {
-      return { colours, line: 'high leg', because: HIGH_LEG };
-    }
-    return { colours, line: null, because: colours === 'nec480' ? HIGHER : LOWER };
+    if (f.circuit === 'power' && f.grounding === 'corner')
+      return { colours, grounded: 'L2', because: CORNER };
+    return { colours, grounded: null, because: colours === 'nec480' ? HIGHER : LOWER };
   },
 } satisfies WiringRule<WiringFacts, NamesDecision>;
 

@@ -4,26 +4,21 @@ import { wiringTable } from '../table.js';
 
 const nec = {
   colours: 'nec',
-  line: null,
+  grounded: null,
   because: 'no colour of its own beside those of the settings',
 } as const;
 const nec480 = {
   colours: 'nec480',
-  line: null,
+  grounded: null,
   because: 'a system of 480 or 600 V between lines has colours of its own',
 } as const;
-const iec = { colours: 'iec', line: null, because: 'names and colours of IEC 60445' } as const;
+const iec = { colours: 'iec', grounded: null, because: 'names and colours of IEC 60445' } as const;
 const plant = {
   colours: 'positiveGround',
-  line: null,
+  grounded: null,
   because: 'the positive pole is grounded: poles go by their voltage and their use',
 } as const;
-const highLeg = {
-  colours: 'nec',
-  line: 'high leg',
-  because: 'the high leg has a colour and a name of its own',
-} as const;
-const corner = { line: 'grounded', because: 'the grounded phase is white or gray' } as const;
+const corner = { grounded: 'L2', because: 'the grounded phase is white or gray' } as const;
 
 const of = (system: AcSystem, whole: AcSystem = system) => ({ system, whole });
 
@@ -67,24 +62,12 @@ export const table = wiringTable(import.meta.url, namesAndColours, [
   {
     name: 'no system of its own, of a corner-grounded whole (own case)',
     given: { system: undefined, whole: '240 delta', grounding: 'corner' },
-    fires: false,
-    then: nec,
-  },
-  ...(['240/120 high-leg', '240 delta', '240'] as const).map((system) => ({
-    name: `${system} of a high-leg system can hold the high leg: orange (NEC 110.15, value from memory)`,
-    given: of(system, '240/120 high-leg'),
     fires: true,
-    then: highLeg,
-  })),
-  ...(['120', '120/240'] as const).map((system) => ({
-    name: `${system} of a high-leg system doesn’t hold it`,
-    given: of(system, '240/120 high-leg'),
-    fires: false,
-    then: nec,
-  })),
+    then: { ...corner, colours: 'nec' },
+  },
   {
-    name: 'a delta alone has no high leg',
-    given: of('240 delta'),
+    name: 'a high leg is another rule’s',
+    given: of('240/120 high-leg'),
     fires: false,
     then: nec,
   },

@@ -25,6 +25,7 @@ export const WIRE: Sayings<WireReasons> = {
   'names/nec': () => 'no colour of its own beside those of the settings',
   'names/nec-480': () => 'a system of 480 or 600 V between lines has colours of its own',
   'names/high-leg': () => 'the high leg has a colour and a name of its own',
+  'names/no-high-leg': () => 'no line of this circuit is a high leg',
   'names/grounded-phase': () => 'the grounded phase is white or gray',
   'spare-channel/direct-current': () => 'DC never doubles',
   'spare-channel/three-plus-one': () => 'in a 3+1 part each channel has its own conductor',
