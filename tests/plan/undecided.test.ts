@@ -1,10 +1,11 @@
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { planJob } from '../../src/plan/plan-job.js';
+import type * as PlanJob from '../../src/plan/plan-job.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { readListText } from '../../src/read/list/lists.js';
 import type * as Rulebook from '../../src/rules/rulebook.js';
 import { englishPlan, type EnglishPlan } from '../in-english.js';
-import { dataOf, listOf } from './plan-of.js';
+import { listOf } from './plan-of.js';
+import type * as PlanOf from './plan-of.js';
 
 /** The placement rules that the plan knows in a test; undefined: all of them. */
 const known = vi.hoisted(() => {
@@ -32,7 +33,15 @@ vi.mock('../../src/rules/rulebook.js', async (original) => {
 
 const ROWS = 'S service; ac_in=120/240\nP panel; ac_in=120/240; connects_to=S; run_length=20 m';
 
-function plan(): EnglishPlan {
+/** What the plan finds of the rules it keeps: each rulebook is for modules loaded anew. */
+async function planner(): Promise<typeof PlanJob & Pick<typeof PlanOf, 'dataOf'>> {
+  vi.resetModules();
+  const { dataOf } = await import('./plan-of.js');
+  return { ...(await import('../../src/plan/plan-job.js')), dataOf };
+}
+
+async function plan(): Promise<EnglishPlan> {
+  const { planJob } = await planner();
   const settings = defaultSettings();
   const [job] = readListText('list.csv', listOf('basis=nec-2023', ROWS), {
     settings,
@@ -53,8 +62,8 @@ describe('a port of which no rule says anything', () => {
     known.ids = undefined;
   });
 
-  it('is a conflict in the plan, one item a port, beside what the rules decide', () => {
-    const made = plan();
+  it('is a conflict in the plan, one item a port, beside what the rules decide', async () => {
+    const made = await plan();
     expect(made.protectors.map((p) => p.protects)).toHaveLength(1);
     expect(made.notPlaced).toEqual([]);
     expect(made.submittable).toBe(false);
@@ -63,15 +72,17 @@ describe('a port of which no rule says anything', () => {
     ]);
   });
 
-  it('throws in tests', () => {
+  it('throws in tests', async () => {
+    const { dataOf } = await planner();
     expect(() => dataOf('basis=nec-2023', ROWS)).toThrow(
       'P has a port of which no rule says anything: feeder',
     );
   });
 
-  it('isn’t there with all rules', () => {
+  it('isn’t there with all rules', async () => {
     known.ids = undefined;
-    expect(undecided(plan())).toEqual([]);
+    const { dataOf } = await planner();
+    expect(undecided(await plan())).toEqual([]);
     expect(dataOf('basis=nec-2023', ROWS).protectors).toHaveLength(2);
   });
 });

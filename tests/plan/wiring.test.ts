@@ -205,7 +205,7 @@ describe('ports that share a protector', () => {
     const plan = planOf('', 'I inverter-charger; ac_in=120; ac_out=120', { catalogue: only(4) });
     const p = one(plan, 'I:ac-in');
     expect(p.channels.map((c) => c.conductor)).toEqual(['ac-in L1', 'ac-out L1', 'ac-in N', 'ac-out N']);
-    expect(readingsOf(p).map((m) => m.conductor)).toEqual(['ac-in L1', 'ac-in N', 'ac-out L1', 'ac-out N']);
+    expect(readingsOf(p).map((m) => m.conductor)).toEqual(['ac-in L1', 'ac-in N', 'ac-out N', 'ac-out L1']);
     expect(p.wiring.unprotected).toEqual([]);
   });
 
