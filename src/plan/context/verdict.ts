@@ -46,19 +46,23 @@ export function looksAt(
   );
 }
 
-type Looking = Map<Kind, readonly AnyPlacementRule[]>;
+type Looking = Map<PortClass, Map<Kind, readonly AnyPlacementRule[]>>;
 
-const looking = new Map<Basis, Map<PortClass, Looking>>();
+/** By the rules themselves, which tests replace, then by basis. */
+const looking = new WeakMap<typeof PLACEMENT_RULES, Map<Basis, Looking>>();
 
 /** The placement rules that look at such a port: found once for each basis, class of port and kind. */
 function rulesLookingAt(facts: PlacementFacts): readonly AnyPlacementRule[] {
   const { basis, port, kind } = facts;
-  let byPort = looking.get(basis);
-  if (!byPort) looking.set(basis, (byPort = new Map<PortClass, Looking>()));
+  const rules = PLACEMENT_RULES;
+  let byBasis = looking.get(rules);
+  if (!byBasis) looking.set(rules, (byBasis = new Map<Basis, Looking>()));
+  let byPort = byBasis.get(basis);
+  if (!byPort) byBasis.set(basis, (byPort = new Map<PortClass, Map<Kind, readonly AnyPlacementRule[]>>()));
   let byKind = byPort.get(port);
   if (!byKind) byPort.set(port, (byKind = new Map<Kind, readonly AnyPlacementRule[]>()));
   let found = byKind.get(kind);
-  if (!found) byKind.set(kind, (found = PLACEMENT_RULES.filter((rule) => looksAt(rule, facts))));
+  if (!found) byKind.set(kind, (found = rules.filter((rule) => looksAt(rule, facts))));
   return found;
 }
 
