@@ -38,13 +38,15 @@ const CATALOGUE: Example = [
   ['overcurrent_a', '20'],
   ['overcurrent_min_a', '15'],
   ['overcurrent_device', 'breaker'],
-  ['lead_by_instructions', 'no'],
   ['in_npe_ka', ''],
   ['iimp_npe_ka', ''],
+  ['lead_by_instructions', 'no'],
   ['wire_range', '14 to 6 AWG Cu'],
   ['torque', '18 lb-in'],
   ['price', ''],
   ['currency', ''],
+  ['good_flag', ''],
+  ['used_flag', ''],
 ];
 
 const LIBRARY: Example = [

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { EXIT } from '../../src/index.js';
+import { PART_FIELDS } from '../../src/read/company/catalogue-fields.js';
 import { FIELDS } from '../../src/model/fields.js';
 import { KINDS } from '../../src/model/words.js';
 import { freshFolder, projectPath, shuntbook } from './command.js';
@@ -44,13 +45,15 @@ describe('README', () => {
     expect(told).toEqual(Object.values(EXIT));
   });
 
-  it('names every kind, and only fields that there are', () => {
+  it('names every kind, every column of the catalogue, and only fields that there are', () => {
     const words = [...section('What goes in').matchAll(/`([a-z0-9_-]+)`/g)].map(([, word]) => word ?? '');
     for (const kind of KINDS) expect(words).toContain(kind);
     const fields = [...section('What goes in').matchAll(/^\| ((?:`[a-z_0-9]+`(?:, )?)+) /gm)].flatMap(
       ([, cell]) => [...(cell ?? '').matchAll(/`([a-z_0-9]+)`/g)].map(([, f]) => f ?? ''),
     );
     expect(fields.length).toBeGreaterThan(20);
-    for (const field of fields) expect(Object.keys(FIELDS)).toContain(field);
+    const columns = Object.keys(PART_FIELDS);
+    for (const field of fields) expect([...Object.keys(FIELDS), ...columns]).toContain(field);
+    expect(fields).toEqual(expect.arrayContaining(columns));
   });
 });
