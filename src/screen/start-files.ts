@@ -39,6 +39,8 @@ const CATALOGUE: Example = [
   ['torque', '18 lb-in'],
   ['price', ''],
   ['currency', ''],
+  ['good_flag', ''],
+  ['used_flag', ''],
 ];
 
 const LIBRARY: Example = [
