@@ -1,4 +1,4 @@
-import { conductorText } from '../../src/words/conductors.js';
+import { channelText } from '../../src/words/conductors.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { DOCUMENT_KINDS, type DocumentContext } from '../../src/documents/parts/context.js';
 import { renderDocument, renderDocuments } from '../../src/documents/render.js';
@@ -325,7 +325,7 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
         .map((p) => p.text.replace(/\s+/g, ' '))
         .join(' ');
       for (const word of protector.channels.flatMap((c) =>
-        c.indicator.flatMap((l) => [conductorText(c.wire), l.state, l.shows]),
+        c.indicator.flatMap((l) => [channelText(c).replace(/\s+/g, ' '), l.state, l.shows]),
       )) {
         expect(note, protector.tag).toContain(word);
       }
@@ -333,7 +333,7 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
       for (const channel of protector.channels) {
         for (const light of channel.indicator) {
           expect(
-            holds(`${channel.channel}${conductorText(channel.wire)}${light.state}${light.shows}`),
+            holds(`${channel.channel}${channelText(channel)}${light.state}${light.shows}`),
             protector.tag,
           ).toBe(true);
         }
