@@ -16,7 +16,8 @@ export function channelText({
   return `${wire.port === null ? '' : `${wire.port} `}${own.join(', ')}${wire.doubled ? ' (doubled)' : ''}`;
 }
 
+/** With a blank that doesn't break, so that the sign, the figure and its unit stay together. */
 function poleText({ use, volts }: NonNullable<PlannedChannel['pole']>): string {
   if (use === 'return') return 'return (+)';
-  return volts === null ? 'line (-)' : `-${String(volts)} V`;
+  return volts === null ? 'line (-)' : `-${String(volts)}\u00a0V`;
 }

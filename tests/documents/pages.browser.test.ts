@@ -2,6 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
+import { channelText } from '../../src/words/conductors.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { DOCUMENT_KINDS, type DocumentContext } from '../../src/documents/parts/context.js';
 import { renderDocument, renderDocuments } from '../../src/documents/render.js';
@@ -420,7 +421,7 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
         .map((p) => p.text.replace(/\s+/g, ' '))
         .join(' ');
       for (const word of protector.channels.flatMap((c) =>
-        c.indicator.flatMap((l) => [channelText(c), l.state, l.shows]),
+        c.indicator.flatMap((l) => [channelText(c).replace(/\s+/g, ' '), l.state, l.shows]),
       )) {
         expect(note, protector.tag).toContain(word);
       }

@@ -57,7 +57,10 @@ vi.mock('../../src/words/gap.js', async (original) => {
 });
 vi.mock('../../src/words/conductors.js', async (original) => {
   const actual = await original<typeof Conductors>();
-  return { ...actual, conductorText: codes.texts('conductor', actual.conductorText) };
+  return {
+    conductorText: codes.texts('conductor', actual.conductorText),
+    channelText: codes.texts('conductor', actual.channelText),
+  };
 });
 vi.mock('../../src/words/origin.js', async (original) => {
   const { placeText, cited } = await original<typeof Origin>();

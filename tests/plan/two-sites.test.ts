@@ -44,7 +44,7 @@ describe('a plant of -48 V whose positive pole is grounded', () => {
   it.each(['DCP:dc-in', 'RAD:dc-in', 'ALM:terminals', 'DCP:terminals'])(
     '%s: both poles have a channel, named by voltage and use, with no colour taken for granted',
     (where) => {
-      expect(wires(where)).toEqual(['positive, return (+): ', 'negative, -48 V: ']);
+      expect(wires(where)).toEqual(['positive, return (+): ', 'negative, -48\u00a0V: ']);
       expect(one(plan, where).channels.map((c) => [c.conductor, c.to])).toEqual([
         ['positive', 'ground'],
         ['negative', 'ground'],

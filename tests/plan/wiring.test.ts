@@ -265,11 +265,14 @@ describe('colours, leads and instructions', () => {
   const battery = 'B battery; battery_voltage=48; battery_chemistry=lfp; protect=yes; dc_grounding=';
 
   it('a plant with its positive grounded: poles by voltage and use, no colour unless the settings give one', () => {
-    expect(named(`${battery}positive`, 'B:battery')).toEqual(['positive, return (+): ', 'negative, -48 V: ']);
+    expect(named(`${battery}positive`, 'B:battery')).toEqual([
+      'positive, return (+): ',
+      'negative, -48\u00a0V: ',
+    ]);
     const settings = { conductorColours: { positiveGround: { negative: 'blue' } } };
     expect(named(`${battery}positive`, 'B:battery', '', settings)).toEqual([
       'positive, return (+): ',
-      'negative, -48 V: blue',
+      'negative, -48\u00a0V: blue',
     ]);
     for (const grounding of ['negative', 'floating'])
       expect(named(`${battery}${grounding}`, 'B:battery')).toEqual(['positive: red', 'negative: black']);
@@ -283,8 +286,8 @@ describe('colours, leads and instructions', () => {
        R dc-load; connects_to=D; place=Mast; outdoors=yes; run_length=60 m
        K control-circuit; connects_to=D; control_voltage=12 V dc; dc_grounding=positive; outdoors=yes; place=Yard; run_length=50 m`;
     for (const where of ['D:dc-in', 'R:dc-in'])
-      expect(named(rows, where)).toEqual(['positive, return (+): ', 'negative, -24 V: ']);
-    expect(named(rows, 'K:terminals')).toEqual(['positive, return (+): ', 'negative, -12 V: ']);
+      expect(named(rows, where)).toEqual(['positive, return (+): ', 'negative, -24\u00a0V: ']);
+    expect(named(rows, 'K:terminals')).toEqual(['positive, return (+): ', 'negative, -12\u00a0V: ']);
     expect(named(rows, 'C:dc-in-1')).toEqual(['positive: red', 'negative: black']);
   });
 

@@ -11,7 +11,11 @@ const NO_HIGH_LEG = reason('names/no-high-leg');
 const HIGH_LEG = reason('names/high-leg');
 
 /** Parts of a high-leg system that can hold its high leg, and that system. */
-const HOLDS_HIGH_LEG: ReadonlySet<AcSystem> = new Set<AcSystem>(['240/120 high-leg', '240 delta', '240']);
+const HOLDS_HIGH_LEG: ReadonlySet<AcSystem | undefined> = new Set<AcSystem>([
+  '240/120 high-leg',
+  '240 delta',
+  '240',
+]);
 
 const CITED_UNDER_NEC: readonly Cited[] = ['high-leg-marking', 'high-leg-position'];
 
@@ -27,7 +31,7 @@ export const highLeg = {
   }),
   facts: FACTS,
   decide({ basis, circuit, system, whole }: Given<WiringFacts, typeof FACTS>): HighLegDecision {
-    const holds = whole === '240/120 high-leg' && system !== undefined && HOLDS_HIGH_LEG.has(system);
+    const holds = whole === '240/120 high-leg' && HOLDS_HIGH_LEG.has(system);
     return isNec(basis) && circuit === 'power' && holds
       ? { highLeg: 'L2', because: HIGH_LEG }
       : { highLeg: null, because: NO_HIGH_LEG };

@@ -15,7 +15,7 @@ const HIGHER = reason('names/nec-480');
 const CORNER = reason('names/grounded-phase');
 
 /** Systems of 277 V to neutral or more, whole or in part. */
-const OF_480_OR_600: ReadonlySet<AcSystem> = new Set<AcSystem>([
+const OF_480_OR_600: ReadonlySet<AcSystem | undefined> = new Set<AcSystem>([
   '277',
   '347',
   '480',
@@ -57,6 +57,5 @@ export const namesAndColours = {
 } satisfies WiringRule<WiringFacts, NamesDecision>;
 
 function isOf480({ circuit, system, whole }: Facts): boolean {
-  const named = whole ?? system;
-  return circuit === 'power' && named !== undefined && OF_480_OR_600.has(named);
+  return circuit === 'power' && OF_480_OR_600.has(whole ?? system);
 }
