@@ -2,7 +2,6 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { channelText } from '../../src/words/conductors.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { DOCUMENT_KINDS, type DocumentContext } from '../../src/documents/parts/context.js';
 import { renderDocument, renderDocuments } from '../../src/documents/render.js';
