@@ -114,8 +114,6 @@ export interface PlacementCase {
   /** Of what isn't placed: a fact that decides isn't known. */
   readonly open?: true;
   readonly notes?: readonly string[];
-  /** V; what the withstand table is entered with, where that isn't the figure. */
-  readonly entry?: number;
   /** Clauses that hold here, where not all of the rule's do. */
   readonly cites?: readonly string[];
   /** Why a clause of the rule doesn't ask here. */
@@ -189,6 +187,8 @@ export interface RatingCase {
   readonly whereItDecides?: readonly string[];
   readonly assumed?: true;
   readonly bound?: string;
+  /** V; what the withstand table is entered with, where that isn't the figure. */
+  readonly entry?: number;
   /** Clauses that hold here, where not all of the rule's do. */
   readonly cites?: readonly string[];
 }
