@@ -175,7 +175,9 @@ function sayOf(
       requirement.circuit === 'power' &&
       placement.ports.some((port) => suppliesOf(port).utility) &&
       job.site.equipments.some((e) => e.kind === 'service' && !e.facts.fault_current);
-    const who = fromUtility ? 'utility' : 'maker';
+    // What an inverter or a panel passes on is said by the list, not by its maker.
+    const byList = requirement.sccrBecause.code === 'fault-current/passed-on-by';
+    const who = byList ? 'designer' : fromUtility ? 'utility' : 'maker';
     const p = { at, because: requirement.sccrBecause, part: part.part, holds, who } as const;
     notes.push(about(CHOOSE_MESSAGES.faultCurrentUnknown, p, tag, field));
   }

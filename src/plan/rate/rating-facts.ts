@@ -186,6 +186,7 @@ function faultCurrent(port: SitePort): FaultCurrentFacts | undefined {
       from: [{ tag: equipment.tag, fact: own }],
       apart: [],
       unknown: [],
+      passing: [],
     }
   );
 }
