@@ -6,9 +6,12 @@ import { CHOOSE_MESSAGES, type LeadAt } from '../../model/messages/choose.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import { metres, volts } from '../../model/quantity.js';
 import type { JobContext } from '../context/job-context.js';
+import type { Placement } from '../context/verdict.js';
+import type { Requirement } from '../rate/rate.js';
 import { plannedLeads } from './planned-lead.js';
 import { reachWithstandOf } from './reach-withstand.js';
-import { longestRun, reachWith, whereIs, type Selected } from './select.js';
+import { longestRun, reachWith } from './reach.js';
+import { whereIs } from './where.js';
 
 /**
  * What has to be said of leads that are longer than they should be, from tap to terminal and on to ground: the level at that length
@@ -18,7 +21,7 @@ import { longestRun, reachWith, whereIs, type Selected } from './select.js';
  */
 export function longLead(
   job: JobContext,
-  selected: Pick<Selected, 'placement' | 'requirement'>,
+  selected: { readonly placement: Placement; readonly requirement: Requirement },
   part: Part,
 ): PlacedNote | undefined {
   const { placement } = selected;
