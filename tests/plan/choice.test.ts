@@ -51,21 +51,21 @@ describe('the order of choice', () => {
     ).toBe('X');
   });
 
-  it('where nobody says whether the run leaves the building the stronger is taken, and the place isn’t asked for that', () => {
+  it('where nobody says whether the run leaves the building the stronger is taken, and no place is asked for that', () => {
     const lines = catalogueOf(A('X', 'mcov_ac=150; in_ka=5'), A('Y', 'mcov_ac=175; in_ka=10'));
-    const rows = (load: string): string =>
+    const rows = (load: string, panel: string): string =>
       `L load; ac_in=120; protect=yes; impulse_withstand=6 kV; fault_current=1 kA; connects_to=P; run_length=50 m; ${load}
-       P panel; ac_in=120; building=House`;
-    const plan = planOf('occupancy=other', rows(''), { catalogue: lines });
-    expect(one(plan, 'L:feeder').part).toBe('X');
-    const apart = planOf(
-      'occupancy=other',
-      `${rows('place=Shed / bench')}\nQ panel; ac_in=120; connects_to=P`,
-      {
-        catalogue: lines,
-      },
-    );
-    expect(one(apart, 'L:feeder').part).toBe('Y');
+       P panel; ac_in=120; ${panel}`;
+    const plan = (load: string, panel: string): EnglishPlan =>
+      planOf('occupancy=other', rows(load, panel), { catalogue: lines });
+    expect(one(plan('', 'building=House'), 'L:feeder').part).toBe('X');
+    expect(one(plan('place=Shed', ''), 'L:feeder').part).toBe('Y');
+    // Whether the choice turns on it or not, the places that are asked for are the same.
+    const asked = (catalogue: string): readonly string[] =>
+      items(planOf('occupancy=other', rows('place=Shed; outdoors=no', ''), { catalogue }), 'fact/place').map(
+        (i) => i.message,
+      );
+    expect(asked(lines)).toEqual(asked(catalogueOf(A('X', 'mcov_ac=150; in_ka=5'))));
   });
 
   it('nor on DC, nor at a control circuit', () => {

@@ -196,12 +196,12 @@ export interface RatingCase {
   readonly steps?: readonly string[];
   /** Where each stated figure of the working stands, by symbol. */
   readonly places?: Readonly<Record<string, string>>;
-  /** V; what the withstand table is entered with, where that isn't the figure. */
-  readonly entry?: number;
   readonly notes?: readonly string[];
   readonly whereItDecides?: readonly string[];
   readonly assumed?: true;
   readonly bound?: string;
+  /** V; what the withstand table is entered with, where that isn't the figure. */
+  readonly entry?: number;
   /** Clauses that hold here, where not all of the rule's do. */
   readonly cites?: readonly string[];
 }
