@@ -24,7 +24,7 @@ export const NICD_HIGHEST_CHARGE = 1.7;
 /** Usual cells in series by chemistry and nominal voltage in V; values from memory. */
 export const USUAL_CELLS: Readonly<Record<BatteryChemistry, Readonly<Record<number, number>>>> = {
   'lead-acid': { 12: 6, 24: 12, 36: 18, 48: 24 },
-  lfp: { 12: 4, 24: 8, 36: 12, 48: 16 },
+  lfp: { 12: 4, 12.8: 4, 24: 8, 25.6: 8, 36: 12, 38.4: 12, 48: 16, 51.2: 16 },
   nicd: { 12: 10, 24: 20, 48: 40 },
 };
 
@@ -114,7 +114,7 @@ function cellSteps(chemistry: BatteryChemistry, lowestTemp: number | undefined, 
  * Highest charge voltage of a battery bank, the voltage that lasts on its bus.
  *
  * Lead-acid, lithium iron phosphate and nickel-cadmium only; the number of cells is taken from nominal voltages of 12, 24,
- * 36 and 48 V (nickel-cadmium: not 36 V), else it must be stated. Stated cells go first.
+ * 36 and 48 V (nickel-cadmium: not 36 V; lithium iron phosphate: 12.8, 25.6, 38.4 and 51.2 V too), else it must be stated. Stated cells go first.
  * @param input chemistry, nominal V, cells, lowest temperature in °C
  * @returns V with cells, V/cell and working; or what isn't known
  * Source: value from memory.

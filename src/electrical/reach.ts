@@ -1,6 +1,6 @@
 import { metres, quantity, volts } from '../model/quantity.js';
 import { reason } from '../model/reason.js';
-import { subject, type StepSubject, type Working } from '../model/step.js';
+import { subject, type Step, type StepSubject, type Working } from '../model/step.js';
 import { computed, taken, workingOf } from './working.js';
 
 export interface ReachInput {
@@ -18,6 +18,8 @@ export interface ReachInput {
   readonly limit: number;
   /** True where the withstand is an assumption by overvoltage category, and the working says so. */
   readonly withstandAssumed?: boolean;
+  /** V to neutral of the equipment that a service or panel feeds, by which the withstand was assumed: the working says so. */
+  readonly fedAt?: number;
 }
 
 /** Which case of the rule it is, and how far along the cable a protector covers. */
@@ -31,12 +33,12 @@ export interface ReachFigures {
  * Distance along the cable that a protector covers, without the working: for ranking many parts.
  * @param input V, V/m, m
  * @returns the case and m, never negative, never past the limit
- * Source: OVE Fachinformation E09:2022 Annex C.
+ * Source: OVE Fachinformation E09:2022 Annex C; that the level counts with its leads: IEC 62305-4 Annex (value from memory).
  */
 export function reachFigures(input: ReachInput): ReachFigures {
   const { up, leads, withstand, slope, leastReach, limit } = input;
   if (up + leads > withstand) return { kind: 'none', distance: 0 };
-  if (up <= withstand / 2) return { kind: 'unlimited', distance: limit };
+  if (up + leads <= withstand / 2) return { kind: 'unlimited', distance: limit };
   return {
     kind: 'metres',
     distance: Math.min(Math.max((withstand - up - leads) / slope, leastReach), limit),
@@ -50,6 +52,8 @@ export interface Reach extends ReachFigures {
 }
 
 const SOURCE = reason('source/reach');
+const EFFECTIVE = reason('source/effective-level');
+const TABLE = reason('source/withstand-table');
 const ON_THIS_PAGE = reason('source/on-this-page');
 const ASSUMED = reason('source/assumed-on-these-pages');
 const LEVEL = subject('reach/level');
@@ -67,7 +71,7 @@ function caseOf(input: ReachInput, kind: ReachFigures['kind']): readonly [StepSu
     case 'none':
       return [subject('reach/none', levels), ['Up', 'Ul', 'Uw']];
     case 'unlimited':
-      return [subject('reach/unlimited', levels), ['Up', 'Uw']];
+      return [subject('reach/unlimited', levels), ['Up', 'Ul', 'Uw']];
     case 'metres':
       return [
         subject('reach/metres', {
@@ -81,14 +85,26 @@ function caseOf(input: ReachInput, kind: ReachFigures['kind']): readonly [StepSu
   }
 }
 
+function withstandStep({ withstand, withstandAssumed, fedAt }: ReachInput): Step {
+  if (fedAt !== undefined) {
+    const fed = subject('reach/fed-withstand', { voltage: volts(fedAt) });
+    return taken('Uw', fed, withstand, 'V', 'assumption', TABLE);
+  }
+  return withstandAssumed
+    ? taken('Uw', WITHSTAND, withstand, 'V', 'assumption', ASSUMED)
+    : taken('Uw', WITHSTAND, withstand, 'V');
+}
+
 /**
  * Distance along the cable that a protector covers.
  *
- * Level and leads above the withstand: none. Level at most half the withstand: not limited by oscillation. Else the margin
- * over the slope, at least the least reach. Never past the long-run limit; the caller keeps it inside one building.
+ * Level and leads above the withstand: none. Level and leads at most half the withstand: not limited by oscillation; induction along
+ * the run isn't counted. Else the margin over the slope, at least the least reach. Never past the long-run limit; the caller keeps it
+ * inside one building.
  * @param input V, V/m, m
  * @returns the case, m, the margin in V and the working
- * Source: OVE Fachinformation E09:2022 Annex C; the least reach is its convention.
+ * Source: OVE Fachinformation E09:2022 Annex C; the least reach is its convention; that the level counts with its leads: IEC 62305-4
+ * Annex (value from memory).
  */
 export function protectiveDistance(input: ReachInput): Reach {
   const { kind, distance } = reachFigures(input);
@@ -96,17 +112,15 @@ export function protectiveDistance(input: ReachInput): Reach {
   const steps = [
     taken('Up', LEVEL, input.up, 'V'),
     taken('Ul', LEADS, input.leads, 'V', 'computed', ON_THIS_PAGE),
-    input.withstandAssumed
-      ? taken('Uw', WITHSTAND, input.withstand, 'V', 'assumption', ASSUMED)
-      : taken('Uw', WITHSTAND, input.withstand, 'V'),
+    withstandStep(input),
   ];
   const [what, uses] = caseOf(input, kind);
   const result = computed('lp', what, {
     value: distance,
     unit: 'm',
-    sure: 'published',
+    sure: kind === 'unlimited' ? 'memory' : 'published',
     uses,
-    source: SOURCE,
+    source: kind === 'unlimited' ? EFFECTIVE : SOURCE,
   });
   return { kind, distance, margin, working: workingOf(steps, result) };
 }

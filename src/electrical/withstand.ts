@@ -4,6 +4,7 @@ import type { OvervoltageCategory } from '../model/words.js';
 import {
   AC_SYSTEM_DATA,
   isLiftedToLineVoltage,
+  linesToGround,
   wholeOf,
   worstGroundedLine,
   type GroundedSystem,
@@ -90,4 +91,15 @@ export function withstandEntryVoltage(input: GroundedSystem): number {
   if (!isLiftedToLineVoltage(input)) return worstGroundedLine(input.system, wholeOf(input)).nominal;
   const isIt = input.basis === 'iec' && input.earthing === 'IT';
   return AC_SYSTEM_DATA[isIt && input.system === '230' ? '230' : wholeOf(input)].betweenConductors;
+}
+
+/**
+ * Voltage that Table F.1 is entered with for what a service or panel feeds: equipment that hangs on its lowest voltage to neutral has
+ * the least withstand. Behind an impedance-grounded or ungrounded wye that is line to neutral too; a delta has line to line alone.
+ * @param input the system there, and the one that it is a part of
+ * @returns V: 120 of a high-leg delta
+ * Source: IEC 60664-1:2020 Table F.1; that what is fed decides: this project's choice.
+ */
+export function fedEntryVoltage({ system, whole }: Pick<GroundedSystem, 'system' | 'whole'>): number {
+  return Math.min(...linesToGround(system, whole ?? system));
 }

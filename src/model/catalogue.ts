@@ -36,6 +36,9 @@ export interface Part {
   readonly nominalCurrent: number | null;
   readonly maximumCurrent: number | null;
   readonly impulseCurrent: number | null;
+  /** A; of the path from neutral to ground of a 3+1 part. */
+  readonly neutralNominalCurrent: number | null;
+  readonly neutralImpulseCurrent: number | null;
   readonly sccr: number | null;
   readonly sccrDc: number | null;
   readonly type: 1 | 2 | 3 | null;

@@ -106,6 +106,8 @@ export type RatingDecision =
       readonly notes: readonly PlacedNote[];
       /** What has to be said only where this figure is the one that decides. */
       readonly whereItDecides?: readonly PlacedNote[];
+      /** V; what the withstand table is entered with, where that is less than the value. */
+      readonly withstandEntry?: number;
       /** True where the figure is an assumption. */
       readonly assumed?: boolean;
       /** Why the figure bounds what isn't known; a draft stands on it until that is stated. */

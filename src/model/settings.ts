@@ -40,14 +40,28 @@ const thresholds = z.strictObject({
   otherNominalCurrentNec: figure.positive().default(3_000),
   /** A; IEC 60364-5-53 cl. 534.4.4.4, value from memory. */
   nominalCurrentIec: figure.positive().default(5_000),
+  /** A; that goes first at an AC end of a run outdoors or between buildings: common practice, no source. */
+  outdoorEndNominalCurrent: figure.positive().default(10_000),
   /** A; NFPA 780, value from memory. */
   lightningNominalCurrentNec: figure.positive().default(20_000),
   /** A; IEC 60364-5-53 cl. 534.4.4.4, value from memory. */
   lightningImpulseCurrentIec: figure.positive().default(12_500),
+  /** A; In of the path from neutral to ground of a 3+1 part: IEC 60364-5-53 Table 534.4, value from memory. */
+  neutralPathCurrent: z
+    .strictObject({ single: figure.positive().default(10_000), three: figure.positive().default(20_000) })
+    .prefault({}),
+  /** A; Iimp of that path where class T1 is asked for: IEC 60364-5-53 Table 534.4, value from memory. */
+  neutralPathImpulseCurrent: z
+    .strictObject({ single: figure.positive().default(25_000), three: figure.positive().default(50_000) })
+    .prefault({}),
   /** Share of Isc that a DC short-circuit current rating must bear: NEC 690.8(A), IEC 60364-7-712 Annex B, values from memory. */
   shortCircuitShare: figure.min(1).default(1.25),
   /** m; total lead length where neither list nor catalogue states one: IEC 60364-5-53 cl. 534.4.8. */
   leadLength: figure.positive().default(0.5),
+  /** m; total lead length beyond which a person confirms: IEC 60364-5-53 cl. 534.4.8. */
+  longLead: figure.positive().default(0.5),
+  /** m; total lead length that iec never exceeds: IEC 60364-5-53 cl. 534.4.8, value from memory. */
+  longestLeadIec: figure.positive().default(1),
   /** A; peak at which a VPR is measured: UL 1449. */
   leadPeakNec: figure.positive().default(3_000),
   /** A; In of IEC 60364-5-53. */

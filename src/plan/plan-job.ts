@@ -20,6 +20,7 @@ import { byNaturalOrder } from '../model/natural-order.js';
 import { calculation } from './context/calculation.js';
 import { defaultsUsed } from './items/defaults.js';
 import { earthingConflicts } from './items/earthing.js';
+import { besideExisting } from './choose/beside-existing.js';
 import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
 import { overcurrentItems } from './items/overcurrent.js';
@@ -85,6 +86,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     ...selected.flatMap((one) => [...one.requirement.notes, ...one.notes]),
     ...existingElsewhere(selected),
     ...overcurrentItems(made),
+    ...besideExisting(selected),
     ...defaults.notes,
     ...earthingConflicts(site),
     ...undecidedCycle(site.basis.value),

@@ -49,6 +49,12 @@ export const IEC_CLAUSES = table<ClauseSource>()({
     says: 'a nominal discharge current of at least 5 kA at the origin; with lightning protection an impulse current of at least 12.5 kA where none was computed',
     ...memory,
   },
+  'neutral-path-currents': {
+    ...LOW_VOLTAGE_5_53,
+    clause: 'Table 534.4',
+    says: 'in connection 3+1 the path from neutral to earth bears the nominal and impulse currents of all lines together',
+    ...memory,
+  },
   'short-circuit-current-rating': {
     ...LOW_VOLTAGE_5_53,
     clause: '534.4.4.6',

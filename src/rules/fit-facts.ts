@@ -14,6 +14,8 @@ export interface FitFacts {
   /** `power`: AC of the site; `turbine`, `control`: of a turbine or a control circuit. */
   readonly circuit: 'power' | 'turbine' | 'control' | 'battery' | 'array';
   readonly atService: boolean;
+  /** Of the AC system there; 1 of a split phase, of two wires and of DC. */
+  readonly phases: 1 | 3;
   /** V. */
   readonly mcov: number;
   /** A. */
@@ -43,7 +45,10 @@ export interface FitFacts {
 }
 
 /** What is known of a place before anything is rated. */
-export type FitPlace = Pick<FitFacts, 'basis' | 'circuit' | 'atService' | 'outdoors' | 'lightning'> & {
+export type FitPlace = Pick<
+  FitFacts,
+  'basis' | 'earthing' | 'circuit' | 'atService' | 'outdoors' | 'lightning'
+> & {
   readonly current: 'ac' | 'dc' | undefined;
 };
 
@@ -63,6 +68,7 @@ export type FitRuleId =
   | 'rate/listing'
   | 'rate/indication'
   | 'rate/connection'
+  | 'rate/neutral-path'
   | 'rate/lightning'
   | 'rate/channels'
   | 'rate/lead-size';

@@ -65,21 +65,47 @@ export interface BatteryFacts {
   readonly unreadable: ReadonlySet<string>;
 }
 
+/** One figure that a fault current is made of. */
+interface FaultSourceFacts {
+  readonly tag: string;
+  readonly fact: Fact<number>;
+  /** Of a transformer whose row states no figure. */
+  readonly by?: {
+    readonly kva: Fact<number>;
+    readonly impedance: Fact<number>;
+    readonly system: AcSystem;
+  };
+}
+
 /** Fault current available at a port. */
 export interface FaultCurrentFacts {
+  /** A; the sum of `from`. */
   readonly value: number;
   readonly own: boolean;
-  readonly from: readonly {
-    readonly tag: string;
-    readonly fact: Fact<number>;
-    /** Of a transformer whose row states no figure. */
-    readonly by?: {
-      readonly kva: Fact<number>;
-      readonly impedance: Fact<number>;
-      readonly system: AcSystem;
-    };
-  }[];
+  /** What can feed a fault there at one time. */
+  readonly from: readonly FaultSourceFacts[];
+  /** What feeds only in place of that. */
+  readonly apart: readonly FaultSourceFacts[];
+  /** Tags of what feeds it and states no figure: the value is the least then. */
   readonly unknown: readonly string[];
+}
+
+/** What feeds a fault at a DC port beside the arrays that feed the port itself. */
+export interface DcJoinedFacts {
+  /** Where the arrays are joined: `CC-1 dc-in-1`. */
+  readonly at: string;
+  /** How many other arrays are on the circuit. */
+  readonly others: number;
+  /** A at standard test conditions; Isc x strings of those that state it. */
+  readonly othersCurrent: number;
+  /** How many of them don't. */
+  readonly othersUnknown: number;
+  /** What converters on the circuit send back out of each input, where it is known, A. */
+  readonly backfeed: readonly {
+    readonly tag: string;
+    readonly inputs: number;
+    readonly fact: Fact<number>;
+  }[];
 }
 
 /** Everything that a rating rule may declare about one port; plan/ fills it from the site. */
@@ -96,6 +122,8 @@ export interface RatingFacts {
   readonly arrays: readonly ArrayFacts[];
   /** Tags of the arrays that feed this port at once; several groups: one of them does, and which isn't stated. */
   readonly arrayGroups: readonly (readonly string[])[];
+  /** Of a DC port: what else feeds a fault there; undefined: it is none. */
+  readonly joined: DcJoinedFacts | undefined;
   readonly turbines: readonly TurbineFacts[];
   readonly converters: readonly ConverterFacts[];
   readonly batteries: readonly BatteryFacts[];

@@ -45,6 +45,7 @@ import { leadSize } from './rate/lead-size.js';
 import { lightning } from './rate/lightning.js';
 import { listing } from './rate/listing.js';
 import { mcov } from './rate/mcov.js';
+import { neutralPath } from './rate/neutral-path.js';
 import { nominalCurrent } from './rate/nominal-current.js';
 import { shortCircuit } from './rate/short-circuit.js';
 import { turbineVoltage } from './rate/turbine-voltage.js';
@@ -127,6 +128,7 @@ const PART_RULES: { readonly [I in FitRuleId]: AnyFitRule & { readonly id: I } }
   'rate/listing': listing,
   'rate/indication': indication,
   'rate/connection': connection,
+  'rate/neutral-path': neutralPath,
   'rate/lightning': lightning,
   'rate/channels': channels,
   'rate/lead-size': leadSize,

@@ -39,6 +39,8 @@ const CATALOGUE: Example = [
   ['overcurrent_min_a', '15'],
   ['overcurrent_device', 'breaker'],
   ['lead_by_instructions', 'no'],
+  ['in_npe_ka', ''],
+  ['iimp_npe_ka', ''],
   ['wire_range', '14 to 6 AWG Cu'],
   ['torque', '18 lb-in'],
   ['price', ''],

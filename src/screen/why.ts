@@ -104,7 +104,13 @@ function protectorText(p: PlannedProtector, basis: Basis): string {
       : [
           `  has: MCOV ${or(figures.mcov, 'V')}, ${figures.upBasis ?? 'Up'} ${or(figures.up, 'V')}, leads ${or(figures.leadVoltage, 'V')}, ` +
             `withstand behind it ${or(figures.impulseWithstand, 'V')}${figures.withstandAssumed ? ' (assumed)' : ''}, ` +
-            `reach ${figures.reach === null ? 'not limited within its run' : runLength(figures.reach, basis)}`,
+            `reach ${figures.reach === null ? 'not limited within its run' : runLength(figures.reach, basis)}` +
+            (figures.reachWithstand === null || figures.reachWithstand === figures.impulseWithstand
+              ? ''
+              : ` by ${figure(figures.reachWithstand, 'V')} of what it feeds (assumed)`) +
+            (figures.levelBetween === null
+              ? ''
+              : `, between two conductors up to ${figure(figures.levelBetween, 'V')}`),
         ];
   return lines([
     `${p.tag}  ${printable(part)} at ${p.ports.map(portName).join(' and ')}: ${p.strength}`,

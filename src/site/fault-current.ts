@@ -1,136 +1,90 @@
-import type { Fact } from '../model/fact.js';
-import type { SiteEquipment, SitePort } from '../model/site.js';
-import type { AcSystem } from '../model/words.js';
+import type { SitePort } from '../model/site.js';
+import type { Kind } from '../model/words.js';
 import { batteriesOn } from './battery-bus.js';
+import {
+  acInputsOf,
+  availableAt,
+  busOf,
+  separates,
+  type FaultBuses,
+  type FaultSource,
+  type TransformerBound,
+} from './fault-bus.js';
+import { fedBy } from './fault-feeds.js';
 
-/** One figure that a fault current is made of. */
-export interface FaultSource {
-  readonly tag: string;
-  /** A. */
-  readonly fact: Fact<number>;
-  /** Of a transformer whose row states no figure: what the bound is made of. */
-  readonly by?: TransformerFacts;
-}
-
-/** What a transformer states of itself. */
-export interface TransformerFacts {
-  readonly kva: Fact<number>;
-  readonly impedance: Fact<number>;
-  /** Of its secondary. */
-  readonly system: AcSystem;
-}
-
-/** The most that a transformer can drive into a fault, A. */
-export type TransformerBound = (facts: TransformerFacts) => number;
-
-/** Available fault current at a port, A: its own, or an upper bound from upstream. */
+/** Available fault current at a port, A: what its row says of it, or the sum of what can feed a fault there at one time. */
 export interface FaultCurrent {
-  /** The stated facts that it is made of. */
-  readonly from: readonly FaultSource[];
   readonly value: number;
+  /** The stated figures that it is the sum of. */
+  readonly from: readonly FaultSource[];
+  /** Those that don't add, since they feed only in place of others. */
+  readonly apart: readonly FaultSource[];
   /** True where it is the row's own figure. */
   readonly own: boolean;
-  /** Feeders whose figure isn't known. */
+  /** What feeds it and isn't known: the figure is the least then. */
   readonly unknown: readonly string[];
 }
 
+/** What runs in step with its supply: too little to be counted elsewhere than at its own port. */
+const IN_STEP: ReadonlySet<Kind> = new Set<Kind>(['grid-tie-inverter', 'ac-module-branch']);
+
 /**
- * The fault current at an AC port or a battery bus. An AC port without its own figure takes that of the port upstream as
- * the upper bound; an inverter's AC out takes its AC in. The batteries of a bus feed a fault together: their currents add,
- * and what a converter on that bus states is that of its AC side.
- * @returns undefined where nobody states one
+ * The fault current at an AC port or a battery bus. What a service, panel or load states is available there. What a source states is
+ * what it gives: sources that can feed together add, each once; of those that a transfer switch keeps apart the highest counts.
+ * Without a figure a port takes what is joined to it, as an upper bound; an inverter's AC out passes on its AC in.
+ * @param port an AC port, a battery or what hangs on one
+ * @param bound the most that a transformer can drive, A; one function for all ports of a site
+ * @returns undefined where nobody states anything
  */
 export function faultCurrentAt(port: SitePort, bound: TransformerBound): FaultCurrent | undefined {
-  return port.cls === 'battery' || port.cls === 'dc-bus' ? onBus(port) : find(port, new Set(), bound);
+  if (port.cls === 'battery' || port.cls === 'dc-bus') return onBattery(port);
+  if (separates(port)) {
+    const given = availableAt(port, bound);
+    return given && { ...totalOf([given]), apart: [], own: given.by === undefined, unknown: [] };
+  }
+  const { tag, kind, facts } = port.equipment;
+  const buses = busesOf(bound);
+  const joined = fedBy(buses, busOf(buses, port, 'above'));
+  const feeds = new Map(joined.feeds);
+  const unknown = new Set(joined.unknown);
+  const isInput = acInputsOf(port).includes(port);
+  const isJoined = feeds.size > 0 || unknown.size > 0;
+  if (facts.fault_current && (isInput || (IN_STEP.has(kind) && isJoined)))
+    feeds.set(tag, { tag, fact: facts.fault_current });
+  if (isInput && port.feeders.length === 0) unknown.add(tag);
+  // Beside what it is joined to, the share of an AC battery isn't asked for at its own port.
+  if (kind === 'ac-battery' && !facts.fault_current && feeds.size > 0) unknown.delete(tag);
+  if (feeds.size === 0) return undefined;
+  const from = [...feeds.values()];
+  const apart = [...joined.apart.values()].filter((one) => !feeds.has(one.tag));
+  const own = from.length === 1 && from[0]?.tag === tag && apart.length === 0 && unknown.size === 0;
+  return { ...totalOf(from), apart, own, unknown: [...unknown] };
 }
 
-function onBus(port: SitePort): FaultCurrent | undefined {
-  const from: FaultCurrent['from'][number][] = [];
+function totalOf(from: readonly FaultSource[]): Pick<FaultCurrent, 'value' | 'from'> {
+  return { value: from.reduce((sum, one) => sum + one.fact.value, 0), from };
+}
+
+/** The batteries of a bus feed a fault together; what a converter on it states is that of its AC side. */
+function onBattery(port: SitePort): FaultCurrent | undefined {
+  const from: FaultSource[] = [];
   const unknown: string[] = [];
-  let value = 0;
-  for (const battery of batteriesOn(port)) {
-    const fact = battery.facts.fault_current;
-    if (!fact) {
-      unknown.push(battery.tag);
-      continue;
-    }
-    from.push({ tag: battery.tag, fact });
-    value += fact.value;
+  for (const { tag, facts } of batteriesOn(port)) {
+    if (facts.fault_current) from.push({ tag, fact: facts.fault_current });
+    else unknown.push(tag);
   }
   const own = from.length === 1 && unknown.length === 0 && from[0]?.tag === port.equipment.tag;
-  return from.length > 0 ? { from, value, own, unknown } : undefined;
+  return from.length > 0 ? { ...totalOf(from), apart: [], own, unknown } : undefined;
 }
 
-/** The ports upstream of a port; of an AC out that nothing feeds, the AC inputs of its inverter. */
-function upstreamOf(port: SitePort): readonly SitePort[] {
-  const { cls, equipment, feeders } = port;
-  if (cls === 'ac-out' && equipment.kind === 'transformer') {
-    return equipment.ports.filter((p) => p.cls === 'ac-in');
+/** By the formula of a transformer's bound, of which a program has one. */
+const known = new WeakMap<TransformerBound, FaultBuses>();
+
+function busesOf(bound: TransformerBound): FaultBuses {
+  let buses = known.get(bound);
+  if (!buses) {
+    buses = { above: new WeakMap(), below: new WeakMap(), bound };
+    known.set(bound, buses);
   }
-  return cls === 'ac-out' && feeders.length === 0
-    ? equipment.ports.filter((p) => p.cls === 'ac-in' || p.cls === 'ac-in-2')
-    : feeders;
-}
-
-/** True for the side of a transformer that a system of its own begins at. */
-function isDerived({ cls, equipment }: SitePort): boolean {
-  return cls === 'ac-out' && equipment.kind === 'transformer' && equipment.facts.isolated?.value !== false;
-}
-
-/** What a port's own row states of it: of a transformer that is about what it feeds. */
-function ownFigure(port: SitePort, bound: TransformerBound): FaultSource | undefined {
-  const { equipment, cls, system } = port;
-  const { tag, facts, kind } = equipment;
-  if (kind === 'transformer' && cls !== 'ac-out') return undefined;
-  if (facts.fault_current) return { tag, fact: facts.fault_current };
-  const { kva, impedance_percent: impedance } = facts;
-  if (!isDerived(port) || !kva || !impedance || system === undefined) return undefined;
-  const by = { kva, impedance, system };
-  return { tag, fact: { value: bound(by), origin: kva.origin, text: '' }, by };
-}
-
-function find(port: SitePort, seen: Set<SitePort>, bound: TransformerBound): FaultCurrent | undefined {
-  let at = port;
-  // As long as one port feeds it, what is known there is known here: a chain of panels may be as long as its list.
-  for (;;) {
-    if (seen.has(at)) return undefined;
-    seen.add(at);
-    const { equipment } = at;
-    const own = ownFigure(at, bound);
-    if (own) {
-      const isOwn = at === port && own.by === undefined;
-      return { from: [own], value: own.fact.value, own: isOwn, unknown: [] };
-    }
-    if (isDerived(at)) return undefined;
-    const upstream = upstreamOf(at);
-    const [only] = upstream;
-    if (!only) return undefined;
-    if (upstream.length > 1) return join(equipment, upstream, seen, bound);
-    at = only;
-  }
-}
-
-/** The most that any of several feeders can drive. */
-function join(
-  equipment: SiteEquipment,
-  upstream: readonly SitePort[],
-  seen: Set<SitePort>,
-  bound: TransformerBound,
-): FaultCurrent | undefined {
-  const from: FaultCurrent['from'][number][] = [];
-  const unknown: string[] = [];
-  let value = 0;
-  for (const feeder of upstream) {
-    const found = find(feeder, seen, bound);
-    if (!found) {
-      // An inverter's own AC in isn't what to ask about: what feeds it is.
-      const silent = feeder.equipment === equipment ? feeder.feeders : [feeder];
-      for (const one of silent) unknown.push(one.equipment.tag);
-      continue;
-    }
-    for (const one of found.from) from.push(one);
-    for (const tag of found.unknown) unknown.push(tag);
-    value = Math.max(value, found.value);
-  }
-  return from.length > 0 ? { from, value, own: false, unknown } : undefined;
+  return buses;
 }

@@ -6,6 +6,7 @@ import { sourcesToOpen } from '../../src/plan/make/supplies.js';
 import { planJob } from '../../src/plan/plan-job.js';
 import { readListText } from '../../src/read/list/lists.js';
 import { batteriesOn } from '../../src/site/battery-bus.js';
+import { joinedTo } from '../../src/site/dc-joined.js';
 import { faultCurrentAt } from '../../src/site/fault-current.js';
 import { groundingOf, noGroundings } from '../../src/site/grounding.js';
 import { ultimateSources } from '../../src/site/inputs.js';
@@ -110,6 +111,34 @@ describe('looks at the site grow with the job', () => {
         const last = site.equipments.find((e) => e.tag === `P${site.equipments.length - 1}`);
         if (!last) throw new Error('no last panel');
         sourcesToOpen(last.ports, last);
+      },
+    ],
+    [
+      'the fault current at each port',
+      chain,
+      (site) => {
+        const bound = (): number => 0;
+        for (const port of portsOf(site)) faultCurrentAt(port, bound);
+      },
+    ],
+    [
+      'the fault current behind a chain of transfer switches',
+      (count) =>
+        Array.from({ length: count / 3 }, (_, n) => n + 1).flatMap((i) => [
+          `T${i},transfer-switch,${i === 1 ? 'S' : `P${i - 1}`},120/240,,,House / hall,5 ft`,
+          `G${i},generator,T${i},,120/240,,House / hall,5 ft`,
+          `P${i},panel,T${i},120/240,,,House / hall,5 ft`,
+        ]),
+      (site) => {
+        const bound = (): number => 0;
+        for (const port of portsOf(site)) faultCurrentAt(port, bound);
+      },
+    ],
+    [
+      'what is joined to each DC circuit',
+      SHAPES['arrays on one input'] ?? chain,
+      (site) => {
+        for (const port of portsOf(site)) joinedTo(port);
       },
     ],
     [

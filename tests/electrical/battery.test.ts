@@ -28,6 +28,10 @@ describe('usual cells', () => {
     ['lfp', 24, 8],
     ['lfp', 36, 12],
     ['lfp', 48, 16],
+    ['lfp', 12.8, 4],
+    ['lfp', 25.6, 8],
+    ['lfp', 38.4, 12],
+    ['lfp', 51.2, 16],
     ['nicd', 12, 10],
     ['nicd', 24, 20],
     ['nicd', 48, 40],
@@ -47,7 +51,8 @@ describe('usual cells', () => {
   });
   test.each([
     ['lead-acid', 60],
-    ['lfp', 51.2],
+    ['lfp', 54],
+    ['lead-acid', 12.8],
     ['nicd', 36],
     ['nicd', 13],
     ['lfp', 0],

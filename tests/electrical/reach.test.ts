@@ -38,6 +38,15 @@ describe('cases', () => {
     expect(uw(false)).toMatchObject({ value: 2500, sure: 'stated', source: 'as stated' });
     expect(uw(true)).toMatchObject({ value: 2500, sure: 'assumption', source: 'assumption on these pages' });
   });
+  test('at a service or panel it is that of what it feeds, and says by which voltage', () => {
+    const { working } = protectiveDistance({ ...usual, withstand: 1500, withstandAssumed: true, fedAt: 120 });
+    expect(englishSteps(working).find((s) => s.symbol === 'Uw')).toMatchObject({
+      value: 1500,
+      sure: 'assumption',
+      says: 'Impulse withstand assumed of what is fed from here: overvoltage category II at 120 V to neutral',
+      source: 'IEC 60664-1:2020 Table F.1',
+    });
+  });
   test('the least reach', () => {
     expect(reachFigures({ ...usual, up: 2050 })).toEqual({ kind: 'metres', distance: 10 });
     expect(reachFigures({ ...usual, up: 2050, leastReach: 5 })).toEqual({ kind: 'metres', distance: 10 });
@@ -65,16 +74,22 @@ describe('cases', () => {
     expect(englishSteps(found.working)[3]?.says).toContain('none');
     expect(reachFigures({ ...usual, up: 2300 })).toEqual({ kind: 'metres', distance: 10 });
   });
-  test('none goes before "at most half": long leads', () => {
+  test('long leads: the level counts with them', () => {
     expect(reachFigures({ ...usual, up: 1000, leads: 1600 })).toEqual({ kind: 'none', distance: 0 });
+    expect(reachFigures({ ...usual, up: 1000, leads: 250 }).kind).toBe('unlimited');
+    expect(reachFigures({ ...usual, up: 1000, leads: 250.1 }).kind).toBe('metres');
   });
-  test('not limited: level at most half the withstand', () => {
-    const found = protectiveDistance({ ...usual, up: 1250 });
-    expect(found).toMatchObject({ kind: 'unlimited', distance: 30.48, margin: 1050 });
+  test('not limited: level and leads at most half the withstand', () => {
+    const found = protectiveDistance({ ...usual, up: 1050 });
+    expect(found).toMatchObject({ kind: 'unlimited', distance: 30.48, margin: 1250 });
     expectSound(found.working);
-    expect(englishSteps(found.working)[3]).toMatchObject({ formula: 'no limit where Up <= Uw / 2' });
+    expect(englishSteps(found.working)[3]).toMatchObject({
+      formula: 'no limit where Up + Ul <= Uw / 2',
+      sure: 'memory',
+    });
     expect(englishSteps(found.working)[3]?.says).toContain('not limited');
-    expect(reachFigures({ ...usual, up: 1250.1 }).kind).toBe('metres');
+    expect(englishSteps(found.working)[3]?.source).toContain('IEC 62305-4');
+    expect(reachFigures({ ...usual, up: 1050.1 }).kind).toBe('metres');
   });
   test('figures with and without the working are the same', () => {
     for (const up of [1000, 1700, 2400])

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   assumedWithstand,
+  fedEntryVoltage,
   IEC_60664_1_2020_TABLE_F_1,
   withstandEntryVoltage,
 } from '../../src/electrical/withstand.js';
@@ -77,6 +78,25 @@ describe('the voltage that the table is entered with', () => {
     expect(entry('400Y/230', 'solid', 'iec', 'IT')).toBe(400);
     expect(entry('400Y/230', 'solid', 'iec', 'TT')).toBe(230);
     expect(entry('230', 'none', 'iec', 'IT')).toBe(230);
+  });
+});
+
+describe('what a service or panel feeds enters with its lowest voltage to neutral', () => {
+  test.each([
+    ['120/240', undefined, 120],
+    ['208Y/120', undefined, 120],
+    ['240/120 high-leg', undefined, 120],
+    ['240', '240/120 high-leg', 120],
+    ['240 delta', '240/120 high-leg', 120],
+    ['480Y/277', undefined, 277],
+    ['480 delta', '480Y/277', 277],
+    ['480', '480Y/277', 277],
+    ['600Y/347', undefined, 347],
+    ['240 delta', undefined, 240],
+    ['480 delta', undefined, 480],
+    ['400Y/230', undefined, 230],
+  ] as const)('%s of %s: %d V', (system, whole, volts) => {
+    expect(fedEntryVoltage({ system, whole })).toBe(volts);
   });
 });
 

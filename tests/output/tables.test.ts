@@ -36,6 +36,8 @@ const part = (name: string, price: number | null): Part => ({
   nominalCurrent: 10_000,
   maximumCurrent: null,
   impulseCurrent: null,
+  neutralNominalCurrent: null,
+  neutralImpulseCurrent: null,
   sccr: null,
   sccrDc: null,
   type: 2,

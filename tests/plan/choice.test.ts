@@ -15,6 +15,79 @@ describe('the order of choice', () => {
     expect(chosen(rows, A('SHORT', 'mcov_ac=150; up=900'), A('GOOD', 'mcov_ac=320; up=500'))).toBe('GOOD');
   });
 
+  it('then at an AC end of a run outdoors or between buildings 10 kA (common practice, no source)', () => {
+    const lines = [
+      A('X', 'mcov_ac=150; in_ka=5'),
+      A('Y', 'mcov_ac=175; in_ka=10'),
+      A('Z', 'mcov_ac=200; in_ka=20'),
+    ];
+    const rows = (load: string, panel: string): string =>
+      `${LOAD.replace('; place=House', '')}; connects_to=P; run_length=5 m; ${load}\nP panel; ac_in=120; ${panel}`;
+    const plan = (load: string, panel: string): EnglishPlan =>
+      planOf('', rows(load, panel), { catalogue: catalogueOf(...lines) });
+    const part = (load: string, panel: string): string | null => one(plan(load, panel), 'L:feeder').part;
+    expect(part('place=House', 'place=House')).toBe('X');
+    expect(part('place=House; outdoors=yes', 'place=House')).toBe('Y');
+    expect(part('place=House', 'place=House; outdoors=yes')).toBe('Y');
+    expect(part('place=Barn', 'place=House')).toBe('Y');
+    const away = one(plan('place=Barn', 'place=House'), 'L:feeder');
+    expect(away.rejected).toContainEqual({
+      part: 'X',
+      rule: 'choice',
+      because:
+        'Y goes before it: its In is as high as an AC end of a run outdoors or between buildings asks first (common practice)',
+    });
+    expect(away.rejected).toContainEqual({
+      part: 'Z',
+      rule: 'choice',
+      because: 'Y goes before it: its MCOV is lower, so it clamps sooner',
+    });
+    // None of so much: the choice goes on without.
+    expect(
+      one(
+        planOf('', rows('place=Barn', 'place=House'), { catalogue: catalogueOf(...lines.slice(0, 1)) }),
+        'L:feeder',
+      ).part,
+    ).toBe('X');
+  });
+
+  it('where nobody says whether the run leaves the building the stronger is taken, and the place isn’t asked for that', () => {
+    const lines = catalogueOf(A('X', 'mcov_ac=150; in_ka=5'), A('Y', 'mcov_ac=175; in_ka=10'));
+    const rows = (load: string): string =>
+      `L load; ac_in=120; protect=yes; impulse_withstand=6 kV; fault_current=1 kA; connects_to=P; run_length=50 m; ${load}
+       P panel; ac_in=120; building=House`;
+    const plan = planOf('occupancy=other', rows(''), { catalogue: lines });
+    expect(one(plan, 'L:feeder').part).toBe('X');
+    const apart = planOf(
+      'occupancy=other',
+      `${rows('place=Shed / bench')}\nQ panel; ac_in=120; connects_to=P`,
+      {
+        catalogue: lines,
+      },
+    );
+    expect(one(apart, 'L:feeder').part).toBe('Y');
+  });
+
+  it('nor on DC, nor at a control circuit', () => {
+    const dc = `BAT battery; battery_voltage=48; battery_chemistry=lfp; fault_current=1 kA; protect=yes; outdoors=yes
+      CC charge-controller; connects_to=BAT; run_length=2 m; place=Hut`;
+    const stock = catalogueOf(
+      partLine('X', 'channels=2; mcov_dc=75; mcov_ac=75; up=400; in_ka=5'),
+      partLine('Y', 'channels=2; mcov_dc=80; mcov_ac=80; up=400; in_ka=10'),
+    );
+    expect(one(planOf('', dc, { catalogue: stock }), 'BAT:battery').part).toBe('X');
+    const control =
+      'CTL control-circuit; control_voltage=24 V ac; outdoors=yes; protect=yes; run_length=50 m; connects_to=L\nL load; ac_in=120; place=House';
+    expect(one(planOf('', control, { catalogue: stock }), 'CTL:terminals').part).toBe('X');
+  });
+
+  it('the figure is a setting', () => {
+    const rows = `${LOAD}; outdoors=yes; connects_to=P; run_length=5 m\nP panel; ac_in=120; place=House`;
+    const settings = { thresholds: { outdoorEndNominalCurrent: 5_000 } };
+    const lines = catalogueOf(A('X', 'mcov_ac=150; in_ka=5'), A('Y', 'mcov_ac=175; in_ka=10'));
+    expect(one(planOf('', rows, { catalogue: lines, settings }), 'L:feeder').part).toBe('X');
+  });
+
   it('then the lowest MCOV, whatever its level', () => {
     expect(chosen(LOAD, A('X', 'mcov_ac=175; up=500'), A('Y', 'mcov_ac=150; up=800'))).toBe('Y');
   });

@@ -213,7 +213,7 @@ export function lightsOf(plan: EnglishPlan, where: string, conductor: string): r
 }
 
 const HEADINGS =
-  'part,channels,mcov_ac,mcov_dc,up,up_basis,in_ka,iimp_ka,sccr_ka,sccr_dc_ka,type,iec_class,connection,enclosure,listed_for,listing,indicator,indicator_min_v,lead_length,lead_gauge,overcurrent,overcurrent_a,overcurrent_min_a,overcurrent_device,lead_by_instructions,wire_range,price';
+  'part,channels,mcov_ac,mcov_dc,up,up_basis,in_ka,iimp_ka,in_npe_ka,iimp_npe_ka,sccr_ka,sccr_dc_ka,type,iec_class,connection,enclosure,listed_for,listing,indicator,indicator_min_v,lead_length,lead_gauge,overcurrent,overcurrent_a,overcurrent_min_a,overcurrent_device,lead_by_instructions,wire_range,price';
 
 /** One line of a catalogue of tests. */
 export function partLine(part: string, facts: string): string {
@@ -278,6 +278,6 @@ export const STOCK = catalogueOf(
       ),
     ),
   ),
-  partLine('MINT', 'channels=2; mcov_ac=275; up=900; connection=3+1'),
-  partLine('SAGE', 'channels=4; mcov_ac=275; up=900; connection=3+1'),
+  partLine('MINT', 'channels=2; mcov_ac=275; up=900; connection=3+1; in_npe_ka=10'),
+  partLine('SAGE', 'channels=4; mcov_ac=275; up=900; connection=3+1; in_npe_ka=20'),
 );

@@ -96,6 +96,55 @@ describe('every plan', () => {
   });
 });
 
+describe('fault currents', () => {
+  const byPorts = (made: EnglishPlan): ReadonlyMap<string, PlannedProtector> =>
+    new Map(made.protectors.map((p) => [keyOf(p), p]));
+  /** Every stated current of a site a given number of times as high. */
+  const times = (site: MadeSite, factor: number): MadeSite => ({
+    ...site,
+    rows: site.rows.map((row) => {
+      const { fault_current: stated = '' } = row;
+      const [figure = '', unit = ''] = stated.split(' ');
+      return figure === '' ? row : { ...row, fault_current: `${Number(figure) * factor} ${unit}` };
+    }),
+  });
+
+  it('that are higher never lower what a part must bear', () => {
+    fc.assert(
+      fc.property(sites(), fc.constantFrom(1.5, 2, 10), (site, factor) => {
+        const before = byPorts(plan(site));
+        for (const [key, { required }] of byPorts(plan(times(site, factor)))) {
+          const was = before.get(key)?.required;
+          if (was) expect(required.sccr ?? 0).toBeGreaterThanOrEqual(was.sccr ?? 0);
+          // What is known of a place doesn't hang on how high it is.
+          if (was) expect(required.sccr === null).toBe(was.sccr === null);
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  it('that one more row states never lower it either, but where that row says what is available there', () => {
+    const gives: ReadonlySet<string> = new Set(['generator', 'inverter-charger', 'ac-battery']);
+    fc.assert(
+      fc.property(sites(), fc.nat(20), (site, at) => {
+        const silent = site.rows.filter(
+          (r) => gives.has(r['kind'] ?? '') && (r['fault_current'] ?? '') === '',
+        );
+        const one = silent[at % Math.max(1, silent.length)];
+        if (!one) return;
+        const rows = site.rows.map((r) => (r === one ? { ...r, fault_current: '3 kA' } : r));
+        const before = byPorts(plan(site));
+        for (const [key, { required }] of byPorts(plan({ ...site, rows }))) {
+          const was = before.get(key)?.required.sccr ?? 0;
+          expect(required.sccr ?? 0).toBeGreaterThanOrEqual(was);
+        }
+      }),
+      RUNS,
+    );
+  });
+});
+
 /** Each requirement as the plan prints it, against the part as the plan prints it. */
 function expectMet(p: PlannedProtector, basis: string): void {
   const { required, figures, partDetails } = p;

@@ -248,7 +248,8 @@ describe('2.1 batteries', () => {
     ['', 'battery_voltage=12; battery_chemistry=nicd', 17],
     ['', 'battery_voltage=24; battery_chemistry=nicd', 34],
     ['', 'battery_voltage=48; battery_chemistry=nicd', 68],
-    ['', 'battery_voltage=51.2; battery_chemistry=lfp; cells=16', 58.4],
+    ['', 'battery_voltage=51.2; battery_chemistry=lfp; cells=15', 54.75],
+    ['', 'battery_voltage=51.2; battery_chemistry=lfp', 58.4],
     ['', 'battery_chemistry=lfp; cells=15', 54.75],
     ['', 'battery_voltage=400; battery_chemistry=nmc; max_dc_voltage=460', 460],
     // A maker's figure above that of the chemistry counts; one below it doesn't.
@@ -259,7 +260,7 @@ describe('2.1 batteries', () => {
   });
 
   it.each([
-    ['battery_voltage=51.2; battery_chemistry=lfp', ['rate/battery-voltage-unknown']],
+    ['battery_voltage=54; battery_chemistry=lfp', ['rate/battery-voltage-unknown']],
     ['battery_voltage=48; battery_chemistry=nmc', ['rate/battery-voltage-unknown']],
     ['battery_voltage=48', ['fact/battery-chemistry']],
     ['battery_chemistry=lfp', ['fact/battery-voltage']],
@@ -467,11 +468,47 @@ describe('2.3 clamping', () => {
     ['SVC service; ac_in=240/120 high-leg', 'SVC:service', 4000],
     ['SVC service; ac_in=240 delta', 'SVC:service', 4000],
     ['SVC service; ac_in=480Y/277; system_grounding=impedance', 'SVC:service', 6000],
-    ['SVC battery; battery_voltage=48; battery_chemistry=lfp; protect=yes', 'SVC:battery', 800],
+    // A battery, a DC load and a control circuit by their nominal voltage (rules.md section 5), 51.2 V as 48 V.
+    ['SVC battery; battery_voltage=48; battery_chemistry=lfp; protect=yes', 'SVC:battery', 500],
+    ['SVC battery; battery_voltage=51.2; battery_chemistry=lfp; protect=yes', 'SVC:battery', 500],
+    [
+      'SVC battery; battery_voltage=60; battery_chemistry=lfp; open_circuit_voltage=66; protect=yes',
+      'SVC:battery',
+      800,
+    ],
+    ['SVC battery; open_circuit_voltage=58; protect=yes', 'SVC:battery', 800],
+    [
+      `BAT battery; battery_voltage=51.2; battery_chemistry=lfp
+       SVC dc-load; connects_to=BAT; protect=yes`,
+      'SVC:dc-in',
+      500,
+    ],
+    ['SVC control-circuit; control_voltage=48 V dc; protect=yes', 'SVC:terminals', 500],
+    ['SVC control-circuit; control_voltage=60 V dc; protect=yes', 'SVC:terminals', 800],
     ['SVC array; open_circuit_voltage=500; protect=yes', 'SVC:output', 4000],
   ])('%s: Uw assumed as %s %i V', (row, where, volts) => {
     const p = one(planOf('', row), where);
     expect(p.figures).toMatchObject({ impulseWithstand: volts, withstandAssumed: true });
+  });
+
+  it('an array of unknown temperature enters with the lower of 1.25 x Voc and what the converter bears', () => {
+    const withstand = (bears: number): number | null | undefined =>
+      one(
+        planOf(
+          '',
+          `CC charge-controller; dc_inputs=1; max_dc_voltage=${bears}; place=Hut
+           A array; connects_to=CC; run_length=5 m; voc_stc=48; modules_in_series=5`,
+        ),
+        'CC:dc-in-1',
+      ).figures?.impulseWithstand;
+    // Table F.1, category II: 300 V 2500 V, 600 V 4000 V. 1.25 x 240 V = 300 V.
+    expect([withstand(600), withstand(290), withstand(150)]).toEqual([2500, 2500, 1500]);
+    const known = planOf(
+      'lowest_temp=-40 C',
+      `CC charge-controller; dc_inputs=1; max_dc_voltage=600; place=Hut
+       A array; connects_to=CC; run_length=5 m; voc_stc=50; modules_in_series=5`,
+    );
+    expect(one(known, 'CC:dc-in-1').figures?.impulseWithstand).toBe(4000);
   });
 
   it('an assumption is printed, and a stated figure goes before it', () => {
@@ -703,6 +740,36 @@ describe('2.5 lead voltage', () => {
   });
 });
 
+describe('2.3 between two conductors', () => {
+  const figures = (rows: string, facts = ''): ReturnType<typeof one>['figures'] =>
+    one(planOf(facts, rows), 'L:feeder').figures;
+
+  it('up to the sum of both levels, each with its leads: printed, compared with nothing', () => {
+    const plan = planOf('', 'L load; ac_in=240; protect=yes; fault_current=1 kA');
+    const p = one(plan, 'L:feeder');
+    expect(p.figures?.levelBetween).toBeCloseTo(2 * (600 + (p.figures?.leadVoltage ?? 0)), 1);
+    const calculation = p.calculations.find((c) => c.title === 'Level between two conductors');
+    expect(calculation?.steps.at(-1)).toMatchObject({ symbol: 'Upp', unit: 'V' });
+    expect(calculation?.steps.at(-1)?.says).toMatch(/compared with nothing/);
+    expect(plan.openItems.filter((i) => i.message.includes('between two conductors'))).toEqual([]);
+  });
+
+  it('one conductor with a channel to ground has none; nor lines that lead to N', () => {
+    const one1 = catalogueOf(partLine('A', 'channels=1; mcov_ac=150; up=600'));
+    const single = planOf('', 'L load; ac_in=120; protect=yes', { catalogue: one1 });
+    expect(one(single, 'L:feeder').figures?.levelBetween).toBeNull();
+    expect(figures('L load; ac_in=230; protect=yes', 'basis=iec; earthing=TT')?.levelBetween).toBeNull();
+    expect(figures('L load; ac_in=230; protect=yes', 'basis=iec; earthing=TN')?.levelBetween).not.toBeNull();
+  });
+
+  it('nor has a conductor that is doubled', () => {
+    const doubled = planOf('', 'L load; ac_in=120; n_pe_link=yes; protect=yes');
+    const p = one(doubled, 'L:feeder');
+    expect(p.channels.map((c) => c.conductor)).toEqual(['L1', 'L1 (doubled)']);
+    expect(p.figures?.levelBetween).toBeNull();
+  });
+});
+
 describe('2.6 reach', () => {
   const reach = (facts: string, row: string, up: number, more = ''): number | null | undefined => {
     const catalogue = catalogueOf(
@@ -739,6 +806,50 @@ describe('2.6 reach', () => {
       ).figures?.reach;
     expect(iec('run_length=12 m; ')).toBe(10);
     expect(iec('run_length=9 m; ')).toBeNull();
+  });
+
+  it.each([
+    // At a service or panel category II at the lowest voltage to neutral there (IEC 60664-1 Table F.1, read), beside its own.
+    ['120/240', '', 1500, 2500],
+    ['208Y/120', '', 1500, 2500],
+    ['240/120 high-leg', '', 1500, 4000],
+    ['480Y/277', '', 2500, 4000],
+    ['480Y/277', 'system_grounding=impedance', 2500, 6000],
+    ['600Y/347', '', 4000, 6000],
+    ['240 delta', '', 2500, 4000],
+    ['480 delta', '', 4000, 6000],
+    ['120/240', 'impulse_withstand=6000', 1500, 6000],
+  ])(
+    'at a panel of %s %s it is held against %i V, and its own %i V stands beside',
+    (system, more, fed, own) => {
+      const plan = planOf('', `P panel; ac_in=${system}; protect=yes; fault_current=1 kA; ${more}`);
+      const p = one(plan, 'P:feeder');
+      expect(p.figures).toMatchObject({ reachWithstand: fed, impulseWithstand: own });
+      const service = planOf('', `P service; ac_in=${system}; ${more}`);
+      expect(one(service, 'P:service').figures).toMatchObject({ reachWithstand: fed, impulseWithstand: own });
+    },
+  );
+
+  it('a part of a system by the lines of the whole, and a load by its own withstand', () => {
+    const rows = (load: string): string =>
+      `SVC service; ac_in=240/120 high-leg; place=House
+       P panel; connects_to=SVC; ac_in=240; protect=yes; place=House
+       L load; connects_to=P; ac_in=240; protect=yes; place=House${load}`;
+    const plan = planOf('', rows(''));
+    expect(one(plan, 'P:feeder').figures).toMatchObject({ reachWithstand: 1500, impulseWithstand: 4000 });
+    expect(one(plan, 'L:feeder').figures).toMatchObject({ reachWithstand: 2500, impulseWithstand: 2500 });
+    expect(one(planOf('', rows('; impulse_withstand=4 kV')), 'L:feeder').figures?.reachWithstand).toBe(4000);
+  });
+
+  it('its length at a panel follows from that', () => {
+    const catalogue = catalogueOf(
+      partLine('A', 'channels=2; mcov_ac=150; up=1000; up_basis=Up; lead_length=0.001 m'),
+    );
+    const plan = planOf('', 'P panel; ac_in=120/240; protect=yes', { catalogue });
+    // (1500 V - 1000 V) / 25 V/m (OVE E09:2022 Annex C).
+    expect(one(plan, 'P:feeder').figures?.reach).toBe(20);
+    const steps = one(plan, 'P:feeder').calculations.find((c) => c.title.startsWith('Reach'))?.steps;
+    expect(steps?.find((s) => s.symbol === 'Uw')?.says).toMatch(/category II at 120 V to neutral/);
   });
 
   it('Up and leads above Uw: none', () => {
@@ -853,12 +964,18 @@ describe('2.7 type, enclosure and lightning protection', () => {
       `SVC service; ac_in=230; place=Hut
        CC charge-controller; dc_inputs=1; place=Hut
        A array; connects_to=CC; run_length=3 m; voc_stc=40; modules_in_series=3
-       L load; connects_to=SVC; run_length=9 m; ac_in=230; place=Hut; protect=yes`,
+       L load; connects_to=SVC; run_length=9 m; ac_in=230; place=Hut; protect=yes
+       K control-circuit; control_voltage=24 V dc; connects_to=L; run_length=9 m; place=Hut; protect=yes`,
       { catalogue: LIGHTNING },
     );
     expect(one(plan, 'SVC:service').part).toBe(origin);
     expect(one(plan, 'CC:dc-in-1').part).toBe(dc);
     expect(one(plan, 'L:feeder').part).toBe('T2');
+    expect(one(plan, 'CC:dc-in-1').wiring.smallestLead).toMatch(
+      lightning === 'attached' ? /^earth lead 16 mm2/ : /^earth lead 6 mm2/,
+    );
+    // A control circuit has parts of another kind.
+    expect(one(plan, 'K:terminals').wiring.smallestLead).toMatch(/^earth lead 6 mm2/);
     expect(one(plan, 'SVC:service').wiring.smallestLead).toMatch(
       lightning === 'none' ? /^earth lead 6 mm2/ : /^earth lead 16 mm2/,
     );
@@ -998,5 +1115,57 @@ describe('2.9 listing and indication', () => {
     });
     expect(at(plan, 'SVC:service')).toHaveLength(1);
     expect(one(plan, 'SVC:service').part).toBeNull();
+  });
+});
+
+describe('2.4 the path from neutral to ground of a 3+1 part', () => {
+  // IEC 60364-5-53 Table 534.4, value from memory: In 10 kA single phase, 20 kA three phase.
+  const rows =
+    'SVC service; ac_in=400Y/230; fault_current=6 kA\nL load; ac_in=230; protect=yes; fault_current=1 kA';
+  const asked = (npe: string, facts = 'basis=iec; earthing=TT'): ReturnType<typeof planOf> =>
+    planOf(facts, rows, {
+      catalogue: catalogueOf(
+        partLine('SORREL', `channels=4; mcov_ac=275; up=900; connection=3+1; ${npe}`),
+        partLine('THYME', `channels=2; mcov_ac=275; up=900; connection=3+1; ${npe}`),
+      ),
+    });
+
+  it('below: rejected; three phases ask twice as much', () => {
+    const plan = asked('in_npe_ka=10');
+    expect(one(plan, 'SVC:service').part).toBeNull();
+    expect(one(plan, 'L:feeder').part).toBe('THYME');
+    expect(items(plan, 'choose/neutral-path')).toEqual([]);
+    expect(items(plan, 'choose/no-3-plus-1')[0]?.message).toMatch(
+      /In of its path from neutral to ground 10 kA < 20 kA/,
+    );
+  });
+
+  it('not stated: kept, and to be confirmed by the maker', () => {
+    const plan = asked('');
+    expect(one(plan, 'SVC:service').part).toBe('SORREL');
+    expect(items(plan, 'choose/neutral-path').map((i) => [i.severity, i.who, i.message])).toEqual([
+      [
+        'confirm',
+        'maker',
+        'THYME at L feeder: In of its path from neutral to ground isn’t stated, and 10 kA is asked.',
+      ],
+      [
+        'confirm',
+        'maker',
+        'SORREL at SVC service: In of its path from neutral to ground isn’t stated, and 20 kA is asked.',
+      ],
+    ]);
+    expect(plan.standings.filter((s) => s.rule === 'rate/neutral-path').map((s) => s.standing)).toEqual([
+      'to confirm',
+      'to confirm',
+    ]);
+  });
+
+  it('beside a lightning protection system Iimp too, at the service', () => {
+    const t1 = 'iec_class=T1; iimp_ka=12.5; in_npe_ka=20';
+    const facts = 'basis=iec; earthing=TT; lightning_protection=isolated';
+    expect(one(asked(`${t1}; iimp_npe_ka=49`, facts), 'SVC:service').part).toBeNull();
+    expect(one(asked(`${t1}; iimp_npe_ka=50`, facts), 'SVC:service').part).toBe('SORREL');
+    expect(one(asked(`${t1}; iimp_npe_ka=49`, facts), 'L:feeder').part).toBe('THYME');
   });
 });

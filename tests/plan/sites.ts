@@ -129,7 +129,7 @@ function cellsOf(kind: string, n: number, iec: boolean, target: SiteRow | undefi
         impedance_percent: pick(['', '2.5'], n >> 3),
       };
     case 'ac-battery':
-      return { ac_out: system };
+      return { ac_out: system, fault_current: pick(['', '200 A'], n >> 3) };
     case 'pump-drive':
       return { ac_in: target === undefined ? '' : system, ac_out: system, max_dc_voltage: '600' };
     case 'disconnect':
@@ -144,7 +144,14 @@ function cellsOf(kind: string, n: number, iec: boolean, target: SiteRow | undefi
     case 'ac-module-branch':
       return { ac_out: system };
     case 'inverter-charger':
-      return { ac_in: system, ac_out: system, dc_inputs: String((n % 2) + 1), max_dc_voltage: '250' };
+      return {
+        ac_in: system,
+        ac_out: system,
+        dc_inputs: String((n % 2) + 1),
+        max_dc_voltage: '250',
+        fault_current: pick(['', '100 A'], n >> 3),
+        backfeed_a: pick(['', '20'], n >> 4),
+      };
     case 'grid-tie-inverter':
       return {
         ac_out: system,

@@ -199,6 +199,8 @@ export interface RatingCase {
   readonly notes?: readonly string[];
   readonly whereItDecides?: readonly string[];
   readonly assumed?: true;
+  /** V; what the withstand table is entered with, where that isn't the figure. */
+  readonly entry?: number;
   readonly bound?: string;
   /** Clauses that hold here, where not all of the rule's do. */
   readonly cites?: readonly string[];
@@ -230,6 +232,7 @@ export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly Ra
       notes: decision.outcome === 'outside' ? [] : lines(decision.notes, one.notes),
       decides: lines(decision.outcome === 'asks' ? (decision.whereItDecides ?? []) : [], one.whereItDecides),
       assumed: decision.outcome === 'asks' ? decision.assumed : undefined,
+      entry: rounded(decision.outcome === 'asks' ? decision.withstandEntry : undefined),
       bound: decision.outcome === 'asks' && decision.bound !== undefined ? say(decision.bound) : undefined,
       cites: one.cites && cited(decision.outcome === 'asks' ? decision.cites : undefined),
       ...(one.steps === undefined ? {} : { steps: steps?.map(stepLine) }),
@@ -243,6 +246,7 @@ export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly Ra
       notes: one.notes ?? [],
       decides: one.whereItDecides ?? [],
       assumed: one.assumed,
+      entry: one.entry,
       bound: one.bound,
       cites: one.cites,
       ...(one.steps === undefined ? {} : { steps: one.steps }),

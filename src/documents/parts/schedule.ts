@@ -33,6 +33,8 @@ export const ScheduleRowSchema = z.object({
   levelName: z.string(),
   level: z.string(),
   leadVoltage: z.string(),
+  /** Between two conductors that each have a channel to ground; ``: there is one such conductor. */
+  levelBetween: z.string(),
   withstand: z.string(),
   margin: z.string(),
   reach: z.string(),
@@ -122,7 +124,12 @@ function withstandText(protector: PlannedProtector): string {
   const figures = protector.figures;
   if (figures === null) return notKnown(OPEN);
   if (figures.impulseWithstand === null) return notKnown(OPEN);
-  return `${plainNumber(figures.impulseWithstand)} V${figures.withstandAssumed ? ' (assumed)' : ''}`;
+  const own = `${plainNumber(figures.impulseWithstand)} V${figures.withstandAssumed ? ' (assumed)' : ''}`;
+  // At a service or panel the reach is held against what it feeds.
+  const fed = figures.reachWithstand;
+  return fed === null || fed === figures.impulseWithstand
+    ? own
+    : `${own}; of what it feeds ${plainNumber(fed)} V (assumed)`;
 }
 
 /** `required: place/service`; with several strengths `place/service (recommended), place/wind-premises (required)`. */
@@ -159,6 +166,8 @@ export function scheduleRow(protector: PlannedProtector, basis: Basis): Schedule
     levelName: figures?.upBasis ?? 'VPR or Up',
     level: volts(figures?.up ?? null, missing),
     leadVoltage: volts(figures?.leadVoltage ?? null, missing),
+    levelBetween:
+      figures === null || figures.levelBetween === null ? '' : `${plainNumber(figures.levelBetween)} V`,
     withstand: withstandText(protector),
     margin: volts(figures?.margin ?? null, missing),
     reach: reachText(protector, basis),

@@ -1,8 +1,25 @@
 import type { PortsAt } from '../ports-at.js';
 import type { Quantity } from '../quantity.js';
 import type { Reason } from '../reason.js';
+import type { Basis } from '../editions.js';
 import { message } from '../message.js';
 import type { Who } from '../words.js';
+
+/** A total lead length with the level and the reach that it leaves. */
+export interface LeadAt {
+  total: Quantity;
+  level: Quantity;
+  reach: Quantity | 'unknown' | 'unlimited';
+}
+
+/** Leads as planned beside the length that is aimed at. */
+interface LongLead {
+  at: PortsAt;
+  part: string;
+  basis: Basis;
+  planned: LeadAt;
+  aimed: LeadAt;
+}
 
 /** Messages about the choice of parts. */
 export const CHOOSE_MESSAGES = {
@@ -49,6 +66,22 @@ export const CHOOSE_MESSAGES = {
     'confirm',
     'maker',
   ),
+  /** Of a 3+1 part: what its path from neutral to ground bears isn't stated. */
+  neutralPath: message<{ at: PortsAt; part: string; shortfall: Reason }>(
+    'choose/neutral-path',
+    'confirm',
+    'maker',
+  ),
+  leadLong: message<LongLead>('choose/lead-long', 'confirm', 'installer'),
+  leadTooLong: message<LongLead & { most: Quantity }>('choose/lead-too-long', 'conflict', 'installer'),
+  besideExisting: message<{
+    at: PortsAt;
+    existing: PortsAt;
+    part: string;
+    mcov: Quantity | null;
+    /** Null: what is there already isn't in the catalogue. */
+    existingMcov: Quantity | null;
+  }>('choose/beside-existing', 'confirm', 'installer'),
   existingSeveral: message<{ tag: string; existing: string; places: readonly PortsAt[] }>(
     'choose/existing-several',
     'confirm',

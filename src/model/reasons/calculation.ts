@@ -15,6 +15,7 @@ export interface CalculationReasons {
   'calculation/converter-limit': { readonly converter: string; readonly reached: Quantity };
   'calculation/code-limit': { readonly reached: Quantity };
   'calculation/leads': { readonly atHalfMetre: Quantity; readonly atOneMetre: Quantity };
+  'calculation/level-between': None;
   'calculation/reach': { readonly margin: Quantity };
   'calculation/flash-density': None;
   'calculation/risk-level': None;

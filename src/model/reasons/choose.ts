@@ -64,6 +64,12 @@ export interface ChooseReasons {
   'indication/not-stated': None;
   'connection/not-3-plus-1': None;
   'connection/3-plus-1': None;
+  'neutral-path/nec': None;
+  'neutral-path/no-tt': None;
+  'neutral-path/not-stated': {
+    readonly each: readonly { readonly rating: 'In' | 'Iimp'; readonly asked: Quantity }[];
+  };
+  'neutral-path/below': Compared & { readonly rating: 'In' | 'Iimp' };
   'lightning/nec': None;
   'lightning/no-system': None;
   'lightning/control-circuit': None;
@@ -77,6 +83,7 @@ export interface ChooseReasons {
 
   'choice/other-first': { readonly part: string; readonly by: NestedReason };
   'choice/no-shortfall': None;
+  'choice/strong-outdoors': None;
   'choice/lower-mcov': None;
   'choice/enclosure-4x': None;
   'choice/lower-level': None;

@@ -12,6 +12,7 @@ export interface RateReasons extends CalculationReasons, SourceReasons {
   'array-current/no-dc-port': None;
   'array-current/no-array': None;
   'array-current/source-not-listed': None;
+  'array-current/others-not-stated': { readonly count: number; readonly at: string };
   'array-current/not-stated': { readonly arrays: Tags };
   'array-voltage/no-array': None;
   'array-voltage/not-known': None;

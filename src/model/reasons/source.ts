@@ -37,6 +37,7 @@ export interface SourceReasons {
   'source/uses-not-permitted': { readonly basis: Basis; readonly clause: string };
   'source/inverter-link': None;
   'source/parallel-sources': None;
+  'source/one-at-a-time': None;
   'source/transformer-impedance': None;
   'source/feeding-source-not-stated': None;
   'source/nominal-current-iec': None;
@@ -57,6 +58,8 @@ export interface SourceReasons {
   'source/current-wave': None;
   'source/lead-voltage': None;
   'source/reach': None;
+  'source/effective-level': None;
+  'source/level-between': None;
   'source/smallest-lead-nec': None;
   'source/smallest-lead-iec': None;
 }

@@ -39,6 +39,14 @@ export interface AcSteps {
   'fault-current/transformer-power': { readonly at: string };
   'fault-current/transformer-impedance': { readonly at: string };
   'fault-current/upstream': { readonly at: readonly string[] };
+  'fault-current/from': { readonly at: string };
+  /** Sources that feed at one time; `apart`: those that feed only in place of them; `without`: those that nobody states. */
+  'fault-current/together': {
+    readonly each: readonly Quantity[];
+    readonly of: readonly string[];
+    readonly apart: readonly string[];
+    readonly without: readonly string[];
+  };
   'fault-current/of-battery': { readonly battery: string };
   'fault-current/sum': { readonly each: readonly Quantity[] };
   'nominal-current/least': None;

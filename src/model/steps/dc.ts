@@ -41,6 +41,15 @@ export interface DcSteps {
     readonly strings: Quantity;
   };
   'array-current/stated': None;
+  /** Other arrays on the circuit, joined at `at`; `current`: Isc × strings of all of them. */
+  'array-current/others': {
+    readonly count: number;
+    readonly at: string;
+    readonly share: Quantity;
+    readonly current: Quantity;
+  };
+  'array-current/backfeed': { readonly converter: string; readonly inputs: number };
+  'array-current/total': { readonly parts: readonly Quantity[] };
   /** Tags of the arrays that feed the conductor at once. */
   'array-current/sum': { readonly arrays: readonly string[] };
   /** Tags of the arrays of each source, of which one feeds the input. */

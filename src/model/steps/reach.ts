@@ -32,6 +32,10 @@ export interface ReachSteps {
   'reach/level': None;
   'reach/leads': None;
   'reach/withstand': None;
+  /** Of what a service or panel feeds; `voltage`: to neutral. */
+  'reach/fed-withstand': { readonly voltage: Quantity };
+  /** Between two conductors that each have a channel to ground. */
+  'level/between': { readonly level: Quantity; readonly leads: Quantity };
   'reach/none': Levels;
   'reach/unlimited': Levels;
   'reach/metres': Levels & {

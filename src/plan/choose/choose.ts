@@ -15,6 +15,8 @@ import { leadsByMetal, leadsToPlan, type MetalLeads } from '../../rules/smallest
 export type Specification = Omit<FitFacts, 'part' | 'leadVoltage' | 'thresholds'> & {
   /** m; as the list states it for this place; undefined: as the catalogue or the settings say. */
   readonly leadLength: number | undefined;
+  /** A; In of the parts that go first here; undefined: none does for its In. */
+  readonly strongFirst: number | undefined;
 };
 
 /** Why a part was left. */
@@ -80,12 +82,12 @@ function placeKey(p: OvercurrentPlace): string {
 
 /** Every field of a specification, in one order: what two places ask alike is chosen once. */
 function keyOf(d: Specification): string {
-  return `${d.basis}|${d.earthing}|${d.current}|${d.circuit}|${d.atService}|${d.mcov}|${d.nominalCurrent}|${d.sccr}|${d.withstand}|${d.withstandAssumed}|${d.aheadOfDisconnect}|${d.outdoors}|${d.listedFor}|${d.lightning}|${d.conductors}|${d.spareRoom}|${d.oneHousing}|${d.leadLength}|${d.classOneAsked}|${d.leadPlaces.map(placeKey).join('/')}`;
+  return `${d.basis}|${d.earthing}|${d.current}|${d.circuit}|${d.atService}|${d.phases}|${d.mcov}|${d.nominalCurrent}|${d.sccr}|${d.withstand}|${d.withstandAssumed}|${d.aheadOfDisconnect}|${d.outdoors}|${d.listedFor}|${d.lightning}|${d.conductors}|${d.spareRoom}|${d.oneHousing}|${d.leadLength}|${d.strongFirst}|${d.classOneAsked}|${d.leadPlaces.map(placeKey).join('/')}`;
 }
 
 /**
- * Chooses from the catalogue: of the parts that fail no rule, first those without a shortfall, then lowest MCOV, outdoors 4X,
- * lowest Up, highest In, fewest housings, lowest price, part number.
+ * Chooses from the catalogue: of the parts that fail no rule, first those without a shortfall, then at an AC end of a run outdoors or
+ * between buildings those of so much In, then lowest MCOV, outdoors 4X, lowest Up, highest In, fewest housings, lowest price, part number.
  * @param specification what the place asks
  * @returns the best candidate, and every other part with its reason
  */
@@ -133,6 +135,10 @@ const STEPS: readonly {
     compare: (a, b) => Number(a.shortfalls.length > 0) - Number(b.shortfalls.length > 0),
   },
   {
+    says: reason('choice/strong-outdoors'),
+    compare: (a, b, d) => Number(isWeak(a.part, d)) - Number(isWeak(b.part, d)),
+  },
+  {
     says: reason('choice/lower-mcov'),
     compare: (a, b, d) => mcovOf(a.part, d) - mcovOf(b.part, d),
   },
@@ -162,6 +168,11 @@ const FIRST = reason('choice/first');
 
 function why(best: Candidate, other: Candidate, specification: Specification): Reason {
   return STEPS.find((step) => step.compare(best, other, specification) !== 0)?.says ?? FIRST;
+}
+
+/** True where a part has less In than goes first at such a place. */
+function isWeak({ nominalCurrent }: Part, { strongFirst }: Specification): boolean {
+  return strongFirst !== undefined && (nominalCurrent ?? 0) < strongFirst;
 }
 
 function is4x(part: Part): boolean {

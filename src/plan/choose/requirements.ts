@@ -1,3 +1,4 @@
+import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
 import type { SitePort } from '../../model/site.js';
 import type { FitPlace } from '../../rules/fit-facts.js';
 import { kiloamperes, volts } from '../../model/quantity.js';
@@ -28,6 +29,7 @@ export function placeOf(job: JobContext, placement: Placement, requirement: Requ
   const first = placement.ports[0];
   return {
     basis: site.basis.value,
+    earthing: site.earthing.value,
     circuit: requirement.circuit,
     current: requirement.current,
     atService: first?.cls === 'service',
@@ -60,6 +62,7 @@ export function specificationOf(
     current: requirement.current,
     circuit: requirement.circuit,
     atService: place.atService,
+    phases: first.system ? AC_SYSTEM_DATA[first.system].phases : 1,
     mcov: requirement.mcov.value,
     nominalCurrent: requirement.nominalCurrent.value,
     sccr: requirement.sccr?.value,
@@ -76,12 +79,26 @@ export function specificationOf(
     leadPlaces: ports.map((one) => one.place),
     classOneAsked: isClassOneAsked(wirings),
     leadLength: placement.subject.facts.lead_length?.value,
+    strongFirst: isOutdoorEnd(placement, requirement)
+      ? job.settings.thresholds.outdoorEndNominalCurrent
+      : undefined,
   };
 }
 
 /** True where the leads of a class T1 part are asked for, whatever the part is. */
 export function isClassOneAsked(wirings: readonly PortWiring[]): boolean {
   return wirings.some((w) => w.facts.classOneAsked);
+}
+
+/**
+ * True at an AC end of a run outdoors or between buildings. Where nobody says in which building an end is, the stronger part is taken,
+ * and its place isn't asked for.
+ */
+function isOutdoorEnd({ ports }: Placement, { current, circuit }: Requirement): boolean {
+  if (current !== 'ac' || circuit === 'control') return false;
+  return ports.some(({ runs }) =>
+    runs.some((run) => run.outdoors || run.betweenBuildings || run.unplaced.length > 0),
+  );
 }
 
 function isDelta(port: SitePort): boolean {

@@ -13,6 +13,7 @@ import { calculation, type Calculated } from '../context/calculation.js';
 import { assess, choosePart, type Candidate, type Specification, type Rejection } from './choose.js';
 import { asksFor, isClassOneAsked, specificationOf } from './requirements.js';
 import { suppliesOf } from './indicate.js';
+import { longLead } from './long-lead.js';
 import { memo } from '../context/memo.js';
 import { plannedLeads } from './planned-lead.js';
 import { overcurrentPorts, type OvercurrentPort } from '../rate/overcurrent-place.js';
@@ -162,10 +163,16 @@ function sayOf(
       notes.push(about(CHOOSE_MESSAGES.enclosureScale, p, tag, 'outdoors'));
       continue;
     }
+    if (says.code === 'neutral-path/not-stated') {
+      notes.push(about(CHOOSE_MESSAGES.neutralPath, p, tag, ''));
+      continue;
+    }
     const isAboveAll = says.code === 'level/near-withstand' && says.values.share === null;
     const kind = isAboveAll ? CHOOSE_MESSAGES.mayNotProtect : CHOOSE_MESSAGES.shortfall;
     notes.push(about(kind, p, tag, 'impulse_withstand'));
   }
+  const long = longLead(job, { placement, requirement, leads: candidate.leads }, part);
+  if (long) notes.push(long);
   if (!isNec(job.site.basis.value) && part.iecClass === null) {
     notes.push(about(CHOOSE_MESSAGES.listedToUlOnly, { at, part: part.part }, tag, ''));
   }
@@ -248,11 +255,23 @@ export function reachOf(
   run: number | undefined,
 ): number | null | undefined {
   const { part } = selected;
-  if (!part || part.up === null || withstand === undefined) return undefined;
+  if (!part || part.up === null) return undefined;
+  return reachWith(job, part.up, partFigures(job, selected, part).lead, withstand, run);
+}
+
+/** The same of a level and the voltage of its leads, V. */
+export function reachWith(
+  job: JobContext,
+  up: number,
+  leads: number,
+  withstand: number | undefined,
+  run: number | undefined,
+): number | null | undefined {
+  if (withstand === undefined) return undefined;
   const t = job.settings.thresholds;
   const reach = reachFigures({
-    up: part.up,
-    leads: partFigures(job, selected, part).lead,
+    up,
+    leads,
     withstand,
     slope: t.reachSlope,
     leastReach: t.leastReach,

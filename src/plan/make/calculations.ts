@@ -11,6 +11,8 @@ import { ARRAY_VOLTAGE_RULE, CLAMPING_RULE } from '../../rules/rulebook.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { calculation, type Calculated } from '../context/calculation.js';
 import { memo } from '../context/memo.js';
+import { reachWithstandOf, type ReachWithstand } from '../choose/reach-withstand.js';
+import { levelBetween } from './level-between.js';
 import { convertersOf } from '../rate/rating-facts.js';
 import { overcurrentCalculations, type PortDevice } from './overcurrent.js';
 import { smallestLeadCalculations } from './smallest-lead.js';
@@ -40,8 +42,10 @@ export function calculationsOf(
   if (part) found.push(...smallestLeadCalculations(one.leads, part, job.site.basis.value));
   if (!part || !figures || !specification) return found;
   found.push(figures.leadCalculation);
-  if (part.up !== null && withstand)
-    found.push(reachCalculation(job, part, part.up, figures.lead, withstand));
+  const between = levelBetween(one, figures);
+  if (between) found.push(calculation(CLAMPING_RULE.id, reason('calculation/level-between'), between));
+  const against = reachWithstandOf(job, one);
+  if (part.up !== null && against) found.push(reachCalculation(job, part, part.up, figures.lead, against));
   return found;
 }
 
@@ -81,20 +85,25 @@ function reachCalculation(
   part: Part,
   up: number,
   leads: number,
-  { value: withstand, assumed: withstandAssumed }: { readonly value: number; readonly assumed: boolean },
+  { value: withstand, assumed: withstandAssumed, fedAt }: ReachWithstand,
 ): Calculated {
   const { reachSlope: slope, leastReach } = job.settings.thresholds;
   const limit = job.longRunLimit;
-  return reaches(part, `${leads}|${withstand}|${withstandAssumed}|${slope}|${leastReach}|${limit}`, () => {
-    const { margin, working } = protectiveDistance({
-      up,
-      leads,
-      withstand,
-      withstandAssumed,
-      slope,
-      leastReach,
-      limit,
-    });
-    return calculation(CLAMPING_RULE.id, reason('calculation/reach', { margin: volts(margin) }), working);
-  });
+  return reaches(
+    part,
+    `${leads}|${withstand}|${withstandAssumed}|${fedAt}|${slope}|${leastReach}|${limit}`,
+    () => {
+      const { margin, working } = protectiveDistance({
+        up,
+        leads,
+        withstand,
+        withstandAssumed,
+        ...(fedAt !== undefined && { fedAt }),
+        slope,
+        leastReach,
+        limit,
+      });
+      return calculation(CLAMPING_RULE.id, reason('calculation/reach', { margin: volts(margin) }), working);
+    },
+  );
 }

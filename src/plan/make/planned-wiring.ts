@@ -61,7 +61,7 @@ export function wiringOf(
       expected: expectedVoltage(job, one, channel),
       ...stopOf(job, one, channel),
     })),
-    leadLengthLimit: job.settings.thresholds.leadLength,
+    leadLengthLimit: job.settings.thresholds.longLead,
     leadLengthPlanned: hundredths(planned),
     voltsPerTenCentimetres: hundredthsOr(figures?.perTenCentimetres),
     smallestLead: leads.smallest,

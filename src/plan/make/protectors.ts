@@ -13,6 +13,8 @@ import { overcurrentDevices, plannedOvercurrent } from './overcurrent.js';
 import { smallestLeadText } from './smallest-lead.js';
 import { hundredths, hundredthsOr } from '../../model/rounding.js';
 import { longestRun, partFigures, reachOf, type PartFigures, type Selected } from '../choose/select.js';
+import { levelBetween } from './level-between.js';
+import { reachWithstandOf } from '../choose/reach-withstand.js';
 import { sourceLines } from './source-lines.js';
 import type { Made } from './made.js';
 import { sourcesToOpen } from './supplies.js';
@@ -117,7 +119,8 @@ function figuresOf(
 ): NonNullable<PlannedProtector['figures']> {
   const { requirement } = one;
   const isAc = requirement.current === 'ac';
-  const reach = reachOf(job, one, requirement.withstand?.value, longestRun(one.placement));
+  const withstand = reachWithstandOf(job, one);
+  const reach = reachOf(job, one, withstand?.value, longestRun(one.placement));
   return {
     mcov: hundredthsOr(isAc ? part.mcovAc : part.mcovDc),
     up: hundredthsOr(part.up),
@@ -135,6 +138,8 @@ function figuresOf(
     reach: reach === undefined ? 0 : hundredthsOr(reach),
     smallestLead: smallestLeadText(one.leads, 'line'),
     smallestGroundLead: smallestLeadText(one.leads, 'ground'),
+    reachWithstand: hundredthsOr(withstand?.value),
+    levelBetween: hundredthsOr(levelBetween(one, figures)?.value),
   };
 }
 

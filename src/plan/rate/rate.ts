@@ -22,6 +22,8 @@ export interface Asked {
   readonly rule: AnyRatingRule;
   readonly value: number;
   readonly working: Working;
+  /** V; what the withstand table is entered with, where that is less. */
+  readonly withstandEntry?: number | undefined;
   /** Why it is only a bound; undefined: it is known. */
   readonly bound?: Reason | undefined;
   /** Those of the rule's sources that hold here; undefined: all of them. */
@@ -85,7 +87,13 @@ function ratePort(job: JobContext, placement: Placement, port: SitePort): Requir
     if (decision.outcome === 'outside') continue;
     notes.push(...decision.notes);
     if (decision.outcome === 'asks')
-      voltages.push({ rule, value: decision.value, working: decision.working, bound: decision.bound });
+      voltages.push({
+        rule,
+        value: decision.value,
+        working: decision.working,
+        bound: decision.bound,
+        withstandEntry: decision.withstandEntry,
+      });
   }
   voltages.sort((a, b) => b.value - a.value);
   const deciding = voltages[0];
@@ -106,7 +114,10 @@ function ratePort(job: JobContext, placement: Placement, port: SitePort): Requir
       cites: nominal.cites,
     },
     ...faultCurrentOf(facts, unknown, outside),
-    withstand: withstandOf({ ...facts, withstandVoltage: facts.withstandVoltage ?? own?.value }, unknown),
+    withstand: withstandOf(
+      { ...facts, withstandVoltage: facts.withstandVoltage ?? own?.withstandEntry ?? own?.value },
+      unknown,
+    ),
     voltages,
     unknown,
     outside,

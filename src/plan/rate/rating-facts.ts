@@ -1,9 +1,8 @@
 import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
 import { transformerFaultCurrent } from '../../electrical/transformer.js';
 import { withstandEntryVoltage } from '../../electrical/withstand.js';
-import type { Fact } from '../../model/fact.js';
 import type { PortGrounding, SiteEquipment, SitePort } from '../../model/site.js';
-import type { AcSystem } from '../../model/words.js';
+import type { AcSystem, Kind } from '../../model/words.js';
 import type {
   ArrayFacts,
   BatteryFacts,
@@ -15,11 +14,14 @@ import type {
 import { FEEDER_RULE } from '../../rules/rulebook.js';
 import type { Circuit } from '../../rules/wiring-facts.js';
 import { batteriesOn } from '../../site/battery-bus.js';
-import { faultCurrentAt, type TransformerFacts } from '../../site/fault-current.js';
+import type { TransformerFacts } from '../../site/fault-bus.js';
+import { faultCurrentAt } from '../../site/fault-current.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { CONVERTERS } from '../../site/converters.js';
+import { nominalClass } from '../../site/network.js';
 import { systemField } from '../../site/system-field.js';
 import { converterFed } from '../context/exposure.js';
+import { joinedFacts } from './dc-current.js';
 import type { Placement } from '../context/verdict.js';
 import { placementFacts, type JobContext } from '../context/job-context.js';
 
@@ -74,7 +76,8 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
   const { current, circuit } = carriedBy(port, subject);
   const sources = port.cls === 'dc-in' || port.cls === 'output' ? ultimateSources(port) : [];
   const isDcSource = circuit === 'array' || circuit === 'turbine';
-  const arrays = isDcSource ? sources.filter((s) => s.kind === 'array').map(arrayFacts) : [];
+  const arraySources = isDcSource ? sources.filter((s) => s.kind === 'array') : [];
+  const arrays = arraySources.map(arrayFacts);
   const isBus = port.cls === 'battery' || port.cls === 'dc-bus';
   const batteries = isBus ? batteriesOn(port).map(batteryFacts) : [];
   const isPower = current === 'ac' && circuit === 'power';
@@ -91,6 +94,7 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
     inputUse: port.use,
     arrays,
     arrayGroups: isDcSource ? arrayGroupsOf(port, arrays) : [],
+    joined: isDcSource ? joinedFacts(port, arraySources) : undefined,
     turbines: isDcSource ? sources.filter((s) => s.kind !== 'array').map(turbineFacts) : [],
     converters: isDcSource ? convertersOf(port).map(converterFacts) : [],
     batteries,
@@ -123,7 +127,7 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
             basis: site.basis.value,
             earthing: site.earthing.value,
           })
-        : undefined,
+        : nominalAt(port, subject),
   };
 }
 
@@ -137,6 +141,17 @@ export function alsoBorneAt(
     ...port.clashes.flatMap((other) => clashAt(job, other)),
     ...(grounded ? throughAutotransformer(port, grounded) : []),
   ];
+}
+
+/** V; the nominal voltage of a battery bus or a control circuit, by which its equipment is made; of a battery that of its class. */
+function nominalAt(port: SitePort, subject: SiteEquipment): number | undefined {
+  if (port.cls === 'terminals') return subject.facts.control_voltage?.value.volts;
+  if (port.cls !== 'battery' && port.cls !== 'dc-bus') return undefined;
+  const own = port.equipment.facts.battery_voltage;
+  const stated = (own ? [port.equipment] : batteriesOn(port)).flatMap(({ facts }) =>
+    facts.battery_voltage ? [nominalClass(facts.battery_voltage.value)] : [],
+  );
+  return stated.length > 0 ? Math.max(...stated) : undefined;
 }
 
 /**
@@ -168,14 +183,24 @@ function feederPlace(job: JobContext, { reasons }: Placement, port: SitePort): R
 }
 
 function faultCurrent(port: SitePort): FaultCurrentFacts | undefined {
-  if (port.cls !== 'output' && port.cls !== 'dc-in') return faultCurrentAt(port, transformerBound);
-  // Of a DC source only its own row can state one; a generator and a trunk of AC modules are AC ports.
-  const own: Fact<number> | undefined =
-    port.cls === 'output' ? port.equipment.facts.fault_current : undefined;
-  if (own)
-    return { value: own.value, own: true, from: [{ tag: port.equipment.tag, fact: own }], unknown: [] };
-  return port.equipment.kind === 'ac-module-branch' ? faultCurrentAt(port, transformerBound) : undefined;
+  const { equipment, cls } = port;
+  const isDc = cls === 'dc-in' || (cls === 'output' && !AC_OUTPUTS.has(equipment.kind));
+  if (!isDc) return faultCurrentAt(port, transformerBound);
+  // Of a DC source only its own row can state one.
+  const own = cls === 'output' ? equipment.facts.fault_current : undefined;
+  return (
+    own && {
+      value: own.value,
+      own: true,
+      from: [{ tag: equipment.tag, fact: own }],
+      apart: [],
+      unknown: [],
+    }
+  );
 }
+
+/** Kinds whose output is an AC port of the site. */
+const AC_OUTPUTS: ReadonlySet<Kind> = new Set<Kind>(['generator', 'ac-module-branch']);
 
 function transformerBound({ kva, impedance, system }: TransformerFacts): number {
   return transformerFaultCurrent({ kva: kva.value, impedancePercent: impedance.value, system });

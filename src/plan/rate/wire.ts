@@ -62,7 +62,9 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
     neutralAsked: false,
     threePlusOne: isTt && isPower,
     classOneAsked:
-      !isNec(site.basis.value) && (lightning === 'attached' || (lightning === 'isolated' && atService)),
+      !isNec(site.basis.value) &&
+      circuit !== 'control' &&
+      (lightning === 'attached' || (lightning === 'isolated' && atService)),
   };
 }
 

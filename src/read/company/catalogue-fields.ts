@@ -76,6 +76,8 @@ export const PART_FIELDS = {
   overcurrent_a: figure('current', 1, 'A, of the largest overcurrent device ahead of it'),
   overcurrent_min_a: figure('current', 1, 'A, of the smallest overcurrent device ahead of it'),
   overcurrent_device: words(OVERCURRENT_DEVICES),
+  in_npe_ka: figure('current', 1000, 'kA, of the path from neutral to ground of a 3+1 part'),
+  iimp_npe_ka: figure('current', 1000, 'kA, of the path from neutral to ground of a 3+1 part'),
   lead_by_instructions: { type: { is: 'yes-no' }, expected: 'yes or no', decides: true },
   wire_range: text('the wires that its terminals take, such as 14 to 6 AWG Cu; a further metal after ;'),
   torque: text('the torque of its terminals'),
@@ -113,6 +115,8 @@ const PART_ALIASES: { readonly [F in PartField]?: readonly string[] } = {
   overcurrent_device: ['overcurrent device type', 'ocpd type'],
   lead_by_instructions: ['leads by instructions'],
   wire_range: ['terminal wire range', 'wire sizes'],
+  in_npe_ka: ['in n-pe', 'in (n-pe)'],
+  iimp_npe_ka: ['iimp n-pe', 'iimp (n-pe)'],
   price: ['unit price', 'cost'],
 };
 

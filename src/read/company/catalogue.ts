@@ -172,6 +172,8 @@ function toPart(table: Table<PartField>, values: Values, line: number, items: Op
     nominalCurrent: figure('in_ka'),
     maximumCurrent: figure('imax_ka'),
     impulseCurrent: figure('iimp_ka'),
+    neutralNominalCurrent: figure('in_npe_ka'),
+    neutralImpulseCurrent: figure('iimp_npe_ka'),
     sccr: figure('sccr_ka'),
     sccrDc: figure('sccr_dc_ka'),
     type: type === null ? null : type === '1' ? 1 : type === '2' ? 2 : 3,

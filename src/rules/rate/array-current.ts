@@ -1,5 +1,8 @@
 import { arrayShortCircuitCurrent } from '../../electrical/short-circuit.js';
 import { computed, statedAt, taken, workingOf } from '../../electrical/working.js';
+import { isNec } from '../../model/editions.js';
+import { amperes, bare } from '../../model/quantity.js';
+import { withoutDust } from '../../model/rounding.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { reason } from '../../model/reason.js';
 import { subject, type Step } from '../../model/step.js';
@@ -12,6 +15,7 @@ const FACTS = [
   'port',
   'arrays',
   'arrayGroups',
+  'joined',
   'inputUse',
   'faultCurrent',
   'kind',
@@ -62,6 +66,11 @@ export const arrayCurrent = {
         notes: [],
       };
     }
+    if (f.joined && f.joined.othersUnknown > 0) {
+      const { othersUnknown: count, at } = f.joined;
+      const because = reason('array-current/others-not-stated', { count, at });
+      return { outcome: 'unknown', because, notes: [] };
+    }
     const steps: Step[] = [];
     const currents = new Map<string, number>();
     for (const array of f.arrays) {
@@ -80,8 +89,10 @@ export const arrayCurrent = {
         }).steps,
       );
     }
-    const { value, last } = together(f.arrayGroups, currents);
-    if (last) steps.push(last);
+    const own = together(f.arrayGroups, currents);
+    if (own.last) steps.push(own.last);
+    const { value, more } = withJoined(f, own.value);
+    steps.push(...more);
     return { outcome: 'asks', value, working: { value, unit: 'A', steps }, notes: [] };
   },
 } satisfies AnyRatingRule;
@@ -113,4 +124,37 @@ function together(
     source: isSum ? PARALLEL : ONE_OF_THEM,
   });
   return { value, last };
+}
+
+/**
+ * Adds what else feeds a fault on the circuit: other arrays on it, and what each input on it sends back.
+ * @param own A; of the arrays that feed the port itself
+ */
+function withJoined(
+  { basis, joined, thresholds }: Pick<RatingFacts, 'basis' | 'joined' | 'thresholds'>,
+  own: number,
+): { readonly value: number; readonly more: readonly Step[] } {
+  const parts = [own];
+  const more: Step[] = [];
+  if (joined && joined.others > 0) {
+    const share = thresholds.shortCircuitShare;
+    const value = withoutDust(share * joined.othersCurrent);
+    const { others: count, at, othersCurrent } = joined;
+    const values = { count, at, share: bare(share), current: amperes(othersCurrent) };
+    const source = reason('source/array-current', { practice: isNec(basis) ? 'nec' : 'iec' });
+    const result = { value, unit: 'A', sure: 'memory', uses: [], source } as const;
+    more.push(computed('Isc,others', subject('array-current/others', values), result));
+    parts.push(value);
+  }
+  for (const { tag, inputs, fact } of joined?.backfeed ?? []) {
+    const back = subject('array-current/backfeed', { converter: tag, inputs });
+    more.push(taken('Iback', back, fact.value, 'A', 'stated', fact.origin));
+    for (let input = 0; input < inputs; input += 1) parts.push(fact.value);
+  }
+  if (parts.length === 1) return { value: own, more };
+  const value = withoutDust(parts.reduce((sum, one) => sum + one, 0));
+  const total = subject('array-current/total', { parts: parts.map(amperes) });
+  const uses = [...new Set(['Isc,max', ...more.map((step) => step.symbol)])];
+  more.push(computed('Isc,total', total, { value, unit: 'A', sure: 'computed', uses, source: PARALLEL }));
+  return { value, more };
 }

@@ -51,11 +51,13 @@ export const arrayVoltage = {
     if (f.arrays.length === 0) return { outcome: 'outside', because: NO_ARRAY };
     const notes: PlacedNote[] = [];
     let best: Working | undefined;
+    let entry = 0;
     let unknown = false;
     const bounded: string[] = [];
     for (const array of f.arrays) {
       const before = notes.length;
-      const { rated, reached } = voltageOf(f, array, notes);
+      const { rated, reached, entry: at = rated?.value ?? 0 } = voltageOf(f, array, notes);
+      entry = Math.max(entry, at);
       // Whatever is asked for here, or by the cell's own item, leaves a figure that stands in, not a known one.
       if (rated && (notes.length > before || reached === undefined)) bounded.push(array.tag);
       if (reached !== undefined) checkLimits(f, array, reached, notes);
@@ -64,7 +66,8 @@ export const arrayVoltage = {
     }
     if (!best || unknown) return { outcome: 'unknown', because: NOT_KNOWN, notes };
     const bound = bounded.length > 0 ? { bound: reason('array-voltage/stand-in', { arrays: bounded }) } : {};
-    return { outcome: 'asks', value: best.value, working: best, notes, ...bound };
+    const lower = entry < best.value ? { withstandEntry: entry } : {};
+    return { outcome: 'asks', value: best.value, working: best, notes, ...bound, ...lower };
   },
 } satisfies AnyRatingRule;
 
@@ -73,6 +76,8 @@ interface Voltage {
   readonly rated: Working | undefined;
   /** V; what the array surely reaches. A bound isn't: a converter that bears 1000 V says nothing about the string. */
   readonly reached: number | undefined;
+  /** V; the lower of the draft and the converter's maximum, where the draft takes the larger: what lasts is between the two. */
+  readonly entry?: number;
 }
 
 /** The most that a converter on this port bears: for the draft, since nothing keeps a design from breaking it. */
@@ -165,7 +170,11 @@ function fromModules(
       const why = reason('needed/lowest-temperature', { array: array.tag });
       notes.push(about(FACT_MESSAGES.lowest_temp, { tag: '', why }, '', 'lowest_temp'));
     }
-    return { rated: larger(working, limit), reached };
+    return {
+      rated: larger(working, limit),
+      reached,
+      entry: Math.min(working.value, limit?.working.value ?? Infinity),
+    };
   }
   if (needsCoefficient) return { rated: limit?.working, reached };
   const { coefficient, cells } = array;
@@ -185,17 +194,18 @@ function fromModules(
   // The safe side of the NEC's draft: the coldest row of the table.
   const draft = coldVoltageWithoutTemperature({ ...input, basis: 'nec-2023' });
   const rated = larger(statedAt(draft.working, places), limit);
+  const entry = Math.min(draft.value, limit?.working.value ?? Infinity);
   switch (cold.reason) {
     case 'no-table-row':
       ask('voc_coefficient', BELOW_TABLE);
-      return { rated, reached: draft.value };
+      return { rated, reached: draft.value, entry };
     case 'cells-missing':
       ask('cells', COUNTED_BY_CELL);
-      return { rated, reached };
+      return { rated, reached, entry };
     case 'coefficient-not-negative': {
       const p = { tag: array.tag, found: coefficient?.text ?? '' };
       notes.push(about(RATE_MESSAGES.coefficientNotNegative, p, array.tag, 'voc_coefficient'));
-      return { rated, reached };
+      return { rated, reached, entry };
     }
   }
 }

@@ -2,7 +2,7 @@ import { computed, taken, workingOf } from '../../electrical/working.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { amperes } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
-import { subject, type Working } from '../../model/step.js';
+import { subject, type Step, type Working } from '../../model/step.js';
 import type { AnyRatingRule, FaultCurrentFacts, RatingFacts } from '../rating-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
@@ -11,12 +11,16 @@ const FACTS = ['port', 'current', 'faultCurrent'] as const;
 const NO_PORT = reason('fault-current/no-port');
 const NOT_STATED = reason('fault-current/not-stated');
 const PARALLEL = reason('source/parallel-sources');
+const ONE_AT_A_TIME = reason('source/one-at-a-time');
 const TRANSFORMER = reason('source/transformer-impedance');
 
 const UPSTREAM_AS_BOUND = practice(
   'A port without its own figure takes that of the port upstream as the upper bound.',
 );
-const CITED_UNDER_NEC: readonly Cited[] = ['short-circuit-current-rating', UPSTREAM_AS_BOUND];
+const TOGETHER = practice(
+  'Sources that can feed together add; of those that a transfer switch keeps apart the highest counts.',
+);
+const CITED_UNDER_NEC: readonly Cited[] = ['short-circuit-current-rating', UPSTREAM_AS_BOUND, TOGETHER];
 
 export const faultCurrent = {
   id: 'rate/fault-current',
@@ -26,7 +30,7 @@ export const faultCurrent = {
     'nec-2017': CITED_UNDER_NEC,
     'nec-2020': CITED_UNDER_NEC,
     'nec-2023': CITED_UNDER_NEC,
-    iec: ['short-circuit-current-rating', UPSTREAM_AS_BOUND],
+    iec: ['short-circuit-current-rating', UPSTREAM_AS_BOUND, TOGETHER],
   }),
   answers: 'rate/short-circuit',
   facts: FACTS,
@@ -36,82 +40,82 @@ export const faultCurrent = {
     if (!asked) return { outcome: 'outside', because: NO_PORT };
     const known = f.faultCurrent;
     if (!known) return { outcome: 'unknown', because: NOT_STATED, notes: [] };
-    const working = isBus && known.from.length > 1 ? sumOf(known) : boundOf(known);
-    return known.unknown.length > 0
-      ? {
+    const isWhole = known.unknown.length === 0;
+    const isOne = isWhole && known.from.length === 1 && known.apart.length === 0;
+    const working = isOne ? boundOf(known) : togetherOf(known, isBus);
+    return isWhole
+      ? { outcome: 'asks', value: known.value, working, notes: [] }
+      : {
           outcome: 'unknown',
           because: reason('fault-current/not-stated-of', { sources: known.unknown }),
           notes: [],
           atLeast: working,
-        }
-      : { outcome: 'asks', value: known.value, working, notes: [] };
+        };
   },
 } satisfies AnyRatingRule;
 
-/** The figure of the port itself, or of the port upstream. */
+type Source = FaultCurrentFacts['from'][number];
+
+/** The figure of the port itself, or the one that stands ahead of it. */
 function boundOf(known: FaultCurrentFacts): Working {
-  const highest = known.from.find((o) => o.fact.value === known.value);
-  if (highest?.by) return transformerBound(highest.tag, highest.by, known.value);
+  const [only] = known.from;
+  if (only?.by)
+    return workingOf(ratedSteps(only.tag, only.by), boundStep('Isc', only.tag, only.by, known.value));
   const what = known.own
     ? subject('fault-current/own')
-    : subject('fault-current/upstream', { at: [...new Set(known.from.map((o) => o.tag))] });
+    : subject('fault-current/upstream', { at: known.from.map((o) => o.tag) });
   const each = known.from.map((o) => ({ tag: o.tag, place: o.fact.origin }));
-  const source = reason('source/of-each', { each });
-  return workingOf([], taken('Isc', what, known.value, 'A', 'stated', source));
+  return workingOf([], taken('Isc', what, known.value, 'A', 'stated', reason('source/of-each', { each })));
+}
+
+type Transformer = NonNullable<Source['by']>;
+
+function ratedSteps(at: string, { kva, impedance }: Transformer): Step[] {
+  const power = subject('fault-current/transformer-power', { at });
+  const share = subject('fault-current/transformer-impedance', { at });
+  return [
+    taken('S', power, kva.value, 'kVA', 'stated', kva.origin),
+    taken('Z', share, impedance.value, '%', 'stated', impedance.origin),
+  ];
 }
 
 /** What a transformer drives at most, with an unlimited supply ahead of it. */
-function transformerBound(
-  tag: string,
-  { kva, impedance, system }: NonNullable<FaultCurrentFacts['from'][number]['by']>,
-  value: number,
-): Working {
-  const steps = [
-    taken(
-      'S',
-      subject('fault-current/transformer-power', { at: tag }),
-      kva.value,
-      'kVA',
-      'stated',
-      kva.origin,
-    ),
-    taken(
-      'Z',
-      subject('fault-current/transformer-impedance', { at: tag }),
-      impedance.value,
-      '%',
-      'stated',
-      impedance.origin,
-    ),
-  ];
-  const bound = subject('fault-current/transformer', { at: tag, system });
-  return workingOf(
-    steps,
-    computed('Isc', bound, { value, unit: 'A', sure: 'computed', uses: ['S', 'Z'], source: TRANSFORMER }),
-  );
+function boundStep(symbol: string, at: string, { system }: Transformer, value: number): Step {
+  return computed(symbol, subject('fault-current/transformer', { at, system }), {
+    value,
+    unit: 'A',
+    sure: 'computed',
+    uses: ['S', 'Z'],
+    source: TRANSFORMER,
+  });
 }
 
-/** The batteries of one bus feed a fault together. */
-function sumOf(known: FaultCurrentFacts): Working {
-  const each = known.from.map(({ tag, fact }) =>
-    taken(
-      'Isc',
-      subject('fault-current/of-battery', { battery: tag }),
-      fact.value,
-      'A',
-      'stated',
-      fact.origin,
-    ),
-  );
-  const sum = subject('fault-current/sum', { each: known.from.map((o) => amperes(o.fact.value)) });
+/** What can feed a fault at one time adds; what feeds only in place of that is shown beside it. */
+function togetherOf(known: FaultCurrentFacts, isBus: boolean): Working {
+  const stepsOf = ({ tag, fact, by }: Source): Step[] => {
+    if (by) return [...ratedSteps(tag, by), boundStep('Isc', tag, by, fact.value)];
+    const what = isBus
+      ? subject('fault-current/of-battery', { battery: tag })
+      : subject('fault-current/from', { at: tag });
+    return [taken('Isc', what, fact.value, 'A', 'stated', fact.origin)];
+  };
+  const each = known.from.map((o) => amperes(o.fact.value));
+  const sum = isBus
+    ? subject('fault-current/sum', { each })
+    : subject('fault-current/together', {
+        each,
+        of: known.from.map((o) => o.tag),
+        apart: known.apart.map((o) => o.tag),
+        without: known.unknown,
+      });
   return workingOf(
-    each,
+    [...known.from, ...known.apart].flatMap(stepsOf),
     computed('Isc,sum', sum, {
       value: known.value,
       unit: 'A',
       sure: 'computed',
       uses: ['Isc'],
-      source: PARALLEL,
+      source: known.apart.length > 0 ? ONE_AT_A_TIME : PARALLEL,
     }),
   );
 }

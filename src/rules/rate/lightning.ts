@@ -18,7 +18,7 @@ export const lightning = {
     iec: ['origin-of-installation', 'discharge-currents'],
   }),
   facts: FACTS,
-  outside(f: Omit<FitPlace, 'outdoors'>): Reason | undefined {
+  outside(f: Omit<FitPlace, 'outdoors' | 'earthing'>): Reason | undefined {
     if (isNec(f.basis)) return reason('lightning/nec');
     if (f.lightning === 'none') return reason('lightning/no-system');
     if (f.circuit === 'control') return reason('lightning/control-circuit');

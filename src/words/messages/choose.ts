@@ -1,8 +1,10 @@
 import { say } from '../reasons/say.js';
-import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';
+import { CHOOSE_MESSAGES, type LeadAt } from '../../model/messages/choose.js';
+import type { Basis } from '../../model/editions.js';
 import type { Quantity } from '../../model/quantity.js';
 import type { Reason } from '../../model/reason.js';
 import { list, quantity } from '../figures.js';
+import { leadLength, runLength } from '../lengths.js';
 import { says } from '../message-kit.js';
 import { portsAt } from '../places.js';
 
@@ -18,6 +20,28 @@ function lead({ planned, area }: { readonly planned: string; readonly area: Quan
   const inMm2 = quantity(area);
   return planned === inMm2 ? planned : `${planned} (${inMm2})`;
 }
+
+interface LongLead {
+  readonly basis: Basis;
+  readonly planned: LeadAt;
+  readonly aimed: LeadAt;
+}
+
+/** `47.2 in (1.2 m) make 1380 V and a reach of 10 m, where 19.7 in (0.5 m) would make 990 V and a reach of 20 m`, by the basis. */
+function longLead({ basis, planned, aimed }: LongLead): string {
+  const makes = ({ level, reach }: LeadAt): string =>
+    `${quantity(level)} and ${typeof reach === 'string' ? REACH[reach] : `a reach of ${runLength(reach.value, basis)}`}`;
+  const inAll = ({ total }: LeadAt): string => leadLength(total.value, basis);
+  return `${inAll(planned)} make ${makes(planned)}, where ${inAll(aimed)} would make ${makes(aimed)}`;
+}
+
+const REACH = {
+  unknown: 'a reach that isn’t known',
+  unlimited: 'a reach that oscillation doesn’t limit',
+} as const;
+
+/** ` (MCOV 150 V)`; `` where it isn't known. */
+const ofMcov = (mcov: Quantity | null): string => (mcov === null ? '' : ` (MCOV ${quantity(mcov)})`);
 
 /** Words of the messages of model/messages/choose.ts. */
 export const CHOOSE_WORDS = [
@@ -90,6 +114,36 @@ export const CHOOSE_WORDS = [
     message: (p) => `${p.part} at ${portsAt(p.at)}: ${say(p.shortfall)}.`,
     expected: 'a NEMA type in the catalogue, or the word of the maker that the part may stand out of doors',
     hint: 'Ask the maker of the part.',
+  }),
+  says(CHOOSE_MESSAGES.neutralPath, {
+    title: 'What the path from neutral to ground of a 3+1 part bears is not stated',
+    message: (p) => `${p.part} at ${portsAt(p.at)}: ${say(p.shortfall)}.`,
+    expected: 'in_npe_ka in the catalogue, and iimp_npe_ka beside a lightning protection system',
+    hint: 'Ask the maker of the part.',
+  }),
+  says(CHOOSE_MESSAGES.leadLong, {
+    title: 'The leads of a protector are long',
+    message: (p) => `The leads of ${p.part} at ${portsAt(p.at)} are long: ${longLead(p)}.`,
+    found: (p) => leadLength(p.planned.total.value, p.basis),
+    expected: (p) => `line lead plus ground lead of at most ${leadLength(p.aimed.total.value, p.basis)}`,
+    hint: 'Move the protector closer to its tap, or confirm that the lower reach is enough.',
+  }),
+  says(CHOOSE_MESSAGES.leadTooLong, {
+    title: 'The leads of a protector are longer than IEC 60364-5-53 allows',
+    message: (p) =>
+      `The leads of ${p.part} at ${portsAt(p.at)} are longer than the ${leadLength(p.most.value, p.basis)} of 534.4.8 (value from memory): ${longLead(p)}.`,
+    found: (p) => leadLength(p.planned.total.value, p.basis),
+    expected: (p) =>
+      `line lead plus ground lead of at most ${leadLength(p.aimed.total.value, p.basis)}, never over ${leadLength(p.most.value, p.basis)}`,
+    hint: 'Move the protector closer to its tap.',
+  }),
+  says(CHOOSE_MESSAGES.besideExisting, {
+    title: 'A new protector stands beside one that is there already',
+    message: (p) =>
+      `${p.part} at ${portsAt(p.at)}${ofMcov(p.mcov)} stands beside the protector that is there at ${portsAt(p.existing)}${ofMcov(p.existingMcov)}: of two the one with the lower MCOV takes the surges of both.`,
+    found: (p) => (p.existingMcov === null ? '' : quantity(p.existingMcov)),
+    expected: 'both of one MCOV class',
+    hint: 'Read the MCOV on the label of the one that is there.',
   }),
   says(CHOOSE_MESSAGES.existingSeveral, {
     title: 'One cell says that a protector is there, and the row has several places',

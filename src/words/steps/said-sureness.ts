@@ -31,6 +31,7 @@ const SAID: { readonly [C in keyof SourceReasons]: Said<C> } = {
   'source/uses-not-permitted': null,
   'source/inverter-link': null,
   'source/parallel-sources': 'computed',
+  'source/one-at-a-time': 'computed',
   'source/transformer-impedance': 'memory',
   'source/feeding-source-not-stated': 'computed',
   'source/nominal-current-iec': 'memory',
@@ -51,6 +52,8 @@ const SAID: { readonly [C in keyof SourceReasons]: Said<C> } = {
   'source/current-wave': null,
   'source/lead-voltage': 'computed',
   'source/reach': null,
+  'source/effective-level': 'memory',
+  'source/level-between': 'computed',
   'source/smallest-lead-nec': null,
   'source/smallest-lead-iec': 'memory',
 };

@@ -10,8 +10,10 @@ const known = {
     { tag: 'ARR-1', fact: stated(25, 'fault_current') },
     { tag: 'ARR-1', fact: stated(25, 'library') },
   ],
+  apart: [],
   unknown: [],
 };
+const joined = { at: 'CC-1 dc-in-1', others: 0, othersCurrent: 0, othersUnknown: 0, backfeed: [] };
 const one = array();
 const two = array({ tag: 'ARR-2', iscStc: stated(8, 'Isc'), stringsInParallel: stated(1, 'Strings') });
 const outside = 'no DC port of an array';
@@ -57,9 +59,86 @@ export const table = ratingTable(import.meta.url, arrayCurrent, [
     ],
   },
   {
+    name: 'nothing else is joined to it',
+    given: { ...at, arrays: [one], joined },
+    asks: 25,
+    steps: workings.slice(0, 3),
+  },
+  {
+    name: 'another array on the same input feeds a fault here too: 25 A + 1.25 x 8 A (NEC 690.8(A), from memory)',
+    given: { ...at, port: 'output', arrays: [one], joined: { ...joined, others: 1, othersCurrent: 8 } },
+    asks: 35,
+    steps: [
+      ...workings.slice(0, 3),
+      `Isc,others: Short-circuit current of the other array joined to it at CC-1 dc-in-1 = 1.25 × sum of Isc × p = 1.25 × 8 A = 10 A ${from690}`,
+      'Isc,total: Most that feeds a fault on this circuit = sum of all that reach it = 25 A + 10 A = 35 A [computed; computed: sources in parallel add]',
+    ],
+  },
+  {
+    name: 'three others, iec',
+    given: {
+      ...at,
+      basis: 'iec',
+      arrays: [one],
+      joined: { ...joined, at: '', others: 3, othersCurrent: 24 },
+    },
+    asks: 55,
+    steps: [
+      ...workings.slice(0, 2),
+      `${max} = 1.25 × 10 A × 2 = 25 A ${fromAnnexB}`,
+      `Isc,others: Short-circuit current of the 3 other arrays joined to it = 1.25 × sum of Isc × p = 1.25 × 24 A = 30 A ${fromAnnexB}`,
+      'Isc,total: Most that feeds a fault on this circuit = sum of all that reach it = 25 A + 30 A = 55 A [computed; computed: sources in parallel add]',
+    ],
+  },
+  {
+    name: 'what a converter can send back adds',
+    given: {
+      ...at,
+      arrays: [one],
+      joined: { ...joined, backfeed: [{ tag: 'CC-1', inputs: 1, fact: stated(7, 'backfeed_a') }] },
+    },
+    asks: 32,
+    steps: [
+      ...workings.slice(0, 3),
+      'Iback: Current that CC-1 can send back = 7 A [stated; jobs.csv, line 3, backfeed_a]',
+      'Isc,total: Most that feeds a fault on this circuit = sum of all that reach it = 25 A + 7 A = 32 A [computed; computed: sources in parallel add]',
+    ],
+  },
+  {
+    name: 'twice where one array joins two inputs',
+    given: {
+      ...at,
+      arrays: [one],
+      joined: { ...joined, backfeed: [{ tag: 'CC-1', inputs: 2, fact: stated(7, 'backfeed_a') }] },
+    },
+    asks: 39,
+    steps: [
+      ...workings.slice(0, 3),
+      'Iback: Current that CC-1 can send back out of each of the 2 inputs joined here = 7 A [stated; jobs.csv, line 3, backfeed_a]',
+      'Isc,total: Most that feeds a fault on this circuit = sum of all that reach it = 25 A + 7 A + 7 A = 39 A [computed; computed: sources in parallel add]',
+    ],
+  },
+  {
+    name: 'another array on the circuit that states no current: not known',
+    given: { ...at, arrays: [one], joined: { ...joined, others: 1, othersUnknown: 1 } },
+    unknown:
+      'the short-circuit current of another array joined to it at CC-1 dc-in-1 isn’t stated (isc_stc, strings_in_parallel)',
+  },
+  {
+    name: 'two of three others that state no current',
+    given: { ...at, arrays: [one], joined: { ...joined, others: 3, othersCurrent: 8, othersUnknown: 2 } },
+    unknown:
+      'the short-circuit current of 2 other arrays joined to it at CC-1 dc-in-1 isn’t stated (isc_stc, strings_in_parallel)',
+  },
+  {
     name: 'the share is a setting (own case)',
-    given: { ...at, arrays: [one], thresholds: { ...THRESHOLDS, shortCircuitShare: 1.56 } },
-    asks: 31.2,
+    given: {
+      ...at,
+      arrays: [one],
+      thresholds: { ...THRESHOLDS, shortCircuitShare: 1.56 },
+      joined: { ...joined, others: 1, othersCurrent: 10 },
+    },
+    asks: 46.8,
   },
   {
     name: 'an array that states its own: as it is, at its output',

@@ -254,6 +254,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
   })),
   {
     name: 'nec without a temperature: the converter bears more, so the draft takes that',
+    entry: 555,
     given: { arrays: [string()], converters: [bears(555.5)] },
     asks: 555.5,
     bound: BOUND,
@@ -270,6 +271,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
   },
   {
     name: 'nec without a temperature: the converter bears less than 1.25 x, and 444 V at 25 C: no conflict is known',
+    entry: 500,
     given: { arrays: [string()], converters: [bears(500)] },
     asks: 555,
     bound: BOUND,
@@ -277,6 +279,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
   },
   {
     name: 'nec without a temperature: 444 V at 25 C alone are above what the converter bears',
+    entry: 440,
     given: { arrays: [string()], converters: [bears(440)] },
     asks: 555,
     bound: BOUND,
@@ -284,6 +287,17 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
       'fact/lowest-temp job.lowest_temp',
       'rate/above-converter ARR-1.modules_in_series: The open-circuit voltage of ARR-1 reaches 444 V, above the 440 V that CC-1 bears.',
     ],
+  },
+  {
+    name: 'nec without a temperature, of two arrays: the table is entered with the higher of their lower figures',
+    entry: 500,
+    given: {
+      arrays: [string(), string({ tag: 'ARR-2', modulesInSeries: stated(1, 'Modules') })],
+      converters: [bears(500)],
+    },
+    asks: 555,
+    notes: ['fact/lowest-temp job.lowest_temp', 'fact/lowest-temp job.lowest_temp'],
+    bound: 'a figure of the draft stands in for facts of ARR-1 and ARR-2 that aren’t stated',
   },
   {
     name: 'nec, the temperature is unreadable: its own item asks already',
@@ -315,6 +329,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
   },
   {
     name: 'another technology, nec, no temperature either: both are asked for at once',
+    entry: 555,
     given: { arrays: [thinFilm], converters: [bears(600)] },
     asks: 600,
     bound: BOUND,
@@ -359,6 +374,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
   },
   {
     name: 'colder than the table: a coefficient is missing, and the string reaches at least the last row',
+    entry: 550,
     given: { arrays: [string()], lowestTemp: stated(-40.5), converters: [bears(550)] },
     asks: 555,
     bound: BOUND,
@@ -370,6 +386,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
   },
   {
     name: 'colder than the table, a converter that bears more: the draft takes that',
+    entry: 555,
     given: { basis: 'iec', arrays: [string()], lowestTemp: stated(-45), converters: [bears(600)] },
     asks: 600,
     bound: BOUND,
@@ -385,6 +402,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
   },
   {
     name: 'a coefficient of one cell without the cells: missing',
+    entry: 500,
     given: { arrays: [perCell], lowestTemp: cold, converters: [bears(500)] },
     asks: 555,
     bound: BOUND,
@@ -392,6 +410,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
   },
   {
     name: 'the same: without the cells, what it reaches at 25 C is above what the converter bears',
+    entry: 440,
     given: { arrays: [perCell], lowestTemp: cold, converters: [bears(440)] },
     asks: 555,
     bound: BOUND,
@@ -404,6 +423,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
   },
   {
     name: 'a coefficient without its minus sign: a conflict',
+    entry: 500,
     given: {
       arrays: [string({ coefficient: { ...stated({ value: 0.3, unit: '%/C' } as const), text: '0.3 %/C' } })],
       lowestTemp: cold,
@@ -417,6 +437,7 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
   },
   {
     name: 'the same: what it reaches at 25 C is above what the converter bears',
+    entry: 440,
     given: {
       arrays: [string({ coefficient: stated({ value: 0.3, unit: '%/C' }) })],
       lowestTemp: cold,

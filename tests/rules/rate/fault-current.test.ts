@@ -6,7 +6,10 @@ const source = (tag: string, amperes: number): { tag: string; fact: ReturnType<t
   tag,
   fact: stated(amperes, 'fault_current'),
 });
-const own = { value: 10_000, own: true, from: [source('E-1', 10_000)], unknown: [] };
+const own = { value: 10_000, own: true, from: [source('E-1', 10_000)], apart: [], unknown: [] };
+const joined = { ...own, own: false };
+const from = (tag: string, amperes: number): string =>
+  `Isc: Fault current from ${tag} = ${amperes} A [stated; jobs.csv, line 3, fault_current]`;
 const outside = 'neither an AC port nor a battery bus';
 
 export const table = ratingTable(import.meta.url, faultCurrent, [
@@ -25,17 +28,25 @@ export const table = ratingTable(import.meta.url, faultCurrent, [
     ],
   },
   {
-    name: 'two sources upstream, one of them met twice',
+    name: 'two sources that can feed together add (common practice, no source)',
     given: {
-      faultCurrent: {
-        ...own,
-        own: false,
-        from: [source('SVC', 10_000), source('GEN', 500), source('SVC', 10_000)],
-      },
+      faultCurrent: { ...joined, value: 10_200, from: [source('SVC', 10_000), source('ACB', 200)] },
     },
+    asks: 10_200,
+    steps: [
+      from('SVC', 10_000),
+      from('ACB', 200),
+      'Isc,sum: Most that feeds a fault here at one time: SVC and ACB = sum of Isc = 10000 A + 200 A = 10200 A [computed; computed: sources in parallel add]',
+    ],
+  },
+  {
+    name: 'two sources that exclude each other: the highest (common practice, no source)',
+    given: { faultCurrent: { ...joined, from: [source('SVC', 10_000)], apart: [source('GEN', 500)] } },
     asks: 10_000,
     steps: [
-      'Isc: Available fault current upstream, at SVC and GEN: the upper bound = 10000 A [stated; SVC: jobs.csv, line 3, fault_current; GEN: jobs.csv, line 3, fault_current; SVC: jobs.csv, line 3, fault_current]',
+      from('SVC', 10_000),
+      from('GEN', 500),
+      'Isc,sum: Most that feeds a fault here at one time: SVC; GEN only in place of that = highest sum of Isc at one time = 10000 A = 10000 A [computed; computed: sources that can feed together add, of those that exclude each other the highest counts]',
     ],
   },
   {
@@ -69,11 +80,50 @@ export const table = ratingTable(import.meta.url, faultCurrent, [
   },
   {
     name: 'one of the sources isn’t stated: what is known is the least that a part must bear',
-    given: { faultCurrent: { ...own, own: false, unknown: ['GEN', 'INV-1'] } },
+    given: { faultCurrent: { ...joined, unknown: ['GEN', 'INV-1'] } },
     asks: 10_000,
     unknown: 'the fault current of GEN and INV-1 isn’t stated',
     steps: [
-      'Isc: Available fault current upstream, at E-1: the upper bound = 10000 A [stated; E-1: jobs.csv, line 3, fault_current]',
+      from('E-1', 10_000),
+      'Isc,sum: Most that feeds a fault here at one time: E-1; without GEN and INV-1, which nobody states = sum of Isc = 10000 A = 10000 A [computed; computed: sources in parallel add]',
+    ],
+  },
+  {
+    name: 'a battery beside one that isn’t stated',
+    given: {
+      port: 'battery',
+      current: 'dc',
+      faultCurrent: { ...joined, from: [source('BAT-1', 6_000)], value: 6_000, unknown: ['BAT-2'] },
+    },
+    asks: 6_000,
+    unknown: 'the fault current of BAT-2 isn’t stated',
+    steps: [
+      'Isc: Available fault current of BAT-1 = 6000 A [stated; jobs.csv, line 3, fault_current]',
+      'Isc,sum: Sum of the batteries on this bus = sum of Isc = 6000 A = 6000 A [computed; computed: sources in parallel add]',
+    ],
+  },
+  {
+    name: 'a transformer’s bound with a source behind it',
+    given: {
+      faultCurrent: {
+        ...joined,
+        value: 5_173,
+        from: [
+          {
+            ...source('XF', 4973),
+            by: { kva: stated(37, 'kva'), impedance: stated(3.1, 'impedance_percent'), system: '120/240' },
+          },
+          source('ACB', 200),
+        ],
+      },
+    },
+    asks: 5_173,
+    steps: [
+      'S: Rated power of XF = 37 kVA [stated; jobs.csv, line 3, kva]',
+      'Z: Impedance of XF = 3.1 % [stated; jobs.csv, line 3, impedance_percent]',
+      'Isc: Most that XF can drive into a fault of its 120/240 side: an upper bound = S × 1000 / (phase factor × U × Z) = 4973 A [computed; kVA and impedance, with an unlimited supply ahead (IEC 60076-1, value from memory)]',
+      from('ACB', 200),
+      'Isc,sum: Most that feeds a fault here at one time: XF and ACB = sum of Isc = 4973 A + 200 A = 5173 A [computed; computed: sources in parallel add]',
     ],
   },
   {
@@ -92,6 +142,7 @@ export const table = ratingTable(import.meta.url, faultCurrent, [
       faultCurrent: {
         value: 4973,
         own: false,
+        apart: [],
         unknown: [],
         from: [
           {

@@ -37,6 +37,7 @@ export const CALCULATION: Sayings<CalculationReasons> = {
     `Highest DC voltage that 690.7 allows here; the array reaches ${measure(reached)}`,
   'calculation/leads': ({ atHalfMetre, atOneMetre }) =>
     `Voltage of the leads as planned (at 0.5 m ${measure(atHalfMetre)}, at 1 m ${measure(atOneMetre)})`,
+  'calculation/level-between': () => 'Level between two conductors',
   'calculation/reach': ({ margin }) => `Reach along the cable, with a margin of ${measure(margin)}`,
   'calculation/flash-density': () => 'Ground flash density',
   'calculation/risk-level': () => 'Calculated risk level',

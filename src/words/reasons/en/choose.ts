@@ -53,6 +53,17 @@ export const CHOOSE: Sayings<ChooseReasons> = {
   'indication/not-stated': () => 'its indicator isn’t stated',
   'connection/not-3-plus-1': () => 'connection isn’t 3+1, which a TT system asks for',
   'connection/3-plus-1': () => 'connection 3+1 is for lines and neutral of a TT system',
+  'neutral-path/nec': () => 'only IEC 60364 knows connection 3+1',
+  'neutral-path/no-tt': () => 'no AC port of a TT system, so no 3+1 part stands here',
+  'neutral-path/not-stated': ({ each }) =>
+    each
+      .map(
+        ({ rating, asked }) =>
+          `${rating} of its path from neutral to ground isn’t stated, and ${quantity(asked)} is asked`,
+      )
+      .join('; '),
+  'neutral-path/below': ({ rating, has, asked }) =>
+    `${rating} of its path from neutral to ground ${quantity(has)} < ${quantity(asked)}`,
   'lightning/nec': () => 'only IEC 60364 asks it of the part itself',
   'lightning/no-system': () => 'the list states no lightning protection system',
   'lightning/control-circuit': () => 'a control circuit has parts of another kind',
@@ -69,6 +80,8 @@ export const CHOOSE: Sayings<ChooseReasons> = {
 
   'choice/other-first': ({ part, by }, say) => `${part} goes before it: ${say(by)}`,
   'choice/no-shortfall': () => 'it has no shortfall',
+  'choice/strong-outdoors': () =>
+    'its In is as high as an AC end of a run outdoors or between buildings asks first (common practice)',
   'choice/lower-mcov': () => 'its MCOV is lower, so it clamps sooner',
   'choice/enclosure-4x': () => 'its enclosure is 4X',
   'choice/lower-level': () => 'its protection level is lower',

@@ -13,6 +13,8 @@ export const RATE: Sayings<RateReasons> = {
   'array-current/no-dc-port': () => 'no DC port of an array',
   'array-current/no-array': () => 'no array is behind this port',
   'array-current/source-not-listed': () => 'the source of this input isn’t on the list',
+  'array-current/others-not-stated': ({ count, at }) =>
+    `the short-circuit current of ${count === 1 ? 'another array' : `${count} other arrays`} joined to it at ${at} isn’t stated (isc_stc, strings_in_parallel)`,
   'array-current/not-stated': ({ arrays }) =>
     `the short-circuit current of ${list(arrays)} isn’t stated (isc_stc, strings_in_parallel)`,
   'array-voltage/no-array': () => 'no array on the list is behind this port',

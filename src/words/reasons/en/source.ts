@@ -41,6 +41,8 @@ export const SOURCE: Sayings<SourceReasons> = {
   'source/inverter-link': () => 'derived by this project from the circuit of an inverter without isolation',
   'source/transformer-impedance': () =>
     'kVA and impedance, with an unlimited supply ahead (IEC 60076-1, value from memory)',
+  'source/one-at-a-time': () =>
+    'computed: sources that can feed together add, of those that exclude each other the highest counts',
   'source/parallel-sources': () => 'computed: sources in parallel add',
   'source/feeding-source-not-stated': () => 'computed: which source feeds it isn’t stated',
   'source/nominal-current-iec': () => `IEC 60364-5-53 cl. 534.4.4.4, ${MEMORY}`,
@@ -61,6 +63,8 @@ export const SOURCE: Sayings<SourceReasons> = {
   'source/lead-in-level': () => `UL 1449, 5th edition: a VPR is measured with leads of 6 in, ${MEMORY}`,
   'source/current-wave': () => 'IEEE C62.41.2-2002',
   'source/lead-voltage': () => 'computed; adding the two peaks is conservative',
+  'source/effective-level': () => `IEC 62305-4 Annex: level and leads count together, ${MEMORY}`,
+  'source/level-between': () => 'computed; no source compares it with anything',
   'source/reach': () => 'OVE Fachinformation E09:2022 Annex C',
   'source/smallest-lead-nec': () => 'NEC 242.28 (285.26 in 2017)',
   'source/smallest-lead-iec': () => `IEC 60364-5-53:2019 cl. 534.4.10, ${MEMORY}`,

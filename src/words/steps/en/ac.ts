@@ -78,6 +78,17 @@ export const AC: StepTexts<AcSteps> = {
   'fault-current/upstream': {
     says: (v) => `Available fault current upstream, at ${list(v.at)}: the upper bound`,
   },
+  'fault-current/from': { says: ({ at }) => `Fault current from ${at}` },
+  'fault-current/together': {
+    says: ({ of, apart, without }) =>
+      [
+        `Most that feeds a fault here at one time: ${list(of)}`,
+        ...(apart.length > 0 ? [`${list(apart)} only in place of that`] : []),
+        ...(without.length > 0 ? [`without ${list(without)}, which nobody states`] : []),
+      ].join('; '),
+    formula: ({ apart }) => (apart.length > 0 ? 'highest sum of Isc at one time' : 'sum of Isc'),
+    substituted: (v) => v.each.map(figured).join(' + '),
+  },
   'fault-current/of-battery': { says: (v) => `Available fault current of ${v.battery}` },
   'fault-current/sum': {
     says: 'Sum of the batteries on this bus',

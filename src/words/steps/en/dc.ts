@@ -79,6 +79,21 @@ export const DC: StepTexts<DcSteps> = {
     formula: (v) => `${figured(v.share)} × Isc × p`,
     substituted: (v) => `${figured(v.share)} × ${figured(v.module)} × ${figured(v.strings)}`,
   },
+  'array-current/others': {
+    says: ({ count, at }) =>
+      `Short-circuit current of ${count === 1 ? 'the other array' : `the ${count} other arrays`} joined to it${at === '' ? '' : ` at ${at}`}`,
+    formula: (v) => `${figured(v.share)} × sum of Isc × p`,
+    substituted: (v) => `${figured(v.share)} × ${figured(v.current)}`,
+  },
+  'array-current/backfeed': {
+    says: ({ converter, inputs }) =>
+      `Current that ${converter} can send back${inputs === 1 ? '' : ` out of each of the ${inputs} inputs joined here`}`,
+  },
+  'array-current/total': {
+    says: 'Most that feeds a fault on this circuit',
+    formula: 'sum of all that reach it',
+    substituted: (v) => v.parts.map(figured).join(' + '),
+  },
   'array-current/stated': { says: 'Short-circuit current of the array' },
   'array-current/sum': {
     says: 'Sum of the arrays on this conductor',

@@ -37,15 +37,24 @@ export const REACH: StepTexts<ReachSteps> = {
   'reach/level': { says: 'Protection level of the protector' },
   'reach/leads': { says: 'Voltage of the leads' },
   'reach/withstand': { says: 'Impulse withstand of the equipment' },
+  'reach/fed-withstand': {
+    says: ({ voltage }) =>
+      `Impulse withstand assumed of what is fed from here: overvoltage category II at ${figured(voltage)} to neutral`,
+  },
+  'level/between': {
+    says: 'Level between two conductors that each have a channel to ground: up to the sum of both with their leads; compared with nothing',
+    formula: '2 × (Up + Ul)',
+    substituted: (v) => `2 × (${figured(v.level)} + ${figured(v.leads)})`,
+  },
   'reach/none': {
     says: 'Reach: none, level and leads exceed the withstand',
     formula: '0 m where Up + Ul > Uw',
     substituted: (v) => `${figured(v.level)} + ${figured(v.leads)} > ${figured(v.withstand)}`,
   },
   'reach/unlimited': {
-    says: 'Reach: not limited by oscillation, the level is at most half the withstand; up to the long-run limit',
-    formula: 'no limit where Up <= Uw / 2',
-    substituted: (v) => `${figured(v.level)} <= ${figured(v.withstand)} / 2`,
+    says: 'Reach: not limited by oscillation, level and leads are at most half the withstand; up to the long-run limit; induction along the run isn’t counted',
+    formula: 'no limit where Up + Ul <= Uw / 2',
+    substituted: (v) => `${figured(v.level)} + ${figured(v.leads)} <= ${figured(v.withstand)} / 2`,
   },
   'reach/metres': {
     says: (v) => `Reach along the cable, at least ${figured(v.least)}, at most ${figured(v.limit)}`,

@@ -1,0 +1,40 @@
+import { computed, taken, workingOf } from '../../electrical/working.js';
+import { volts } from '../../model/quantity.js';
+import { reason } from '../../model/reason.js';
+import { subject, type Working } from '../../model/step.js';
+import type { PartFigures, Selected } from '../choose/select.js';
+import { wireHousings } from '../rate/wire.js';
+
+const ON_THIS_PAGE = reason('source/on-this-page');
+const UNCOMPARED = reason('source/level-between');
+
+/**
+ * The level between two conductors of one port that each have a channel to ground: up to the sum of both levels, each with its leads.
+ * No source says what to hold it against.
+ * @returns V; undefined where no two conductors have such a channel, or the level isn't stated
+ */
+export function levelBetween(
+  { part, wirings }: Pick<Selected, 'part' | 'wirings'>,
+  { lead }: Pick<PartFigures, 'lead'>,
+): Working | undefined {
+  if (!part || part.up === null) return undefined;
+  const channels = wireHousings(wirings, part.channels)
+    .flat()
+    .filter((channel) => channel.to === 'ground');
+  const isPair = channels.some((a) => channels.some((b) => b.port === a.port && b.conductor !== a.conductor));
+  if (!isPair) return undefined;
+  const between = subject('level/between', { level: volts(part.up), leads: volts(lead) });
+  return workingOf(
+    [
+      taken('Up', subject('reach/level'), part.up, 'V'),
+      taken('Ul', subject('reach/leads'), lead, 'V', 'computed', ON_THIS_PAGE),
+    ],
+    computed('Upp', between, {
+      value: 2 * (part.up + lead),
+      unit: 'V',
+      sure: 'computed',
+      uses: ['Up', 'Ul'],
+      source: UNCOMPARED,
+    }),
+  );
+}

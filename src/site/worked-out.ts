@@ -1,0 +1,31 @@
+/**
+ * What belongs to a node of a network, worked out after that of each node that it depends on; each once, and in a loop, since a
+ * chain may be as long as its list.
+ * @param start the node that is asked about
+ * @param known what was worked out before; filled
+ * @param before the nodes that a node depends on
+ * @param make what belongs to a node whose dependencies are known
+ * @returns that of `start`; in a circle a node is made without those of which it is itself a dependency
+ */
+export function workedOut<K extends object, V>(
+  start: K,
+  known: WeakMap<K, V>,
+  before: (node: K) => Iterable<K>,
+  make: (node: K) => V,
+): V {
+  const begun = new Set<K>();
+  const open: K[] = [start];
+  for (let node = open.at(-1); node; node = open.at(-1)) {
+    if (known.has(node)) {
+      open.pop();
+      continue;
+    }
+    if (begun.has(node)) {
+      known.set(node, make(node));
+      continue;
+    }
+    begun.add(node);
+    for (const one of before(node)) if (!known.has(one) && !begun.has(one)) open.push(one);
+  }
+  return known.get(start) ?? make(start);
+}
