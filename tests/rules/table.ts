@@ -202,6 +202,8 @@ export interface RatingCase {
   /** V; what the withstand table is entered with, where that isn't the figure. */
   readonly entry?: number;
   readonly bound?: string;
+  /** V; what the withstand table is entered with, where that isn't the figure. */
+  readonly entry?: number;
   /** Clauses that hold here, where not all of the rule's do. */
   readonly cites?: readonly string[];
 }
