@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { EXIT } from '../../src/index.js';
+import { PART_FIELDS } from '../../src/read/company/catalogue-fields.js';
 import { FIELDS } from '../../src/model/fields.js';
 import { KINDS } from '../../src/model/words.js';
 import { freshFolder, projectPath, shuntbook } from './command.js';
@@ -52,5 +53,12 @@ describe('README', () => {
     );
     expect(fields.length).toBeGreaterThan(20);
     for (const field of fields) expect(Object.keys(FIELDS)).toContain(field);
+  });
+
+  it('names every column of the catalogue, and no other', () => {
+    const told = [
+      ...section('Columns of the catalogue').matchAll(/^\| ((?:`[a-z_0-9]+`(?:, )?)+) /gm),
+    ].flatMap(([, cell]) => [...(cell ?? '').matchAll(/`([a-z_0-9]+)`/g)].map(([, column]) => column ?? ''));
+    expect(told.toSorted()).toEqual(Object.keys(PART_FIELDS).toSorted());
   });
 });
