@@ -86,8 +86,9 @@ export interface FaultCurrentFacts {
   readonly from: readonly FaultSourceFacts[];
   /** What feeds only in place of that. */
   readonly apart: readonly FaultSourceFacts[];
-  /** Tags of what feeds it and states no figure: the value is the least then. */
+  /** Tags of what feeds it and states no figure, and of what passes on more than the list says: the value is the least then. */
   readonly unknown: readonly string[];
+  readonly passing: readonly string[];
 }
 
 /** What feeds a fault at a DC port beside the arrays that feed the port itself. */

@@ -22,10 +22,13 @@ export interface TransformerFacts {
 /** The most that a transformer can drive into a fault, A. */
 export type TransformerBound = (facts: TransformerFacts) => number;
 
-/** What feeds a fault on a bus; without a source its figure isn't known. */
+/** Why it isn't known what comes from a row: it states no figure, or the list doesn't say what it passes on. */
+export type Unknown = 'not-stated' | 'passes-on';
+
+/** What feeds a fault on a bus, or why that isn't known. */
 export interface Feed {
   readonly tag: string;
-  readonly source: FaultSource | undefined;
+  readonly source: FaultSource | Unknown;
 }
 
 /** AC ports of which a fault is fed alike: joined without a transfer switch and without a row that says what is available there. */
@@ -131,25 +134,24 @@ function collect(bus: FaultBus, port: SitePort, side: Side, bound: TransformerBo
   const { equipment, cls } = port;
   const { tag, kind } = equipment;
   if (separates(port)) {
-    if (side === 'below') bus.given.push({ tag, source: availableAt(port, bound) });
+    if (side === 'below') bus.given.push({ tag, source: availableAt(port, bound) ?? 'not-stated' });
     // Behind a transformer that begins a system of its own nothing feeds back as it is.
     else if (!isDerived(port)) bus.lower.push(port);
     return;
   }
   const own = equipment.facts.fault_current;
-  const source = own && { tag, fact: own };
+  const source = own ? { tag, fact: own } : 'not-stated';
   if (kind === 'service' || kind === 'generator' || kind === 'ac-battery') bus.sources.push({ tag, source });
-  else if (kind === 'panel' && port.feeders.length === 0) bus.sources.push({ tag, source: undefined });
+  else if (kind === 'panel' && port.feeders.length === 0) bus.sources.push({ tag, source: 'passes-on' });
   else if (kind === 'inverter-charger' && cls === 'ac-out') collectInverter(bus, port, source);
 }
 
 /** An inverter gives its own share and passes on what feeds its AC in, beside which its unstated share isn't asked for. */
-function collectInverter(bus: FaultBus, port: SitePort, source: FaultSource | undefined): void {
+function collectInverter(bus: FaultBus, port: SitePort, source: Feed['source']): void {
   const { tag } = port.equipment;
   const inputs = acInputsOf(port);
   const fed = inputs.filter((p) => p.feeders.length > 0);
-  if (source) bus.sources.push({ tag, source });
-  if (fed.length < inputs.length || (!source && fed.length === 0))
-    bus.sources.push({ tag, source: undefined });
+  if (source !== 'not-stated' || fed.length === 0) bus.sources.push({ tag, source });
+  if (fed.length < inputs.length) bus.sources.push({ tag, source: 'passes-on' });
   if (fed.length > 0) bus.passed.push(fed);
 }

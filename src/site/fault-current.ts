@@ -9,6 +9,7 @@ import {
   type FaultBuses,
   type FaultSource,
   type TransformerBound,
+  type Unknown,
 } from './fault-bus.js';
 import { fedBy } from './fault-feeds.js';
 
@@ -21,8 +22,9 @@ export interface FaultCurrent {
   readonly apart: readonly FaultSource[];
   /** True where it is the row's own figure. */
   readonly own: boolean;
-  /** What feeds it and isn't known: the figure is the least then. */
+  /** Tags of what feeds it and states no figure, and of what passes on more than the list says: the figure is the least then. */
   readonly unknown: readonly string[];
+  readonly passing: readonly string[];
 }
 
 /** What runs in step with its supply: too little to be counted elsewhere than at its own port. */
@@ -40,25 +42,26 @@ export function faultCurrentAt(port: SitePort, bound: TransformerBound): FaultCu
   if (port.cls === 'battery' || port.cls === 'dc-bus') return onBattery(port);
   if (separates(port)) {
     const given = availableAt(port, bound);
-    return given && { ...totalOf([given]), apart: [], own: given.by === undefined, unknown: [] };
+    return given && { ...totalOf([given]), apart: [], own: given.by === undefined, unknown: [], passing: [] };
   }
   const { tag, kind, facts } = port.equipment;
   const buses = busesOf(bound);
   const joined = fedBy(buses, busOf(buses, port, 'above'));
   const feeds = new Map(joined.feeds);
-  const unknown = new Set(joined.unknown);
+  const unknown = new Map(joined.unknown);
   const isInput = acInputsOf(port).includes(port);
   const isJoined = feeds.size > 0 || unknown.size > 0;
   if (facts.fault_current && (isInput || (IN_STEP.has(kind) && isJoined)))
     feeds.set(tag, { tag, fact: facts.fault_current });
-  if (isInput && port.feeders.length === 0) unknown.add(tag);
+  if (isInput && port.feeders.length === 0) unknown.set(tag, 'passes-on');
   // Beside what it is joined to, the share of an AC battery isn't asked for at its own port.
   if (kind === 'ac-battery' && !facts.fault_current && feeds.size > 0) unknown.delete(tag);
   if (feeds.size === 0) return undefined;
   const from = [...feeds.values()];
   const apart = [...joined.apart.values()].filter((one) => !feeds.has(one.tag));
   const own = from.length === 1 && from[0]?.tag === tag && apart.length === 0 && unknown.size === 0;
-  return { ...totalOf(from), apart, own, unknown: [...unknown] };
+  const which = (why: Unknown): string[] => [...unknown].flatMap(([one, is]) => (is === why ? [one] : []));
+  return { ...totalOf(from), apart, own, unknown: which('not-stated'), passing: which('passes-on') };
 }
 
 function totalOf(from: readonly FaultSource[]): Pick<FaultCurrent, 'value' | 'from'> {
@@ -74,7 +77,7 @@ function onBattery(port: SitePort): FaultCurrent | undefined {
     else unknown.push(tag);
   }
   const own = from.length === 1 && unknown.length === 0 && from[0]?.tag === port.equipment.tag;
-  return from.length > 0 ? { ...totalOf(from), apart: [], own, unknown } : undefined;
+  return from.length > 0 ? { ...totalOf(from), apart: [], own, unknown, passing: [] } : undefined;
 }
 
 /** By the formula of a transformer's bound, of which a program has one. */

@@ -1,5 +1,12 @@
 import type { SitePort, SiteRun } from '../model/site.js';
-import { busOf, type FaultBus, type FaultBuses, type FaultSource, type Feed } from './fault-bus.js';
+import {
+  busOf,
+  type FaultBus,
+  type FaultBuses,
+  type FaultSource,
+  type Feed,
+  type Unknown,
+} from './fault-bus.js';
 import { workedOut } from './worked-out.js';
 
 /** What feeds a fault on a bus, by tag: a source that reaches it over two paths counts once. */
@@ -7,13 +14,13 @@ export interface Fed {
   readonly feeds: ReadonlyMap<string, FaultSource>;
   /** What feeds only in place of some of them. */
   readonly apart: ReadonlyMap<string, FaultSource>;
-  readonly unknown: ReadonlySet<string>;
+  readonly unknown: ReadonlyMap<string, Unknown>;
 }
 
 interface Gathered extends Fed {
   readonly feeds: Map<string, FaultSource>;
   readonly apart: Map<string, FaultSource>;
-  readonly unknown: Set<string>;
+  readonly unknown: Map<string, Unknown>;
 }
 
 /** As many ways to set the switches ahead of one bus are compared; of more all that they lead to adds, which is a bound. */
@@ -55,7 +62,7 @@ function highest(buses: FaultBuses, bus: FaultBus): Fed {
     if (!most || sumOf(here) > sumOf(most)) most = here;
   }
   if (!most) return found;
-  for (const tag of all.unknown) most.unknown.add(tag);
+  for (const [tag, why] of all.unknown) most.unknown.set(tag, why);
   for (const from of [all.feeds, all.apart]) for (const [tag, one] of from) most.apart.set(tag, one);
   for (const tag of most.feeds.keys()) most.apart.delete(tag);
   return most;
@@ -131,23 +138,23 @@ function enter(found: Gathered, lower: FaultBus, by: string, parallel: readonly 
   addAll(found, feedingBack.get(lower));
   for (const one of lower.given) if (one.tag !== by) addFeed(found, one);
   // How much of it comes back isn't worked out: two supplies in parallel below another are no plan that is built.
-  for (const run of parallel) found.unknown.add(run.from.equipment.tag);
-  for (const [input] of lower.passed) if (input) found.unknown.add(input.equipment.tag);
+  for (const run of parallel) found.unknown.set(run.from.equipment.tag, 'passes-on');
+  for (const [input] of lower.passed) if (input) found.unknown.set(input.equipment.tag, 'passes-on');
 }
 
 function gathered(from?: Fed): Gathered {
-  return { feeds: new Map(from?.feeds), apart: new Map(from?.apart), unknown: new Set(from?.unknown) };
+  return { feeds: new Map(from?.feeds), apart: new Map(from?.apart), unknown: new Map(from?.unknown) };
 }
 
 function addFeed(to: Gathered, { tag, source }: Feed): void {
-  if (source) to.feeds.set(tag, source);
-  else to.unknown.add(tag);
+  if (typeof source === 'string') to.unknown.set(tag, source);
+  else to.feeds.set(tag, source);
 }
 
 function addAll(to: Gathered, from: Fed | undefined): void {
   for (const [tag, one] of from?.feeds ?? []) to.feeds.set(tag, one);
   for (const [tag, one] of from?.apart ?? []) to.apart.set(tag, one);
-  for (const tag of from?.unknown ?? []) to.unknown.add(tag);
+  for (const [tag, why] of from?.unknown ?? []) to.unknown.set(tag, why);
 }
 
 function sumOf({ feeds }: Fed): number {

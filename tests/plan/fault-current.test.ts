@@ -20,7 +20,12 @@ function currents(rows: string, ...ports: string[]): unknown[] {
     });
     const { sccr } = protector.required;
     if (!open) return sccr;
-    const unknown = /fault current of (.*?) isn’t stated/.exec(open.message)?.[1] ?? '';
+    const unknown = [
+      /fault current of (.*?) isn’t stated/.exec(open.message)?.[1],
+      /what (.*?) can pass on/.exec(open.message)?.[1],
+    ]
+      .filter((tags) => tags !== undefined)
+      .join(' + ');
     return sccr === null ? null : [sccr, unknown];
   });
 }
@@ -180,6 +185,12 @@ describe('an inverter', () => {
       [100, 'INV'],
       [100, 'INV'],
     ]);
+    const plan = planOf('', rows(own));
+    expect(
+      items(plan, 'choose/fault-current-unknown')
+        .filter((i) => i.equipment === 'OUT')
+        .map((i) => [i.who, i.hint]),
+    ).toEqual([['designer', 'List what feeds it, or say that its AC in is unused.']]);
     expect(currents(rows(`${own}; ac_in=unused`), 'INV:ac-out', 'OUT:feeder')).toEqual([100, 100]);
     expect(currents(rows('ac_out=120/240; ac_in=unused'), 'INV:ac-out', 'OUT:feeder')).toEqual([null, null]);
   });

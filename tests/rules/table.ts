@@ -199,8 +199,6 @@ export interface RatingCase {
   readonly notes?: readonly string[];
   readonly whereItDecides?: readonly string[];
   readonly assumed?: true;
-  /** V; what the withstand table is entered with, where that isn't the figure. */
-  readonly entry?: number;
   readonly bound?: string;
   /** V; what the withstand table is entered with, where that isn't the figure. */
   readonly entry?: number;

@@ -27,6 +27,8 @@ export interface RateReasons extends CalculationReasons, SourceReasons {
   'fault-current/known': None;
   'fault-current/not-stated': None;
   'fault-current/not-stated-of': { readonly sources: Tags };
+  /** Of what they pass on the list doesn't say all. */
+  'fault-current/passed-on-by': { readonly sources: Tags };
   'input-limit/no-dc-input': None;
   'input-limit/no-converter': None;
   'input-limit/source-listed': None;

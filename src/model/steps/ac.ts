@@ -40,7 +40,7 @@ export interface AcSteps {
   'fault-current/transformer-impedance': { readonly at: string };
   'fault-current/upstream': { readonly at: readonly string[] };
   'fault-current/from': { readonly at: string };
-  /** Sources that feed at one time; `apart`: those that feed only in place of them; `without`: those that nobody states. */
+  /** Sources that feed at one time; `apart`: those that feed only in place of them; `without`: those of which it isn't known. */
   'fault-current/together': {
     readonly each: readonly Quantity[];
     readonly of: readonly string[];

@@ -6,7 +6,8 @@ import type { SitePort } from '../../model/site.js';
 import { joinedPorts } from '../../site/ac-bus.js';
 import { portsOnBus } from '../../site/battery-bus.js';
 import { samePlaceName } from '../../site/equipment.js';
-import { whereIs, type Selected } from './select.js';
+import type { Selected } from './select.js';
+import { whereIs } from './where.js';
 
 /**
  * What has to be confirmed where a new protector stands in one place with one that is there already, on the same wires: that both

@@ -2,7 +2,8 @@ import type { PlacedNote } from '../../model/open-item.js';
 import type { SiteEquipment } from '../../model/site.js';
 import { about } from '../../model/message.js';
 import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';
-import { whereIs, type Selected } from './select.js';
+import type { Selected } from './select.js';
+import { whereIs } from './where.js';
 
 /** What has to be confirmed where one `existing` stands for several places: a protector that isn't there would be missed. */
 export function existingElsewhere(selected: readonly Selected[]): readonly PlacedNote[] {

@@ -6,10 +6,13 @@ import { CHOOSE_MESSAGES, type LeadAt } from '../../model/messages/choose.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import { metres, volts } from '../../model/quantity.js';
 import type { JobContext } from '../context/job-context.js';
-import { leadsToPlan } from '../../rules/smallest-lead.js';
+import { leadsToPlan, type MetalLeads } from '../../rules/smallest-lead.js';
+import type { Placement } from '../context/verdict.js';
+import type { Requirement } from '../rate/rate.js';
 import { plannedLeads } from './planned-lead.js';
 import { reachWithstandOf } from './reach-withstand.js';
-import { longestRun, reachWith, whereIs, type Selected } from './select.js';
+import { longestRun, reachWith } from './reach.js';
+import { whereIs } from './where.js';
 
 /**
  * What has to be said of leads that are longer than they should be, from tap to terminal and on to ground: the level at that length
@@ -19,7 +22,11 @@ import { longestRun, reachWith, whereIs, type Selected } from './select.js';
  */
 export function longLead(
   job: JobContext,
-  selected: Pick<Selected, 'placement' | 'requirement' | 'leads'>,
+  selected: {
+    readonly placement: Placement;
+    readonly requirement: Requirement;
+    readonly leads: readonly MetalLeads[];
+  },
   part: Part,
 ): PlacedNote | undefined {
   const { placement } = selected;

@@ -1,6 +1,7 @@
 import { assumedWithstand, fedEntryVoltage } from '../../electrical/withstand.js';
 import type { JobContext } from '../context/job-context.js';
-import type { Selected } from './select.js';
+import type { Placement } from '../context/verdict.js';
+import type { Requirement } from '../rate/rate.js';
 
 /** What the reach of a protector is held against. */
 export interface ReachWithstand {
@@ -18,7 +19,7 @@ export interface ReachWithstand {
  */
 export function reachWithstandOf(
   job: JobContext,
-  { placement, requirement }: Pick<Selected, 'placement' | 'requirement'>,
+  { placement, requirement }: { readonly placement: Placement; readonly requirement: Requirement },
 ): ReachWithstand | undefined {
   const [port] = placement.ports;
   const own = requirement.withstand;

@@ -1,9 +1,7 @@
 import { leadFigures, leadVoltage } from '../../electrical/leads.js';
-import { reachFigures } from '../../electrical/reach.js';
 import type { Catalogue, Part } from '../../model/catalogue.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import { isNec } from '../../model/editions.js';
-import type { PortsAt } from '../../model/ports-at.js';
 import { kiloamperes, volts } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import { CLAMPING_RULE } from '../../rules/rulebook.js';
@@ -14,6 +12,8 @@ import { assess, choosePart, type Candidate, type Specification, type Rejection 
 import { asksFor, isClassOneAsked, specificationOf } from './requirements.js';
 import { suppliesOf } from './indicate.js';
 import { longLead } from './long-lead.js';
+import { reachWith } from './reach.js';
+import { whereIs } from './where.js';
 import { memo } from '../context/memo.js';
 import { plannedLeads } from './planned-lead.js';
 import { overcurrentPorts, type OvercurrentPort } from '../rate/overcurrent-place.js';
@@ -45,14 +45,6 @@ export interface Selected {
   /** How the part holds against the rules; undefined: no part, or what the place asks isn't known. */
   readonly candidate: Candidate | undefined;
   readonly notes: readonly PlacedNote[];
-}
-
-/** Where a placement is, for messages. */
-export function whereIs(placement: Placement): PortsAt {
-  return {
-    equipment: placement.ports[0]?.equipment.tag ?? '',
-    ports: placement.ports.map((p) => p.name),
-  };
 }
 
 /**
@@ -187,7 +179,9 @@ function sayOf(
       requirement.circuit === 'power' &&
       placement.ports.some((port) => suppliesOf(port).utility) &&
       job.site.equipments.some((e) => e.kind === 'service' && !e.facts.fault_current);
-    const who = fromUtility ? 'utility' : 'maker';
+    // What an inverter or a panel passes on is said by the list, not by its maker.
+    const byList = requirement.sccrBecause.code === 'fault-current/passed-on-by';
+    const who = byList ? 'designer' : fromUtility ? 'utility' : 'maker';
     const p = { at, because: requirement.sccrBecause, part: part.part, holds, who } as const;
     notes.push(about(CHOOSE_MESSAGES.faultCurrentUnknown, p, tag, field));
   }
@@ -257,37 +251,4 @@ export function reachOf(
   const { part } = selected;
   if (!part || part.up === null) return undefined;
   return reachWith(job, part.up, partFigures(job, selected, part).lead, withstand, run);
-}
-
-/** The same of a level and the voltage of its leads, V. */
-export function reachWith(
-  job: JobContext,
-  up: number,
-  leads: number,
-  withstand: number | undefined,
-  run: number | undefined,
-): number | null | undefined {
-  if (withstand === undefined) return undefined;
-  const t = job.settings.thresholds;
-  const reach = reachFigures({
-    up,
-    leads,
-    withstand,
-    slope: t.reachSlope,
-    leastReach: t.leastReach,
-    limit: job.longRunLimit,
-  });
-  if (reach.kind !== 'unlimited') return reach.distance;
-  return run !== undefined && run > job.longRunLimit ? job.longRunLimit : null;
-}
-
-/** The longest run at a placement's ports, m; undefined where none is stated. */
-export function longestRun(placement: Placement): number | undefined {
-  let longest: number | undefined;
-  for (const port of placement.ports) {
-    for (const run of port.runs) {
-      if (run.length !== undefined) longest = Math.max(longest ?? 0, run.length);
-    }
-  }
-  return longest;
 }

@@ -4,7 +4,7 @@ import type { PlacedNote } from '../../model/open-item.js';
 import { amperes } from '../../model/quantity.js';
 import { ampsOf } from '../../rules/overcurrent-facts.js';
 import { overcurrentWay } from '../../rules/lead-duty.js';
-import { whereIs } from '../choose/select.js';
+import { whereIs } from '../choose/where.js';
 import type { Made } from '../make/made.js';
 
 /** Places by name, the most that one line names. */

@@ -195,6 +195,7 @@ function faultCurrent(port: SitePort): FaultCurrentFacts | undefined {
       from: [{ tag: equipment.tag, fact: own }],
       apart: [],
       unknown: [],
+      passing: [],
     }
   );
 }

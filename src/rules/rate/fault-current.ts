@@ -1,7 +1,7 @@
 import { computed, taken, workingOf } from '../../electrical/working.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { amperes } from '../../model/quantity.js';
-import { reason } from '../../model/reason.js';
+import { reason, type Reason } from '../../model/reason.js';
 import { subject, type Step, type Working } from '../../model/step.js';
 import type { AnyRatingRule, FaultCurrentFacts, RatingFacts } from '../rating-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
@@ -40,19 +40,23 @@ export const faultCurrent = {
     if (!asked) return { outcome: 'outside', because: NO_PORT };
     const known = f.faultCurrent;
     if (!known) return { outcome: 'unknown', because: NOT_STATED, notes: [] };
-    const isWhole = known.unknown.length === 0;
-    const isOne = isWhole && known.from.length === 1 && known.apart.length === 0;
+    const because = whyUnknown(known);
+    const isOne = !because && known.from.length === 1 && known.apart.length === 0;
     const working = isOne ? boundOf(known) : togetherOf(known, isBus);
-    return isWhole
-      ? { outcome: 'asks', value: known.value, working, notes: [] }
-      : {
-          outcome: 'unknown',
-          because: reason('fault-current/not-stated-of', { sources: known.unknown }),
-          notes: [],
-          atLeast: working,
-        };
+    return because
+      ? { outcome: 'unknown', because, notes: [], atLeast: working }
+      : { outcome: 'asks', value: known.value, working, notes: [] };
   },
 } satisfies AnyRatingRule;
+
+/** What of it isn't known; undefined: it is known. */
+function whyUnknown({ unknown: sources, passing }: FaultCurrentFacts): Reason | undefined {
+  const reasons = [
+    ...(sources.length > 0 ? [reason('fault-current/not-stated-of', { sources })] : []),
+    ...(passing.length > 0 ? [reason('fault-current/passed-on-by', { sources: passing })] : []),
+  ];
+  return reasons.length > 1 ? reason('several', { reasons }) : reasons[0];
+}
 
 type Source = FaultCurrentFacts['from'][number];
 
@@ -106,7 +110,7 @@ function togetherOf(known: FaultCurrentFacts, isBus: boolean): Working {
         each,
         of: known.from.map((o) => o.tag),
         apart: known.apart.map((o) => o.tag),
-        without: known.unknown,
+        without: [...new Set([...known.unknown, ...known.passing])],
       });
   return workingOf(
     [...known.from, ...known.apart].flatMap(stepsOf),

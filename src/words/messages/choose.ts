@@ -202,6 +202,9 @@ export const CHOOSE_WORDS = [
     title: 'The fault current at a place is not stated',
     message: (p) => `At ${portsAt(p.at)} ${say(p.because)}: ${p.part} ${say(p.holds)}.`,
     expected: 'the available fault current',
-    hint: (p) => `Ask the ${p.who === 'utility' ? 'utility' : 'maker of the source'}, and compare.`,
+    hint: (p) =>
+      p.who === 'designer'
+        ? 'List what feeds it, or say that its AC in is unused.'
+        : `Ask the ${p.who === 'utility' ? 'utility' : 'maker of the source'}, and compare.`,
   }),
 ];

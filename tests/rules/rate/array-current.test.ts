@@ -12,6 +12,7 @@ const known = {
   ],
   apart: [],
   unknown: [],
+  passing: [],
 };
 const joined = { at: 'CC-1 dc-in-1', others: 0, othersCurrent: 0, othersUnknown: 0, backfeed: [] };
 const one = array();

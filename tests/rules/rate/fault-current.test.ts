@@ -6,7 +6,7 @@ const source = (tag: string, amperes: number): { tag: string; fact: ReturnType<t
   tag,
   fact: stated(amperes, 'fault_current'),
 });
-const own = { value: 10_000, own: true, from: [source('E-1', 10_000)], apart: [], unknown: [] };
+const own = { value: 10_000, own: true, from: [source('E-1', 10_000)], apart: [], unknown: [], passing: [] };
 const joined = { ...own, own: false };
 const from = (tag: string, amperes: number): string =>
   `Isc: Fault current from ${tag} = ${amperes} A [stated; jobs.csv, line 3, fault_current]`;
@@ -85,7 +85,28 @@ export const table = ratingTable(import.meta.url, faultCurrent, [
     unknown: 'the fault current of GEN and INV-1 isn’t stated',
     steps: [
       from('E-1', 10_000),
-      'Isc,sum: Most that feeds a fault here at one time: E-1; without GEN and INV-1, which nobody states = sum of Isc = 10000 A = 10000 A [computed; computed: sources in parallel add]',
+      'Isc,sum: Most that feeds a fault here at one time: E-1; without what comes from GEN and INV-1, which isn’t known = sum of Isc = 10000 A = 10000 A [computed; computed: sources in parallel add]',
+    ],
+  },
+  {
+    name: 'an inverter whose AC in nothing on the list feeds may pass on more',
+    given: { faultCurrent: { ...joined, passing: ['INV-1'] } },
+    asks: 10_000,
+    unknown: 'what INV-1 can pass on to a fault isn’t known, as the list doesn’t say all that feeds it',
+    steps: [
+      from('E-1', 10_000),
+      'Isc,sum: Most that feeds a fault here at one time: E-1; without what comes from INV-1, which isn’t known = sum of Isc = 10000 A = 10000 A [computed; computed: sources in parallel add]',
+    ],
+  },
+  {
+    name: 'both, and one of them for both reasons',
+    given: { faultCurrent: { ...joined, unknown: ['GEN'], passing: ['GEN', 'MP'] } },
+    asks: 10_000,
+    unknown:
+      'the fault current of GEN isn’t stated; what GEN and MP can pass on to a fault isn’t known, as the list doesn’t say all that feeds it',
+    steps: [
+      from('E-1', 10_000),
+      'Isc,sum: Most that feeds a fault here at one time: E-1; without what comes from GEN and MP, which isn’t known = sum of Isc = 10000 A = 10000 A [computed; computed: sources in parallel add]',
     ],
   },
   {
@@ -144,6 +165,7 @@ export const table = ratingTable(import.meta.url, faultCurrent, [
         own: false,
         apart: [],
         unknown: [],
+        passing: [],
         from: [
           {
             ...source('XF', 4973),

@@ -31,6 +31,8 @@ export const RATE: Sayings<RateReasons> = {
   'fault-current/known': () => 'the available fault current is known',
   'fault-current/not-stated': () => 'the available fault current isn’t stated',
   'fault-current/not-stated-of': ({ sources }) => `the fault current of ${list(sources)} isn’t stated`,
+  'fault-current/passed-on-by': ({ sources }) =>
+    `what ${list(sources)} can pass on to a fault isn’t known, as the list doesn’t say all that feeds it`,
   'input-limit/no-dc-input': () => 'this port is no DC input, and feeds none',
   'input-limit/no-converter': () => 'it leads to no converter on the list',
   'input-limit/source-listed': () => 'a source on the list feeds this port',

@@ -84,7 +84,7 @@ export const AC: StepTexts<AcSteps> = {
       [
         `Most that feeds a fault here at one time: ${list(of)}`,
         ...(apart.length > 0 ? [`${list(apart)} only in place of that`] : []),
-        ...(without.length > 0 ? [`without ${list(without)}, which nobody states`] : []),
+        ...(without.length > 0 ? [`without what comes from ${list(without)}, which isn’t known`] : []),
       ].join('; '),
     formula: ({ apart }) => (apart.length > 0 ? 'highest sum of Isc at one time' : 'sum of Isc'),
     substituted: (v) => v.each.map(figured).join(' + '),
