@@ -173,13 +173,13 @@ export const protectorSchema = z.object({
       imax: figure,
       sccr: figure,
       reach: figure,
+      /** `14 AWG Cu`, several metals joined; null: not known. */
+      smallestLead: z.string().nullable().default(null),
+      smallestGroundLead: z.string().nullable().default(null),
       /** V; what the reach was held against, of what a service or panel feeds; null: not known. Plans of before had none. */
       reachWithstand: figure.default(null),
       /** V; between two conductors that each have a channel to ground, at most; null: there is one such conductor. */
       levelBetween: figure.default(null),
-      /** `14 AWG Cu`, several metals joined; null: not known. */
-      smallestLead: z.string().nullable().default(null),
-      smallestGroundLead: z.string().nullable().default(null),
     })
     .nullable(),
   /** The chosen part as the catalogue has it; null: no part. */

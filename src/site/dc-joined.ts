@@ -5,6 +5,8 @@ import { byNaturalOrder } from '../model/natural-order.js';
 export interface DcJoined {
   /** Arrays, in natural order. */
   readonly arrays: ReadonlySet<SiteEquipment>;
+  /** Turbines and combiners, in natural order. */
+  readonly others: readonly SiteEquipment[];
   /** DC inputs, in natural order: what a converter sends back comes out of each. */
   readonly inputs: readonly SitePort[];
 }
@@ -31,8 +33,10 @@ export function joinedTo(port: SitePort): DcJoined {
   const ports = [...seen].sort(
     (a, b) => byNaturalOrder(a.equipment.tag, b.equipment.tag) || byNaturalOrder(a.name, b.name),
   );
-  const arrays = new Set(ports.map((p) => p.equipment).filter((e) => e.kind === 'array'));
-  const found = { arrays, inputs: ports.filter((p) => p.cls === 'dc-in') };
+  const sources = ports.filter((p) => p.cls === 'output').map((p) => p.equipment);
+  const arrays = new Set(sources.filter((e) => e.kind === 'array'));
+  const others = sources.filter((e) => e.kind !== 'array');
+  const found = { arrays, others, inputs: ports.filter((p) => p.cls === 'dc-in') };
   for (const one of ports) if (!one.oneOfSources || one === port) circuits.set(one, found);
   return found;
 }

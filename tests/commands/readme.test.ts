@@ -56,4 +56,11 @@ describe('README', () => {
     for (const field of fields) expect([...Object.keys(FIELDS), ...columns]).toContain(field);
     expect(fields).toEqual(expect.arrayContaining(columns));
   });
+
+  it('names every column of the catalogue, and no other', () => {
+    const told = [
+      ...section('Columns of the catalogue').matchAll(/^\| ((?:`[a-z_0-9]+`(?:, )?)+) /gm),
+    ].flatMap(([, cell]) => [...(cell ?? '').matchAll(/`([a-z_0-9]+)`/g)].map(([, column]) => column ?? ''));
+    expect(told.toSorted()).toEqual(Object.keys(PART_FIELDS).toSorted());
+  });
 });

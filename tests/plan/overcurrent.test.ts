@@ -102,6 +102,26 @@ describe('AC', () => {
     expect(one(two, 'S:service').wiring.notes.join(' ')).not.toMatch(/110\.14\(A\)/);
   });
 
+  it('a housing with N alone has none where N is grounded, and one where it floats', () => {
+    const ones = {
+      catalogue: catalogueOf(partLine('SEDGE', 'channels=1; mcov_ac=320; up=900; listed_for=ungrounded')),
+    };
+    const of = (earthing: string): readonly string[] =>
+      devices(planOf(`basis=iec; earthing=${earthing}`, 'L load; ac_in=230; protect=yes', ones), 'L:feeder');
+    expect(of('TN')).toEqual([
+      'feeder: either, 1 poles, 30 A, 230 V, breaks - A',
+      'feeder: none, - poles, - A, - V, breaks - A',
+    ]);
+    const high = {
+      catalogue: catalogueOf(partLine('SEDGE', 'channels=1; mcov_ac=640; up=2000; listed_for=ungrounded')),
+    };
+    const floats = planOf('basis=iec; earthing=IT', 'L load; ac_in=230; protect=yes', high);
+    expect(devices(floats, 'L:feeder')).toEqual([
+      'feeder: either, 1 poles, 30 A, 400 V straight, breaks - A',
+      'feeder: either, 1 poles, 30 A, 400 V straight, breaks - A',
+    ]);
+  });
+
   it('each port of a shared housing has its own, by its own fault current', () => {
     const plan = planOf(
       '',

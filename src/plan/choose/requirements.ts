@@ -85,6 +85,11 @@ export function specificationOf(
   };
 }
 
+/** True where the leads of a class T1 part are asked for, whatever the part is. */
+export function isClassOneAsked(wirings: readonly PortWiring[]): boolean {
+  return wirings.some((w) => w.facts.classOneAsked);
+}
+
 /**
  * True at an AC end of a run outdoors or between buildings. Where nobody says in which building an end is, the stronger part is taken,
  * and its place isn't asked for.
@@ -94,11 +99,6 @@ function isOutdoorEnd({ ports }: Placement, { current, circuit }: Requirement): 
   return ports.some(({ runs }) =>
     runs.some((run) => run.outdoors || run.betweenBuildings || run.unplaced.length > 0),
   );
-}
-
-/** True where the leads of a class T1 part are asked for, whatever the part is. */
-export function isClassOneAsked(wirings: readonly PortWiring[]): boolean {
-  return wirings.some((w) => w.facts.classOneAsked);
 }
 
 function isDelta(port: SitePort): boolean {

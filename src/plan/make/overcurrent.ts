@@ -52,6 +52,8 @@ export function overcurrentDevices(
   });
 }
 
+const NEUTRAL: readonly Conductor[] = ['N'];
+
 /** The grounded pole of a DC pair, or the grounded phase, which is L2; undefined where neither is. N isn't meant. */
 function groundedOf(one: Selected): Conductor | undefined {
   const isCorner = one.requirement.circuit === 'power' && one.wirings[0]?.facts.grounding === 'corner';
@@ -66,16 +68,21 @@ function factsOf(
 ): OvercurrentFacts {
   const { requirement, placement, part } = one;
   const wiring = one.wirings.find((w) => w.port === port);
-  const taken = [...new Set(channels.filter((c) => c.port === port).map((c) => c.conductor))];
-  const lines = taken.filter((conductor) => conductor !== 'N');
-  const isNeutralAlone = lines.length === 0 && taken.length > 0;
+  const lines: Conductor[] = [];
+  let takesNeutral = false;
+  for (const channel of channels) {
+    if (channel.port !== port) continue;
+    if (channel.conductor === 'N') takesNeutral = true;
+    else if (!lines.includes(channel.conductor)) lines.push(channel.conductor);
+  }
+  const isNeutralAlone = takesNeutral && lines.length === 0;
   const isSolid = wiring?.facts.grounding === 'solid';
   return {
     ...place,
     basis: job.site.basis.value,
     current: requirement.current,
     part,
-    lines: isNeutralAlone ? taken : lines,
+    lines: isNeutralAlone ? NEUTRAL : lines,
     groundedConductor: isNeutralAlone && isSolid ? 'N' : groundedOf(one),
     systems: place.circuit === 'power' ? systemsAt(job, port) : [],
     highLeg: wiring?.facts.doubledFirst === 'L2',

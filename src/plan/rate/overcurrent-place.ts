@@ -82,7 +82,7 @@ function sumOf({ settings, site }: JobContext, node: DcNode): ArrayCurrent | und
   const steps: Step[] = [];
   const each: number[] = [];
   const assumed: SiteEquipment[] = [];
-  for (const { tag, facts } of node.arrays) {
+  for (const { tag, facts } of node.joined.arrays) {
     const { fault_current: stated, isc_stc: isc, strings_in_parallel: strings } = facts;
     if (stated) {
       const what = subject('overcurrent/array', { array: tag });
@@ -100,7 +100,7 @@ function sumOf({ settings, site }: JobContext, node: DcNode): ArrayCurrent | und
     steps.push(...statedAt(working, { Isc: isc.origin, p: strings.origin }).steps);
     each.push(value);
   }
-  for (const { equipment, input } of node.inputs) {
+  for (const { equipment, input } of node.joined.inputs) {
     const stated = equipment.facts.backfeed_a;
     const what = subject('overcurrent/backfeed', { converter: equipment.tag, input });
     if (stated) steps.push(taken('Iback', what, stated.value, 'A', 'stated', stated.origin));
@@ -114,13 +114,13 @@ function sumOf({ settings, site }: JobContext, node: DcNode): ArrayCurrent | und
   const result = { value, unit: 'A', sure: 'computed', source: PARALLEL } as const;
   if (each.length > MOST_NAMED) {
     const many = subject('overcurrent/sum-of-many', {
-      arrays: node.arrays.length,
-      inputs: node.inputs.length,
+      arrays: node.joined.arrays.size,
+      inputs: node.joined.inputs.length,
     });
     return { value, steps: [computed('Isum', many, { ...result, uses: [] })], assumed };
   }
   const what = subject('overcurrent/sum', { each: each.map(amperes) });
-  const uses = node.inputs.length > 0 ? ['Isc,max', 'Iback'] : ['Isc,max'];
+  const uses = node.joined.inputs.length > 0 ? ['Isc,max', 'Iback'] : ['Isc,max'];
   return { value, steps: [...steps, computed('Isum', what, { ...result, uses })], assumed };
 }
 
