@@ -1,3 +1,5 @@
+import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
+import { aroundNominal } from '../../electrical/service-voltage.js';
 import { leastBatteryVoltage, leastInFullSun } from '../../electrical/rest-voltage.js';
 import { hundredthsOr } from '../../model/rounding.js';
 import type { PlannedProtector } from '../../model/plan.js';
@@ -38,7 +40,11 @@ export function measuringOf(job: JobContext, one: Selected, channels: readonly W
       addTo(bands, reading, shared ? port.name : null, current);
   }
   const known = requirement.sccrState === 'known' ? requirement.sccr?.value : undefined;
-  const volts = [requirement.mcov?.value, ...[...bands.values()].map(({ high }) => high ?? undefined)];
+  const volts = [
+    requirement.mcov?.value,
+    ...wirings.flatMap(({ port }) => betweenConductors(job, port)),
+    ...[...bands.values()].map(({ high }) => high ?? undefined),
+  ];
   const atService = placement.ports.some(({ cls }) => cls === 'service');
   const meter = meterNeeded({ atService, current, volts });
   const isControl = requirement.circuit === 'control';
@@ -53,6 +59,13 @@ export function measuringOf(job: JobContext, one: Selected, channels: readonly W
     meter: { ...meter, volts: hundredthsOr(meter.volts), current },
     clothing: { faultCurrent: hundredthsOr(known), ...clothing },
   };
+}
+
+/** V; what stands between two conductors of an AC place, where it is proved dead from each to each. */
+function betweenConductors(job: JobContext, { system }: SitePort): readonly number[] {
+  if (system === undefined) return [];
+  const nominal = AC_SYSTEM_DATA[system].betweenConductors;
+  return [aroundNominal(nominal, job.settings.measuring.aroundNominal).high];
 }
 
 /** Readings of one band stand together. */
@@ -109,6 +122,7 @@ function acReadings(
   conductors: readonly Conductor[],
 ): readonly Reading[] {
   const supply = suppliesOf(port);
+  const utility = supply.utility || isPassedThrough(port);
   const atService = AT_SERVICE.has(port.equipment.kind) && port.cls !== 'ac-in';
   return readAcConductors({
     basis: job.site.basis.value,
@@ -117,13 +131,33 @@ function acReadings(
     whole: facts.whole,
     grounding: facts.grounding,
     place: atService ? 'service' : 'utilization',
-    fedByUtility: supply.utility,
+    fedByUtility: utility,
     fedBySource: supply.source,
     threePlusOne: facts.threePlusOne,
     conductors,
     mostToGround: requirement.mcov?.value,
     settings: job.settings.measuring,
   });
+}
+
+/** True where an inverter-charger passes the utility of its AC input through to a port. */
+function isPassedThrough(port: SitePort): boolean {
+  const seen = new Set<SitePort>([port]);
+  const open = [port];
+  for (let at = open.pop(); at; at = open.pop()) {
+    const { equipment, cls, system } = at;
+    if (equipment.kind === 'inverter-charger' && cls === 'ac-out') {
+      const inputs = equipment.ports.filter((p) => p.cls === 'ac-in' || p.cls === 'ac-in-2');
+      if (inputs.some((p) => p.system === system && suppliesOf(p).utility)) return true;
+      continue;
+    }
+    for (const feeder of at.feeders) {
+      if (seen.has(feeder)) continue;
+      seen.add(feeder);
+      open.push(feeder);
+    }
+  }
+  return false;
 }
 
 const VOLTAGE_RULE_IDS: ReadonlySet<string> = new Set(
