@@ -4,7 +4,7 @@ import { leastBatteryVoltage, leastInFullSun } from '../../electrical/rest-volta
 import { hundredthsOr } from '../../model/rounding.js';
 import type { PlannedProtector } from '../../model/plan.js';
 import type { PlannedBand, Probes } from '../../model/planned-measuring.js';
-import { reasonKey } from '../../model/reason.js';
+import { reasonKey, type Reason } from '../../model/reason.js';
 import type { SitePort } from '../../model/site.js';
 import type { Conductor, Kind } from '../../model/words.js';
 import { readAcConductors } from '../../rules/measure/ac-conductors.js';
@@ -31,7 +31,7 @@ export function measuringOf(job: JobContext, one: Selected, channels: readonly W
   const shared = placement.ports.length > 1;
   const { measuring } = job.settings;
   const current = requirement.current ?? null;
-  const bands = new Map<string, PlannedBand>();
+  const bands: PlannedBand[] = [];
   for (const wiring of wirings) {
     const { port } = wiring;
     const conductors = [...new Set(channels.filter((c) => c.port === port).map((c) => c.conductor))];
@@ -43,7 +43,7 @@ export function measuringOf(job: JobContext, one: Selected, channels: readonly W
   const volts = [
     requirement.mcov?.value,
     ...wirings.flatMap(({ port }) => betweenConductors(job, port)),
-    ...[...bands.values()].map(({ high }) => high ?? undefined),
+    ...bands.map(({ high }) => high ?? undefined),
   ];
   const atService = placement.ports.some(({ cls }) => cls === 'service');
   const meter = meterNeeded({ atService, current, volts });
@@ -55,7 +55,7 @@ export function measuringOf(job: JobContext, one: Selected, channels: readonly W
     limit: measuring.clothingFaultCurrent,
   });
   return {
-    bands: [...bands.values()],
+    bands,
     meter: { ...meter, volts: hundredthsOr(meter.volts), current },
     clothing: { faultCurrent: hundredthsOr(known), ...clothing },
   };
@@ -70,7 +70,7 @@ function betweenConductors(job: JobContext, { system }: SitePort): readonly numb
 
 /** Readings of one band stand together. */
 function addTo(
-  bands: Map<string, PlannedBand>,
+  bands: PlannedBand[],
   reading: Reading,
   port: string | null,
   current: PlannedBand['current'],
@@ -85,11 +85,25 @@ function addTo(
     sign: reading.sign,
   };
   // What is read pole to pole or line to line isn't what is read to ground, even where the figures are the same.
-  const said = [reads, below, above, fault, due].map((one) => (one === null ? '' : reasonKey(one)));
-  const key = `${reading.to === null}|${low}|${high}|${said.join('|')}`;
-  const there = bands.get(key);
+  const there = bands.find(
+    (b) =>
+      b.low === low &&
+      b.high === high &&
+      (b.between[0]?.to === null) === (probes.to === null) &&
+      isSame(b.reads, reads) &&
+      isSame(b.below, below) &&
+      isSame(b.above, above) &&
+      isSame(b.fault, fault) &&
+      isSame(b.due, due),
+  );
   if (there) there.between.push(probes);
-  else bands.set(key, { between: [probes], current, low, high, reads, below, above, fault, due });
+  else bands.push({ between: [probes], current, low, high, reads, below, above, fault, due });
+}
+
+/** Most reasons are one and the same object; only others are looked into. */
+function isSame(a: Reason | null, b: Reason | null): boolean {
+  if (a === b) return true;
+  return a !== null && b !== null && a.code === b.code && reasonKey(a) === reasonKey(b);
 }
 
 function readingsAt(
