@@ -114,6 +114,21 @@ function cellSteps(chemistry: BatteryChemistry, lowestTemp: number | undefined, 
 }
 
 /**
+ * How many cells a bank has in series.
+ * @param input stated cells, which go first; else the usual number of its chemistry and nominal V
+ * @returns undefined where neither is known
+ * Source: value from memory.
+ */
+export function cellsInSeries({
+  chemistry,
+  nominal,
+  cells,
+}: Pick<BatteryInput, 'chemistry' | 'nominal' | 'cells'>): number | undefined {
+  if (cells !== undefined) return cells;
+  return isKnown(chemistry) && nominal !== undefined ? USUAL_CELLS[chemistry][nominal] : undefined;
+}
+
+/**
  * Highest charge voltage of a battery bank, the voltage that lasts on its bus.
  *
  * Lead-acid, lithium iron phosphate and nickel-cadmium only; the number of cells is taken from nominal voltages of 12, 24,
@@ -125,8 +140,7 @@ function cellSteps(chemistry: BatteryChemistry, lowestTemp: number | undefined, 
 export function batteryChargeVoltage(input: BatteryInput): BatteryVoltage {
   const { chemistry, nominal, lowestTemp } = input;
   if (!isKnown(chemistry)) return { ok: false, reason: 'chemistry-unknown' };
-  const usual = nominal === undefined ? undefined : USUAL_CELLS[chemistry][nominal];
-  const cells = input.cells ?? usual;
+  const cells = cellsInSeries(input);
   if (cells === undefined) return { ok: false, reason: 'cells-unknown' };
   const usualCells = input.cells === undefined;
   const perCell = cellVoltage(chemistry, lowestTemp);

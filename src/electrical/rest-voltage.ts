@@ -1,6 +1,6 @@
 import { withoutDust } from '../model/rounding.js';
 import type { BatteryChemistry } from '../model/words.js';
-import { batteryChargeVoltage, type BatteryInput } from './battery.js';
+import { cellsInSeries, type BatteryInput } from './battery.js';
 
 /** V/cell; what a cell shows at the least that isn't discharged too far or failed: common practice, no source. */
 export const LEAST_CELL_VOLTAGES: Readonly<Record<BatteryChemistry, number>> = {
@@ -16,9 +16,12 @@ export const LEAST_CELL_VOLTAGES: Readonly<Record<BatteryChemistry, number>> = {
  * Source: common practice, no source.
  */
 export function leastBatteryVoltage(battery: BatteryInput): number | undefined {
-  const charged = batteryChargeVoltage(battery);
-  if (!charged.ok) return undefined;
-  return withoutDust(charged.cells * LEAST_CELL_VOLTAGES[battery.chemistry as BatteryChemistry]);
+  const { chemistry } = battery;
+  if (!Object.hasOwn(LEAST_CELL_VOLTAGES, chemistry)) return undefined;
+  const cells = cellsInSeries(battery);
+  return cells === undefined
+    ? undefined
+    : withoutDust(cells * LEAST_CELL_VOLTAGES[chemistry as BatteryChemistry]);
 }
 
 /** What a string's open-circuit voltage is made of. */

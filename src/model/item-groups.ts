@@ -4,8 +4,8 @@
  */
 export const ITEM_ORDER: readonly (readonly string[])[] = [
   // What feeds a place isn't all on the list: whoever works there has to know before anything else.
+  ['place/feed-unknown'],
   [
-    'place/feed-unknown',
     'site/inputs-without-source',
     'site/parallel-sources',
     'site/two-feeds-on-one-ac-input',

@@ -207,6 +207,19 @@ describe('sources that aren’t all known', () => {
     expect(confirms[1]).toBe('choose/may-not-protect');
   });
 
+  it('stand before other sources that have to be confirmed, whatever their tags', () => {
+    const made = planOf(
+      'occupancy=other',
+      `A charge-controller; max_dc_voltage=250; place=House
+       P panel; ac_in=120/240; protect=yes; place=House`,
+    );
+    expect(
+      items(made, 'confirm')
+        .slice(0, 2)
+        .map((i) => `${i.code} ${i.equipment}`),
+    ).toEqual(['place/feed-unknown P', 'site/inputs-without-source A']);
+  });
+
   it('are told where a connection can’t be understood, which is an item of its own', () => {
     expect(found('P panel; ac_in=120/240; protect=yes; connects_to=NOBODY')).toEqual({
       unknown: ['P'],

@@ -136,6 +136,22 @@ describe('an AC place', () => {
     ]);
   });
 
+  it('behind an inverter-charger that passes the utility through: on that, and on the inverter alone', () => {
+    const site = (acIn: string, acOut: string): readonly string[] =>
+      bandsAt(
+        planOf(
+          '',
+          `S service; ac_in=120/240; place=House
+           I inverter-charger; ac_in=${acIn}; ac_out=${acOut}; connects_to=S; run_length=5 m; place=House
+           P panel; ac_in=120; connects_to=I; run_length=5 m; protect=yes; place=House`,
+        ),
+        'P:feeder',
+      ).filter((band) => band.startsWith('L1'));
+    expect(site('120/240', '120/240')).toEqual(['L1>ground: 110 to 127', 'L1>ground: 108 to 132']);
+    // Another system isn't passed through.
+    expect(site('120/240', '120')).toEqual(['L1>ground: 108 to 132']);
+  });
+
   it('a transformer’s own side as a service, what feeds it as one that uses it', () => {
     const rows = `S service; ac_in=480Y/277; place=Mill
       T transformer; ac_in=480 delta; ac_out=208Y/120; isolated=yes; connects_to=S; run_length=5 m; protect=yes; place=Mill`;
@@ -209,7 +225,7 @@ describe('the meter and the clothing', () => {
 
   it('CAT IV at a service, for at least its highest voltage; first of all where the fault current is over 10 kA', () => {
     expect(measuring('S service; ac_in=480Y/277; fault_current=12 kA', 'S:service')).toMatchObject({
-      meter: { category: 'CAT IV', volts: 318.55, current: 'ac' },
+      meter: { category: 'CAT IV', volts: 528, current: 'ac' },
       clothing: { faultCurrent: 12000, first: true },
     });
   });

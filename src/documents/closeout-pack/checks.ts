@@ -96,7 +96,7 @@ export function checkLists(plan: Plan): z.infer<typeof CheckListSchema>[] {
       heading: 'At each box, before connecting',
       checks: [
         'Meter and leads are of the category and rating of the wiring note, and shock and arc-flash protection was settled before the enclosure was opened.',
-        'With the sources on, converters off and a turbine under its load, a qualified person took every reading of the wiring note: DC pole to pole with its sign first. None was outside its figures, none showed a ground fault; what was due again was measured again.',
+        'With what feeds the place on, other converters off and a turbine under its load, a qualified person took every reading of the wiring note: DC pole to pole with its sign first. None was outside its figures, none showed a ground fault; what was due again was measured again.',
         ...(plan.isolation.parts.some((part) => part.unknown.length > 0)
           ? ['SOURCES NOT ALL KNOWN: each source that the list does not name was found before work began.']
           : []),

@@ -1,8 +1,10 @@
+import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
+import { aroundNominal } from '../../electrical/service-voltage.js';
 import { leastBatteryVoltage, leastInFullSun } from '../../electrical/rest-voltage.js';
 import { hundredthsOr } from '../../model/rounding.js';
 import type { PlannedProtector } from '../../model/plan.js';
 import type { PlannedBand, Probes } from '../../model/planned-measuring.js';
-import { reasonKey } from '../../model/reason.js';
+import { reasonKey, type Reason } from '../../model/reason.js';
 import type { SitePort } from '../../model/site.js';
 import type { Conductor, Kind } from '../../model/words.js';
 import { readAcConductors } from '../../rules/measure/ac-conductors.js';
@@ -29,7 +31,7 @@ export function measuringOf(job: JobContext, one: Selected, channels: readonly W
   const shared = placement.ports.length > 1;
   const { measuring } = job.settings;
   const current = requirement.current ?? null;
-  const bands = new Map<string, PlannedBand>();
+  const bands: PlannedBand[] = [];
   for (const wiring of wirings) {
     const { port } = wiring;
     const conductors = [...new Set(channels.filter((c) => c.port === port).map((c) => c.conductor))];
@@ -38,7 +40,11 @@ export function measuringOf(job: JobContext, one: Selected, channels: readonly W
       addTo(bands, reading, shared ? port.name : null, current);
   }
   const known = requirement.sccrState === 'known' ? requirement.sccr?.value : undefined;
-  const volts = [requirement.mcov?.value, ...[...bands.values()].map(({ high }) => high ?? undefined)];
+  const volts = [
+    requirement.mcov?.value,
+    ...wirings.flatMap(({ port }) => betweenConductors(job, port)),
+    ...bands.map(({ high }) => high ?? undefined),
+  ];
   const atService = placement.ports.some(({ cls }) => cls === 'service');
   const meter = meterNeeded({ atService, current, volts });
   const isControl = requirement.circuit === 'control';
@@ -49,15 +55,22 @@ export function measuringOf(job: JobContext, one: Selected, channels: readonly W
     limit: measuring.clothingFaultCurrent,
   });
   return {
-    bands: [...bands.values()],
+    bands,
     meter: { ...meter, volts: hundredthsOr(meter.volts), current },
     clothing: { faultCurrent: hundredthsOr(known), ...clothing },
   };
 }
 
+/** V; what stands between two conductors of an AC place, where it is proved dead from each to each. */
+function betweenConductors(job: JobContext, { system }: SitePort): readonly number[] {
+  if (system === undefined) return [];
+  const nominal = AC_SYSTEM_DATA[system].betweenConductors;
+  return [aroundNominal(nominal, job.settings.measuring.aroundNominal).high];
+}
+
 /** Readings of one band stand together. */
 function addTo(
-  bands: Map<string, PlannedBand>,
+  bands: PlannedBand[],
   reading: Reading,
   port: string | null,
   current: PlannedBand['current'],
@@ -72,11 +85,25 @@ function addTo(
     sign: reading.sign,
   };
   // What is read pole to pole or line to line isn't what is read to ground, even where the figures are the same.
-  const said = [reads, below, above, fault, due].map((one) => (one === null ? '' : reasonKey(one)));
-  const key = `${reading.to === null}|${low}|${high}|${said.join('|')}`;
-  const there = bands.get(key);
+  const there = bands.find(
+    (b) =>
+      b.low === low &&
+      b.high === high &&
+      (b.between[0]?.to === null) === (probes.to === null) &&
+      isSame(b.reads, reads) &&
+      isSame(b.below, below) &&
+      isSame(b.above, above) &&
+      isSame(b.fault, fault) &&
+      isSame(b.due, due),
+  );
   if (there) there.between.push(probes);
-  else bands.set(key, { between: [probes], current, low, high, reads, below, above, fault, due });
+  else bands.push({ between: [probes], current, low, high, reads, below, above, fault, due });
+}
+
+/** Most reasons are one and the same object; only others are looked into. */
+function isSame(a: Reason | null, b: Reason | null): boolean {
+  if (a === b) return true;
+  return a !== null && b !== null && a.code === b.code && reasonKey(a) === reasonKey(b);
 }
 
 function readingsAt(
@@ -109,6 +136,7 @@ function acReadings(
   conductors: readonly Conductor[],
 ): readonly Reading[] {
   const supply = suppliesOf(port);
+  const utility = supply.utility || isPassedThrough(port);
   const atService = AT_SERVICE.has(port.equipment.kind) && port.cls !== 'ac-in';
   return readAcConductors({
     basis: job.site.basis.value,
@@ -117,13 +145,33 @@ function acReadings(
     whole: facts.whole,
     grounding: facts.grounding,
     place: atService ? 'service' : 'utilization',
-    fedByUtility: supply.utility,
+    fedByUtility: utility,
     fedBySource: supply.source,
     threePlusOne: facts.threePlusOne,
     conductors,
     mostToGround: requirement.mcov?.value,
     settings: job.settings.measuring,
   });
+}
+
+/** True where an inverter-charger passes the utility of its AC input through to a port. */
+function isPassedThrough(port: SitePort): boolean {
+  const seen = new Set<SitePort>([port]);
+  const open = [port];
+  for (let at = open.pop(); at; at = open.pop()) {
+    const { equipment, cls, system } = at;
+    if (equipment.kind === 'inverter-charger' && cls === 'ac-out') {
+      const inputs = equipment.ports.filter((p) => p.cls === 'ac-in' || p.cls === 'ac-in-2');
+      if (inputs.some((p) => p.system === system && suppliesOf(p).utility)) return true;
+      continue;
+    }
+    for (const feeder of at.feeders) {
+      if (seen.has(feeder)) continue;
+      seen.add(feeder);
+      open.push(feeder);
+    }
+  }
+  return false;
 }
 
 const VOLTAGE_RULE_IDS: ReadonlySet<string> = new Set(
