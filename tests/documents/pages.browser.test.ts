@@ -167,7 +167,7 @@ describe('the closeout packs of the demo, read back', () => {
         const note = plain(pages.find((text) => text.includes(`4 Wiring notes · ${p.tag}\n`)) ?? '');
         for (const c of p.channels)
           expect(note, `${job} ${p.tag}`).toContain(
-            `${c.channel} ${channelText(c)} ${c.colour === '' ? 'no colour set' : c.colour} ${c.to}`,
+            plain(`${c.channel} ${channelText(c)} ${c.colour === '' ? 'no colour set' : c.colour} ${c.to}`),
           );
       }
     }

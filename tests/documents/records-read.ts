@@ -44,7 +44,8 @@ export function recordsOf(plan: Plan): ReadProtector[] {
     lights: p.channels.flatMap((c) =>
       c.indicator.map(({ state, shows }) => ({
         channel: c.channel,
-        conductor: channelText(c),
+        // A page is read back with plain spaces; `-48 V` is printed with one that doesn't break.
+        conductor: channelText(c).replace(/\s+/g, ' '),
         state,
         shows,
       })),

@@ -32,10 +32,10 @@ export function isolationViews({ isolation: { parts } }: Plan): z.infer<typeof I
   }));
 }
 
-/** One row a thing to do; the number stands on the first of a step. */
+/** One row a thing to do, each with the number of its step, since a row is read by itself. */
 function stepRows({ number, acts }: IsolationStep): StepRow[] {
-  return acts.map(({ does, tags }, index) => ({
-    number: index === 0 ? String(number) : '',
+  return acts.map(({ does, tags }) => ({
+    number: String(number),
     does: say(does),
     tags: tags.length === 0 ? 'all of them' : tags.join(', '),
   }));
