@@ -7,6 +7,7 @@ import { measuringSchema } from './planned-measuring.js';
 import { figure, saidSchema } from './said.js';
 import {
   BOX_HAZARDS,
+  CONDUCTORS,
   INDICATOR_CAUSES,
   PROTECTED_GROUNDINGS,
   PROTECTED_SYSTEMS,
@@ -46,6 +47,9 @@ const overcurrentSchema = z.object({
   device: z.enum([...OVERCURRENT_DEVICES, 'unknown']),
   /** Null: not known, or with `none` not asked; so the figures below. */
   poles: z.number().int().nullable(),
+  /** Those that have a pole each, and the grounded one, which goes straight through; both empty: not known, or not asked. */
+  conductors: z.array(z.enum(CONDUCTORS)).default([]),
+  noneIn: z.array(z.enum(CONDUCTORS)).default([]),
   /** The largest. */
   amps: figure,
   /** The smallest; null: the catalogue states none. */

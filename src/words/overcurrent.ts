@@ -1,8 +1,10 @@
 import type { PlannedProtector } from '../model/plan.js';
-import { figure } from './figures.js';
+import { channelText } from './conductors.js';
+import { figure, list } from './figures.js';
 import { say } from './reasons/say.js';
 
 type Device = PlannedProtector['overcurrent'][number];
+type Channels = PlannedProtector['channels'];
 
 const NAMES: Readonly<Record<Device['device'], string>> = {
   breaker: 'breaker',
@@ -25,16 +27,29 @@ function polesText({ poles }: Device): string {
   return poles === 1 ? '1 pole' : `${String(poles)} poles`;
 }
 
+/** Which conductors have a pole, where not all of the housing have: `in positive; none in negative`, `in L1`; else ``. */
+function inWhich({ port, conductors, noneIn }: Device, channels: Channels): string {
+  const there = channels.filter(({ wire }) => wire.port === null || wire.port === port);
+  if (conductors.length === 0 || there.every(({ wire }) => conductors.includes(wire.name))) return '';
+  const named = (name: (typeof conductors)[number]): string => {
+    const channel = there.find(({ wire }) => wire.name === name);
+    return channel ? channelText({ ...channel, wire: { port: null, name, doubled: false } }) : name;
+  };
+  const none = noneIn.length === 0 ? '' : `; none in ${list(noneIn.map(named))}`;
+  return `in ${list(conductors.map(named))}${none}`;
+}
+
 const current = (amperes: number): string =>
   amperes >= 1000 ? figure(amperes / 1000, 'kA') : figure(amperes, 'A');
 
-/** What a device must be, in the order in which it is bought: `breaker, 2 poles, at most 20 A, for at least 240 V, interrupting 10 kA`. */
-export function deviceText(device: Device): string {
+/** What a device must be, in the order in which it is bought: `breaker, 2 poles, in L1 and L2, at most 20 A, for at least 240 V, interrupting 10 kA`. */
+export function deviceText(device: Device, channels: Channels): string {
   const name = NAMES[device.device];
   if (device.device === 'none') return name;
   const { poles, volts, interrupting } = device;
   const asked = [
     polesText(device),
+    inWhich(device, channels),
     sizeText(device) === '' && device.device !== 'unknown'
       ? 'size by the part’s instructions'
       : sizeText(device),
@@ -58,13 +73,14 @@ export function deviceInShort(device: Device): string {
 }
 
 /** The device at one port with why it is so. */
-export function deviceAndWhy(device: Device): string {
-  return `${deviceText(device)}: ${say(device.because)}`;
+export function deviceAndWhy(device: Device, channels: Channels): string {
+  return `${deviceText(device, channels)}: ${say(device.because)}`;
 }
 
 /** The device as a wiring note has it: why it is so only where there is none to fit, or none is known. */
-export function deviceToFit(device: Device): string {
-  return device.device === 'none' || device.device === 'unknown' ? deviceAndWhy(device) : deviceText(device);
+export function deviceToFit(device: Device, channels: Channels): string {
+  const hasWhy = device.device === 'none' || device.device === 'unknown';
+  return (hasWhy ? deviceAndWhy : deviceText)(device, channels);
 }
 
 /**
@@ -72,11 +88,11 @@ export function deviceToFit(device: Device): string {
  * @param tell how one of them is told
  */
 export function devicesText(
-  { overcurrent }: Pick<PlannedProtector, 'overcurrent'>,
-  tell: (device: Device) => string = deviceText,
+  { overcurrent, channels }: Pick<PlannedProtector, 'overcurrent' | 'channels'>,
+  tell: (device: Device, channels: Channels) => string = deviceText,
 ): string[] {
   return overcurrent.map((device) =>
-    overcurrent.length > 1 ? `${device.port}: ${tell(device)}` : tell(device),
+    overcurrent.length > 1 ? `${device.port}: ${tell(device, channels)}` : tell(device, channels),
   );
 }
 

@@ -107,10 +107,13 @@ function systemsAt(job: JobContext, port: SitePort): readonly SystemBorne[] {
 export function plannedOvercurrent(devices: readonly PortDevice[]): PlannedProtector['overcurrent'] {
   return devices.map(({ at, planned }) => {
     const { device, poles, amps, leastAmps, volts, straight, dc, interrupting, because } = planned;
+    const { conductors, noneIn } = planned;
     return {
       port: at.port.name,
       device,
       poles,
+      conductors: [...conductors],
+      noneIn: [...noneIn],
       amps: hundredthsOr(amps),
       leastAmps: hundredthsOr(leastAmps),
       volts: hundredthsOr(volts),
