@@ -152,6 +152,8 @@ export const protectorSchema = z.object({
     mcov: figure,
     in: figure,
     sccr: figure,
+    /** Tags of converters that may add to that current, and nobody states how much. */
+    backfeedUnknown: z.array(z.string()).default([]),
     /** UL types that may stand here; empty: not asked. */
     types: z.array(z.number()),
     /** NEMA types that may stand here; empty: indoors, not asked. */

@@ -1,6 +1,7 @@
 import { COMMON_PRACTICE, computed, taken } from '../../electrical/working.js';
 import type { Part } from '../../model/catalogue.js';
 import { isNec, type Basis } from '../../model/editions.js';
+import { byNaturalOrder } from '../../model/natural-order.js';
 import type { PlannedProtector } from '../../model/plan.js';
 import { amperes, bare } from '../../model/quantity.js';
 import { reason, type Reason } from '../../model/reason.js';
@@ -101,6 +102,12 @@ function systemsAt(job: JobContext, port: SitePort): readonly SystemBorne[] {
   const grounded = job.groundingAt(port);
   const own = { system: port.system, whole: grounded.whole, grounding: grounded.grounding };
   return [own, ...alsoBorneAt(job, port, grounded)];
+}
+
+/** Tags of the converters whose `backfeed_a` isn’t stated and may add to the current at a placement. */
+export function backfeedUnknown(ports: readonly OvercurrentPort[]): string[] {
+  const tags = new Set(ports.flatMap((one) => one.backfeedUnknown.map(({ tag }) => tag)));
+  return [...tags].sort(byNaturalOrder);
 }
 
 /** The devices of a housing as the plan holds them. */

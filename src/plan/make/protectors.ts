@@ -11,7 +11,7 @@ import { boxHazards } from './box-hazard.js';
 import { namedIn } from './conductor-names.js';
 import { portOrder } from '../context/order.js';
 import { wiringOf, type Housing } from './planned-wiring.js';
-import { overcurrentDevices, plannedOvercurrent } from './overcurrent.js';
+import { backfeedUnknown, overcurrentDevices, plannedOvercurrent } from './overcurrent.js';
 import { smallestLeadText } from './smallest-lead.js';
 import { hundredths, hundredthsOr } from '../../model/rounding.js';
 import { longestRun } from '../choose/reach.js';
@@ -102,6 +102,7 @@ function makeProtector(
       mcov: hundredthsOr(requirement.mcov?.value),
       in: hundredths(requirement.nominalCurrent.value),
       sccr: hundredthsOr(requirement.sccr?.value),
+      backfeedUnknown: backfeedUnknown(one.overcurrent),
       types:
         isNec(job.site.basis.value) && requirement.circuit === 'power'
           ? specification?.aheadOfDisconnect
