@@ -182,6 +182,14 @@ export const protectorSchema = z.object({
       /** `14 AWG Cu`, several metals joined; null: not known. */
       smallestLead: z.string().nullable().default(null),
       smallestGroundLead: z.string().nullable().default(null),
+      /**
+       * What else the smallest leads rest on: a device whose size isn't known, the part's instructions against a device or current of
+       * `amps`, or a supply of class 2, else a device of at most `amps` (a control circuit); null: nothing.
+       */
+      leadsRestOn: z
+        .object({ on: z.enum(['device', 'instructions', 'supply']), amps: figure })
+        .nullable()
+        .default(null),
       /** V; what the reach was held against, of what a service or panel feeds; null: not known. Plans of before had none. */
       reachWithstand: figure.default(null),
       /** V; between two conductors that each have a channel to ground, at most; null: there is one such conductor. */

@@ -84,3 +84,67 @@ describe('the device', () => {
     expect(framed(two, 'S')).toBe('1 2');
   });
 });
+
+/** What the schedule says of the device and the smallest leads at one place. */
+function says(plan: Plan, tag: string): string {
+  const { devices: each, smallestLead } = scheduleRow(there(plan, tag), plan.basis);
+  return `${each.join(' | ')}; leads ${smallestLead}`;
+}
+
+describe('a control circuit', () => {
+  const control = (part: string, facts = ''): Plan =>
+    dataOf(facts, 'C control-circuit; control_voltage=24 V dc; outdoors=yes; run_length=150 ft', {
+      catalogue: catalogueOf(
+        partLine('REED', `channels=2; mcov_dc=75; up=400; wire_range=14 to 2 AWG Cu; ${part}`),
+        partLine('OAK', 'channels=2; mcov_ac=150; up=600'),
+      ),
+    });
+
+  it('has no device behind a supply of class 2, and leads for that or 15 A (240.4(D))', () => {
+    expect(says(control('overcurrent_a=30; overcurrent_min_a=15'), 'C')).toMatch(
+      /^none of its own behind a class 2 supply; else as the part says, 15 A to 30 A, at least [\d.]+ V DC; leads 14 AWG Cu behind a class 2 supply or at most 15 A$/,
+    );
+    expect(says(control('overcurrent_a=30; wire_range=12 to 2 AWG Cu'), 'C')).toMatch(
+      /else as the part says, at most 30 A, .*; leads 12 AWG Cu behind a class 2 supply or at most 20 A$/,
+    );
+  });
+
+  it('has leads by its instructions where it has some, and under iec by the clause alone', () => {
+    expect(says(control('overcurrent_a=30; lead_by_instructions=yes'), 'C')).toMatch(/; leads 14 AWG Cu$/);
+    expect(says(control('overcurrent_a=30', 'basis=iec; earthing=TN'), 'C')).not.toMatch(/class 2 supply or/);
+  });
+});
+
+describe('the smallest leads', () => {
+  const of = (part: string, facts = ''): string => {
+    const catalogue = catalogueOf(
+      partLine('OAK', `channels=2; mcov_ac=150; up=600; wire_range=14 to 2 AWG Cu; ${part}`),
+    );
+    return says(dataOf(facts, 'S service; ac_in=120/240; fault_current=10 kA', { catalogue }), 'S');
+  };
+
+  it('are told by the part’s instructions where a device would ask for more, with the step', () => {
+    expect(of('overcurrent_a=20; lead_by_instructions=yes')).toMatch(
+      /; leads 14 AWG Cu by the part’s instructions \(240\.21\(B\)\(1\)\(1\)b exception\)$/,
+    );
+    expect(of('overcurrent_a=15; lead_by_instructions=yes')).toMatch(/; leads 14 AWG Cu$/);
+    expect(of('overcurrent_a=20; lead_by_instructions=no')).toMatch(/; leads 12 AWG Cu$/);
+    const catalogue = catalogueOf(
+      partLine('OAK', 'channels=2; mcov_ac=150; up=600; overcurrent_a=20; lead_by_instructions=yes'),
+    );
+    const steps = there(dataOf('', 'S service; ac_in=120/240', { catalogue }), 'S')
+      .calculations.flatMap((one) => one.steps)
+      .filter(({ code }) => code === 'lead/by-instructions');
+    expect(steps.map(({ value, unit }) => `${value} ${unit}`)).toEqual(['20 A']);
+  });
+
+  it('are told at least while the device isn’t known, beside the words of the catalogue', () => {
+    expect(of('overcurrent_a=; overcurrent=three-pole breaker')).toMatch(
+      /2 poles, size by the part’s instructions \(the catalogue: three-pole breaker\), .*; leads 14 AWG Cu at least, until the device is known$/,
+    );
+    expect(of('overcurrent_a=; overcurrent=')).toMatch(/size by the part’s instructions, at least 240 V/);
+    expect(of('overcurrent_a=; overcurrent_min_a=10')).toMatch(
+      /at least 10 A, size by the part’s instructions/,
+    );
+  });
+});

@@ -352,7 +352,7 @@ describe('batteries, DC loads, turbines, control circuits', () => {
   it('a control circuit’s is its supply’s limit, and no device sizes its leads', () => {
     const rows = 'K control-circuit; control_voltage=24 V dc; outdoors=yes; run_length=150 ft';
     const plan = planOf('', rows);
-    expect(devices(plan, 'K:terminals')).toEqual(['terminals: unknown, - poles, 30 A, - V dc, breaks - A']);
+    expect(devices(plan, 'K:terminals')).toEqual(['terminals: unknown, - poles, 30 A, 32.4 V dc, breaks - A']);
     expect(items(plan, 'choose/overcurrent-control')).toHaveLength(1);
     expect(lead(plan, 'K:terminals')).toBe('14 AWG Cu, ground 14 AWG Cu');
     expect(items(planOf('', rows, { catalogue: null }), 'choose/overcurrent-control')).toEqual([]);

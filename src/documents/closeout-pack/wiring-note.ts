@@ -101,15 +101,10 @@ function smallestLead(protector: PlannedProtector): string {
   return known === '' ? `${say(protector.wiring.smallestLead)}; and of the wire range of the part` : known;
 }
 
-/** The catalogue's words stand beside the device where it states no size, and alone in a plan that an earlier shuntbook wrote. */
+/** A plan that an earlier shuntbook wrote has the catalogue's words alone. */
 function overcurrentDevice(protector: PlannedProtector): string {
-  const { overcurrent } = protector.wiring;
   const devices = devicesText(protector, deviceToFit);
-  if (devices.length === 0) return overcurrent ?? BY_INSTRUCTIONS;
-  const isSized = protector.overcurrent.every((one) => one.device === 'none' || one.amps !== null);
-  const words =
-    isSized || protector.part === null ? [] : [`the catalogue: ${overcurrent ?? BY_INSTRUCTIONS}`];
-  return [...devices, ...words].join('; ');
+  return devices.length === 0 ? (protector.wiring.overcurrent ?? BY_INSTRUCTIONS) : devices.join('; ');
 }
 
 function indicatorText(protector: PlannedProtector): string {

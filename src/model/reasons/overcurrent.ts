@@ -53,5 +53,6 @@ export interface OvercurrentReasons {
   'source/small-conductors': None;
   'source/ampacity': None;
   'source/array-conductors': None;
+  'source/lead-by-instructions': None;
   'source/backfeed-taken-as-none': None;
 }

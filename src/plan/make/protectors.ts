@@ -12,7 +12,7 @@ import { namedIn } from './conductor-names.js';
 import { portOrder } from '../context/order.js';
 import { wiringOf, type Housing } from './planned-wiring.js';
 import { backfeedUnknown, overcurrentDevices, plannedOvercurrent } from './overcurrent.js';
-import { smallestLeadText } from './smallest-lead.js';
+import { leadsRestOn, smallestLeadText } from './smallest-lead.js';
 import { hundredths, hundredthsOr } from '../../model/rounding.js';
 import { longestRun } from '../choose/reach.js';
 import { partFigures, reachOf, type PartFigures, type Selected } from '../choose/select.js';
@@ -152,6 +152,7 @@ function figuresOf(
     levelBetween: hundredthsOr(levelBetween(one, figures)?.value),
     smallestLead: smallestLeadText(one.leads, 'line'),
     smallestGroundLead: smallestLeadText(one.leads, 'ground'),
+    leadsRestOn: leadsRestOn(one, job.site.basis.value),
   };
 }
 

@@ -69,6 +69,8 @@ export const OVERCURRENT: Sayings<OvercurrentReasons> = {
   'source/small-conductors': () => `NEC 240.4(D); above 10 AWG Table 310.16 at 60 °C and 240.4(B), ${MEMORY}`,
   'source/ampacity': () => `NEC Table 310.16 at 60 °C, ${MEMORY}`,
   'source/array-conductors': () => `NEC 690.8(B), ${MEMORY}`,
+  'source/lead-by-instructions': () =>
+    `lead_by_instructions of the catalogue; NEC 240.21(B)(1)(1)b exception, ${MEMORY}`,
   'source/backfeed-taken-as-none': () =>
     'assumption: a grid-tie inverter without a battery sends nothing back; to be confirmed',
 };
