@@ -48,7 +48,11 @@ export interface OvercurrentReasons {
     readonly needs: Lead;
     readonly most: Lead;
   };
+  /** By what the last step is: the largest device that the part allows, the circuit's own, an ampacity, or a sum of currents. */
   'calculation/overcurrent': { readonly port: PortName };
+  'calculation/overcurrent-of-circuit': { readonly port: PortName };
+  'calculation/overcurrent-none': { readonly port: PortName };
+  'calculation/overcurrent-sum': { readonly port: PortName };
   'calculation/smallest-lead': { readonly metal: WireRange['metal'] };
   'source/small-conductors': None;
   'source/ampacity': None;

@@ -164,9 +164,23 @@ export function overcurrentCalculations(
     const known = stepsAt(at);
     if (known.length === 0) return [];
     const steps = [...known, ...(part ? stepsOfPart(part, at, isNec(basis)) : [])];
-    const title = reason('calculation/overcurrent', { port: at.port.name });
+    const title = reason(titleOf(steps), { port: at.port.name });
     return calculation(rule.id, title, { value: 0, unit: 'A', steps });
   });
+}
+
+/** The last step stands for the calculation on a permit sheet: its title says what that figure is of. */
+function titleOf(steps: readonly Step[]): `calculation/overcurrent${'' | '-of-circuit' | '-none' | '-sum'}` {
+  switch (steps.at(-1)?.code) {
+    case 'overcurrent/ampacity':
+      return 'calculation/overcurrent-none';
+    case 'overcurrent/circuit-device':
+      return 'calculation/overcurrent-of-circuit';
+    case 'overcurrent/most':
+      return 'calculation/overcurrent';
+    default:
+      return 'calculation/overcurrent-sum';
+  }
 }
 
 function stepsAt({ port, place, current }: OvercurrentPort): readonly Step[] {

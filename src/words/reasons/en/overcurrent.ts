@@ -64,7 +64,10 @@ export const OVERCURRENT: Sayings<OvercurrentReasons> = {
   'lead/beyond-table': ({ current }) => `no lead of the table of ampacities is for ${quantity(current)}`,
   'lead/larger-than-range': ({ lead, needs, most }) =>
     `${lead} lead of at least ${leadName(needs)}, and its terminals take no more than ${leadName(most)}`,
-  'calculation/overcurrent': ({ port }) => `Overcurrent device at ${port}`,
+  'calculation/overcurrent': ({ port }) => `Largest overcurrent device that the part allows at ${port}`,
+  'calculation/overcurrent-of-circuit': ({ port }) => `The circuit’s own device at ${port}`,
+  'calculation/overcurrent-none': ({ port }) => `Least ampacity of the leads at ${port}, without a device`,
+  'calculation/overcurrent-sum': ({ port }) => `All that can flow through ${port}`,
   'calculation/smallest-lead': ({ metal }) => `Smallest leads of ${metal}`,
   'source/small-conductors': () => `NEC 240.4(D); above 10 AWG Table 310.16 at 60 °C and 240.4(B), ${MEMORY}`,
   'source/ampacity': () => `NEC Table 310.16 at 60 °C, ${MEMORY}`,
