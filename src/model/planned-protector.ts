@@ -101,6 +101,8 @@ const wiringSchema = z.object({
   hazard: z.enum(BOX_HAZARDS).default('shock'),
   /** m; longest total lead length (IEC 60364-5-53 cl. 534.4.8), and what a further 0.1 m adds at most, as far as 1 m, in V. */
   leadLengthLimit: z.number(),
+  /** True where beyond that length the level of the protector is above the withstand of the equipment, and so it is the limit. */
+  leadLimitByWithstand: z.boolean().default(false),
   leadLengthPlanned: z.number(),
   voltsPerTenCentimetres: figure,
   smallestLead: saidSchema,

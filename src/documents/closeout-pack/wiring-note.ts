@@ -10,7 +10,7 @@ import { isNec } from '../../model/editions.js';
 import type { Basis } from '../../model/editions.js';
 import type { Sheet } from '../parts/css.js';
 import { housingDrawing } from '../drawing/housing.js';
-import { leadLength } from '../../words/lengths.js';
+import { leadLength, leadLimitText } from '../../words/lengths.js';
 import { notKnown, plainNumber } from '../parts/figures.js';
 import { boxCautions } from '../parts/cautions.js';
 import { boxIsolationView } from './isolation-view.js';
@@ -85,7 +85,7 @@ function leadRows(protector: PlannedProtector, basis: Basis): WiringNote['leads'
   return inPairs([
     {
       what: 'Lead as planned',
-      value: `${leadLength(wiring.leadLengthPlanned, basis)}, ${gauge}`,
+      value: `${leadLength(wiring.leadLengthPlanned, basis)}, ${gauge}${wiring.leadLimitByWithstand ? `; ${leadLimitText(wiring, basis)}` : ''}`,
     },
     { what: 'Smallest lead', value: smallestLead(protector) },
     { what: 'Overcurrent device', value: overcurrentDevice(protector) },

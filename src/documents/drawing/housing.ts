@@ -4,7 +4,7 @@ import { BY_INSTRUCTIONS } from '../../words/protectors.js';
 import { say } from '../../words/reasons/say.js';
 import type { PlannedChannel, PlannedProtector } from '../../model/plan.js';
 import type { Basis } from '../../model/editions.js';
-import { leadLength } from '../../words/lengths.js';
+import { leadLength, leadLimitText } from '../../words/lengths.js';
 import { notKnown, plainNumber } from '../parts/figures.js';
 import { conductorStripe } from './conductor-colour.js';
 import { drawing, element, line, rect, textAt } from './svg.js';
@@ -144,7 +144,7 @@ function words(protector: PlannedProtector, basis: Basis, groundColour: string):
   const more = extra === null ? notKnown('the part or its lead is not known') : `${plainNumber(extra, 1)} V`;
   const toNeutral = protector.channels.some((c) => c.to === 'N');
   return [
-    `Line lead plus ground lead: at most ${leadLength(wiring.leadLengthLimit, basis)}.`,
+    `Line lead plus ground lead: ${leadLimitText(wiring, basis)}.`,
     `Planned: ${leadLength(wiring.leadLengthPlanned, basis)}. Each further 10 cm (4 in) adds up to ${more}.`,
     ...(toNeutral ? ['Inside: lines to N, N to earth.'] : []),
     `Ground lead (${groundColour}): to ${say(wiring.groundTo)}.`,
