@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { housingDrawing } from '../../src/documents/drawing/housing.js';
 import { scheduleRow } from '../../src/documents/parts/schedule.js';
 import type { Plan, PlannedProtector } from '../../src/model/plan.js';
+import { say } from '../../src/words/reasons/say.js';
 import { catalogueOf, dataOf, partLine, type PlanOptions } from '../plan/plan-of.js';
 
 // Which conductor an overcurrent device stands in, as papers tell and draw it; rules.md 2.10, NEC 240.22. Own cases.
@@ -146,5 +147,31 @@ describe('the smallest leads', () => {
     expect(of('overcurrent_a=; overcurrent_min_a=10')).toMatch(
       /at least 10 A, size by the part’s instructions/,
     );
+  });
+});
+
+describe('the catalogue’s words on the device', () => {
+  const notes = (words: string, ac = '120/240'): readonly string[] => {
+    const part = `channels=2; mcov_ac=150; up=600; overcurrent_a=20; overcurrent=${words}`;
+    const options = { catalogue: catalogueOf(partLine('OAK', part)) };
+    return there(service(ac, options), 'S')
+      .wiring.notes.map((note) => say(note))
+      .filter((note) => note.includes('ask the maker of the part'));
+  };
+
+  it('are noted where they name another number of poles than planned', () => {
+    expect(notes('one-pole breaker')).toEqual([
+      'The catalogue says of the device “one-pole breaker”, which names 1 pole where 2 are planned here: ask the maker of the part.',
+    ]);
+    expect(notes('two-pole breaker', '120; n_pe_link=yes')).toEqual([
+      expect.stringMatching(/names 2 poles where 1 is planned here/),
+    ]);
+    expect(notes('two-pole breaker')).toEqual([]);
+    expect(notes('a breaker')).toEqual([]);
+  });
+
+  it('aren’t held against a device that there is none of', () => {
+    expect(notes('three-pole breaker', '120/240; rating_a=15 A')).toEqual([]);
+    expect(notes('three-pole breaker', '120/240; rating_a=200 A')).toHaveLength(1);
   });
 });

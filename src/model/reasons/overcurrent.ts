@@ -37,6 +37,12 @@ export interface OvercurrentReasons {
   'overcurrent-outside/control': None;
   'overcurrent-note/straight-through': { readonly conductor: Conductor; readonly nec: boolean };
   'overcurrent-note/single-and-three-phase': None;
+  /** The catalogue's words name another number of poles than the plan has. */
+  'overcurrent-note/poles-in-words': {
+    readonly words: string;
+    readonly named: number;
+    readonly poles: number;
+  };
   'overcurrent-note/one-for-each-port': { readonly ports: readonly PortName[]; readonly nec: boolean };
   /** Two channels on one conductor. */
   'overcurrent-note/one-wire-a-terminal': { readonly conductor: Conductor; readonly nec: boolean };

@@ -25,6 +25,7 @@ import { alsoBorneAt } from '../rate/rating-facts.js';
 import type { Selected } from '../choose/select.js';
 import type { WiredChannel } from '../rate/wire.js';
 import { groundedPole } from './describe.js';
+import { polesInWords } from './poles-in-words.js';
 
 /** The overcurrent device of one housing at one of its ports, with the rule that says so. */
 export interface PortDevice {
@@ -132,13 +133,20 @@ export function plannedOvercurrent(devices: readonly PortDevice[]): PlannedProte
   });
 }
 
-/** What the wiring note of a housing says of its devices. */
+/** Characters of the catalogue’s words that a note repeats. */
+const MOST_WORDS = 120;
+
+/**
+ * What the wiring note of a housing says of its devices.
+ * @param words of the catalogue on the overcurrent device of the part; `` none
+ */
 export function overcurrentNotes(
   devices: readonly PortDevice[],
   channels: readonly WiredChannel[],
   nec: boolean,
+  words: string,
 ): readonly Reason[] {
-  const notes = devices.flatMap(({ planned }) => planned.notes);
+  const notes = [...devices.flatMap(({ planned }) => planned.notes), ...polesNotes(devices, words)];
   const own = devices.filter(({ planned }) => planned.device !== 'none');
   if (own.length > 1)
     notes.push(
@@ -152,6 +160,18 @@ export function overcurrentNotes(
   for (const conductor of twice)
     notes.push(reason('overcurrent-note/one-wire-a-terminal', { conductor, nec }));
   return notes;
+}
+
+/** The words of the catalogue may have been written for another system than that of the place. */
+function polesNotes(devices: readonly PortDevice[], words: string): readonly Reason[] {
+  const named = polesInWords(words);
+  if (named === undefined) return [];
+  const others = devices.flatMap(({ planned: { device, poles } }) =>
+    device === 'none' || poles === null || poles === named ? [] : [poles],
+  );
+  return [...new Set(others)].map((poles) =>
+    reason('overcurrent-note/poles-in-words', { words: words.slice(0, MOST_WORDS), named, poles }),
+  );
 }
 
 /** How a device came about, where figures decide: what arrays can send, or the circuit's own device. */

@@ -77,7 +77,7 @@ export function wiringOf(
       ...thinLeadNotes(job, one),
       ...groundedNotes(job, one),
       ...doublingNotes(channels, shared),
-      ...overcurrentNotes(housing.devices, channels, isNec(job.site.basis.value)),
+      ...overcurrentNotes(housing.devices, channels, isNec(job.site.basis.value), part?.overcurrent ?? ''),
     ],
     unprotected: unprotected(one, channels, housing.housings),
   };

@@ -54,6 +54,8 @@ export const OVERCURRENT: Sayings<OvercurrentReasons> = {
     `${conductor} is grounded: it goes straight to the protector, without a fuse or a breaker${see(nec, '240.22')}.`,
   'overcurrent-note/single-and-three-phase': () =>
     'A two-pole breaker on this system is marked for one and three phases (see NEC 240.85, from memory).',
+  'overcurrent-note/poles-in-words': ({ words, named, poles }) =>
+    `The catalogue says of the device “${words}”, which names ${String(named)} ${named === 1 ? 'pole' : 'poles'} where ${String(poles)} ${poles === 1 ? 'is' : 'are'} planned here: ask the maker of the part.`,
   'overcurrent-note/one-for-each-port': ({ ports, nec }) =>
     `This housing has a device for each port that it serves: ${list(ports)}. Never two wires under one terminal${see(nec, '110.14(A)')}.`,
   'overcurrent-note/one-wire-a-terminal': ({ conductor, nec }) =>
