@@ -234,6 +234,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'choose/existing-several',
     'choose/beside-existing',
     'choose/fault-current-unknown',
+    'choose/backfeed-unknown',
     'choose/overcurrent-size',
     'choose/overcurrent-turbine',
     'choose/overcurrent-control',

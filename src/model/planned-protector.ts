@@ -7,6 +7,7 @@ import { measuringSchema } from './planned-measuring.js';
 import { figure, saidSchema } from './said.js';
 import {
   BOX_HAZARDS,
+  CONDUCTORS,
   INDICATOR_CAUSES,
   PROTECTED_GROUNDINGS,
   PROTECTED_SYSTEMS,
@@ -46,6 +47,9 @@ const overcurrentSchema = z.object({
   device: z.enum([...OVERCURRENT_DEVICES, 'unknown']),
   /** Null: not known, or with `none` not asked; so the figures below. */
   poles: z.number().int().nullable(),
+  /** Those that have a pole each, and the grounded one, which goes straight through; both empty: not known, or not asked. */
+  conductors: z.array(z.enum(CONDUCTORS)).default([]),
+  noneIn: z.array(z.enum(CONDUCTORS)).default([]),
   /** The largest. */
   amps: figure,
   /** The smallest; null: the catalogue states none. */
@@ -97,6 +101,8 @@ const wiringSchema = z.object({
   hazard: z.enum(BOX_HAZARDS).default('shock'),
   /** m; longest total lead length (IEC 60364-5-53 cl. 534.4.8), and what a further 0.1 m adds at most, as far as 1 m, in V. */
   leadLengthLimit: z.number(),
+  /** True where beyond that length the level of the protector is above the withstand of the equipment, and so it is the limit. */
+  leadLimitByWithstand: z.boolean().default(false),
   leadLengthPlanned: z.number(),
   voltsPerTenCentimetres: figure,
   smallestLead: saidSchema,
@@ -148,6 +154,8 @@ export const protectorSchema = z.object({
     mcov: figure,
     in: figure,
     sccr: figure,
+    /** Tags of converters that may add to that current, and nobody states how much. */
+    backfeedUnknown: z.array(z.string()).default([]),
     /** UL types that may stand here; empty: not asked. */
     types: z.array(z.number()),
     /** NEMA types that may stand here; empty: indoors, not asked. */
@@ -176,6 +184,14 @@ export const protectorSchema = z.object({
       /** `14 AWG Cu`, several metals joined; null: not known. */
       smallestLead: z.string().nullable().default(null),
       smallestGroundLead: z.string().nullable().default(null),
+      /**
+       * What else the smallest leads rest on: a device whose size isn't known, the part's instructions against a device or current of
+       * `amps`, or a supply of class 2, else a device of at most `amps` (a control circuit); null: nothing.
+       */
+      leadsRestOn: z
+        .object({ on: z.enum(['device', 'instructions', 'supply']), amps: figure })
+        .nullable()
+        .default(null),
       /** V; what the reach was held against, of what a service or panel feeds; null: not known. Plans of before had none. */
       reachWithstand: figure.default(null),
       /** V; between two conductors that each have a channel to ground, at most; null: there is one such conductor. */

@@ -81,6 +81,23 @@ export function leadBehindDevice(amperes: number, metal: Metal): WireGauge | und
   );
 }
 
+const TOLERANCE = 1 + 1e-9;
+
+/**
+ * The largest overcurrent device ahead of a lead, where nobody states which one there is.
+ * @param area mm2 (trade unit); of the lead
+ * @param metal of the lead
+ * @returns A; undefined where the lead is thinner than the tables have
+ * Source: as `leadBehindDevice`.
+ */
+export function deviceAheadOf(area: number, metal: Metal): number | undefined {
+  const small = NEC_240_4_D[metal];
+  const thinnest = small.length;
+  const thick = NEC_310_16_60C[metal].slice(thinnest);
+  const rows = [...small, ...thick.map(([size, ampacity]): Row => [size, largestDevice(ampacity)])];
+  return rows.findLast(([size]) => (awgGauge(size)?.area ?? Infinity) <= area * TOLERANCE)?.[1];
+}
+
 /**
  * The smallest lead that carries a current, where no device of its own stands ahead of it.
  * @param amperes A; with the share of 690.8(B) where that is asked

@@ -38,6 +38,10 @@ export interface OvercurrentDevicePlanned {
   readonly device: OvercurrentDevice | 'unknown';
   /** Null: not known, or with `none` not asked. */
   readonly poles: number | null;
+  /** Those that have a pole each; empty: not known, or with `none` not asked. */
+  readonly conductors: readonly Conductor[];
+  /** The grounded conductor, which goes straight through. */
+  readonly noneIn: readonly Conductor[];
   /** A; the largest; null: not known, or not asked. */
   readonly amps: number | null;
   /** A; the smallest; null: not stated. */
@@ -66,6 +70,8 @@ export interface OvercurrentRule extends RuleCard {
 
 const NOTHING_ASKED = {
   poles: null,
+  conductors: [],
+  noneIn: [],
   amps: null,
   leastAmps: null,
   volts: null,
@@ -74,6 +80,20 @@ const NOTHING_ASKED = {
   interrupting: null,
   notes: [],
 } as const;
+
+/**
+ * A pole for each conductor but the grounded one.
+ * @param lines that the housing takes from the port; empty: not known
+ * Source: NEC 240.22.
+ */
+export function polesIn(
+  lines: readonly Conductor[],
+  grounded: Conductor | undefined,
+): Pick<OvercurrentDevicePlanned, 'poles' | 'conductors' | 'noneIn'> {
+  const conductors = lines.filter((line) => line !== grounded);
+  const noneIn = lines.filter((line) => line === grounded);
+  return { poles: lines.length > 0 ? conductors.length : null, conductors, noneIn };
+}
 
 /** No device of its own. */
 export function noDevice(because: Reason, some: Partial<OvercurrentDevicePlanned> = {}): OvercurrentDecision {

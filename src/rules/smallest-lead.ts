@@ -38,6 +38,8 @@ export interface MetalLeads {
   readonly most: WireSize | undefined;
   /** A; of a device or a current that is more than any lead of the table bears; undefined: there is none. */
   readonly beyond: number | undefined;
+  /** A; of a device or a current that asks for thicker leads, or for thicker ones than the table has, where the part’s instructions go before it. */
+  readonly spared: number | undefined;
   /** True where the terminals take both leads, and the table has them. */
   readonly fits: boolean;
 }
@@ -76,7 +78,9 @@ function metalLeads(
   if (floors.length === 0) return undefined;
   if (least) floors.push({ by: 'terminals', lead: undefined, size: least, amperes: 0 });
   let beyond: number | undefined;
-  for (const duty of dutiesOf(facts)) {
+  const duties = dutiesOf(facts);
+  const byInstructions = facts.part.leadByInstructions === true;
+  for (const duty of byInstructions ? [] : duties) {
     const floor = dutyFloor(duty, metal);
     if (floor) floors.push(floor);
     else beyond = Math.max(beyond ?? 0, duty.amperes);
@@ -84,7 +88,14 @@ function metalLeads(
   const line = thickest(floors, 'line');
   const ground = thickest(floors, 'ground');
   const taken = most === undefined || (isWithin(line, most) && isWithin(ground, most));
-  return { metal, line, ground, floors, most, beyond, fits: beyond === undefined && taken };
+  const thin = isWithin(line, ground) ? line : ground;
+  const asks = ({ of, amperes }: KnownDuty): boolean => {
+    const floor = dutyFloor({ of, amperes }, metal);
+    return !floor || !isWithin(floor.size, thin);
+  };
+  const above = byInstructions ? duties.filter(asks).map(({ amperes }) => amperes) : [];
+  const spared = above.length > 0 ? Math.max(...above) : undefined;
+  return { metal, line, ground, floors, most, beyond, spared, fits: beyond === undefined && taken };
 }
 
 function codeFloors({ basis, classOneAsked, part }: LeadFacts, metal: Lead['metal']): LeadFloor[] {
@@ -102,16 +113,20 @@ function codeFloors({ basis, classOneAsked, part }: LeadFacts, metal: Lead['meta
 
 type KnownDuty = Exclude<LeadDuty, { readonly of: 'nothing' }> & { readonly amperes: number };
 
-/** What devices and currents ask of the leads; with instructions of their own nothing, and under `iec` the clause alone does. */
+/** What devices and currents ask of the leads; under `iec` nothing, as the clause alone does. */
 function dutiesOf({ basis, places, part }: LeadFacts): readonly KnownDuty[] {
-  if (!isNec(basis) || part.leadByInstructions === true) return [];
+  if (!isNec(basis)) return [];
   return places
     .map((place) => leadDuty(place, part))
     .filter((duty): duty is KnownDuty => duty.of !== 'nothing' && duty.amperes !== undefined);
 }
 
 /** True where a device whose size nobody states decides how thick the leads are. */
-export function isDeviceUnknown({ basis, places, part }: LeadFacts): boolean {
+export function isDeviceUnknown({
+  basis,
+  places,
+  part,
+}: Pick<LeadFacts, 'basis' | 'places' | 'part'>): boolean {
   if (!isNec(basis) || part.leadByInstructions === true) return false;
   return places.some((place) => {
     const duty = leadDuty(place, part);

@@ -1,4 +1,5 @@
 import { isNec, type Basis } from '../model/editions.js';
+import type { PlannedProtector } from '../model/plan.js';
 import { figure, plain } from './figures.js';
 
 const FOOT = 0.3048;
@@ -21,4 +22,15 @@ export function drawnLength(metres: number, basis: Basis): string {
 export function leadLength(metres: number, basis: Basis): string {
   const inches = `${plain(Math.round((metres / INCH) * 10) / 10)} in`;
   return isNec(basis) ? `${inches} (${figure(metres, 'm')})` : figure(metres, 'm');
+}
+
+/** How long line lead and ground lead may be together: `at most 20 in (0.51 m)`, with why where the withstand limits them. */
+export function leadLimitText(
+  { leadLengthLimit: limit, leadLimitByWithstand }: PlannedProtector['wiring'],
+  basis: Basis,
+): string {
+  if (!leadLimitByWithstand) return `at most ${leadLength(limit, basis)}`;
+  return limit > 0
+    ? `at most ${leadLength(limit, basis)}: beyond it the level is above the withstand of the equipment`
+    : 'as short as can be: the level is above the withstand of the equipment at any length';
 }

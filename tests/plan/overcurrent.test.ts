@@ -169,6 +169,46 @@ describe('AC', () => {
   });
 });
 
+describe('the title of its calculation', () => {
+  const titles = (plan: EnglishPlan, where: string): readonly string[] =>
+    one(plan, where)
+      .calculations.filter(({ rule }) => rule.startsWith('wire/overcurrent'))
+      .map(({ title }) => title);
+  const service = 'S service; ac_in=120/240; rating_a=400 A';
+  const array =
+    'A array; connects_to=I/1; voc_stc=40; isc_stc=10; modules_in_series=10; run_length=10 ft; strings_in_parallel';
+  const inverter =
+    'I grid-tie-inverter; dc_inputs=1; ac_out=240; max_dc_voltage=600; isolated=yes; connects_to=S\nS service; ac_in=120/240';
+
+  test.each([
+    [
+      'the largest that the part allows',
+      service,
+      'overcurrent_a=30',
+      'S:service',
+      'Largest overcurrent device that the part allows at service',
+    ],
+    ['the circuit’s own', service, 'overcurrent_a=', 'S:service', 'The circuit’s own device at service'],
+    [
+      'no device',
+      `${array}=1\n${inverter}`,
+      'overcurrent_a=30',
+      'I:dc-in-1',
+      'Least ampacity of the leads at dc-in-1, without a device',
+    ],
+    ['a sum', `${array}=1\n${inverter}`, 'overcurrent_a=', 'I:dc-in-1', 'All that can flow through dc-in-1'],
+    [
+      'a device for arrays',
+      `${array}=3\n${inverter}`,
+      'overcurrent_a=30',
+      'I:dc-in-1',
+      'Largest overcurrent device that the part allows at dc-in-1',
+    ],
+  ])('says what its last figure is of: %s', (_, rows, says, where, title) => {
+    expect(titles(planOf('lowest_temp=0', rows, catalogue(says)), where)).toEqual([title]);
+  });
+});
+
 describe('arrays', () => {
   const array = (tag: string, to: string, more = ''): string =>
     `${tag} array; connects_to=${to}; voc_stc=40; isc_stc=10; modules_in_series=10; strings_in_parallel=1; run_length=10 ft; ${more}`;
@@ -282,7 +322,7 @@ describe('arrays', () => {
       `${rows}\nK combiner; connects_to=I/1; run_length=5 ft\n${inverter('dc_inputs=1')}`,
     );
     const steps =
-      one(plan, 'I:dc-in-1').calculations.find((c) => /^Overcurrent device/.test(c.title))?.steps ?? [];
+      one(plan, 'I:dc-in-1').calculations.find((c) => /^Largest overcurrent device/.test(c.title))?.steps ?? [];
     expect(steps.map((s) => `${s.symbol} ${s.value}`)).toEqual(['Isum 175', 'Idevice 30']);
     expect(steps[0]?.says).toMatch(/from 14 arrays and back from 1 DC inputs/);
   });
@@ -352,7 +392,9 @@ describe('batteries, DC loads, turbines, control circuits', () => {
   it('a control circuit’s is its supply’s limit, and no device sizes its leads', () => {
     const rows = 'K control-circuit; control_voltage=24 V dc; outdoors=yes; run_length=150 ft';
     const plan = planOf('', rows);
-    expect(devices(plan, 'K:terminals')).toEqual(['terminals: unknown, - poles, 30 A, - V dc, breaks - A']);
+    expect(devices(plan, 'K:terminals')).toEqual([
+      'terminals: unknown, - poles, 30 A, 32.4 V dc, breaks - A',
+    ]);
     expect(items(plan, 'choose/overcurrent-control')).toHaveLength(1);
     expect(lead(plan, 'K:terminals')).toBe('14 AWG Cu, ground 14 AWG Cu');
     expect(items(planOf('', rows, { catalogue: null }), 'choose/overcurrent-control')).toEqual([]);

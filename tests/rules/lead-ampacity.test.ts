@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { parseWireGauge } from '../../src/electrical/wire-gauge.js';
 import {
+  deviceAheadOf,
   leadBehindDevice,
   leadForCurrent,
   NEC_240_4_D,
@@ -8,6 +10,41 @@ import {
 } from '../../src/rules/lead-ampacity.js';
 
 // NEC 240.4(D) was read; Table 310.16 at 60 C, 240.4(B) and 240.6(A) are values from memory. Both sides of each boundary.
+describe('the largest device ahead of a lead', () => {
+  test.each([
+    ['copper', '16 AWG', undefined],
+    ['copper', '2 mm2', undefined],
+    ['copper', '14 AWG', 15],
+    ['copper', '2.5 mm2', 15],
+    ['copper', '12 AWG', 20],
+    ['copper', '10 AWG', 30],
+    ['copper', '8 AWG', 40],
+    ['copper', '6 AWG', 60],
+    ['copper', '1 AWG', 110],
+    ['copper', '4/0 AWG', 200],
+    ['aluminium', '14 AWG', undefined],
+    ['aluminium', '12 AWG', 15],
+    ['aluminium', '10 AWG', 25],
+    ['aluminium', '8 AWG', 35],
+    ['aluminium', '4/0 AWG', 150],
+  ] as const)('of %s, %s: %s A', (metal, gauge, amperes) => {
+    const area = parseWireGauge(gauge)?.area ?? NaN;
+    expect(deviceAheadOf(area, metal)).toBe(amperes);
+    // A hair thinner, as a figure that was computed may be, is the same wire.
+    expect(deviceAheadOf(area * (1 - 1e-12), metal)).toBe(amperes);
+  });
+
+  test.each(['copper', 'aluminium'] as const)(
+    'bears what the smallest lead behind it is for: %s',
+    (metal) => {
+      for (let amperes = 1; amperes <= 150; amperes += 1) {
+        const lead = leadBehindDevice(amperes, metal);
+        expect(deviceAheadOf(lead?.area ?? NaN, metal)).toBeGreaterThanOrEqual(amperes);
+      }
+    },
+  );
+});
+
 describe('the smallest lead behind a device', () => {
   test.each([
     [1, '14 AWG'],

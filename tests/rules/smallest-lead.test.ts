@@ -194,6 +194,53 @@ describe('the leads to plan with', () => {
   });
 });
 
+describe('what instructions of its own go before', () => {
+  const spared = (part: Partial<LeadPart>, some: Partial<Omit<LeadFacts, 'part'>> = {}): string =>
+    leadsByMetal(facts({ leadByInstructions: true, ...part }, some))
+      .map((one) => String(one.spared))
+      .join('; ');
+  test.each([
+    ['a device that asks for no more', { overcurrentMost: 15 }, 'undefined'],
+    ['a device that asks for more', { overcurrentMost: 15.1 }, '15.1'],
+    [
+      'terminals that ask for as much',
+      { overcurrentMost: 30, wireRanges: [range('copper', '10 AWG', '4 AWG')] },
+      'undefined',
+    ],
+    [
+      'terminals that ask for less',
+      { overcurrentMost: 30.1, wireRanges: [range('copper', '10 AWG', '4 AWG')] },
+      '30.1',
+    ],
+    ['a device beyond the table', { overcurrentMost: 201 }, '201'],
+    ['no instructions', { overcurrentMost: 20, leadByInstructions: false }, 'undefined'],
+    ['a device of unknown size', { overcurrentMost: null }, 'undefined'],
+    [
+      'each metal by itself',
+      { overcurrentMost: 15, wireRanges: [COPPER, range('aluminium', '10 AWG', '6 AWG')] },
+      'undefined; undefined',
+    ],
+    [
+      'each metal by itself, more',
+      { overcurrentMost: 25, wireRanges: [COPPER, range('aluminium', '10 AWG', '6 AWG')] },
+      '25; undefined',
+    ],
+  ] as const)('%s', (_, part, then) => {
+    expect(spared(part)).toBe(then);
+  });
+
+  it('is the largest of several, and nothing under iec', () => {
+    const places = [leadPlace({ ownDevice: 20 }), leadPlace({ ownDevice: 25 }), leadPlace({ ownDevice: 15 })];
+    expect(spared({ overcurrentMost: 40 }, { places })).toBe('25');
+    expect(spared({ overcurrentMost: 40 }, { places, basis: 'iec' })).toBe('undefined');
+  });
+
+  it('is held against the thinner of both leads', () => {
+    const classOne = { classOneAsked: true };
+    expect(spared({ overcurrentMost: 30 }, classOne)).toBe(spared({ overcurrentMost: 30 }));
+  });
+});
+
 test('a device whose size nobody states decides the leads of nec alone, and not by instructions', () => {
   expect(isDeviceUnknown(facts({ overcurrentMost: null }))).toBe(true);
   expect(isDeviceUnknown(facts())).toBe(false);

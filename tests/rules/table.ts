@@ -358,9 +358,11 @@ export interface OvercurrentCase {
 function deviceLine(decision: OvercurrentDecision): string {
   if (decision.outcome === 'outside') return '';
   const { device, poles, amps, leastAmps, volts, straight, dc, interrupting } = decision.planned;
+  const { conductors, noneIn } = decision.planned;
+  const inWhich = noneIn.length === 0 ? '' : ` in ${conductors.join('+')} not ${noneIn.join('+')}`;
   const or = (figure: number | null): string => (figure === null ? '-' : String(figure));
   const kind = `${straight ? ' straight' : ''}${dc ? ' dc' : ''}`;
-  return `${device}: ${or(poles)} poles, ${or(leastAmps)} to ${or(amps)} A, ${or(volts)} V${kind}, breaks ${or(interrupting)} A`;
+  return `${device}: ${or(poles)} poles${inWhich}, ${or(leastAmps)} to ${or(amps)} A, ${or(volts)} V${kind}, breaks ${or(interrupting)} A`;
 }
 
 /** The table of a rule about overcurrent devices. */

@@ -10,7 +10,7 @@ import { isNec } from '../../model/editions.js';
 import type { Basis } from '../../model/editions.js';
 import type { Sheet } from '../parts/css.js';
 import { housingDrawing } from '../drawing/housing.js';
-import { leadLength } from '../../words/lengths.js';
+import { leadLength, leadLimitText } from '../../words/lengths.js';
 import { notKnown, plainNumber } from '../parts/figures.js';
 import { boxCautions } from '../parts/cautions.js';
 import { boxIsolationView } from './isolation-view.js';
@@ -85,7 +85,7 @@ function leadRows(protector: PlannedProtector, basis: Basis): WiringNote['leads'
   return inPairs([
     {
       what: 'Lead as planned',
-      value: `${leadLength(wiring.leadLengthPlanned, basis)}, ${gauge}`,
+      value: `${leadLength(wiring.leadLengthPlanned, basis)}, ${gauge}${wiring.leadLimitByWithstand ? `; ${leadLimitText(wiring, basis)}` : ''}`,
     },
     { what: 'Smallest lead', value: smallestLead(protector) },
     { what: 'Overcurrent device', value: overcurrentDevice(protector) },
@@ -101,15 +101,10 @@ function smallestLead(protector: PlannedProtector): string {
   return known === '' ? `${say(protector.wiring.smallestLead)}; and of the wire range of the part` : known;
 }
 
-/** The catalogue's words stand beside the device where it states no size, and alone in a plan that an earlier shuntbook wrote. */
+/** A plan that an earlier shuntbook wrote has the catalogue's words alone. */
 function overcurrentDevice(protector: PlannedProtector): string {
-  const { overcurrent } = protector.wiring;
   const devices = devicesText(protector, deviceToFit);
-  if (devices.length === 0) return overcurrent ?? BY_INSTRUCTIONS;
-  const isSized = protector.overcurrent.every((one) => one.device === 'none' || one.amps !== null);
-  const words =
-    isSized || protector.part === null ? [] : [`the catalogue: ${overcurrent ?? BY_INSTRUCTIONS}`];
-  return [...devices, ...words].join('; ');
+  return devices.length === 0 ? (protector.wiring.overcurrent ?? BY_INSTRUCTIONS) : devices.join('; ');
 }
 
 function indicatorText(protector: PlannedProtector): string {

@@ -4,7 +4,7 @@ import { BY_INSTRUCTIONS } from '../../words/protectors.js';
 import { say } from '../../words/reasons/say.js';
 import type { PlannedChannel, PlannedProtector } from '../../model/plan.js';
 import type { Basis } from '../../model/editions.js';
-import { leadLength } from '../../words/lengths.js';
+import { leadLength, leadLimitText } from '../../words/lengths.js';
 import { notKnown, plainNumber } from '../parts/figures.js';
 import { conductorStripe } from './conductor-colour.js';
 import { drawing, element, line, rect, textAt } from './svg.js';
@@ -33,24 +33,30 @@ interface ChannelRow {
 
 function channelRows(protector: PlannedProtector, top: number): ChannelRow[] {
   let y = top;
-  const lines = protector.channels.filter((c) => !isNeutral(c));
-  // The words of the overcurrent protection stand across the rows that it breaks: one row alone has to hold them.
+  // The words of the overcurrent protection stand across the rows that it breaks: the fewest together have to hold them.
   const words = wrapped(overcurrentOf(protector), X.breakerEnd - X.breaker - 8, FONT).length * LINE + 12;
-  const least = Math.max(30, words / Math.max(1, lines.length));
+  const runs = brokenRuns(protector, protector.channels).map((run) => run.length);
+  const least = Math.max(30, words / Math.max(1, Math.min(...runs)));
   return protector.channels.map((channel) => {
     const colour = channel.colour === '' ? 'no colour set' : channel.colour;
     const conductor = [
       ...wrapped(channelText(channel), X.wire - 8, FONT, true),
       ...wrapped(`(${colour})`, X.wire - 8, FONT),
     ];
-    const height = Math.max(isNeutral(channel) ? 30 : least, conductor.length * LINE + 6);
+    const height = Math.max(isBroken(protector, channel) ? least : 30, conductor.length * LINE + 6);
     const row = { channel, conductor, y: y + height / 2, height };
     y += height;
     return row;
   });
 }
 
-const isNeutral = ({ wire }: PlannedChannel): boolean => wire.name === 'N';
+/** True where the device stands in this conductor; where the plan names none, in each but N. */
+function isBroken({ overcurrent }: PlannedProtector, { wire }: PlannedChannel): boolean {
+  const own = overcurrent.find(({ port }) => wire.port === null || wire.port === port);
+  return own === undefined || own.conductors.length === 0
+    ? wire.name !== 'N'
+    : own.conductors.includes(wire.name);
+}
 
 /** A plan that an earlier shuntbook wrote has the catalogue's words alone. */
 function overcurrentOf(protector: PlannedProtector): string {
@@ -99,18 +105,19 @@ function rowSvg(protector: PlannedProtector, row: ChannelRow): string {
   ].join('');
 }
 
-/** Conductors that the overcurrent protection breaks: N goes past it. */
-function brokenRuns(rows: readonly ChannelRow[]): ChannelRow[][] {
-  const runs: ChannelRow[][] = [[]];
-  for (const row of rows) {
-    if (isNeutral(row.channel)) runs.push([]);
-    else runs.at(-1)?.push(row);
+/** Channels side by side that the overcurrent protection breaks: N and a grounded conductor go past it. */
+function brokenRuns(protector: PlannedProtector, channels: readonly PlannedChannel[]): PlannedChannel[][] {
+  const runs: PlannedChannel[][] = [[]];
+  for (const channel of channels) {
+    if (isBroken(protector, channel)) runs.at(-1)?.push(channel);
+    else runs.push([]);
   }
   return runs.filter((run) => run.length > 0);
 }
 
 function breakerSvg(protector: PlannedProtector, rows: readonly ChannelRow[]): string {
-  return brokenRuns(rows)
+  return brokenRuns(protector, protector.channels)
+    .map((run) => rows.filter(({ channel }) => run.includes(channel)))
     .map((run) => breakerFrame(run, overcurrentOf(protector)))
     .join('');
 }
@@ -137,7 +144,7 @@ function words(protector: PlannedProtector, basis: Basis, groundColour: string):
   const more = extra === null ? notKnown('the part or its lead is not known') : `${plainNumber(extra, 1)} V`;
   const toNeutral = protector.channels.some((c) => c.to === 'N');
   return [
-    `Line lead plus ground lead: at most ${leadLength(wiring.leadLengthLimit, basis)}.`,
+    `Line lead plus ground lead: ${leadLimitText(wiring, basis)}.`,
     `Planned: ${leadLength(wiring.leadLengthPlanned, basis)}. Each further 10 cm (4 in) adds up to ${more}.`,
     ...(toNeutral ? ['Inside: lines to N, N to earth.'] : []),
     `Ground lead (${groundColour}): to ${say(wiring.groundTo)}.`,

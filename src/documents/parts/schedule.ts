@@ -2,6 +2,7 @@ import { channelText } from '../../words/conductors.js';
 import { groundingName, guardsControl, systemText } from '../../words/protectors.js';
 import { say } from '../../words/reasons/say.js';
 import { devicesText, smallestLeadsText } from '../../words/overcurrent.js';
+import { list } from '../../words/figures.js';
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import type { Basis } from '../../model/editions.js';
@@ -163,7 +164,7 @@ export function scheduleRow(protector: PlannedProtector, basis: Basis): Schedule
     mcovBetween: protector.channels.some((c) => c.to === 'N') ? 'each line to N, N to ground (3+1)' : '',
     requiredMcov: volts(required.mcov, OPEN),
     mcov: volts(figures?.mcov ?? null, missing),
-    requiredSccr: sccrAsked ? 'not asked' : amperes(required.sccr, 'not on the list'),
+    requiredSccr: sccrAsked ? 'not asked' : currentText(required),
     sccr: amperes(figures?.sccr ?? null, missing),
     requiredIn: amperes(required.in, OPEN),
     in: amperes(figures?.in ?? null, missing),
@@ -183,6 +184,12 @@ export function scheduleRow(protector: PlannedProtector, basis: Basis): Schedule
     devices: devicesText(protector),
     smallestLead: smallestLeadsText(protector) || notKnown(figures === null ? NO_PART : UNSTATED),
   };
+}
+
+function currentText({ sccr, backfeedUnknown }: PlannedProtector['required']): string {
+  const known = amperes(sccr, 'not on the list');
+  if (backfeedUnknown.length === 0) return known;
+  return `${known} and what ${list(backfeedUnknown)} ${backfeedUnknown.length === 1 ? 'sends' : 'send'} back, not known`;
 }
 
 /** The conductor of each channel with its colour; one without a colour is told by its name alone. */

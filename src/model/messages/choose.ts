@@ -111,6 +111,12 @@ export const CHOOSE_MESSAGES = {
     'confirm',
     'designer',
   ),
+  /** A converter of which nobody states what it sends back into its DC inputs; `at`: up to twelve protectors that it reaches. */
+  backfeedUnknown: message<{ converter: string; at: readonly PortsAt[]; more: number }>(
+    'choose/backfeed-unknown',
+    'confirm',
+    'maker',
+  ),
   /** The circuit's own device is smaller than the part's least. */
   overcurrentBelowLeast: message<{ at: PortsAt; part: string; rating: Quantity; least: Quantity }>(
     'choose/overcurrent-below-least',

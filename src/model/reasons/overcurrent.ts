@@ -37,6 +37,12 @@ export interface OvercurrentReasons {
   'overcurrent-outside/control': None;
   'overcurrent-note/straight-through': { readonly conductor: Conductor; readonly nec: boolean };
   'overcurrent-note/single-and-three-phase': None;
+  /** The catalogue's words name another number of poles than the plan has. */
+  'overcurrent-note/poles-in-words': {
+    readonly words: string;
+    readonly named: number;
+    readonly poles: number;
+  };
   'overcurrent-note/one-for-each-port': { readonly ports: readonly PortName[]; readonly nec: boolean };
   /** Two channels on one conductor. */
   'overcurrent-note/one-wire-a-terminal': { readonly conductor: Conductor; readonly nec: boolean };
@@ -48,10 +54,15 @@ export interface OvercurrentReasons {
     readonly needs: Lead;
     readonly most: Lead;
   };
+  /** By what the last step is: the largest device that the part allows, the circuit's own, an ampacity, or a sum of currents. */
   'calculation/overcurrent': { readonly port: PortName };
+  'calculation/overcurrent-of-circuit': { readonly port: PortName };
+  'calculation/overcurrent-none': { readonly port: PortName };
+  'calculation/overcurrent-sum': { readonly port: PortName };
   'calculation/smallest-lead': { readonly metal: WireRange['metal'] };
   'source/small-conductors': None;
   'source/ampacity': None;
   'source/array-conductors': None;
+  'source/lead-by-instructions': None;
   'source/backfeed-taken-as-none': None;
 }

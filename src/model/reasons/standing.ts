@@ -8,6 +8,8 @@ export interface StandingReasons {
   'standing/no-part': None;
   'standing/not-rated': None;
   'standing/ratings-unknown': None;
+  /** Converters of which nobody states what they send back into their DC inputs. */
+  'standing/backfeed-unknown': { readonly converters: readonly string[] };
   'standing/no-protector': None;
   'standing/no-such-channel': None;
   'standing/no-equipment': { readonly kinds: readonly Kind[] };

@@ -15,6 +15,8 @@ export interface OvercurrentSteps {
   'lead/terminals': None;
   'lead/behind-device': { readonly device: Quantity; readonly gauge: string };
   'lead/for-current': { readonly current: Quantity; readonly gauge: string };
+  /** What stands ahead of leads that may be thinner than it asks. */
+  'lead/by-instructions': None;
   /** Line lead and ground lead alike. */
   'lead/either': { readonly gauge: string };
   'lead/line': { readonly gauge: string };

@@ -10,8 +10,30 @@ import type { Made } from '../make/made.js';
 /** Places by name, the most that one line names. */
 const NAMED = 12;
 
-/** What has to be confirmed about the overcurrent devices of a plan: one item a place, and one a part whose size isn't stated. */
+/** What has to be confirmed about overcurrent devices, and one item a converter of which nobody says what it sends back. */
 export function overcurrentItems(made: readonly Made[]): readonly PlacedNote[] {
+  return [...deviceItems(made), ...backfeedItems(made)];
+}
+
+function backfeedItems(made: readonly Made[]): readonly PlacedNote[] {
+  const places = new Map<string, Made[]>();
+  for (const one of made) {
+    if (one.protector.housing.number > 1) continue;
+    for (const tag of one.protector.required.backfeedUnknown) {
+      const before = places.get(tag);
+      if (before) before.push(one);
+      else places.set(tag, [one]);
+    }
+  }
+  return [...places].map(([converter, all]) => {
+    const at = all.slice(0, NAMED).map(({ from }) => whereIs(from.placement));
+    const p = { converter, at, more: Math.max(0, all.length - NAMED) };
+    return about(CHOOSE_MESSAGES.backfeedUnknown, p, converter, 'backfeed_a');
+  });
+}
+
+/** What has to be confirmed about the overcurrent devices of a plan: one item a place, and one a part whose size isn't stated. */
+function deviceItems(made: readonly Made[]): readonly PlacedNote[] {
   const notes: PlacedNote[] = [];
   const unsized = new Map<string, Made[]>();
   for (const one of made) {

@@ -1,6 +1,7 @@
 import { COMMON_PRACTICE, computed, taken } from '../../electrical/working.js';
 import type { Part } from '../../model/catalogue.js';
 import { isNec, type Basis } from '../../model/editions.js';
+import { byNaturalOrder } from '../../model/natural-order.js';
 import type { PlannedProtector } from '../../model/plan.js';
 import { amperes, bare } from '../../model/quantity.js';
 import { reason, type Reason } from '../../model/reason.js';
@@ -24,6 +25,7 @@ import { alsoBorneAt } from '../rate/rating-facts.js';
 import type { Selected } from '../choose/select.js';
 import type { WiredChannel } from '../rate/wire.js';
 import { groundedPole } from './describe.js';
+import { polesInWords } from './poles-in-words.js';
 
 /** The overcurrent device of one housing at one of its ports, with the rule that says so. */
 export interface PortDevice {
@@ -103,14 +105,23 @@ function systemsAt(job: JobContext, port: SitePort): readonly SystemBorne[] {
   return [own, ...alsoBorneAt(job, port, grounded)];
 }
 
+/** Tags of the converters whose `backfeed_a` isn’t stated and may add to the current at a placement. */
+export function backfeedUnknown(ports: readonly OvercurrentPort[]): string[] {
+  const tags = new Set(ports.flatMap((one) => one.backfeedUnknown.map(({ tag }) => tag)));
+  return [...tags].sort(byNaturalOrder);
+}
+
 /** The devices of a housing as the plan holds them. */
 export function plannedOvercurrent(devices: readonly PortDevice[]): PlannedProtector['overcurrent'] {
   return devices.map(({ at, planned }) => {
     const { device, poles, amps, leastAmps, volts, straight, dc, interrupting, because } = planned;
+    const { conductors, noneIn } = planned;
     return {
       port: at.port.name,
       device,
       poles,
+      conductors: [...conductors],
+      noneIn: [...noneIn],
       amps: hundredthsOr(amps),
       leastAmps: hundredthsOr(leastAmps),
       volts: hundredthsOr(volts),
@@ -122,13 +133,20 @@ export function plannedOvercurrent(devices: readonly PortDevice[]): PlannedProte
   });
 }
 
-/** What the wiring note of a housing says of its devices. */
+/** Characters of the catalogue’s words that a note repeats. */
+const MOST_WORDS = 120;
+
+/**
+ * What the wiring note of a housing says of its devices.
+ * @param words of the catalogue on the overcurrent device of the part; `` none
+ */
 export function overcurrentNotes(
   devices: readonly PortDevice[],
   channels: readonly WiredChannel[],
   nec: boolean,
+  words: string,
 ): readonly Reason[] {
-  const notes = devices.flatMap(({ planned }) => planned.notes);
+  const notes = [...devices.flatMap(({ planned }) => planned.notes), ...polesNotes(devices, words)];
   const own = devices.filter(({ planned }) => planned.device !== 'none');
   if (own.length > 1)
     notes.push(
@@ -144,6 +162,18 @@ export function overcurrentNotes(
   return notes;
 }
 
+/** The words of the catalogue may have been written for another system than that of the place. */
+function polesNotes(devices: readonly PortDevice[], words: string): readonly Reason[] {
+  const named = polesInWords(words);
+  if (named === undefined) return [];
+  const others = devices.flatMap(({ planned: { device, poles } }) =>
+    device === 'none' || poles === null || poles === named ? [] : [poles],
+  );
+  return [...new Set(others)].map((poles) =>
+    reason('overcurrent-note/poles-in-words', { words: words.slice(0, MOST_WORDS), named, poles }),
+  );
+}
+
 /** How a device came about, where figures decide: what arrays can send, or the circuit's own device. */
 export function overcurrentCalculations(
   devices: readonly PortDevice[],
@@ -154,9 +184,23 @@ export function overcurrentCalculations(
     const known = stepsAt(at);
     if (known.length === 0) return [];
     const steps = [...known, ...(part ? stepsOfPart(part, at, isNec(basis)) : [])];
-    const title = reason('calculation/overcurrent', { port: at.port.name });
+    const title = reason(titleOf(steps), { port: at.port.name });
     return calculation(rule.id, title, { value: 0, unit: 'A', steps });
   });
+}
+
+/** The last step stands for the calculation on a permit sheet: its title says what that figure is of. */
+function titleOf(steps: readonly Step[]): `calculation/overcurrent${'' | '-of-circuit' | '-none' | '-sum'}` {
+  switch (steps.at(-1)?.code) {
+    case 'overcurrent/ampacity':
+      return 'calculation/overcurrent-none';
+    case 'overcurrent/circuit-device':
+      return 'calculation/overcurrent-of-circuit';
+    case 'overcurrent/most':
+      return 'calculation/overcurrent';
+    default:
+      return 'calculation/overcurrent-sum';
+  }
 }
 
 function stepsAt({ port, place, current }: OvercurrentPort): readonly Step[] {

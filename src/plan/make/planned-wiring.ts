@@ -1,3 +1,4 @@
+import { longestLead } from '../../electrical/longest-lead.js';
 import { reason, type Reason } from '../../model/reason.js';
 import type { PlannedProtector } from '../../model/plan.js';
 import type { BoxHazard } from '../../model/words.js';
@@ -49,9 +50,10 @@ export function wiringOf(
   const shared = placement.ports.length > 1;
   const length = placement.subject.facts.lead_length?.value;
   const smallest = leadsToPlan(one.leads);
-  const planned = part
-    ? plannedLeads(part, length, job.site.basis.value, job.settings, smallest).length
-    : (length ?? job.settings.thresholds.leadLength);
+  const asPlanned = part && plannedLeads(part, length, job.site.basis.value, job.settings, smallest);
+  const planned = asPlanned?.length ?? length ?? job.settings.thresholds.leadLength;
+  const aimed = job.settings.thresholds.longLead;
+  const limit = asPlanned ? leadLimit(one, asPlanned, aimed) : aimed;
   return {
     groundTo: leads.groundTo,
     groundTerminal: groundTerminalOf(job, placement),
@@ -59,7 +61,8 @@ export function wiringOf(
     hazard: housing.hazard,
     measuring: measuringOf(job, one, channels),
     isolation: isolationOfBox(housing.isolated, placement),
-    leadLengthLimit: job.settings.thresholds.longLead,
+    leadLengthLimit: limit,
+    leadLimitByWithstand: limit < aimed,
     leadLengthPlanned: hundredths(planned),
     voltsPerTenCentimetres: hundredthsOr(figures?.perTenCentimetres),
     smallestLead: leads.smallest,
@@ -74,10 +77,21 @@ export function wiringOf(
       ...thinLeadNotes(job, one),
       ...groundedNotes(job, one),
       ...doublingNotes(channels, shared),
-      ...overcurrentNotes(housing.devices, channels, isNec(job.site.basis.value)),
+      ...overcurrentNotes(housing.devices, channels, isNec(job.site.basis.value), part?.overcurrent ?? ''),
     ],
     unprotected: unprotected(one, channels, housing.housings),
   };
+}
+
+/** m; where level and leads would be above the withstand of the equipment, the longest leads at which they aren’t. */
+function leadLimit(
+  { part, requirement }: Selected,
+  { diameter, peak }: ReturnType<typeof plannedLeads>,
+  most: number,
+): number {
+  const withstand = requirement.withstand?.value;
+  if (!part || part.up === null || withstand === undefined) return most;
+  return longestLead({ diameter, peak, most, withstand, up: part.up, upBasis: part.upBasis });
 }
 
 /** What the catalogue states of a part; null: nothing, so that its instructions say it. */

@@ -11,8 +11,8 @@ import { boxHazards } from './box-hazard.js';
 import { namedIn } from './conductor-names.js';
 import { portOrder } from '../context/order.js';
 import { wiringOf, type Housing } from './planned-wiring.js';
-import { overcurrentDevices, plannedOvercurrent } from './overcurrent.js';
-import { smallestLeadText } from './smallest-lead.js';
+import { backfeedUnknown, overcurrentDevices, plannedOvercurrent } from './overcurrent.js';
+import { leadsRestOn, smallestLeadText } from './smallest-lead.js';
 import { hundredths, hundredthsOr } from '../../model/rounding.js';
 import { longestRun } from '../choose/reach.js';
 import { partFigures, reachOf, type PartFigures, type Selected } from '../choose/select.js';
@@ -102,6 +102,7 @@ function makeProtector(
       mcov: hundredthsOr(requirement.mcov?.value),
       in: hundredths(requirement.nominalCurrent.value),
       sccr: hundredthsOr(requirement.sccr?.value),
+      backfeedUnknown: backfeedUnknown(one.overcurrent),
       types:
         isNec(job.site.basis.value) && requirement.circuit === 'power'
           ? specification?.aheadOfDisconnect
@@ -151,6 +152,7 @@ function figuresOf(
     levelBetween: hundredthsOr(levelBetween(one, figures)?.value),
     smallestLead: smallestLeadText(one.leads, 'line'),
     smallestGroundLead: smallestLeadText(one.leads, 'ground'),
+    leadsRestOn: leadsRestOn(one, job.site.basis.value),
   };
 }
 

@@ -1,15 +1,20 @@
 import { computed, taken } from '../../electrical/working.js';
 import type { Part, WireSize } from '../../model/catalogue.js';
-import type { Basis } from '../../model/editions.js';
+import { isNec, type Basis } from '../../model/editions.js';
 import type { Origin } from '../../model/fact.js';
+import type { PlannedProtector } from '../../model/plan.js';
+import { hundredths } from '../../model/rounding.js';
 import { leadName } from '../../model/lead.js';
 import { amperes } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import { subject, type Step } from '../../model/step.js';
+import { deviceAheadOf } from '../../rules/lead-ampacity.js';
+import { overcurrentWay } from '../../rules/lead-duty.js';
 import { smallestLeads } from '../../rules/lead-size.js';
 import { LEAD_SIZE_RULE } from '../../rules/rulebook.js';
-import type { LeadFloor, MetalLeads } from '../../rules/smallest-lead.js';
+import { isDeviceUnknown, type LeadFloor, type MetalLeads } from '../../rules/smallest-lead.js';
 import { calculation, type Calculated } from '../context/calculation.js';
+import type { Selected } from '../choose/select.js';
 import { memo } from '../context/memo.js';
 
 /** Those that the terminals take; where they take none, what would be asked of them. */
@@ -26,6 +31,29 @@ function told(leads: readonly MetalLeads[]): readonly MetalLeads[] {
 export function smallestLeadText(leads: readonly MetalLeads[], lead: 'line' | 'ground'): string | null {
   const names = told(leads).map((one) => leadName({ gauge: one[lead].name, metal: one.metal }));
   return names.length === 0 ? null : names.join('; ');
+}
+
+/**
+ * On what the smallest leads rest beside the code and the terminals of the part, where somebody has to know it: a device that
+ * isn’t known yet, the part’s instructions, or the supply of a control circuit.
+ * @returns null where nothing of the kind decides
+ */
+export function leadsRestOn(
+  { leads, overcurrent, part }: Pick<Selected, 'leads' | 'overcurrent' | 'part'>,
+  basis: Basis,
+): NonNullable<PlannedProtector['figures']>['leadsRestOn'] {
+  const printed = told(leads);
+  if (!part || !isNec(basis) || printed.length === 0) return null;
+  const places = overcurrent.map(({ place }) => place);
+  if (isDeviceUnknown({ basis, places, part })) return { on: 'device', amps: null };
+  const spared = printed.flatMap((one) => one.spared ?? []);
+  if (spared.length > 0) return { on: 'instructions', amps: hundredths(Math.max(...spared)) };
+  if (part.leadByInstructions === true || places.every((p) => overcurrentWay(p, part) !== 'control'))
+    return null;
+  const most = printed.flatMap(
+    ({ metal, line, ground }) => deviceAheadOf(Math.min(line.area, ground.area), metal) ?? [],
+  );
+  return { on: 'supply', amps: most.length === 0 ? null : Math.min(...most) };
 }
 
 const calculations = memo<readonly Calculated[]>();
@@ -52,6 +80,10 @@ function stepsOf(one: MetalLeads, part: Part, basis: Basis): readonly Step[] {
   const origin: Origin = { from: 'catalogue', file: part.file, line: part.line, column: '' };
   const steps = one.floors.map((floor) => floorStep(floor, { source, origin }));
   const uses = [...new Set(steps.map((step) => step.symbol))];
+  if (one.spared !== undefined) {
+    const ahead = reason('source/lead-by-instructions');
+    steps.push(taken('Iahead', subject('lead/by-instructions'), one.spared, 'A', 'stated', ahead));
+  }
   const result = (symbol: string, of: 'lead/line' | 'lead/ground' | 'lead/either', size: WireSize): Step =>
     computed(symbol, subject(of, { gauge: leadName({ gauge: size.name, metal: one.metal }) }), {
       value: size.area,

@@ -25,7 +25,11 @@ export interface OvercurrentPort {
   readonly port: SitePort;
   readonly place: OvercurrentPlace;
   readonly current: ArrayCurrent | undefined;
+  /** Converters that may send current back through it, and nobody states how much. */
+  readonly backfeedUnknown: readonly SiteEquipment[];
 }
+
+const NONE: readonly SiteEquipment[] = [];
 
 /** What each port of a placement tells of the overcurrent device ahead of its protector. */
 export function overcurrentPorts(job: JobContext, placement: Placement): readonly OvercurrentPort[] {
@@ -39,7 +43,8 @@ export function overcurrentPorts(job: JobContext, placement: Placement): readonl
       ownDevice: circuit === 'power' ? facts.rating_a?.value : undefined,
       arrayCurrent: current?.value,
     };
-    return { port, place, current };
+    const backfeedUnknown = circuit === 'array' ? backfeedUnknownAt(port) : NONE;
+    return { port, place, current, backfeedUnknown };
   });
 }
 
@@ -122,6 +127,25 @@ function sumOf({ settings, site }: JobContext, node: DcNode): ArrayCurrent | und
   const what = subject('overcurrent/sum', { each: each.map(amperes) });
   const uses = node.joined.inputs.length > 0 ? ['Isc,max', 'Iback'] : ['Isc,max'];
   return { value, steps: [...steps, computed('Isum', what, { ...result, uses })], assumed };
+}
+
+const unstated = new WeakMap<DcNode, readonly SiteEquipment[]>();
+
+function backfeedUnknownAt(port: SitePort): readonly SiteEquipment[] {
+  const nodes = dcNodesAt(port);
+  const [first] = nodes;
+  if (first && nodes.length === 1) return backfeedUnknownOf(first);
+  return [...new Set(nodes.flatMap(backfeedUnknownOf))];
+}
+
+function backfeedUnknownOf(node: DcNode): readonly SiteEquipment[] {
+  let known = unstated.get(node);
+  if (!known) {
+    const converters = new Set(node.joined.inputs.map(({ equipment }) => equipment));
+    known = [...converters].filter((one) => !one.facts.backfeed_a && !sendsNothingBack(one));
+    unstated.set(node, known);
+  }
+  return known;
 }
 
 /** A grid-tie inverter with nothing behind it that could: any other converter isn't known. */

@@ -187,9 +187,22 @@ function standingsAt(job: JobContext, made: Made): ReadonlyMap<string, Stands> {
     const { because } = device.planned;
     const toConfirm: Stands = { standing: 'to confirm', because };
     found.set(device.rule.id, from.part && isDoubtful(device) ? toConfirm : wired);
+    if (device.at.backfeedUnknown.length > 0) doubtBackfeed(found, made, device.rule.id);
   }
   if (from.wirings.some((w) => w.neutral.neutral !== 'none')) found.set(WIRING_RULES.neutral.id, wired);
   return found;
+}
+
+/** Nothing is met by a current to which a converter adds what nobody states. */
+function doubtBackfeed(found: Map<string, Stands>, { from, protector }: Made, rule: string): void {
+  const { sccr } = from.requirement;
+  const converters = protector.required.backfeedUnknown;
+  const toConfirm = {
+    standing: 'to confirm',
+    because: reason('standing/backfeed-unknown', { converters }),
+  } as const;
+  for (const id of [rule, ...(sccr ? [sccr.rule.id, sccr.rule.answers] : [])])
+    if (found.get(id)?.standing === 'met') found.set(id, toConfirm);
 }
 
 /** True where somebody has to say more of an overcurrent device than the plan knows. */

@@ -41,8 +41,8 @@ export const leadSize = {
     return misses(each.find((one) => one.metal === 'copper') ?? first);
   },
   doubt(f: Pick<DoubtFacts, (typeof FACTS)[number]>): Reason | undefined {
-    const { basis, classOneAsked, leadPlaces: places, part } = f;
-    if (isDeviceUnknown({ basis, classOneAsked, places, part })) return DEVICE_UNKNOWN;
+    const { basis, leadPlaces: places, part } = f;
+    if (isDeviceUnknown({ basis, places, part })) return DEVICE_UNKNOWN;
     return part.wireRanges.length === 0 ? RANGE_UNKNOWN : undefined;
   },
 } satisfies AnyFitRule;

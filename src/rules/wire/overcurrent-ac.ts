@@ -8,6 +8,7 @@ import {
   ampsOf,
   noDevice,
   ownDevice,
+  polesIn,
   unknownDevice,
   type OvercurrentDecision,
   type OvercurrentFacts,
@@ -62,13 +63,13 @@ export const overcurrentAc = {
   decide(f: Facts): OvercurrentDecision {
     if (f.circuit !== 'power') return { outcome: 'outside', because: NOT_AC };
     const nec = isNec(f.basis);
-    const live = f.lines.filter((line) => line !== f.groundedConductor);
+    const poled = polesIn(f.lines, f.groundedConductor);
     const asked = {
-      poles: f.lines.length > 0 ? live.length : null,
+      ...poled,
       volts: f.systems.length === 0 ? null : Math.max(...f.systems.map(betweenLines)),
       straight: f.highLeg || f.systems.some(asksStraight),
       interrupting: f.faultCurrent ?? null,
-      notes: notesOf(f, live.length),
+      notes: notesOf(f, poled.conductors.length),
     };
     if (!f.part) return unknownDevice(NO_PART, asked);
     const way = overcurrentWay(f, f.part);
@@ -80,8 +81,7 @@ export const overcurrentAc = {
         reason('overcurrent/circuit-will-do', { rating: amperes(f.ownDevice), most: ampsOf(amps) }),
         { amps },
       );
-    if (live.length === 0 && f.lines.length > 0)
-      return noDevice(reason('overcurrent/grounded-only', { nec }));
+    if (poled.poles === 0) return noDevice(reason('overcurrent/grounded-only', { nec }));
     return ownDevice(f.part, becauseOf(f), asked);
   },
 } satisfies OvercurrentRule;

@@ -7,6 +7,7 @@ import {
   ampsOf,
   noDevice,
   ownDevice,
+  polesIn,
   unknownDevice,
   type OvercurrentDecision,
   type OvercurrentFacts,
@@ -51,7 +52,7 @@ export const overcurrentArray = {
     if (f.circuit !== 'array') return { outcome: 'outside', because: NO_ARRAY };
     const asked = {
       dc: true,
-      poles: f.lines.length > 0 ? f.lines.length : null,
+      ...polesIn(f.lines, undefined),
       volts: f.highest ?? null,
       interrupting: f.arrayCurrent ?? null,
     };

@@ -6,6 +6,7 @@ import {
   ampsOf,
   noDevice,
   ownDevice,
+  polesIn,
   unknownDevice,
   type OvercurrentDecision,
   type OvercurrentFacts,
@@ -48,16 +49,15 @@ export const overcurrentBattery = {
   facts: FACTS,
   decide(f: Given<OvercurrentFacts, typeof FACTS>): OvercurrentDecision {
     if (f.circuit !== 'battery') return { outcome: 'outside', because: NO_BUS };
-    const live = f.lines.filter((line) => line !== f.groundedConductor);
     const asked = {
       dc: true,
-      poles: f.lines.length > 0 ? live.length : null,
+      ...polesIn(f.lines, f.groundedConductor),
       volts: f.highest ?? null,
       interrupting: f.faultCurrent ?? null,
     };
     if (!f.part) return unknownDevice(NO_PART, asked);
     if (overcurrentWay(f, f.part) === 'not-needed') return noDevice(NOT_NEEDED, { dc: true });
-    if (live.length === 0 && f.lines.length > 0)
+    if (asked.poles === 0)
       return noDevice(reason('overcurrent/grounded-only', { nec: isNec(f.basis) }), { dc: true });
     const because = reason('overcurrent/of-battery-bus', { most: ampsOf(f.part.overcurrentMost) });
     return ownDevice(f.part, because, asked);

@@ -9,7 +9,7 @@ import {
 } from '../overcurrent-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['circuit', 'current', 'part'] as const;
+const FACTS = ['circuit', 'current', 'part', 'highest'] as const;
 
 const NO_CIRCUIT = reason('overcurrent-outside/control');
 const NO_PART = reason('overcurrent/no-part');
@@ -24,12 +24,13 @@ export const overcurrentControl = {
   why: 'A supply of class 2 can’t drive enough current to burn anything, another one can.',
   sources: sources({ 'nec-2017': BY_SUPPLY, 'nec-2020': BY_SUPPLY, 'nec-2023': BY_SUPPLY, iec: BY_SUPPLY }),
   facts: FACTS,
-  decide({ circuit, current, part }: Given<OvercurrentFacts, typeof FACTS>): OvercurrentDecision {
+  decide({ circuit, current, part, highest }: Given<OvercurrentFacts, typeof FACTS>): OvercurrentDecision {
     if (circuit !== 'control') return { outcome: 'outside', because: NO_CIRCUIT };
     const dc = current === 'dc';
-    if (!part) return unknownDevice(NO_PART, { dc });
+    const asked = { dc, volts: highest ?? null };
+    if (!part) return unknownDevice(NO_PART, asked);
     const most = ampsOf(part.overcurrentMost);
     const { overcurrentMost: amps, overcurrentLeast: leastAmps } = part;
-    return unknownDevice(reason('overcurrent/by-supply-of-control', { most }), { amps, leastAmps, dc });
+    return unknownDevice(reason('overcurrent/by-supply-of-control', { most }), { ...asked, amps, leastAmps });
   },
 } satisfies OvercurrentRule;

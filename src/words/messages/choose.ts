@@ -190,6 +190,13 @@ export const CHOOSE_WORDS = [
     expected: 'a supply that limits its current by itself, or a device as the part says',
     hint: 'Look at the supply of the control circuit.',
   }),
+  says(CHOOSE_MESSAGES.backfeedUnknown, {
+    title: 'What a converter sends back into its DC input is not stated',
+    message: (p) =>
+      `backfeed_a of ${p.converter} isn’t stated: what it sends back adds to the fault current at ${list(p.at.map(portsAt))}${p.more === 0 ? '' : ` and ${String(p.more)} more`}, and no figure of the plan counts it.`,
+    expected: 'backfeed_a on the list, 0 A where the converter sends nothing back',
+    hint: 'Ask the maker of the converter, and hold the sum against the short-circuit current rating of the protector and the interrupting rating of its device.',
+  }),
   says(CHOOSE_MESSAGES.overcurrentBelowLeast, {
     title: 'The circuit’s own device is smaller than the part asks for',
     message: (p) =>

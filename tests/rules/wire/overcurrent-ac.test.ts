@@ -132,13 +132,13 @@ export const table = overcurrentTable(import.meta.url, overcurrentAc, [
   {
     name: 'a corner: L2 straight through, and two poles (240.22, 240.85)',
     given: { part, ...corner },
-    then: 'breaker: 2 poles, 15 to 30 A, 480 V straight, breaks - A',
+    then: 'breaker: 2 poles in L1+L3 not L2, 15 to 30 A, 480 V straight, breaks - A',
     notes: [through, marked],
   },
   {
     name: 'iec, a corner: no clause of the NEC',
     given: { basis: 'iec', part, ...corner },
-    then: 'breaker: 2 poles, 15 to 30 A, 480 V straight, breaks - A',
+    then: 'breaker: 2 poles in L1+L3 not L2, 15 to 30 A, 480 V straight, breaks - A',
     notes: ['L2 is grounded: it goes straight to the protector, without a fuse or a breaker.'],
   },
   {
@@ -150,7 +150,7 @@ export const table = overcurrentTable(import.meta.url, overcurrentAc, [
   {
     name: 'a corner, a housing with one line of it beside L2',
     given: { part, ...corner, lines: ['L2', 'L3'] },
-    then: 'breaker: 1 poles, 15 to 30 A, 480 V straight, breaks - A',
+    then: 'breaker: 1 poles in L3 not L2, 15 to 30 A, 480 V straight, breaks - A',
     notes: [through],
   },
   {

@@ -15,8 +15,13 @@ export const table = overcurrentTable(import.meta.url, overcurrentBattery, [
   {
     name: 'a grounded negative: one pole, its own whatever the circuit has (240.22)',
     given: { ...bus, groundedConductor: 'negative', faultCurrent: 5_000, ownDevice: 20 },
-    then: 'either: 1 poles, - to 30 A, 58.4 V dc, breaks 5000 A',
+    then: 'either: 1 poles in positive not negative, - to 30 A, 58.4 V dc, breaks 5000 A',
     because: 'a battery bus: its own, no larger than the 30 A that the part allows',
+  },
+  {
+    name: 'a grounded positive: the pole in the negative',
+    given: { ...bus, groundedConductor: 'positive' },
+    then: 'either: 1 poles in negative not positive, - to 30 A, 58.4 V dc, breaks - A',
   },
   {
     name: 'it floats: both poles',

@@ -19,6 +19,16 @@ export const table = overcurrentTable(import.meta.url, overcurrentControl, [
     then: 'unknown: - poles, 15 to 30 A, - V dc, breaks - A',
   },
   {
+    name: 'direct current of known voltage',
+    given: { ...circuit, current: 'dc', highest: 64.6 },
+    then: 'unknown: - poles, 15 to 30 A, 64.6 V dc, breaks - A',
+  },
+  {
+    name: 'direct current of known voltage, no part',
+    given: { ...circuit, current: 'dc', highest: 64.6, part: undefined },
+    then: 'unknown: - poles, - to - A, 64.6 V dc, breaks - A',
+  },
+  {
     name: 'the size isn’t stated',
     given: { ...circuit, part: { ...part, overcurrentMost: null } },
     then: 'unknown: - poles, 15 to - A, - V, breaks - A',

@@ -54,6 +54,8 @@ export const OVERCURRENT: Sayings<OvercurrentReasons> = {
     `${conductor} is grounded: it goes straight to the protector, without a fuse or a breaker${see(nec, '240.22')}.`,
   'overcurrent-note/single-and-three-phase': () =>
     'A two-pole breaker on this system is marked for one and three phases (see NEC 240.85, from memory).',
+  'overcurrent-note/poles-in-words': ({ words, named, poles }) =>
+    `The catalogue says of the device “${words}”, which names ${String(named)} ${named === 1 ? 'pole' : 'poles'} where ${String(poles)} ${poles === 1 ? 'is' : 'are'} planned here: ask the maker of the part.`,
   'overcurrent-note/one-for-each-port': ({ ports, nec }) =>
     `This housing has a device for each port that it serves: ${list(ports)}. Never two wires under one terminal${see(nec, '110.14(A)')}.`,
   'overcurrent-note/one-wire-a-terminal': ({ conductor, nec }) =>
@@ -64,11 +66,16 @@ export const OVERCURRENT: Sayings<OvercurrentReasons> = {
   'lead/beyond-table': ({ current }) => `no lead of the table of ampacities is for ${quantity(current)}`,
   'lead/larger-than-range': ({ lead, needs, most }) =>
     `${lead} lead of at least ${leadName(needs)}, and its terminals take no more than ${leadName(most)}`,
-  'calculation/overcurrent': ({ port }) => `Overcurrent device at ${port}`,
+  'calculation/overcurrent': ({ port }) => `Largest overcurrent device that the part allows at ${port}`,
+  'calculation/overcurrent-of-circuit': ({ port }) => `The circuit’s own device at ${port}`,
+  'calculation/overcurrent-none': ({ port }) => `Least ampacity of the leads at ${port}, without a device`,
+  'calculation/overcurrent-sum': ({ port }) => `All that can flow through ${port}`,
   'calculation/smallest-lead': ({ metal }) => `Smallest leads of ${metal}`,
   'source/small-conductors': () => `NEC 240.4(D); above 10 AWG Table 310.16 at 60 °C and 240.4(B), ${MEMORY}`,
   'source/ampacity': () => `NEC Table 310.16 at 60 °C, ${MEMORY}`,
   'source/array-conductors': () => `NEC 690.8(B), ${MEMORY}`,
+  'source/lead-by-instructions': () =>
+    `lead_by_instructions of the catalogue; NEC 240.21(B)(1)(1)b exception, ${MEMORY}`,
   'source/backfeed-taken-as-none': () =>
     'assumption: a grid-tie inverter without a battery sends nothing back; to be confirmed',
 };

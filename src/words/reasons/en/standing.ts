@@ -1,3 +1,4 @@
+import { list } from '../../figures.js';
 import { kindWords } from '../../kind-words.js';
 import type { StandingReasons } from '../../../model/reasons/standing.js';
 import type { Kind, Strength } from '../../../model/words.js';
@@ -16,6 +17,8 @@ export const STANDING: Sayings<StandingReasons> = {
   'standing/no-part': () => 'no part is chosen',
   'standing/not-rated': () => 'what this place asks for isn’t known',
   'standing/ratings-unknown': () => 'the ratings of what is there aren’t known',
+  'standing/backfeed-unknown': ({ converters }) =>
+    `what ${list(converters)} ${converters.length === 1 ? 'sends back into its DC input' : 'send back into their DC inputs'} isn’t known (backfeed_a)`,
   'standing/no-protector': () => 'no protector is planned',
   'standing/no-such-channel': () => 'no channel of this plan is of that kind',
   'standing/no-equipment': ({ kinds }) => `no ${anyOf(kinds)} is on the list`,

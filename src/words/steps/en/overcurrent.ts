@@ -33,6 +33,9 @@ export const OVERCURRENT: StepTexts<OvercurrentSteps> = {
   'lead/for-current': {
     says: ({ current, gauge }) => `Least that carries ${figured(current)}: ${gauge}`,
   },
+  'lead/by-instructions': {
+    says: 'Device or current ahead of the leads, which asks for thicker ones: the part’s instructions go before it',
+  },
   'lead/either': {
     says: ({ gauge }) => `Smallest lead, line and ground: ${gauge}`,
     formula: 'the thickest of these',
