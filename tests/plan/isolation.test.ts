@@ -220,6 +220,32 @@ describe('sources that aren’t all known', () => {
     ).toEqual(['place/feed-unknown P', 'site/inputs-without-source A']);
   });
 
+  it('are told at both ends of a control circuit that a box of no known kind supplies, first of all', () => {
+    const made = planOf(
+      'occupancy=other',
+      `B other; place=Hall
+       A control-circuit; connects_to=B; control_voltage=12 V dc; run_length=40 m; place=Tank; outdoors=yes
+       S service; ac_in=120/240; place=House`,
+    );
+    expect(made.isolation.parts.map(({ unknown }) => unknown)).toEqual([['B'], []]);
+    for (const where of ['A:terminals', 'B:terminals'])
+      expect(one(made, where).wiring.isolation.unknown).toBe(true);
+    expect(one(made, 'S:service').wiring.isolation.unknown).toBe(false);
+    const [first] = items(made, 'confirm');
+    expect([first?.code, first?.equipment]).toEqual(['place/feed-unknown', 'B']);
+    expect(first?.message).toMatch(/^What feeds B, where a control circuit ends, isn’t known/);
+  });
+
+  it('is no matter of a control circuit that ends at what the list feeds', () => {
+    const rows = (end: string): string =>
+      `S service; ac_in=120/240; place=House
+       P panel; ac_in=120/240; connects_to=S; run_length=9 m; place=House
+       B other; place=House
+       A control-circuit; connects_to=${end}; control_voltage=12 V dc; run_length=40 m; place=Tank; outdoors=yes`;
+    expect(found(rows('P'))).toEqual({ unknown: [], asked: [] });
+    expect(found(rows('B'))).toEqual({ unknown: ['B'], asked: ['B confirm'] });
+  });
+
   it('are told where a connection can’t be understood, which is an item of its own', () => {
     expect(found('P panel; ac_in=120/240; protect=yes; connects_to=NOBODY')).toEqual({
       unknown: ['P'],

@@ -81,8 +81,14 @@ function isBusOf({ kind, ports }: SiteEquipment): boolean {
 const isOfPower = ({ carries }: SitePort['runs'][number]): boolean => carries !== 'control';
 
 /** True where the list says what feeds a port, or that nothing does. */
-export function isFedByList({ cls, equipment, feeders, unused }: SitePort): boolean {
-  return isFeedKnown({ port: cls, kind: equipment.kind, isFed: feeders.length > 0, unused });
+export function isFedByList({ cls, equipment, feeders, runs, unused }: SitePort): boolean {
+  return isFeedKnown({
+    port: cls,
+    kind: equipment.kind,
+    isFed: feeders.length > 0 || (cls === 'terminals' && runs.some(isOfPower)),
+    endsControl: runs.some((run) => !isOfPower(run)),
+    unused,
+  });
 }
 
 /** The steps that one placement needs, and what stays live there after them. */

@@ -149,10 +149,19 @@ describe('whether what feeds a port is known', () => {
     ['battery', 'battery', true],
     ['terminals', 'ac-module-branch', true],
   ])('%s of %s that nothing feeds: %s', (port, kind, known) => {
-    expect(isFeedKnown({ port, kind, isFed: false, unused: '' })).toBe(known);
-    expect(isFeedKnown({ port, kind, isFed: false, unused: 'nothing-named' })).toBe(known);
-    expect(isFeedKnown({ port, kind, isFed: true, unused: '' })).toBe(true);
-    expect(isFeedKnown({ port, kind, isFed: false, unused: 'stated' })).toBe(true);
+    for (const endsControl of [false, true]) {
+      expect(isFeedKnown({ port, kind, isFed: false, endsControl, unused: '' })).toBe(known);
+      expect(isFeedKnown({ port, kind, isFed: false, endsControl, unused: 'nothing-named' })).toBe(known);
+      expect(isFeedKnown({ port, kind, isFed: true, endsControl, unused: '' })).toBe(true);
+      expect(isFeedKnown({ port, kind, isFed: false, endsControl, unused: 'stated' })).toBe(true);
+    }
+  });
+
+  it('of a box of no known kind it isn’t where a control circuit ends', () => {
+    const box = { port: 'terminals', kind: 'other', unused: '' } as const;
+    expect(isFeedKnown({ ...box, isFed: false, endsControl: true })).toBe(false);
+    expect(isFeedKnown({ ...box, isFed: false, endsControl: false })).toBe(true);
+    expect(isFeedKnown({ ...box, isFed: true, endsControl: true })).toBe(true);
   });
 });
 
