@@ -32,7 +32,7 @@ describe('the isolation of a site', () => {
     expect(linesOf(plan, 'steps')).toEqual([
       '1 Block the automatic start of the generator: GEN',
       '1 Block automatic start and transfer of the inverter-charger: INV',
-      '1 Switch the supply of the control circuit off: ST',
+      '1 Switch the supply of the control circuit off at its other end: ST',
       '2 Stop the wind turbine while its load is still on: W',
       '2 Stop the hydro turbine while its load is still on: H',
       '2 Leave the diversion load on until every turbine stands still: DL',
@@ -50,13 +50,13 @@ describe('the isolation of a site', () => {
     ]);
   });
 
-  it('goes back from 7 to 1: turbines let go after all that loads them, automatic starts last', () => {
+  it('goes back from locks and tags over 7 to 1: turbines let go after all that loads them, automatic starts last', () => {
     const back = linesOf(plan, 'back');
-    expect(back.map((line) => Number(line.split(' ')[0]))).toEqual([7, 6, 5, 4, 4, 3, 3, 3, 2, 2, 1, 1]);
+    expect(back.map((line) => Number(line.split(' ')[0]))).toEqual([9, 7, 6, 5, 4, 4, 3, 3, 3, 2, 2, 1, 1]);
     expect(back.slice(-4)).toEqual([
       '2 Let the wind turbine go: W',
       '2 Let the water onto the hydro turbine: H',
-      '1 Switch the supply of the control circuit on: ST',
+      '1 Switch the supply of the control circuit on at its other end: ST',
       '1 Free the automatic start: GEN INV',
     ]);
   });
@@ -67,6 +67,38 @@ describe('the isolation of a site', () => {
     expect(waits({})).toContain('5 minutes');
     expect(waits({ measuring: { waitMinutes: 15 } })).toContain('15 minutes');
     expect(waits({ measuring: { waitMinutes: 1 } })).toContain('1 minute"');
+  });
+
+  it('stops a pump drive before the switch of its motor, and closes that before it starts', () => {
+    const pump = planOf(
+      'occupancy=other; lowest_temp=25 C',
+      `A array; connects_to=D; run_length=60 m; voc_stc=40; modules_in_series=4; place=Field
+       D pump-drive; dc_inputs=1; place=Hut
+       M disconnect; connects_to=D; run_length=60 m; place=Bore
+       L load; connects_to=M; run_length=2 m; place=Bore`,
+    );
+    expect(linesOf(pump, 'steps').filter((line) => line.startsWith('3'))).toEqual([
+      '3 Stop the pump drive before any switch behind it is opened: D',
+      '3 Switch the load off: L',
+    ]);
+    expect(linesOf(pump, 'back').filter((line) => line.startsWith('3'))).toEqual([
+      '3 Switch the load on: L',
+      '3 Switch the pump drive on: D',
+    ]);
+  });
+
+  it('has the utility’s part only where a protector is ahead of the main disconnect', () => {
+    const parts = (facts: string): string =>
+      linesOf(planOf('', `S service; ac_in=120/240; place=House; ${facts}`), 'steps').join();
+    expect(parts('ahead_of_disconnect=yes')).toContain('4 For work ahead of its main disconnect: S');
+    expect(parts('ahead_of_disconnect=no')).not.toContain('For work ahead');
+    const waived = planOf(
+      'basis=nec-2017',
+      `S service; ac_in=120/240; place=House; ahead_of_disconnect=yes; protect=no
+       P panel; connects_to=S; ac_in=120/240; run_length=9 m; place=House; protect=yes`,
+    );
+    expect(linesOf(waived, 'steps').join()).toContain('4 Open the main disconnect of the utility service: S');
+    expect(linesOf(waived, 'steps').join()).not.toContain('For work ahead');
   });
 
   it('of a house with nothing but its service has no more than that', () => {

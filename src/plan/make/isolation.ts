@@ -1,4 +1,5 @@
 import type { BoxIsolation, IsolationPart, IsolationStep } from '../../model/planned-isolation.js';
+import { byNaturalOrder } from '../../model/natural-order.js';
 import type { Plan } from '../../model/plan.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
 import { boxSteps } from '../../rules/isolate/box-steps.js';
@@ -34,7 +35,7 @@ export function isolateSite(job: JobContext, selected: readonly Selected[]): Sit
     if (!together) continue;
     let part = known.get(together);
     if (!part) {
-      part = partFrom(job, together, parts.length + 1);
+      part = partFrom(job, together, parts.length + 1, guarded);
       parts.push(part);
       known.set(together, part);
     }
@@ -43,14 +44,34 @@ export function isolateSite(job: JobContext, selected: readonly Selected[]): Sit
   return { isolation: { parts }, partOf };
 }
 
-function partFrom(job: JobContext, together: readonly SiteEquipment[], number: number): IsolationPart {
+function partFrom(
+  job: JobContext,
+  together: readonly SiteEquipment[],
+  number: number,
+  guarded: ReadonlySet<SiteEquipment>,
+): IsolationPart {
   const { steps, back } = isolationOrder(
-    together.map(({ tag, kind }) => ({ tag, kind })),
+    together.map((one) => ({
+      tag: one.tag,
+      kind: one.kind,
+      suppliedAt: one.kind === 'control-circuit' ? otherEndsOf(one) : [],
+      aheadOfMain: one.kind === 'service' && guarded.has(one) && isAheadOfMain(one),
+    })),
     job.settings.measuring.waitMinutes,
   );
   const unknown = together.filter((e) => !isAllKnown(job, e)).map(({ tag }) => tag);
   return { number, unknown, steps: plain(steps), back: plain(back) };
 }
+
+/** The tags at which the cables of a control circuit end, each once, in natural order. */
+function otherEndsOf({ ports }: SiteEquipment): readonly string[] {
+  const ends = ports.flatMap((port) =>
+    port.runs.map(({ from, to }) => (from === port ? to : from).equipment.tag),
+  );
+  return [...new Set(ends)].sort(byNaturalOrder);
+}
+
+const isAheadOfMain = ({ facts }: SiteEquipment): boolean => facts.ahead_of_disconnect?.value === true;
 
 function plain(steps: readonly Ordered[]): IsolationStep[] {
   return steps.map(({ number, acts }) => ({
@@ -110,7 +131,7 @@ function liveFacts(port: SitePort): Parameters<typeof staysLive>[0] {
   return {
     port: cls,
     kind: equipment.kind,
-    aheadOfMain: equipment.facts.ahead_of_disconnect?.value === true,
+    aheadOfMain: isAheadOfMain(equipment),
     sun: isDc && ultimateSources(port).some(({ kind }) => kind === 'array'),
   };
 }

@@ -93,10 +93,7 @@ const UTILITY_ON = reason('restore/utility-on');
  * @returns numbered steps, those that the part has
  * Source: NFPA 70E 120.5 for proving dead; else common practice, no source.
  */
-export function isolationOrder(
-  equipments: readonly IsolatedEquipment[],
-  minutes: number,
-): IsolationOrder {
+export function isolationOrder(equipments: readonly IsolatedEquipment[], minutes: number): IsolationOrder {
   const byKind = new Map<Kind, string[]>();
   for (const { tag, kind } of equipments) {
     const tags = byKind.get(kind);
@@ -112,15 +109,15 @@ export function isolationOrder(
   const ahead = equipments.filter(({ aheadOfMain }) => aheadOfMain).map(({ tag }) => tag);
   const supplies = suppliesOf(equipments);
   const steps = stepsOf([
-    ...supplies.map(({ at, tags }): NumberedAct => [1, reason('isolate/control-supply', { at }), tags]),
     ...dead.map(([number, does, kinds]): NumberedAct => [number, does, of(kinds)]),
+    ...supplies.map(({ at, tags }): NumberedAct => [1, reason('isolate/control-supply', { at }), tags]),
     [4, UTILITY_OFF, ahead],
-  ]);
+  ]).sort((a, b) => a.number - b.number);
   const back = stepsOf([
     [4, UTILITY_ON, ahead],
-    ...BACK.map(([number, does, kinds]): NumberedAct => [number, does, of(kinds)]),
     ...supplies.map(({ at, tags }): NumberedAct => [1, reason('restore/control-supply', { at }), tags]),
-  ]);
+    ...BACK.map(([number, does, kinds]): NumberedAct => [number, does, of(kinds)]),
+  ]).sort((a, b) => b.number - a.number);
   const stay = back.filter(({ number }) => number <= LAST_KEPT).map(({ number }) => number);
   const unlock = { number: LOCK.number, acts: [{ does: reason('restore/unlock', { stay }), tags: [] }] };
   return {
@@ -149,8 +146,8 @@ function suppliesOf(
 
 type NumberedAct = readonly [step: number, does: Reason, tags: readonly string[]];
 
-/** The acts that are done to anything, by the number of their step; from the lowest or the highest, as they come. */
-function stepsOf(acts: readonly NumberedAct[]): readonly IsolationStep[] {
+/** The acts that are done to anything, by the number of their step; within one as they come. */
+function stepsOf(acts: readonly NumberedAct[]): IsolationStep[] {
   const steps = new Map<number, Act[]>();
   for (const [number, does, tags] of acts) {
     if (tags.length === 0) continue;
