@@ -140,9 +140,18 @@ describe('what stays live', () => {
     ['BAT:battery', [/^The battery’s terminals, up to its first device; nobody can/]],
     ['A:output', [/^In daylight, the conductors here themselves.*no switch.*true$/]],
     ['GTI:dc-in-1', [/^In daylight, all between the modules and the opened disconnect.*false$/]],
+    [
+      'W:output',
+      [/^The turbine’s conductors here, whenever it turns.*only its locked short or brake.*true$/],
+    ],
+    [
+      'H:output',
+      [/^The turbine’s conductors here, whenever it turns.*only its shut and locked water.*true$/],
+    ],
     ['MP:feeder', []],
     ['CC:dc-in-1', []],
     ['GEN:output', []],
+    ['GEN:terminals', []],
   ])('%s', (where, says) => {
     const found = live(plan, where);
     expect(found).toHaveLength(says.length);
@@ -151,10 +160,57 @@ describe('what stays live', () => {
     });
   });
 
+  describe('and what stays charged, belongs to the enclosure', () => {
+    const made = planOf(
+      'lowest_temp=25 C; occupancy=other',
+      `S service; ac_in=120/240; place=House; ahead_of_disconnect=yes
+       G grid-tie-inverter; connects_to=S; run_length=60 m; dc_inputs=2; ac_out=240; place=Barn; outdoors=yes
+       A array; connects_to=G/1; run_length=40 m; voc_stc=40; modules_in_series=4; place=Field
+       B array; connects_to=G/2; run_length=40 m; voc_stc=40; modules_in_series=4; place=Field
+       T control-circuit; connects_to=A; control_voltage=12 V dc; run_length=40 m; place=Gate; outdoors=yes
+       U control-circuit; connects_to=S; control_voltage=12 V dc; run_length=40 m; place=Gate; outdoors=yes
+       I inverter-charger; ac_in=unused; ac_out=120; place=Hut
+       C battery; connects_to=I; run_length=1 m; battery_voltage=48; battery_chemistry=lfp; place=Hut
+       P panel; connects_to=I; run_length=60 m; ac_in=120; place=Shed
+       W wind-turbine; connects_to=X; run_length=60 m; output=three-phase; open_circuit_voltage=120; place=Tower
+       X charge-controller; connects_to=C; run_length=2 m; dc_inputs=1; max_dc_voltage=250; place=Hut`,
+    );
+    const charged = (where: string): readonly string[] =>
+      one(made, where).wiring.notes.filter((note) => note.includes('can stay charged'));
+    const SIDE =
+      'In daylight, all between the modules and the opened disconnect; no switch makes it dead: cover the modules, or work in the dark; false';
+
+    it.each(['G:ac-out', 'G:dc-in-1', 'G:dc-in-2'])(
+      'at %s of an inverter what its inputs have, once',
+      (at) => {
+        expect(live(made, at)).toEqual([SIDE]);
+        expect(charged(at)).toEqual([expect.stringContaining('The DC terminals of G can')]);
+      },
+    );
+
+    it('of the conductors here only at the protector’s own port', () => {
+      expect(live(made, 'A:terminals')).toEqual([SIDE]);
+      expect(live(made, 'A:output')).toEqual([
+        expect.stringMatching(/^In daylight, the conductors here.*true$/),
+      ]);
+      expect(live(made, 'S:terminals')).toEqual([
+        expect.stringMatching(/^The line side of the service.*false$/),
+      ]);
+      expect(charged('T:terminals')).toEqual([]);
+    });
+
+    it.each([
+      ['I:ac-out', 'I'],
+      ['X:dc-in-1', 'X'],
+    ])('at %s of %s', (at, tag) => {
+      expect(charged(at)).toEqual([expect.stringContaining(`The DC terminals of ${tag} can`)]);
+    });
+  });
+
   it('ahead of the main disconnect the place itself', () => {
     const ahead = planOf('', 'S service; ac_in=120/240; place=House; ahead_of_disconnect=yes');
     expect(live(ahead, 'S:service')).toEqual([
-      'This place is ahead of the main disconnect: opening that makes nothing dead here; only the utility can make it dead; true',
+      'This place is ahead of the main disconnect: opening that makes nothing dead here; the utility makes the service dead first and the crew proves it; until then do not connect; true',
     ]);
   });
 });

@@ -55,9 +55,15 @@ interface LiveReasons {
   'live/array-side': None;
   /** On the array's side of its disconnect itself. */
   'live/array-conductors': None;
+  /** Of a turbine, whatever disconnect is open. */
+  'live/turbine-conductors': None;
   'live-who/utility': None;
+  /** Ahead of the main disconnect. */
+  'live-who/utility-first': None;
   'live-who/nobody-battery': None;
   'live-who/nobody-array': None;
+  'live-who/locked-rotor': None;
+  'live-who/shut-water': None;
 }
 
 interface GroundTerminalReasons {

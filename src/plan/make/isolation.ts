@@ -6,9 +6,10 @@ import { boxSteps } from '../../rules/isolate/box-steps.js';
 import { isFeedKnown } from '../../rules/isolate/feed-known.js';
 import { isBatteryKnown } from '../../rules/isolate/battery-known.js';
 import { isolationOrder, type IsolationStep as Ordered } from '../../rules/isolate/order.js';
-import { staysLive } from '../../rules/isolate/stays-live.js';
+import { staysLive, type StaysLive } from '../../rules/isolate/stays-live.js';
 import { batteriesOn } from '../../site/battery-bus.js';
 import { ultimateSources } from '../../site/inputs.js';
+import { portsInUse } from '../../site/in-use.js';
 import { partsOf } from '../../site/parts.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
@@ -120,17 +121,33 @@ export function isolationOfBox({ partOf }: SiteIsolated, { ports }: Placement): 
   return {
     part: part?.number ?? null,
     steps: [...boxSteps(numbers, isControl)],
-    live: ports.flatMap((port) => [...staysLive(liveFacts(port))]),
+    live: liveAt(ports),
     unknown: (part?.unknown ?? []).length > 0,
   };
 }
 
-function liveFacts(port: SitePort): Parameters<typeof staysLive>[0] {
+/** What stays live belongs to the enclosure: to each port of its equipment that is in use, each once. */
+function liveAt(ports: readonly SitePort[]): BoxIsolation['live'] {
+  const found = new Map<string, StaysLive>();
+  for (const equipment of new Set(ports.map((port) => port.equipment))) {
+    for (const port of portsInUse(equipment)) {
+      for (const one of staysLive(liveFacts(port, ports.includes(port)))) {
+        const key = `${one.what.code} ${one.who.code}`;
+        if (one.here || !found.has(key)) found.set(key, one);
+      }
+    }
+  }
+  // What is of the conductors here comes first.
+  return [...found.values()].sort((a, b) => Number(b.here) - Number(a.here));
+}
+
+function liveFacts(port: SitePort, own: boolean): Parameters<typeof staysLive>[0] {
   const { cls, equipment } = port;
   const isDc = cls === 'dc-in' || (cls === 'output' && equipment.kind !== 'generator');
   return {
     port: cls,
     kind: equipment.kind,
+    own,
     aheadOfMain: isAheadOfMain(equipment),
     sun: isDc && ultimateSources(port).some(({ kind }) => kind === 'array'),
   };

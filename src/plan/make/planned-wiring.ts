@@ -1,6 +1,6 @@
 import { reason, type Reason } from '../../model/reason.js';
 import type { PlannedProtector } from '../../model/plan.js';
-import type { BoxHazard } from '../../model/words.js';
+import type { BoxHazard, Kind, PortClass } from '../../model/words.js';
 import type { Lead } from '../../model/lead.js';
 import { isNec } from '../../model/editions.js';
 import { portsOnBus } from '../../site/battery-bus.js';
@@ -101,10 +101,20 @@ function groundTerminalOf(
   return found ? { ...found, lands: [...found.lands] } : null;
 }
 
-/** Capacitors of a converter hold its DC terminals charged for minutes after all is open. */
+const HOLD_CHARGE: ReadonlySet<Kind> = new Set<Kind>([
+  'charge-controller',
+  'grid-tie-inverter',
+  'inverter-charger',
+  'pump-drive',
+]);
+const DC_TERMINALS: ReadonlySet<PortClass> = new Set<PortClass>(['dc-in', 'battery']);
+
+/** Capacitors of a converter hold its DC terminals charged for minutes after all is open, whichever of its ports is worked at. */
 function chargeNotes({ placement, requirement }: Selected): readonly Reason[] {
   const found = new Set<string>();
   for (const port of placement.ports) {
+    const { tag, kind, ports } = port.equipment;
+    if (HOLD_CHARGE.has(kind) && ports.some(({ cls }) => DC_TERMINALS.has(cls))) found.add(tag);
     if (requirement.circuit === 'array') for (const { tag } of convertersOf(port)) found.add(tag);
     if (requirement.circuit !== 'battery') continue;
     for (const { equipment } of portsOnBus(port)) if (equipment.kind !== 'battery') found.add(equipment.tag);

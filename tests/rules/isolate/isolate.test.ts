@@ -191,6 +191,7 @@ describe('what stays live', () => {
   const facts = (some: Partial<LivePortFacts>): LivePortFacts => ({
     port: 'feeder',
     kind: 'panel',
+    own: true,
     aheadOfMain: false,
     sun: false,
     ...some,
@@ -198,13 +199,29 @@ describe('what stays live', () => {
 
   it.each<[Partial<LivePortFacts>, string]>([
     [{ port: 'service', kind: 'service' }, 'live/line-side-of-service live-who/utility false'],
-    [{ port: 'service', kind: 'service', aheadOfMain: true }, 'live/ahead-of-main live-who/utility true'],
+    [
+      { port: 'service', kind: 'service', aheadOfMain: true },
+      'live/ahead-of-main live-who/utility-first true',
+    ],
     [{ port: 'battery', kind: 'battery' }, 'live/battery-terminals live-who/nobody-battery false'],
     [{ port: 'ac-out', kind: 'ac-battery' }, 'live/battery-terminals live-who/nobody-battery false'],
     [{ port: 'output', kind: 'array', sun: true }, 'live/array-conductors live-who/nobody-array true'],
     [{ port: 'output', kind: 'combiner', sun: true }, 'live/array-conductors live-who/nobody-array true'],
     [{ port: 'dc-in', kind: 'charge-controller', sun: true }, 'live/array-side live-who/nobody-array false'],
-    [{ port: 'output', kind: 'wind-turbine' }, ''],
+    [
+      { port: 'service', kind: 'service', own: false, aheadOfMain: true },
+      'live/line-side-of-service live-who/utility false',
+    ],
+    [{ port: 'output', kind: 'array', own: false, sun: true }, 'live/array-side live-who/nobody-array false'],
+    [{ port: 'output', kind: 'array' }, ''],
+    [{ port: 'output', kind: 'wind-turbine' }, 'live/turbine-conductors live-who/locked-rotor true'],
+    [
+      { port: 'output', kind: 'wind-turbine', own: false },
+      'live/turbine-conductors live-who/locked-rotor false',
+    ],
+    [{ port: 'output', kind: 'hydro-turbine' }, 'live/turbine-conductors live-who/shut-water true'],
+    [{ port: 'terminals', kind: 'wind-turbine' }, ''],
+    [{ port: 'output', kind: 'generator' }, ''],
     [{ port: 'battery', kind: 'inverter-charger' }, ''],
     [{ aheadOfMain: true }, ''],
   ])('%o: %s', (some, found) => {

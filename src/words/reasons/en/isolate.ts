@@ -79,9 +79,15 @@ export const ISOLATE: Sayings<IsolateReasons> = {
   'live/battery-terminals': () => 'The battery’s terminals, up to its first device',
   'live/array-side': () => 'In daylight, all between the modules and the opened disconnect',
   'live/array-conductors': () => 'In daylight, the conductors here themselves, up to the opened disconnect',
+  'live/turbine-conductors': () =>
+    'The turbine’s conductors here, whenever it turns, whatever disconnect is open',
+  'live-who/utility-first': () =>
+    'the utility makes the service dead first and the crew proves it; until then do not connect',
   'live-who/utility': () => 'only the utility can make it dead',
   'live-who/nobody-battery': () => 'nobody can make it dead: cover it, use insulated tools',
   'live-who/nobody-array': () => 'no switch makes it dead: cover the modules, or work in the dark',
+  'live-who/locked-rotor': () => 'only its locked short or brake holds it',
+  'live-who/shut-water': () => 'only its shut and locked water holds it',
   'ground-terminal/fit': () => 'Where this enclosure has no ground bar, fit a ground terminal in it',
   'ground-terminal/lead': () => 'the protector’s short ground lead, whose length counts to this terminal',
   'ground-terminal/electrode': ({ of }) => ELECTRODES[of],
