@@ -8,6 +8,7 @@ import { byNaturalOrder } from '../../model/natural-order.js';
 import { groundedPole, wireOf } from './describe.js';
 import { overcurrentNotes, type PortDevice } from './overcurrent.js';
 import { leadsToPlan } from '../../rules/smallest-lead.js';
+import type { BoxStands } from './box-stands.js';
 import { isolationOfBox, type SiteIsolated } from './isolation.js';
 import { measuringOf } from './readings.js';
 import { groundTerminal } from '../../rules/ground/ground-terminal.js';
@@ -33,6 +34,8 @@ export interface Housing {
   readonly isolated: SiteIsolated;
   /** What the gravest caution at its box is about. */
   readonly hazard: BoxHazard;
+  /** What stands at the other ports of its enclosure. */
+  readonly beside: BoxStands;
 }
 
 /** How one housing is wired, what is measured before, and what its wiring note warns of. */
@@ -57,7 +60,7 @@ export function wiringOf(
     groundTerminal: groundTerminalOf(job, placement),
     fedFromTwoSupplies: shared,
     hazard: housing.hazard,
-    measuring: measuringOf(job, one, channels),
+    measuring: measuringOf(job, one, channels, housing.beside),
     isolation: isolationOfBox(housing.isolated, placement),
     leadLengthLimit: job.settings.thresholds.longLead,
     leadLengthPlanned: hundredths(planned),
