@@ -89,7 +89,7 @@ function makeProtector(
     building: equipment.building,
     outdoors: equipment.outdoors.value,
     protects: protectsWhat(one),
-    position: positionOf(one),
+    position: positionOf(one, isNec(job.site.basis.value)),
     ports: placement.ports.map((p) => ({ equipment: p.equipment.tag, port: p.name })),
     strength: placement.strength,
     reasons: placement.reasons.map((r) => ({
