@@ -57,7 +57,7 @@ export interface FaultBuses {
 }
 
 /** True for the side of a transformer that a system of its own begins at. */
-function isDerived({ cls, equipment }: SitePort): boolean {
+export function isDerived({ cls, equipment }: SitePort): boolean {
   return cls === 'ac-out' && equipment.kind === 'transformer' && equipment.facts.isolated?.value !== false;
 }
 

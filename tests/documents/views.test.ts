@@ -1,6 +1,8 @@
 import { written } from '../in-english.js';
 import { describe, expect, it } from 'vitest';
 import { clauseStrip } from '../../src/documents/permit-sheet/clause-strip.js';
+import { boxIsolationView } from '../../src/documents/closeout-pack/isolation-view.js';
+import { reason } from '../../src/model/reason.js';
 import { records } from '../../src/documents/closeout-pack/checks.js';
 import { statedText } from '../../src/documents/parts/site.js';
 import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
@@ -47,6 +49,24 @@ describe('the commissioning record', () => {
       leadLength: { value: '', toFillIn: true },
       faultCurrent: { value: '10 kA on the list', toFillIn: false },
     });
+  });
+});
+
+describe('what stays live at a box', () => {
+  it('in its own conductors is said before any step, all else after them', () => {
+    const base = hutPlan();
+    const [first] = base.protectors;
+    if (first === undefined) throw new Error('the hut has a protector');
+    const who = reason('live-who/utility');
+    const live = [
+      { what: reason('live/battery-terminals'), who: reason('live-who/nobody-battery'), here: false },
+      { what: reason('live/ahead-of-main'), who, here: true },
+    ];
+    const isolation = { ...first.wiring.isolation, live };
+    const of = { ...base, protectors: [{ ...first, wiring: { ...first.wiring, isolation } }] };
+    const { first: before, live: after } = boxIsolationView(of.protectors[0] ?? first, of);
+    expect(before).toEqual([expect.stringMatching(/^This place is ahead of the main disconnect: /)]);
+    expect(after).toEqual([expect.stringMatching(/^The battery’s terminals, /)]);
   });
 });
 

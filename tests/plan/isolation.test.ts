@@ -32,7 +32,7 @@ describe('the isolation of a site', () => {
     expect(linesOf(plan, 'steps')).toEqual([
       '1 Block the automatic start of the generator: GEN',
       '1 Block automatic start and transfer of the inverter-charger: INV',
-      '1 Switch the supply of the control circuit off: ST',
+      '1 Switch the supply of the control circuit off at its other end: ST',
       '2 Stop the wind turbine while its load is still on: W',
       '2 Stop the hydro turbine while its load is still on: H',
       '2 Leave the diversion load on until every turbine stands still: DL',
@@ -50,13 +50,13 @@ describe('the isolation of a site', () => {
     ]);
   });
 
-  it('goes back from 7 to 1: turbines let go after all that loads them, automatic starts last', () => {
+  it('goes back from locks and tags over 7 to 1: turbines let go after all that loads them, automatic starts last', () => {
     const back = linesOf(plan, 'back');
-    expect(back.map((line) => Number(line.split(' ')[0]))).toEqual([7, 6, 5, 4, 4, 3, 3, 3, 2, 2, 1, 1]);
+    expect(back.map((line) => Number(line.split(' ')[0]))).toEqual([9, 7, 6, 5, 4, 4, 3, 3, 3, 2, 2, 1, 1]);
     expect(back.slice(-4)).toEqual([
       '2 Let the wind turbine go: W',
       '2 Let the water onto the hydro turbine: H',
-      '1 Switch the supply of the control circuit on: ST',
+      '1 Switch the supply of the control circuit on at its other end: ST',
       '1 Free the automatic start: GEN INV',
     ]);
   });
@@ -67,6 +67,38 @@ describe('the isolation of a site', () => {
     expect(waits({})).toContain('5 minutes');
     expect(waits({ measuring: { waitMinutes: 15 } })).toContain('15 minutes');
     expect(waits({ measuring: { waitMinutes: 1 } })).toContain('1 minute"');
+  });
+
+  it('stops a pump drive before the switch of its motor, and closes that before it starts', () => {
+    const pump = planOf(
+      'occupancy=other; lowest_temp=25 C',
+      `A array; connects_to=D; run_length=60 m; voc_stc=40; modules_in_series=4; place=Field
+       D pump-drive; dc_inputs=1; place=Hut
+       M disconnect; connects_to=D; run_length=60 m; place=Bore
+       L load; connects_to=M; run_length=2 m; place=Bore`,
+    );
+    expect(linesOf(pump, 'steps').filter((line) => line.startsWith('3'))).toEqual([
+      '3 Stop the pump drive before any switch behind it is opened: D',
+      '3 Switch the load off: L',
+    ]);
+    expect(linesOf(pump, 'back').filter((line) => line.startsWith('3'))).toEqual([
+      '3 Switch the load on: L',
+      '3 Switch the pump drive on: D',
+    ]);
+  });
+
+  it('has the utility’s part only where a protector is ahead of the main disconnect', () => {
+    const parts = (facts: string): string =>
+      linesOf(planOf('', `S service; ac_in=120/240; place=House; ${facts}`), 'steps').join();
+    expect(parts('ahead_of_disconnect=yes')).toContain('4 For work ahead of its main disconnect: S');
+    expect(parts('ahead_of_disconnect=no')).not.toContain('For work ahead');
+    const waived = planOf(
+      'basis=nec-2017',
+      `S service; ac_in=120/240; place=House; ahead_of_disconnect=yes; protect=no
+       P panel; connects_to=S; ac_in=120/240; run_length=9 m; place=House; protect=yes`,
+    );
+    expect(linesOf(waived, 'steps').join()).toContain('4 Open the main disconnect of the utility service: S');
+    expect(linesOf(waived, 'steps').join()).not.toContain('For work ahead');
   });
 
   it('of a house with nothing but its service has no more than that', () => {
@@ -108,9 +140,18 @@ describe('what stays live', () => {
     ['BAT:battery', [/^The battery’s terminals, up to its first device; nobody can/]],
     ['A:output', [/^In daylight, the conductors here themselves.*no switch.*true$/]],
     ['GTI:dc-in-1', [/^In daylight, all between the modules and the opened disconnect.*false$/]],
+    [
+      'W:output',
+      [/^The turbine’s conductors here, whenever it turns.*only its locked short or brake.*true$/],
+    ],
+    [
+      'H:output',
+      [/^The turbine’s conductors here, whenever it turns.*only its shut and locked water.*true$/],
+    ],
     ['MP:feeder', []],
     ['CC:dc-in-1', []],
     ['GEN:output', []],
+    ['GEN:terminals', []],
   ])('%s', (where, says) => {
     const found = live(plan, where);
     expect(found).toHaveLength(says.length);
@@ -119,10 +160,57 @@ describe('what stays live', () => {
     });
   });
 
+  describe('and what stays charged, belongs to the enclosure', () => {
+    const made = planOf(
+      'lowest_temp=25 C; occupancy=other',
+      `S service; ac_in=120/240; place=House; ahead_of_disconnect=yes
+       G grid-tie-inverter; connects_to=S; run_length=60 m; dc_inputs=2; ac_out=240; place=Barn; outdoors=yes
+       A array; connects_to=G/1; run_length=40 m; voc_stc=40; modules_in_series=4; place=Field
+       B array; connects_to=G/2; run_length=40 m; voc_stc=40; modules_in_series=4; place=Field
+       T control-circuit; connects_to=A; control_voltage=12 V dc; run_length=40 m; place=Gate; outdoors=yes
+       U control-circuit; connects_to=S; control_voltage=12 V dc; run_length=40 m; place=Gate; outdoors=yes
+       I inverter-charger; ac_in=unused; ac_out=120; place=Hut
+       C battery; connects_to=I; run_length=1 m; battery_voltage=48; battery_chemistry=lfp; place=Hut
+       P panel; connects_to=I; run_length=60 m; ac_in=120; place=Shed
+       W wind-turbine; connects_to=X; run_length=60 m; output=three-phase; open_circuit_voltage=120; place=Tower
+       X charge-controller; connects_to=C; run_length=2 m; dc_inputs=1; max_dc_voltage=250; place=Hut`,
+    );
+    const charged = (where: string): readonly string[] =>
+      one(made, where).wiring.notes.filter((note) => note.includes('can stay charged'));
+    const SIDE =
+      'In daylight, all between the modules and the opened disconnect; no switch makes it dead: cover the modules, or work in the dark; false';
+
+    it.each(['G:ac-out', 'G:dc-in-1', 'G:dc-in-2'])(
+      'at %s of an inverter what its inputs have, once',
+      (at) => {
+        expect(live(made, at)).toEqual([SIDE]);
+        expect(charged(at)).toEqual([expect.stringContaining('The DC terminals of G can')]);
+      },
+    );
+
+    it('of the conductors here only at the protector’s own port', () => {
+      expect(live(made, 'A:terminals')).toEqual([SIDE]);
+      expect(live(made, 'A:output')).toEqual([
+        expect.stringMatching(/^In daylight, the conductors here.*true$/),
+      ]);
+      expect(live(made, 'S:terminals')).toEqual([
+        expect.stringMatching(/^The line side of the service.*false$/),
+      ]);
+      expect(charged('T:terminals')).toEqual([]);
+    });
+
+    it.each([
+      ['I:ac-out', 'I'],
+      ['X:dc-in-1', 'X'],
+    ])('at %s of %s', (at, tag) => {
+      expect(charged(at)).toEqual([expect.stringContaining(`The DC terminals of ${tag} can`)]);
+    });
+  });
+
   it('ahead of the main disconnect the place itself', () => {
     const ahead = planOf('', 'S service; ac_in=120/240; place=House; ahead_of_disconnect=yes');
     expect(live(ahead, 'S:service')).toEqual([
-      'This place is ahead of the main disconnect: opening that makes nothing dead here; only the utility can make it dead; true',
+      'This place is ahead of the main disconnect: opening that makes nothing dead here; the utility makes the service dead first and the crew proves it; until then do not connect; true',
     ]);
   });
 });
@@ -218,6 +306,32 @@ describe('sources that aren’t all known', () => {
         .slice(0, 2)
         .map((i) => `${i.code} ${i.equipment}`),
     ).toEqual(['place/feed-unknown P', 'site/inputs-without-source A']);
+  });
+
+  it('are told at both ends of a control circuit that a box of no known kind supplies, first of all', () => {
+    const made = planOf(
+      'occupancy=other',
+      `B other; place=Hall
+       A control-circuit; connects_to=B; control_voltage=12 V dc; run_length=40 m; place=Tank; outdoors=yes
+       S service; ac_in=120/240; place=House`,
+    );
+    expect(made.isolation.parts.map(({ unknown }) => unknown)).toEqual([['B'], []]);
+    for (const where of ['A:terminals', 'B:terminals'])
+      expect(one(made, where).wiring.isolation.unknown).toBe(true);
+    expect(one(made, 'S:service').wiring.isolation.unknown).toBe(false);
+    const [first] = items(made, 'confirm');
+    expect([first?.code, first?.equipment]).toEqual(['place/feed-unknown', 'B']);
+    expect(first?.message).toMatch(/^What feeds B, where a control circuit ends, isn’t known/);
+  });
+
+  it('is no matter of a control circuit that ends at what the list feeds', () => {
+    const rows = (end: string): string =>
+      `S service; ac_in=120/240; place=House
+       P panel; ac_in=120/240; connects_to=S; run_length=9 m; place=House
+       B other; place=House
+       A control-circuit; connects_to=${end}; control_voltage=12 V dc; run_length=40 m; place=Tank; outdoors=yes`;
+    expect(found(rows('P'))).toEqual({ unknown: [], asked: [] });
+    expect(found(rows('B'))).toEqual({ unknown: ['B'], asked: ['B confirm'] });
   });
 
   it('are told where a connection can’t be understood, which is an item of its own', () => {

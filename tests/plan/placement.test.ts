@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { EnglishPlan } from '../in-english.js';
 import { at, because, defaultsOf, faults, items, one, planOf, rulesAt, strengthAt } from './plan-of.js';
 
 // rules.md section 1, rule by rule, from the text of a list to its plan. Cases are our own.
@@ -69,6 +70,52 @@ describe('place/service', () => {
     expect(behind.required.types).toEqual([1, 2]);
     const ahead = one(planOf('', 'SVC service; ac_in=120/240; ahead_of_disconnect=yes'), 'SVC:service');
     expect(ahead.position).toMatch(/type 1.*consent/);
+    expect(ahead.required.types).toEqual([1]);
+  });
+});
+
+describe('the side of the first overcurrent device (242.13, 242.14)', () => {
+  const site = (facts = ''): string =>
+    `S service; ac_in=480Y/277; place=Barn; fault_current=10 kA; ahead_of_disconnect=no
+     Q panel; connects_to=S; run_length=20 m; ac_in=480Y/277; place=Barn; protect=yes
+     X transformer; connects_to=Q; run_length=3 m; ac_in=480 delta; ac_out=120/240; place=Barn; protect=yes; ${facts}
+     P panel; connects_to=X; run_length=50 m; ac_in=120/240; place=House; protect=yes
+     G generator; connects_to=T; run_length=50 m; ac_out=480Y/277; place=Shed; fault_current=1 kA; protect=yes
+     T transfer-switch; connects_to=R; run_length=3 m; place=Barn
+     R panel; ac_in=480Y/277; place=Barn`;
+
+  it('is asked at a panel, a generator and where a separately derived system begins', () => {
+    expect(defaultsOf(planOf('occupancy=other', site('isolated=yes')), 'ahead_of_disconnect')).toEqual([
+      'ahead_of_disconnect isn’t stated for G, P, Q, R, X: taken as no, which decides the type.',
+    ]);
+    // Blank: it counts as one.
+    expect(defaultsOf(planOf('occupancy=other', site()), 'ahead_of_disconnect').join()).toContain('X');
+    const one = site('isolated=no').replace('ac_out=120/240', 'ac_out=208Y/120');
+    expect(defaultsOf(planOf('occupancy=other', one), 'ahead_of_disconnect').join()).not.toContain('X');
+    const stated = planOf('occupancy=other', site('isolated=yes; ahead_of_disconnect=no'));
+    expect(defaultsOf(stated, 'ahead_of_disconnect').join()).not.toContain('X');
+    const iec = planOf('occupancy=other; basis=iec', site('isolated=yes'));
+    expect(defaultsOf(iec, 'ahead_of_disconnect')).toEqual([]);
+  });
+
+  it('is named in the position, where it is the first of its building, its system, or of the generator', () => {
+    const positions = (made: EnglishPlan): readonly string[] =>
+      ['Q:feeder', 'X:ac-out', 'P:feeder', 'G:output'].map((where) => one(made, where).position.slice(0, 56));
+    const building = 'Behind the first overcurrent device of this building, on';
+    expect(positions(planOf('occupancy=other', site('isolated=yes')))).toEqual([
+      'On the load side of the feeder, on the position nearest ',
+      'Behind the first overcurrent device of the system that b',
+      building,
+      'Behind the first overcurrent device of the generator, wh',
+    ]);
+    expect(positions(planOf('occupancy=other; basis=iec', site('isolated=yes')))).toEqual([
+      'On the load side of the feeder, on the position nearest ',
+      'At the terminals of this port, where its lights can be s',
+      'On the load side of the feeder, on the position nearest ',
+      'At the equipment, where its cable leaves, where its ligh',
+    ]);
+    const ahead = one(planOf('occupancy=other', site('ahead_of_disconnect=yes')), 'X:ac-out');
+    expect(ahead.position).toMatch(/^Type 1, ahead of the first overcurrent device of the system/);
     expect(ahead.required.types).toEqual([1]);
   });
 });

@@ -238,6 +238,66 @@ describe('the meter and the clothing', () => {
     });
   });
 
+  describe('go by all ports of the equipment', () => {
+    const rows = (fault: string): string =>
+      `S service; ac_in=480Y/277; place=House; fault_current=${fault}
+       G grid-tie-inverter; connects_to=S; run_length=60 m; dc_inputs=1; ac_out=480Y/277; place=Barn; isolated=yes
+       A array; connects_to=G; run_length=40 m; voc_stc=40; modules_in_series=10; isc_stc=10; strings_in_parallel=2`;
+
+    it.each([
+      ['G:dc-in-1', '12 kA', 12000, true, 'CAT III, rated for at least 456 V DC and 528 V AC'],
+      ['G:ac-out', '12 kA', 12000, true, 'CAT III, rated for at least 528 V AC and 456 V DC'],
+      ['G:dc-in-1', '9 kA', 9000, false, 'CAT III, rated for at least 456 V DC and 528 V AC'],
+      ['A:output', '12 kA', 25, false, 'CAT III, rated for at least 456 V DC'],
+    ])('%s, %s', (where, fault, faultCurrent, first, meter) => {
+      const found = one(planOf('occupancy=other; lowest_temp=-10 C', rows(fault)), where).wiring.measuring;
+      expect(found.clothing).toMatchObject({ faultCurrent, first });
+      expect(found.meter?.says).toBe(`Meter and leads: ${meter}`);
+    });
+
+    it('also those without a protector: a drive that the utility feeds too', () => {
+      const drive = `S service; ac_in=480Y/277; place=House; fault_current=18 kA
+       P panel; connects_to=S; run_length=9 m; ac_in=480Y/277; place=House
+       D pump-drive; connects_to=P; run_length=9 m; dc_inputs=1; ac_in=480 delta; place=House
+       A array; connects_to=D; run_length=40 m; voc_stc=40; modules_in_series=10; isc_stc=10; strings_in_parallel=2
+       L load; connects_to=D; run_length=9 m; place=House; ac_in=480 delta`;
+      const found = one(planOf('occupancy=other; lowest_temp=-10 C', drive), 'D:dc-in-1').wiring.measuring;
+      expect(found.clothing).toMatchObject({ faultCurrent: 18000, first: true });
+      expect(found.meter?.says).toBe('Meter and leads: CAT III, rated for at least 456 V DC and 528 V AC');
+    });
+
+    it('at the end of a control circuit those of what it ends at', () => {
+      const circuit = (end: string): object =>
+        measuring(
+          `S service; ac_in=480Y/277; place=House; fault_current=12 kA
+           B other; place=House
+           T control-circuit; connects_to=${end}; control_voltage=12 V dc; run_length=40 m; place=Gate; outdoors=yes`,
+          `${end}:terminals`,
+        );
+      expect(circuit('S')).toMatchObject({
+        meter: { category: 'CAT IV' },
+        clothing: { faultCurrent: 12000, first: true },
+      });
+      // The list knows nothing else of it.
+      expect(circuit('B')).toMatchObject({
+        meter: {
+          category: 'CAT III',
+          says: expect.stringMatching(/ and the most AC that may stand there/) as string,
+        },
+        clothing: { faultCurrent: null, first: true },
+      });
+    });
+
+    it('not of a control circuit’s own end', () => {
+      const circuit = `S service; ac_in=480Y/277; place=House; fault_current=12 kA
+         T control-circuit; connects_to=S; control_voltage=12 V dc; run_length=40 m; place=Gate; outdoors=yes`;
+      expect(measuring(circuit, 'T:terminals')).toMatchObject({
+        meter: { category: 'CAT III' },
+        clothing: { first: false },
+      });
+    });
+  });
+
   it('first of all where the fault current isn’t known', () => {
     expect(measuring('S service; ac_in=120', 'S:service')).toMatchObject({
       clothing: { faultCurrent: null, first: true },

@@ -132,7 +132,7 @@ export function checkLists(plan: Plan): z.infer<typeof CheckListSchema>[] {
     {
       heading: 'After power is back',
       checks: [
-        'Power came back by the way back of section 1: turbines let go after all that loads them, automatic starts last.',
+        'Power came back by the way back of section 1: locks and tags off once nobody was at the equipment, turbines let go after all that loads them, automatic starts last.',
         'Each light was looked at in each state of the wiring note and written down in the record.',
         ...(flags.length === 0
           ? []

@@ -17,8 +17,10 @@ export const IsolationViewSchema = z.object({
 
 export const BoxIsolationViewSchema = z.object({
   unknown: z.boolean(),
+  /** What stays live in the protector's own conductors, said before any step. */
+  first: z.array(z.string()),
   steps: z.string(),
-  /** What stays live, each with who can make it dead. */
+  /** What else stays live, each with who can make it dead. */
   live: z.array(z.string()),
 });
 
@@ -55,6 +57,11 @@ export function boxIsolationView(
       steps.length === 0
         ? 'No step is known: find every source before you start.'
         : `Steps ${each} of section 1${ofPart}, in this order.`,
-    live: live.map(({ what, who }) => `${say(what)}: ${say(who)}.`),
+    first: liveTexts(live.filter(({ here }) => here)),
+    live: liveTexts(live.filter(({ here }) => !here)),
   };
+}
+
+function liveTexts(live: PlannedProtector['wiring']['isolation']['live']): string[] {
+  return live.map(({ what, who }) => `${say(what)}: ${say(who)}.`);
 }

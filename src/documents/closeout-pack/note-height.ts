@@ -34,6 +34,7 @@ function factsHeight(note: Parts, width: number): number {
     `${note.place}; ${note.position}`,
     `${note.ports}; system ${note.system}, grounding ${note.grounding}`,
     ...note.reasons,
+    ...note.isolation.first,
     note.isolation.steps,
     ...note.isolation.live,
     `${note.clothing} ${note.meter}`,

@@ -7,7 +7,8 @@ interface DeadReasons {
   'isolate/block-generator': None;
   'isolate/block-inverter': None;
   'isolate/block-ac-battery': None;
-  'isolate/control-supply': None;
+  /** `at`: tags of the other ends that the list names. */
+  'isolate/control-supply': { readonly at: readonly string[] };
   'isolate/stop-wind': None;
   'isolate/stop-hydro': None;
   'isolate/keep-diversion': None;
@@ -18,6 +19,7 @@ interface DeadReasons {
   'isolate/ac-batteries-off': None;
   'isolate/open-generator': None;
   'isolate/open-utility': None;
+  'isolate/utility-off': None;
   'isolate/open-array': None;
   'isolate/open-turbine': None;
   'isolate/open-battery': None;
@@ -31,6 +33,7 @@ interface BackReasons {
   'restore/turbine': None;
   'restore/array': None;
   'restore/utility': None;
+  'restore/utility-on': None;
   'restore/generator': None;
   'restore/loads': None;
   'restore/inverters': None;
@@ -40,7 +43,9 @@ interface BackReasons {
   'restore/release-wind': None;
   'restore/release-hydro': None;
   'restore/automatic-starts': None;
-  'restore/control-supply': None;
+  'restore/control-supply': { readonly at: readonly string[] };
+  /** `stay`: the steps whose locks stay on until they come. */
+  'restore/unlock': { readonly stay: readonly number[] };
 }
 
 interface LiveReasons {
@@ -50,9 +55,15 @@ interface LiveReasons {
   'live/array-side': None;
   /** On the array's side of its disconnect itself. */
   'live/array-conductors': None;
+  /** Of a turbine, whatever disconnect is open. */
+  'live/turbine-conductors': None;
   'live-who/utility': None;
+  /** Ahead of the main disconnect. */
+  'live-who/utility-first': None;
   'live-who/nobody-battery': None;
   'live-who/nobody-array': None;
+  'live-who/locked-rotor': None;
+  'live-who/shut-water': None;
 }
 
 interface GroundTerminalReasons {

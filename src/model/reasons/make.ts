@@ -25,6 +25,8 @@ interface PlaceOfProtectorReasons {
   'protects/ports': { readonly equipment: string; readonly ports: readonly GuardedPort[] };
   'position/ahead-of-main': None;
   'position/service': None;
+  /** `of`: whose first overcurrent device it is. */
+  'position/first-device': { readonly ahead: boolean; readonly of: 'building' | 'system' | 'generator' };
   'position/load': None;
   'position/feeder': None;
   'position/tower-base': None;

@@ -3,6 +3,7 @@ import type { PlacedNote } from '../../model/open-item.js';
 import type { SiteEquipment } from '../../model/site.js';
 import { since, isNec } from '../../model/editions.js';
 import type { Kind } from '../../model/words.js';
+import { isDerived } from '../../site/fault-bus.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { servicePlaceRun, unitOf } from '../../site/premises.js';
 import { about } from '../../model/message.js';
@@ -105,7 +106,9 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): De
     power
       .filter(
         (p) =>
-          nec && FIRST_DISCONNECTS.has(p.equipment.kind) && isUnstated(p.equipment.facts.ahead_of_disconnect),
+          nec &&
+          (FIRST_DISCONNECTS.has(p.equipment.kind) || isDerived(p)) &&
+          isUnstated(p.equipment.facts.ahead_of_disconnect),
       )
       .map((p) => p.equipment),
     DECIDES.type,

@@ -1,6 +1,7 @@
 import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
 import { BOX_HAZARDS, type BoxHazard } from '../../model/words.js';
+import { portsInUse } from '../../site/in-use.js';
 import { boxHazard, type BoxVoltages } from '../../rules/box-hazard.js';
 import type { JobContext } from '../context/job-context.js';
 import type { Selected } from '../choose/select.js';
@@ -40,7 +41,7 @@ function hazardIn(
   rated: ReadonlyMap<SitePort, readonly Selected[]>,
 ): BoxHazard {
   const { thresholds } = job.settings;
-  const ports = equipment.ports.filter((port) => port.unused !== 'stated' && port.use !== 'spare');
+  const ports = portsInUse(equipment);
   // What else is in a box of which the list knows nothing but a control circuit that ends there isn't known.
   const isOfControl = equipment.kind === 'control-circuit';
   if (!isOfControl && ports.every((port) => port.cls === 'terminals')) return 'shock';

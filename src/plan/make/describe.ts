@@ -2,6 +2,7 @@ import { reason, type Reason } from '../../model/reason.js';
 import type { Wire } from '../../model/wire.js';
 import type { Conductor, ProtectedGrounding, ProtectedSystem } from '../../model/words.js';
 import type { SitePort } from '../../model/site.js';
+import { isDerived } from '../../site/fault-bus.js';
 import { controlGroundingOf, poleGrounding, type PoleGrounding } from '../choose/indicate.js';
 import type { Selected } from '../choose/select.js';
 import type { Placement } from '../context/verdict.js';
@@ -80,12 +81,29 @@ const AT_CONTROL_CABLE = reason('position/control-cable');
 const AT_BATTERY = reason('position/battery-bus');
 const AT_TERMINALS = reason('position/terminals');
 
-/** Where it sits in or at the equipment. */
-export function positionOf({ placement }: Selected): Reason {
-  const { cls, equipment } = firstPort(placement);
+/** Whose first overcurrent device decides the type at a port, beside that of a service. */
+function firstDeviceAt(port: SitePort): 'building' | 'system' | 'generator' | undefined {
+  const { cls, equipment, runs } = port;
+  if (isDerived(port)) return 'system';
+  if (equipment.kind === 'generator' && cls === 'output') return 'generator';
+  const isEntry = runs.some((run) => run.to === port && run.betweenBuildings);
+  return equipment.kind === 'panel' && isEntry ? 'building' : undefined;
+}
+
+/**
+ * Where it sits in or at the equipment; under the NEC also on which side of the first overcurrent device of its service, building or
+ * system (242.13, 242.14).
+ * @param nec true where the basis of the job is one of the NEC
+ */
+export function positionOf({ placement }: Selected, nec: boolean): Reason {
+  const port = firstPort(placement);
+  const { cls, equipment } = port;
+  const ahead = equipment.facts.ahead_of_disconnect?.value === true;
+  const of = nec ? firstDeviceAt(port) : undefined;
+  if (of) return reason('position/first-device', { ahead, of });
   switch (cls) {
     case 'service':
-      return equipment.facts.ahead_of_disconnect?.value === true ? AHEAD_OF_MAIN : AT_SERVICE;
+      return ahead ? AHEAD_OF_MAIN : AT_SERVICE;
     case 'feeder':
       return equipment.kind === 'load' ? AT_LOAD : AT_FEEDER;
     case 'output':

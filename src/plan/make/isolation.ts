@@ -1,13 +1,15 @@
 import type { BoxIsolation, IsolationPart, IsolationStep } from '../../model/planned-isolation.js';
+import { byNaturalOrder } from '../../model/natural-order.js';
 import type { Plan } from '../../model/plan.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
 import { boxSteps } from '../../rules/isolate/box-steps.js';
 import { isFeedKnown } from '../../rules/isolate/feed-known.js';
 import { isBatteryKnown } from '../../rules/isolate/battery-known.js';
 import { isolationOrder, type IsolationStep as Ordered } from '../../rules/isolate/order.js';
-import { staysLive } from '../../rules/isolate/stays-live.js';
+import { staysLive, type StaysLive } from '../../rules/isolate/stays-live.js';
 import { batteriesOn } from '../../site/battery-bus.js';
 import { ultimateSources } from '../../site/inputs.js';
+import { portsInUse } from '../../site/in-use.js';
 import { partsOf } from '../../site/parts.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
@@ -34,7 +36,7 @@ export function isolateSite(job: JobContext, selected: readonly Selected[]): Sit
     if (!together) continue;
     let part = known.get(together);
     if (!part) {
-      part = partFrom(job, together, parts.length + 1);
+      part = partFrom(job, together, parts.length + 1, guarded);
       parts.push(part);
       known.set(together, part);
     }
@@ -43,14 +45,34 @@ export function isolateSite(job: JobContext, selected: readonly Selected[]): Sit
   return { isolation: { parts }, partOf };
 }
 
-function partFrom(job: JobContext, together: readonly SiteEquipment[], number: number): IsolationPart {
+function partFrom(
+  job: JobContext,
+  together: readonly SiteEquipment[],
+  number: number,
+  guarded: ReadonlySet<SiteEquipment>,
+): IsolationPart {
   const { steps, back } = isolationOrder(
-    together.map(({ tag, kind }) => ({ tag, kind })),
+    together.map((one) => ({
+      tag: one.tag,
+      kind: one.kind,
+      suppliedAt: one.kind === 'control-circuit' ? otherEndsOf(one) : [],
+      aheadOfMain: one.kind === 'service' && guarded.has(one) && isAheadOfMain(one),
+    })),
     job.settings.measuring.waitMinutes,
   );
   const unknown = together.filter((e) => !isAllKnown(job, e)).map(({ tag }) => tag);
   return { number, unknown, steps: plain(steps), back: plain(back) };
 }
+
+/** The tags at which the cables of a control circuit end, each once, in natural order. */
+function otherEndsOf({ ports }: SiteEquipment): readonly string[] {
+  const ends = ports.flatMap((port) =>
+    port.runs.map(({ from, to }) => (from === port ? to : from).equipment.tag),
+  );
+  return [...new Set(ends)].sort(byNaturalOrder);
+}
+
+const isAheadOfMain = ({ facts }: SiteEquipment): boolean => facts.ahead_of_disconnect?.value === true;
 
 function plain(steps: readonly Ordered[]): IsolationStep[] {
   return steps.map(({ number, acts }) => ({
@@ -81,8 +103,14 @@ function isBusOf({ kind, ports }: SiteEquipment): boolean {
 const isOfPower = ({ carries }: SitePort['runs'][number]): boolean => carries !== 'control';
 
 /** True where the list says what feeds a port, or that nothing does. */
-export function isFedByList({ cls, equipment, feeders, unused }: SitePort): boolean {
-  return isFeedKnown({ port: cls, kind: equipment.kind, isFed: feeders.length > 0, unused });
+export function isFedByList({ cls, equipment, feeders, runs, unused }: SitePort): boolean {
+  return isFeedKnown({
+    port: cls,
+    kind: equipment.kind,
+    isFed: feeders.length > 0 || (cls === 'terminals' && runs.some(isOfPower)),
+    endsControl: runs.some((run) => !isOfPower(run)),
+    unused,
+  });
 }
 
 /** The steps that one placement needs, and what stays live there after them. */
@@ -93,18 +121,34 @@ export function isolationOfBox({ partOf }: SiteIsolated, { ports }: Placement): 
   return {
     part: part?.number ?? null,
     steps: [...boxSteps(numbers, isControl)],
-    live: ports.flatMap((port) => [...staysLive(liveFacts(port))]),
+    live: liveAt(ports),
     unknown: (part?.unknown ?? []).length > 0,
   };
 }
 
-function liveFacts(port: SitePort): Parameters<typeof staysLive>[0] {
+/** What stays live belongs to the enclosure: to each port of its equipment that is in use, each once. */
+function liveAt(ports: readonly SitePort[]): BoxIsolation['live'] {
+  const found = new Map<string, StaysLive>();
+  for (const equipment of new Set(ports.map((port) => port.equipment))) {
+    for (const port of portsInUse(equipment)) {
+      for (const one of staysLive(liveFacts(port, ports.includes(port)))) {
+        const key = `${one.what.code} ${one.who.code}`;
+        if (one.here || !found.has(key)) found.set(key, one);
+      }
+    }
+  }
+  // What is of the conductors here comes first.
+  return [...found.values()].sort((a, b) => Number(b.here) - Number(a.here));
+}
+
+function liveFacts(port: SitePort, own: boolean): Parameters<typeof staysLive>[0] {
   const { cls, equipment } = port;
   const isDc = cls === 'dc-in' || (cls === 'output' && equipment.kind !== 'generator');
   return {
     port: cls,
     kind: equipment.kind,
-    aheadOfMain: equipment.facts.ahead_of_disconnect?.value === true,
+    own,
+    aheadOfMain: isAheadOfMain(equipment),
     sun: isDc && ultimateSources(port).some(({ kind }) => kind === 'array'),
   };
 }

@@ -1,7 +1,7 @@
 import { longestLead } from '../../electrical/longest-lead.js';
 import { reason, type Reason } from '../../model/reason.js';
 import type { PlannedProtector } from '../../model/plan.js';
-import type { BoxHazard } from '../../model/words.js';
+import type { BoxHazard, Kind, PortClass } from '../../model/words.js';
 import type { Lead } from '../../model/lead.js';
 import { isNec } from '../../model/editions.js';
 import { portsOnBus } from '../../site/battery-bus.js';
@@ -9,6 +9,7 @@ import { byNaturalOrder } from '../../model/natural-order.js';
 import { groundedPole, wireOf } from './describe.js';
 import { overcurrentNotes, type PortDevice } from './overcurrent.js';
 import { leadsToPlan } from '../../rules/smallest-lead.js';
+import type { BoxStands } from './box-stands.js';
 import { isolationOfBox, type SiteIsolated } from './isolation.js';
 import { measuringOf } from './readings.js';
 import { groundTerminal } from '../../rules/ground/ground-terminal.js';
@@ -34,6 +35,8 @@ export interface Housing {
   readonly isolated: SiteIsolated;
   /** What the gravest caution at its box is about. */
   readonly hazard: BoxHazard;
+  /** What stands at the other ports of its enclosure. */
+  readonly beside: BoxStands;
 }
 
 /** How one housing is wired, what is measured before, and what its wiring note warns of. */
@@ -59,7 +62,7 @@ export function wiringOf(
     groundTerminal: groundTerminalOf(job, placement),
     fedFromTwoSupplies: shared,
     hazard: housing.hazard,
-    measuring: measuringOf(job, one, channels),
+    measuring: measuringOf(job, one, channels, housing.beside),
     isolation: isolationOfBox(housing.isolated, placement),
     leadLengthLimit: limit,
     leadLimitByWithstand: limit < aimed,
@@ -115,10 +118,20 @@ function groundTerminalOf(
   return found ? { ...found, lands: [...found.lands] } : null;
 }
 
-/** Capacitors of a converter hold its DC terminals charged for minutes after all is open. */
+const HOLD_CHARGE: ReadonlySet<Kind> = new Set<Kind>([
+  'charge-controller',
+  'grid-tie-inverter',
+  'inverter-charger',
+  'pump-drive',
+]);
+const DC_TERMINALS: ReadonlySet<PortClass> = new Set<PortClass>(['dc-in', 'battery']);
+
+/** Capacitors of a converter hold its DC terminals charged for minutes after all is open, whichever of its ports is worked at. */
 function chargeNotes({ placement, requirement }: Selected): readonly Reason[] {
   const found = new Set<string>();
   for (const port of placement.ports) {
+    const { tag, kind, ports } = port.equipment;
+    if (HOLD_CHARGE.has(kind) && ports.some(({ cls }) => DC_TERMINALS.has(cls))) found.add(tag);
     if (requirement.circuit === 'array') for (const { tag } of convertersOf(port)) found.add(tag);
     if (requirement.circuit !== 'battery') continue;
     for (const { equipment } of portsOnBus(port)) if (equipment.kind !== 'battery') found.add(equipment.tag);

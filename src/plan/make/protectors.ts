@@ -8,6 +8,7 @@ import { enclosuresAsked } from '../choose/choose.js';
 import { groundingOf, positionOf, protectsWhat, systemOf, wireOf } from './describe.js';
 import { indicate } from '../choose/indicate.js';
 import { boxHazards } from './box-hazard.js';
+import { boxStands } from './box-stands.js';
 import { namedIn } from './conductor-names.js';
 import { portOrder } from '../context/order.js';
 import { wiringOf, type Housing } from './planned-wiring.js';
@@ -36,13 +37,15 @@ export function makeProtectors(
   const ordered = [...selected].sort((a, b) => compare(a, b));
   const made: Made[] = [];
   const hazardAt = boxHazards(job, selected);
+  const besideAt = boxStands(job, selected);
   for (const from of ordered) {
     const housings = wireHousings(from.wirings, from.part?.channels);
     const hazard = hazardAt(from.placement);
+    const beside = besideAt(from.placement);
     housings.forEach((_, i) => {
       const channelRules = new Set<string>();
       const devices = overcurrentDevices(job, from, housings[i] ?? []);
-      const housing = { number: i + 1, of: housings.length, housings, isolated, devices, hazard };
+      const housing = { number: i + 1, of: housings.length, housings, isolated, devices, hazard, beside };
       const protector = makeProtector(job, from, `P-${made.length + 1}`, housing, channelRules);
       made.push({ protector, from, channelRules, devices });
     });
@@ -86,7 +89,7 @@ function makeProtector(
     building: equipment.building,
     outdoors: equipment.outdoors.value,
     protects: protectsWhat(one),
-    position: positionOf(one),
+    position: positionOf(one, isNec(job.site.basis.value)),
     ports: placement.ports.map((p) => ({ equipment: p.equipment.tag, port: p.name })),
     strength: placement.strength,
     reasons: placement.reasons.map((r) => ({

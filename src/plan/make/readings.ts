@@ -1,5 +1,3 @@
-import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
-import { aroundNominal } from '../../electrical/service-voltage.js';
 import { leastBatteryVoltage, leastInFullSun } from '../../electrical/rest-voltage.js';
 import { hundredthsOr } from '../../model/rounding.js';
 import type { PlannedProtector } from '../../model/plan.js';
@@ -11,6 +9,7 @@ import { readAcConductors } from '../../rules/measure/ac-conductors.js';
 import { clothingNeeded } from '../../rules/measure/clothing.js';
 import { readControlCircuit } from '../../rules/measure/control-circuit.js';
 import { readDcPair } from '../../rules/measure/dc-pair.js';
+import { highest } from '../../rules/measure/highest.js';
 import { meterNeeded } from '../../rules/measure/meter.js';
 import { readTurbinePhases } from '../../rules/measure/turbine-phases.js';
 import type { Reading } from '../../rules/measuring-facts.js';
@@ -18,6 +17,7 @@ import { INVERTER_LINK_RULE, VOLTAGE_RULES } from '../../rules/rulebook.js';
 import { batteriesOn } from '../../site/battery-bus.js';
 import { drivenBy, ultimateSources } from '../../site/inputs.js';
 import { controlGroundingOf, isBehindBox, poleGrounding, suppliesOf } from '../choose/indicate.js';
+import { betweenConductors, type BoxStands } from './box-stands.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 import { convertersOf } from '../rate/rating-facts.js';
@@ -25,8 +25,16 @@ import type { PortWiring, WiredChannel } from '../rate/wire.js';
 
 type Measuring = PlannedProtector['wiring']['measuring'];
 
-/** What is measured at one housing before anything is connected, with what meter and in what clothing. */
-export function measuringOf(job: JobContext, one: Selected, channels: readonly WiredChannel[]): Measuring {
+/**
+ * What is measured at one housing before anything is connected, with what meter and in what clothing.
+ * @param beside what stands at the other ports of its enclosure
+ */
+export function measuringOf(
+  job: JobContext,
+  one: Selected,
+  channels: readonly WiredChannel[],
+  beside: BoxStands,
+): Measuring {
   const { requirement, placement, wirings } = one;
   const shared = placement.ports.length > 1;
   const { measuring } = job.settings;
@@ -45,27 +53,22 @@ export function measuringOf(job: JobContext, one: Selected, channels: readonly W
     ...wirings.flatMap(({ port }) => betweenConductors(job, port)),
     ...bands.map(({ high }) => high ?? undefined),
   ];
-  const atService = placement.ports.some(({ cls }) => cls === 'service');
-  const meter = meterNeeded({ atService, current, volts });
+  const atService = beside.atService || placement.ports.some(({ cls }) => cls === 'service');
+  const meter = meterNeeded({ atService, current, volts, beside: beside.volts });
   const isControl = requirement.circuit === 'control';
+  const currents = [...(isControl ? [] : [known]), ...beside.faultCurrents];
+  const most = highest(currents);
   const clothing = clothingNeeded({
     basis: job.site.basis.value,
-    faultCurrent: known,
-    isControl,
+    faultCurrent: most,
+    isControl: currents.length === 0,
     limit: measuring.clothingFaultCurrent,
   });
   return {
     bands,
     meter: { ...meter, volts: hundredthsOr(meter.volts), current },
-    clothing: { faultCurrent: hundredthsOr(known), ...clothing },
+    clothing: { faultCurrent: hundredthsOr(most), ...clothing },
   };
-}
-
-/** V; what stands between two conductors of an AC place, where it is proved dead from each to each. */
-function betweenConductors(job: JobContext, { system }: SitePort): readonly number[] {
-  if (system === undefined) return [];
-  const nominal = AC_SYSTEM_DATA[system].betweenConductors;
-  return [aroundNominal(nominal, job.settings.measuring.aroundNominal).high];
 }
 
 /** Readings of one band stand together. */

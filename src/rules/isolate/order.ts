@@ -21,6 +21,16 @@ export interface IsolationOrder {
   readonly back: readonly IsolationStep[];
 }
 
+/** One equipment of a part, as the steps ask of it. */
+export interface IsolatedEquipment {
+  readonly tag: string;
+  readonly kind: Kind;
+  /** Of a control circuit: the tags of its other ends, where its supply is. */
+  readonly suppliedAt: readonly string[];
+  /** Of a service: true where a protector stands ahead of its main disconnect. */
+  readonly aheadOfMain: boolean;
+}
+
 /** Step by step what is done to which kinds, in the order in which they are named. */
 type Acts = readonly (readonly [step: number, does: Reason, kinds: readonly Kind[]])[];
 
@@ -36,14 +46,14 @@ const DEAD: Acts = [
   [1, reason('isolate/block-generator'), ['generator']],
   [1, reason('isolate/block-inverter'), ['inverter-charger']],
   [1, reason('isolate/block-ac-battery'), ['ac-battery']],
-  [1, reason('isolate/control-supply'), ['control-circuit']],
   [2, reason('isolate/stop-wind'), ['wind-turbine']],
   [2, reason('isolate/stop-hydro'), ['hydro-turbine']],
   [2, reason('isolate/keep-diversion'), ['diversion-load']],
+  // No switch behind a drive is opened while it runs.
+  [3, reason('isolate/drives-off'), ['pump-drive']],
   [3, reason('isolate/loads-off'), ['load', 'dc-load']],
   [3, reason('isolate/inverters-off'), ['grid-tie-inverter', 'inverter-charger']],
   [3, reason('isolate/ac-modules-off'), ['ac-module-branch']],
-  [3, reason('isolate/drives-off'), ['pump-drive']],
   [3, reason('isolate/ac-batteries-off'), ['ac-battery']],
   [4, reason('isolate/open-generator'), ['generator']],
   [4, reason('isolate/open-utility'), ['service']],
@@ -61,29 +71,29 @@ const BACK: Acts = [
   [3, reason('restore/inverters'), ['grid-tie-inverter', 'inverter-charger']],
   [3, reason('restore/ac-modules'), ['ac-module-branch']],
   [3, reason('restore/ac-batteries'), ['ac-battery']],
-  [3, reason('restore/drives'), ['pump-drive']],
   [3, reason('restore/loads'), ['load', 'dc-load']],
+  [3, reason('restore/drives'), ['pump-drive']],
   [2, reason('restore/release-wind'), ['wind-turbine']],
   [2, reason('restore/release-hydro'), ['hydro-turbine']],
-  [1, reason('restore/control-supply'), ['control-circuit']],
   [1, reason('restore/automatic-starts'), ['generator', 'inverter-charger', 'ac-battery']],
 ];
 
 const LOCK: IsolationStep = { number: 9, acts: [{ does: reason('isolate/lock'), tags: [] }] };
 const PROVE: IsolationStep = { number: 10, acts: [{ does: reason('isolate/prove-dead'), tags: [] }] };
 
+const UTILITY_OFF = reason('isolate/utility-off');
+const UTILITY_ON = reason('restore/utility-on');
+
 /**
  * The order in which a part of a site is made dead: automatic starts before all else, a turbine while its load is still on, a battery
- * after all that charges it; and the way back, turbines let go after all that loads them, automatic starts last.
+ * after all that charges it, a service by the utility where work is ahead of its main disconnect; and the way back, which begins with
+ * locks and tags: the utility before the main disconnect, turbines let go after all that loads them, automatic starts last.
  * @param equipments all that hangs together
  * @param minutes to wait where the makers say nothing: the setting `waitMinutes`
  * @returns numbered steps, those that the part has
  * Source: NFPA 70E 120.5 for proving dead; else common practice, no source.
  */
-export function isolationOrder(
-  equipments: readonly { readonly tag: string; readonly kind: Kind }[],
-  minutes: number,
-): IsolationOrder {
+export function isolationOrder(equipments: readonly IsolatedEquipment[], minutes: number): IsolationOrder {
   const byKind = new Map<Kind, string[]>();
   for (const { tag, kind } of equipments) {
     const tags = byKind.get(kind);
@@ -96,16 +106,50 @@ export function isolationOrder(
   // A diversion load is left on for a turbine's sake alone.
   const turns = of(['wind-turbine', 'hydro-turbine']).length > 0;
   const dead = turns ? DEAD : DEAD.filter(([, , kinds]) => !kinds.includes('diversion-load'));
+  const ahead = equipments.filter(({ aheadOfMain }) => aheadOfMain).map(({ tag }) => tag);
+  const supplies = suppliesOf(equipments);
+  const steps = stepsOf([
+    ...dead.map(([number, does, kinds]): NumberedAct => [number, does, of(kinds)]),
+    ...supplies.map(({ at, tags }): NumberedAct => [1, reason('isolate/control-supply', { at }), tags]),
+    [4, UTILITY_OFF, ahead],
+  ]).sort((a, b) => a.number - b.number);
+  const back = stepsOf([
+    [4, UTILITY_ON, ahead],
+    ...supplies.map(({ at, tags }): NumberedAct => [1, reason('restore/control-supply', { at }), tags]),
+    ...BACK.map(([number, does, kinds]): NumberedAct => [number, does, of(kinds)]),
+  ]).sort((a, b) => b.number - a.number);
+  const stay = back.filter(({ number }) => number <= LAST_KEPT).map(({ number }) => number);
+  const unlock = { number: LOCK.number, acts: [{ does: reason('restore/unlock', { stay }), tags: [] }] };
   return {
-    steps: [...stepsOf(dead, of), ...(charged.length > 0 ? [wait] : []), LOCK, PROVE],
-    back: stepsOf(BACK, of),
+    steps: [...steps, ...(charged.length > 0 ? [wait] : []), LOCK, PROVE],
+    back: [unlock, ...back],
   };
 }
 
-function stepsOf(acts: Acts, of: (kinds: readonly Kind[]) => string[]): readonly IsolationStep[] {
+/** Up to this step each lock stays on until its step comes on the way back: turbines, automatic starts, supplies of control circuits. */
+const LAST_KEPT = 2;
+
+/** Control circuits by where their supply is. */
+function suppliesOf(
+  equipments: readonly IsolatedEquipment[],
+): readonly { readonly at: readonly string[]; readonly tags: readonly string[] }[] {
+  const found = new Map<string, { at: readonly string[]; tags: string[] }>();
+  for (const { tag, kind, suppliedAt: at } of equipments) {
+    if (kind !== 'control-circuit') continue;
+    const key = JSON.stringify(at);
+    const there = found.get(key);
+    if (there) there.tags.push(tag);
+    else found.set(key, { at, tags: [tag] });
+  }
+  return [...found.values()];
+}
+
+type NumberedAct = readonly [step: number, does: Reason, tags: readonly string[]];
+
+/** The acts that are done to anything, by the number of their step; within one as they come. */
+function stepsOf(acts: readonly NumberedAct[]): IsolationStep[] {
   const steps = new Map<number, Act[]>();
-  for (const [number, does, kinds] of acts) {
-    const tags = of(kinds);
+  for (const [number, does, tags] of acts) {
     if (tags.length === 0) continue;
     const act = { does, tags };
     const there = steps.get(number);

@@ -9,10 +9,12 @@ export interface StaysLive {
   readonly here: boolean;
 }
 
-/** What is known of a port at which a housing sits. */
+/** What is known of a port of the equipment at which a housing sits. */
 export interface LivePortFacts {
   readonly port: PortClass;
   readonly kind: Kind;
+  /** True where the protector is at this port; false: it is at another one of the same equipment. */
+  readonly own: boolean;
   /** True where the place is ahead of the main disconnect of its service. */
   readonly aheadOfMain: boolean;
   /** True where modules are among what feeds the port. */
@@ -20,7 +22,11 @@ export interface LivePortFacts {
 }
 
 const UTILITY = reason('live-who/utility');
-const AHEAD: StaysLive = { what: reason('live/ahead-of-main'), who: UTILITY, here: true };
+const AHEAD: StaysLive = {
+  what: reason('live/ahead-of-main'),
+  who: reason('live-who/utility-first'),
+  here: true,
+};
 const LINE_SIDE: StaysLive = { what: reason('live/line-side-of-service'), who: UTILITY, here: false };
 const BATTERY: StaysLive = {
   what: reason('live/battery-terminals'),
@@ -30,15 +36,21 @@ const BATTERY: StaysLive = {
 const NO_SWITCH = reason('live-who/nobody-array');
 const ARRAY: StaysLive = { what: reason('live/array-conductors'), who: NO_SWITCH, here: true };
 const ARRAY_SIDE: StaysLive = { what: reason('live/array-side'), who: NO_SWITCH, here: false };
+const TURNING = reason('live/turbine-conductors');
+const WIND = reason('live-who/locked-rotor');
+const HYDRO = reason('live-who/shut-water');
 
 /**
  * What no step of the isolation makes dead at a place: the utility's side of a service, a battery up to its first device, in daylight
- * all between the modules and the opened disconnect.
+ * all between the modules and the opened disconnect, a turbine's own conductors whenever it turns.
  * Source: common practice, no source.
  */
-export function staysLive({ port, kind, aheadOfMain, sun }: LivePortFacts): readonly StaysLive[] {
-  if (port === 'service') return [aheadOfMain ? AHEAD : LINE_SIDE];
+export function staysLive({ port, kind, own, aheadOfMain, sun }: LivePortFacts): readonly StaysLive[] {
+  if (port === 'service') return [own && aheadOfMain ? AHEAD : LINE_SIDE];
   if (kind === 'battery' || kind === 'ac-battery') return [BATTERY];
+  if (port === 'output' && (kind === 'wind-turbine' || kind === 'hydro-turbine')) {
+    return [{ what: TURNING, who: kind === 'wind-turbine' ? WIND : HYDRO, here: own }];
+  }
   if (!sun) return [];
-  return [port === 'output' ? ARRAY : ARRAY_SIDE];
+  return [own && port === 'output' ? ARRAY : ARRAY_SIDE];
 }

@@ -1,5 +1,6 @@
-import { volts } from '../../model/quantity.js';
+import { volts, type Quantity } from '../../model/quantity.js';
 import { reason, type Reason } from '../../model/reason.js';
+import { highest } from './highest.js';
 
 /** What a meter must bear before its probes go in. */
 export interface MeterNeeded {
@@ -11,23 +12,30 @@ export interface MeterNeeded {
 
 /**
  * The measurement category and the voltage of the meter: CAT III, at a service CAT IV; at least the highest voltage that the plan
- * has there.
- * @param f whether the place is a service; its current, null where it isn't known; V of everything that may stand there, undefined where one isn't known
+ * has there, of alternating and of direct current each.
+ * @param f whether the place is a service; its current, null where it isn't known; V of everything that may stand there, undefined where one isn't known;
+ *   `beside`: what else may stand in the same enclosure
  * Source: IEC 61010-2-033, measurement categories (value from memory); else common practice, no source.
  */
 export function meterNeeded(f: {
   readonly atService: boolean;
   readonly current: 'ac' | 'dc' | null;
   readonly volts: readonly (number | undefined)[];
+  readonly beside: readonly { readonly current: 'ac' | 'dc' | null; readonly value: number | undefined }[];
 }): MeterNeeded {
-  let most: number | undefined;
-  let isKnown = true;
-  for (const one of f.volts) {
-    if (one === undefined) isKnown = false;
-    else most = Math.max(most ?? 0, one);
-  }
+  const of = (current: 'ac' | 'dc' | null): (number | undefined)[] =>
+    f.beside.filter((one) => one.current === current).map(({ value }) => value);
+  const least = highest([...f.volts, ...of(f.current)]);
   const category = f.atService ? 'CAT IV' : 'CAT III';
-  const least = isKnown ? most : undefined;
-  const values = { category, volts: least === undefined ? null : volts(least), current: f.current } as const;
+  const beside = CURRENTS.flatMap((current) => {
+    const others = current === f.current ? [] : of(current);
+    return others.length === 0 ? [] : [{ volts: quantityOf(highest(others)), current }];
+  });
+  const values = { category, volts: quantityOf(least), current: f.current, beside } as const;
   return { category, volts: least, says: reason('meter/rated', values) };
 }
+
+const CURRENTS = ['ac', 'dc', null] as const;
+
+const quantityOf = (value: number | undefined): Quantity | null =>
+  value === undefined ? null : volts(value);

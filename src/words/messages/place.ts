@@ -63,8 +63,13 @@ export const PLACE_WORDS = [
   says(PLACE_MESSAGES.feedUnknown, {
     title: 'What feeds a place is not on the list',
     message: (p) =>
-      `What feeds ${p.tag}${AC_PORT_WORDS[p.port] ?? ''} isn’t on the list: whoever works there can’t know all that has to be opened, nor can a rule about feeders ask for a protector.`,
-    expected: 'connects_to on it, or on what feeds it; unused in its AC cell where nothing is joined to it',
+      p.port === 'terminals'
+        ? `What feeds ${p.tag}, where a control circuit ends, isn’t known from the list: whoever works there can’t know all that has to be opened.`
+        : `What feeds ${p.tag}${AC_PORT_WORDS[p.port] ?? ''} isn’t on the list: whoever works there can’t know all that has to be opened, nor can a rule about feeders ask for a protector.`,
+    expected: (p) =>
+      p.port === 'terminals'
+        ? 'a kind, such as load, and connects_to on it or on what feeds it'
+        : 'connects_to on it, or on what feeds it; unused in its AC cell where nothing is joined to it',
     hint: 'State what feeds it; find every source before anybody starts work there.',
   }),
   says(PLACE_MESSAGES.servicePlaceUnknown, {

@@ -100,6 +100,9 @@ describe('a control circuit', () => {
   });
 });
 
+const LEAST = 'Meter and leads: CAT III, rated for at least';
+const NOT_KNOWN = (current: string): string => `the most ${current} that may stand there, which isn’t known`;
+
 describe('the meter', () => {
   it.each([
     [
@@ -126,9 +129,43 @@ describe('the meter', () => {
       7,
       'Meter and leads: CAT III, rated for at least 7 V',
     ],
+    [{ atService: false, current: 'dc', volts: [] }, 'CAT III', undefined, `${LEAST} ${NOT_KNOWN('DC')}`],
   ] as const)('%o: %s, %s V (IEC 61010-2-033, value from memory)', (given, category, volts, says) => {
-    const found = meterNeeded(given);
+    const found = meterNeeded({ ...given, beside: [] });
     expect([found.category, found.volts, say(found.says)]).toEqual([category, volts, says]);
+  });
+
+  it.each([
+    [[{ current: 'dc', value: 400 }], 400, '400 V DC'],
+    [[{ current: 'dc', value: 200 }], 300, '300 V DC'],
+    [[{ current: 'dc', value: undefined }], undefined, NOT_KNOWN('DC')],
+    [
+      [
+        { current: 'ac', value: 127 },
+        { current: 'ac', value: 528 },
+      ],
+      300,
+      '300 V DC and 528 V AC',
+    ],
+    [
+      [
+        { current: 'ac', value: 528 },
+        { current: 'ac', value: undefined },
+      ],
+      300,
+      `300 V DC and ${NOT_KNOWN('AC')}`,
+    ],
+    [
+      [
+        { current: null, value: 60 },
+        { current: 'ac', value: 90 },
+      ],
+      300,
+      '300 V DC, 90 V AC and 60 V',
+    ],
+  ] as const)('beside 300 V DC %j: %s V, %s', (beside, volts, says) => {
+    const found = meterNeeded({ atService: false, current: 'dc', volts: [300], beside });
+    expect([found.volts, say(found.says)]).toEqual([volts, `${LEAST} ${says}`]);
   });
 });
 

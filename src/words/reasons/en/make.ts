@@ -6,6 +6,12 @@ import type { Sayings } from '../sayings.js';
 
 type Values<C extends keyof MakeReasons> = MakeReasons[C];
 
+const FIRST_DEVICES = {
+  building: 'this building, on the position nearest to where the feeder comes in',
+  system: 'the system that begins here, where its lights can be seen',
+  generator: 'the generator, where its cable leaves, where its lights can be seen',
+};
+
 /** What a protector guards, where it sits, how it is wired and measured, in English. */
 export const MAKE: Sayings<MakeReasons> = {
   several: ({ reasons }, say) => reasons.map(say).join('; '),
@@ -16,6 +22,8 @@ export const MAKE: Sayings<MakeReasons> = {
     'Ahead of the main breaker, nearest to the incoming feed: type 1; at the meter only with the utility’s consent.',
   'position/service': () =>
     'In or immediately beside the service equipment, behind the main breaker, on the position nearest to the incoming feed.',
+  'position/first-device': ({ ahead, of }) =>
+    `${ahead ? 'Type 1, ahead of' : 'Behind'} the first overcurrent device of ${FIRST_DEVICES[of]}.`,
   'position/load': () => 'At the equipment, where its feeder comes in.',
   'position/feeder': () => 'On the load side of the feeder, on the position nearest to where it comes in.',
   'position/tower-base': () => 'At the base of the tower, where its lights can be seen.',

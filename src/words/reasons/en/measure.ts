@@ -1,5 +1,5 @@
 import type { MeasuredSource, MeasuredSupply, MeasureReasons } from '../../../model/reasons/measure.js';
-import { quantity } from '../../figures.js';
+import { list, quantity } from '../../figures.js';
 import type { Sayings } from '../sayings.js';
 
 const SUPPLIES: Readonly<Record<MeasuredSupply, string>> = {
@@ -61,11 +61,8 @@ export const MEASURE: Sayings<MeasureReasons> = {
   'reading-due/open-box': () =>
     'In less sun, or behind a rapid-shutdown box that is open: write it down, and measure again in full sun with the box closed.',
   'reading-due/turbine-still': () => 'Standing still: write it down, and measure again while it turns.',
-  'meter/rated': ({ category, volts, current }) => {
-    const kind = current === null ? '' : ` ${current.toUpperCase()}`;
-    const least = volts === null ? 'the most that may stand there, which isn’t known' : quantity(volts);
-    return `Meter and leads: ${category}, rated for at least ${least}${kind}`;
-  },
+  'meter/rated': ({ category, beside, ...own }) =>
+    `Meter and leads: ${category}, rated for at least ${list([own, ...beside].map(ratedFor))}`,
   'clothing/settle-first': ({ practice, most, faultCurrent }) => {
     const current =
       faultCurrent === null ? 'isn’t known' : `is ${quantity(faultCurrent)}, over ${quantity(most)}`;
@@ -74,5 +71,13 @@ export const MEASURE: Sayings<MeasureReasons> = {
   'clothing/as-usual': ({ practice }) =>
     `Never open the enclosure live without shock and arc-flash protection (${SAFE_WORK[practice]}).`,
 };
+
+/** `528 V AC`. */
+function ratedFor({ volts, current }: MeasureReasons['meter/rated']['beside'][number]): string {
+  const kind = current === null ? '' : ` ${current.toUpperCase()}`;
+  return volts === null
+    ? `the most${kind} that may stand there, which isn’t known`
+    : `${quantity(volts)}${kind}`;
+}
 
 const SAFE_WORK = { nec: 'NFPA 70E or local rules', iec: 'local rules for live work' };

@@ -1,0 +1,87 @@
+import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
+import { aroundNominal } from '../../electrical/service-voltage.js';
+import type { SiteEquipment, SitePort } from '../../model/site.js';
+import { portsInUse } from '../../site/in-use.js';
+import type { Selected } from '../choose/select.js';
+import type { JobContext } from '../context/job-context.js';
+import type { Placement } from '../context/verdict.js';
+import { ratePlacement, type Requirement } from '../rate/rate.js';
+
+/** A voltage that may stand in an enclosure, V; undefined: not known; null: nor whether it alternates. */
+export interface StandingVoltage {
+  readonly current: 'ac' | 'dc' | null;
+  readonly value: number | undefined;
+}
+
+/** What stands in an enclosure at other ports than those of a protector. */
+export interface BoxStands {
+  readonly atService: boolean;
+  /** A; undefined: one that isn't known. */
+  readonly faultCurrents: readonly (number | undefined)[];
+  readonly volts: readonly StandingVoltage[];
+}
+
+type PortStands = Pick<BoxStands, 'faultCurrents' | 'volts'>;
+
+/** Of a box of which the list knows nothing but a control circuit that ends there. */
+const NOTHING_KNOWN: PortStands = {
+  faultCurrents: [undefined],
+  volts: [{ current: 'ac', value: undefined }],
+};
+
+/**
+ * What stands beside a protector in its enclosure: at all other ports of its equipment that are in use, each rated once.
+ * @returns by placement
+ */
+export function boxStands(
+  job: JobContext,
+  selected: readonly Selected[],
+): (placement: Placement) => BoxStands {
+  const rated = new Map<SitePort, Requirement>();
+  for (const { placement, requirement } of selected)
+    for (const port of placement.ports) if (!rated.has(port)) rated.set(port, requirement);
+  const found = new Map<SitePort, PortStands>();
+  const at = (port: SitePort): PortStands => {
+    let stands = found.get(port);
+    if (!stands) found.set(port, (stands = standsAt(job, port, rated)));
+    return stands;
+  };
+  return ({ ports }) => {
+    const equipments = [...new Set(ports.map((port) => port.equipment))];
+    const others = equipments.flatMap((one) => portsInUse(one).filter((port) => !ports.includes(port)));
+    const each = [...equipments.filter(isUnknown).map(() => NOTHING_KNOWN), ...others.map(at)];
+    return {
+      atService: others.some(({ cls }) => cls === 'service'),
+      faultCurrents: each.flatMap(({ faultCurrents }) => faultCurrents),
+      volts: each.flatMap(({ volts }) => volts),
+    };
+  };
+}
+
+function isUnknown({ kind, ports }: SiteEquipment): boolean {
+  return kind !== 'control-circuit' && ports.every(({ cls }) => cls === 'terminals');
+}
+
+/** V; what stands between two conductors of an AC place, where it is proved dead from each to each. */
+export function betweenConductors(job: JobContext, { system }: SitePort): readonly number[] {
+  if (system === undefined) return [];
+  const nominal = AC_SYSTEM_DATA[system].betweenConductors;
+  return [aroundNominal(nominal, job.settings.measuring.aroundNominal).high];
+}
+
+function standsAt(job: JobContext, port: SitePort, rated: ReadonlyMap<SitePort, Requirement>): PortStands {
+  const between = betweenConductors(job, port).map((value) => ({ current: 'ac', value }) as const);
+  // Switched pulses, of which no rule knows more; the drive limits what it drives into a fault.
+  if (port.equipment.kind === 'pump-drive' && port.cls === 'ac-out')
+    return { faultCurrents: [], volts: between };
+  const before = rated.get(port);
+  // A control circuit without a protector here is told by its own box.
+  if (!before && port.cls === 'terminals') return { faultCurrents: [], volts: [] };
+  const { equipment: subject } = port;
+  const { current, mcov, sccr, sccrState } =
+    before ?? ratePlacement(job, { ports: [port], subject, reasons: [], strength: 'optional' });
+  return {
+    faultCurrents: sccrState === 'not-asked' ? [] : [sccrState === 'known' ? sccr?.value : undefined],
+    volts: [{ current: current ?? null, value: mcov?.value }, ...between],
+  };
+}
