@@ -1,6 +1,7 @@
 import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
 import { transformerFaultCurrent } from '../../electrical/transformer.js';
 import { withstandEntryVoltage } from '../../electrical/withstand.js';
+import type { TransformerFacts } from '../../model/fault-current.js';
 import type { PortGrounding, SiteEquipment, SitePort } from '../../model/site.js';
 import type { AcSystem, Kind } from '../../model/words.js';
 import type {
@@ -14,7 +15,6 @@ import type {
 import { FEEDER_RULE } from '../../rules/rulebook.js';
 import type { Circuit } from '../../rules/wiring-facts.js';
 import { batteriesOn } from '../../site/battery-bus.js';
-import type { TransformerFacts } from '../../site/fault-bus.js';
 import { faultCurrentAt } from '../../site/fault-current.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { CONVERTERS } from '../../site/converters.js';
@@ -94,7 +94,7 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
     inputUse: port.use,
     arrays,
     arrayGroups: isDcSource ? arrayGroupsOf(port, arrays) : [],
-    joined: isDcSource ? joinedFacts(port, arraySources) : undefined,
+    joined: isDcSource ? joinedFacts(job, port, arraySources) : undefined,
     turbines: isDcSource ? sources.filter((s) => s.kind !== 'array').map(turbineFacts) : [],
     converters: isDcSource ? convertersOf(port).map(converterFacts) : [],
     batteries,
