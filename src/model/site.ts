@@ -3,7 +3,16 @@ import type { JobList, ListRow, RowFacts } from './list.js';
 import type { PlacedNote } from './open-item.js';
 import type { Basis } from './editions.js';
 import type { FaultCurrent, Fed, Feed } from './fault-current.js';
-import type { AcSystem, Earthing, Kind, Occupancy, PortClass, PortName, SystemGrounding } from './words.js';
+import type {
+  AcSystem,
+  DcGrounding,
+  Earthing,
+  Kind,
+  Occupancy,
+  PortClass,
+  PortName,
+  SystemGrounding,
+} from './words.js';
 
 /** A value with whether the list states it or a default stands in. */
 export interface OrDefault<T> {
@@ -51,6 +60,12 @@ export interface FoundOfPort {
   batteries: readonly SiteEquipment[] | undefined;
   /** How its AC system is grounded. */
   grounding: PortGrounding | undefined;
+  /** Which pole of a DC port is grounded; `unknown`: what shares the conductors is grounded differently. */
+  pole: DcGrounding | 'unknown' | undefined;
+  /** Whether the utility, and whether an inverter or a generator, gives an AC port its voltage. */
+  supplies: { readonly utility: boolean; readonly source: boolean } | undefined;
+  /** The converters that a DC port leads to. */
+  converters: readonly SiteEquipment[] | undefined;
   /** The DC circuit that it is on. */
   circuit: DcJoined | undefined;
   /** Its fault bus, looked at from what feeds it, and from what it feeds: one and the same unless the port separates them. */

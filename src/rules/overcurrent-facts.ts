@@ -64,20 +64,34 @@ export interface OvercurrentRule extends RuleCard {
   decide(facts: OvercurrentFacts): OvercurrentDecision;
 }
 
-const NOTHING_ASKED = {
-  poles: null,
-  amps: null,
-  leastAmps: null,
-  volts: null,
-  straight: false,
-  dc: false,
-  interrupting: null,
-  notes: [],
-} as const;
+const NO_NOTES: readonly Reason[] = [];
+
+/** A device with what is asked of it; what isn't said isn't asked. */
+function planned(
+  device: OvercurrentDevicePlanned['device'],
+  because: Reason,
+  some: Partial<OvercurrentDevicePlanned>,
+): OvercurrentDecision {
+  return {
+    outcome: 'device',
+    planned: {
+      device,
+      poles: some.poles ?? null,
+      amps: some.amps ?? null,
+      leastAmps: some.leastAmps ?? null,
+      volts: some.volts ?? null,
+      straight: some.straight ?? false,
+      dc: some.dc ?? false,
+      interrupting: some.interrupting ?? null,
+      because,
+      notes: some.notes ?? NO_NOTES,
+    },
+  };
+}
 
 /** No device of its own. */
 export function noDevice(because: Reason, some: Partial<OvercurrentDevicePlanned> = {}): OvercurrentDecision {
-  return { outcome: 'device', planned: { ...NOTHING_ASKED, device: 'none', because, ...some } };
+  return planned('none', because, some);
 }
 
 /** Which device isn’t known. */
@@ -85,7 +99,7 @@ export function unknownDevice(
   because: Reason,
   some: Partial<OvercurrentDevicePlanned> = {},
 ): OvercurrentDecision {
-  return { outcome: 'device', planned: { ...NOTHING_ASKED, device: 'unknown', because, ...some } };
+  return planned('unknown', because, some);
 }
 
 /** A device of its own, as the part says. */
@@ -97,7 +111,7 @@ export function ownDevice(
   const device = part.overcurrentDevice ?? 'either';
   const amps = part.overcurrentMost;
   const leastAmps = part.overcurrentLeast;
-  return { outcome: 'device', planned: { ...NOTHING_ASKED, device, amps, leastAmps, because, ...some } };
+  return planned(device, because, { ...some, amps, leastAmps });
 }
 
 /** A figure of a part as a reason has it; null: not stated. */

@@ -52,6 +52,9 @@ const DEAD: Acts = [
   [7, reason('isolate/open-battery'), ['battery']],
 ];
 
+const WITHOUT_TURBINES: Acts = DEAD.filter(([, , kinds]) => !kinds.includes('diversion-load'));
+const NO_TAGS: readonly string[] = [];
+
 const BACK: Acts = [
   [7, reason('restore/battery'), ['battery']],
   [6, reason('restore/turbine'), ['wind-turbine', 'hydro-turbine']],
@@ -90,19 +93,23 @@ export function isolationOrder(
     if (tags) tags.push(tag);
     else byKind.set(kind, [tag]);
   }
-  const of = (kinds: readonly Kind[]): string[] => kinds.flatMap((kind) => byKind.get(kind) ?? []);
+  const of = (kinds: readonly Kind[]): readonly string[] => {
+    const [only, ...others] = kinds;
+    if (only !== undefined && others.length === 0) return byKind.get(only) ?? NO_TAGS;
+    return kinds.flatMap((kind) => byKind.get(kind) ?? NO_TAGS);
+  };
   const charged = of(STORES_CHARGE);
   const wait = { number: 8, acts: [{ does: reason('isolate/wait', { minutes }), tags: charged }] };
   // A diversion load is left on for a turbine's sake alone.
   const turns = of(['wind-turbine', 'hydro-turbine']).length > 0;
-  const dead = turns ? DEAD : DEAD.filter(([, , kinds]) => !kinds.includes('diversion-load'));
+  const dead = turns ? DEAD : WITHOUT_TURBINES;
   return {
     steps: [...stepsOf(dead, of), ...(charged.length > 0 ? [wait] : []), LOCK, PROVE],
     back: stepsOf(BACK, of),
   };
 }
 
-function stepsOf(acts: Acts, of: (kinds: readonly Kind[]) => string[]): readonly IsolationStep[] {
+function stepsOf(acts: Acts, of: (kinds: readonly Kind[]) => readonly string[]): readonly IsolationStep[] {
   const steps = new Map<number, Act[]>();
   for (const [number, does, kinds] of acts) {
     const tags = of(kinds);
