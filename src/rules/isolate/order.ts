@@ -94,8 +94,8 @@ export function isolationOrder(
     else byKind.set(kind, [tag]);
   }
   const of = (kinds: readonly Kind[]): readonly string[] => {
-    const [only, ...others] = kinds;
-    if (only !== undefined && others.length === 0) return byKind.get(only) ?? NO_TAGS;
+    const only = kinds.length === 1 ? kinds[0] : undefined;
+    if (only !== undefined) return byKind.get(only) ?? NO_TAGS;
     return kinds.flatMap((kind) => byKind.get(kind) ?? NO_TAGS);
   };
   const charged = of(STORES_CHARGE);

@@ -108,7 +108,7 @@ function lineReading(f: Stated, wire: Conductor, nominal: number, supply: Measur
   const most = isEither ? bandOf(f, highLeg, supply).high : high;
   const reads = isEither
     ? reason('reading/either-leg', { nominal: volts(nominal), highLeg: volts(highLeg), supply })
-    : reason('reading/supply', { nominal: volts(nominal), supply });
+    : supplyRead(nominal, supply);
   return readingOf(
     { wire, to: threePlusOne ? 'N' : null },
     { low, high: Math.min(most, mostToGround ?? most) },
@@ -128,8 +128,7 @@ function lifted(f: Stated): readonly Reading[] {
     .filter((pair) => pair.some((one) => conductors.includes(one)))
     .flatMap(([wire, to]) =>
       supplies.map((supply) => {
-        const reads = reason('reading/supply', { nominal: volts(nominal), supply });
-        return readingOf({ wire, to }, bandOf(f, nominal, supply), reads, {
+        return readingOf({ wire, to }, bandOf(f, nominal, supply), supplyRead(nominal, supply), {
           below: belowOf(supply),
           above: ABOVE,
         });
@@ -154,6 +153,16 @@ function suppliesOf({ basis, fedByUtility, fedBySource }: AcReadingFacts): reado
 
 function bandOf({ place, settings }: AcReadingFacts, nominal: number, supply: MeasuredSupply): VoltageBand {
   return supply === 'utility' ? rangeB(nominal, place) : aroundNominal(nominal, settings.aroundNominal);
+}
+
+const supplyReads = new Map<string, Reason>();
+
+/** One object each, so that readings which are alike need no look into it: nominal voltages are those of the table of systems. */
+function supplyRead(nominal: number, supply: MeasuredSupply): Reason {
+  const key = `${nominal}|${supply}`;
+  let read = supplyReads.get(key);
+  if (!read) supplyReads.set(key, (read = reason('reading/supply', { nominal: volts(nominal), supply })));
+  return read;
 }
 
 const belowOf = (supply: MeasuredSupply): Reason => (supply === 'own' ? BELOW_SOURCE : BELOW_UTILITY);
