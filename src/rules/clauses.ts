@@ -15,7 +15,7 @@ const necClauses = new Map<NecCycle, Map<string, ClauseSource | undefined>>();
 
 function necClause(subject: keyof typeof NEC_CLAUSES, basis: NecCycle): ClauseSource | undefined {
   let known = necClauses.get(basis);
-  if (!known) necClauses.set(basis, (known = new Map()));
+  if (!known) necClauses.set(basis, (known = new Map<string, ClauseSource | undefined>()));
   if (!known.has(subject)) known.set(subject, necClauseAnew(subject, basis));
   return known.get(subject);
 }

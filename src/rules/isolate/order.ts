@@ -96,7 +96,9 @@ export function isolationOrder(
   const of = (kinds: readonly Kind[]): readonly string[] => {
     const only = kinds.length === 1 ? kinds[0] : undefined;
     if (only !== undefined) return byKind.get(only) ?? NO_TAGS;
-    return kinds.flatMap((kind) => byKind.get(kind) ?? NO_TAGS);
+    const found: string[] = [];
+    for (const kind of kinds) for (const tag of byKind.get(kind) ?? NO_TAGS) found.push(tag);
+    return found;
   };
   const charged = of(STORES_CHARGE);
   const wait = { number: 8, acts: [{ does: reason('isolate/wait', { minutes }), tags: charged }] };
