@@ -23,7 +23,8 @@ export function taken(
   sure: Sureness = 'stated',
   source: StepSource = AS_STATED,
 ): Step {
-  return { symbol, ...subject, value, unit, sure, uses: NO_SYMBOLS, source };
+  const { code, values } = subject;
+  return { symbol, code, values, value, unit, sure, uses: NO_SYMBOLS, source } as Step;
 }
 
 /** The result of a step that is computed. */
@@ -42,10 +43,10 @@ interface Result {
  */
 export function computed(
   symbol: string,
-  subject: StepSubject,
+  { code, values }: StepSubject,
   { value, unit, sure, uses, source }: Result,
 ): Step {
-  return { symbol, ...subject, value, unit, sure, uses, source };
+  return { symbol, code, values, value, unit, sure, uses, source } as Step;
 }
 
 /** A figure with its working. */
@@ -69,10 +70,11 @@ export function statedAt(
   working: Working,
   places: Readonly<Record<string, StepSource | undefined>>,
 ): Working {
-  return {
-    ...working,
-    steps: working.steps.map((step) =>
-      step.sure === 'stated' ? { ...step, source: places[step.symbol] ?? step.source } : step,
-    ),
-  };
+  const steps = working.steps.map((step) => {
+    const place = step.sure === 'stated' ? places[step.symbol] : undefined;
+    if (!place) return step;
+    const { symbol, code, values, value, unit, sure, uses } = step;
+    return { symbol, code, values, value, unit, sure, uses, source: place } as Step;
+  });
+  return { value: working.value, unit: working.unit, steps };
 }

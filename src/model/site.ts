@@ -2,7 +2,17 @@ import type { Fact, Stated } from './fact.js';
 import type { JobList, ListRow, RowFacts } from './list.js';
 import type { PlacedNote } from './open-item.js';
 import type { Basis } from './editions.js';
-import type { AcSystem, Earthing, Kind, Occupancy, PortClass, PortName, SystemGrounding } from './words.js';
+import type { FaultCurrent, Fed, Feed } from './fault-current.js';
+import type {
+  AcSystem,
+  DcGrounding,
+  Earthing,
+  Kind,
+  Occupancy,
+  PortClass,
+  PortName,
+  SystemGrounding,
+} from './words.js';
 
 /** A value with whether the list states it or a default stands in. */
 export interface OrDefault<T> {
@@ -50,6 +60,51 @@ export interface FoundOfPort {
   batteries: readonly SiteEquipment[] | undefined;
   /** How its AC system is grounded. */
   grounding: PortGrounding | undefined;
+  /** Which pole of a DC port is grounded; `unknown`: what shares the conductors is grounded differently. */
+  pole: DcGrounding | 'unknown' | undefined;
+  /** Whether the utility, and whether an inverter or a generator, gives an AC port its voltage. */
+  supplies: { readonly utility: boolean; readonly source: boolean } | undefined;
+  /** The converters that a DC port leads to. */
+  converters: readonly SiteEquipment[] | undefined;
+  /** The DC circuit that it is on. */
+  circuit: DcJoined | undefined;
+  /** Its fault bus, looked at from what feeds it, and from what it feeds: one and the same unless the port separates them. */
+  busAbove: FaultBus | undefined;
+  busBelow: FaultBus | undefined;
+  /** The fault current; null: nobody states anything. */
+  faultCurrent: FaultCurrent | null | undefined;
+}
+
+/** What is joined to one DC circuit: whatever feeds a fault anywhere on it. */
+export interface DcJoined {
+  /** Arrays, in natural order. */
+  readonly arrays: ReadonlySet<SiteEquipment>;
+  /** Turbines and combiners, in natural order. */
+  readonly others: readonly SiteEquipment[];
+  /** DC inputs, in natural order: what a converter sends back comes out of each. */
+  readonly inputs: readonly SitePort[];
+  /** True where something else than arrays drives it, or nothing on the list does. */
+  readonly otherSources: boolean;
+  /** True where turbines alone drive it. */
+  readonly turbinesAlone: boolean;
+}
+
+/** AC ports of which a fault is fed alike: joined without a transfer switch and without a row that says what is available there. */
+export interface FaultBus {
+  /** What rows that feed it say is available at them; what stands ahead of them is in that figure. */
+  readonly given: Feed[];
+  /** What feeds by itself: generators, inverters, AC batteries, services; and panels of which nobody says what feeds them. */
+  readonly sources: Feed[];
+  /** Ports fed by it that say what is available there: what stands behind them may feed back. */
+  readonly lower: SitePort[];
+  /** Runs through a transfer switch that feed it, and that it feeds. */
+  readonly up: SiteRun[];
+  readonly down: SiteRun[];
+  /** AC inputs, by inverter, whose supply its AC out passes on. */
+  readonly passed: (readonly SitePort[])[];
+  /** All that can feed a fault on it, and what feeds back to it, once each was asked for. */
+  fed: Fed | undefined;
+  feedsBack: Fed | undefined;
 }
 
 /** What was found of the supplies of a site, each once: a chain of panels may be as long as its list. */

@@ -33,7 +33,6 @@ import { isolateSite } from './make/isolation.js';
 import { makeProtectors } from './make/protectors.js';
 import { placeByReach } from './reach/reach-places.js';
 import type { Selected } from './choose/select.js';
-import { wireHousings } from './rate/wire.js';
 import { rateAndChoose } from './choose/share.js';
 import { citedWhereRefused, citedWhereSelected, clausesOf } from './standing/clauses.js';
 import { standingsOf } from './standing/standings.js';
@@ -133,7 +132,7 @@ const MOST_SHARING = 3;
 const MOST_PLACEMENTS = MOST_SHARING * LIMITS.jobHousings;
 
 function housingsOf(selected: readonly Selected[]): number {
-  return selected.reduce((sum, one) => sum + wireHousings(one.wirings, one.part?.channels).length, 0);
+  return selected.reduce((sum, one) => sum + one.housings.length, 0);
 }
 
 function tooManyHousings({ job }: JobList): Failure {

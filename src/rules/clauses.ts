@@ -10,7 +10,17 @@ function hasKey<T extends object>(table: T, key: PropertyKey): key is keyof T {
   return Object.hasOwn(table, key);
 }
 
+/** Made once each: every place cites some. */
+const necClauses = new Map<NecCycle, Map<string, ClauseSource | undefined>>();
+
 function necClause(subject: keyof typeof NEC_CLAUSES, basis: NecCycle): ClauseSource | undefined {
+  let known = necClauses.get(basis);
+  if (!known) necClauses.set(basis, (known = new Map<string, ClauseSource | undefined>()));
+  if (!known.has(subject)) known.set(subject, necClauseAnew(subject, basis));
+  return known.get(subject);
+}
+
+function necClauseAnew(subject: keyof typeof NEC_CLAUSES, basis: NecCycle): ClauseSource | undefined {
   const entry = NEC_CLAUSES[subject];
   const found = entry[basis];
   // Absent: a cycle that the tables don't know yet.

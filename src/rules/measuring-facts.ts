@@ -19,14 +19,18 @@ export interface Reading {
   readonly due: Reason | null;
 }
 
-/** What nothing more is to be said of. */
-export const PLAIN: Pick<Reading, 'sign' | 'below' | 'above' | 'fault' | 'due'> = {
-  sign: null,
-  below: null,
-  above: null,
-  fault: null,
-  due: null,
-};
+/** What is said of a reading beside what it is; what isn't given isn't said. */
+type Said = Partial<Pick<Reading, 'sign' | 'below' | 'above' | 'fault' | 'due'>>;
+
+/** A reading: between which points, its band, what is read, and what else is to be said of it. */
+export function readingOf(
+  { wire, to }: Pick<Reading, 'wire' | 'to'>,
+  { low, high }: Pick<Reading, 'low' | 'high'>,
+  reads: Reason,
+  { sign = null, below = null, above = null, fault = null, due = null }: Said,
+): Reading {
+  return { wire, to, sign, low, high, reads, below, above, fault, due };
+}
 
 /** Every pair of some conductors, each once, in their order. */
 export function pairsOf(conductors: readonly Conductor[]): readonly (readonly [Conductor, Conductor])[] {
@@ -39,7 +43,7 @@ export function groundedReading(
   what: 'pole' | 'neutral' | 'phase' | 'wire',
   { groundedMost }: MeasuringSettings,
 ): Reading {
-  return { ...PLAIN, wire, to: null, low: 0, high: groundedMost, reads: GROUNDED[what], above: LOST };
+  return readingOf({ wire, to: null }, { low: 0, high: groundedMost }, GROUNDED[what], { above: LOST });
 }
 
 const GROUNDED = {

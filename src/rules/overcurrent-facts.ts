@@ -68,18 +68,33 @@ export interface OvercurrentRule extends RuleCard {
   decide(facts: OvercurrentFacts): OvercurrentDecision;
 }
 
-const NOTHING_ASKED = {
-  poles: null,
-  conductors: [],
-  noneIn: [],
-  amps: null,
-  leastAmps: null,
-  volts: null,
-  straight: false,
-  dc: false,
-  interrupting: null,
-  notes: [],
-} as const;
+const NO_NOTES: readonly Reason[] = [];
+const NO_CONDUCTORS: readonly Conductor[] = [];
+
+/** A device with what is asked of it; what isn't said isn't asked. */
+function planned(
+  device: OvercurrentDevicePlanned['device'],
+  because: Reason,
+  some: Partial<OvercurrentDevicePlanned>,
+): OvercurrentDecision {
+  return {
+    outcome: 'device',
+    planned: {
+      device,
+      poles: some.poles ?? null,
+      conductors: some.conductors ?? NO_CONDUCTORS,
+      noneIn: some.noneIn ?? NO_CONDUCTORS,
+      amps: some.amps ?? null,
+      leastAmps: some.leastAmps ?? null,
+      volts: some.volts ?? null,
+      straight: some.straight ?? false,
+      dc: some.dc ?? false,
+      interrupting: some.interrupting ?? null,
+      because,
+      notes: some.notes ?? NO_NOTES,
+    },
+  };
+}
 
 /**
  * A pole for each conductor but the grounded one.
@@ -97,7 +112,7 @@ export function polesIn(
 
 /** No device of its own. */
 export function noDevice(because: Reason, some: Partial<OvercurrentDevicePlanned> = {}): OvercurrentDecision {
-  return { outcome: 'device', planned: { ...NOTHING_ASKED, device: 'none', because, ...some } };
+  return planned('none', because, some);
 }
 
 /** Which device isn’t known. */
@@ -105,7 +120,7 @@ export function unknownDevice(
   because: Reason,
   some: Partial<OvercurrentDevicePlanned> = {},
 ): OvercurrentDecision {
-  return { outcome: 'device', planned: { ...NOTHING_ASKED, device: 'unknown', because, ...some } };
+  return planned('unknown', because, some);
 }
 
 /** A device of its own, as the part says. */
@@ -117,7 +132,7 @@ export function ownDevice(
   const device = part.overcurrentDevice ?? 'either';
   const amps = part.overcurrentMost;
   const leastAmps = part.overcurrentLeast;
-  return { outcome: 'device', planned: { ...NOTHING_ASKED, device, amps, leastAmps, because, ...some } };
+  return planned(device, because, { ...some, amps, leastAmps });
 }
 
 /** A figure of a part as a reason has it; null: not stated. */

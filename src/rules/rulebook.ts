@@ -117,7 +117,7 @@ export const INVERTER_LINK_RULE: AnyRatingRule = inverterLink;
 /** Rules about fault current; the one that applies counts. */
 export const CURRENT_RULES: readonly AnyRatingRule[] = [faultCurrent, arrayCurrent];
 export const NOMINAL_CURRENT_RULE: AnyRatingRule = nominalCurrent;
-export const WITHSTAND_RULE: AnyRatingRule = withstand;
+export const WITHSTAND_RULE = withstand;
 
 /** The rules about parts by id: the compiler asks for each that another rule may name as its answer. */
 const PART_RULES: { readonly [I in FitRuleId]: AnyFitRule & { readonly id: I } } = {

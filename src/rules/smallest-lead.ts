@@ -154,7 +154,9 @@ const sizes = new Map<string, WireSize>();
 
 /** A gauge of the tables, which are few and asked for of every part. */
 function sizeOf(gauge: string): WireSize {
-  const size = sizes.get(gauge) ?? parseWireGauge(gauge);
+  const known = sizes.get(gauge);
+  if (known) return known;
+  const size = parseWireGauge(gauge);
   if (!size) throw new Error(`not a gauge: ${gauge}`);
   sizes.set(gauge, size);
   return size;

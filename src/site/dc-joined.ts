@@ -1,18 +1,5 @@
-import type { SiteEquipment, SitePort } from '../model/site.js';
+import type { DcJoined, SiteEquipment, SitePort } from '../model/site.js';
 import { byNaturalOrder } from '../model/natural-order.js';
-
-/** What is joined to one DC circuit: whatever feeds a fault anywhere on it. */
-export interface DcJoined {
-  /** Arrays, in natural order. */
-  readonly arrays: ReadonlySet<SiteEquipment>;
-  /** Turbines and combiners, in natural order. */
-  readonly others: readonly SiteEquipment[];
-  /** DC inputs, in natural order: what a converter sends back comes out of each. */
-  readonly inputs: readonly SitePort[];
-}
-
-/** Of each port of a surveyed site; those of one circuit share theirs. */
-const circuits = new WeakMap<SitePort, DcJoined>();
 
 /**
  * What is joined to a DC circuit, through combiners, arrays on several inputs and inputs that several arrays feed. An input of which
@@ -20,7 +7,7 @@ const circuits = new WeakMap<SitePort, DcJoined>();
  * @param port a DC input, or the output of an array, a combiner or a turbine
  */
 export function joinedTo(port: SitePort): DcJoined {
-  const known = circuits.get(port);
+  const known = port.found.circuit;
   if (known) return known;
   const seen = new Set<SitePort>();
   const open: SitePort[] = [port];
@@ -36,7 +23,29 @@ export function joinedTo(port: SitePort): DcJoined {
   const sources = ports.filter((p) => p.cls === 'output').map((p) => p.equipment);
   const arrays = new Set(sources.filter((e) => e.kind === 'array'));
   const others = sources.filter((e) => e.kind !== 'array');
-  const found = { arrays, others, inputs: ports.filter((p) => p.cls === 'dc-in') };
-  for (const one of ports) if (!one.oneOfSources || one === port) circuits.set(one, found);
+  const found: DcJoined = {
+    arrays,
+    others,
+    inputs: ports.filter((p) => p.cls === 'dc-in'),
+    turbinesAlone: arrays.size === 0 && others.some((e) => e.kind !== 'combiner'),
+    otherSources: arrays.size === 0 || others.some(isNotCounted),
+  };
+  // Those of one circuit share it; it goes with the site.
+  for (const one of ports) if (!one.oneOfSources || one === port) one.found.circuit = found;
   return found;
+}
+
+/** A turbine, or a combiner of which nobody says what feeds it. */
+function isNotCounted({ kind, ports }: SiteEquipment): boolean {
+  return kind !== 'combiner' || ports[0]?.sources.length === 0;
+}
+
+/**
+ * All that is joined to a DC port, combiners and several inputs of one source passed through.
+ * @param port output of an array, a combiner or a turbine, or a DC input
+ * @returns one; several where one of several sources feeds an input and which isn't stated
+ */
+export function circuitsAt(port: SitePort): readonly DcJoined[] {
+  const outputs = port.oneOfSources ? port.sources.flatMap((source) => source.ports[0] ?? []) : [];
+  return (outputs.length > 0 ? outputs : [port]).map(joinedTo);
 }

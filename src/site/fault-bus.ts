@@ -1,60 +1,11 @@
-import type { Fact } from '../model/fact.js';
-import type { SitePort, SiteRun } from '../model/site.js';
-import type { AcSystem } from '../model/words.js';
-
-/** One figure that a fault current is made of. */
-export interface FaultSource {
-  readonly tag: string;
-  /** A. */
-  readonly fact: Fact<number>;
-  /** Of a transformer whose row states no figure: what the bound is made of. */
-  readonly by?: TransformerFacts;
-}
-
-/** What a transformer states of itself. */
-export interface TransformerFacts {
-  readonly kva: Fact<number>;
-  readonly impedance: Fact<number>;
-  /** Of its secondary. */
-  readonly system: AcSystem;
-}
+import type { FaultSource, Feed, TransformerFacts } from '../model/fault-current.js';
+import type { FaultBus, SitePort } from '../model/site.js';
 
 /** The most that a transformer can drive into a fault, A. */
 export type TransformerBound = (facts: TransformerFacts) => number;
 
-/** Why it isn't known what comes from a row: it states no figure, or the list doesn't say what it passes on. */
-export type Unknown = 'not-stated' | 'passes-on';
-
-/** What feeds a fault on a bus, or why that isn't known. */
-export interface Feed {
-  readonly tag: string;
-  readonly source: FaultSource | Unknown;
-}
-
-/** AC ports of which a fault is fed alike: joined without a transfer switch and without a row that says what is available there. */
-export interface FaultBus {
-  /** What rows that feed it say is available at them; what stands ahead of them is in that figure. */
-  readonly given: Feed[];
-  /** What feeds by itself: generators, inverters, AC batteries, services; and panels of which nobody says what feeds them. */
-  readonly sources: Feed[];
-  /** Ports fed by it that say what is available there: what stands behind them may feed back. */
-  readonly lower: SitePort[];
-  /** Runs through a transfer switch that feed it, and that it feeds. */
-  readonly up: SiteRun[];
-  readonly down: SiteRun[];
-  /** AC inputs, by inverter, whose supply its AC out passes on. */
-  readonly passed: (readonly SitePort[])[];
-}
-
 /** From where a port is looked at that states what is available there: by what feeds it, or by what it feeds. */
 type Side = 'above' | 'below';
-
-/** The buses of sites, found as they are asked for; each port of one bus shares its own. */
-export interface FaultBuses {
-  readonly above: WeakMap<SitePort, FaultBus>;
-  readonly below: WeakMap<SitePort, FaultBus>;
-  readonly bound: TransformerBound;
-}
 
 /** True for the side of a transformer that a system of its own begins at. */
 export function isDerived({ cls, equipment }: SitePort): boolean {
@@ -96,23 +47,50 @@ export function acInputsOf({ equipment }: SitePort): readonly SitePort[] {
   return equipment.ports.filter((p) => (p.cls === 'ac-in' || p.cls === 'ac-in-2') && p.unused !== 'stated');
 }
 
-/** The bus of a port; of one that separates the bus on that side of it. */
-export function busOf(buses: FaultBuses, port: SitePort, side: Side): FaultBus {
-  const known = (side === 'below' ? buses.below : buses.above).get(port);
+/** Sides of a port that stand on one bus. */
+const SIDES: Readonly<Record<Side | 'both', readonly Side[]>> = {
+  above: ['above'],
+  below: ['below'],
+  both: ['above', 'below'],
+};
+
+function knownBus({ found }: SitePort, side: Side): FaultBus | undefined {
+  return side === 'below' ? found.busBelow : found.busAbove;
+}
+
+/** The bus of a port; of one that separates the bus on that side of it. Each port of one bus shares its own. */
+export function busOf(port: SitePort, side: Side, bound: TransformerBound): FaultBus {
+  const known = knownBus(port, side);
   if (known) return known;
-  const bus: FaultBus = { given: [], sources: [], lower: [], up: [], down: [], passed: [] };
+  const bus: FaultBus = {
+    given: [],
+    sources: [],
+    lower: [],
+    up: [],
+    down: [],
+    passed: [],
+    fed: undefined,
+    feedsBack: undefined,
+  };
   const open: [SitePort, Side][] = [[port, side]];
   for (let at = open.pop(); at; at = open.pop()) {
     const [one, from] = at;
-    const sides = separates(one) ? [from] : (['above', 'below'] as const);
-    if (sides.some((s) => buses[s].has(one))) continue;
-    for (const s of sides) buses[s].set(one, bus);
-    collect(bus, one, from, buses.bound);
+    const sides = SIDES[separates(one) ? from : 'both'];
+    if (sides.some((s) => knownBus(one, s))) continue;
+    const isAbove = sides[0] === 'above';
+    const isBelow = sides.at(-1) === 'below';
+    if (isAbove) one.found.busAbove = bus;
+    if (isBelow) one.found.busBelow = bus;
+    collect(bus, one, from, bound);
     for (const run of one.runs) {
       const isDown = run.from === one;
-      if (run.carries !== 'ac' || !sides.includes(isDown ? 'below' : 'above')) continue;
+      if (run.carries !== 'ac' || !(isDown ? isBelow : isAbove)) continue;
       if (run.switches.length > 0) (isDown ? bus.down : bus.up).push(run);
-      else open.push(isDown ? [run.to, 'above'] : [run.from, 'below']);
+      else {
+        const side = isDown ? 'above' : 'below';
+        const other = isDown ? run.to : run.from;
+        if (!knownBus(other, side)) open.push([other, side]);
+      }
     }
     open.push(...throughAutotransformer(one, sides));
   }

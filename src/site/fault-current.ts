@@ -1,31 +1,9 @@
+import type { FaultCurrent, FaultSource, Unknown } from '../model/fault-current.js';
 import type { SitePort } from '../model/site.js';
 import type { Kind } from '../model/words.js';
 import { batteriesOn } from './battery-bus.js';
-import {
-  acInputsOf,
-  availableAt,
-  busOf,
-  separates,
-  type FaultBuses,
-  type FaultSource,
-  type TransformerBound,
-  type Unknown,
-} from './fault-bus.js';
+import { acInputsOf, availableAt, busOf, separates, type TransformerBound } from './fault-bus.js';
 import { fedBy } from './fault-feeds.js';
-
-/** Available fault current at a port, A: what its row says of it, or the sum of what can feed a fault there at one time. */
-export interface FaultCurrent {
-  readonly value: number;
-  /** The stated figures that it is the sum of. */
-  readonly from: readonly FaultSource[];
-  /** Those that don't add, since they feed only in place of others. */
-  readonly apart: readonly FaultSource[];
-  /** True where it is the row's own figure. */
-  readonly own: boolean;
-  /** Tags of what feeds it and states no figure, and of what passes on more than the list says: the figure is the least then. */
-  readonly unknown: readonly string[];
-  readonly passing: readonly string[];
-}
 
 /** What runs in step with its supply: too little to be counted elsewhere than at its own port. */
 const IN_STEP: ReadonlySet<Kind> = new Set<Kind>(['grid-tie-inverter', 'ac-module-branch']);
@@ -39,14 +17,19 @@ const IN_STEP: ReadonlySet<Kind> = new Set<Kind>(['grid-tie-inverter', 'ac-modul
  * @returns undefined where nobody states anything
  */
 export function faultCurrentAt(port: SitePort, bound: TransformerBound): FaultCurrent | undefined {
+  const { found } = port;
+  if (found.faultCurrent === undefined) found.faultCurrent = foundAt(port, bound) ?? null;
+  return found.faultCurrent ?? undefined;
+}
+
+function foundAt(port: SitePort, bound: TransformerBound): FaultCurrent | undefined {
   if (port.cls === 'battery' || port.cls === 'dc-bus') return onBattery(port);
   if (separates(port)) {
     const given = availableAt(port, bound);
     return given && { ...totalOf([given]), apart: [], own: given.by === undefined, unknown: [], passing: [] };
   }
   const { tag, kind, facts } = port.equipment;
-  const buses = busesOf(bound);
-  const joined = fedBy(buses, busOf(buses, port, 'above'));
+  const joined = fedBy(busOf(port, 'above', bound), bound);
   const feeds = new Map(joined.feeds);
   const unknown = new Map(joined.unknown);
   const isInput = acInputsOf(port).includes(port);
@@ -78,16 +61,4 @@ function onBattery(port: SitePort): FaultCurrent | undefined {
   }
   const own = from.length === 1 && unknown.length === 0 && from[0]?.tag === port.equipment.tag;
   return from.length > 0 ? { ...totalOf(from), apart: [], own, unknown, passing: [] } : undefined;
-}
-
-/** By the formula of a transformer's bound, of which a program has one. */
-const known = new WeakMap<TransformerBound, FaultBuses>();
-
-function busesOf(bound: TransformerBound): FaultBuses {
-  let buses = known.get(bound);
-  if (!buses) {
-    buses = { above: new WeakMap(), below: new WeakMap(), bound };
-    known.set(bound, buses);
-  }
-  return buses;
 }

@@ -1,21 +1,7 @@
-import type { SitePort, SiteRun } from '../model/site.js';
-import {
-  busOf,
-  type FaultBus,
-  type FaultBuses,
-  type FaultSource,
-  type Feed,
-  type Unknown,
-} from './fault-bus.js';
+import type { FaultSource, Fed, Feed, Unknown } from '../model/fault-current.js';
+import type { FaultBus, SitePort, SiteRun } from '../model/site.js';
+import { busOf, type TransformerBound } from './fault-bus.js';
 import { workedOut } from './worked-out.js';
-
-/** What feeds a fault on a bus, by tag: a source that reaches it over two paths counts once. */
-export interface Fed {
-  readonly feeds: ReadonlyMap<string, FaultSource>;
-  /** What feeds only in place of some of them. */
-  readonly apart: ReadonlyMap<string, FaultSource>;
-  readonly unknown: ReadonlyMap<string, Unknown>;
-}
 
 interface Gathered extends Fed {
   readonly feeds: Map<string, FaultSource>;
@@ -26,38 +12,35 @@ interface Gathered extends Fed {
 /** As many ways to set the switches ahead of one bus are compared; of more all that they lead to adds, which is a bound. */
 const MOST_WAYS = 64;
 
-const fed = new WeakMap<FaultBus, Fed>();
-const feedingBack = new WeakMap<FaultBus, Fed>();
-
 /** All that can feed a fault on a bus at one time: of the sources that exclude each other those that drive most. */
-export function fedBy(buses: FaultBuses, bus: FaultBus): Fed {
+export function fedBy(bus: FaultBus, bound: TransformerBound): Fed {
   return workedOut(
     bus,
-    fed,
-    (one) => alternativesOf(buses, one).flat(),
-    (one) => highest(buses, one),
+    { of: (one) => one.fed, keep: (one, fed) => (one.fed = fed) },
+    (one) => alternativesOf(one, bound).flat(),
+    (one) => highest(one, bound),
   );
 }
 
-function highest(buses: FaultBuses, bus: FaultBus): Fed {
-  const found = gathered(feedsBack(buses, bus));
+function highest(bus: FaultBus, bound: TransformerBound): Fed {
+  const found = gathered(feedsBack(bus, bound));
   for (const one of bus.given) addFeed(found, one);
   const open: (readonly FaultBus[])[] = [];
-  for (const group of alternativesOf(buses, bus)) {
+  for (const group of alternativesOf(bus, bound)) {
     const [only, ...others] = group;
-    if (only && others.length === 0) addAll(found, fed.get(only));
+    if (only && others.length === 0) addAll(found, only.fed);
     else open.push(group);
   }
   const ways = waysOf(open);
   if (!ways) {
-    for (const one of open.flat()) addAll(found, fed.get(one));
+    for (const one of open.flat()) addAll(found, one.fed);
     return found;
   }
   let most: Gathered | undefined;
   const all = gathered(found);
   for (const way of ways) {
     const here = gathered(found);
-    for (const one of way) addAll(here, fed.get(one));
+    for (const one of way) addAll(here, one.fed);
     addAll(all, here);
     if (!most || sumOf(here) > sumOf(most)) most = here;
   }
@@ -82,10 +65,10 @@ function waysOf(groups: readonly (readonly FaultBus[])[]): readonly (readonly Fa
  * What stands ahead of a bus beside what it is joined to: in groups of which one feeds at a time. An inverter passes on one of its AC
  * inputs, a transfer switch one of its supplies.
  */
-function alternativesOf(buses: FaultBuses, bus: FaultBus): readonly (readonly FaultBus[])[] {
+function alternativesOf(bus: FaultBus, bound: TransformerBound): readonly (readonly FaultBus[])[] {
   const groups: FaultBus[][] = [];
   const add = (ports: readonly SitePort[]): void => {
-    const group = [...new Set(ports.map((port) => busOf(buses, port, 'below')))];
+    const group = [...new Set(ports.map((port) => busOf(port, 'below', bound)))];
     const isThere = groups.some((g) => g.length === group.length && g.every((one) => group.includes(one)));
     if (!isThere && !group.includes(bus)) groups.push(group);
   };
@@ -108,20 +91,24 @@ function switched(runs: readonly SiteRun[]): readonly (readonly SiteRun[])[] {
 }
 
 /** What feeds a bus by itself, and what feeds back to it from behind the rows and switches that it feeds. */
-function feedsBack(buses: FaultBuses, bus: FaultBus): Fed {
+function feedsBack(bus: FaultBus, bound: TransformerBound): Fed {
   const behind = (one: FaultBus): FaultBus[] => [
-    ...one.lower.map((port) => busOf(buses, port, 'below')),
-    ...one.down.map((run) => busOf(buses, run.to, 'above')),
+    ...one.lower.map((port) => busOf(port, 'below', bound)),
+    ...one.down.map((run) => busOf(run.to, 'above', bound)),
   ];
-  return workedOut(bus, feedingBack, behind, (one) => {
+  const known = {
+    of: (one: FaultBus) => one.feedsBack,
+    keep: (one: FaultBus, fed: Fed) => (one.feedsBack = fed),
+  };
+  return workedOut(bus, known, behind, (one) => {
     const found = gathered();
     for (const source of one.sources) addFeed(found, source);
     for (const port of one.lower) {
-      const lower = busOf(buses, port, 'below');
+      const lower = busOf(port, 'below', bound);
       enter(found, lower, port.equipment.tag, lower.up);
     }
     for (const run of one.down) {
-      const lower = busOf(buses, run.to, 'above');
+      const lower = busOf(run.to, 'above', bound);
       const others = lower.up.filter((up) => !up.switches.some((tag) => run.switches.includes(tag)));
       enter(found, lower, '', others);
     }
@@ -135,7 +122,7 @@ function feedsBack(buses: FaultBuses, bus: FaultBus): Fed {
  * @param parallel runs that feed that bus at the same time
  */
 function enter(found: Gathered, lower: FaultBus, by: string, parallel: readonly SiteRun[]): void {
-  addAll(found, feedingBack.get(lower));
+  addAll(found, lower.feedsBack);
   for (const one of lower.given) if (one.tag !== by) addFeed(found, one);
   // How much of it comes back isn't worked out: two supplies in parallel below another are no plan that is built.
   for (const run of parallel) found.unknown.set(run.from.equipment.tag, 'passes-on');

@@ -13,7 +13,6 @@ export function partsOf(site: Site): ReadonlyMap<SiteEquipment, readonly SiteEqu
     const open = [first];
     found.set(first, part);
     for (let at = open.pop(); at; at = open.pop()) {
-      part.push(at);
       for (const port of at.ports) {
         for (const run of port.runs) {
           const other = run.from === port ? run.to.equipment : run.from.equipment;
@@ -24,7 +23,6 @@ export function partsOf(site: Site): ReadonlyMap<SiteEquipment, readonly SiteEqu
       }
     }
   }
-  const order = new Map(site.equipments.map((equipment, index) => [equipment, index]));
-  for (const part of new Set(found.values())) part.sort((a, b) => (order.get(a) ?? 0) - (order.get(b) ?? 0));
+  for (const equipment of site.equipments) found.get(equipment)?.push(equipment);
   return found;
 }

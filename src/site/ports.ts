@@ -1,7 +1,7 @@
 import type { AcSystem, AcPortUse, PortClass, PortName } from '../model/words.js';
 import type { Fact } from '../model/fact.js';
 import type { PlacedNote } from '../model/open-item.js';
-import type { SiteEquipment, SitePort } from '../model/site.js';
+import type { FoundOfPort, SiteEquipment, SitePort } from '../model/site.js';
 import { about } from '../model/message.js';
 import { NETWORK_MESSAGES } from '../model/messages/network.js';
 import { SITE_MESSAGES } from '../model/messages/site.js';
@@ -149,6 +149,21 @@ function acSystem(fact: Fact<AcPortUse> | undefined): AcSystem | undefined {
   return fact === undefined || fact.value === 'unused' ? undefined : fact.value;
 }
 
+function nothingFound(): FoundOfPort {
+  return {
+    sources: undefined,
+    batteries: undefined,
+    grounding: undefined,
+    pole: undefined,
+    supplies: undefined,
+    converters: undefined,
+    circuit: undefined,
+    busAbove: undefined,
+    busBelow: undefined,
+    faultCurrent: undefined,
+  };
+}
+
 function add(
   equipment: SiteEquipment,
   name: PortName,
@@ -170,7 +185,7 @@ function add(
     oneOfSources: false,
     feeders: [],
     runs: [],
-    found: { sources: undefined, batteries: undefined, grounding: undefined },
+    found: nothingFound(),
   });
 }
 

@@ -2,7 +2,7 @@ import { AC_SYSTEM_DATA, nominalToGround } from '../../electrical/ac-systems.js'
 import { generatorFrequency } from '../../electrical/wind.js';
 import type { Part } from '../../model/catalogue.js';
 import type { PlannedIndicator } from '../../model/plan.js';
-import type { SiteEquipment, SitePort } from '../../model/site.js';
+import type { FoundOfPort, SiteEquipment, SitePort } from '../../model/site.js';
 import type { AcSystem, Conductor, DcGrounding } from '../../model/words.js';
 import type { IndicatorFacts } from '../../rules/indicator-facts.js';
 import { INDICATOR_RULES } from '../../rules/rulebook.js';
@@ -103,6 +103,10 @@ export type PoleGrounding = DcGrounding | 'unknown';
  */
 export function poleGrounding(port: SitePort, subject: SiteEquipment): PoleGrounding {
   if (port.cls === 'terminals') return controlGroundingOf(subject) ?? 'floating';
+  return (port.found.pole ??= poleAt(port));
+}
+
+function poleAt(port: SitePort): PoleGrounding {
   if (port.cls === 'battery' || port.cls === 'dc-bus') return busGrounding(port);
   // What a source's row states counts at its own port, whatever input it was given by order.
   const own =
@@ -215,7 +219,11 @@ function frequencyOf(port: SitePort): number | undefined {
 }
 
 /** Whether the utility, and whether an inverter or a generator, gives an AC port its voltage. */
-export function suppliesOf(port: SitePort): { readonly utility: boolean; readonly source: boolean } {
+export function suppliesOf(port: SitePort): NonNullable<FoundOfPort['supplies']> {
+  return (port.found.supplies ??= suppliesAt(port));
+}
+
+function suppliesAt(port: SitePort): NonNullable<FoundOfPort['supplies']> {
   let utility = false;
   let source = false;
   const seen = new Set<SitePort>();

@@ -22,7 +22,7 @@ import type { Requirement } from '../rate/rate.js';
 import type { JobContext } from '../context/job-context.js';
 import { thinLead } from './thin-lead.js';
 import type { Placement } from '../context/verdict.js';
-import type { PortWiring } from '../rate/wire.js';
+import { wireHousings, type PortWiring, type WiredChannel } from '../rate/wire.js';
 
 const NOT_KNOWN = reason('asks/not-known');
 const HOLDS_NOT_STATED = reason('holds/not-stated');
@@ -32,6 +32,8 @@ export interface Selected {
   readonly placement: Placement;
   readonly requirement: Requirement;
   readonly wirings: readonly PortWiring[];
+  /** The channels of each of its housings. */
+  readonly housings: readonly (readonly WiredChannel[])[];
   readonly specification: Specification | undefined;
   readonly part: Part | undefined;
   readonly byHand: boolean;
@@ -71,6 +73,7 @@ export function selectPart(
     placement,
     requirement,
     wirings,
+    housings: wireHousings(wirings, part?.channels),
     specification,
     part,
     byHand: byHand !== '' && part !== undefined,

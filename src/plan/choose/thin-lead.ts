@@ -44,7 +44,9 @@ const areas = new Map<string, number>();
 
 /** mm2 (trade unit) of a gauge of the tables, which are few and asked for of every protector. */
 function areaOf(gauge: string): number {
-  const area = areas.get(gauge) ?? parseWireGauge(gauge)?.area;
+  const known = areas.get(gauge);
+  if (known !== undefined) return known;
+  const area = parseWireGauge(gauge)?.area;
   if (area === undefined) throw new Error(`not a gauge: ${gauge}`);
   areas.set(gauge, area);
   return area;

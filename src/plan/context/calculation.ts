@@ -16,5 +16,7 @@ export function calculation(rule: string, title: Reason, working: Working): Calc
 
 function roundedStep(step: Step): Step {
   const value = workingFigure(step.value);
-  return value === step.value ? step : { ...step, value };
+  if (value === step.value) return step;
+  const { symbol, code, values, unit, sure, uses, source } = step;
+  return { symbol, code, values, value, unit, sure, uses, source } as Step;
 }

@@ -1,6 +1,6 @@
 import type { RunFacts } from '../../model/rule.js';
 import type { Settings } from '../../model/settings.js';
-import type { PortGrounding, Site, SiteEquipment, SitePort, SiteRun } from '../../model/site.js';
+import type { DcJoined, PortGrounding, Site, SiteEquipment, SitePort, SiteRun } from '../../model/site.js';
 import { since, isNec } from '../../model/editions.js';
 import type { Kind } from '../../model/words.js';
 import { KINDS_WITH_MAIN_PORT, mainPortsOf } from '../../rules/main-ports.js';
@@ -8,6 +8,7 @@ import type { PlacementFacts } from '../../rules/placement-facts.js';
 import { groundingOf, noGroundings } from '../../site/grounding.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { servicePlaceRun, unitOf, windCarrier } from '../../site/premises.js';
+import type { ArrayCurrent, ArraySums } from './array-current.js';
 import { converterFed, type Exposure } from './exposure.js';
 
 /** What is the same for every port of a job, worked out once. */
@@ -22,6 +23,9 @@ export interface JobContext {
   groundingAt(port: SitePort): PortGrounding;
   /** What placement rules know of each port that was asked about: a panel is asked about for every circuit that ends there. */
   readonly placementFacts: Map<SitePort, PlacementFacts>;
+  /** What the arrays of a DC circuit come to, and what they can send through it: a hundred of them each ask. */
+  readonly arraySums: Map<DcJoined, ArraySums>;
+  readonly arrayCurrents: Map<DcJoined, ArrayCurrent | undefined>;
 }
 
 /** @param exposure what the job's facts say of its exposure to lightning */
@@ -35,6 +39,8 @@ export function jobContext(site: Site, settings: Settings, exposure: Exposure): 
     carrier: nec ? windCarrier(site) : undefined,
     longRunLimit: nec ? settings.thresholds.longRunNec : settings.thresholds.longRunIec,
     placementFacts: new Map(),
+    arraySums: new Map(),
+    arrayCurrents: new Map(),
     groundingAt: (port) => (port.found.grounding ??= groundingOf(site, port, groundings)),
   };
 }

@@ -13,7 +13,7 @@ import { itemAt } from '../../model/message.js';
  * @returns in the order of `inOrder`
  */
 export function placeItems(site: Site, notes: readonly PlacedNote[]): OpenItem[] {
-  const rows = rowsByTag(site);
+  const rows = rowsByTag(site, new Set(notes.map((one) => one.tag)));
   const grave = new Set<string>();
   for (const { severity, tag, field } of notes) {
     if (severity !== 'confirm' && field !== '') grave.add(cellOf(rows.get(tag), field));
@@ -61,13 +61,14 @@ function firstOfAlike(): (note: PlacedNote, isFact: boolean) => boolean {
   };
 }
 
-function rowsByTag(site: Site): ReadonlyMap<string, ListRow> {
+/** The rows of some tags: few of a long list have a note. */
+function rowsByTag(site: Site, tags: ReadonlySet<string>): ReadonlyMap<string, ListRow> {
   const rows = new Map<string, ListRow>();
-  for (const { tag, row } of site.equipments) rows.set(tag, row);
+  for (const { tag, row } of site.equipments) if (tags.has(tag)) rows.set(tag, row);
   // Rows without equipment: titles of nothing, or of a quantity.
   for (const row of site.list.rows) {
     const tag = row.facts.tag?.value ?? `row-${row.line}`;
-    if (!rows.has(tag)) rows.set(tag, row);
+    if (tags.has(tag) && !rows.has(tag)) rows.set(tag, row);
   }
   return rows;
 }

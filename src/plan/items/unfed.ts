@@ -11,11 +11,13 @@ const SAID_IN: { readonly [C in PortClass]?: RowField } = { 'ac-in': 'ac_in', 'a
 
 /** Each AC input, panel and load that nothing on the list feeds and that isn't stated to be unused: a person confirms. */
 export function unfedPorts(site: Site): readonly PlacedNote[] {
-  return site.equipments.flatMap(({ tag, ports }) =>
-    ports
-      .filter((port) => !isFedByList(port))
-      .map(({ cls }) =>
-        about(PLACE_MESSAGES.feedUnknown, { tag, port: cls }, tag, SAID_IN[cls] ?? 'connects_to'),
-      ),
-  );
+  const notes: PlacedNote[] = [];
+  for (const { tag, ports } of site.equipments) {
+    for (const port of ports) {
+      if (isFedByList(port)) continue;
+      const { cls } = port;
+      notes.push(about(PLACE_MESSAGES.feedUnknown, { tag, port: cls }, tag, SAID_IN[cls] ?? 'connects_to'));
+    }
+  }
+  return notes;
 }

@@ -4,7 +4,7 @@ import type { Part } from '../../model/catalogue.js';
 import { volts } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import type { SiteEquipment } from '../../model/site.js';
-import { subject } from '../../model/step.js';
+import { subject, type Working } from '../../model/step.js';
 import { isNec } from '../../model/editions.js';
 import { pvVoltageLimit } from '../../rules/pv-limits.js';
 import { ARRAY_VOLTAGE_RULE, CLAMPING_RULE } from '../../rules/rulebook.js';
@@ -12,18 +12,23 @@ import { ultimateSources } from '../../site/inputs.js';
 import { calculation, type Calculated } from '../context/calculation.js';
 import { memo } from '../context/memo.js';
 import { reachWithstandOf, type ReachWithstand } from '../choose/reach-withstand.js';
-import { levelBetween } from './level-between.js';
 import { convertersOf } from '../rate/rating-facts.js';
 import { overcurrentCalculations, type PortDevice } from './overcurrent.js';
 import { smallestLeadCalculations } from './smallest-lead.js';
 import type { Selected, PartFigures } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 
+/** What the leads of a chosen part come to, and the level between two of its channels. */
+export interface Figured {
+  readonly figures: PartFigures;
+  readonly between: Working | undefined;
+}
+
 /** The calculations behind a protector: voltage with its working, currents, withstand, leads, reach. */
 export function calculationsOf(
   job: JobContext,
   one: Selected,
-  figures: PartFigures | undefined,
+  figured: Figured | undefined,
   devices: readonly PortDevice[],
 ): readonly Calculated[] {
   const { requirement, part, specification } = one;
@@ -40,9 +45,9 @@ export function calculationsOf(
   }
   found.push(...overcurrentCalculations(devices, part, job.site.basis.value));
   if (part) found.push(...smallestLeadCalculations(one.leads, part, job.site.basis.value));
-  if (!part || !figures || !specification) return found;
+  if (!part || !figured || !specification) return found;
+  const { figures, between } = figured;
   found.push(figures.leadCalculation);
-  const between = levelBetween(one, figures);
   if (between) found.push(calculation(CLAMPING_RULE.id, reason('calculation/level-between'), between));
   const against = reachWithstandOf(job, one);
   if (part.up !== null && against) found.push(reachCalculation(job, part, part.up, figures.lead, against));

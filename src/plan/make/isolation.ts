@@ -84,19 +84,17 @@ function plain(steps: readonly Ordered[]): IsolationStep[] {
 /** True where the list says of each port of an equipment what can feed it. */
 function isAllKnown({ site }: JobContext, equipment: SiteEquipment): boolean {
   if (site.inDoubt.has(equipment.tag)) return false;
+  if (!equipment.ports.every((port) => isFedByList(port) && port.use !== 'assumed')) return false;
   // What hangs on equipment of no known kind may be anything.
   const isOther = equipment.kind === 'other' && equipment.ports.some((p) => p.runs.some(isOfPower));
-  return (
-    !isOther &&
-    isBusOf(equipment) &&
-    equipment.ports.every((port) => isFedByList(port) && port.use !== 'assumed')
-  );
+  return !isOther && isBusOf(equipment);
 }
 
 /** True where the list has the battery of each DC bus that an equipment is on. */
 function isBusOf({ kind, ports }: SiteEquipment): boolean {
-  const buses = ports.filter(({ cls }) => cls === 'battery' || cls === 'dc-bus');
-  const batteries = buses.map((port) => batteriesOn(port).length);
+  const batteries: number[] = [];
+  for (const port of ports)
+    if (port.cls === 'battery' || port.cls === 'dc-bus') batteries.push(batteriesOn(port).length);
   return isBatteryKnown({ kind, batteries });
 }
 

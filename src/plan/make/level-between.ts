@@ -3,7 +3,6 @@ import { volts } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import { subject, type Working } from '../../model/step.js';
 import type { PartFigures, Selected } from '../choose/select.js';
-import { wireHousings } from '../rate/wire.js';
 
 const ON_THIS_PAGE = reason('source/on-this-page');
 const UNCOMPARED = reason('source/level-between');
@@ -14,13 +13,11 @@ const UNCOMPARED = reason('source/level-between');
  * @returns V; undefined where no two conductors have such a channel, or the level isn't stated
  */
 export function levelBetween(
-  { part, wirings }: Pick<Selected, 'part' | 'wirings'>,
+  { part, housings }: Pick<Selected, 'part' | 'housings'>,
   { lead }: Pick<PartFigures, 'lead'>,
 ): Working | undefined {
   if (!part || part.up === null) return undefined;
-  const channels = wireHousings(wirings, part.channels)
-    .flat()
-    .filter((channel) => channel.to === 'ground');
+  const channels = housings.flat().filter((channel) => channel.to === 'ground');
   const isPair = channels.some((a) => channels.some((b) => b.port === a.port && b.conductor !== a.conductor));
   if (!isPair) return undefined;
   const between = subject('level/between', { level: volts(part.up), leads: volts(lead) });

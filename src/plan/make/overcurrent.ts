@@ -80,7 +80,10 @@ function factsOf(
   const isNeutralAlone = takesNeutral && lines.length === 0;
   const isSolid = wiring?.facts.grounding === 'solid';
   return {
-    ...place,
+    circuit: place.circuit,
+    aheadOfDisconnect: place.aheadOfDisconnect,
+    ownDevice: place.ownDevice,
+    arrayCurrent: place.arrayCurrent,
     basis: job.site.basis.value,
     current: requirement.current,
     part,

@@ -3,7 +3,7 @@ import type { Calculation, PlannedChannel, PlannedProtector } from '../../model/
 import { isNec } from '../../model/editions.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 import { WIRING_RULES } from '../../rules/rulebook.js';
-import { calculationsOf } from './calculations.js';
+import { calculationsOf, type Figured } from './calculations.js';
 import { enclosuresAsked } from '../choose/choose.js';
 import { groundingOf, positionOf, protectsWhat, systemOf, wireOf } from './describe.js';
 import { indicate } from '../choose/indicate.js';
@@ -15,15 +15,15 @@ import { wiringOf, type Housing } from './planned-wiring.js';
 import { backfeedUnknown, overcurrentDevices, plannedOvercurrent } from './overcurrent.js';
 import { leadsRestOn, smallestLeadText } from './smallest-lead.js';
 import { hundredths, hundredthsOr } from '../../model/rounding.js';
-import { longestRun } from '../choose/reach.js';
-import { partFigures, reachOf, type PartFigures, type Selected } from '../choose/select.js';
+import { longestRun, reachWith } from '../choose/reach.js';
+import { partFigures, type Selected } from '../choose/select.js';
 import { levelBetween } from './level-between.js';
 import { reachWithstandOf } from '../choose/reach-withstand.js';
 import { sourceLines } from './source-lines.js';
 import type { Made } from './made.js';
 import type { SiteIsolated } from './isolation.js';
 import type { JobContext } from '../context/job-context.js';
-import { wireHousings, type WiredChannel } from '../rate/wire.js';
+import type { WiredChannel } from '../rate/wire.js';
 
 /**
  * Makes the protectors of the plan: one a housing, numbered by equipment tag, port, housing.
@@ -39,7 +39,7 @@ export function makeProtectors(
   const hazardAt = boxHazards(job, selected);
   const besideAt = boxStands(job, selected);
   for (const from of ordered) {
-    const housings = wireHousings(from.wirings, from.part?.channels);
+    const { housings } = from;
     const hazard = hazardAt(from.placement);
     const beside = besideAt(from.placement);
     housings.forEach((_, i) => {
@@ -78,6 +78,7 @@ function makeProtector(
   const equipment = first?.equipment ?? placement.subject;
   const shared = placement.ports.length > 1;
   const figures = part ? partFigures(job, one, part) : undefined;
+  const between = figures && levelBetween(one, figures);
   return {
     tag,
     part: part?.part ?? null,
@@ -116,12 +117,12 @@ function makeProtector(
       conductors: one.wirings.reduce((sum, w) => sum + w.conductors.length, 0),
       listedFor: specification?.listedFor ?? null,
     },
-    figures: part && figures ? figuresOf(job, one, part, figures) : null,
+    figures: part && figures ? figuresOf(job, one, part, { figures, between }) : null,
     partDetails: part ? detailsOf(part) : null,
     overcurrent: plannedOvercurrent(housing.devices),
     channels: channels.map((channel) => plannedChannel(job, one, channel, shared, channelRules)),
     wiring: wiringOf(job, one, channels, housing, figures),
-    calculations: calculationsOf(job, one, figures, housing.devices) as Calculation[],
+    calculations: calculationsOf(job, one, figures && { figures, between }, housing.devices) as Calculation[],
     rejected: [...one.rejected],
   };
 }
@@ -130,12 +131,15 @@ function figuresOf(
   job: JobContext,
   one: Selected,
   part: Part,
-  figures: PartFigures,
+  { figures, between }: Figured,
 ): NonNullable<PlannedProtector['figures']> {
   const { requirement } = one;
   const isAc = requirement.current === 'ac';
   const withstand = reachWithstandOf(job, one);
-  const reach = reachOf(job, one, withstand?.value, longestRun(one.placement));
+  const reach =
+    part.up === null
+      ? undefined
+      : reachWith(job, part.up, figures.lead, withstand?.value, longestRun(one.placement));
   return {
     mcov: hundredthsOr(isAc ? part.mcovAc : part.mcovDc),
     up: hundredthsOr(part.up),
@@ -152,7 +156,7 @@ function figuresOf(
     // Where the withstand isn't known no reach can be claimed: null would say that nothing limits it.
     reach: reach === undefined ? 0 : hundredthsOr(reach),
     reachWithstand: hundredthsOr(withstand?.value),
-    levelBetween: hundredthsOr(levelBetween(one, figures)?.value),
+    levelBetween: hundredthsOr(between?.value),
     smallestLead: smallestLeadText(one.leads, 'line'),
     smallestGroundLead: smallestLeadText(one.leads, 'ground'),
     leadsRestOn: leadsRestOn(one, job.site.basis.value),

@@ -1,25 +1,16 @@
 import { withoutDust } from '../../model/rounding.js';
-import type { SiteEquipment, SitePort } from '../../model/site.js';
+import type { DcJoined, SiteEquipment, SitePort } from '../../model/site.js';
 import type { DcJoinedFacts } from '../../rules/rating-facts.js';
-import { joinedTo, type DcJoined } from '../../site/dc-joined.js';
-
-/** Sums over the arrays of one DC circuit. */
-interface Sums {
-  /** A at standard test conditions: Isc x strings. */
-  readonly current: number;
-  /** Arrays that don't state it. */
-  readonly unknown: ReadonlySet<SiteEquipment>;
-}
-
-/** A circuit of a hundred arrays is asked about at each of them. */
-const sums = new WeakMap<DcJoined, Sums>();
+import { joinedTo } from '../../site/dc-joined.js';
+import type { ArraySums } from '../context/array-current.js';
+import type { JobContext } from '../context/job-context.js';
 
 function currentOf({ facts }: SiteEquipment): number | undefined {
   const { isc_stc: isc, strings_in_parallel: strings } = facts;
   return isc && strings ? isc.value * strings.value : undefined;
 }
 
-function sumsOf(joined: DcJoined): Sums {
+function sumsOf({ arraySums: sums }: JobContext, joined: DcJoined): ArraySums {
   const known = sums.get(joined);
   if (known) return known;
   const arrays = [...joined.arrays];
@@ -34,9 +25,13 @@ function sumsOf(joined: DcJoined): Sums {
  * back out of each input on it.
  * @param arrays those that feed the port itself
  */
-export function joinedFacts(port: SitePort, arrays: readonly SiteEquipment[]): DcJoinedFacts {
+export function joinedFacts(
+  job: JobContext,
+  port: SitePort,
+  arrays: readonly SiteEquipment[],
+): DcJoinedFacts {
   const joined = joinedTo(port);
-  const { current, unknown } = sumsOf(joined);
+  const { current, unknown } = sumsOf(job, joined);
   const counts = port.oneOfSources ? [] : arrays.filter((one) => joined.arrays.has(one));
   const own = counts.reduce((sum, one) => sum + (currentOf(one) ?? 0), 0);
   const [first] = joined.inputs;

@@ -1,24 +1,16 @@
 import { arrayShortCircuitCurrent } from '../../electrical/short-circuit.js';
 import { computed, statedAt, taken } from '../../electrical/working.js';
-import type { SiteEquipment, SitePort } from '../../model/site.js';
+import type { DcJoined, SiteEquipment, SitePort } from '../../model/site.js';
 import { amperes } from '../../model/quantity.js';
 import { withoutDust } from '../../model/rounding.js';
 import { reason } from '../../model/reason.js';
 import { subject, type Step } from '../../model/step.js';
 import type { OvercurrentPlace } from '../../rules/lead-duty.js';
-import { dcNodesAt, type DcNode } from '../../site/dc-node.js';
+import { circuitsAt } from '../../site/dc-joined.js';
+import type { ArrayCurrent } from '../context/array-current.js';
 import type { JobContext } from '../context/job-context.js';
 import type { Placement } from '../context/verdict.js';
 import { carriedBy } from './rating-facts.js';
-
-/** What all that arrays and converters can send through a port comes to. */
-export interface ArrayCurrent {
-  /** A. */
-  readonly value: number;
-  readonly steps: readonly Step[];
-  /** Grid-tie inverters whose `backfeed_a` is blank and taken as none. */
-  readonly assumed: readonly SiteEquipment[];
-}
 
 /** One port of a placement, as the rules about overcurrent devices and leads know it whatever part stands there. */
 export interface OvercurrentPort {
@@ -51,14 +43,14 @@ export function overcurrentPorts(job: JobContext, placement: Placement): readonl
 /** A turbine that gives direct current is a turbine all the same, unless an array is joined to it. */
 function circuitOf(port: SitePort, { subject: of }: Placement): OvercurrentPlace['circuit'] {
   const { circuit } = carriedBy(port, of);
-  return circuit === 'array' && dcNodesAt(port).every((node) => node.turbinesAlone) ? 'turbine' : circuit;
+  return circuit === 'array' && circuitsAt(port).every((one) => one.turbinesAlone) ? 'turbine' : circuit;
 }
 
 /** The largest of what may be joined to the port; undefined where one of them isn't known. */
 function arrayCurrentAt(job: JobContext, port: SitePort): ArrayCurrent | undefined {
   let largest: ArrayCurrent | undefined;
-  for (const node of dcNodesAt(port)) {
-    const one = currentOf(job, node);
+  for (const joined of circuitsAt(port)) {
+    const one = currentOf(job, joined);
     if (!one) return undefined;
     if (!largest || one.value > largest.value) largest = one;
   }
@@ -71,23 +63,18 @@ const NO_BACKFEED = reason('source/backfeed-taken-as-none');
 /** So many figures one calculation names; of more it names the sum alone, or a combiner would cost the square of its strings. */
 const MOST_NAMED = 12;
 
-const currents = new WeakMap<DcNode, { readonly current: ArrayCurrent | undefined }>();
-
-function currentOf(job: JobContext, node: DcNode): ArrayCurrent | undefined {
-  let known = currents.get(node);
-  if (!known) {
-    known = { current: sumOf(job, node) };
-    currents.set(node, known);
-  }
-  return known.current;
+function currentOf(job: JobContext, circuit: DcJoined): ArrayCurrent | undefined {
+  const { arrayCurrents: known } = job;
+  if (!known.has(circuit)) known.set(circuit, sumOf(job, circuit));
+  return known.get(circuit);
 }
 
-function sumOf({ settings, site }: JobContext, node: DcNode): ArrayCurrent | undefined {
-  if (node.otherSources) return undefined;
+function sumOf({ settings, site }: JobContext, joined: DcJoined): ArrayCurrent | undefined {
+  if (joined.otherSources) return undefined;
   const steps: Step[] = [];
   const each: number[] = [];
   const assumed: SiteEquipment[] = [];
-  for (const { tag, facts } of node.joined.arrays) {
+  for (const { tag, facts } of joined.arrays) {
     const { fault_current: stated, isc_stc: isc, strings_in_parallel: strings } = facts;
     if (stated) {
       const what = subject('overcurrent/array', { array: tag });
@@ -105,7 +92,7 @@ function sumOf({ settings, site }: JobContext, node: DcNode): ArrayCurrent | und
     steps.push(...statedAt(working, { Isc: isc.origin, p: strings.origin }).steps);
     each.push(value);
   }
-  for (const { equipment, input } of node.joined.inputs) {
+  for (const { equipment, input } of joined.inputs) {
     const stated = equipment.facts.backfeed_a;
     const what = subject('overcurrent/backfeed', { converter: equipment.tag, input });
     if (stated) steps.push(taken('Iback', what, stated.value, 'A', 'stated', stated.origin));
@@ -119,33 +106,24 @@ function sumOf({ settings, site }: JobContext, node: DcNode): ArrayCurrent | und
   const result = { value, unit: 'A', sure: 'computed', source: PARALLEL } as const;
   if (each.length > MOST_NAMED) {
     const many = subject('overcurrent/sum-of-many', {
-      arrays: node.joined.arrays.size,
-      inputs: node.joined.inputs.length,
+      arrays: joined.arrays.size,
+      inputs: joined.inputs.length,
     });
     return { value, steps: [computed('Isum', many, { ...result, uses: [] })], assumed };
   }
   const what = subject('overcurrent/sum', { each: each.map(amperes) });
-  const uses = node.joined.inputs.length > 0 ? ['Isc,max', 'Iback'] : ['Isc,max'];
+  const uses = joined.inputs.length > 0 ? ['Isc,max', 'Iback'] : ['Isc,max'];
   return { value, steps: [...steps, computed('Isum', what, { ...result, uses })], assumed };
 }
 
-const unstated = new WeakMap<DcNode, readonly SiteEquipment[]>();
-
 function backfeedUnknownAt(port: SitePort): readonly SiteEquipment[] {
-  const nodes = dcNodesAt(port);
-  const [first] = nodes;
-  if (first && nodes.length === 1) return backfeedUnknownOf(first);
-  return [...new Set(nodes.flatMap(backfeedUnknownOf))];
-}
-
-function backfeedUnknownOf(node: DcNode): readonly SiteEquipment[] {
-  let known = unstated.get(node);
-  if (!known) {
-    const converters = new Set(node.joined.inputs.map(({ equipment }) => equipment));
-    known = [...converters].filter((one) => !one.facts.backfeed_a && !sendsNothingBack(one));
-    unstated.set(node, known);
+  const found = new Set<SiteEquipment>();
+  for (const { inputs } of circuitsAt(port)) {
+    for (const { equipment } of inputs) {
+      if (!equipment.facts.backfeed_a && !sendsNothingBack(equipment)) found.add(equipment);
+    }
   }
-  return known;
+  return [...found];
 }
 
 /** A grid-tie inverter with nothing behind it that could: any other converter isn't known. */

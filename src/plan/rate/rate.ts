@@ -14,7 +14,7 @@ import {
   WITHSTAND_RULE,
 } from '../../rules/rulebook.js';
 import type { Placement } from '../context/verdict.js';
-import { carriedBy, ratingFacts } from './rating-facts.js';
+import { carriedBy, ratingFacts, withstandFacts, type WithstandFacts } from './rating-facts.js';
 import type { JobContext } from '../context/job-context.js';
 
 /** A figure with the rule that asks for it. */
@@ -114,10 +114,7 @@ function ratePort(job: JobContext, placement: Placement, port: SitePort): Requir
       cites: nominal.cites,
     },
     ...faultCurrentOf(facts, unknown, outside),
-    withstand: withstandOf(
-      { ...facts, withstandVoltage: facts.withstandVoltage ?? own?.withstandEntry ?? own?.value },
-      unknown,
-    ),
+    withstand: withstandOf(facts, facts.withstandVoltage ?? own?.withstandEntry ?? own?.value, unknown),
     voltages,
     unknown,
     outside,
@@ -161,8 +158,19 @@ export function knownFaultCurrent(job: JobContext, placement: Placement, port: S
   return sccrState === 'known' ? sccr?.value : undefined;
 }
 
-function withstandOf(facts: RatingFacts, unknown: Unasked[]): Requirement['withstand'] {
-  const decision = WITHSTAND_RULE.decide(facts);
+/** @param withstandVoltage V; what the table is entered with; undefined: not known */
+function withstandOf(
+  { tag, kind, impulseWithstand, overvoltageCategory }: WithstandFacts,
+  withstandVoltage: number | undefined,
+  unknown: Unasked[],
+): Requirement['withstand'] {
+  const decision = WITHSTAND_RULE.decide({
+    tag,
+    kind,
+    impulseWithstand,
+    overvoltageCategory,
+    withstandVoltage,
+  });
   sort(WITHSTAND_RULE, decision, unknown, []);
   if (decision.outcome !== 'asks') return undefined;
   return {
@@ -203,5 +211,6 @@ function least(a: Requirement['withstand'], b: Requirement['withstand']): Requir
 
 /** Withstand that place/grid-tie-ac holds a neighbour's protector against: that of the inverter. */
 export function withstandOfPort(job: JobContext, placement: Placement, port: SitePort): number | undefined {
-  return withstandOf(ratingFacts(job, placement, port), [])?.value;
+  const facts = withstandFacts(job, placement.subject, port);
+  return withstandOf(facts, facts.withstandVoltage, [])?.value;
 }

@@ -1,6 +1,7 @@
 import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
 import { transformerFaultCurrent } from '../../electrical/transformer.js';
 import { withstandEntryVoltage } from '../../electrical/withstand.js';
+import type { TransformerFacts } from '../../model/fault-current.js';
 import type { PortGrounding, SiteEquipment, SitePort } from '../../model/site.js';
 import type { AcSystem, Kind } from '../../model/words.js';
 import type {
@@ -14,7 +15,6 @@ import type {
 import { FEEDER_RULE } from '../../rules/rulebook.js';
 import type { Circuit } from '../../rules/wiring-facts.js';
 import { batteriesOn } from '../../site/battery-bus.js';
-import type { TransformerFacts } from '../../site/fault-bus.js';
 import { faultCurrentAt } from '../../site/fault-current.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { CONVERTERS } from '../../site/converters.js';
@@ -38,34 +38,46 @@ export interface Carried {
 export function carriedBy(port: SitePort, subject: SiteEquipment): Carried {
   switch (port.cls) {
     case 'terminals':
-      return { current: subject.facts.control_voltage?.value.current, circuit: 'control' };
+      return CONTROL[subject.facts.control_voltage?.value.current ?? 'unknown'];
     case 'battery':
     case 'dc-bus':
-      return { current: 'dc', circuit: 'battery' };
+      return BATTERY;
     case 'service':
     case 'feeder':
     case 'ac-in':
     case 'ac-in-2':
     case 'ac-out':
-      return { current: 'ac', circuit: 'power' };
+      return POWER;
     case 'dc-in':
     case 'output':
       return carriedByOutput(port);
   }
 }
 
+// One object each: every rule and every channel asks.
+const CONTROL: Readonly<Record<'ac' | 'dc' | 'unknown', Carried>> = {
+  ac: { current: 'ac', circuit: 'control' },
+  dc: { current: 'dc', circuit: 'control' },
+  unknown: { current: undefined, circuit: 'control' },
+};
+const BATTERY: Carried = { current: 'dc', circuit: 'battery' };
+const POWER: Carried = { current: 'ac', circuit: 'power' };
+const ARRAY: Carried = { current: 'dc', circuit: 'array' };
+const AC_TURBINE: Carried = { current: 'ac', circuit: 'turbine' };
+const TURBINE_UNKNOWN: Carried = { current: undefined, circuit: 'turbine' };
+
 function carriedByOutput(port: SitePort): Carried {
   const kind = port.equipment.kind;
-  if (kind === 'generator' || kind === 'ac-module-branch') return { current: 'ac', circuit: 'power' };
+  if (kind === 'generator' || kind === 'ac-module-branch') return POWER;
   const sources = ultimateSources(port);
   const turbines = sources.filter((s) => s.kind !== 'array');
+  if (turbines.length === 0) return ARRAY;
   const isAc = (s: SiteEquipment): boolean => s.facts.output?.value === 'three-phase';
   if (turbines.some(isAc)) {
     // Alternating and direct current on one conductor: an item asks; no part is right for both.
-    return { current: sources.every(isAc) ? 'ac' : undefined, circuit: 'turbine' };
+    return sources.every(isAc) ? AC_TURBINE : TURBINE_UNKNOWN;
   }
-  if (turbines.some((t) => t.facts.output === undefined)) return { current: undefined, circuit: 'turbine' };
-  return { current: 'dc', circuit: 'array' };
+  return turbines.some((t) => t.facts.output === undefined) ? TURBINE_UNKNOWN : ARRAY;
 }
 
 /** The facts of one port of a placement, as the rating rules may know them. */
@@ -94,7 +106,7 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
     inputUse: port.use,
     arrays,
     arrayGroups: isDcSource ? arrayGroupsOf(port, arrays) : [],
-    joined: isDcSource ? joinedFacts(port, arraySources) : undefined,
+    joined: isDcSource ? joinedFacts(job, port, arraySources) : undefined,
     turbines: isDcSource ? sources.filter((s) => s.kind !== 'array').map(turbineFacts) : [],
     converters: isDcSource ? convertersOf(port).map(converterFacts) : [],
     batteries,
@@ -107,10 +119,7 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
     grounding,
     controlVoltage: facts.control_voltage,
     regulated: facts.supply?.value.trim().toLowerCase() === 'regulated',
-    impulseWithstand:
-      port.cls === 'terminals' && port.equipment !== subject
-        ? undefined
-        : port.equipment.facts.impulse_withstand,
+    impulseWithstand: impulseWithstandOf(port, subject),
     overvoltageCategory: port.equipment.facts.overvoltage_category?.value,
     faultCurrent: faultCurrent(port),
     feederPlace: feederPlace(job, placement, port),
@@ -118,17 +127,45 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
     inverterDcLink: settings.inverterDcLink,
     unreadable: subject.row.unreadable,
     thresholds: settings.thresholds,
-    withstandVoltage:
-      isPower && port.system
-        ? withstandEntryVoltage({
-            system: port.system,
-            whole: grounded?.whole,
-            grounding,
-            basis: site.basis.value,
-            earthing: site.earthing.value,
-          })
-        : nominalAt(port, subject),
+    withstandVoltage: withstandVoltageAt(job, port, subject, grounded),
   };
+}
+
+/** What the rule about the impulse withstand knows. */
+export type WithstandFacts = Pick<
+  RatingFacts,
+  'tag' | 'kind' | 'impulseWithstand' | 'overvoltageCategory' | 'withstandVoltage'
+>;
+
+/** What the rule about the impulse withstand may know of a port: for whom nothing else of it matters. */
+export function withstandFacts(job: JobContext, subject: SiteEquipment, port: SitePort): WithstandFacts {
+  const { current, circuit } = carriedBy(port, subject);
+  const grounded = current === 'ac' && circuit === 'power' ? job.groundingAt(port) : undefined;
+  return {
+    tag: subject.tag,
+    kind: port.equipment.kind,
+    impulseWithstand: impulseWithstandOf(port, subject),
+    overvoltageCategory: port.equipment.facts.overvoltage_category?.value,
+    withstandVoltage: withstandVoltageAt(job, port, subject, grounded),
+  };
+}
+
+function impulseWithstandOf(port: SitePort, subject: SiteEquipment): RatingFacts['impulseWithstand'] {
+  const { cls, equipment } = port;
+  return cls === 'terminals' && equipment !== subject ? undefined : equipment.facts.impulse_withstand;
+}
+
+/** V. @param grounded how the system of an AC power port is grounded; undefined: it is none */
+function withstandVoltageAt(
+  { site: { basis, earthing } }: JobContext,
+  port: SitePort,
+  subject: SiteEquipment,
+  grounded: PortGrounding | undefined,
+): number | undefined {
+  const { system } = port;
+  if (!grounded || !system) return nominalAt(port, subject);
+  const { whole, grounding } = grounded;
+  return withstandEntryVoltage({ system, whole, grounding, basis: basis.value, earthing: earthing.value });
 }
 
 /** V; the nominal voltage of a battery bus or a control circuit, by which its equipment is made; of a battery that of its class. */
@@ -209,6 +246,10 @@ function transformerBound({ kva, impedance, system }: TransformerFacts): number 
 
 /** The converters that a DC port leads to. */
 export function convertersOf(port: SitePort): readonly SiteEquipment[] {
+  return (port.found.converters ??= convertersAt(port));
+}
+
+function convertersAt(port: SitePort): readonly SiteEquipment[] {
   if (CONVERTERS.has(port.equipment.kind)) return [port.equipment];
   const found = new Set<SiteEquipment>();
   for (const run of port.runs) {

@@ -23,7 +23,7 @@ const THREE_PHASES: readonly Conductor[] = ['L1', 'L2', 'L3'];
 export function wirePort(job: JobContext, port: SitePort, subject: SiteEquipment): PortWiring {
   const base = wiringFacts(job, port, subject);
   const neutral = WIRING_RULES.neutral.decide(base);
-  const facts: WiringFacts = { ...base, neutralAsked: neutral.neutral === 'asked' };
+  const facts: WiringFacts = neutral.neutral === 'asked' ? { ...base, neutralAsked: true } : base;
   return {
     port,
     facts,
@@ -129,7 +129,11 @@ export function wireHousings(
   }
   const housings: WiredChannel[][] = [];
   for (let h = 0; h < count; h += 1) {
-    housings.push(wires.slice(h * each, (h + 1) * each).map((wire, i) => ({ channel: i + 1, ...wire })));
+    housings.push(
+      wires
+        .slice(h * each, (h + 1) * each)
+        .map(({ port, conductor, doubled, to }, i) => ({ channel: i + 1, port, conductor, doubled, to })),
+    );
   }
   return housings;
 }

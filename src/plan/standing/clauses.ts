@@ -13,6 +13,15 @@ interface Printed {
   readonly clause: Clause;
 }
 
+const keys = new WeakMap<Source, string>();
+
+/** Sources are constants of the rules, of which every place names some. */
+function keyOf(source: Source): string {
+  let key = keys.get(source);
+  if (key === undefined) keys.set(source, (key = JSON.stringify(source)));
+  return key;
+}
+
 function printed(rule: string, title: string, source: Source): Printed {
   const isPractice = 'commonPractice' in source;
   const clause = {
@@ -25,7 +34,7 @@ function printed(rule: string, title: string, source: Source): Printed {
     commonPractice: isPractice,
     memory: !isPractice && source.sure === 'memory',
   };
-  return { rule, key: JSON.stringify(source), clause };
+  return { rule, key: keyOf(source), clause };
 }
 
 /** The sources of all rules, in the rulebook's order: the same for every job of a basis. */
@@ -49,7 +58,7 @@ function cite(cited: Cited, rule: string, sources: readonly Source[] | undefined
     return;
   }
   const mine = before ?? new Set();
-  for (const source of sources) mine.add(JSON.stringify(source));
+  for (const source of sources) mine.add(keyOf(source));
   if (!before) cited.set(rule, mine);
 }
 

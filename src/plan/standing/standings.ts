@@ -231,7 +231,9 @@ function standingsOfPart(job: JobContext, from: Selected): ReadonlyMap<string, S
   if (!candidate) return assessed(job, from);
   // A part is candidate against one specification, which has every other fact that decides here.
   const { sccrState, sccrBecause, withstand } = requirement;
-  const key = `${sccrState}|${withstand === undefined}|${reasonKey(sccrBecause)}`;
+  // Only of what isn't known are there several reasons.
+  const because = sccrState === 'unknown' ? reasonKey(sccrBecause) : '';
+  const key = `${sccrState}|${withstand === undefined}|${because}`;
   return ofParts(candidate, key, () => assessed(job, from));
 }
 

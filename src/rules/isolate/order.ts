@@ -62,6 +62,9 @@ const DEAD: Acts = [
   [7, reason('isolate/open-battery'), ['battery']],
 ];
 
+const WITHOUT_TURBINES: Acts = DEAD.filter(([, , kinds]) => !kinds.includes('diversion-load'));
+const NO_TAGS: readonly string[] = [];
+
 const BACK: Acts = [
   [7, reason('restore/battery'), ['battery']],
   [6, reason('restore/turbine'), ['wind-turbine', 'hydro-turbine']],
@@ -100,12 +103,18 @@ export function isolationOrder(equipments: readonly IsolatedEquipment[], minutes
     if (tags) tags.push(tag);
     else byKind.set(kind, [tag]);
   }
-  const of = (kinds: readonly Kind[]): string[] => kinds.flatMap((kind) => byKind.get(kind) ?? []);
+  const of = (kinds: readonly Kind[]): readonly string[] => {
+    const only = kinds.length === 1 ? kinds[0] : undefined;
+    if (only !== undefined) return byKind.get(only) ?? NO_TAGS;
+    const found: string[] = [];
+    for (const kind of kinds) for (const tag of byKind.get(kind) ?? NO_TAGS) found.push(tag);
+    return found;
+  };
   const charged = of(STORES_CHARGE);
   const wait = { number: 8, acts: [{ does: reason('isolate/wait', { minutes }), tags: charged }] };
   // A diversion load is left on for a turbine's sake alone.
   const turns = of(['wind-turbine', 'hydro-turbine']).length > 0;
-  const dead = turns ? DEAD : DEAD.filter(([, , kinds]) => !kinds.includes('diversion-load'));
+  const dead = turns ? DEAD : WITHOUT_TURBINES;
   const ahead = equipments.filter(({ aheadOfMain }) => aheadOfMain).map(({ tag }) => tag);
   const supplies = suppliesOf(equipments);
   const steps = stepsOf([

@@ -11,7 +11,7 @@ import { volts } from '../../model/quantity.js';
 import { reason, type Reason } from '../../model/reason.js';
 import type { MeasuredSupply } from '../../model/reasons/measure.js';
 import type { AcSystem, Conductor, Earthing, SystemGrounding } from '../../model/words.js';
-import { groundedReading, pairsOf, PLAIN, type Reading } from '../measuring-facts.js';
+import { groundedReading, pairsOf, readingOf, type Reading } from '../measuring-facts.js';
 
 /** What is known of an AC place that is measured. */
 export interface AcReadingFacts {
@@ -56,14 +56,8 @@ const GROUND_FAULT = reason('ground-fault/lines');
 export function readAcConductors(f: AcReadingFacts): readonly Reading[] {
   const { system } = f;
   if (system === undefined) {
-    return f.conductors.map((wire) => ({
-      ...PLAIN,
-      wire,
-      to: null,
-      low: undefined,
-      high: undefined,
-      reads: NOT_KNOWN,
-    }));
+    const band = { low: undefined, high: undefined };
+    return f.conductors.map((wire) => readingOf({ wire, to: null }, band, NOT_KNOWN, {}));
   }
   const stated: Stated = { ...f, system };
   return isTied(stated) ? tied(stated) : lifted(stated);
@@ -96,7 +90,7 @@ function tied(f: Stated): readonly Reading[] {
   if (!AC_SYSTEM_DATA[system].hasNeutral || grounding !== 'solid') return readings;
   if (!threePlusOne) return [...readings, groundedReading('N', 'neutral', settings)];
   const high = settings.neutralToEarthTt;
-  return [...readings, { ...PLAIN, wire: 'N', to: null, low: 0, high, reads: TO_EARTH, above: LOST }];
+  return [...readings, readingOf({ wire: 'N', to: null }, { low: 0, high }, TO_EARTH, { above: LOST })];
 }
 
 /** V; of two lines of which one may be the high leg the lower. */
@@ -112,18 +106,15 @@ function lineReading(f: Stated, wire: Conductor, nominal: number, supply: Measur
   const isEither = isEitherLeg(f);
   const highLeg = isEither ? Math.max(...linesToGround(system, whole)) : nominal;
   const most = isEither ? bandOf(f, highLeg, supply).high : high;
-  return {
-    ...PLAIN,
-    wire,
-    to: threePlusOne ? 'N' : null,
-    low,
-    high: Math.min(most, mostToGround ?? most),
-    reads: isEither
-      ? reason('reading/either-leg', { nominal: volts(nominal), highLeg: volts(highLeg), supply })
-      : reason('reading/supply', { nominal: volts(nominal), supply }),
-    below: belowOf(supply),
-    above: ABOVE,
-  };
+  const reads = isEither
+    ? reason('reading/either-leg', { nominal: volts(nominal), highLeg: volts(highLeg), supply })
+    : supplyRead(nominal, supply);
+  return readingOf(
+    { wire, to: threePlusOne ? 'N' : null },
+    { low, high: Math.min(most, mostToGround ?? most) },
+    reads,
+    { below: belowOf(supply), above: ABOVE },
+  );
 }
 
 /** Not tied to ground: line to line, of a single line to N; to ground a figure to stop at alone. */
@@ -136,29 +127,20 @@ function lifted(f: Stated): readonly Reading[] {
   const between = pairs
     .filter((pair) => pair.some((one) => conductors.includes(one)))
     .flatMap(([wire, to]) =>
-      supplies.map((supply) => ({
-        ...PLAIN,
-        wire,
-        to,
-        ...bandOf(f, nominal, supply),
-        reads: reason('reading/supply', { nominal: volts(nominal), supply }),
-        below: belowOf(supply),
-        above: ABOVE,
-      })),
+      supplies.map((supply) => {
+        return readingOf({ wire, to }, bandOf(f, nominal, supply), supplyRead(nominal, supply), {
+          below: belowOf(supply),
+          above: ABOVE,
+        });
+      }),
     );
   const lineToLine = AC_SYSTEM_DATA[f.whole ?? system].lineToLine;
   const most = Math.max(...supplies.map((supply) => bandOf(f, lineToLine, supply).high));
   const high = Math.min(most, mostToGround ?? most);
-  const toGround = conductors.map((wire) => ({
-    ...PLAIN,
-    wire,
-    to: null,
-    low: undefined,
-    high,
-    reads: NO_BAND,
-    above: ABOVE,
-    fault: GROUND_FAULT,
-  }));
+  const band = { low: undefined, high };
+  const toGround = conductors.map((wire) =>
+    readingOf({ wire, to: null }, band, NO_BAND, { above: ABOVE, fault: GROUND_FAULT }),
+  );
   return [...between, ...toGround];
 }
 
@@ -171,6 +153,16 @@ function suppliesOf({ basis, fedByUtility, fedBySource }: AcReadingFacts): reado
 
 function bandOf({ place, settings }: AcReadingFacts, nominal: number, supply: MeasuredSupply): VoltageBand {
   return supply === 'utility' ? rangeB(nominal, place) : aroundNominal(nominal, settings.aroundNominal);
+}
+
+const supplyReads = new Map<string, Reason>();
+
+/** One object each, so that readings which are alike need no look into it: nominal voltages are those of the table of systems. */
+function supplyRead(nominal: number, supply: MeasuredSupply): Reason {
+  const key = `${nominal}|${supply}`;
+  let read = supplyReads.get(key);
+  if (!read) supplyReads.set(key, (read = reason('reading/supply', { nominal: volts(nominal), supply })));
+  return read;
 }
 
 const belowOf = (supply: MeasuredSupply): Reason => (supply === 'own' ? BELOW_SOURCE : BELOW_UTILITY);

@@ -2,7 +2,7 @@ import type { MeasuringSettings } from '../../model/measuring-settings.js';
 import { volts } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import type { Conductor, DcGrounding } from '../../model/words.js';
-import { groundedReading, PLAIN, type Reading } from '../measuring-facts.js';
+import { groundedReading, readingOf, type Reading } from '../measuring-facts.js';
 
 const ABOVE = reason('reading-above/source', { of: 'control' });
 const FLOATING = reason('reading/floating-pole');
@@ -32,15 +32,16 @@ export function readControlCircuit(f: ControlReadingFacts): readonly Reading[] {
   const [first, second] = wires;
   const isDc = current === 'dc';
   const reads = reason('reading/control', { nominal: nominal === undefined ? null : volts(nominal) });
-  const whole = { ...PLAIN, low: undefined, high: most, above: most === undefined ? null : ABOVE, reads };
+  const band = { low: undefined, high: most };
+  const above = most === undefined ? null : ABOVE;
   const grounded = grounding === 'negative' ? second : grounding === 'positive' && isDc ? first : undefined;
   const toGround = (wire: Conductor, sign: '+' | '-'): Reading => {
     if (wire === grounded) return groundedReading(wire, 'wire', settings);
     const what = grounded !== undefined ? reads : grounding === 'floating' ? FLOATING : NOT_KNOWN;
-    return { ...whole, wire, to: null, sign: isDc ? sign : null, reads: what };
+    return readingOf({ wire, to: null }, band, what, { above, sign: isDc ? sign : null });
   };
   return [
-    { ...whole, wire: first, to: second, sign: isDc ? '+' : null },
+    readingOf({ wire: first, to: second }, band, reads, { above, sign: isDc ? '+' : null }),
     toGround(first, '+'),
     toGround(second, '-'),
   ];

@@ -2,7 +2,7 @@ import type { MeasuringSettings } from '../../model/measuring-settings.js';
 import { reason, type Reason } from '../../model/reason.js';
 import type { MeasuredSource } from '../../model/reasons/measure.js';
 import type { Conductor, DcGrounding } from '../../model/words.js';
-import { groundedReading, PLAIN, type Reading } from '../measuring-facts.js';
+import { groundedReading, readingOf, type Reading } from '../measuring-facts.js';
 
 /** What is known of a DC pair that is measured. */
 export interface DcPairFacts {
@@ -43,39 +43,26 @@ export function readDcPair(f: DcPairFacts): readonly Reading[] {
   const { high, above } = mostOf(f);
   const low = f.low !== undefined && high !== undefined && f.low > high ? undefined : f.low;
   const isBattery = f.of === 'battery';
-  const whole = {
-    ...PLAIN,
-    low,
-    high,
-    reads: READS[f.of],
-    below: low === undefined ? null : isBattery ? BELOW_BATTERY : BELOW_ARRAY,
-    above,
-    due: dueOf(f),
-  };
-  const pair: Reading = { ...whole, wire: 'positive', to: 'negative', sign: '+' };
+  const band = { low, high };
+  const below = low === undefined ? null : isBattery ? BELOW_BATTERY : BELOW_ARRAY;
+  const due = dueOf(f);
+  const whole = (wire: Conductor, to: Conductor | null, sign: '+' | '-'): Reading =>
+    readingOf({ wire, to }, band, READS[f.of], { sign, below, above, due });
+  const pair = whole('positive', 'negative', '+');
   if (f.poles === 'positive' || f.poles === 'negative') {
-    const live = f.poles === 'negative' ? 'positive' : 'negative';
-    const sign = live === 'positive' ? '+' : '-';
     const grounded = groundedReading(f.poles, 'pole', f.settings);
-    const other: Reading = { ...whole, wire: live, to: null, sign };
-    return live === 'positive' ? [pair, other, grounded] : [pair, grounded, other];
+    return f.poles === 'negative'
+      ? [pair, whole('positive', null, '+'), grounded]
+      : [pair, grounded, whole('negative', null, '-')];
   }
   const { faultedPoleShare, otherPoleShare } = f.settings;
   const fault =
     f.poles === 'floating'
       ? reason('ground-fault/pair', { under: percent(faultedPoleShare), over: percent(otherPoleShare) })
       : null;
-  const pole = (wire: Conductor, sign: '+' | '-'): Reading => ({
-    ...PLAIN,
-    wire,
-    to: null,
-    sign,
-    low: undefined,
-    high,
-    reads: f.poles === 'floating' ? FLOATING : NOT_KNOWN,
-    above,
-    fault,
-  });
+  const reads = f.poles === 'floating' ? FLOATING : NOT_KNOWN;
+  const pole = (wire: Conductor, sign: '+' | '-'): Reading =>
+    readingOf({ wire, to: null }, { low: undefined, high }, reads, { sign, above, fault });
   return [pair, pole('positive', '+'), pole('negative', '-')];
 }
 

@@ -1,6 +1,6 @@
 import { reason } from '../../model/reason.js';
 import type { Conductor } from '../../model/words.js';
-import { pairsOf, PLAIN, type Reading } from '../measuring-facts.js';
+import { pairsOf, readingOf, type Reading } from '../measuring-facts.js';
 
 const BETWEEN = reason('reading/turbine-phases');
 const TO_GROUND = reason('reading/turbine-to-ground');
@@ -19,11 +19,12 @@ export function readTurbinePhases(f: {
   readonly most: number | undefined;
 }): readonly Reading[] {
   const { conductors, most } = f;
-  const one = { ...PLAIN, low: undefined, high: most, above: most === undefined ? null : ABOVE, due: STILL };
+  const band = { low: undefined, high: most };
+  const said = { above: most === undefined ? null : ABOVE, due: STILL };
   return [
     ...pairsOf(PHASES)
       .filter((pair) => pair.some((wire) => conductors.includes(wire)))
-      .map(([wire, to]) => ({ ...one, wire, to, reads: BETWEEN })),
-    ...conductors.map((wire) => ({ ...one, wire, to: null, reads: TO_GROUND })),
+      .map(([wire, to]) => readingOf({ wire, to }, band, BETWEEN, said)),
+    ...conductors.map((wire) => readingOf({ wire, to: null }, band, TO_GROUND, said)),
   ];
 }
