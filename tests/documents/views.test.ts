@@ -61,7 +61,7 @@ describe('the readings of a wiring note', () => {
     const one = protector({
       tag: 'P-1',
       ports: [],
-      wiring: { measuring: { bands, meter: null, clothing: null } },
+      wiring: { measuring: { state: null, bands, meter: null, clothing: null } },
     });
     return measuringView(one).readings.map((r) => `${r.between} | ${r.band}`);
   };
@@ -159,7 +159,7 @@ describe('the readings of a wiring note', () => {
     const one = protector({
       tag: 'P-1',
       ports: [],
-      wiring: { measuring: { bands, meter: null, clothing: null } },
+      wiring: { measuring: { state: null, bands, meter: null, clothing: null } },
     });
     expect(measuringView(one).watch).toEqual(['A fault.']);
     expect(outsideTexts(plan({ protectors: [one, one] }))).toEqual(['Above: stop.']);

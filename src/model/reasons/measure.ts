@@ -7,6 +7,31 @@ export type MeasuredSupply = 'utility' | 'own' | 'any';
 /** What gives a DC circuit, a turbine's phases or a control circuit its voltage. */
 export type MeasuredSource = 'sun' | 'turbine' | 'both' | 'battery' | 'control';
 
+/** What a place is that is measured. */
+export type MeasuredPlace = 'ac' | MeasuredSource;
+
+/** In which state a place is measured: tags, and words of the contract. */
+interface StateReasons {
+  'measure-state/sources-on': {
+    readonly of: MeasuredPlace;
+    /** What gives the place its voltage. */
+    readonly sources: readonly string[];
+    /** Turbines that are stopped before. */
+    readonly stops: readonly string[];
+    /** What loads the turbine of this place, and what that can't work without. */
+    readonly here: readonly string[];
+    readonly needs: readonly string[];
+    /** What stays on since it loads another turbine. */
+    readonly loads: readonly string[];
+    readonly off: readonly string[];
+    /** True where there are more than are named. */
+    readonly more: { readonly loads: boolean; readonly off: boolean };
+  };
+  'measure-state/control': None;
+  /** The voltage of these turbines isn't known. */
+  'measure-state/do-not-open': { readonly turbines: readonly string[] };
+}
+
 /** What a reading is of: code and values. */
 interface ReadingReasons {
   'reading/full-sun': None;
@@ -34,7 +59,7 @@ interface ReadingReasons {
 }
 
 /** What a reading outside its band may mean, and when it is taken again: code and values. */
-export interface MeasureReasons extends ReadingReasons {
+export interface MeasureReasons extends ReadingReasons, StateReasons {
   'reading-below/array': None;
   'reading-below/battery': None;
   'reading-below/utility': None;

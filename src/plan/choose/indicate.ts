@@ -214,24 +214,37 @@ function frequencyOf(port: SitePort): number | undefined {
   return highest;
 }
 
-/** Whether the utility, and whether an inverter or a generator, gives an AC port its voltage. */
-export function suppliesOf(port: SitePort): { readonly utility: boolean; readonly source: boolean } {
+/** What gives an AC port its voltage. */
+export interface Supplies {
+  readonly utility: boolean;
+  /** An inverter or a generator. */
+  readonly source: boolean;
+  /** The equipments themselves. */
+  readonly by: readonly SiteEquipment[];
+}
+
+/** Whether the utility, and whether an inverter or a generator, gives an AC port its voltage, and which equipments do. */
+export function suppliesOf(port: SitePort): Supplies {
   let utility = false;
   let source = false;
+  const by = new Set<SiteEquipment>();
   const seen = new Set<SitePort>();
   const walk = (at: SitePort): void => {
     if (seen.has(at)) return;
     seen.add(at);
     const { kind } = at.equipment;
-    if (kind === 'service') utility = true;
-    else if (kind === 'generator' || kind === 'ac-battery') source = true;
-    else if (kind === 'inverter-charger' && at.cls === 'ac-out') source = true;
-    else if (kind === 'transformer' && at.cls === 'ac-out') {
+    const isOwn =
+      kind === 'generator' || kind === 'ac-battery' || (kind === 'inverter-charger' && at.cls === 'ac-out');
+    if (kind === 'service' || isOwn) {
+      if (isOwn) source = true;
+      else utility = true;
+      by.add(at.equipment);
+    } else if (kind === 'transformer' && at.cls === 'ac-out') {
       for (const side of at.equipment.ports) if (side.cls === 'ac-in') walk(side);
     } else for (const feeder of at.feeders) walk(feeder);
   };
   walk(port);
-  return { utility, source };
+  return { utility, source, by: [...by] };
 }
 
 /** V; what a conductor of a system that isn't solidly grounded can stand at in a ground fault: its light may show it, if it can. */

@@ -54,9 +54,9 @@ describe('a DC pair', () => {
       ['positive>negative +: 320 to 456', ...FLOATS],
     ],
     [
-      'of which only what the converter bears is known',
+      'of which only what the converter bears is known: that is no figure of the string',
       { low: undefined, high: undefined, bears: [{ tag: 'X', volts: 250 }] },
-      ['positive>negative +: - to 250', 'positive>ground +: - to 250', 'negative>ground -: - to 250'],
+      ['positive>negative +: - to -', 'positive>ground +: - to -', 'negative>ground -: - to -'],
     ],
     [
       'a converter that bears less than the low figure: nothing is low enough to be told from it',

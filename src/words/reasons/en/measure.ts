@@ -1,5 +1,10 @@
-import type { MeasuredSource, MeasuredSupply, MeasureReasons } from '../../../model/reasons/measure.js';
-import { quantity } from '../../figures.js';
+import type {
+  MeasuredPlace,
+  MeasuredSource,
+  MeasuredSupply,
+  MeasureReasons,
+} from '../../../model/reasons/measure.js';
+import { list, quantity } from '../../figures.js';
 import type { Sayings } from '../sayings.js';
 
 const SUPPLIES: Readonly<Record<MeasuredSupply, string>> = {
@@ -23,8 +28,51 @@ const ABOVE: Readonly<Record<MeasuredSource, string>> = {
   control: 'another supply',
 };
 
+type StateOfSources = MeasureReasons['measure-state/sources-on'];
+
+/** What is on at the place itself; `tags`: what gives it its voltage, as one list; empty: nothing on the list, or too many. */
+const SOURCES_ON: Readonly<Record<MeasuredPlace, (tags: string, values: StateOfSources) => string>> = {
+  ac: (tags, { sources }) =>
+    tags === ''
+      ? 'what feeds this place on'
+      : `${tags} on${sources.length > 1 ? ', as each reading says' : ''}`,
+  sun: (tags) => `${tags === '' ? 'the array' : tags} in the sun and connected`,
+  turbine: (tags, values) => `${tags === '' ? 'the turbine' : tags} turning under load${loadedBy(values)}`,
+  both: (tags, values) =>
+    `${tags === '' ? 'array and turbine' : tags} connected, in the sun and turning under load${loadedBy(values)}`,
+  battery: (tags) => `${tags === '' ? 'the battery' : tags} connected`,
+  control: () => 'the control supply on',
+};
+
+/** Without what loads it a turbine runs away: what that is, and what it needs, stays on. */
+function loadedBy({ here, needs }: StateOfSources): string {
+  return here.length === 0 ? '' : `: ${list([...here, ...needs])} on`;
+}
+
+function sourcesOn(values: StateOfSources): string {
+  const { of, sources, stops, loads, off, more } = values;
+  const loading = [...loads, ...(more.loads ? ['every other converter that loads a turbine'] : [])];
+  const rest = [...off, ...(more.off ? ['every other converter'] : [])];
+  return [
+    ...(stops.length === 0
+      ? []
+      : [
+          `first stop ${list(stops)} (section 1), since what loads ${stops.length === 1 ? 'it' : 'them'} goes off`,
+        ]),
+    SOURCES_ON[of](list(sources), values),
+    ...(loading.length === 0
+      ? []
+      : [`${list(loading)} left on, since ${loading.length === 1 ? 'it loads' : 'they load'} a turbine`]),
+    ...(rest.length === 0 ? [] : [`${list(rest)} off`]),
+  ].join('; ');
+}
+
 /** What is measured before a protector is connected, and what a reading means, in English. */
 export const MEASURE: Sayings<MeasureReasons> = {
+  'measure-state/sources-on': sourcesOn,
+  'measure-state/control': () => 'the supply of the control circuit on',
+  'measure-state/do-not-open': ({ turbines }) =>
+    `Do not open or measure here until the maker’s voltage of ${list(turbines)} is known: no figure can be told before, and no meter chosen.`,
   'reading/full-sun': () => 'the string in full sun',
   'reading/turbine': () => 'the turbine, which changes with its speed',
   'reading/sun-and-turbine': () => 'the array and the turbine, which change with the sun and the speed',
