@@ -48,8 +48,8 @@ interface ReadingReasons {
     readonly highLeg: Quantity;
     readonly supply: MeasuredSupply;
   };
-  /** To ground of a system that isn't tied to it. */
-  'reading/no-band': None;
+  /** To ground of a system that isn't solidly tied to it: by what it is; and whether it is one of the lines or N. */
+  'reading/no-band': { readonly by: 'impedance' | 'nothing'; readonly what: 'lines' | 'neutral' };
   'reading/floating-pole': None;
   'reading/grounding-not-known': None;
   'reading/turbine-phases': None;
@@ -69,6 +69,7 @@ export interface MeasureReasons extends ReadingReasons, StateReasons {
   'reading-above/source': { readonly of: MeasuredSource };
   'reading-above/converter-bears': { readonly tag: string };
   'ground-fault/lines': None;
+  'ground-fault/neutral': None;
   /** Shares of pole to pole, in percent. */
   'ground-fault/pair': { readonly under: number; readonly over: number };
   'reading-due/less-sun': None;

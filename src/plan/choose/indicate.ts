@@ -36,7 +36,7 @@ export function indicate(
 
 /** Every fact, in one order: channels of which all of them are alike show the same. */
 function keyOf(f: IndicatorFacts): string {
-  return `${f.circuit}|${f.current}|${f.conductor}|${f.grounded}|${f.floating}|${f.fedByUtility}|${f.fedBySource}|${f.turbineDriven}|${f.sunAndWind}|${f.rapidShutdown}|${f.turbineOutputKnown}|${f.frequency}|${f.groundingUnknown}|${f.indicator}|${f.indicatorMinVoltage}|${f.usualVoltage}`;
+  return `${f.circuit}|${f.current}|${f.conductor}|${f.grounded}|${f.floating}|${f.liftedNeutral}|${f.fedByUtility}|${f.fedBySource}|${f.turbineDriven}|${f.sunAndWind}|${f.rapidShutdown}|${f.turbineOutputKnown}|${f.frequency}|${f.groundingUnknown}|${f.indicator}|${f.indicatorMinVoltage}|${f.usualVoltage}`;
 }
 
 function decide(facts: IndicatorFacts): Indicated {
@@ -69,6 +69,7 @@ function indicatorFacts(
     conductor,
     grounded,
     floating: poles === undefined ? isFloatingAc(wiring) : poles === 'floating' || poles === 'unknown',
+    liftedNeutral: conductor === 'N' ? liftedNeutral(wiring) : undefined,
     fedByUtility: supply.utility,
     fedBySource: supply.source,
     turbineDriven: driven === 'turbine',
@@ -202,6 +203,17 @@ function isGroundedAc(wiring: PortWiring, channel: WiredChannel): boolean {
 
 function isFloatingAc(wiring: PortWiring): boolean {
   return wiring.facts.grounding === 'none' || wiring.facts.grounding === 'impedance';
+}
+
+/** N between lines is their star point or midpoint; of two wires alone it is as a line. */
+function liftedNeutral({ facts }: PortWiring): IndicatorFacts['liftedNeutral'] {
+  const { grounding, bondedHere, whole, system } = facts;
+  const of = whole ?? system;
+  if (bondedHere || of === undefined) return undefined;
+  const { lineToLine, linesToGround } = AC_SYSTEM_DATA[of];
+  if (lineToLine <= Math.min(...linesToGround)) return undefined;
+  if (grounding === 'impedance') return 'held';
+  return grounding === 'none' ? 'free' : undefined;
 }
 
 function frequencyOf(port: SitePort): number | undefined {

@@ -20,6 +20,17 @@ const GROUNDED = {
   wire: 'this wire is grounded',
 };
 
+const NO_BAND = {
+  impedance: {
+    lines: 'no low figure: the system is tied to ground through an impedance, not solidly',
+    neutral: 'N is tied to ground through an impedance: near 0 V in a sound system',
+  },
+  nothing: {
+    lines: 'no low figure: the system isn’t solidly tied to ground',
+    neutral: 'no low figure: N isn’t tied to ground',
+  },
+};
+
 const ABOVE: Readonly<Record<MeasuredSource, string>> = {
   sun: 'more modules in series, other modules or a colder day',
   turbine: 'more speed, or another turbine',
@@ -82,7 +93,7 @@ export const MEASURE: Sayings<MeasureReasons> = {
   'reading/supply': ({ nominal, supply }) => `nominal ${quantity(nominal)}${SUPPLIES[supply]}`,
   'reading/either-leg': ({ nominal, highLeg, supply }) =>
     `nominal ${quantity(nominal)}, or ${quantity(highLeg)} if it is the high leg${SUPPLIES[supply]}`,
-  'reading/no-band': () => 'no low figure: the system isn’t tied to ground',
+  'reading/no-band': ({ by, what }) => NO_BAND[by][what],
   'reading/floating-pole': () => 'no low figure: no pole is grounded',
   'reading/grounding-not-known': () => 'no low figure: which pole is grounded isn’t known',
   'reading/turbine-phases': () => 'the turbine under its load, by its speed',
@@ -103,6 +114,7 @@ export const MEASURE: Sayings<MeasureReasons> = {
   'reading-above/source': ({ of }) => `Above: ${ABOVE[of]} than the plan knows.`,
   'reading-above/converter-bears': ({ tag }) => `Above: more than ${tag} bears.`,
   'ground-fault/lines': () => 'One line near 0 V and the others near line to line: ground fault, stop.',
+  'ground-fault/neutral': () => 'N to ground near the voltage of a line to N: ground fault on a line, stop.',
   'ground-fault/pair': ({ under, over }) =>
     `One pole under ${under} % and the other over ${over} % of pole to pole: ground fault, stop; both sinking to nothing is the meter.`,
   'reading-due/less-sun': () => 'In less sun: write it down, and measure again in full sun.',

@@ -73,6 +73,10 @@ export const WIRE: Sayings<WireReasons> = {
     'the pole floats once the ground-fault device has opened: if this light is ever lit, call and touch nothing',
   'light/ungrounded-system': () =>
     'the system isn’t solidly tied to ground; one dark and the others brighter: a ground fault may be on the line, call',
+  'light/neutral-held': () =>
+    'an impedance holds N near ground in a sound system; if it lights, a ground fault may be on a line: call',
+  'light/neutral-free': () =>
+    'nothing ties N to ground; recorded at commissioning; if it gets brighter, a ground fault may be on a line: call',
   'light/flickers': ({ frequency, least }) => {
     const upTo = frequency === null ? '' : `, up to ${quantity(frequency)}`;
     const slow =
