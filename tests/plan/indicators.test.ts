@@ -9,6 +9,7 @@ const CATALOGUE = catalogueOf(
   ),
   partLine('D', 'channels=2; mcov_dc=1000; up=900'),
 );
+const FOUR = catalogueOf(partLine('A4', 'channels=4; mcov_ac=640; up=900; listed_for=ungrounded|impedance'));
 const lights = (
   facts: string,
   rows: string,
@@ -122,7 +123,7 @@ describe('lines of a system that isn’t solidly grounded', () => {
     ['impedance', '480Y/277', 'L1', /^the system isn’t solidly tied to ground/],
   ])('%s, %s: what the light of %s tells', (grounding, system, conductor, told) => {
     const plan = planOf('', `S service; ac_in=${system}; system_grounding=${grounding}`, {
-      catalogue: CATALOGUE,
+      catalogue: FOUR,
     });
     const { channels } = one(plan, 'S:service');
     expect(channels.find((c) => c.conductor === conductor)?.indicator[0]?.because).toMatch(told);
