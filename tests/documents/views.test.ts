@@ -162,7 +162,7 @@ describe('the readings of a wiring note', () => {
       wiring: { measuring: { state: null, bands, meter: null, clothing: null } },
     });
     expect(measuringView(one).watch).toEqual(['A fault.']);
-    expect(outsideTexts(plan({ protectors: [one, one] }))).toEqual(['Above: stop.']);
+    expect(outsideTexts(plan({ protectors: [one, one] }))).toEqual(['Above: stop.', 'A fault.']);
   });
 });
 

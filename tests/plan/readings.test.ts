@@ -39,7 +39,9 @@ describe('an array', () => {
     const rows = [STRING, 'X charge-controller; max_dc_voltage=400; connects_to=B', BATTERY].join('\n');
     const plan = planOf('lowest_temp=-10 C', rows, { catalogue });
     expect(bandsAt(plan, 'A:output')[0]).toBe('positive>negative +: 320 to 400');
-    expect(one(plan, 'A:output').wiring.measuring.bands[0]?.above).toBe('Above: more than X bears.');
+    expect(one(plan, 'A:output').wiring.measuring.bands[0]?.above).toBe(
+      'What leads to X above its figures: more than X bears.',
+    );
   });
 
   it('whose modules aren’t stated has no low figure', () => {

@@ -45,10 +45,10 @@ export function measuringView({ wiring: { measuring } }: PlannedProtector): Meas
   };
 }
 
-/** What readings outside their figures may mean, once each for the whole job. */
+/** What readings outside their figures may mean, and how a ground fault shows, once each for the whole job. */
 export function outsideTexts({ protectors }: Plan): string[] {
   const bands = protectors.flatMap(({ wiring }) => wiring.measuring.bands);
-  return saidOnce(bands.flatMap(({ below, above }) => [below, above]));
+  return saidOnce(bands.flatMap(({ below, above, fault }) => [below, above, fault]));
 }
 
 function saidOnce(reasons: readonly (Reason | null)[]): string[] {

@@ -7,6 +7,9 @@ export type MeasuredSupply = 'utility' | 'own' | 'any';
 /** What gives a DC circuit, a turbine's phases or a control circuit its voltage. */
 export type MeasuredSource = 'sun' | 'turbine' | 'both' | 'battery' | 'control';
 
+/** A conductor that a sound system holds at ground: a pole, N, a phase, or the wire of a control circuit. */
+export type GroundedConductor = 'pole' | 'neutral' | 'phase' | 'wire';
+
 /** What a place is that is measured. */
 export type MeasuredPlace = 'ac' | MeasuredSource;
 
@@ -39,7 +42,7 @@ interface ReadingReasons {
   'reading/sun-and-turbine': None;
   'reading/battery': None;
   /** A conductor that a sound system holds at ground. */
-  'reading/grounded': { readonly what: 'pole' | 'neutral' | 'phase' | 'wire' };
+  'reading/grounded': { readonly what: GroundedConductor };
   'reading/neutral-to-earth': None;
   'reading/supply': { readonly nominal: Quantity; readonly supply: MeasuredSupply };
   /** Which of two lines is the high leg isn't known. */
@@ -64,7 +67,7 @@ export interface MeasureReasons extends ReadingReasons, StateReasons {
   'reading-below/battery': None;
   'reading-below/utility': None;
   'reading-below/own-source': None;
-  'reading-above/grounded': None;
+  'reading-above/grounded': { readonly what: GroundedConductor };
   'reading-above/supply': None;
   'reading-above/source': { readonly of: MeasuredSource };
   'reading-above/converter-bears': { readonly tag: string };

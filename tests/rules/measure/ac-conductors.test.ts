@@ -111,20 +111,20 @@ describe('a system that is tied to ground', () => {
 
   it('says what is read, and what a reading outside means', () => {
     expect(saidOf(readAcConductors(facts({ fedBySource: true, conductors: ['L1'] })))).toEqual([
-      'nominal 120 V, on the utility | Below: a line or N is open, another tap or system, too long a line. | Above: N is open, another tap or system, conductors swapped. | - | -',
-      'nominal 120 V, on an inverter or a generator alone | Below: overloaded, slow, a line or N open, another system. | Above: N is open, another tap or system, conductors swapped. | - | -',
-      'N is grounded | - | Above: its ground is lost, or conductors are swapped. | - | -',
+      'nominal 120 V, on the utility | A line below its figures: a line or N is open, another tap or system, too long a line. | A line above its figures: N is open, another tap or system, conductors swapped. | - | -',
+      'nominal 120 V, on an inverter or a generator alone | A line on an inverter or a generator alone below its figures: overloaded, slow, a line or N open, another system. | A line above its figures: N is open, another tap or system, conductors swapped. | - | -',
+      'N is grounded | - | N above its figures: its ground is lost, or conductors are swapped. | - | -',
     ]);
     const corner = readAcConductors(facts({ system: '240 delta', grounding: 'corner', conductors: ['L2'] }));
     expect(saidOf(corner)[0]).toMatch(/^this phase is grounded \|/);
     const either = readAcConductors(facts({ system: '240', whole: '240/120 high-leg' }));
     expect(saidOf(either)[0]).toMatch(/^nominal 120 V, or 208 V if it is the high leg, on the utility \|/);
     const iec = readAcConductors(facts({ basis: 'iec', system: '230', conductors: ['L1'] }));
-    expect(saidOf(iec)[0]).toMatch(/^nominal 230 V \| Below: a line or N is open/);
+    expect(saidOf(iec)[0]).toMatch(/^nominal 230 V \| A line below its figures: a line or N is open/);
     const tt = readAcConductors(
       facts({ basis: 'iec', earthing: 'TT', system: '230', threePlusOne: true, conductors: ['L1', 'N'] }),
     );
-    expect(saidOf(tt)[1]).toMatch(/^N to PE of a TT system \| - \| Above: its ground is lost/);
+    expect(saidOf(tt)[1]).toMatch(/^N to PE of a TT system \| - \| N above its figures: its ground is lost/);
   });
 });
 
@@ -216,8 +216,8 @@ describe('a system that isn’t', () => {
   it('says how a ground fault shows, to ground alone', () => {
     expect(saidOf(readAcConductors(facts({ system: '480', grounding: 'none', conductors: ['L1'] })))).toEqual(
       [
-        'nominal 480 V, on the utility | Below: a line or N is open, another tap or system, too long a line. | Above: N is open, another tap or system, conductors swapped. | - | -',
-        'no low figure: the system isn’t solidly tied to ground | - | Above: N is open, another tap or system, conductors swapped. | One line near 0 V and the others near line to line: ground fault, stop. | -',
+        'nominal 480 V, on the utility | A line below its figures: a line or N is open, another tap or system, too long a line. | A line above its figures: N is open, another tap or system, conductors swapped. | - | -',
+        'no low figure: the system isn’t solidly tied to ground | - | A line above its figures: N is open, another tap or system, conductors swapped. | Lines of a system that isn’t solidly grounded: one near 0 V to ground and the others near line to line: ground fault, stop. | -',
       ],
     );
     const own = facts({
@@ -227,7 +227,9 @@ describe('a system that isn’t', () => {
       fedByUtility: false,
       fedBySource: true,
     });
-    expect(saidOf(readAcConductors(own))[0]).toMatch(/alone \| Below: overloaded/);
+    expect(saidOf(readAcConductors(own))[0]).toMatch(
+      /alone \| A line on an inverter or a generator alone below its figures: overloaded/,
+    );
   });
 });
 
@@ -235,7 +237,7 @@ describe('to ground of a system that isn’t solidly tied to it', () => {
   const said = (grounding: 'impedance' | 'none'): readonly string[] =>
     saidOf(readAcConductors(facts({ system: '480Y/277', grounding, conductors: ['L1', 'N'] })))
       .slice(-2)
-      .map((one) => one.replace(/ \| - \| Above[^|]*\|/, ' |'));
+      .map((one) => one.replace(/ \| - \| A line above[^|]*\|/, ' |'));
 
   it.each<['impedance' | 'none', string, string]>([
     [
@@ -250,8 +252,8 @@ describe('to ground of a system that isn’t solidly tied to it', () => {
     ],
   ])('%s: lines and N apart, each with what a ground fault shows there', (grounding, line, neutral) => {
     expect(said(grounding)).toEqual([
-      `${line} | One line near 0 V and the others near line to line: ground fault, stop. | -`,
-      `${neutral} | N to ground near the voltage of a line to N: ground fault on a line, stop. | -`,
+      `${line} | Lines of a system that isn’t solidly grounded: one near 0 V to ground and the others near line to line: ground fault, stop. | -`,
+      `${neutral} | N of a system that isn’t solidly grounded: to ground near the voltage of a line to N: ground fault on a line, stop. | -`,
     ]);
   });
 });

@@ -31,6 +31,22 @@ const NO_BAND = {
   },
 };
 
+/** What a grounded conductor is called where its reading is told of. */
+const CONDUCTORS = {
+  pole: 'A grounded pole',
+  neutral: 'N',
+  phase: 'A grounded phase',
+  wire: 'The grounded wire of a control circuit',
+};
+
+const SOURCES: Readonly<Record<MeasuredSource, string>> = {
+  sun: 'An array',
+  turbine: 'A turbine',
+  both: 'An array beside a turbine',
+  battery: 'A battery',
+  control: 'A control circuit',
+};
+
 const ABOVE: Readonly<Record<MeasuredSource, string>> = {
   sun: 'more modules in series, other modules or a colder day',
   turbine: 'more speed, or another turbine',
@@ -104,19 +120,26 @@ export const MEASURE: Sayings<MeasureReasons> = {
       : `${quantity(nominal)} nominal, or nothing where it is switched off`,
   'reading/not-known': () => 'not known: the AC system isn’t stated. Ask before you connect',
   'reading-below/array': () =>
-    'Below: less than full sun, a string that is open or shaded, fewer modules, a shorted module.',
+    'An array below its figures: less than full sun, a string that is open or shaded, fewer modules, a shorted module.',
   'reading-below/battery': () =>
-    'Below: discharged too far, a failed cell, a battery of a lower voltage, its switch open.',
-  'reading-below/utility': () => 'Below: a line or N is open, another tap or system, too long a line.',
-  'reading-below/own-source': () => 'Below: overloaded, slow, a line or N open, another system.',
-  'reading-above/grounded': () => 'Above: its ground is lost, or conductors are swapped.',
-  'reading-above/supply': () => 'Above: N is open, another tap or system, conductors swapped.',
-  'reading-above/source': ({ of }) => `Above: ${ABOVE[of]} than the plan knows.`,
-  'reading-above/converter-bears': ({ tag }) => `Above: more than ${tag} bears.`,
-  'ground-fault/lines': () => 'One line near 0 V and the others near line to line: ground fault, stop.',
-  'ground-fault/neutral': () => 'N to ground near the voltage of a line to N: ground fault on a line, stop.',
+    'A battery below its figures: discharged too far, a failed cell, a battery of a lower voltage, its switch open.',
+  'reading-below/utility': () =>
+    'A line below its figures: a line or N is open, another tap or system, too long a line.',
+  'reading-below/own-source': () =>
+    'A line on an inverter or a generator alone below its figures: overloaded, slow, a line or N open, another system.',
+  'reading-above/grounded': ({ what }) =>
+    `${CONDUCTORS[what]} above its figures: its ground is lost, or conductors are swapped.`,
+  'reading-above/supply': () =>
+    'A line above its figures: N is open, another tap or system, conductors swapped.',
+  'reading-above/source': ({ of }) => `${SOURCES[of]} above its figures: ${ABOVE[of]} than the plan knows.`,
+  'reading-above/converter-bears': ({ tag }) =>
+    `What leads to ${tag} above its figures: more than ${tag} bears.`,
+  'ground-fault/lines': () =>
+    'Lines of a system that isn’t solidly grounded: one near 0 V to ground and the others near line to line: ground fault, stop.',
+  'ground-fault/neutral': () =>
+    'N of a system that isn’t solidly grounded: to ground near the voltage of a line to N: ground fault on a line, stop.',
   'ground-fault/pair': ({ under, over }) =>
-    `One pole under ${under} % and the other over ${over} % of pole to pole: ground fault, stop; both sinking to nothing is the meter.`,
+    `A floating pair: one pole under ${under} % and the other over ${over} % of pole to pole: ground fault, stop; both sinking to nothing is the meter.`,
   'reading-due/less-sun': () => 'In less sun: write it down, and measure again in full sun.',
   'reading-due/open-box': () =>
     'In less sun, or behind a rapid-shutdown box that is open: write it down, and measure again in full sun with the box closed.',
