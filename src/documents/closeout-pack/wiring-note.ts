@@ -152,7 +152,7 @@ function wiringNote(
     // By which rule and clause stands in the schedule and among the sources.
     reasons: protector.reasons.map((r) => say(r.because)),
     twoSupplies: wiring.fedFromTwoSupplies,
-    cautions: boxCautions(protector),
+    cautions: boxCautions(protector, plan),
     isolation: boxIsolationView(protector, plan),
     channels: channelViews(protector),
     ...measuringView(protector),
