@@ -18,6 +18,7 @@ import { measuringView } from './readings-view.js';
 import { flagWords } from '../parts/flag.js';
 import { noteDensity } from './note-height.js';
 import type { LightRowSchema, WiringNote } from './wiring-note-view.js';
+import { groundingHow } from '../parts/grounding-how.js';
 import { groundingText, partText, placeText, portsText } from '../parts/schedule.js';
 
 /**
@@ -131,6 +132,7 @@ function wiringNote(
   plan: Plan,
   groundColour: string,
   paper: Sheet,
+  groundedHow: string | null,
 ): WiringNote {
   const { housing, wiring } = protector;
   const { basis } = plan;
@@ -147,7 +149,7 @@ function wiringNote(
     protects: say(protector.protects),
     ports: portsText(protector.ports),
     system: systemText(protector.system),
-    grounding: groundingText(protector),
+    grounding: `${groundingText(protector)}${groundedHow === null ? '' : `, ${groundedHow}`}`,
     strength: protector.strength,
     // By which rule and clause stands in the schedule and among the sources.
     reasons: protector.reasons.map((r) => say(r.because)),
@@ -172,5 +174,6 @@ function wiringNote(
 /** One wiring note a housing, in the plan's order, each for a page of its own. */
 export function wiringNotes(plan: Plan, settings: Settings, paper: Sheet): WiringNote[] {
   const ground = settings.conductorColours[isNec(plan.basis) ? 'nec' : 'iec'].ground;
-  return plan.protectors.map((p, index) => wiringNote(p, index, plan, ground, paper));
+  const howOf = groundingHow(plan);
+  return plan.protectors.map((p, index) => wiringNote(p, index, plan, ground, paper, howOf(p)));
 }

@@ -80,7 +80,9 @@ export const WIRE: Sayings<WireReasons> = {
   'light/flickers': ({ frequency, least }) => {
     const upTo = frequency === null ? '' : `, up to ${quantity(frequency)}`;
     const slow =
-      least === null ? '' : `; dark while it turns too slowly for the ${quantity(least)} that it needs`;
+      least === null
+        ? ''
+        : `, or dark where the load, or too little speed, holds it below the ${quantity(least)} that it needs: recorded at commissioning`;
     return `it flickers at the frequency of its generator${upTo}: normal${slow}`;
   },
   'light/output-not-stated': () => 'whether the turbine gives alternating or direct current isn’t stated',
