@@ -18,8 +18,10 @@ export interface ReachInput {
   readonly limit: number;
   /** True where the withstand is an assumption by overvoltage category, and the working says so. */
   readonly withstandAssumed?: boolean;
-  /** V to neutral of the equipment that a service or panel feeds, by which the withstand was assumed: the working says so. */
+  /** V of the equipment that a service or panel feeds, by which the withstand was assumed: the working says so. */
   readonly fedAt?: number;
+  /** True where that stands between lines; else it is to neutral. */
+  readonly fedLineToLine?: boolean;
 }
 
 /** Which case of the rule it is, and how far along the cable a protector covers. */
@@ -85,9 +87,12 @@ function caseOf(input: ReachInput, kind: ReachFigures['kind']): readonly [StepSu
   }
 }
 
-function withstandStep({ withstand, withstandAssumed, fedAt }: ReachInput): Step {
+function withstandStep({ withstand, withstandAssumed, fedAt, fedLineToLine }: ReachInput): Step {
   if (fedAt !== undefined) {
-    const fed = subject('reach/fed-withstand', { voltage: volts(fedAt) });
+    const fed = subject('reach/fed-withstand', {
+      voltage: volts(fedAt),
+      to: fedLineToLine === true ? 'line' : 'neutral',
+    });
     return taken('Uw', fed, withstand, 'V', 'assumption', TABLE);
   }
   return withstandAssumed

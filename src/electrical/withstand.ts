@@ -103,3 +103,13 @@ export function withstandEntryVoltage(input: GroundedSystem): number {
 export function fedEntryVoltage({ system, whole }: Pick<GroundedSystem, 'system' | 'whole'>): number {
   return Math.min(...linesToGround(system, whole ?? system));
 }
+
+/**
+ * Whether the voltage of what a service or panel feeds stands between lines, since its system has no neutral: of a delta.
+ * @param input the system there, and the one that it is a part of
+ * Source: as for `fedEntryVoltage`.
+ */
+export function isFedLineToLine({ system, whole }: Pick<GroundedSystem, 'system' | 'whole'>): boolean {
+  const { hasNeutral, lineToLine } = AC_SYSTEM_DATA[system];
+  return !hasNeutral && fedEntryVoltage({ system, whole }) === lineToLine;
+}

@@ -48,6 +48,8 @@ const clothingSchema = z.object({
 
 /** What is measured at one housing, with what, and in what clothing. */
 export const measuringSchema = z.object({
+  /** What is on, what stays on and what is off; or that nothing is opened. Null in plans of before. */
+  state: saidSchema.nullable().default(null),
   bands: z.array(bandSchema),
   /** Null in plans of before. */
   meter: meterSchema.nullable(),

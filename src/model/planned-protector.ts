@@ -94,7 +94,7 @@ const wiringSchema = z.object({
   groundTerminal: groundTerminalSchema.nullable().default(null),
   fedFromTwoSupplies: z.boolean(),
   /** Plans of before measured otherwise, and so have none. */
-  measuring: measuringSchema.default({ bands: [], meter: null, clothing: null }),
+  measuring: measuringSchema.default({ state: null, bands: [], meter: null, clothing: null }),
   /** Plans of before named the sources instead. */
   isolation: boxIsolationSchema.default({ part: null, steps: [], live: [], unknown: false }),
   /** What the gravest caution at its box is about: by the highest voltage of the plan there. */

@@ -62,8 +62,10 @@ export interface FoundOfPort {
   grounding: PortGrounding | undefined;
   /** Which pole of a DC port is grounded; `unknown`: what shares the conductors is grounded differently. */
   pole: DcGrounding | 'unknown' | undefined;
-  /** Whether the utility, and whether an inverter or a generator, gives an AC port its voltage. */
-  supplies: { readonly utility: boolean; readonly source: boolean } | undefined;
+  /** Whether the utility, and whether an inverter or a generator, gives an AC port its voltage, and which equipments do. */
+  supplies:
+    | { readonly utility: boolean; readonly source: boolean; readonly by: readonly SiteEquipment[] }
+    | undefined;
   /** The converters that a DC port leads to. */
   converters: readonly SiteEquipment[] | undefined;
   /** The DC circuit that it is on. */

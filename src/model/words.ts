@@ -163,6 +163,7 @@ export const INDICATOR_CAUSES = [
   'ground-fault-device-open',
   'floating',
   'ungrounded-system',
+  'neutral-at-rest',
   'sunlight',
   'sunlight-inverter-on',
   'no-sunlight',

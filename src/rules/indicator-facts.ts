@@ -12,6 +12,11 @@ export interface IndicatorFacts {
   readonly grounded: boolean;
   /** True where nothing of this circuit is grounded, or only through an impedance. */
   readonly floating: boolean;
+  /**
+   * Of N between lines, where its system isn't solidly grounded: `held` near ground by an impedance, or `free`; of all else
+   * undefined.
+   */
+  readonly liftedNeutral: 'held' | 'free' | undefined;
   /** True where the utility gives this AC conductor its voltage. */
   readonly fedByUtility: boolean;
   /** True where an inverter or a generator does. */

@@ -1,5 +1,6 @@
 import type { MeasuringSettings } from '../model/measuring-settings.js';
 import { reason, type Reason } from '../model/reason.js';
+import type { GroundedConductor } from '../model/reasons/measure.js';
 import type { Conductor } from '../model/words.js';
 
 /** One reading with the sources on: the figures between which a sound system stands, V. */
@@ -40,10 +41,10 @@ export function pairsOf(conductors: readonly Conductor[]): readonly (readonly [C
 /** A conductor that a sound system holds at ground: the most that it may show is a setting. */
 export function groundedReading(
   wire: Conductor,
-  what: 'pole' | 'neutral' | 'phase' | 'wire',
+  what: GroundedConductor,
   { groundedMost }: MeasuringSettings,
 ): Reading {
-  return readingOf({ wire, to: null }, { low: 0, high: groundedMost }, GROUNDED[what], { above: LOST });
+  return readingOf({ wire, to: null }, { low: 0, high: groundedMost }, GROUNDED[what], { above: LOST[what] });
 }
 
 const GROUNDED = {
@@ -52,4 +53,9 @@ const GROUNDED = {
   phase: reason('reading/grounded', { what: 'phase' }),
   wire: reason('reading/grounded', { what: 'wire' }),
 };
-const LOST = reason('reading-above/grounded');
+const LOST = {
+  pole: reason('reading-above/grounded', { what: 'pole' }),
+  neutral: reason('reading-above/grounded', { what: 'neutral' }),
+  phase: reason('reading-above/grounded', { what: 'phase' }),
+  wire: reason('reading-above/grounded', { what: 'wire' }),
+};

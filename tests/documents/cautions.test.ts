@@ -19,11 +19,12 @@ const gate = dataOf('', 'K control-circuit; control_voltage=24 V dc; place=Gate;
 const house = dataOf('', 'S service; ac_in=120/240');
 const shared = dataOf('', 'I inverter-charger; ac_in=120; ac_out=120');
 const atBox = (plan: Plan): readonly string[] =>
-  plan.protectors.flatMap((p) => boxCautions(p).map((c) => `${c.word}: ${c.hazard}`));
+  plan.protectors.flatMap((p) => boxCautions(p, plan).map((c) => `${c.word}: ${c.hazard}`));
 const atSite = (plan: Plan): readonly string[] => siteCautions(plan).map((c) => c.word);
 const ARC = /^WARNING: A battery drives a very high current/;
 const SHOCK = /^DANGER: Hazardous voltage/;
 const LOW = /^WARNING: Other circuits/;
+const GAS = /^WARNING: A lead-acid or nickel-cadmium battery makes explosive gas/;
 
 describe('the gravest caution of a box', () => {
   it.each([
@@ -83,5 +84,36 @@ describe('a label', () => {
     expect(told(shared)).toEqual([[dangerWord, 'danger', twoSuppliesHazard]]);
     expect(told(battery('48'))).toEqual([[strings.warningWord, 'warning', arcHazard]]);
     expect(told(gate)).toEqual([[strings.warningWord, 'warning', lowVoltageHazard]]);
+  });
+});
+
+describe('the gas of a battery', () => {
+  const site = (facts: string): Plan =>
+    dataOf(
+      '',
+      `B battery; battery_voltage=24; protect=yes; place=Hut${facts}\nI inverter-charger; connects_to=B`,
+    );
+
+  it.each([
+    ['lead-acid', '; battery_chemistry=lead-acid', true],
+    ['nickel-cadmium', '; battery_chemistry=nicd', true],
+    ['a chemistry that nobody states', '', true],
+    ['lithium iron phosphate', '; battery_chemistry=lfp', false],
+  ])('%s', (_, facts, isTold) => {
+    const plan = site(facts);
+    const told = siteCautions(plan).filter(({ hazard }) => GAS.test(`WARNING: ${hazard}`));
+    expect(told).toHaveLength(isTold ? 1 : 0);
+    for (const one of told)
+      expect(one.avoidance).toMatch(/^Ventilate\. No sparks.*eye protection.*no switching device/);
+    const boxes = plan.protectors.map((p) => ({
+      battery: p.ports.some(({ equipment }) => equipment === 'B'),
+      told: boxCautions(p, plan).some(({ hazard }) => GAS.test(`WARNING: ${hazard}`)),
+    }));
+    expect(boxes.some(({ battery }) => battery)).toBe(true);
+    for (const box of boxes) expect(box.told).toBe(isTold && box.battery);
+  });
+
+  it('isn’t told where there is no battery', () => {
+    expect(siteCautions(house).some(({ hazard }) => GAS.test(`WARNING: ${hazard}`))).toBe(false);
   });
 });

@@ -6,6 +6,7 @@ import { reason } from '../../src/model/reason.js';
 import { records } from '../../src/documents/closeout-pack/checks.js';
 import { statedText } from '../../src/documents/parts/site.js';
 import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
+import { dataOf } from '../plan/plan-of.js';
 import { measuringView, outsideTexts } from '../../src/documents/closeout-pack/readings-view.js';
 import type { PlannedBand, Probes } from '../../src/model/planned-measuring.js';
 import { defaultSettings } from '../../src/model/settings.js';
@@ -81,7 +82,7 @@ describe('the readings of a wiring note', () => {
     const one = protector({
       tag: 'P-1',
       ports: [],
-      wiring: { measuring: { bands, meter: null, clothing: null } },
+      wiring: { measuring: { state: null, bands, meter: null, clothing: null } },
     });
     return measuringView(one).readings.map((r) => `${r.between} | ${r.band}`);
   };
@@ -179,10 +180,10 @@ describe('the readings of a wiring note', () => {
     const one = protector({
       tag: 'P-1',
       ports: [],
-      wiring: { measuring: { bands, meter: null, clothing: null } },
+      wiring: { measuring: { state: null, bands, meter: null, clothing: null } },
     });
     expect(measuringView(one).watch).toEqual(['A fault.']);
-    expect(outsideTexts(plan({ protectors: [one, one] }))).toEqual(['Above: stop.']);
+    expect(outsideTexts(plan({ protectors: [one, one] }))).toEqual(['Above: stop.', 'A fault.']);
   });
 });
 
@@ -197,6 +198,30 @@ describe('the setting of a wiring note', () => {
     expect(density('UF-101', 'P-1')).toBe('densest');
     expect(density('UF-101', 'P-3')).toBe('dense');
     expect(density('UF-101', 'P-8')).toBe('usual');
+  });
+});
+
+describe('the grounding in a wiring note', () => {
+  const grounding = (facts: string, settings = {}): string | undefined => {
+    const of = dataOf('', `S service; ac_in=120/240${facts}`, { settings });
+    return wiringNotes(of, defaultSettings(), 'letter')[0]?.grounding;
+  };
+
+  it('says whether it is stated, settled or assumed', () => {
+    expect(grounding('')).toBe('solid, assumed, to be confirmed');
+    expect(grounding('; system_grounding=solid')).toBe('solid, as stated on the list');
+    const settled = [{ field: 'system_grounding', value: 'solid', by: 'the office', date: '2026-01-02' }];
+    expect(grounding('', { settled })).toMatch(/^solid, assumed, settled by the office/);
+  });
+
+  it('is not told where it isn’t known', () => {
+    const of = dataOf(
+      '',
+      'K control-circuit; control_voltage=24 V dc; place=Gate; outdoors=yes; protect=yes',
+    );
+    expect(wiringNotes(of, defaultSettings(), 'letter')[0]?.grounding).toBe(
+      'not known: the list does not state it',
+    );
   });
 });
 

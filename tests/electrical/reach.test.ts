@@ -46,6 +46,12 @@ describe('cases', () => {
       says: 'Impulse withstand assumed of what is fed from here: overvoltage category II at 120 V to neutral',
       source: 'IEC 60664-1:2020 Table F.1',
     });
+    const delta = { ...usual, withstand: 4000, withstandAssumed: true, fedAt: 480 };
+    const said = (fedLineToLine: boolean): unknown =>
+      englishSteps(protectiveDistance({ ...delta, fedLineToLine }).working).find((s) => s.symbol === 'Uw')
+        ?.says;
+    expect(said(true)).toMatch(/category II at 480 V line to line$/);
+    expect(said(false)).toMatch(/category II at 480 V to neutral$/);
   });
   test('the least reach', () => {
     expect(reachFigures({ ...usual, up: 2050 })).toEqual({ kind: 'metres', distance: 10 });

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   assumedWithstand,
   fedEntryVoltage,
+  isFedLineToLine,
   IEC_60664_1_2020_TABLE_F_1,
   withstandEntryVoltage,
 } from '../../src/electrical/withstand.js';
@@ -97,6 +98,19 @@ describe('what a service or panel feeds enters with its lowest voltage to neutra
     ['400Y/230', undefined, 230],
   ] as const)('%s of %s: %d V', (system, whole, volts) => {
     expect(fedEntryVoltage({ system, whole })).toBe(volts);
+  });
+
+  test.each([
+    ['240 delta', undefined, true],
+    ['480 delta', undefined, true],
+    ['480 delta', '480Y/277', false],
+    ['240 delta', '240/120 high-leg', false],
+    ['240', '240/120 high-leg', false],
+    ['480Y/277', undefined, false],
+    ['120/240', undefined, false],
+    ['120', undefined, false],
+  ] as const)('%s of %s is line to line: %s', (system, whole, isBetween) => {
+    expect(isFedLineToLine({ system, whole })).toBe(isBetween);
   });
 });
 

@@ -9,6 +9,7 @@ const CATALOGUE = catalogueOf(
   ),
   partLine('D', 'channels=2; mcov_dc=1000; up=900'),
 );
+const FOUR = catalogueOf(partLine('A4', 'channels=4; mcov_ac=640; up=900; listed_for=ungrounded|impedance'));
 const lights = (
   facts: string,
   rows: string,
@@ -109,9 +110,24 @@ describe('lines of a system that isn’t solidly grounded', () => {
       const EITHER = ['source on: either', 'source off: dark'];
       // In a ground fault lines reach line to line, N line to neutral.
       expect([of('L1', 480), of('L1', 481)]).toEqual([EITHER, ['always: dark']]);
-      expect([of('N', 277), of('N', 278)]).toEqual([EITHER, ['always: dark']]);
+      const ofNeutral = grounding === 'impedance' ? ['source on: dark', 'source off: dark'] : EITHER;
+      expect([of('N', 277), of('N', 278)]).toEqual([ofNeutral, ['always: dark']]);
     },
   );
+
+  it.each([
+    ['impedance', '480Y/277', 'N', /^an impedance holds N near ground/],
+    ['none', '120/240', 'N', /^nothing ties N to ground/],
+    ['none', '277', 'N', /^nothing ties N to ground/],
+    ['none', '120', 'N', /^the system isn’t solidly tied to ground/],
+    ['impedance', '480Y/277', 'L1', /^the system isn’t solidly tied to ground/],
+  ])('%s, %s: what the light of %s tells', (grounding, system, conductor, told) => {
+    const plan = planOf('', `S service; ac_in=${system}; system_grounding=${grounding}`, {
+      catalogue: FOUR,
+    });
+    const { channels } = one(plan, 'S:service');
+    expect(channels.find((c) => c.conductor === conductor)?.indicator[0]?.because).toMatch(told);
+  });
 
   it('N of an ungrounded service floats like the lines', () => {
     expect(lights('', 'S service; ac_in=480Y/277; system_grounding=none', 'S:service', 'N')).toEqual([

@@ -852,6 +852,9 @@ describe('2.6 reach', () => {
     expect(one(plan, 'P:feeder').figures?.reach).toBe(20);
     const steps = one(plan, 'P:feeder').calculations.find((c) => c.title.startsWith('Reach'))?.steps;
     expect(steps?.find((s) => s.symbol === 'Uw')?.says).toMatch(/category II at 120 V to neutral/);
+    const delta = planOf('', 'P panel; ac_in=480 delta; protect=yes; fault_current=1 kA');
+    const ofDelta = one(delta, 'P:feeder').calculations.find((c) => c.title.startsWith('Reach'))?.steps;
+    expect(ofDelta?.find((s) => s.symbol === 'Uw')?.says).toMatch(/category II at 480 V line to line/);
   });
 
   it('Up and leads above Uw: none', () => {

@@ -39,7 +39,9 @@ describe('an array', () => {
     const rows = [STRING, 'X charge-controller; max_dc_voltage=400; connects_to=B', BATTERY].join('\n');
     const plan = planOf('lowest_temp=-10 C', rows, { catalogue });
     expect(bandsAt(plan, 'A:output')[0]).toBe('positive>negative +: 320 to 400');
-    expect(one(plan, 'A:output').wiring.measuring.bands[0]?.above).toBe('Above: more than X bears.');
+    expect(one(plan, 'A:output').wiring.measuring.bands[0]?.above).toBe(
+      'What leads to X above its figures: more than X bears.',
+    );
   });
 
   it('whose modules aren’t stated has no low figure', () => {
@@ -58,10 +60,70 @@ describe('an array', () => {
     expect(due('A:output')).toBe('In less sun: write it down, and measure again in full sun.');
   });
 
-  it('of which no source is on the list is read up to what the converter bears', () => {
+  it('of which no source is on the list has no figure: what the converter bears says nothing of the string', () => {
     expect(read('X:dc-in-1', 'X charge-controller; max_dc_voltage=250')[0]).toBe(
-      'positive>negative +: - to 250',
+      'positive>negative +: - to -',
     );
+  });
+
+  describe('whose voltage is only a draft', () => {
+    const highs = (
+      facts: string,
+      array: string,
+      converter = INVERTER,
+      where = 'A:output',
+    ): readonly (number | null)[] => {
+      const plan = planOf(`occupancy=other; ${facts}`, [array, converter].join('\n'));
+      return one(plan, where).wiring.measuring.bands.map(({ high }) => high);
+    };
+    // 10 x 40 V x 1.25: the coldest row of NEC Table 690.7(A).
+    it.each<[string, string, string, string, number | null]>([
+      ['no temperature, a converter that bears more', '', STRING, INVERTER, 500],
+      [
+        'no temperature, a converter that bears less',
+        '',
+        STRING,
+        'X grid-tie-inverter; max_dc_voltage=450',
+        450,
+      ],
+      ['no temperature, nothing said of the converter', '', STRING, 'X grid-tie-inverter', 500],
+      ['a temperature that nobody can read', 'lowest_temp=cold', STRING, INVERTER, 500],
+      ['a coefficient asked for', 'lowest_temp=-10 C', `${STRING}; technology=thin film`, INVERTER, 500],
+      [
+        'a module that isn’t known',
+        'lowest_temp=-10 C',
+        'A array; modules_in_series=10; protect=yes; connects_to=X',
+        INVERTER,
+        null,
+      ],
+      [
+        'modules that aren’t counted',
+        'lowest_temp=-10 C',
+        'A array; voc_stc=40; protect=yes; connects_to=X',
+        INVERTER,
+        null,
+      ],
+      ['optimizers', '', `${STRING}; optimizers=yes`, INVERTER, null],
+      [
+        'its voltage stated at what the converter bears',
+        '',
+        'A array; open_circuit_voltage=600; protect=yes; connects_to=X',
+        INVERTER,
+        600,
+      ],
+    ])('%s', (_, facts, array, converter, high) => {
+      const found = highs(facts, array, converter);
+      expect(found).toEqual(found.map(() => high));
+    });
+
+    it('two strings on one input: the higher of the drafts, and none where one isn’t known', () => {
+      const other = (facts: string): string => `C array; ${facts}; connects_to=X/1`;
+      const both = (facts: string): readonly (number | null)[] =>
+        highs('', STRING.replace('=X', '=X/1'), `${INVERTER}; protect=yes\n${other(facts)}`, 'X:dc-in-1');
+      expect(both('voc_stc=40; modules_in_series=9')[0]).toBe(500);
+      expect(both('open_circuit_voltage=520')[0]).toBe(520);
+      expect(both('modules_in_series=9')[0]).toBeNull();
+    });
   });
 
   it('that isn’t isolated from its inverter is read without what that lifts it by, since the inverter is off', () => {

@@ -107,12 +107,18 @@ describe('a service of 480Y/277 that a resistor grounds', () => {
     for (const where of PLACES) expect(one(plan, where).wiring.unprotected).toEqual([]);
   });
 
-  it('every light is recorded, N too: in a ground fault N rises to 277 V, which lights it', () => {
-    for (const where of PLACES)
-      expect(lights(where)).toEqual(['1, 2, 3, 4 source on: either', '1, 2, 3, 4 source off: dark']);
-    expect(one(plan, 'SVC:service').channels[3]?.indicator[0]?.because).toMatch(
-      /a ground fault may be on the line, call/,
-    );
+  it('the light of each line is recorded; N’s is dark, since its impedance holds it near ground: a ground fault lights it', () => {
+    expect(lights('CRN:feeder')).toEqual(['1, 2, 3, 4 source on: either', '1, 2, 3, 4 source off: dark']);
+    for (const where of ['MCC:feeder', 'SVC:service']) {
+      expect(lights(where)).toEqual([
+        '1, 2, 3 source on: either',
+        '1, 2, 3, 4 source off: dark',
+        '4 source on: dark',
+      ]);
+      expect(one(plan, where).channels[3]?.indicator[0]?.because).toBe(
+        'an impedance holds N near ground in a sound system; if it lights, a ground fault may be on a line: call',
+      );
+    }
   });
 
   it('asks for 1.15 x line to line, and is grounded through an impedance down to the load', () => {

@@ -615,11 +615,14 @@ describe('a link from N to ground in a system that isn’t solidly grounded', ()
       catalogue: wide(4),
     });
 
-  it.each(['impedance', 'none'])('%s: conflict, and N counts as lifted', (grounding) => {
+  it.each([
+    ['impedance', 'dark'],
+    ['none', 'either'],
+  ])('%s: conflict, and N counts as lifted', (grounding, shows) => {
     const linked = plan(grounding, 'yes');
     expect(noted(linked, 'rate/link-not-solid')).toEqual(['conflict S.n_pe_link']);
     expect(conductorsAt(linked, 'S:service')).toEqual(['L1', 'L2', 'L3', 'N']);
-    expect(lightsOf(linked, 'S:service', 'N')[0]).toBe('source on: either');
+    expect(lightsOf(linked, 'S:service', 'N')[0]).toBe(`source on: ${shows}`);
     expect(noted(plan(grounding, 'no'), 'rate/link-not-solid')).toEqual([]);
   });
 

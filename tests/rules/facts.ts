@@ -334,6 +334,7 @@ export function indicatorFacts(some: Partial<IndicatorFacts> = {}): IndicatorFac
     conductor: 'L1',
     grounded: false,
     floating: false,
+    liftedNeutral: undefined,
     fedByUtility: true,
     fedBySource: false,
     turbineDriven: false,

@@ -20,6 +20,8 @@ export const RecordSchema = z.object({
   leadLength: RecordValueSchema,
   faultCurrent: RecordValueSchema,
   /** What was measured before connecting; what was found is filled in by hand. */
+  /** Why nothing is opened or measured there; empty: it may be. */
+  doNotOpen: z.string(),
   readings: z.array(ReadingRowSchema),
   /** One line a channel and state: what is expected; what was seen is filled in by hand. */
   lights: z.array(
@@ -46,6 +48,7 @@ export function records(plan: Plan): CommissioningRecord[] {
   return plan.protectors.map((p) => {
     const fault = asBuilt(plan, p, 'fault_current');
     const lead = asBuilt(plan, p, 'lead_length');
+    const { doNotOpen, readings } = measuringView(p);
     return {
       tag: p.tag,
       part: p.existing === null ? (p.part ?? 'no part chosen') : `existing: ${p.existing}`,
@@ -57,7 +60,8 @@ export function records(plan: Plan): CommissioningRecord[] {
           : { value: leadLengthText(p.wiring.leadLengthPlanned, plan.basis), toFillIn: false },
       faultCurrent:
         fault === undefined ? BLANK : { value: `${amperes(fault, '')} on the list`, toFillIn: false },
-      readings: measuringView(p).readings,
+      doNotOpen,
+      readings,
       lights: p.channels.flatMap((c) =>
         c.indicator.map((i) => ({
           channel: c.channel,
@@ -96,7 +100,7 @@ export function checkLists(plan: Plan): z.infer<typeof CheckListSchema>[] {
       heading: 'At each box, before connecting',
       checks: [
         'Meter and leads are of the category and rating of the wiring note, and shock and arc-flash protection was settled before the enclosure was opened.',
-        'With what feeds the place on, other converters off and a turbine under its load, a qualified person took every reading of the wiring note: DC pole to pole with its sign first. None was outside its figures, none showed a ground fault; what was due again was measured again.',
+        'With on and off what the wiring note says, by name, and never a turning turbine without its load, a qualified person took every reading of the wiring note: DC pole to pole with its sign first. None was outside its figures, none showed a ground fault; what was due again was measured again.',
         ...(plan.isolation.parts.some((part) => part.unknown.length > 0)
           ? ['SOURCES NOT ALL KNOWN: each source that the list does not name was found before work began.']
           : []),

@@ -37,7 +37,7 @@ function factsHeight(note: Parts, width: number): number {
     ...note.isolation.first,
     note.isolation.steps,
     ...note.isolation.live,
-    `${note.clothing} ${note.meter}`,
+    `${note.doNotOpen} ${note.clothing} ${note.meter}`,
   ];
   return facts.reduce((sum, text) => sum + lines(text, width - 100) * TEXT.line + 1, 0);
 }
@@ -59,9 +59,14 @@ function tablesHeight(note: Parts, width: number): number {
     ...note.leads.map((l) => [l.what, l.value, l.second?.what ?? '', l.second?.value ?? '']),
   ];
   const lights = note.lights.map((l) => [l.channel, l.conductor, l.state, l.shows, l.because]);
+  // Channels and readings stand side by side; the caption of the readings says in which state they are taken.
+  const caption = `Measure first: ${note.measuredState}. Outside: stop, do not connect (section 1)`;
+  const captionLines = lines(caption, 0.6 * width);
   return (
-    // Channels and readings stand side by side; the caption of the readings has two lines.
-    Math.max(rowsHeight(channels, share(7, 12, 8, 8)), rowsHeight(readings, share(19, 19, 25)) + CAPTION) +
+    Math.max(
+      rowsHeight(channels, share(7, 12, 8, 8)),
+      rowsHeight(readings, share(19, 19, 25)) + CAPTION + (captionLines - 2) * TEXT.line,
+    ) +
     rowsHeight(leads, share(20, 30, 20, 30)) +
     rowsHeight(lights, share(10, 16, 18, 9, 47)) +
     3 * head

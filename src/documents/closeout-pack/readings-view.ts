@@ -16,6 +16,10 @@ export const ReadingRowSchema = z.object({
 
 /** What a wiring note says of measuring. */
 interface MeasuringView {
+  /** Why nothing is opened or measured here; empty: it may be. */
+  readonly doNotOpen: string;
+  /** What is on and what is off while the readings are taken. */
+  readonly measuredState: string;
   readonly readings: z.infer<typeof ReadingRowSchema>[];
   readonly watch: string[];
   readonly meter: string;
@@ -24,23 +28,27 @@ interface MeasuringView {
 
 /** The readings of a housing band by band; beneath them once each how a ground fault shows and when a reading is due again. */
 export function measuringView({ wiring: { measuring } }: PlannedProtector): MeasuringView {
-  const { bands, meter, clothing } = measuring;
+  const { state, meter, clothing } = measuring;
+  const isClosed = state?.code === 'measure-state/do-not-open';
+  const bands = isClosed ? [] : measuring.bands;
   return {
+    doNotOpen: isClosed ? say(state) : '',
+    measuredState: state === null || isClosed ? 'what feeds this place on' : say(state),
     readings: bands.map((band) => ({
       between: betweenText(band.between),
       band: bandText(band),
       reads: say(band.reads),
     })),
     watch: saidOnce(bands.flatMap(({ fault, due }) => [fault, due])),
-    meter: meter === null ? notKnown('no meter is named') : say(meter.says),
+    meter: isClosed ? '' : meter === null ? notKnown('no meter is named') : say(meter.says),
     clothing: clothing === null ? '' : say(clothing.says),
   };
 }
 
-/** What readings outside their figures may mean, once each for the whole job. */
+/** What readings outside their figures may mean, and how a ground fault shows, once each for the whole job. */
 export function outsideTexts({ protectors }: Plan): string[] {
   const bands = protectors.flatMap(({ wiring }) => wiring.measuring.bands);
-  return saidOnce(bands.flatMap(({ below, above }) => [below, above]));
+  return saidOnce(bands.flatMap(({ below, above, fault }) => [below, above, fault]));
 }
 
 function saidOnce(reasons: readonly (Reason | null)[]): string[] {

@@ -46,6 +46,10 @@ export const WiringNoteSchema = z.object({
       to: z.string(),
     }),
   ),
+  /** Why nothing is opened or measured here; empty: it may be. */
+  doNotOpen: z.string(),
+  /** What is on and what is off while the readings are taken. */
+  measuredState: z.string(),
   readings: z.array(ReadingRowSchema),
   /** How a ground fault shows, and when a reading is due again. */
   watch: z.array(z.string()),

@@ -18,6 +18,7 @@ import { measuringView } from './readings-view.js';
 import { flagWords } from '../parts/flag.js';
 import { noteDensity } from './note-height.js';
 import type { LightRowSchema, WiringNote } from './wiring-note-view.js';
+import { groundingHow } from '../parts/grounding-how.js';
 import { groundingText, partText, placeText, portsText } from '../parts/schedule.js';
 
 /**
@@ -126,6 +127,7 @@ function wiringNote(
   plan: Plan,
   groundColour: string,
   paper: Sheet,
+  groundedHow: string | null,
 ): WiringNote {
   const { housing, wiring } = protector;
   const { basis } = plan;
@@ -142,12 +144,12 @@ function wiringNote(
     protects: say(protector.protects),
     ports: portsText(protector.ports),
     system: systemText(protector.system),
-    grounding: groundingText(protector),
+    grounding: `${groundingText(protector)}${groundedHow === null ? '' : `, ${groundedHow}`}`,
     strength: protector.strength,
     // By which rule and clause stands in the schedule and among the sources.
     reasons: protector.reasons.map((r) => say(r.because)),
     twoSupplies: wiring.fedFromTwoSupplies,
-    cautions: boxCautions(protector),
+    cautions: boxCautions(protector, plan),
     isolation: boxIsolationView(protector, plan),
     channels: channelViews(protector),
     ...measuringView(protector),
@@ -167,5 +169,6 @@ function wiringNote(
 /** One wiring note a housing, in the plan's order, each for a page of its own. */
 export function wiringNotes(plan: Plan, settings: Settings, paper: Sheet): WiringNote[] {
   const ground = settings.conductorColours[isNec(plan.basis) ? 'nec' : 'iec'].ground;
-  return plan.protectors.map((p, index) => wiringNote(p, index, plan, ground, paper));
+  const howOf = groundingHow(plan);
+  return plan.protectors.map((p, index) => wiringNote(p, index, plan, ground, paper, howOf(p)));
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import type { Plan, PlannedProtector } from '../../model/plan.js';
+import type { Plan, PlannedEquipment, PlannedProtector } from '../../model/plan.js';
+import { equipmentOf } from './site-index.js';
 
 /** A safety message after ANSI Z535.6: signal word, hazard, consequence, how to avoid it. */
 export const CautionSchema = z.object({
@@ -49,6 +50,12 @@ const BATTERY = caution(
   'A short circuit could burn, throw molten metal or start a fire.',
   'Open the battery disconnect, cover the bare terminals, use insulated tools, and take off rings and watches.',
 );
+const GAS = caution(
+  'WARNING',
+  'A lead-acid or nickel-cadmium battery makes explosive gas, and its electrolyte burns.',
+  'An explosion could kill or blind; acid or lye could severely burn eyes and skin.',
+  'Ventilate. No sparks, flames or smoking. Wear eye protection. Switch nothing, and mount no switching device, where gas can gather (see NEC Article 480, value from memory, or local rules).',
+);
 const GENERATOR = caution(
   'WARNING',
   'A generator may start by itself.',
@@ -96,6 +103,13 @@ function touches(plan: Plan, kinds: readonly string[]): boolean {
   return plan.site.equipments.some((e) => kinds.includes(e.kind));
 }
 
+/** True for a battery that gives off gas while it is charged, and for one whose chemistry isn't stated. */
+function mayGas(equipment: PlannedEquipment | undefined): boolean {
+  if (equipment?.kind !== 'battery') return false;
+  const stated = equipment.facts.find(({ field }) => field === 'battery_chemistry');
+  return stated === undefined || stated.value === 'lead-acid' || stated.value === 'nicd';
+}
+
 /** Kinds of a site that can be of nothing but extra-low voltage. */
 const OF_LOW_VOLTAGE: ReadonlySet<string> = new Set([
   'battery',
@@ -120,6 +134,7 @@ export function siteCautions(plan: Plan): Caution[] {
     ...gravestOf(plan),
     ...(touches(plan, ['array', 'combiner', 'ac-module-branch']) ? [SUN] : []),
     ...(touches(plan, ['battery', 'charge-controller', 'inverter-charger']) ? [BATTERY] : []),
+    ...(plan.site.equipments.some(mayGas) ? [GAS] : []),
     ...(touches(plan, ['generator']) ? [GENERATOR] : []),
     ...(touches(plan, ['wind-turbine', 'hydro-turbine']) ? [TURBINE] : []),
     ...(plan.protectors.some((p) => p.wiring.fedFromTwoSupplies) ? [TWO_SUPPLIES] : []),
@@ -130,7 +145,8 @@ export function siteCautions(plan: Plan): Caution[] {
 }
 
 /** The cautions to read at one box before it is opened. */
-export function boxCautions(protector: PlannedProtector): Caution[] {
+export function boxCautions(protector: PlannedProtector, plan: Plan): Caution[] {
   const gravest = { shock: LIVE, arc: ARC, 'low-voltage': LOW_VOLTAGE }[protector.wiring.hazard];
-  return [gravest, ...(protector.wiring.fedFromTwoSupplies ? [THIS_BOX] : [])];
+  const isAtBattery = protector.ports.some(({ equipment }) => mayGas(equipmentOf(plan, equipment)));
+  return [gravest, ...(isAtBattery ? [GAS] : []), ...(protector.wiring.fedFromTwoSupplies ? [THIS_BOX] : [])];
 }

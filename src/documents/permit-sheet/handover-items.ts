@@ -3,52 +3,22 @@ import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
 import { settledBy } from '../../words/settled.js';
 import { z } from 'zod';
-import type { Plan, PlannedProtector } from '../../model/plan.js';
+import type { Plan } from '../../model/plan.js';
 import { notKnown } from '../parts/figures.js';
+import { groundingHow } from '../parts/grounding-how.js';
 import { groundingOf, groundingText } from '../parts/schedule.js';
-import { downstream } from '../parts/site-index.js';
 
 export const ItemSchema = z.object({ what: z.string(), value: z.string(), toFillIn: z.boolean() });
 type Item = z.infer<typeof ItemSchema>;
 
-/** The equipments that stand on a grounding which the list states: of themselves, or of one that feeds them. */
-function onStated(plan: Plan, field: 'dc_grounding' | 'system_grounding'): ReadonlySet<string> {
-  const stating = plan.site.equipments.filter((e) =>
-    e.facts.some((f) => f.field === field && f.origin.from !== 'default'),
-  );
-  return downstream(
-    plan,
-    stating.map((e) => e.tag),
-  );
-}
-
-/** How the company settled a grounding that the list doesn't state, by the equipment that stands on it. */
-function onSettled(plan: Plan, field: 'dc_grounding' | 'system_grounding'): ReadonlyMap<string, string> {
-  const how = new Map<string, string>();
-  for (const one of plan.settled) {
-    if (one.field !== field) continue;
-    for (const tag of downstream(plan, one.rows)) if (!how.has(tag)) how.set(tag, settledBy(one));
-  }
-  return how;
-}
-
 /** The grounding of each system as stated or assumed, with the protectors that stand on it. */
 export function groundingItems(plan: Plan): Item[] {
   const groups = new Map<string, { value: string; tags: string[] }>();
-  const stated = { dc: onStated(plan, 'dc_grounding'), ac: onStated(plan, 'system_grounding') };
-  const isStated = (p: PlannedProtector): boolean =>
-    p.ports.some((port) => stated[p.required.current === 'dc' ? 'dc' : 'ac'].has(port.equipment));
-  const settled = { dc: onSettled(plan, 'dc_grounding'), ac: onSettled(plan, 'system_grounding') };
-  const settledFor = (p: PlannedProtector): string | undefined =>
-    p.ports
-      .map((port) => settled[p.required.current === 'dc' ? 'dc' : 'ac'].get(port.equipment))
-      .find((how) => how !== undefined);
+  const howOf = groundingHow(plan);
   for (const p of plan.protectors) {
     const grounding = groundingText(p);
     const earthing = plan.basis === 'iec' && p.required.current === 'ac' ? ` (${plan.earthing})` : '';
-    const isKnown = p.grounding !== null && p.grounding !== 'not-known';
-    const assumed = settledFor(p) ?? 'assumed, to be confirmed';
-    const how = !isKnown ? null : isStated(p) ? 'as stated on the list' : assumed;
+    const how = howOf(p);
     const key = JSON.stringify([p.system, earthing, groundingOf(p), how]);
     const value = `${systemText(p.system)}${earthing}: ${grounding}${how === null ? '' : `, ${how}`}`;
     const group = groups.get(key) ?? { value, tags: [] };

@@ -75,6 +75,9 @@ interface LightReasons {
   'light/grounded': { readonly conductor: 'neutral' | 'phase' | 'pole' };
   'light/ground-fault-device-open': None;
   'light/ungrounded-system': None;
+  /** N that an impedance holds near ground; N that nothing ties to it. */
+  'light/neutral-held': None;
+  'light/neutral-free': None;
   /** `frequency`: up to; null: not known. `least`: what the light needs; null: not stated. */
   'light/flickers': { readonly frequency: Quantity | null; readonly least: Quantity | null };
   'light/output-not-stated': None;

@@ -32,8 +32,8 @@ export interface ReachSteps {
   'reach/level': None;
   'reach/leads': None;
   'reach/withstand': None;
-  /** Of what a service or panel feeds; `voltage`: to neutral. */
-  'reach/fed-withstand': { readonly voltage: Quantity };
+  /** Of what a service or panel feeds; `voltage`: to neutral, or of a delta between lines. */
+  'reach/fed-withstand': { readonly voltage: Quantity; readonly to: 'neutral' | 'line' };
   /** Between two conductors that each have a channel to ground. */
   'level/between': { readonly level: Quantity; readonly leads: Quantity };
   'reach/none': Levels;

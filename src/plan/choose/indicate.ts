@@ -36,7 +36,7 @@ export function indicate(
 
 /** Every fact, in one order: channels of which all of them are alike show the same. */
 function keyOf(f: IndicatorFacts): string {
-  return `${f.circuit}|${f.current}|${f.conductor}|${f.grounded}|${f.floating}|${f.fedByUtility}|${f.fedBySource}|${f.turbineDriven}|${f.sunAndWind}|${f.rapidShutdown}|${f.turbineOutputKnown}|${f.frequency}|${f.groundingUnknown}|${f.indicator}|${f.indicatorMinVoltage}|${f.usualVoltage}`;
+  return `${f.circuit}|${f.current}|${f.conductor}|${f.grounded}|${f.floating}|${f.liftedNeutral}|${f.fedByUtility}|${f.fedBySource}|${f.turbineDriven}|${f.sunAndWind}|${f.rapidShutdown}|${f.turbineOutputKnown}|${f.frequency}|${f.groundingUnknown}|${f.indicator}|${f.indicatorMinVoltage}|${f.usualVoltage}`;
 }
 
 function decide(facts: IndicatorFacts): Indicated {
@@ -69,6 +69,7 @@ function indicatorFacts(
     conductor,
     grounded,
     floating: poles === undefined ? isFloatingAc(wiring) : poles === 'floating' || poles === 'unknown',
+    liftedNeutral: conductor === 'N' ? liftedNeutral(wiring) : undefined,
     fedByUtility: supply.utility,
     fedBySource: supply.source,
     turbineDriven: driven === 'turbine',
@@ -208,6 +209,17 @@ function isFloatingAc(wiring: PortWiring): boolean {
   return wiring.facts.grounding === 'none' || wiring.facts.grounding === 'impedance';
 }
 
+/** N between lines is their star point or midpoint; of two wires alone it is as a line. */
+function liftedNeutral({ facts }: PortWiring): IndicatorFacts['liftedNeutral'] {
+  const { grounding, bondedHere, whole, system } = facts;
+  const of = whole ?? system;
+  if (bondedHere || of === undefined) return undefined;
+  const { lineToLine, linesToGround } = AC_SYSTEM_DATA[of];
+  if (lineToLine <= Math.min(...linesToGround)) return undefined;
+  if (grounding === 'impedance') return 'held';
+  return grounding === 'none' ? 'free' : undefined;
+}
+
 function frequencyOf(port: SitePort): number | undefined {
   let highest: number | undefined;
   for (const { facts } of ultimateSources(port)) {
@@ -218,7 +230,7 @@ function frequencyOf(port: SitePort): number | undefined {
   return highest;
 }
 
-/** Whether the utility, and whether an inverter or a generator, gives an AC port its voltage. */
+/** Whether the utility, and whether an inverter or a generator, gives an AC port its voltage, and which equipments do. */
 export function suppliesOf(port: SitePort): NonNullable<FoundOfPort['supplies']> {
   return (port.found.supplies ??= suppliesAt(port));
 }
@@ -226,20 +238,24 @@ export function suppliesOf(port: SitePort): NonNullable<FoundOfPort['supplies']>
 function suppliesAt(port: SitePort): NonNullable<FoundOfPort['supplies']> {
   let utility = false;
   let source = false;
+  const by = new Set<SiteEquipment>();
   const seen = new Set<SitePort>();
   const walk = (at: SitePort): void => {
     if (seen.has(at)) return;
     seen.add(at);
     const { kind } = at.equipment;
-    if (kind === 'service') utility = true;
-    else if (kind === 'generator' || kind === 'ac-battery') source = true;
-    else if (kind === 'inverter-charger' && at.cls === 'ac-out') source = true;
-    else if (kind === 'transformer' && at.cls === 'ac-out') {
+    const isOwn =
+      kind === 'generator' || kind === 'ac-battery' || (kind === 'inverter-charger' && at.cls === 'ac-out');
+    if (kind === 'service' || isOwn) {
+      if (isOwn) source = true;
+      else utility = true;
+      by.add(at.equipment);
+    } else if (kind === 'transformer' && at.cls === 'ac-out') {
       for (const side of at.equipment.ports) if (side.cls === 'ac-in') walk(side);
     } else for (const feeder of at.feeders) walk(feeder);
   };
   walk(port);
-  return { utility, source };
+  return { utility, source, by: [...by] };
 }
 
 /** V; what a conductor of a system that isn't solidly grounded can stand at in a ground fault: its light may show it, if it can. */

@@ -1,4 +1,4 @@
-import { assumedWithstand, fedEntryVoltage } from '../../electrical/withstand.js';
+import { assumedWithstand, fedEntryVoltage, isFedLineToLine } from '../../electrical/withstand.js';
 import type { JobContext } from '../context/job-context.js';
 import type { Placement } from '../context/verdict.js';
 import type { Requirement } from '../rate/rate.js';
@@ -8,8 +8,10 @@ export interface ReachWithstand {
   /** V. */
   readonly value: number;
   readonly assumed: boolean;
-  /** V to neutral of what a service or panel feeds; undefined: it is that of the equipment itself. */
+  /** V of what a service or panel feeds; undefined: it is that of the equipment itself. */
   readonly fedAt: number | undefined;
+  /** True where that stands between lines; else it is to neutral. */
+  readonly fedLineToLine: boolean;
 }
 
 /**
@@ -25,8 +27,11 @@ export function reachWithstandOf(
   const own = requirement.withstand;
   const isFeeding = port?.cls === 'service' || (port?.cls === 'feeder' && port.equipment.kind === 'panel');
   if (port?.system === undefined || !isFeeding)
-    return own && { value: own.value, assumed: own.assumed, fedAt: undefined };
-  const voltage = fedEntryVoltage({ system: port.system, whole: job.groundingAt(port).whole });
+    return own && { value: own.value, assumed: own.assumed, fedAt: undefined, fedLineToLine: false };
+  const of = { system: port.system, whole: job.groundingAt(port).whole };
+  const voltage = fedEntryVoltage(of);
   const found = assumedWithstand({ voltage, category: 'II' });
-  return found.ok ? { value: found.value, assumed: true, fedAt: voltage } : undefined;
+  return found.ok
+    ? { value: found.value, assumed: true, fedAt: voltage, fedLineToLine: isFedLineToLine(of) }
+    : undefined;
 }

@@ -90,20 +90,20 @@ function reachCalculation(
   part: Part,
   up: number,
   leads: number,
-  { value: withstand, assumed: withstandAssumed, fedAt }: ReachWithstand,
+  { value: withstand, assumed: withstandAssumed, fedAt, fedLineToLine }: ReachWithstand,
 ): Calculated {
   const { reachSlope: slope, leastReach } = job.settings.thresholds;
   const limit = job.longRunLimit;
   return reaches(
     part,
-    `${leads}|${withstand}|${withstandAssumed}|${fedAt}|${slope}|${leastReach}|${limit}`,
+    `${leads}|${withstand}|${withstandAssumed}|${fedAt}|${fedLineToLine}|${slope}|${leastReach}|${limit}`,
     () => {
       const { margin, working } = protectiveDistance({
         up,
         leads,
         withstand,
         withstandAssumed,
-        ...(fedAt !== undefined && { fedAt }),
+        ...(fedAt !== undefined && { fedAt, fedLineToLine }),
         slope,
         leastReach,
         limit,

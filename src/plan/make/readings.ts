@@ -1,9 +1,10 @@
+import { coldVoltageWithoutTemperature } from '../../electrical/cold-voltage.js';
 import { leastBatteryVoltage, leastInFullSun } from '../../electrical/rest-voltage.js';
 import { hundredthsOr } from '../../model/rounding.js';
 import type { PlannedProtector } from '../../model/plan.js';
 import type { PlannedBand, Probes } from '../../model/planned-measuring.js';
 import { reasonKey, type Reason } from '../../model/reason.js';
-import type { SitePort } from '../../model/site.js';
+import type { SiteEquipment, SitePort } from '../../model/site.js';
 import type { Conductor, Kind } from '../../model/words.js';
 import { readAcConductors } from '../../rules/measure/ac-conductors.js';
 import { clothingNeeded } from '../../rules/measure/clothing.js';
@@ -20,8 +21,10 @@ import { controlGroundingOf, isBehindBox, poleGrounding, suppliesOf } from '../c
 import { betweenConductors, type BoxStands } from './box-stands.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
+import type { Asked } from '../rate/rate.js';
 import { convertersOf } from '../rate/rating-facts.js';
 import type { PortWiring, WiredChannel } from '../rate/wire.js';
+import { measuredStateOf } from './sources-on.js';
 
 type Measuring = PlannedProtector['wiring']['measuring'];
 
@@ -65,6 +68,7 @@ export function measuringOf(
     limit: measuring.clothingFaultCurrent,
   });
   return {
+    state: measuredStateOf(job, one),
     bands,
     meter: { ...meter, volts: hundredthsOr(meter.volts), current },
     clothing: { faultCurrent: hundredthsOr(most), ...clothing },
@@ -181,19 +185,41 @@ const VOLTAGE_RULE_IDS: ReadonlySet<string> = new Set(
   VOLTAGE_RULES.filter((rule) => rule !== INVERTER_LINK_RULE).map(({ id }) => id),
 );
 
+/**
+ * V; the most that arrays give whose voltage is only a draft: by the coldest row of the table. The draft is rated for what a converter
+ * bears where that is more, but a string that stands there isn't the one of the list.
+ * @returns undefined where what one of them gives isn't known
+ * Source: NEC Table 690.7(A).
+ */
+function mostOfDraft(sources: readonly SiteEquipment[]): number | undefined {
+  let most: number | undefined;
+  for (const { facts } of sources) {
+    const { open_circuit_voltage: stated, voc_stc: voc, modules_in_series: modules } = facts;
+    let one = stated?.value;
+    if (one === undefined) {
+      if (facts.optimizers?.value === true || !voc || !modules) return undefined;
+      const string = { vocStc: voc.value, modulesInSeries: modules.value, basis: 'nec-2023' } as const;
+      one = coldVoltageWithoutTemperature(string).value;
+    }
+    most = Math.max(most ?? 0, one);
+  }
+  return most;
+}
+
 /** V; the most that a DC circuit's sources give pole to pole; what an inverter lifts its poles by isn't there while it is off. */
-function mostOfSources({ requirement }: Selected): number | undefined {
+function mostOfSources({ requirement }: Selected): Asked | undefined {
   if (requirement.unknown.some(({ rule }) => VOLTAGE_RULE_IDS.has(rule))) return undefined;
-  return requirement.voltages.find(({ rule }) => rule !== INVERTER_LINK_RULE)?.value;
+  return requirement.voltages.find(({ rule }) => rule !== INVERTER_LINK_RULE);
 }
 
 function dcReadings(job: JobContext, one: Selected, port: SitePort): readonly Reading[] {
   const { requirement, placement } = one;
   const { measuring: settings } = job.settings;
-  const common = { poles: poleGrounding(port, placement.subject), high: mostOfSources(one), settings };
+  const asked = mostOfSources(one);
+  const common = { poles: poleGrounding(port, placement.subject), settings };
   if (requirement.circuit === 'battery') {
     const low = leastOfBatteries(port);
-    return readDcPair({ ...common, of: 'battery', low, bears: [], behindBox: false });
+    return readDcPair({ ...common, high: asked?.value, of: 'battery', low, bears: [], behindBox: false });
   }
   const sources = ultimateSources(port);
   const of = drivenBy(sources);
@@ -205,8 +231,13 @@ function dcReadings(job: JobContext, one: Selected, port: SitePort): readonly Re
   const bears = convertersOf(port).flatMap(({ tag, facts: { max_dc_voltage: most } }) =>
     most ? [{ tag, volts: most.value }] : [],
   );
+  // A figure that stands in is rated by what converters bear, also where a cell that nobody can read leaves it so.
+  const isDraft = asked?.bound !== undefined || (of === 'sun' && bears.some((b) => b.volts === asked?.value));
+  const draft = isDraft && of === 'sun' ? mostOfDraft(sources) : undefined;
+  const high = draft === undefined || asked === undefined ? undefined : Math.min(draft, asked.value);
   return readDcPair({
     ...common,
+    high: isDraft ? high : asked?.value,
     of,
     low: of === 'sun' ? leastInFullSun(strings, settings.fullSunShare) : undefined,
     bears,

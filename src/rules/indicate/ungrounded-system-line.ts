@@ -1,18 +1,28 @@
 import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
-import type { AnyIndicatorRule, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
+import type { AnyIndicatorRule, Indication, IndicatorDecision, IndicatorFacts } from '../indicator-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = ['circuit', 'grounded', 'floating'] as const;
+const FACTS = ['circuit', 'grounded', 'floating', 'liftedNeutral'] as const;
 
 const OUTSIDE = reason('light-outside/ungrounded-system-line');
 const UNGROUNDED = reason('light/ungrounded-system');
+const NEUTRAL_HELD = reason('light/neutral-held');
+const NEUTRAL_FREE = reason('light/neutral-free');
 const NOTHING_FEEDS = reason('light/nothing-feeds');
 
 const ONE_DARK_OTHERS_BRIGHTER = practice(
-  'One dark and the others brighter: a ground fault may be on the line.',
+  'One line dark and the others brighter, or N lit that an impedance holds near ground: a ground fault may be on a line.',
 );
 const CITED_UNDER_NEC: readonly Cited[] = ['voltage-to-ground', ONE_DARK_OTHERS_BRIGHTER];
+
+/** A star point that an impedance holds near ground has no voltage for its light until a line has a ground fault. */
+function sourceOn(neutral: IndicatorFacts['liftedNeutral']): Indication {
+  const state = 'source on';
+  if (neutral === 'held') return { state, shows: 'dark', because: NEUTRAL_HELD, cause: 'neutral-at-rest' };
+  const because = neutral === 'free' ? NEUTRAL_FREE : UNGROUNDED;
+  return { state, shows: 'either', because, cause: 'ungrounded-system' };
+}
 
 export const ungroundedSystemLine = {
   id: 'indicate/ungrounded-system-line',
@@ -32,12 +42,7 @@ export const ungroundedSystemLine = {
     return {
       outcome: 'shows',
       indications: [
-        {
-          state: 'source on',
-          shows: 'either',
-          because: UNGROUNDED,
-          cause: 'ungrounded-system',
-        },
+        sourceOn(f.liftedNeutral),
         {
           state: 'source off',
           shows: 'dark',

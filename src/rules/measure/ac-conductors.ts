@@ -38,13 +38,13 @@ export interface AcReadingFacts {
 type Stated = AcReadingFacts & { readonly system: AcSystem };
 
 const NOT_KNOWN = reason('reading/not-known');
-const NO_BAND = reason('reading/no-band');
 const TO_EARTH = reason('reading/neutral-to-earth');
 const ABOVE = reason('reading-above/supply');
-const LOST = reason('reading-above/grounded');
+const LOST = reason('reading-above/grounded', { what: 'neutral' });
 const BELOW_UTILITY = reason('reading-below/utility');
 const BELOW_SOURCE = reason('reading-below/own-source');
 const GROUND_FAULT = reason('ground-fault/lines');
+const NEUTRAL_LIFTED = reason('ground-fault/neutral');
 
 /**
  * What to measure at an AC place: of a system that is tied to ground each conductor to it (of TT to N, and N to PE), else line to
@@ -117,7 +117,10 @@ function lineReading(f: Stated, wire: Conductor, nominal: number, supply: Measur
   );
 }
 
-/** Not tied to ground: line to line, of a single line to N; to ground a figure to stop at alone. */
+/**
+ * Not solidly tied to ground: line to line, of a single line to N; to ground a figure to stop at alone. N between lines is their star
+ * point or midpoint: it is read apart from them, and stands at most where a ground fault of a line lifts it.
+ */
 function lifted(f: Stated): readonly Reading[] {
   const { system, conductors, mostToGround } = f;
   const data = AC_SYSTEM_DATA[system];
@@ -134,13 +137,19 @@ function lifted(f: Stated): readonly Reading[] {
         });
       }),
     );
-  const lineToLine = AC_SYSTEM_DATA[f.whole ?? system].lineToLine;
-  const most = Math.max(...supplies.map((supply) => bandOf(f, lineToLine, supply).high));
-  const high = Math.min(most, mostToGround ?? most);
-  const band = { low: undefined, high };
-  const toGround = conductors.map((wire) =>
-    readingOf({ wire, to: null }, band, NO_BAND, { above: ABOVE, fault: GROUND_FAULT }),
-  );
+  const { lineToLine, linesToGround } = AC_SYSTEM_DATA[f.whole ?? system];
+  const by = f.grounding === 'impedance' ? 'impedance' : 'nothing';
+  const toGround = conductors.map((wire) => {
+    const isNeutral = wire === 'N' && lineToLine > Math.min(...linesToGround);
+    const nominalMost = isNeutral ? Math.max(...linesToGround) : lineToLine;
+    const most = Math.max(...supplies.map((supply) => bandOf(f, nominalMost, supply).high));
+    return readingOf(
+      { wire, to: null },
+      { low: undefined, high: Math.min(most, mostToGround ?? most) },
+      reason('reading/no-band', { by, what: isNeutral ? 'neutral' : 'lines' }),
+      { above: ABOVE, fault: isNeutral ? NEUTRAL_LIFTED : GROUND_FAULT },
+    );
+  });
   return [...between, ...toGround];
 }
 

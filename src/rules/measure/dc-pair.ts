@@ -68,12 +68,13 @@ export function readDcPair(f: DcPairFacts): readonly Reading[] {
 
 const percent = (share: number): number => Math.round(share * 100);
 
-/** The most that may stand there: what the plan expects, and never more than a converter on it bears. */
+/** The most that may stand there: what the plan expects, and never more than a converter on it bears. What that bears says nothing of a string. */
 function mostOf({ of, high, bears }: DcPairFacts): Pick<Reading, 'high' | 'above'> {
+  if (high === undefined) return { high, above: null };
   let most = high;
-  let above = high === undefined ? null : reason('reading-above/source', { of });
+  let above = reason('reading-above/source', { of });
   for (const { tag, volts } of bears) {
-    if (most !== undefined && volts >= most) continue;
+    if (volts >= most) continue;
     most = volts;
     above = reason('reading-above/converter-bears', { tag });
   }

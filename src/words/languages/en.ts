@@ -105,6 +105,8 @@ export const en: OwnerStrings = {
       'This light can be on or off. We write down how it looks when we are done. If it looks different later, call us.',
     'ungrounded-system':
       'These lights can be on or off, so they cannot tell you all. If one is off and the rest are brighter, call us the same day. Touch nothing.',
+    'neutral-at-rest':
+      'This light is off when all is well. If it comes on, call us the same day. Touch nothing.',
     sunlight: 'This light is on while the sun shines.',
     'sunlight-inverter-on':
       'This light is on while the sun shines and the box that makes house power runs. If that box is off, this light is off too. That is fine.',

@@ -105,6 +105,8 @@ export const es: OwnerStrings = {
       'Esta luz puede estar encendida o apagada. Anotamos cómo se ve al terminar la obra. Si después se ve distinta, llámenos.',
     'ungrounded-system':
       'Estas luces pueden estar encendidas o apagadas, así que no lo dicen todo. Si una está apagada y las otras brillan más, llámenos el mismo día. No toque nada.',
+    'neutral-at-rest':
+      'Esta luz está apagada cuando todo está bien. Si se enciende, llámenos el mismo día. No toque nada.',
     sunlight: 'Esta luz está encendida mientras hay sol.',
     'sunlight-inverter-on':
       'Esta luz está encendida mientras hay sol y funciona la caja que produce la corriente de casa. Si esa caja está apagada, esta luz también lo está. Es normal.',

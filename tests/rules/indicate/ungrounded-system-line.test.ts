@@ -13,6 +13,22 @@ export const table = indicatorTable(import.meta.url, ungroundedSystemLine, [
     ],
   },
   {
+    name: 'N that an impedance holds near ground (common practice, no source)',
+    given: { floating: true, liftedNeutral: 'held' },
+    shows: [
+      'source on: dark (neutral-at-rest): an impedance holds N near ground in a sound system; if it lights, a ground fault may be on a line: call',
+      'source off: dark (de-energised): nothing feeds it: not a fault',
+    ],
+  },
+  {
+    name: 'N that nothing ties to ground',
+    given: { floating: true, liftedNeutral: 'free' },
+    shows: [
+      'source on: either (ungrounded-system): nothing ties N to ground; recorded at commissioning; if it gets brighter, a ground fault may be on a line: call',
+      'source off: dark (de-energised): nothing feeds it: not a fault',
+    ],
+  },
+  {
     name: 'a line of a grounded system',
     given: {},
     outside,

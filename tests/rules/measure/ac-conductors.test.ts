@@ -111,20 +111,20 @@ describe('a system that is tied to ground', () => {
 
   it('says what is read, and what a reading outside means', () => {
     expect(saidOf(readAcConductors(facts({ fedBySource: true, conductors: ['L1'] })))).toEqual([
-      'nominal 120 V, on the utility | Below: a line or N is open, another tap or system, too long a line. | Above: N is open, another tap or system, conductors swapped. | - | -',
-      'nominal 120 V, on an inverter or a generator alone | Below: overloaded, slow, a line or N open, another system. | Above: N is open, another tap or system, conductors swapped. | - | -',
-      'N is grounded | - | Above: its ground is lost, or conductors are swapped. | - | -',
+      'nominal 120 V, on the utility | A line below its figures: a line or N is open, another tap or system, too long a line. | A line above its figures: N is open, another tap or system, conductors swapped. | - | -',
+      'nominal 120 V, on an inverter or a generator alone | A line on an inverter or a generator alone below its figures: overloaded, slow, a line or N open, another system. | A line above its figures: N is open, another tap or system, conductors swapped. | - | -',
+      'N is grounded | - | N above its figures: its ground is lost, or conductors are swapped. | - | -',
     ]);
     const corner = readAcConductors(facts({ system: '240 delta', grounding: 'corner', conductors: ['L2'] }));
     expect(saidOf(corner)[0]).toMatch(/^this phase is grounded \|/);
     const either = readAcConductors(facts({ system: '240', whole: '240/120 high-leg' }));
     expect(saidOf(either)[0]).toMatch(/^nominal 120 V, or 208 V if it is the high leg, on the utility \|/);
     const iec = readAcConductors(facts({ basis: 'iec', system: '230', conductors: ['L1'] }));
-    expect(saidOf(iec)[0]).toMatch(/^nominal 230 V \| Below: a line or N is open/);
+    expect(saidOf(iec)[0]).toMatch(/^nominal 230 V \| A line below its figures: a line or N is open/);
     const tt = readAcConductors(
       facts({ basis: 'iec', earthing: 'TT', system: '230', threePlusOne: true, conductors: ['L1', 'N'] }),
     );
-    expect(saidOf(tt)[1]).toMatch(/^N to PE of a TT system \| - \| Above: its ground is lost/);
+    expect(saidOf(tt)[1]).toMatch(/^N to PE of a TT system \| - \| N above its figures: its ground is lost/);
   });
 });
 
@@ -140,9 +140,29 @@ describe('a system that isn’t', () => {
       [...BETWEEN, ...TO_GROUND],
     ],
     [
-      'an unbonded N, which has a channel',
+      'an unbonded N, which has a channel: at most as a ground fault of a line lifts it',
       { system: '480Y/277', grounding: 'none', conductors: [...LINES, 'N'] },
-      [...BETWEEN, ...TO_GROUND, 'N>ground: - to 508'],
+      [...BETWEEN, ...TO_GROUND, 'N>ground: - to 293.158333333'],
+    ],
+    [
+      'N of one line of a wye',
+      { system: '277', grounding: 'impedance', conductors: ['L1', 'N'] },
+      ['L1>N: 254 to 293.158333333', 'L1>ground: - to 508', 'N>ground: - to 293.158333333'],
+    ],
+    [
+      'N of two wires alone is as a line',
+      { system: '120', grounding: 'none', conductors: ['L1', 'N'] },
+      ['L1>N: 110 to 127', 'L1>ground: - to 127', 'N>ground: - to 127'],
+    ],
+    [
+      'N of a high-leg delta: the high leg’s fault lifts it most',
+      { system: '240/120 high-leg', grounding: 'none', conductors: ['N'] },
+      ['N>ground: - to 220.133333333'],
+    ],
+    [
+      'N never above the most that the plan expects',
+      { system: '480Y/277', grounding: 'none', mostToGround: 280, conductors: ['N'] },
+      ['N>ground: - to 280'],
     ],
     [
       'a delta that is said to be solid: nobody knows at which point',
@@ -165,9 +185,9 @@ describe('a system that isn’t', () => {
       ['L1>N: 254 to 293.158333333', 'L1>ground: - to 508'],
     ],
     [
-      'iec IT: line to line 10 % up and down, N like a line',
+      'iec IT: line to line 10 % up and down, N to ground line to N',
       { basis: 'iec', earthing: 'IT', grounding: 'none', system: '400Y/230', conductors: ['L1', 'N'] },
-      ['L1>L2: 360 to 440', 'L1>L3: 360 to 440', 'L1>ground: - to 440', 'N>ground: - to 440'],
+      ['L1>L2: 360 to 440', 'L1>L3: 360 to 440', 'L1>ground: - to 440', 'N>ground: - to 253'],
     ],
     [
       'iec IT, two lines of a high-leg system',
@@ -196,8 +216,8 @@ describe('a system that isn’t', () => {
   it('says how a ground fault shows, to ground alone', () => {
     expect(saidOf(readAcConductors(facts({ system: '480', grounding: 'none', conductors: ['L1'] })))).toEqual(
       [
-        'nominal 480 V, on the utility | Below: a line or N is open, another tap or system, too long a line. | Above: N is open, another tap or system, conductors swapped. | - | -',
-        'no low figure: the system isn’t tied to ground | - | Above: N is open, another tap or system, conductors swapped. | One line near 0 V and the others near line to line: ground fault, stop. | -',
+        'nominal 480 V, on the utility | A line below its figures: a line or N is open, another tap or system, too long a line. | A line above its figures: N is open, another tap or system, conductors swapped. | - | -',
+        'no low figure: the system isn’t solidly tied to ground | - | A line above its figures: N is open, another tap or system, conductors swapped. | Lines of a system that isn’t solidly grounded: one near 0 V to ground and the others near line to line: ground fault, stop. | -',
       ],
     );
     const own = facts({
@@ -207,7 +227,34 @@ describe('a system that isn’t', () => {
       fedByUtility: false,
       fedBySource: true,
     });
-    expect(saidOf(readAcConductors(own))[0]).toMatch(/alone \| Below: overloaded/);
+    expect(saidOf(readAcConductors(own))[0]).toMatch(
+      /alone \| A line on an inverter or a generator alone below its figures: overloaded/,
+    );
+  });
+});
+
+describe('to ground of a system that isn’t solidly tied to it', () => {
+  const said = (grounding: 'impedance' | 'none'): readonly string[] =>
+    saidOf(readAcConductors(facts({ system: '480Y/277', grounding, conductors: ['L1', 'N'] })))
+      .slice(-2)
+      .map((one) => one.replace(/ \| - \| A line above[^|]*\|/, ' |'));
+
+  it.each<['impedance' | 'none', string, string]>([
+    [
+      'impedance',
+      'no low figure: the system is tied to ground through an impedance, not solidly',
+      'N is tied to ground through an impedance: near 0 V in a sound system',
+    ],
+    [
+      'none',
+      'no low figure: the system isn’t solidly tied to ground',
+      'no low figure: N isn’t tied to ground',
+    ],
+  ])('%s: lines and N apart, each with what a ground fault shows there', (grounding, line, neutral) => {
+    expect(said(grounding)).toEqual([
+      `${line} | Lines of a system that isn’t solidly grounded: one near 0 V to ground and the others near line to line: ground fault, stop. | -`,
+      `${neutral} | N of a system that isn’t solidly grounded: to ground near the voltage of a line to N: ground fault on a line, stop. | -`,
+    ]);
   });
 });
 

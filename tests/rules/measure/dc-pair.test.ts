@@ -54,9 +54,9 @@ describe('a DC pair', () => {
       ['positive>negative +: 320 to 456', ...FLOATS],
     ],
     [
-      'of which only what the converter bears is known',
+      'of which only what the converter bears is known: that is no figure of the string',
       { low: undefined, high: undefined, bears: [{ tag: 'X', volts: 250 }] },
-      ['positive>negative +: - to 250', 'positive>ground +: - to 250', 'negative>ground -: - to 250'],
+      ['positive>negative +: - to -', 'positive>ground +: - to -', 'negative>ground -: - to -'],
     ],
     [
       'a converter that bears less than the low figure: nothing is low enough to be told from it',
@@ -76,9 +76,9 @@ describe('a DC pair', () => {
   it('says of a floating one how a ground fault shows, by the shares of the settings', () => {
     const said = saidOf(readDcPair(facts()));
     expect(said).toEqual([
-      'the string in full sun | Below: less than full sun, a string that is open or shaded, fewer modules, a shorted module. | Above: more modules in series, other modules or a colder day than the plan knows. | - | In less sun: write it down, and measure again in full sun.',
+      'the string in full sun | An array below its figures: less than full sun, a string that is open or shaded, fewer modules, a shorted module. | An array above its figures: more modules in series, other modules or a colder day than the plan knows. | - | In less sun: write it down, and measure again in full sun.',
       ...Array<string>(2).fill(
-        'no low figure: no pole is grounded | - | Above: more modules in series, other modules or a colder day than the plan knows. | One pole under 5 % and the other over 90 % of pole to pole: ground fault, stop; both sinking to nothing is the meter. | -',
+        'no low figure: no pole is grounded | - | An array above its figures: more modules in series, other modules or a colder day than the plan knows. | A floating pair: one pole under 5 % and the other over 90 % of pole to pole: ground fault, stop; both sinking to nothing is the meter. | -',
       ),
     ]);
     const settings = { ...defaultSettings().measuring, faultedPoleShare: 0.1, otherPoleShare: 0.8 };
@@ -87,7 +87,7 @@ describe('a DC pair', () => {
 
   it('says of one that is grounded as nobody knows that this isn’t known, and of no fault', () => {
     expect(saidOf(readDcPair(facts({ poles: 'unknown' })))[1]).toBe(
-      'no low figure: which pole is grounded isn’t known | - | Above: more modules in series, other modules or a colder day than the plan knows. | - | -',
+      'no low figure: which pole is grounded isn’t known | - | An array above its figures: more modules in series, other modules or a colder day than the plan knows. | - | -',
     );
   });
 
@@ -95,17 +95,17 @@ describe('a DC pair', () => {
     [
       'a battery',
       { of: 'battery', low: 40, high: 58.4 },
-      'the battery | Below: discharged too far, a failed cell, a battery of a lower voltage, its switch open. | Above: more cells, or a higher charge than the plan knows. | - | -',
+      'the battery | A battery below its figures: discharged too far, a failed cell, a battery of a lower voltage, its switch open. | A battery above its figures: more cells, or a higher charge than the plan knows. | - | -',
     ],
     [
       'a turbine',
       { of: 'turbine', low: undefined },
-      'the turbine, which changes with its speed | - | Above: more speed, or another turbine than the plan knows. | - | Standing still: write it down, and measure again while it turns.',
+      'the turbine, which changes with its speed | - | A turbine above its figures: more speed, or another turbine than the plan knows. | - | Standing still: write it down, and measure again while it turns.',
     ],
     [
       'both',
       { of: 'both', low: undefined },
-      'the array and the turbine, which change with the sun and the speed | - | Above: more modules in series or more speed than the plan knows. | - | In less sun: write it down, and measure again in full sun.',
+      'the array and the turbine, which change with the sun and the speed | - | An array beside a turbine above its figures: more modules in series or more speed than the plan knows. | - | In less sun: write it down, and measure again in full sun.',
     ],
     [
       'behind a rapid-shutdown box',
@@ -115,7 +115,7 @@ describe('a DC pair', () => {
     [
       'a converter that bears less',
       { bears: [{ tag: 'X', volts: 400 }], low: undefined },
-      'the string in full sun | - | Above: more than X bears. | - | In less sun: write it down, and measure again in full sun.',
+      'the string in full sun | - | What leads to X above its figures: more than X bears. | - | In less sun: write it down, and measure again in full sun.',
     ],
   ])('says what is read of %s', (_, some, said) => {
     expect(saidOf(readDcPair(facts(some)))[0]).toBe(said);
@@ -130,7 +130,7 @@ describe('a DC pair', () => {
 
   it('says of a grounded pole that it is one', () => {
     expect(saidOf(readDcPair(facts({ poles: 'negative' })))[2]).toBe(
-      'this pole is grounded | - | Above: its ground is lost, or conductors are swapped. | - | -',
+      'this pole is grounded | - | A grounded pole above its figures: its ground is lost, or conductors are swapped. | - | -',
     );
   });
 });

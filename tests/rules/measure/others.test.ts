@@ -18,7 +18,7 @@ describe('the phases of a turbine', () => {
       'L2>ground: - to 120',
     ]);
     const due = 'Standing still: write it down, and measure again while it turns.';
-    const above = 'Above: more speed, or another turbine than the plan knows.';
+    const above = 'A turbine above its figures: more speed, or another turbine than the plan knows.';
     expect(saidOf(found)[0]).toBe(`the turbine under its load, by its speed | - | ${above} | - | ${due}`);
     expect(saidOf(found)[3]).toBe(`no low figure: its phases float | - | ${above} | - | ${due}`);
   });
@@ -82,11 +82,11 @@ describe('a control circuit', () => {
   });
 
   it('says what is read', () => {
-    const above = 'Above: another supply than the plan knows.';
+    const above = 'A control circuit above its figures: another supply than the plan knows.';
     expect(saidOf(readControlCircuit(facts({})))).toEqual([
       `24 V nominal, or nothing where it is switched off | - | ${above} | - | -`,
       `24 V nominal, or nothing where it is switched off | - | ${above} | - | -`,
-      'this wire is grounded | - | Above: its ground is lost, or conductors are swapped. | - | -',
+      'this wire is grounded | - | The grounded wire of a control circuit above its figures: its ground is lost, or conductors are swapped. | - | -',
     ]);
     expect(saidOf(readControlCircuit(facts({ grounding: 'floating' })))[1]).toMatch(
       /^no low figure: no pole is grounded/,

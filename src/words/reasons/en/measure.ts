@@ -1,4 +1,9 @@
-import type { MeasuredSource, MeasuredSupply, MeasureReasons } from '../../../model/reasons/measure.js';
+import type {
+  MeasuredPlace,
+  MeasuredSource,
+  MeasuredSupply,
+  MeasureReasons,
+} from '../../../model/reasons/measure.js';
 import { list, quantity } from '../../figures.js';
 import type { Sayings } from '../sayings.js';
 
@@ -15,6 +20,33 @@ const GROUNDED = {
   wire: 'this wire is grounded',
 };
 
+const NO_BAND = {
+  impedance: {
+    lines: 'no low figure: the system is tied to ground through an impedance, not solidly',
+    neutral: 'N is tied to ground through an impedance: near 0 V in a sound system',
+  },
+  nothing: {
+    lines: 'no low figure: the system isn’t solidly tied to ground',
+    neutral: 'no low figure: N isn’t tied to ground',
+  },
+};
+
+/** What a grounded conductor is called where its reading is told of. */
+const CONDUCTORS = {
+  pole: 'A grounded pole',
+  neutral: 'N',
+  phase: 'A grounded phase',
+  wire: 'The grounded wire of a control circuit',
+};
+
+const SOURCES: Readonly<Record<MeasuredSource, string>> = {
+  sun: 'An array',
+  turbine: 'A turbine',
+  both: 'An array beside a turbine',
+  battery: 'A battery',
+  control: 'A control circuit',
+};
+
 const ABOVE: Readonly<Record<MeasuredSource, string>> = {
   sun: 'more modules in series, other modules or a colder day',
   turbine: 'more speed, or another turbine',
@@ -23,8 +55,51 @@ const ABOVE: Readonly<Record<MeasuredSource, string>> = {
   control: 'another supply',
 };
 
+type StateOfSources = MeasureReasons['measure-state/sources-on'];
+
+/** What is on at the place itself; `tags`: what gives it its voltage, as one list; empty: nothing on the list, or too many. */
+const SOURCES_ON: Readonly<Record<MeasuredPlace, (tags: string, values: StateOfSources) => string>> = {
+  ac: (tags, { sources }) =>
+    tags === ''
+      ? 'what feeds this place on'
+      : `${tags} on${sources.length > 1 ? ', as each reading says' : ''}`,
+  sun: (tags) => `${tags === '' ? 'the array' : tags} in the sun and connected`,
+  turbine: (tags, values) => `${tags === '' ? 'the turbine' : tags} turning under load${loadedBy(values)}`,
+  both: (tags, values) =>
+    `${tags === '' ? 'array and turbine' : tags} connected, in the sun and turning under load${loadedBy(values)}`,
+  battery: (tags) => `${tags === '' ? 'the battery' : tags} connected`,
+  control: () => 'the control supply on',
+};
+
+/** Without what loads it a turbine runs away: what that is, and what it needs, stays on. */
+function loadedBy({ here, needs }: StateOfSources): string {
+  return here.length === 0 ? '' : `: ${list([...here, ...needs])} on`;
+}
+
+function sourcesOn(values: StateOfSources): string {
+  const { of, sources, stops, loads, off, more } = values;
+  const loading = [...loads, ...(more.loads ? ['every other converter that loads a turbine'] : [])];
+  const rest = [...off, ...(more.off ? ['every other converter'] : [])];
+  return [
+    ...(stops.length === 0
+      ? []
+      : [
+          `first stop ${list(stops)} (section 1), since what loads ${stops.length === 1 ? 'it' : 'them'} goes off`,
+        ]),
+    SOURCES_ON[of](list(sources), values),
+    ...(loading.length === 0
+      ? []
+      : [`${list(loading)} left on, since ${loading.length === 1 ? 'it loads' : 'they load'} a turbine`]),
+    ...(rest.length === 0 ? [] : [`${list(rest)} off`]),
+  ].join('; ');
+}
+
 /** What is measured before a protector is connected, and what a reading means, in English. */
 export const MEASURE: Sayings<MeasureReasons> = {
+  'measure-state/sources-on': sourcesOn,
+  'measure-state/control': () => 'the supply of the control circuit on',
+  'measure-state/do-not-open': ({ turbines }) =>
+    `Do not open or measure here until the maker’s voltage of ${list(turbines)} is known: no figure can be told before, and no meter chosen.`,
   'reading/full-sun': () => 'the string in full sun',
   'reading/turbine': () => 'the turbine, which changes with its speed',
   'reading/sun-and-turbine': () => 'the array and the turbine, which change with the sun and the speed',
@@ -34,7 +109,7 @@ export const MEASURE: Sayings<MeasureReasons> = {
   'reading/supply': ({ nominal, supply }) => `nominal ${quantity(nominal)}${SUPPLIES[supply]}`,
   'reading/either-leg': ({ nominal, highLeg, supply }) =>
     `nominal ${quantity(nominal)}, or ${quantity(highLeg)} if it is the high leg${SUPPLIES[supply]}`,
-  'reading/no-band': () => 'no low figure: the system isn’t tied to ground',
+  'reading/no-band': ({ by, what }) => NO_BAND[by][what],
   'reading/floating-pole': () => 'no low figure: no pole is grounded',
   'reading/grounding-not-known': () => 'no low figure: which pole is grounded isn’t known',
   'reading/turbine-phases': () => 'the turbine under its load, by its speed',
@@ -45,18 +120,26 @@ export const MEASURE: Sayings<MeasureReasons> = {
       : `${quantity(nominal)} nominal, or nothing where it is switched off`,
   'reading/not-known': () => 'not known: the AC system isn’t stated. Ask before you connect',
   'reading-below/array': () =>
-    'Below: less than full sun, a string that is open or shaded, fewer modules, a shorted module.',
+    'An array below its figures: less than full sun, a string that is open or shaded, fewer modules, a shorted module.',
   'reading-below/battery': () =>
-    'Below: discharged too far, a failed cell, a battery of a lower voltage, its switch open.',
-  'reading-below/utility': () => 'Below: a line or N is open, another tap or system, too long a line.',
-  'reading-below/own-source': () => 'Below: overloaded, slow, a line or N open, another system.',
-  'reading-above/grounded': () => 'Above: its ground is lost, or conductors are swapped.',
-  'reading-above/supply': () => 'Above: N is open, another tap or system, conductors swapped.',
-  'reading-above/source': ({ of }) => `Above: ${ABOVE[of]} than the plan knows.`,
-  'reading-above/converter-bears': ({ tag }) => `Above: more than ${tag} bears.`,
-  'ground-fault/lines': () => 'One line near 0 V and the others near line to line: ground fault, stop.',
+    'A battery below its figures: discharged too far, a failed cell, a battery of a lower voltage, its switch open.',
+  'reading-below/utility': () =>
+    'A line below its figures: a line or N is open, another tap or system, too long a line.',
+  'reading-below/own-source': () =>
+    'A line on an inverter or a generator alone below its figures: overloaded, slow, a line or N open, another system.',
+  'reading-above/grounded': ({ what }) =>
+    `${CONDUCTORS[what]} above its figures: its ground is lost, or conductors are swapped.`,
+  'reading-above/supply': () =>
+    'A line above its figures: N is open, another tap or system, conductors swapped.',
+  'reading-above/source': ({ of }) => `${SOURCES[of]} above its figures: ${ABOVE[of]} than the plan knows.`,
+  'reading-above/converter-bears': ({ tag }) =>
+    `What leads to ${tag} above its figures: more than ${tag} bears.`,
+  'ground-fault/lines': () =>
+    'Lines of a system that isn’t solidly grounded: one near 0 V to ground and the others near line to line: ground fault, stop.',
+  'ground-fault/neutral': () =>
+    'N of a system that isn’t solidly grounded: to ground near the voltage of a line to N: ground fault on a line, stop.',
   'ground-fault/pair': ({ under, over }) =>
-    `One pole under ${under} % and the other over ${over} % of pole to pole: ground fault, stop; both sinking to nothing is the meter.`,
+    `A floating pair: one pole under ${under} % and the other over ${over} % of pole to pole: ground fault, stop; both sinking to nothing is the meter.`,
   'reading-due/less-sun': () => 'In less sun: write it down, and measure again in full sun.',
   'reading-due/open-box': () =>
     'In less sun, or behind a rapid-shutdown box that is open: write it down, and measure again in full sun with the box closed.',

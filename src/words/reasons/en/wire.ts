@@ -73,10 +73,16 @@ export const WIRE: Sayings<WireReasons> = {
     'the pole floats once the ground-fault device has opened: if this light is ever lit, call and touch nothing',
   'light/ungrounded-system': () =>
     'the system isn’t solidly tied to ground; one dark and the others brighter: a ground fault may be on the line, call',
+  'light/neutral-held': () =>
+    'an impedance holds N near ground in a sound system; if it lights, a ground fault may be on a line: call',
+  'light/neutral-free': () =>
+    'nothing ties N to ground; recorded at commissioning; if it gets brighter, a ground fault may be on a line: call',
   'light/flickers': ({ frequency, least }) => {
     const upTo = frequency === null ? '' : `, up to ${quantity(frequency)}`;
     const slow =
-      least === null ? '' : `; dark while it turns too slowly for the ${quantity(least)} that it needs`;
+      least === null
+        ? ''
+        : `, or dark where the load, or too little speed, holds it below the ${quantity(least)} that it needs: recorded at commissioning`;
     return `it flickers at the frequency of its generator${upTo}: normal${slow}`;
   },
   'light/output-not-stated': () => 'whether the turbine gives alternating or direct current isn’t stated',

@@ -39,8 +39,8 @@ export const REACH: StepTexts<ReachSteps> = {
   'reach/leads': { says: 'Voltage of the leads' },
   'reach/withstand': { says: 'Impulse withstand of the equipment' },
   'reach/fed-withstand': {
-    says: ({ voltage }) =>
-      `Impulse withstand assumed of what is fed from here: overvoltage category II at ${figured(voltage)} to neutral`,
+    says: ({ voltage, to }) =>
+      `Impulse withstand assumed of what is fed from here: overvoltage category II at ${figured(voltage)} ${to === 'line' ? 'line to line' : 'to neutral'}`,
   },
   'level/between': {
     says: 'Level between two conductors that each have a channel to ground: up to the sum of both with their leads; compared with nothing',

@@ -1,0 +1,132 @@
+import type { Reason } from '../../model/reason.js';
+import type { MeasuredPlace } from '../../model/reasons/measure.js';
+import type { Site, SiteEquipment, SitePort } from '../../model/site.js';
+import type { Kind } from '../../model/words.js';
+import { sourcesOn, type ConverterAround } from '../../rules/measure/sources-on.js';
+import { batteriesOn } from '../../site/battery-bus.js';
+import { CONVERTERS } from '../../site/converters.js';
+import { drivenBy, ultimateSources } from '../../site/inputs.js';
+import { partsOf } from '../../site/parts.js';
+import { suppliesOf } from '../choose/indicate.js';
+import type { Selected } from '../choose/select.js';
+import type { JobContext } from '../context/job-context.js';
+import { convertersOf } from '../rate/rating-facts.js';
+
+/** Names that one sentence holds; of more none is named, or a bus would cost the square of its converters. */
+const MOST_NAMED = 8;
+const TURBINES: ReadonlySet<Kind> = new Set<Kind>(['wind-turbine', 'hydro-turbine']);
+const ON_AC: ReadonlySet<Kind> = new Set<Kind>(['ac-battery', 'ac-module-branch']);
+
+/** What a part of a site has that is on or off while something in it is measured. */
+interface PartAround {
+  readonly loading: ReadonlyMap<SiteEquipment, readonly string[]>;
+  readonly others: readonly SiteEquipment[];
+  readonly diversions: readonly string[];
+}
+
+const parts = new WeakMap<Site, ReadonlyMap<SiteEquipment, PartAround>>();
+
+/** In which state the readings of a placement are taken, by the tags of what is on, stays on and is off. */
+export function measuredStateOf(job: JobContext, one: Selected): Reason {
+  const { ports } = one.placement;
+  const first = ports[0]?.equipment;
+  const around = first && aroundOf(job.site, first);
+  const of = measuredPlace(one);
+  const takers = of === 'ac' || of === 'battery' ? [] : unique(ports.flatMap((port) => convertersOf(port)));
+  const sources = of === 'control' ? [] : unique(ports.flatMap((port) => sourcesAt(of, port)));
+  const isMeant = new Set<SiteEquipment>([...takers, ...sources]);
+  const others = around?.others.filter((e) => !isMeant.has(e)) ?? [];
+  const loading = [...(around?.loading.keys() ?? [])].filter((e) => !isMeant.has(e));
+  const named = [...takers, ...sources.filter(isConverter), ...capped(loading), ...capped(others)];
+  const turbinesOf = (e: SiteEquipment): readonly string[] => around?.loading.get(e) ?? [];
+  return sourcesOn({
+    of,
+    sources: tagsOf(sources.length > MOST_NAMED ? [] : sources),
+    converters: unique(named).map((e): ConverterAround => ({
+      tag: e.tag,
+      takes: takers.includes(e),
+      feeds: sources.includes(e),
+      turbines: turbinesOf(e),
+    })),
+    diversions: around?.diversions ?? [],
+    needs: tagsOf(unique(takers.flatMap(neededBy))),
+    more: { loads: loading.length > MOST_NAMED, off: others.length > MOST_NAMED },
+    unknown: tagsOf(sources.filter((e) => TURBINES.has(e.kind) && !e.facts.open_circuit_voltage)),
+  });
+}
+
+function measuredPlace({ requirement: { circuit }, placement }: Selected): MeasuredPlace {
+  switch (circuit) {
+    case 'power':
+      return 'ac';
+    case 'array':
+      return drivenBy(placement.ports.flatMap((port) => ultimateSources(port)));
+    case 'turbine':
+    case 'battery':
+    case 'control':
+      return circuit;
+  }
+}
+
+function sourcesAt(of: MeasuredPlace, port: SitePort): readonly SiteEquipment[] {
+  if (of === 'ac') return suppliesOf(port).by.flatMap((e) => [e, ...passedThrough(e)]);
+  return of === 'battery' ? batteriesOn(port) : ultimateSources(port);
+}
+
+/** The utility that an inverter-charger passes through: to an output of the same system. */
+function passedThrough({ kind, ports }: SiteEquipment): readonly SiteEquipment[] {
+  if (kind !== 'inverter-charger') return [];
+  const given = new Set(ports.filter(({ cls }) => cls === 'ac-out').map(({ system }) => system));
+  const inputs = ports.filter((p) => (p.cls === 'ac-in' || p.cls === 'ac-in-2') && given.has(p.system));
+  return inputs.flatMap((p) => suppliesOf(p).by.filter((e) => e.kind === 'service'));
+}
+
+/** Without its battery a charge controller loads nothing, nor does an inverter without the supply that it keeps step with. */
+function neededBy({ kind, ports }: SiteEquipment): readonly SiteEquipment[] {
+  return ports.flatMap((port) => {
+    if (port.cls === 'battery') return batteriesOn(port);
+    return kind === 'grid-tie-inverter' && port.cls === 'ac-out' ? suppliesOf(port).by : [];
+  });
+}
+
+function aroundOf(site: Site, equipment: SiteEquipment): PartAround | undefined {
+  let known = parts.get(site);
+  if (!known) {
+    known = survey(site);
+    parts.set(site, known);
+  }
+  return known.get(equipment);
+}
+
+function survey(site: Site): ReadonlyMap<SiteEquipment, PartAround> {
+  const found = new Map<SiteEquipment, PartAround>();
+  const told = new Map<readonly SiteEquipment[], PartAround>();
+  for (const [equipment, together] of partsOf(site)) {
+    const around = told.get(together) ?? partAround(together);
+    told.set(together, around);
+    found.set(equipment, around);
+  }
+  return found;
+}
+
+function partAround(together: readonly SiteEquipment[]): PartAround {
+  const loading = new Map<SiteEquipment, readonly string[]>();
+  const others: SiteEquipment[] = [];
+  for (const equipment of together.filter(isConverter)) {
+    const inputs = equipment.ports.filter(({ cls }) => cls === 'dc-in');
+    const turbines = unique(inputs.flatMap((port) => ultimateSources(port))).filter((e) =>
+      TURBINES.has(e.kind),
+    );
+    if (turbines.length > 0) loading.set(equipment, tagsOf(turbines));
+    else others.push(equipment);
+  }
+  const turns = together.some(({ kind }) => TURBINES.has(kind));
+  const diversions = together.filter(({ kind }) => turns && kind === 'diversion-load');
+  return { loading, others, diversions: tagsOf(capped(diversions)) };
+}
+
+const isConverter = ({ kind }: SiteEquipment): boolean => CONVERTERS.has(kind) || ON_AC.has(kind);
+const unique = (each: readonly SiteEquipment[]): readonly SiteEquipment[] => [...new Set(each)];
+const tagsOf = (each: readonly SiteEquipment[]): readonly string[] => each.map(({ tag }) => tag);
+const capped = (each: readonly SiteEquipment[]): readonly SiteEquipment[] =>
+  each.length > MOST_NAMED ? [] : each;
