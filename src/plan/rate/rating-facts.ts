@@ -4,14 +4,7 @@ import { withstandEntryVoltage } from '../../electrical/withstand.js';
 import type { TransformerFacts } from '../../model/fault-current.js';
 import type { PortGrounding, SiteEquipment, SitePort } from '../../model/site.js';
 import type { AcSystem, Kind } from '../../model/words.js';
-import type {
-  ArrayFacts,
-  BatteryFacts,
-  ConverterFacts,
-  FaultCurrentFacts,
-  RatingFacts,
-  TurbineFacts,
-} from '../../rules/rating-facts.js';
+import type { ArrayFacts, FaultCurrentFacts, RatingFacts } from '../../rules/rating-facts.js';
 import { FEEDER_RULE } from '../../rules/rulebook.js';
 import type { Circuit } from '../../rules/wiring-facts.js';
 import { batteriesOn } from '../../site/battery-bus.js';
@@ -22,6 +15,7 @@ import { nominalClass } from '../../site/network.js';
 import { systemField } from '../../site/system-field.js';
 import { converterFed } from '../context/exposure.js';
 import { joinedFacts } from './dc-current.js';
+import { arrayFacts, batteryFacts, converterFacts, turbineFacts } from './source-facts.js';
 import type { Placement } from '../context/verdict.js';
 import { placementFacts, type JobContext } from '../context/job-context.js';
 
@@ -270,56 +264,4 @@ function arrayGroupsOf(port: SitePort, arrays: readonly ArrayFacts[]): readonly 
   return port.sources
     .map((s) => (s.ports[0] ? ultimateSources(s.ports[0]) : []))
     .map((group) => group.filter((e) => e.kind === 'array').map((e) => e.tag));
-}
-
-function arrayFacts(e: SiteEquipment): ArrayFacts {
-  const { facts } = e;
-  return {
-    tag: e.tag,
-    vocStc: facts.voc_stc,
-    iscStc: facts.isc_stc,
-    modulesInSeries: facts.modules_in_series,
-    stringsInParallel: facts.strings_in_parallel,
-    coefficient: facts.voc_coefficient,
-    cells: facts.cells,
-    technology: facts.module_technology,
-    optimizers: facts.optimizers?.value === true,
-    openCircuitVoltage: facts.open_circuit_voltage,
-    groundMounted: facts.mounting?.value === 'ground',
-    unreadable: e.row.unreadable,
-  };
-}
-
-function turbineFacts(e: SiteEquipment): TurbineFacts {
-  return {
-    tag: e.tag,
-    kind: e.kind,
-    output: e.facts.output?.value,
-    openCircuitVoltage: e.facts.open_circuit_voltage,
-    unreadable: e.row.unreadable,
-  };
-}
-
-function converterFacts(e: SiteEquipment): ConverterFacts {
-  const acOut = e.facts.ac_out?.value;
-  return {
-    tag: e.tag,
-    kind: e.kind,
-    maxDcVoltage: e.facts.max_dc_voltage,
-    isolated: e.facts.isolated?.value,
-    acOut: acOut === 'unused' ? undefined : acOut,
-    unreadable: e.row.unreadable,
-  };
-}
-
-function batteryFacts(e: SiteEquipment): BatteryFacts {
-  const { facts } = e;
-  return {
-    tag: e.tag,
-    voltage: facts.battery_voltage,
-    chemistry: facts.battery_chemistry,
-    cells: facts.cells,
-    highest: facts.open_circuit_voltage ?? facts.max_dc_voltage,
-    unreadable: e.row.unreadable,
-  };
 }
