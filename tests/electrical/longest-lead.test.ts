@@ -12,8 +12,8 @@ const usual: LongestLeadInput = {
   withstand: 500,
   most: 0.5,
 };
-const at = ({ up, withstand: _, most: __, ...lead }: LongestLeadInput, length: number): number =>
-  up + leadFigures({ ...lead, length }).value;
+const at = ({ up, upBasis, diameter, peak }: LongestLeadInput, length: number): number =>
+  up + leadFigures({ upBasis, diameter, peak, length }).value;
 
 describe('the longest leads within a withstand', () => {
   test.each([
