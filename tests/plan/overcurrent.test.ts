@@ -322,7 +322,8 @@ describe('arrays', () => {
       `${rows}\nK combiner; connects_to=I/1; run_length=5 ft\n${inverter('dc_inputs=1')}`,
     );
     const steps =
-      one(plan, 'I:dc-in-1').calculations.find((c) => /^Largest overcurrent device/.test(c.title))?.steps ?? [];
+      one(plan, 'I:dc-in-1').calculations.find((c) => /^Largest overcurrent device/.test(c.title))?.steps ??
+      [];
     expect(steps.map((s) => `${s.symbol} ${s.value}`)).toEqual(['Isum 175', 'Idevice 30']);
     expect(steps[0]?.says).toMatch(/from 14 arrays and back from 1 DC inputs/);
   });
