@@ -7,8 +7,10 @@ interface DeadReasons {
   'isolate/block-generator': None;
   'isolate/block-inverter': None;
   'isolate/block-ac-battery': None;
-  /** `at`: tags of the other ends that the list names. */
-  'isolate/control-supply': { readonly at: readonly string[] };
+  /** Of a control circuit whose other end the list doesn't name. */
+  'isolate/control-supply': None;
+  /** `at`: tags of its other ends, one at least. */
+  'isolate/control-supply-at': { readonly at: readonly string[] };
   'isolate/stop-wind': None;
   'isolate/stop-hydro': None;
   'isolate/keep-diversion': None;
@@ -43,7 +45,8 @@ interface BackReasons {
   'restore/release-wind': None;
   'restore/release-hydro': None;
   'restore/automatic-starts': None;
-  'restore/control-supply': { readonly at: readonly string[] };
+  'restore/control-supply': None;
+  'restore/control-supply-at': { readonly at: readonly string[] };
   /** `stay`: the steps whose locks stay on until they come. */
   'restore/unlock': { readonly stay: readonly number[] };
 }

@@ -78,12 +78,12 @@ export interface MeasureReasons extends ReadingReasons, StateReasons {
   'reading-due/less-sun': None;
   'reading-due/open-box': None;
   'reading-due/turbine-still': None;
-  /** `volts`: the least that it is rated for; null: not known. `beside`: for the other kind of current in the same enclosure. */
+  /** `volts`: the least that it is rated for; null: not known. `beside`: for the other kind of current in the same enclosure; not in plans of before. */
   'meter/rated': {
     readonly category: 'CAT III' | 'CAT IV';
     readonly volts: Quantity | null;
     readonly current: 'ac' | 'dc' | null;
-    readonly beside: readonly { readonly volts: Quantity | null; readonly current: 'ac' | 'dc' | null }[];
+    readonly beside?: readonly { readonly volts: Quantity | null; readonly current: 'ac' | 'dc' | null }[];
   };
   /** By the rules of a practice: NFPA 70E is of one of them. */
   'clothing/settle-first': {

@@ -84,6 +84,8 @@ const BACK: Acts = [
 const LOCK: IsolationStep = { number: 9, acts: [{ does: reason('isolate/lock'), tags: [] }] };
 const PROVE: IsolationStep = { number: 10, acts: [{ does: reason('isolate/prove-dead'), tags: [] }] };
 
+const SUPPLY_OFF = reason('isolate/control-supply');
+const SUPPLY_ON = reason('restore/control-supply');
 const UTILITY_OFF = reason('isolate/utility-off');
 const UTILITY_ON = reason('restore/utility-on');
 
@@ -119,12 +121,20 @@ export function isolationOrder(equipments: readonly IsolatedEquipment[], minutes
   const supplies = suppliesOf(equipments);
   const steps = stepsOf([
     ...dead.map(([number, does, kinds]): NumberedAct => [number, does, of(kinds)]),
-    ...supplies.map(({ at, tags }): NumberedAct => [1, reason('isolate/control-supply', { at }), tags]),
+    ...supplies.map(({ at, tags }): NumberedAct => [
+      1,
+      at.length === 0 ? SUPPLY_OFF : reason('isolate/control-supply-at', { at }),
+      tags,
+    ]),
     [4, UTILITY_OFF, ahead],
   ]).sort((a, b) => a.number - b.number);
   const back = stepsOf([
     [4, UTILITY_ON, ahead],
-    ...supplies.map(({ at, tags }): NumberedAct => [1, reason('restore/control-supply', { at }), tags]),
+    ...supplies.map(({ at, tags }): NumberedAct => [
+      1,
+      at.length === 0 ? SUPPLY_ON : reason('restore/control-supply-at', { at }),
+      tags,
+    ]),
     ...BACK.map(([number, does, kinds]): NumberedAct => [number, does, of(kinds)]),
   ]).sort((a, b) => b.number - a.number);
   const stay = back.filter(({ number }) => number <= LAST_KEPT).map(({ number }) => number);

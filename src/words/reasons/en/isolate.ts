@@ -19,7 +19,7 @@ const NONE_THERE = 'none there: stop and ask the office';
 
 /** Where the supply of a control circuit is. */
 function atEnd(tags: readonly string[]): string {
-  return tags.length === 0 ? '' : ` at its other ${tags.length === 1 ? 'end' : 'ends'}, ${list(tags)}`;
+  return `at its other ${tags.length === 1 ? 'end' : 'ends'}, ${list(tags)}`;
 }
 
 /** How a site is made dead and live again, in English. */
@@ -27,8 +27,9 @@ export const ISOLATE: Sayings<IsolateReasons> = {
   'isolate/block-generator': () => 'Block the automatic start of the generator, and lock it',
   'isolate/block-inverter': () => 'Block automatic start and transfer of the inverter-charger, and lock it',
   'isolate/block-ac-battery': () => 'Block the automatic start of the AC battery, and lock it',
-  'isolate/control-supply': ({ at }) =>
-    `Switch the supply of the control circuit off${atEnd(at)}, and lock it`,
+  'isolate/control-supply': () => 'Switch the supply of the control circuit off, and lock it',
+  'isolate/control-supply-at': ({ at }) =>
+    `Switch the supply of the control circuit off ${atEnd(at)}, and lock it`,
   'isolate/stop-wind': () =>
     'Stop the wind turbine while its load is still on, by its brake or its short as the maker says; leave the short on, and lock it',
   'isolate/stop-hydro': () =>
@@ -71,7 +72,8 @@ export const ISOLATE: Sayings<IsolateReasons> = {
   'restore/release-hydro': () =>
     'Let the water onto the hydro turbine, once all that loads it is on, its diversion load too',
   'restore/automatic-starts': () => 'Free the automatic start, last of all',
-  'restore/control-supply': ({ at }) => `Switch the supply of the control circuit on${atEnd(at)}`,
+  'restore/control-supply': () => 'Switch the supply of the control circuit on',
+  'restore/control-supply-at': ({ at }) => `Switch the supply of the control circuit on ${atEnd(at)}`,
   'live/ahead-of-main': () =>
     'This place is ahead of the main disconnect: opening that makes nothing dead here',
   'live/line-side-of-service': () =>

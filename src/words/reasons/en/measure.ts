@@ -145,7 +145,7 @@ export const MEASURE: Sayings<MeasureReasons> = {
     'In less sun, or behind a rapid-shutdown box that is open: write it down, and measure again in full sun with the box closed.',
   'reading-due/turbine-still': () => 'Standing still: write it down, and measure again while it turns.',
   'meter/rated': ({ category, beside, ...own }) =>
-    `Meter and leads: ${category}, rated for at least ${list([own, ...beside].map(ratedFor))}`,
+    `Meter and leads: ${category}, rated for at least ${list([own, ...(beside ?? [])].map(ratedFor))}`,
   'clothing/settle-first': ({ practice, most, faultCurrent }) => {
     const current =
       faultCurrent === null ? 'isn’t known' : `is ${quantity(faultCurrent)}, over ${quantity(most)}`;
@@ -156,7 +156,7 @@ export const MEASURE: Sayings<MeasureReasons> = {
 };
 
 /** `528 V AC`. */
-function ratedFor({ volts, current }: MeasureReasons['meter/rated']['beside'][number]): string {
+function ratedFor({ volts, current }: Omit<MeasureReasons['meter/rated'], 'category' | 'beside'>): string {
   const kind = current === null ? '' : ` ${current.toUpperCase()}`;
   return volts === null
     ? `the most${kind} that may stand there, which isn’t known`
