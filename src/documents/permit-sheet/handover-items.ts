@@ -1,6 +1,7 @@
 import { systemText } from '../../words/protectors.js';
 import { reasonKey } from '../../model/reason.js';
 import { say } from '../../words/reasons/say.js';
+import { settledBy } from '../../words/settled.js';
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
 import { notKnown } from '../parts/figures.js';
