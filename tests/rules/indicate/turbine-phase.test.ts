@@ -16,7 +16,7 @@ export const table = indicatorTable(import.meta.url, turbinePhase, [
     name: 'a light that needs more than a slow turbine gives',
     given: { circuit: 'turbine', frequency: 30, indicatorMinVoltage: 60 },
     shows: [
-      'turning: flickers (turning-alternator): it flickers at the frequency of its generator, up to 30 Hz: normal; dark while it turns too slowly for the 60 V that it needs',
+      'turning: flickers (turning-alternator): it flickers at the frequency of its generator, up to 30 Hz: normal, or dark where the load, or too little speed, holds it below the 60 V that it needs: recorded at commissioning',
       still,
     ],
   },
