@@ -197,7 +197,7 @@ describe('the setting of a wiring note', () => {
     // With its ground terminal and two states of each light the highest note of the demo.
     expect(density('UF-101', 'P-1')).toBe('densest');
     expect(density('UF-101', 'P-3')).toBe('dense');
-    expect(density('UF-101', 'P-8')).toBe('usual');
+    expect(density('UF-103', 'P-2')).toBe('usual');
   });
 });
 
