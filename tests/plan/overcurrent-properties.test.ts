@@ -222,6 +222,28 @@ describe('every protector', () => {
   });
 });
 
+describe('no terminal', () => {
+  it('takes two wires (NEC 110.14(A)): a channel a wire, a device a port, and a doubled conductor is told to have a terminal for each', () => {
+    let [doubled, shared] = [0, 0];
+    each((p) => {
+      const numbers = p.channels.map((c) => c.channel);
+      expect(new Set(numbers).size).toBe(numbers.length);
+      const ports = p.overcurrent.map((o) => o.port);
+      expect(new Set(ports).size).toBe(ports.length);
+      const noted = (code: string): boolean => p.wiring.notes.some((note) => note.code === code);
+      const wires = p.channels.map((c) => `${c.wire.port ?? ''} ${c.wire.name}`);
+      const hasTwice = new Set(wires).size < wires.length;
+      expect([p.tag, noted('overcurrent-note/one-wire-a-terminal')]).toEqual([p.tag, hasTwice]);
+      const own = p.overcurrent.filter((o) => o.device !== 'none');
+      expect([p.tag, noted('overcurrent-note/one-for-each-port')]).toEqual([p.tag, own.length > 1]);
+      doubled += hasTwice ? 1 : 0;
+      shared += own.length > 1 ? 1 : 0;
+    });
+    expect(doubled).toBeGreaterThan(0);
+    expect(shared).toBeGreaterThan(0);
+  });
+});
+
 describe('no smallest lead', () => {
   it('is thinner than its device, its part or its clause allows, nor thicker than the terminals take', () => {
     each((p, made) => {
