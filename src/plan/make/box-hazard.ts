@@ -5,26 +5,35 @@ import { portsInUse } from '../../site/in-use.js';
 import { boxHazard, type BoxVoltages } from '../../rules/box-hazard.js';
 import type { JobContext } from '../context/job-context.js';
 import type { Selected } from '../choose/select.js';
-import { ratePlacement, type Requirement } from '../rate/rate.js';
+import type { Requirement } from '../rate/rate.js';
 
-/** What the gravest caution is about at the boxes of a job's equipment, each asked once. */
+/**
+ * What the gravest caution is about at the boxes of a job's equipment, each asked once.
+ * @param atBare what would be asked at a port without a protector
+ */
 export function boxHazards(
   job: JobContext,
   selected: readonly Selected[],
+  atBare: (port: SitePort) => Requirement,
 ): (placement: Selected['placement']) => BoxHazard {
-  const rated = new Map<SitePort, Selected[]>();
+  const rated = new Map<SitePort, Requirement[]>();
   for (const one of selected) {
     for (const port of one.placement.ports) {
       const before = rated.get(port);
-      if (before) before.push(one);
-      else rated.set(port, [one]);
+      if (before) before.push(one.requirement);
+      else rated.set(port, [one.requirement]);
     }
   }
+  const asked: Asked = {
+    isRated: (port) => rated.has(port),
+    // A control circuit without a protector at its other end is told by its own box.
+    at: (port) => rated.get(port) ?? (port.cls === 'terminals' ? [] : [atBare(port)]),
+  };
   const found = new Map<SiteEquipment, BoxHazard>();
   const at = (equipment: SiteEquipment): BoxHazard => {
     const before = found.get(equipment);
     if (before) return before;
-    const hazard = hazardIn(job, equipment, rated);
+    const hazard = hazardIn(job, equipment, asked);
     found.set(equipment, hazard);
     return hazard;
   };
@@ -34,12 +43,14 @@ export function boxHazards(
   };
 }
 
+/** What is asked of protectors at a port; where there is none, what would be. */
+interface Asked {
+  readonly isRated: (port: SitePort) => boolean;
+  readonly at: (port: SitePort) => readonly Pick<Requirement, 'current' | 'mcov'>[];
+}
+
 /** By all ports of an equipment, with a protector or without; one that is spare or stated unused has no voltage. */
-function hazardIn(
-  job: JobContext,
-  equipment: SiteEquipment,
-  rated: ReadonlyMap<SitePort, readonly Selected[]>,
-): BoxHazard {
+function hazardIn(job: JobContext, equipment: SiteEquipment, asked: Asked): BoxHazard {
   const { thresholds } = job.settings;
   const ports = portsInUse(equipment);
   // What else is in a box of which the list knows nothing but a control circuit that ends there isn't known.
@@ -48,25 +59,20 @@ function hazardIn(
   const battery = ports.some((port) => port.cls === 'battery' || port.cls === 'dc-bus');
   let voltages: BoxVoltages = { ac: 0, dc: 0, battery };
   // What is known already goes first: where that decides, nothing more is rated.
-  const isKnown = (port: SitePort): boolean => port.system !== undefined || rated.has(port);
+  const isKnown = (port: SitePort): boolean => port.system !== undefined || asked.isRated(port);
   for (const port of [...ports.filter(isKnown), ...ports.filter((port) => !isKnown(port))]) {
-    voltages = withPort(job, port, rated, voltages);
+    voltages = withPort(port, asked, voltages);
     if (boxHazard(voltages, thresholds) === 'shock') break;
   }
   return boxHazard(voltages, thresholds);
 }
 
-function withPort(
-  job: JobContext,
-  port: SitePort,
-  rated: ReadonlyMap<SitePort, readonly Selected[]>,
-  { ac, dc, battery }: BoxVoltages,
-): BoxVoltages {
+function withPort(port: SitePort, asked: Asked, { ac, dc, battery }: BoxVoltages): BoxVoltages {
   if (port.system !== undefined) {
     return { ac: higher(ac, AC_SYSTEM_DATA[port.system].betweenConductors), dc, battery };
   }
   let found: BoxVoltages = { ac, dc, battery };
-  for (const { current, mcov } of requirementsAt(job, port, rated)) {
+  for (const { current, mcov } of asked.at(port)) {
     found = {
       ac: current === 'dc' ? found.ac : higher(found.ac, mcov?.value),
       dc: current === 'ac' ? found.dc : higher(found.dc, mcov?.value),
@@ -74,20 +80,6 @@ function withPort(
     };
   }
   return found;
-}
-
-/** What is asked of protectors at a port; where there is none, what would be. */
-function requirementsAt(
-  job: JobContext,
-  port: SitePort,
-  rated: ReadonlyMap<SitePort, readonly Selected[]>,
-): readonly Pick<Requirement, 'current' | 'mcov'>[] {
-  const placed = rated.get(port)?.map((one) => one.requirement);
-  if (placed) return placed;
-  // A control circuit without a protector at its other end is told by its own box.
-  if (port.cls === 'terminals') return [];
-  const placement = { ports: [port], subject: port.equipment, reasons: [], strength: 'optional' } as const;
-  return [ratePlacement(job, placement)];
 }
 
 /** The higher of two; a voltage that isn't known makes both unknown. */

@@ -5,7 +5,7 @@ import { portsInUse } from '../../site/in-use.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 import type { Placement } from '../context/verdict.js';
-import { ratePlacement, type Requirement } from '../rate/rate.js';
+import type { Requirement } from '../rate/rate.js';
 
 /** A voltage that may stand in an enclosure, V; undefined: not known; null: nor whether it alternates. */
 export interface StandingVoltage {
@@ -30,12 +30,14 @@ const NOTHING_KNOWN: PortStands = {
 };
 
 /**
- * What stands beside a protector in its enclosure: at all other ports of its equipment that are in use, each rated once.
+ * What stands beside a protector in its enclosure: at all other ports of its equipment that are in use, each looked at once.
+ * @param atBare what would be asked at a port without a protector
  * @returns by placement
  */
 export function boxStands(
   job: JobContext,
   selected: readonly Selected[],
+  atBare: (port: SitePort) => Requirement,
 ): (placement: Placement) => BoxStands {
   const rated = new Map<SitePort, Requirement>();
   for (const { placement, requirement } of selected)
@@ -43,7 +45,7 @@ export function boxStands(
   const found = new Map<SitePort, PortStands>();
   const at = (port: SitePort): PortStands => {
     let stands = found.get(port);
-    if (!stands) found.set(port, (stands = standsAt(job, port, rated)));
+    if (!stands) found.set(port, (stands = standsAt(job, port, rated, atBare)));
     return stands;
   };
   return ({ ports }) => {
@@ -69,7 +71,12 @@ export function betweenConductors(job: JobContext, { system }: SitePort): readon
   return [aroundNominal(nominal, job.settings.measuring.aroundNominal).high];
 }
 
-function standsAt(job: JobContext, port: SitePort, rated: ReadonlyMap<SitePort, Requirement>): PortStands {
+function standsAt(
+  job: JobContext,
+  port: SitePort,
+  rated: ReadonlyMap<SitePort, Requirement>,
+  atBare: (port: SitePort) => Requirement,
+): PortStands {
   const between = betweenConductors(job, port).map((value) => ({ current: 'ac', value }) as const);
   // Switched pulses, of which no rule knows more; the drive limits what it drives into a fault.
   if (port.equipment.kind === 'pump-drive' && port.cls === 'ac-out')
@@ -77,9 +84,7 @@ function standsAt(job: JobContext, port: SitePort, rated: ReadonlyMap<SitePort, 
   const before = rated.get(port);
   // A control circuit without a protector here is told by its own box.
   if (!before && port.cls === 'terminals') return { faultCurrents: [], volts: [] };
-  const { equipment: subject } = port;
-  const { current, mcov, sccr, sccrState } =
-    before ?? ratePlacement(job, { ports: [port], subject, reasons: [], strength: 'optional' });
+  const { current, mcov, sccr, sccrState } = before ?? atBare(port);
   return {
     faultCurrents: sccrState === 'not-asked' ? [] : [sccrState === 'known' ? sccr?.value : undefined],
     volts: [{ current: current ?? null, value: mcov?.value }, ...between],

@@ -7,6 +7,7 @@ import { calculationsOf, type Figured } from './calculations.js';
 import { enclosuresAsked } from '../choose/choose.js';
 import { groundingOf, positionOf, protectsWhat, systemOf, wireOf } from './describe.js';
 import { indicate } from '../choose/indicate.js';
+import { bareRatings } from './bare-ratings.js';
 import { boxHazards } from './box-hazard.js';
 import { boxStands } from './box-stands.js';
 import { namedIn } from './conductor-names.js';
@@ -36,8 +37,9 @@ export function makeProtectors(
 ): readonly Made[] {
   const ordered = [...selected].sort((a, b) => compare(a, b));
   const made: Made[] = [];
-  const hazardAt = boxHazards(job, selected);
-  const besideAt = boxStands(job, selected);
+  const atBare = bareRatings(job);
+  const hazardAt = boxHazards(job, selected, atBare);
+  const besideAt = boxStands(job, selected, atBare);
   for (const from of ordered) {
     const { housings } = from;
     const hazard = hazardAt(from.placement);
