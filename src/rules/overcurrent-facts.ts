@@ -1,7 +1,7 @@
 import type { OvercurrentDevice, Part } from '../model/catalogue.js';
 import type { Basis } from '../model/editions.js';
 import { amperes, type Quantity } from '../model/quantity.js';
-import type { Reason } from '../model/reason.js';
+import { reason, type Reason } from '../model/reason.js';
 import type { RuleCard } from '../model/rule.js';
 import type { AcSystem, Conductor, SystemGrounding } from '../model/words.js';
 import type { OvercurrentPlace } from './lead-duty.js';
@@ -67,6 +67,22 @@ export interface OvercurrentRule extends RuleCard {
   readonly facts: readonly (keyof OvercurrentFacts)[];
   decide(facts: OvercurrentFacts): OvercurrentDecision;
 }
+
+/** The facts that each rule is handed that asks which way a device goes (`overcurrentWay`). */
+export const WAY_FACTS = [
+  'basis',
+  'circuit',
+  'aheadOfDisconnect',
+  'ownDevice',
+  'arrayCurrent',
+  'part',
+  'lines',
+] as const;
+
+/** What several of the rules say of a device. */
+export const NO_PART = reason('overcurrent/no-part');
+export const NOT_NEEDED = reason('overcurrent/not-needed');
+export const SIZE_NOT_STATED = reason('overcurrent/size-not-stated');
 
 const NO_NOTES: readonly Reason[] = [];
 const NO_CONDUCTORS: readonly Conductor[] = [];

@@ -1,7 +1,7 @@
 import { reason, reasonKey, type Reason } from '../../model/reason.js';
 import type { PlannedStanding } from '../../model/plan.js';
-import { belongs, BASES, type Basis } from '../../model/editions.js';
-import { STANDINGS, type Kind, type Standing, type Strength } from '../../model/words.js';
+import { BASES, type Basis } from '../../model/editions.js';
+import type { Kind, Standing, Strength } from '../../model/words.js';
 import { ALL_RULES, FIT_RULES, PLACEMENT_RULES, REACH_RULE, WIRING_RULES } from '../../rules/rulebook.js';
 import type { PrintedRule } from '../../model/rule.js';
 import type { SitePort } from '../../model/site.js';
@@ -13,6 +13,7 @@ import { placeOf } from '../choose/requirements.js';
 import { memo } from '../context/memo.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
+import { openBook, type Book } from './standing-book.js';
 import { unsettledOf } from './unsettled.js';
 import type { Refusal, Verdict } from '../context/verdict.js';
 
@@ -30,10 +31,6 @@ export interface Standings {
   readonly fired: ReadonlySet<string>;
 }
 
-/** Rules of a basis, in the rulebook's order. */
-const RULES_OF: ReadonlyMap<Basis, readonly PrintedRule[]> = new Map(
-  BASES.map((basis) => [basis, ALL_RULES.filter((rule) => belongs(rule.sources, basis))]),
-);
 /** Rules that cite a clause of a standard under a basis, not common practice alone. */
 const CITING: ReadonlyMap<Basis, readonly PrintedRule[]> = new Map(
   BASES.map((basis) => [
@@ -77,77 +74,15 @@ export function standingsOf(
   return { standings: book.sorted(basis), fired };
 }
 
-function not(because: Reason): Stands {
-  return { standing: 'does not apply', because };
-}
-
 interface Stands {
   readonly standing: Standing;
   readonly because: Reason | null;
 }
 
-interface Book {
-  /** `at`: a protector's tag, a port, or nowhere. */
-  readonly add: (rule: string, standing: Standing, because: Reason | null, at?: string | SitePort) => void;
-  readonly rules: () => Iterable<string>;
-  readonly sorted: (basis: Basis) => PlannedStanding[];
+function not(because: Reason): Stands {
+  return { standing: 'does not apply', because };
 }
 
-/** One thing that is said of a rule, with where. */
-interface Entry {
-  readonly standing: Standing;
-  readonly because: Reason | null;
-  readonly at: (string | SitePort)[];
-}
-
-/** What is said of one rule, by what is said. */
-interface Entries {
-  readonly byText: Map<string, Entry>;
-  /** The entry that was added to last: the ports of a panel's loads mostly say the same, in the very words. */
-  last: Entry | undefined;
-}
-
-/** One entry for what is alike but for where it is. */
-function openBook(): Book {
-  const byRule = new Map<string, Entries>();
-  return {
-    add: (rule, standing, because, at) => {
-      let entries = byRule.get(rule);
-      if (!entries) {
-        entries = { byText: new Map(), last: undefined };
-        byRule.set(rule, entries);
-      }
-      let there = entries.last;
-      if (there?.standing !== standing || there.because !== because) {
-        const key = because === null ? standing : `${standing}|${reasonKey(because)}`;
-        there = entries.byText.get(key);
-        if (!there) {
-          there = { standing, because, at: [] };
-          entries.byText.set(key, there);
-        }
-        entries.last = there;
-      }
-      if (at !== undefined) there.at.push(at);
-    },
-    rules: () => byRule.keys(),
-    sorted: (basis) => {
-      const found: PlannedStanding[] = [];
-      for (const { id } of RULES_OF.get(basis) ?? []) {
-        const entries = byRule.get(id)?.byText;
-        if (!entries) continue;
-        const ranked = [...entries.values()].sort((a, b) => rank(a) - rank(b));
-        for (const { standing, because, at } of ranked) {
-          // A rule may say the same twice of one port: a control circuit's other end is asked once a circuit.
-          const each = because === null || at.length < 2 ? at : [...new Set(at)];
-          found.push({ rule: id, standing, at: each.map(nameOf), because });
-        }
-      }
-      return found;
-    },
-  };
-}
-
-const rank = ({ standing }: Entry): number => STANDINGS.indexOf(standing);
 const MET: Stands = { standing: 'met', because: null };
 /** A rule that places is met as it asks: what is recommended here no code requires. */
 const AS_PLACED: { readonly [S in Strength]: Stands } = {
@@ -290,10 +225,6 @@ function refusalsByRule({ verdicts, refusals }: Overruled): ReadonlyMap<string, 
   for (const verdict of verdicts) verdict.refusals.forEach(put);
   refusals.forEach(put);
   return byRule;
-}
-
-function nameOf(at: string | SitePort): string {
-  return typeof at === 'string' ? at : `${at.equipment.tag} ${at.name}`;
 }
 
 /** A rule that follows the list is met where nothing stands because the list says so. */

@@ -6,6 +6,10 @@ import type { Given } from '../../model/rule.js';
 import { overcurrentWay } from '../lead-duty.js';
 import {
   ampsOf,
+  NO_PART,
+  NOT_NEEDED,
+  SIZE_NOT_STATED,
+  WAY_FACTS,
   noDevice,
   ownDevice,
   polesIn,
@@ -17,25 +21,10 @@ import {
 } from '../overcurrent-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = [
-  'basis',
-  'circuit',
-  'aheadOfDisconnect',
-  'ownDevice',
-  'arrayCurrent',
-  'part',
-  'lines',
-  'groundedConductor',
-  'systems',
-  'highLeg',
-  'faultCurrent',
-] as const;
+const FACTS = [...WAY_FACTS, 'groundedConductor', 'systems', 'highLeg', 'faultCurrent'] as const;
 type Facts = Given<OvercurrentFacts, typeof FACTS>;
 
 const NOT_AC = reason('overcurrent-outside/ac');
-const NO_PART = reason('overcurrent/no-part');
-const NOT_NEEDED = reason('overcurrent/not-needed');
-const SIZE_NOT_STATED = reason('overcurrent/size-not-stated');
 const SINGLE_AND_THREE = reason('overcurrent-note/single-and-three-phase');
 
 const BY_PART = practice(

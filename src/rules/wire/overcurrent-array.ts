@@ -5,6 +5,10 @@ import type { Given } from '../../model/rule.js';
 import { leadDuty, overcurrentWay } from '../lead-duty.js';
 import {
   ampsOf,
+  NO_PART,
+  NOT_NEEDED,
+  SIZE_NOT_STATED,
+  WAY_FACTS,
   noDevice,
   ownDevice,
   polesIn,
@@ -15,22 +19,10 @@ import {
 } from '../overcurrent-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = [
-  'basis',
-  'circuit',
-  'aheadOfDisconnect',
-  'ownDevice',
-  'arrayCurrent',
-  'part',
-  'lines',
-  'highest',
-] as const;
+const FACTS = [...WAY_FACTS, 'highest'] as const;
 type Facts = Given<OvercurrentFacts, typeof FACTS>;
 
 const NO_ARRAY = reason('overcurrent-outside/array');
-const NO_PART = reason('overcurrent/no-part');
-const NOT_NEEDED = reason('overcurrent/not-needed');
-const SIZE_NOT_STATED = reason('overcurrent/size-not-stated');
 
 const BOTH_POLES = practice(
   'A device on the array side opens both poles: a pole that is grounded through a ground-fault device isn’t solidly grounded.',

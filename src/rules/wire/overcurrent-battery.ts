@@ -4,6 +4,9 @@ import type { Given } from '../../model/rule.js';
 import { overcurrentWay } from '../lead-duty.js';
 import {
   ampsOf,
+  NO_PART,
+  NOT_NEEDED,
+  WAY_FACTS,
   noDevice,
   ownDevice,
   polesIn,
@@ -14,22 +17,9 @@ import {
 } from '../overcurrent-facts.js';
 import { practice, sources, type Cited } from '../sources.js';
 
-const FACTS = [
-  'basis',
-  'circuit',
-  'aheadOfDisconnect',
-  'ownDevice',
-  'arrayCurrent',
-  'part',
-  'lines',
-  'groundedConductor',
-  'highest',
-  'faultCurrent',
-] as const;
+const FACTS = [...WAY_FACTS, 'groundedConductor', 'highest', 'faultCurrent'] as const;
 
 const NO_BUS = reason('overcurrent-outside/battery');
-const NO_PART = reason('overcurrent/no-part');
-const NOT_NEEDED = reason('overcurrent/not-needed');
 
 const ITS_OWN = practice(
   'A protector on a battery bus has a device of its own for direct current, in each pole that isn’t grounded, for the highest charge voltage and the fault current of the batteries.',

@@ -2,6 +2,7 @@ import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import {
   ampsOf,
+  NO_PART,
   unknownDevice,
   type OvercurrentDecision,
   type OvercurrentFacts,
@@ -12,7 +13,6 @@ import { practice, sources, type Cited } from '../sources.js';
 const FACTS = ['circuit', 'current', 'part', 'highest'] as const;
 
 const NO_CIRCUIT = reason('overcurrent-outside/control');
-const NO_PART = reason('overcurrent/no-part');
 
 const BY_SUPPLY: readonly Cited[] = [
   practice('The supply of a control circuit limits its current by itself (class 2); else as the part says.'),

@@ -2,6 +2,7 @@ import { reason } from '../../model/reason.js';
 import type { Given } from '../../model/rule.js';
 import {
   ampsOf,
+  NO_PART,
   unknownDevice,
   type OvercurrentDecision,
   type OvercurrentFacts,
@@ -12,7 +13,6 @@ import { practice, sources, type Cited } from '../sources.js';
 const FACTS = ['circuit', 'current', 'part'] as const;
 
 const NO_TURBINE = reason('overcurrent-outside/turbine');
-const NO_PART = reason('overcurrent/no-part');
 
 const BY_MAKER: readonly Cited[] = [
   practice(
