@@ -184,6 +184,7 @@ async function printPages(
     settings: batch.settings,
     date: options.date,
     fonts: batch.fonts,
+    measure: batch.printer.measure,
     photos,
     separate: options.separate === true,
     ...(options.ownerLanguage === undefined ? {} : { ownerLanguage: options.ownerLanguage }),

@@ -1,6 +1,8 @@
 import type { Browser, Page } from 'puppeteer-core';
 import { partedFromPictures, type Parted } from './carried-pictures.js';
 import type { FontFaceSource } from './fonts.js';
+import type { MeasuredBlock } from '../model/print.js';
+import { MEASURING_SCRIPT } from './measured-blocks.js';
 
 /** Documents after which a page is rid of what they left: it then stays below 250 MB. */
 const DOCUMENTS_A_SWEEP = 12;
@@ -14,6 +16,11 @@ export interface PrintingPage {
    * @throws Error where the page or the browser goes away meanwhile
    */
   readonly print: (html: string) => Promise<Uint8Array>;
+  /**
+   * Sets one page of HTML and measures its elements with `data-block`.
+   * @throws Error where the page or the browser goes away meanwhile
+   */
+  readonly measure: (html: string) => Promise<readonly MeasuredBlock[]>;
   /** Closes the page; never fails. */
   readonly close: () => Promise<void>;
 }
@@ -57,13 +64,20 @@ export async function openPage(
   await Promise.race([loadFonts(page, faces), gone]);
   const session = await page.createCDPSession();
   let printed = 0;
-  const print = async (html: string): Promise<Uint8Array> => {
+  const put = async (html: string, more: (html: string) => string): Promise<void> => {
     // What earlier documents left would else be kept until it fills most of a gigabyte.
     if (printed > 0 && printed % DOCUMENTS_A_SWEEP === 0) await session.send('HeapProfiler.collectGarbage');
     printed += 1;
     const parted = partedFromPictures(html);
     pictures = parted.pictures;
-    await page.setContent(unpainted(withoutFontCss(parted.html, fontCss)), { waitUntil: 'load', timeout: 0 });
+    await page.setContent(more(withoutFontCss(parted.html, fontCss)), { waitUntil: 'load', timeout: 0 });
+  };
+  // A document that leads the page elsewhere would print as something else.
+  const stayed = (): void => {
+    if (page.url() !== home) throw new Error(`the document led the page to ${page.url().slice(0, 60)}`);
+  };
+  const print = async (html: string): Promise<Uint8Array> => {
+    await put(html, unpainted);
     const pdf = await page.pdf({
       preferCSSPageSize: true,
       printBackground: true,
@@ -71,13 +85,19 @@ export async function openPage(
       outline: true,
       timeout: 0,
     });
-    // A document that leads the page elsewhere would print as something else.
-    if (page.url() !== home) throw new Error(`the document led the page to ${page.url().slice(0, 60)}`);
+    stayed();
     return pdf;
+  };
+  const measure = async (html: string): Promise<readonly MeasuredBlock[]> => {
+    await put(html, (whole) => whole);
+    const measured = (await page.evaluate(MEASURING_SCRIPT)) as readonly MeasuredBlock[];
+    stayed();
+    return measured;
   };
   return {
     printed: () => printed,
     print: (html) => Promise.race([print(html), gone]),
+    measure: (html) => Promise.race([measure(html), gone]),
     close: () => page.close().catch(() => undefined),
   };
 }

@@ -1,5 +1,5 @@
 import type { Plan } from '../../model/plan.js';
-import type { FontKit } from '../../model/print.js';
+import type { FontKit, Measure } from '../../model/print.js';
 import type { Settings } from '../../model/settings.js';
 
 export const DOCUMENT_KINDS = ['closeout-pack', 'permit-sheet', 'owner-sheet', 'labels'] as const;
@@ -19,6 +19,8 @@ export interface DocumentContext {
   /** `YYYY-MM-DD`, printed on every page. */
   readonly date: string;
   readonly fonts: FontKit;
+  /** Measures blocks in the browser that prints them: `printer.measure`. */
+  readonly measure: Measure;
   /** Goes before the job's own `owner_language`. */
   readonly ownerLanguage?: string;
   /** A folder that overrides templates, partials and styles by relative path. */

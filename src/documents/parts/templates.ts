@@ -6,7 +6,7 @@ import { templateFailure } from './template-failure.js';
 
 /** The templates of one folder, compiled once. */
 export interface Templates {
-  /** Renders `templates/<name>/document.hbs`. */
+  /** Renders `templates/<name>/document.hbs`; of `<folder>/<name>`, `templates/<folder>/<name>.hbs`. */
   render(name: string, view: unknown): string;
   /** The text of `templates/styles/<name>.css`. */
   style(name: string): string;
@@ -55,7 +55,7 @@ async function load(folder: string | undefined): Promise<Templates> {
   const styles = new Map<string, string>();
   return {
     render(name, view) {
-      const relative = `${name}/document.hbs`;
+      const relative = name.includes('/') ? `${name}.hbs` : `${name}/document.hbs`;
       const template = compiled.get(name) ?? compile(relative);
       compiled.set(name, template);
       try {
