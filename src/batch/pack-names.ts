@@ -3,6 +3,7 @@ import { DOCUMENT_KINDS } from '../documents/parts/context.js';
 const NAMES: ReadonlySet<string> = new Set([
   'plan.json',
   'schedule.csv',
+  'permit-appendix.pdf',
   ...DOCUMENT_KINDS.map((kind) => `${kind}.pdf`),
 ]);
 /** Permit sheets in files of their own; packs of before had a word behind the number. */

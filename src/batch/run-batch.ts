@@ -24,6 +24,7 @@ import { jobFingerprints } from './fingerprint.js';
 import { makeJob, type MadeJob } from './make-job.js';
 import { openPackRecords } from './pack-records.js';
 import { openPhotos } from './photos.js';
+import { openSheets } from './cut-sheets.js';
 import { openPreviousPlans } from './previous-plans.js';
 import { progressOf } from './progress.js';
 import { openRenderers } from './renderers.js';
@@ -55,6 +56,7 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
     const jobs = chosenJobs(inputs.jobs, options);
     if (jobs.length > LIMITS.jobs) return tooManyJobs(jobs.length, out, inputs);
     const photos = await openPhotos(options.photos);
+    const cutSheets = options.cutSheets === undefined ? undefined : await openSheets(options.cutSheets);
     const own = await ownFolder(out, OWN_FOLDER).catch((error: unknown) => {
       throw notWritten(out, error);
     });
@@ -79,6 +81,7 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
         records,
         previous: openPreviousPlans(own, out),
         photos,
+        cutSheets,
         fonts: fonts.kit,
         jobFingerprint: jobFingerprints(),
         fatal: { failure: undefined },

@@ -1,6 +1,7 @@
 import { itemInEnglish } from '../words/english-beside.js';
 import type { JobItem } from '../index.js';
 import type { BatchOptions, BatchResult, ExitStatus, OpenItem, Progress } from '../index.js';
+import { APPENDICES, type Appendix } from '../model/appendices.js';
 import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { gapsText } from '../screen/gaps.js';
@@ -26,12 +27,17 @@ export interface BatchArguments extends CommonOptions, DialectArguments {
   readonly date?: string | undefined;
   readonly ownerLanguage?: string | undefined;
   readonly photos?: string | undefined;
+  readonly with?: string | undefined;
+  readonly cutsheets?: string | undefined;
   readonly separate: boolean;
   readonly templates?: string | undefined;
   readonly force: boolean;
   readonly browser?: string | undefined;
   readonly workers?: string | undefined;
 }
+
+/** The pack holds rejected parts and ports without a protector anyway; `why` tells the trace of a decision. */
+const PRINTED = APPENDICES.filter((appendix) => appendix !== 'trace');
 
 const CLEAR_LINE = '\r\u001b[2K';
 
@@ -88,6 +94,8 @@ function batchOptions(make: BatchOptions['make'], given: BatchArguments, context
     dateGiven: date !== undefined || (epoch !== undefined && epoch !== ''),
     ownerLanguage: languageOption(textOption('owner-language', given.ownerLanguage)),
     photos: textOption('photos', given.photos),
+    appendices: appendicesOf(textOption('with', given.with)),
+    cutSheets: textOption('cutsheets', given.cutsheets),
     separate: given.separate,
     templates: textOption('templates', given.templates),
     force: given.force,
@@ -102,6 +110,17 @@ function languageOption(code: string | undefined): string | undefined {
   throw new WrongCommandLine(
     note(COMMAND_MESSAGES.noSuchValue, { option: 'owner-language', found: code, expected }),
   );
+}
+
+/** Those that nothing prints yet are refused: whoever asks for one shall not think that it is there. */
+function appendicesOf(text: string | undefined): Appendix[] | undefined {
+  if (text === undefined) return undefined;
+  return text.split(',').map((word) => {
+    const found = PRINTED.find((appendix) => appendix === word.trim());
+    if (found !== undefined) return found;
+    const expected = `some of ${PRINTED.join(', ')}, with commas between them`;
+    throw new WrongCommandLine(note(COMMAND_MESSAGES.noSuchValue, { option: 'with', found: word, expected }));
+  });
 }
 
 function workersOf(text: string | undefined): number | undefined {

@@ -47,6 +47,8 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'batch/interrupted',
     'batch/interrupted-reading',
     'batch/no-photos',
+    'batch/no-cutsheets',
+    'batch/no-templates',
   ],
   // A file as a whole.
   [
@@ -262,6 +264,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'batch/record-ignored',
     'batch/file-edited',
     'photo/too-much-together',
+    'batch/data-sheet-not-taken',
     'photo/not-printed',
     'photo/no-tag',
     'photo/no-job',

@@ -1,3 +1,4 @@
+import type { Appendix } from '../../model/appendices.js';
 import type { Plan } from '../../model/plan.js';
 import type { FontKit, Measure } from '../../model/print.js';
 import type { Settings } from '../../model/settings.js';
@@ -11,6 +12,12 @@ export interface JobPhoto {
   readonly tag: string;
   readonly caption: string;
   readonly dataUrl: string;
+}
+
+/** The data sheet of a part, which is appended to the appendix of the permit sheets. */
+export interface DataSheet {
+  readonly part: string;
+  readonly pages: number;
 }
 
 /** What a document needs besides the plan. */
@@ -30,6 +37,10 @@ export interface DocumentContext {
   readonly photos?: readonly JobPhoto[];
   /** True: one file a sheet of the permit sheet, in place of one combined file. */
   readonly separate?: boolean;
+  /** What was asked for beside the documents of a pack. */
+  readonly appendices?: readonly Appendix[];
+  /** Of the parts used, those of which a data sheet is appended; undefined: none were asked for. */
+  readonly dataSheets?: readonly DataSheet[];
   /** The plan of the last pack in the same folder: the cover says what changed. */
   readonly previous?: Plan;
 }
