@@ -55,6 +55,7 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
     if (!inputs.usable) return nothingMade(out, inputs);
     const jobs = chosenJobs(inputs.jobs, options);
     if (jobs.length > LIMITS.jobs) return tooManyJobs(jobs.length, out, inputs);
+    if (options.templates !== undefined) await checkTemplates(options.templates);
     const photos = await openPhotos(options.photos);
     const cutSheets = options.cutSheets === undefined ? undefined : await openSheets(options.cutSheets);
     const own = await ownFolder(out, OWN_FOLDER).catch((error: unknown) => {
@@ -97,6 +98,11 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
   } finally {
     stop.dispose();
   }
+}
+
+async function checkTemplates(folder: string): Promise<void> {
+  const { checkOwnTemplates } = await import('../documents/parts/own-templates.js');
+  await checkOwnTemplates(folder);
 }
 
 /** The program's own steps, loaded where they are used, but for those that the caller gives. */

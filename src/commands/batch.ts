@@ -1,10 +1,10 @@
 import { itemInEnglish } from '../words/english-beside.js';
 import type { JobItem } from '../index.js';
 import type { BatchOptions, BatchResult, ExitStatus, OpenItem, Progress } from '../index.js';
-import { APPENDICES, type Appendix } from '../model/appendices.js';
 import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { gapsText } from '../screen/gaps.js';
+import { appendixOf, PRINTED_APPENDICES } from '../words/appendices.js';
 import { isOwnerLanguage, OWNER_LANGUAGE_CODES } from '../words/languages.js';
 import { progressBar, progressLine } from '../screen/progress.js';
 import { counted, printable } from '../screen/text-table.js';
@@ -35,9 +35,6 @@ export interface BatchArguments extends CommonOptions, DialectArguments {
   readonly browser?: string | undefined;
   readonly workers?: string | undefined;
 }
-
-/** The pack holds rejected parts and ports without a protector anyway; `why` tells the trace of a decision. */
-const PRINTED = APPENDICES.filter((appendix) => appendix !== 'trace');
 
 const CLEAR_LINE = '\r\u001b[2K';
 
@@ -113,12 +110,12 @@ function languageOption(code: string | undefined): string | undefined {
 }
 
 /** Those that nothing prints yet are refused: whoever asks for one shall not think that it is there. */
-function appendicesOf(text: string | undefined): Appendix[] | undefined {
+function appendicesOf(text: string | undefined): BatchOptions['appendices'] {
   if (text === undefined) return undefined;
   return text.split(',').map((word) => {
-    const found = PRINTED.find((appendix) => appendix === word.trim());
+    const found = appendixOf(word.trim());
     if (found !== undefined) return found;
-    const expected = `some of ${PRINTED.join(', ')}, with commas between them`;
+    const expected = `some of ${PRINTED_APPENDICES.join(', ')}, with commas between them`;
     throw new WrongCommandLine(note(COMMAND_MESSAGES.noSuchValue, { option: 'with', found: word, expected }));
   });
 }

@@ -1,5 +1,5 @@
 import type { Argv } from 'yargs';
-import { APPENDICES } from '../model/appendices.js';
+import { PRINTED_APPENDICES } from '../words/appendices.js';
 import { OWNER_LANGUAGE_CODES } from '../words/languages.js';
 
 /** The options that every command has. */
@@ -59,7 +59,9 @@ export function withBatchOptions<T>(parser: Argv<T>) {
     .option('photos', text('Folder of photos: FOLDER/JOB/TAG.*'))
     .option(
       'with',
-      text(`What else is printed, of ${APPENDICES.join(', ')}: working and sources in permit-appendix.pdf`),
+      text(
+        `What else is printed, of ${PRINTED_APPENDICES.join(', ')}: working and sources in permit-appendix.pdf`,
+      ),
     )
     .option('cutsheets', text('Folder of data sheets for permit-appendix.pdf: FOLDER/PART.pdf'))
     .option('separate', { type: 'boolean', default: false, describe: 'One file a permit sheet' })

@@ -41,6 +41,9 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'print/font-missing',
     'print/cache-refused',
     'documents/template',
+    'documents/no-templates',
+    'documents/template-unknown',
+    'documents/template-replaced',
     'documents/view-model',
     'batch/program-fault',
     'batch/no-such-job',
@@ -48,7 +51,6 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'batch/interrupted-reading',
     'batch/no-photos',
     'batch/no-cutsheets',
-    'batch/no-templates',
   ],
   // A file as a whole.
   [

@@ -26,7 +26,6 @@ export const BATCH_MESSAGES = {
   folderLeft: message<{ folder: string }>('batch/folder-left', 'confirm', 'office'),
   noPhotos: message<{ folder: string }>('batch/no-photos', 'conflict', 'office'),
   noCutSheets: message<{ folder: string }>('batch/no-cutsheets', 'conflict', 'office'),
-  noTemplates: message<{ folder: string }>('batch/no-templates', 'conflict', 'office'),
   dataSheetNotTaken: message<{ part: string; fault: DataSheetFault }>(
     'batch/data-sheet-not-taken',
     'confirm',

@@ -68,13 +68,6 @@ export const BATCH_WORDS = [
     expected: 'a folder with a PDF for each part, named by it',
     hint: 'Correct --cutsheets, or leave it out.',
   }),
-  says(BATCH_MESSAGES.noTemplates, {
-    title: 'The folder of templates is not there',
-    message: (p) => `There is no folder ${p.folder} of templates.`,
-    found: (p) => p.folder,
-    expected: 'a folder whose files go before those of shuntbook, by the same relative paths',
-    hint: 'Correct --templates, or leave it out.',
-  }),
   says(BATCH_MESSAGES.dataSheetNotTaken, {
     title: 'A data sheet can’t be appended',
     message: (p) => `The data sheet of ${p.part} isn’t appended: ${SHEET_FAULTS[p.fault]}.`,
