@@ -10,6 +10,14 @@ import { hasAppendix, permitAppendix } from './permit-appendix/pages.js';
 import type { Prepared } from './parts/shell.js';
 import { prepared } from './parts/shell.js';
 
+/** A document with the fonts that its own characters need, where whoever asked wants pages that stand alone. */
+function withFonts(document: RenderedDocument, { fonts }: DocumentContext): RenderedDocument {
+  const css = fonts.css(document.html);
+  return css === ''
+    ? document
+    : { ...document, html: document.html.replace('</head>', () => `<style>${css}</style></head>`) };
+}
+
 const RENDERERS: { readonly [K in DocumentKind]: (given: Prepared) => Promise<RenderedDocument> } = {
   'closeout-pack': closeoutPack,
   'permit-sheet': permitSheet,
@@ -30,7 +38,7 @@ export async function renderDocument(
   plan: Plan,
   context: DocumentContext,
 ): Promise<RenderedDocument> {
-  return RENDERERS[kind](await prepared(plan, context));
+  return withFonts(await RENDERERS[kind](await prepared(plan, context)), context);
 }
 
 /**
@@ -49,5 +57,5 @@ export async function renderDocuments(plan: Plan, context: DocumentContext): Pro
     else documents.push(await RENDERERS[kind](given));
   }
   if (hasAppendix(given)) documents.push(permitAppendix(given));
-  return documents;
+  return documents.map((document) => withFonts(document, context));
 }

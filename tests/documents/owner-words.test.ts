@@ -12,7 +12,7 @@ import { setByHand } from './fixtures/set-by-hand.js';
 const context: DocumentContext = {
   settings: defaultSettings(),
   date: '2025-03-14',
-  fonts: { css: '', covers: () => true },
+  fonts: { css: () => '', covers: () => true },
   measure: setByHand,
 };
 

@@ -19,7 +19,7 @@ import { setByHand } from './fixtures/set-by-hand.js';
 const context: DocumentContext = {
   settings: defaultSettings(),
   date: '2025-03-14',
-  fonts: { css: '', covers: (codePoint) => codePoint < 0x2700 },
+  fonts: { css: () => '', covers: (codePoint) => codePoint < 0x2700 },
   measure: setByHand,
 };
 

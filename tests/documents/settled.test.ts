@@ -21,7 +21,7 @@ const plan = dataOf('', LIST, { settings: SETTINGS });
 const context = {
   settings: settingsOf(SETTINGS),
   date: '2026-03-31',
-  fonts: { css: '', covers: (): boolean => true },
+  fonts: { css: () => '', covers: (): boolean => true },
   measure: setByHand,
 };
 
