@@ -1,4 +1,6 @@
 import { isNec, type Basis } from '../model/editions.js';
+import type { Kind } from '../model/words.js';
+import { kindWords } from './kind-words.js';
 
 /** An AC system as a drawing writes it. */
 export interface SystemWords {
@@ -36,6 +38,19 @@ export function acSystemWords(system: string, basis: Basis): SystemWords {
   const wires = conductors.split(' ').length;
   const phase = isNec(basis) ? `${phases}Ø` : `${phases}-ph`;
   return { system: `${volts} V ${phase} ${wires}W${more === undefined ? '' : ` ${more}`}`, conductors };
+}
+
+const EQUIPMENT: { readonly [K in Kind]?: string } = {
+  service: 'utility service',
+  array: 'PV array',
+  combiner: 'PV combiner',
+  'grid-tie-inverter': 'grid-tie inverter',
+  'inverter-charger': 'inverter-charger',
+};
+
+/** A kind of equipment in the words of the trade: `PV array`, `grid-tie inverter`. */
+export function equipmentWords(kind: Kind): string {
+  return EQUIPMENT[kind] ?? kindWords(kind);
 }
 
 const PORTS: Readonly<Record<string, string>> = {

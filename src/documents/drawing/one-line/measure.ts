@@ -1,5 +1,4 @@
 import { textWidth } from '../text-width.js';
-import { wrapped } from '../text-width.js';
 
 /** Size of all type of the drawing, mm: 10 pt, and a hair more so that it never reads back as less. */
 export const TYPE = 3.53;
@@ -14,14 +13,36 @@ export interface Line {
   readonly late?: () => string;
 }
 
-/** Plain lines. */
-export function plainLines(texts: readonly string[]): Line[] {
-  return texts.map((text) => ({ text, bold: false }));
+/** A blank at which no line breaks: between a figure and its unit. */
+const NO_BREAK = '\u00a0';
+
+/** A figure or a name that stays on one line: `15 to 30 A`. */
+export function unbroken(text: string): string {
+  return text.replaceAll(' ', NO_BREAK);
 }
 
-/** Text on lines no wider than a width in mm. */
+/** Text on lines no wider than a width in mm, broken at plain blanks, and inside a word only where the word alone is wider. */
 export function onLines(text: string, width: number, bold = false): Line[] {
-  return wrapped(text, width, TYPE, bold).map((line) => ({ text: line, bold }));
+  const fits = (line: string): boolean => textWidth(line, TYPE, bold) <= width;
+  const lines: string[] = [];
+  let current = '';
+  for (const word of text.split(' ').filter((w) => w !== '')) {
+    const longer = current === '' ? word : `${current} ${word}`;
+    if (fits(longer)) {
+      current = longer;
+      continue;
+    }
+    if (current !== '') lines.push(current);
+    current = '';
+    for (const character of word) {
+      if (current !== '' && !fits(current + character)) {
+        lines.push(current);
+        current = '';
+      }
+      current += character;
+    }
+  }
+  return [...lines, ...(current === '' ? [] : [current])].map((line) => ({ text: line, bold }));
 }
 
 /** Width of the widest of some lines, mm. */

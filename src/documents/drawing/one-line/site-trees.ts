@@ -12,6 +12,11 @@ const FIRST_KINDS = [
   'transfer-switch',
   'panel',
   'generator',
+  'transformer',
+  'grid-tie-inverter',
+  'charge-controller',
+  'combiner',
+  'other',
 ];
 
 const placeKey = ({ equipment, port }: End): string => JSON.stringify([equipment, port]);
@@ -118,6 +123,7 @@ function nodeOf(
     const branch: Branch = {
       near: [near],
       far: [far],
+      isUpstream: edge.to.equipment === tag,
       length: edge.length,
       lengthFrom: edge.lengthFrom,
       nearTaps: [],
@@ -145,9 +151,7 @@ function nodeOf(
         ? { form: 'bus', equipments: [], branches: own, part: 'whole' }
         : null;
       const trunk = {
-        near: [end],
-        far: [],
-        length: null,
+        near: [end], far: [], isUpstream: false, length: null,
         lengthFrom: null,
         nearTaps,
         farTaps: [],
@@ -164,7 +168,7 @@ function behindUtility(node: TreeNode, { taps }: Building): TreeNode {
   if (equipment?.kind !== 'service') return node;
   const end = { equipment: equipment.tag, port: 'service' };
   const farTaps = isAhead(equipment) ? (taps.get(placeKey(end)) ?? []) : [];
-  const line = { near: [], far: [end], length: null, lengthFrom: null, nearTaps: [], farTaps, child: node };
+  const line = { near: [], far: [end], isUpstream: false, length: null, lengthFrom: null, nearTaps: [], farTaps, child: node };
   return { form: 'utility', equipments: [], branches: [{ ...line, count: 1 }], part: 'whole' };
 }
 

@@ -20,6 +20,8 @@ export interface Branch {
   readonly near: readonly End[];
   /** Terminals where it ends; none: it ends open. */
   readonly far: readonly End[];
+  /** True where what flows in it as a rule comes from its far end. */
+  readonly isUpstream: boolean;
   /** m; null: not stated. */
   readonly length: number | null;
   /** Where the length is that of a run through other equipment: where that run begins. */

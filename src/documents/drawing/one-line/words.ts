@@ -1,17 +1,18 @@
+import { holds } from '../../../model/ac-parts.js';
 import { isNec, type Basis } from '../../../model/editions.js';
 import type { Plan, PlannedEquipment, PlannedProtector } from '../../../model/plan.js';
+import { AC_SYSTEMS } from '../../../model/words.js';
 import { figure, plain } from '../../../words/figures.js';
-import { kindWords } from '../../../words/kind-words.js';
 import { drawnLength, leadLength } from '../../../words/lengths.js';
 import { shortened } from '../../parts/css.js';
-import { acSystemWords, portWords } from '../../../words/one-line.js';
-import { onLines, type Line } from './measure.js';
+import { acSystemWords, equipmentWords, portWords } from '../../../words/one-line.js';
+import { onLines, unbroken, type Line } from './measure.js';
 import { tagsInShort } from './tags.js';
 import type { Branch, End, Tap, TreeNode } from './tree.js';
 
 /** Widths of text, mm: in a box, at a protector, at a line. */
-const BOX = 37;
-const TAP = 34;
+const BOX = 36;
+const TAP = 36;
 const AT_LINE = 34;
 
 /** Characters of a name that a drawing keeps; the whole stands in the list. */
@@ -131,8 +132,9 @@ function boxLines(node: TreeNode, basis: Basis, numbers: SheetNumbers): Line[] {
   const name = shortened([equipment.maker, equipment.model].filter((t) => t !== '').join(' '), MOST_OF_NAME);
   const places = tagsInShort(node.equipments.map((e) => e.place));
   const many = new Set(node.equipments.map((e) => e.place)).size;
+  const what = equipment.kind === 'other' && equipment.description !== '' ? equipment.description : '';
   const texts = [
-    kindWords(equipment.kind),
+    what === '' ? equipmentWords(equipment.kind) : shortened(what, MOST_OF_NAME),
     name,
     ...figuresOf(equipment, basis),
     ...(SOURCES.has(equipment.kind) ? faultCurrent(equipment) : []),
@@ -161,26 +163,35 @@ const capital = (text: string): string => text.replace(/^[a-z]/, (letter) => let
 
 function lineSystem(branch: Branch, at: (end: End) => PlannedEquipment | undefined, basis: Basis): string[] {
   const ends = [...branch.far.slice(0, 1), ...branch.near.slice(0, 1)];
-  for (const end of ends) {
-    const equipment = at(end);
-    const system = equipment ? acSystem(equipment, end.port) : '';
-    if (system !== '') {
-      const { system: words, conductors } = acSystemWords(system, basis);
-      return [words, conductors];
-    }
+  const [system] = ends
+    .map((end) => {
+      const equipment = at(end);
+      return equipment ? acSystem(equipment, end.port) : '';
+    })
+    .filter((one) => one !== '')
+    .reduce<string[]>(([one], other) => [one === undefined || isPartOf(other, one) ? other : one], []);
+  if (system !== undefined) {
+    const { system: words, conductors } = acSystemWords(system, basis);
+    return [unbroken(words), conductors];
   }
   const turbine = ends.map(at).find((e) => e?.kind === 'wind-turbine' || e?.kind === 'hydro-turbine');
-  if (turbine && word(turbine, 'output') === 'three-phase') return ['AC of turbine, 3Ø 3W', 'L1 L2 L3'];
+  if (turbine && word(turbine, 'output') === 'three-phase') return ['turbine AC 3Ø 3W', 'L1 L2 L3'];
   if (turbine && word(turbine, 'output') !== 'dc') return ['AC or DC of turbine'];
-  if (ends.some(({ port }) => DC_PORT.test(port))) return ['DC 2W', '+ \u2212'];
+  if (ends.some(({ port }) => DC_PORT.test(port))) return ['', 'DC 2W'];
   const control = ends.map(at).find((e) => e && word(e, 'control_voltage') !== '');
   return control ? [`control, ${word(control, 'control_voltage')}`] : [];
 }
 
-function deviceLines(protector: PlannedProtector): string[] {
+/** True where a line between ends of two systems carries the first of them: a part of the other. */
+function isPartOf(part: string, whole: string): boolean {
+  const [a, b] = [part, whole].map((text) => AC_SYSTEMS.find((one) => one === text));
+  return a !== undefined && b !== undefined && holds(b, a);
+}
+
+function deviceWords(protector: PlannedProtector): string {
   const [device] = protector.overcurrent;
-  if (!device) return [`device ${BLANK} A`];
-  if (device.device === 'none') return ['no device of its own'];
+  if (!device) return `device ${BLANK}`;
+  if (device.device === 'none') return 'no device of its own';
   const poles = device.poles === null ? '' : `${device.poles}P `;
   const kind = { breaker: 'breaker', fuse: 'fuses', either: 'breaker or fuses', unknown: 'device' }[
     device.device
@@ -191,7 +202,7 @@ function deviceLines(protector: PlannedProtector): string[] {
       : device.leastAmps === null
         ? `\u2264 ${figure(device.amps, 'A')}`
         : `${plain(device.leastAmps)} to ${figure(device.amps, 'A')}`;
-  return [`${poles}${kind} ${device.device === 'unknown' ? `${BLANK}, ` : ''}${size}`];
+  return [unbroken(`${poles}${kind}`), `${device.device === 'unknown' ? `${BLANK},` : ''} ${unbroken(size)}`].join(' ');
 }
 
 function typeWords({ partDetails }: PlannedProtector): string {
@@ -215,14 +226,14 @@ function tapLines({ protectors, again }: Tap, basis: Basis): Line[] {
   const tag = `${tags} ${protector.existing === null ? '(N)' : '(E)'}`;
   if (again) return onLines(`${tags}, same housing`, TAP, true);
   const { wiring } = protector;
-  const gauge = wiring.leadGauge === '' ? `${BLANK} ${isNec(basis) ? 'AWG' : 'mm\u00b2'}` : wiring.leadGauge;
+  const gauge = wiring.leadGauge === '' ? `${BLANK} ${isNec(basis) ? 'AWG' : 'mm\u00b2'}` : wiring.leadGauge.replace(/mm2$/, 'mm\u00b2');
   const longest = leadLength(wiring.leadLengthLimit, isNec(basis) ? basis : 'iec').replace(/ \(.*/, '');
   return [
     ...onLines(tag, TAP, true),
     ...[
-      `${typeWords(protector)}, ${voltageWords(protector, basis)}`,
-      ...deviceLines(protector),
-      `lead ${gauge} \u2264 ${longest}`,
+      `${unbroken(typeWords(protector))}, ${unbroken(voltageWords(protector, basis))}`,
+      deviceWords(protector),
+      `lead ${unbroken(`${gauge} \u2264 ${longest}`)}`,
     ].flatMap((text) => onLines(text, TAP)),
   ];
 }
@@ -240,18 +251,18 @@ export function oneLineWords(plan: Plan, numbers: SheetNumbers): OneLineWords {
       const leaving = near.form === 'box' ? portsInWords(branch.near, at) : '';
       const goesOn =
         branch.child === null
-          ? elsewhere('to', branch.far, numbers)
+          ? elsewhere(branch.isUpstream ? 'from' : 'to', branch.far, numbers)
           : near.form === 'from'
             ? elsewhere('from', branch.near, numbers)
             : [];
-      const [system = '', conductors = ''] = lineSystem(branch, at, basis);
+      const [system = '', conductors = ''] = near.form === 'utility' ? [] : lineSystem(branch, at, basis);
       const length =
         branch.length === null
           ? branch.far.length === 0 || branch.near.length === 0
             ? ''
             : 'length ____'
           : `${drawnLength(branch.length, basis)}${branch.lengthFrom === null ? '' : ` from ${branch.lengthFrom}`}`;
-      const last = [conductors, length].filter((t) => t !== '').join(', ');
+      const last = [unbroken(conductors), unbroken(length)].filter((t) => t !== '').join(', ');
       const first = near.form === 'utility' ? 'utility' : leaving;
       return [
         ...many,
