@@ -1,6 +1,6 @@
 import { heightOf, widthOf, type Line } from './measure.js';
 import type { Pen } from './pen.js';
-import { tapSymbol, type DrawnSymbol, type SymbolFamily, type TapSymbol } from './symbols.js';
+import { JOINT, tapSymbol, type DrawnSymbol, type SymbolFamily, type TapSymbol } from './symbols.js';
 import type { Branch, Tap, TreeNode } from './tree.js';
 import type { OneLineWords } from './words.js';
 
@@ -10,14 +10,27 @@ interface HungTap {
   readonly lines: readonly Line[];
 }
 
-/** A line with its words and its protectors, measured for both directions. */
+/** A level line: words above it, protectors below. */
+export interface LevelLine {
+  readonly width: number;
+  readonly above: number;
+  readonly below: number;
+  draw(pen: Pen, x: number, y: number, length: number): void;
+}
+
+/** An upright line: words and protectors to its right. */
+export interface UprightLine {
+  readonly height: number;
+  readonly right: number;
+  draw(pen: Pen, x: number, y: number, length: number): void;
+}
+
+/** A line with its words and its protectors, measured for both directions: with its protectors beside each other, and below each other. */
 export interface LineBlock {
-  /** Level: words above the line, protectors below. */
-  readonly level: { readonly width: number; readonly above: number; readonly below: number };
-  /** Upright: words and protectors to its right, below each other. */
-  readonly upright: { readonly height: number; readonly right: number };
-  drawLevel(pen: Pen, x: number, y: number, length: number): void;
-  drawUpright(pen: Pen, x: number, y: number, length: number): void;
+  readonly level: readonly [beside: LevelLine, below: LevelLine];
+  readonly upright: readonly [beside: UprightLine, below: UprightLine];
+  /** True where the two differ. */
+  readonly isManifold: boolean;
 }
 
 /** Between a line and the words at it. */
@@ -27,6 +40,8 @@ const STEM = 4.2;
 /** From its stem to its words. */
 const WORDS = 3.4;
 const APART = 2.6;
+/** Between the stems of protectors that hang below each other. */
+const STEMS_APART = 4.8;
 /** A line without words. */
 const SHORTEST = 9;
 
@@ -48,9 +63,64 @@ const tapWidth = ({ lines }: HungTap): number => STEM + WORDS + widthOf(lines) +
 const tapHeight = ({ lines, symbol }: HungTap): number =>
   Math.max(symbol.height, OFF + heightOf(lines)) + 1.5;
 
-function drawTap(pen: Pen, tap: HungTap, x: number, y: number): void {
-  pen.symbol(tap.symbol.parts, x, y);
-  pen.text(tap.lines, x + WORDS, y + OFF);
+/** A protector whose stem leaves a line at a place and hangs so much below it. */
+function drawTap(pen: Pen, tap: HungTap, x: number, y: number, depth = 0): void {
+  pen.symbol(JOINT, x, y);
+  if (depth > 0) pen.wire(x, y, x, y + depth);
+  pen.symbol(tap.symbol.parts, x, y + depth);
+  pen.text(tap.lines, x + WORDS, y + depth + OFF);
+}
+
+const sum = (values: readonly number[]): number => values.reduce((all, one) => all + one, 0);
+
+interface At {
+  readonly lines: readonly Line[];
+  readonly taps: readonly HungTap[];
+  /** True where the line goes on where its words say. */
+  readonly goesOn: boolean;
+}
+
+function levelLine({ lines, taps, goesOn }: At, isBelow: boolean): LevelLine {
+  const deep = taps.map((_, index) => (isBelow ? sum(taps.slice(index + 1).map(tapHeight)) : 0));
+  const stems = taps.map(
+    (_, index) => STEM + (isBelow ? index * STEMS_APART : sum(taps.slice(0, index).map(tapWidth))),
+  );
+  const rights = taps.map((tap, index) => (stems[index] ?? 0) - STEM + tapWidth(tap));
+  const bottoms = taps.map((tap, index) => (deep[index] ?? 0) + tapHeight(tap));
+  return {
+    width: Math.max(SHORTEST, widthOf(lines) + 3.5, ...rights.map((right) => right + 1)),
+    above: lines.length === 0 ? 1 : heightOf(lines) + OFF,
+    below: Math.max(2, ...bottoms),
+    draw(pen, x, y, length) {
+      pen.wire(x, y, x + length, y);
+      pen.text(lines, x + 1.6, y - OFF - heightOf(lines));
+      for (const [index, tap] of taps.entries()) drawTap(pen, tap, x + (stems[index] ?? 0), y, deep[index]);
+      if (goesOn) pen.symbol(ARROW_RIGHT, x + length, y);
+    },
+  };
+}
+
+function uprightLine({ lines, taps, goesOn }: At, isBelow: boolean): UprightLine {
+  const start = lines.length === 0 ? 1 : OFF + heightOf(lines) + 1;
+  const downs = taps.map((_, index) => start + (isBelow ? sum(taps.slice(0, index).map(tapHeight)) : 0));
+  const stems = taps.map((_, index) => STEM + 1 + (isBelow ? 0 : sum(taps.slice(0, index).map(tapWidth))));
+  const bottom = Math.max(start, ...taps.map((tap, index) => (downs[index] ?? 0) + tapHeight(tap)));
+  const rights = taps.map((tap, index) => (stems[index] ?? 0) - STEM + tapWidth(tap));
+  return {
+    height: Math.max(SHORTEST, bottom + 0.5) + (goesOn ? 2.5 : 0),
+    right: Math.max(2, 1.8 + widthOf(lines), ...rights) + 1,
+    draw(pen, x, y, length) {
+      pen.wire(x, y, x, y + length);
+      pen.text(lines, x + 1.8, y + OFF);
+      for (const [index, tap] of taps.entries()) {
+        const [stem, down] = [x + (stems[index] ?? 0), y + (downs[index] ?? 0)];
+        pen.wire(x, down, stem, down);
+        drawTap(pen, tap, stem, down);
+        if (index === 0 || isBelow) pen.symbol(JOINT, x, down);
+      }
+      if (goesOn) pen.symbol(ARROW_DOWN, x, y + length);
+    },
+  };
 }
 
 /**
@@ -63,42 +133,15 @@ export function lineBlock(
   words: OneLineWords,
   family: SymbolFamily,
 ): LineBlock {
-  const lines = words.atLine(branch, near);
-  const taps = hung([...branch.nearTaps, ...branch.farTaps], words, family);
-  const isOpen = branch.child === null;
-  const goesOn = isOpen && branch.far.length > 0;
-  const tapsWidth = taps.reduce((sum, tap) => sum + tapWidth(tap), 0);
-  const width = Math.max(SHORTEST, widthOf(lines) + 3.5, tapsWidth + 1);
-  const tapsHeight = taps.reduce((sum, tap) => sum + tapHeight(tap), 0);
-  const above = lines.length === 0 ? 1 : heightOf(lines) + OFF;
-  const below = taps.reduce((most, tap) => Math.max(most, tapHeight(tap)), 2);
-  const start = lines.length === 0 ? 1 : OFF + heightOf(lines) + 1;
-  const height = Math.max(SHORTEST, start + tapsHeight + 0.5);
-  const right = Math.max(2, 1.8 + widthOf(lines), ...taps.map((tap) => tapWidth(tap) + 1)) + 1;
+  const at: At = {
+    lines: words.atLine(branch, near),
+    taps: hung([...branch.nearTaps, ...branch.farTaps], words, family),
+    goesOn: branch.child === null && branch.far.length > 0,
+  };
   return {
-    level: { width, above, below },
-    upright: { height: height + (isOpen ? 2 : 0), right },
-    drawLevel(pen, x, y, length) {
-      pen.wire(x, y, x + length, y);
-      pen.text(lines, x + 1.6, y - OFF - heightOf(lines));
-      let at = x;
-      for (const tap of taps) {
-        drawTap(pen, tap, at + STEM, y);
-        at += tapWidth(tap);
-      }
-      if (goesOn) pen.symbol(ARROW_RIGHT, x + length, y);
-    },
-    drawUpright(pen, x, y, length) {
-      pen.wire(x, y, x, y + length);
-      pen.text(lines, x + 1.8, y + OFF);
-      let at = y + start;
-      for (const tap of taps) {
-        pen.wire(x, at, x + STEM + 1, at);
-        drawTap(pen, tap, x + STEM + 1, at);
-        at += tapHeight(tap);
-      }
-      if (goesOn) pen.symbol(ARROW_DOWN, x, y + length);
-    },
+    level: [levelLine(at, false), levelLine(at, true)],
+    upright: [uprightLine(at, false), uprightLine(at, true)],
+    isManifold: at.taps.length > 1,
   };
 }
 

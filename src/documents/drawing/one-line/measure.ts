@@ -1,4 +1,4 @@
-import { textWidth } from '../text-width.js';
+import { lineWidth } from '../../parts/text-width.js';
 
 /** Size of all type of the drawing, mm: 10 pt, and a hair more so that it never reads back as less. */
 export const TYPE = 3.53;
@@ -23,7 +23,7 @@ export function unbroken(text: string): string {
 
 /** Text on lines no wider than a width in mm, broken at plain blanks, and inside a word only where the word alone is wider. */
 export function onLines(text: string, width: number, bold = false): Line[] {
-  const fits = (line: string): boolean => textWidth(line, TYPE, bold) <= width;
+  const fits = (line: string): boolean => lineWidth(line, TYPE, bold ? 700 : 400) <= width;
   const lines: string[] = [];
   let current = '';
   for (const word of text.split(' ').filter((w) => w !== '')) {
@@ -47,7 +47,7 @@ export function onLines(text: string, width: number, bold = false): Line[] {
 
 /** Width of the widest of some lines, mm. */
 export function widthOf(lines: readonly Line[]): number {
-  return lines.reduce((most, { text, bold }) => Math.max(most, textWidth(text, TYPE, bold)), 0);
+  return lines.reduce((most, { text, bold }) => Math.max(most, lineWidth(text, TYPE, bold ? 700 : 400)), 0);
 }
 
 /** Height of some lines below each other, mm. */

@@ -3,7 +3,7 @@ import type { Area, Pen, SymbolPart } from './pen.js';
 import { lineBlock, type LineBlock } from './line-blocks.js';
 import { heightOf, widthOf } from './measure.js';
 import type { SymbolFamily } from './symbols.js';
-import type { TreeNode } from './tree.js';
+import type { Branch, TreeNode } from './tree.js';
 import type { OneLineWords } from './words.js';
 
 /** Inside a box, around its text. */
@@ -71,17 +71,20 @@ interface Fed {
   readonly child: Figure;
 }
 
+/** Which form of a line is meant: its protectors beside each other, or below each other. */
+type Form = 0 | 1;
+
 /** Lines to the right, below each other; the box as tall as they ask for. */
-function toTheRight(core: Core, fed: readonly Fed[]): Upper {
-  const length = Math.max(...fed.map(({ block }) => block.level.width));
+function toTheRight(core: Core, fed: readonly Fed[], form: Form): Upper {
+  const length = Math.max(...fed.map(({ block }) => block.level[form].width));
   const middle = Math.min(core.height / 2, 14);
   const ys: number[] = [];
   let bottom = 0;
   for (const [index, { block, child }] of fed.entries()) {
-    const above = Math.max(block.level.above, child.entryY, index === 0 ? middle : 0);
+    const above = Math.max(block.level[form].above, child.entryY, index === 0 ? middle : 0);
     const y = bottom + (index === 0 ? 0 : GAP) + above;
     ys.push(y);
-    bottom = y + Math.max(block.level.below, child.height - child.entryY);
+    bottom = y + Math.max(block.level[form].below, child.height - child.entryY);
   }
   const first = ys[0] ?? middle;
   const last = ys.at(-1) ?? middle;
@@ -99,7 +102,7 @@ function toTheRight(core: Core, fed: readonly Fed[]): Upper {
       core.draw(pen, { x, y: y + top, width: core.width, height: tall }, 'right');
       for (const [index, { block, child }] of fed.entries()) {
         const at = y + (ys[index] ?? 0);
-        block.drawLevel(pen, x + left, at, length);
+        block.level[form].draw(pen, x + left, at, length);
         child.draw(pen, x + left + length, at - child.entryY);
       }
     },
@@ -107,15 +110,15 @@ function toTheRight(core: Core, fed: readonly Fed[]): Upper {
 }
 
 /** Lines downwards, beside each other; the box as wide as they ask for. */
-function downwards(core: Core, fed: readonly Fed[]): Figure {
-  const length = Math.max(...fed.map(({ block }) => block.upright.height));
+function downwards(core: Core, fed: readonly Fed[], form: Form): Figure {
+  const length = Math.max(...fed.map(({ block }) => block.upright[form].height));
   const xs: number[] = [];
   let right = 0;
   for (const [index, { block, child }] of fed.entries()) {
     const left = Math.max(child.entryX, core.width === 0 ? 0.5 : ENTRY);
     const x = right + (index === 0 ? 0 : GAP) + left;
     xs.push(x);
-    right = x + Math.max(block.upright.right, child.width - child.entryX);
+    right = x + Math.max(block.upright[form].right, child.width - child.entryX);
   }
   const first = xs[0] ?? 0;
   const last = xs.at(-1) ?? 0;
@@ -132,7 +135,7 @@ function downwards(core: Core, fed: readonly Fed[]): Figure {
       for (const [index, { block, child }] of fed.entries()) {
         const at = x + (xs[index] ?? 0);
         const start = y + core.height;
-        block.drawUpright(pen, at, start, length);
+        block.upright[form].draw(pen, at, start, length);
         if (child.topY > 0) pen.wire(at, start + length, at, start + length + child.topY);
         child.draw(pen, at - child.entryX, start + length);
       }
@@ -141,15 +144,18 @@ function downwards(core: Core, fed: readonly Fed[]): Figure {
 }
 
 /** One line downwards, below all that stands to the right. */
-function oneBelow(core: Core, beside: readonly Fed[], { block, child }: Fed): Figure {
-  const upper = toTheRight(core, beside);
+function oneBelow(core: Core, beside: readonly Fed[], { block, child }: Fed, form: Form): Figure {
+  const upper = toTheRight(core, beside, form);
   const left = Math.max(child.entryX, upper.entryX);
   // The box stands at the left edge; what hangs below it may reach further to the left.
   const shift = left - upper.entryX;
   const start = Math.max(upper.height + GAP, 0);
-  const length = block.upright.height;
+  const length = block.upright[form].height;
   return {
-    width: Math.max(shift + upper.width, left + Math.max(block.upright.right, child.width - child.entryX)),
+    width: Math.max(
+      shift + upper.width,
+      left + Math.max(block.upright[form].right, child.width - child.entryX),
+    ),
     height: start + length + child.height,
     entryX: left,
     entryY: upper.entryY,
@@ -159,7 +165,7 @@ function oneBelow(core: Core, beside: readonly Fed[], { block, child }: Fed): Fi
       upper.draw(pen, x + shift, y);
       const at = x + left;
       pen.wire(at, y + upper.boxBottom, at, y + start);
-      block.drawUpright(pen, at, y + start, length);
+      block.upright[form].draw(pen, at, y + start, length);
       if (child.topY > 0) pen.wire(at, y + start + length, at, y + start + length + child.topY);
       child.draw(pen, at - child.entryX, y + start + length);
     },
@@ -180,6 +186,73 @@ function alone(core: Core): Figure {
 
 /** Branches of which each is tried below the others; common practice, no source. */
 const MOST_TRIED_BELOW = 6;
+
+function oneOfThemBelow(
+  core: Core,
+  blocks: readonly LineBlock[],
+  sets: readonly (readonly Figure[])[],
+  form: Form,
+): Figure[] {
+  if (sets.length < 2 || sets.length > MOST_TRIED_BELOW) return [];
+  return sets.flatMap((own, index) => {
+    const block = blocks[index];
+    if (!block) return [];
+    const otherBlocks = blocks.filter((_, i) => i !== index);
+    return choices(
+      sets.filter((_, i) => i !== index),
+      'width',
+    ).flatMap((chosen) => {
+      const others = chosen.flatMap((child, i) => {
+        const one = otherBlocks[i];
+        return one ? [{ block: one, child }] : [];
+      });
+      return own.map((child) => oneBelow(core, others, { block, child }, form));
+    });
+  });
+}
+
+/** Buses that a box is tried with at most; common practice, no source. */
+const MOST_BUSES = 4;
+const LEAST_ON_BUSES = 4;
+
+/**
+ * A node whose lines leave at the same terminals with these lines on two buses and more, one beside the other, in their order. They
+ * stay the same buses, so that their figures are made once.
+ */
+function combs(node: TreeNode): TreeNode[] {
+  const { branches } = node;
+  const ports = new Set(branches.flatMap(({ near }) => near.map(({ port }) => port)));
+  const isOpen = branches.some(({ near, nearTaps }) => near.length === 0 || nearTaps.length > 0);
+  const isSeveral = node.equipments.some((e) => e.ports.length > 1);
+  if (branches.length < LEAST_ON_BUSES || ports.size !== 1 || isOpen || isSeveral) return [];
+  const found: TreeNode[] = [];
+  for (let buses = 2; buses <= Math.min(MOST_BUSES, branches.length / 2); buses += 1) {
+    const size = Math.ceil(branches.length / buses);
+    const trunks: Branch[] = [];
+    for (let at = 0; at < branches.length; at += size) {
+      const child: TreeNode = {
+        form: 'bus',
+        equipments: [],
+        branches: branches.slice(at, at + size),
+        part: 'whole',
+      };
+      trunks.push({ ...TRUNK, child });
+    }
+    found.push({ ...node, branches: trunks });
+  }
+  return found;
+}
+
+const TRUNK = {
+  near: [],
+  far: [],
+  isUpstream: false,
+  length: null,
+  lengthFrom: null,
+  nearTaps: [],
+  farTaps: [],
+  count: 1,
+} as const;
 
 /** Makes the figures of nodes, each once: those that go into a room, of every way to arrange them that is worth it. */
 export interface NodeFigures {
@@ -202,20 +275,29 @@ export function nodeFigures(words: OneLineWords, family: SymbolFamily, room: Roo
         const block = of[i];
         return block ? [{ block, child }] : [];
       });
-    const beside = choices(sets, 'width').map((chosen) => toTheRight(core, fed(chosen)));
-    const below = choices(sets, 'height').map((chosen) => downwards(core, fed(chosen)));
-    const mixed: Figure[] = [];
-    if (node.form === 'box' && sets.length > 1 && sets.length <= MOST_TRIED_BELOW) {
-      for (const [index, own] of sets.entries()) {
-        const block = blocks[index];
-        const others = sets.filter((_, i) => i !== index);
-        const otherBlocks = blocks.filter((_, i) => i !== index);
-        if (!block) continue;
-        for (const chosen of choices(others, 'width'))
-          for (const child of own) mixed.push(oneBelow(core, fed(chosen, otherBlocks), { block, child }));
-      }
-    }
-    return [...beside, ...below, ...mixed];
+    const forms: readonly Form[] = blocks.some(({ isManifold }) => isManifold) ? [0, 1] : [0];
+    return forms.flatMap((form) => [
+      ...choices(sets, 'width').map((chosen) => toTheRight(core, fed(chosen), form)),
+      ...choices(sets, 'height').map((chosen) => downwards(core, fed(chosen), form)),
+      ...(node.form === 'box' ? oneOfThemBelow(core, blocks, sets, form) : []),
+      ...combs(node).flatMap((comb) => madeWith(comb, core, form)),
+    ]);
+  };
+  /** The figures of a node with other lines than its own. */
+  const madeWith = (node: TreeNode, core: Core, form: Form): Figure[] => {
+    const sets = node.branches.map(({ child }) => (child ? shapes(child) : []));
+    if (sets.some((set) => set.length === 0)) return [];
+    const blocks = node.branches.map((branch) => lineBlock(branch, node, words, family));
+    return choices(sets, 'height').map((chosen) =>
+      downwards(
+        core,
+        chosen.flatMap((child, i) => {
+          const block = blocks[i];
+          return block ? [{ block, child }] : [];
+        }),
+        form,
+      ),
+    );
   };
   const shapes = (node: TreeNode): readonly Figure[] => {
     let found = known.get(node);

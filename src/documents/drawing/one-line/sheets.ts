@@ -61,8 +61,47 @@ function fromLeaves(root: TreeNode): TreeNode[] {
 
 const area = ({ width, height }: Figure): number => width * height;
 
+/** Lines of a node, near and far, that are tried to be cut; common practice, no source. */
+const MOST_CUTS_TRIED = 60;
+
+/** A line below a node: the branches that lead to it, by their numbers. */
+type Way = readonly number[];
+
+function waysBelow(node: TreeNode): Way[] {
+  const found: { node: TreeNode; way: Way }[] = [{ node, way: [] }];
+  const ways: Way[] = [];
+  // It grows while it is walked.
+  for (const { node: at, way } of found) {
+    for (const [index, { child }] of at.branches.entries()) {
+      if (!child || child.branches.length === 0) continue;
+      if (ways.length === MOST_CUTS_TRIED) return ways;
+      ways.push([...way, index]);
+      found.push({ node: child, way: [...way, index] });
+    }
+  }
+  return ways;
+}
+
+function branchAt(node: TreeNode, way: Way): Branch | undefined {
+  const [first, ...more] = way;
+  const branch = node.branches[first ?? -1];
+  return more.length === 0 || !branch?.child ? branch : branchAt(branch.child, more);
+}
+
+/** A node with one of the lines below it cut. */
+function withCut(node: TreeNode, way: Way): TreeNode {
+  const [first, ...more] = way;
+  const branches = node.branches.map((branch, index) => {
+    if (index !== first) return branch;
+    if (more.length > 0 && branch.child) return { ...branch, child: withCut(branch.child, more) };
+    return { ...branch, child: null, farTaps: [] };
+  });
+  return { ...node, branches };
+}
+
 /**
- * Cuts off branches, the largest first, until the rest of a node goes into the room.
+ * Cuts lines below a node until the rest goes into the room: the one that takes least away where one is enough, else the one that takes
+ * most, and again.
  * @param line that leads to the node in a piece of its own; null: the node is drawn where it stands
  */
 function cutToFit(node: TreeNode, line: Branch | null, cutting: Cutting): TreeNode {
@@ -71,18 +110,22 @@ function cutToFit(node: TreeNode, line: Branch | null, cutting: Cutting): TreeNo
     figures.shapes(line === null ? one : pieceOf({ ...line, child: one })).length > 0;
   let current = node;
   while (!goes(current)) {
-    const sizes = current.branches.map(({ child }) => {
+    const whole = current;
+    const size = (way: Way): number => {
+      const child = branchAt(whole, way)?.child;
       const [shape] = child ? figures.shapes(child) : [];
-      return child && child.branches.length > 0 && shape ? area(shape) : 0;
-    });
-    const largest = Math.max(0, ...sizes);
-    if (largest === 0) return inParts(current, goes, cutting);
-    const at = sizes.indexOf(largest);
-    const branch = current.branches[at];
-    if (!branch?.child) return current;
+      return shape ? area(shape) : 0;
+    };
+    const ways = waysBelow(whole)
+      .map((way) => ({ way, size: size(way) }))
+      .filter((one) => one.size > 0)
+      .sort((a, b) => a.size - b.size);
+    const cut =
+      ways.find(({ way }) => goes(withCut(whole, way))) ?? ways.findLast(({ way }) => way.length === 1);
+    const branch = cut && branchAt(whole, cut.way);
+    if (!cut || !branch?.child) return inParts(whole, goes, cutting);
     pieces.push(pieceOf({ ...branch, child: cutToFit(branch.child, branch, cutting) }));
-    const open: Branch = { ...branch, child: null, farTaps: [] };
-    current = { ...current, branches: current.branches.map((b, i) => (i === at ? open : b)) };
+    current = withCut(whole, cut.way);
   }
   return current;
 }

@@ -151,7 +151,10 @@ function nodeOf(
         ? { form: 'bus', equipments: [], branches: own, part: 'whole' }
         : null;
       const trunk = {
-        near: [end], far: [], isUpstream: false, length: null,
+        near: [end],
+        far: [],
+        isUpstream: false,
+        length: null,
         lengthFrom: null,
         nearTaps,
         farTaps: [],
@@ -168,7 +171,16 @@ function behindUtility(node: TreeNode, { taps }: Building): TreeNode {
   if (equipment?.kind !== 'service') return node;
   const end = { equipment: equipment.tag, port: 'service' };
   const farTaps = isAhead(equipment) ? (taps.get(placeKey(end)) ?? []) : [];
-  const line = { near: [], far: [end], isUpstream: false, length: null, lengthFrom: null, nearTaps: [], farTaps, child: node };
+  const line = {
+    near: [],
+    far: [end],
+    isUpstream: false,
+    length: null,
+    lengthFrom: null,
+    nearTaps: [],
+    farTaps,
+    child: node,
+  };
   return { form: 'utility', equipments: [], branches: [{ ...line, count: 1 }], part: 'whole' };
 }
 

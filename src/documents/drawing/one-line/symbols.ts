@@ -76,6 +76,9 @@ const GAP: readonly SymbolPart[] = [
   down(4.2, 0.4),
 ];
 
+/** Where a line leaves another. */
+export const JOINT: readonly SymbolPart[] = [disc(0, 0, 0.6)];
+
 export type DeviceSymbol = 'breaker' | 'fuse' | 'either' | 'none';
 
 /** What hangs in a protector's line. */
@@ -86,7 +89,7 @@ export interface TapSymbol {
 
 /** A protector from the line that it taps down to ground. */
 export function tapSymbol({ device, isThreePlusOne }: TapSymbol, family: SymbolFamily): DrawnSymbol {
-  const parts: SymbolPart[] = [disc(0, 0, 0.6), down(0, 1.4)];
+  const parts: SymbolPart[] = [down(0, 1.4)];
   let y = 1.4;
   if (device !== 'none') {
     parts.push(...moved(device === 'either' ? EITHER : DEVICES[family][device], y));

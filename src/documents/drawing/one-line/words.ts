@@ -202,7 +202,10 @@ function deviceWords(protector: PlannedProtector): string {
       : device.leastAmps === null
         ? `\u2264 ${figure(device.amps, 'A')}`
         : `${plain(device.leastAmps)} to ${figure(device.amps, 'A')}`;
-  return [unbroken(`${poles}${kind}`), `${device.device === 'unknown' ? `${BLANK},` : ''} ${unbroken(size)}`].join(' ');
+  return [
+    unbroken(`${poles}${kind}`),
+    `${device.device === 'unknown' ? `${BLANK},` : ''} ${unbroken(size)}`,
+  ].join(' ');
 }
 
 function typeWords({ partDetails }: PlannedProtector): string {
@@ -226,7 +229,10 @@ function tapLines({ protectors, again }: Tap, basis: Basis): Line[] {
   const tag = `${tags} ${protector.existing === null ? '(N)' : '(E)'}`;
   if (again) return onLines(`${tags}, same housing`, TAP, true);
   const { wiring } = protector;
-  const gauge = wiring.leadGauge === '' ? `${BLANK} ${isNec(basis) ? 'AWG' : 'mm\u00b2'}` : wiring.leadGauge.replace(/mm2$/, 'mm\u00b2');
+  const gauge =
+    wiring.leadGauge === ''
+      ? `${BLANK} ${isNec(basis) ? 'AWG' : 'mm\u00b2'}`
+      : wiring.leadGauge.replace(/mm2$/, 'mm\u00b2');
   const longest = leadLength(wiring.leadLengthLimit, isNec(basis) ? basis : 'iec').replace(/ \(.*/, '');
   return [
     ...onLines(tag, TAP, true),
