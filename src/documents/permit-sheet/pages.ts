@@ -125,13 +125,13 @@ async function laidOut(given: Prepared): Promise<LaidOut> {
   const room = roomOf(page);
   const family = isNec(plan.basis) ? 'ieee-315' : 'iec-60617';
   const drawing = await oneLine(plan, { first: room, next: room }, family);
-  const names = ['base', 'drawing', 'permit-frame'];
+  const names = ['base', 'drawing', 'permit-frame', 'permit-blocks'];
   const style = styleOf(
     given,
     page.strip === 'bottom' ? [...names, 'permit-strip-bottom'] : names,
     cssOf(page),
   );
-  const contents = await contentsOf(given, page, drawing, permitBlocks(plan, context, page.wide), style);
+  const contents = await contentsOf(given, page, drawing, permitBlocks(plan, context, page), style);
   const panels = layOut(contents, page.columns, page.panels);
   const count = Math.max(1, Math.ceil(panels.length / page.panels));
   const { prefix, first } = context.settings.permitSheets;

@@ -1,4 +1,4 @@
-import type { Blank, BlankWhat } from './contents/blanks.js';
+import type { Blank } from './contents/blanks.js';
 import { tagList } from '../../words/tag-list.js';
 
 /** How far a permit sheet is, the first that holds. */
@@ -21,7 +21,7 @@ export function stampOf({ submittable, unchecked, blanks }: StampFacts): Stamp {
   return blanks.length > 0 ? 'when-filled' : 'for-permit';
 }
 
-const ORDER: readonly BlankWhat[] = ['device', 'fault current', 'lead', 'ground'];
+const ORDER: readonly Blank['what'][] = ['device', 'fault current', 'lead', 'ground'];
 
 /** What the sheets leave to fill in, by what it is: `fault current: P-1, P-3 to P-30`. */
 export function blankWords(blanks: readonly Blank[]): string[] {
