@@ -130,9 +130,9 @@ export async function loadFonts(page: Page, faces: readonly FontFaceSource[]): P
   // types of a page's objects are none of this program's.
   const script = `(async () => {
     const before = document.fonts.size;
-    for (const { family, weight, unicodeRange, base64 } of ${JSON.stringify(faces)}) {
+    for (const { family, base64, format, ...descriptors } of ${JSON.stringify(faces)}) {
       const bytes = Uint8Array.fromBase64?.(base64) ?? Uint8Array.from(atob(base64), (c) => c.charCodeAt(0));
-      const font = new FontFace(family, bytes.buffer, { weight, unicodeRange });
+      const font = new FontFace(family, bytes.buffer, descriptors);
       await font.load();
       document.fonts.add(font);
     }

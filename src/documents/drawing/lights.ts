@@ -2,7 +2,7 @@ import type { OwnerStrings, PlainLook } from '../../words/languages/owner-string
 import type { LightGroup } from '../parts/owner-lights.js';
 import { plainNumber } from '../parts/figures.js';
 import { drawing, element, line, rect, textAt } from './svg.js';
-import { textWidth } from './text-width.js';
+import { lineWidth } from '../parts/text-width.js';
 
 const FONT = 8.5;
 const RADIUS = 6.5;
@@ -53,7 +53,7 @@ function groupBlock(group: LightGroup, strings: OwnerStrings): Block {
   let x = 0;
   for (const state of group.states) {
     const widths = state.lights.map((l) =>
-      Math.max(26, textWidth(`${l.number} ${strings.looks[l.look]}`, FONT) + 6),
+      Math.max(26, lineWidth(`${l.number} ${strings.looks[l.look]}`, FONT, 400, 'Atkinson') + 6),
     );
     const lights = widths.reduce((a, b) => a + b, 0);
     inner += textAt(x, 8, state.state, { 'font-size': FONT, 'font-weight': 700 });
@@ -67,7 +67,7 @@ function groupBlock(group: LightGroup, strings: OwnerStrings): Block {
       });
       lightX += own;
     });
-    x += Math.max(textWidth(state.state, FONT, true) + 4, lights) + GAP;
+    x += Math.max(lineWidth(state.state, FONT, 700, 'Atkinson') + 4, lights) + GAP;
   }
   return { inner, width: x - GAP };
 }

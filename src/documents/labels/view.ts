@@ -4,7 +4,7 @@ import { filled } from '../../words/languages.js';
 import type { OwnerStrings, PlainLook } from '../../words/languages/owner-strings.js';
 import type { DocumentContext } from '../parts/context.js';
 import type { Sheet } from '../parts/css.js';
-import { wrapped } from '../drawing/text-width.js';
+import { wrapped } from '../parts/wrapped.js';
 import { HEADER_ROOM, labelSize } from './label-grid.js';
 import { lightGroups } from '../parts/owner-lights.js';
 
@@ -42,12 +42,14 @@ export type LabelsView = z.infer<typeof LabelsSchema>;
 const SIZES = [10, 9, 8, 7.5, 7, 6.5, 6, 5.5, 5];
 const PADDING = 5;
 const LINE = 1.3;
+/** As the style of labels sets them. */
+const LABEL_TEXT = { family: 'Atkinson' } as const;
 
 /** Height of a label's text at a size: the title, the facts, and the warning with its signal word above it. */
 function heightAt(label: Omit<Label, 'size'>, width: number, size: number): number {
   const room = width - 2 * PADDING - 2;
   const count = (text: string, bold = false, share = 1): number =>
-    wrapped(text, room / share - 1, size, bold).length;
+    wrapped(text, room / share - 1, { ...LABEL_TEXT, size, weight: bold ? 700 : 400 }).length;
   const title = count(label.title, true, 1.25) * 1.25;
   const facts = [label.draft, label.guards, ...label.lights, label.date].reduce(
     (sum, text) => sum + count(text),
@@ -55,8 +57,8 @@ function heightAt(label: Omit<Label, 'size'>, width: number, size: number): numb
   );
   const inner = room - 12;
   const warning =
-    wrapped(`${label.hazard} ${label.avoid}`, inner, size).length +
-    wrapped(`⚠ ${label.word}`, inner, size, true).length;
+    wrapped(`${label.hazard} ${label.avoid}`, inner, { ...LABEL_TEXT, size }).length +
+    wrapped(`⚠ ${label.word}`, inner, { ...LABEL_TEXT, size, weight: 700 }).length;
   return (title + facts + warning) * LINE * size + 2 * PADDING + 14;
 }
 
