@@ -80,16 +80,7 @@ export function pennedSheets(
 
 /** Trees under one node, so that alike ones are drawn once as well. */
 function bundled(trees: readonly TreeNode[]): TreeNode {
-  const none = {
-    near: [],
-    far: [],
-    isUpstream: false,
-    length: null,
-    lengthFrom: null,
-    nearTaps: [],
-    farTaps: [],
-    count: 1,
-  };
+  const none = { near: [], far: [], isUpstream: false, length: null, lengthFrom: null, nearTaps: [], farTaps: [], count: 1 };
   return {
     form: 'from',
     equipments: [],
