@@ -29,7 +29,7 @@ export const MEASURING_SCRIPT = `(async () => {
       let spanned = 0;
       for (const cell of row.cells) {
         const box = cell.getBoundingClientRect();
-        edges.add(Math.round(box.left)).add(Math.round(box.right));
+        edges.add(box.left).add(box.right);
         spanned += cell.colSpan;
       }
       columns = Math.max(columns, spanned);
@@ -85,6 +85,7 @@ export const MEASURING_SCRIPT = `(async () => {
   return [...document.querySelectorAll('[data-block]')].map((block) => {
     const isWider = () => block.scrollWidth > block.clientWidth + 1;
     // One endless word would push its table off the sheet.
+    if (isWider()) block.querySelectorAll('table').forEach((table) => { table.classList.add('anywhere'); });
     if (isWider()) block.querySelectorAll('*').forEach((element) => { element.style.overflowWrap = 'anywhere'; });
     const fits = !isWider();
     const children = [...block.children];

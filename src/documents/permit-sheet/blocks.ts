@@ -17,9 +17,9 @@ export interface Block {
 
 /** The blocks of a job's sheets. */
 export interface Blocks {
-  /** Over the whole width. */
+  /** Over the whole width; the last may go into columns as well. */
   readonly wide: readonly Block[];
-  /** In columns. */
+  /** In columns; the last is the last of `wide`. */
   readonly narrow: readonly Block[];
 }
 
@@ -33,15 +33,14 @@ function block<S extends z.ZodType<object>>(name: string, schema: S, view: z.inf
  */
 export function permitBlocks(plan: Plan, context: DocumentContext, page: PermitPage): Blocks {
   const of = { narrow: !page.wide, dataSheets: (context.dataSheets?.length ?? 0) > 0 };
+  const calculations = block('calculations', CalculationSummarySchema, calculationSummary(plan));
   return {
-    wide: [
-      block('schedule', PermitScheduleSchema, permitSchedule(plan, of)),
-      block('calculations', CalculationSummarySchema, calculationSummary(plan)),
-    ],
+    wide: [block('schedule', PermitScheduleSchema, permitSchedule(plan, of)), calculations],
     narrow: [
       block('notes', PermitNotesSchema, permitNotes(plan, of)),
-      block('assumptions', AssumptionsSchema, assumptionRows(plan)),
       block('codes', CodeTableSchema, codeTable(plan)),
+      block('assumptions', AssumptionsSchema, assumptionRows(plan)),
+      calculations,
     ],
   };
 }

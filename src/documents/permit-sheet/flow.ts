@@ -107,11 +107,11 @@ export function take(flow: readonly MeasuredBlock[], from: Place, room: number, 
     if (isTable(group)) {
       const again = begins && place.group > 0 ? headingAgain(block, place.group) : { html: '', height: 0 };
       const fixed = gap + again.height + group.head;
-      const fitting = rowsThatFit(rows, room - height - fixed) || (isForced ? 1 : 0);
+      const fitting = rowsThatFit(rows, room - height - fixed - group.tail) || (isForced ? 1 : 0);
       if (fitting === 0) return full(place.row > 0);
       rows = rows.slice(0, fitting);
       html = `${again.html}${group.open}${rows.map((row) => row.html).join('')}${group.close}`;
-      height += fixed + sum(rows);
+      height += fixed + sum(rows) + group.tail;
     } else {
       if (!isForced && height + gap + leadHeight(block.groups, place.group) > room) return full(false);
       html = rows.map((row) => row.html).join('');
@@ -124,7 +124,6 @@ export function take(flow: readonly MeasuredBlock[], from: Place, room: number, 
       place = { ...place, row: place.row + rows.length };
       return full(true);
     }
-    if (height + group.tail <= room) height += group.tail;
     place = after(flow, place);
   }
   return full(false);

@@ -29,9 +29,9 @@ export interface Panel {
 export interface Contents {
   readonly room: { readonly width: number; readonly height: number };
   readonly drawings: readonly { readonly width: number; readonly height: number }[];
-  /** Blocks over the whole width, in their order. */
+  /** Blocks over the whole width, in their order; the last of them may go into columns as well. */
   readonly wide: readonly MeasuredBlock[];
-  /** Blocks that go into columns, in their order, by number of columns. */
+  /** Blocks that go into columns, in their order, by number of columns; the last of them is the last of `wide`. */
   readonly narrow: ReadonlyMap<number, readonly MeasuredBlock[]>;
   /** The same at the width that stands free beside the first drawing; undefined: it has no room beside it. */
   readonly beside: { readonly width: number; readonly blocks: readonly MeasuredBlock[] } | undefined;
@@ -41,6 +41,8 @@ export interface Contents {
 
 /** A way to lay out. */
 interface Way {
+  /** True: the last of the wide blocks goes into columns. */
+  readonly narrowLast: boolean;
   readonly columns: number;
   /** How high the column beside the first drawing may be; mm. */
   readonly besideHeight: number;
@@ -131,8 +133,12 @@ function balanced(
 }
 
 function lay(contents: Contents, way: Way): { panels: Panels; fits: boolean } {
-  const { room, drawings, wide, beside } = contents;
-  const narrow = contents.narrow.get(way.columns) ?? [];
+  const { room, drawings } = contents;
+  const wide = way.narrowLast ? contents.wide.slice(0, -1) : contents.wide;
+  const ofColumns = (blocks: readonly MeasuredBlock[]): readonly MeasuredBlock[] =>
+    way.narrowLast ? blocks : blocks.slice(0, -1);
+  const narrow = ofColumns(contents.narrow.get(way.columns) ?? []);
+  const beside = contents.beside && { ...contents.beside, blocks: ofColumns(contents.beside.blocks) };
   const width = columnWidth(room.width, way.columns);
   const panels = new Panels(room.height);
   let text = START;
@@ -236,7 +242,15 @@ export function layOut(contents: Contents, columns: readonly number[], panelsASh
   const ways = columns.flatMap((count) =>
     besides.flatMap((besideHeight) =>
       [false, true].flatMap((tears) =>
-        [false, true].map((textFirst): Way => ({ columns: count, besideHeight, tears, textFirst })),
+        [false, true].flatMap((textFirst) =>
+          [false, true].map((narrowLast): Way => ({
+            columns: count,
+            besideHeight,
+            tears,
+            textFirst,
+            narrowLast,
+          })),
+        ),
       ),
     ),
   );

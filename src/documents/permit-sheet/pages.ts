@@ -125,7 +125,7 @@ async function laidOut(given: Prepared): Promise<LaidOut> {
   const room = roomOf(page);
   const family = isNec(plan.basis) ? 'ieee-315' : 'iec-60617';
   const drawing = await oneLine(plan, { first: room, next: room }, family);
-  const names = ['base', 'drawing', 'permit-frame', 'permit-blocks'];
+  const names = ['base', 'drawing', 'kit-type', 'kit-tables', 'kit-fill', 'permit-frame', 'permit-blocks'];
   const style = styleOf(
     given,
     page.strip === 'bottom' ? [...names, 'permit-strip-bottom'] : names,
