@@ -28,7 +28,14 @@ const created = new Date(`${date}T00:00:00Z`);
 for (const job of inputs.jobs) {
   await clock('fingerprint', () => ofJob(job));
   const plan = await clock('plan', () => planJob(job, inputs));
-  const context = { settings: inputs.settings, date, fonts: fonts.kit, photos: [], separate: false };
+  const context = {
+    settings: inputs.settings,
+    date,
+    fonts: fonts.kit,
+    photos: [],
+    separate: false,
+    measure: (html) => page.measure(html),
+  };
   const documents = await clock('render', () => renderDocuments(plan, context));
   const files = [];
   for (const { fileName, html, metadata } of documents) {

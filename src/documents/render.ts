@@ -6,6 +6,7 @@ import { DOCUMENT_KINDS } from './parts/context.js';
 import { labelSheets } from './labels/pages.js';
 import { ownerSheet } from './owner-sheet/pages.js';
 import { permitSheet, separatePermitSheets } from './permit-sheet/pages.js';
+import { hasAppendix, permitAppendix } from './permit-appendix/pages.js';
 import type { Prepared } from './parts/shell.js';
 import { prepared } from './parts/shell.js';
 
@@ -41,7 +42,8 @@ export async function renderDocument(
 }
 
 /**
- * Renders the documents of a job's pack: closeout pack, permit sheet (with `separate` a file a sheet), owner's sheet, labels.
+ * Renders the documents of a job's pack: closeout pack, permit sheet (with `separate` a file a sheet), owner's sheet, labels,
+ * and the appendix of the permit sheet where it is asked for.
  * @param plan the plan of the job
  * @param context as for `renderDocument`
  * @throws Failure where a template or a view model fails
@@ -54,5 +56,6 @@ export async function renderDocuments(plan: Plan, context: DocumentContext): Pro
       documents.push(...(await separatePermitSheets(given)));
     else documents.push(await RENDERERS[kind](given));
   }
+  if (hasAppendix(given)) documents.push(permitAppendix(given));
   return documents.map((document) => withFonts(document, context));
 }

@@ -1,7 +1,8 @@
 import type { Browser, Page } from 'puppeteer-core';
-import type { FontKit } from '../model/print.js';
+import type { FontKit, MeasuredBlock } from '../model/print.js';
 import { partedFromPictures, type Parted } from './carried-pictures.js';
 import type { EmbeddedFonts, FontFaceSource } from './fonts.js';
+import { MEASURING_SCRIPT } from './measured-blocks.js';
 
 /** Documents after which a page is rid of what they left: it then stays below 250 MB. */
 const DOCUMENTS_A_SWEEP = 12;
@@ -15,6 +16,11 @@ export interface PrintingPage {
    * @throws Error where the page or the browser goes away meanwhile
    */
   readonly print: (html: string) => Promise<Uint8Array>;
+  /**
+   * Sets one page of HTML and measures its elements with `data-block`.
+   * @throws Error where the page or the browser goes away meanwhile
+   */
+  readonly measure: (html: string) => Promise<readonly MeasuredBlock[]>;
   /** Closes the page; never fails. */
   readonly close: () => Promise<void>;
 }
@@ -59,7 +65,7 @@ export async function openPage(browser: Browser, fonts: EmbeddedFonts): Promise<
     await loadFonts(page, missing);
   };
   let printed = 0;
-  const print = async (html: string): Promise<Uint8Array> => {
+  const put = async (html: string, more: (html: string) => string): Promise<void> => {
     // What earlier documents left would else be kept until it fills most of a gigabyte.
     if (printed > 0 && printed % DOCUMENTS_A_SWEEP === 0) await session.send('HeapProfiler.collectGarbage');
     printed += 1;
@@ -67,7 +73,14 @@ export async function openPage(browser: Browser, fonts: EmbeddedFonts): Promise<
     pictures = parted.pictures;
     const bare = withoutFontCss(parted.html, fonts.standAloneKit);
     await loadFontsOf(bare);
-    await page.setContent(unpainted(bare), { waitUntil: 'load', timeout: 0 });
+    await page.setContent(more(bare), { waitUntil: 'load', timeout: 0 });
+  };
+  // A document that leads the page elsewhere would print as something else.
+  const stayed = (): void => {
+    if (page.url() !== home) throw new Error(`the document led the page to ${page.url().slice(0, 60)}`);
+  };
+  const print = async (html: string): Promise<Uint8Array> => {
+    await put(html, unpainted);
     const pdf = await page.pdf({
       preferCSSPageSize: true,
       printBackground: true,
@@ -75,13 +88,19 @@ export async function openPage(browser: Browser, fonts: EmbeddedFonts): Promise<
       outline: true,
       timeout: 0,
     });
-    // A document that leads the page elsewhere would print as something else.
-    if (page.url() !== home) throw new Error(`the document led the page to ${page.url().slice(0, 60)}`);
+    stayed();
     return pdf;
+  };
+  const measure = async (html: string): Promise<readonly MeasuredBlock[]> => {
+    await put(html, (whole) => whole);
+    const measured = (await page.evaluate(MEASURING_SCRIPT)) as readonly MeasuredBlock[];
+    stayed();
+    return measured;
   };
   return {
     printed: () => printed,
     print: (html) => Promise.race([print(html), gone]),
+    measure: (html) => Promise.race([measure(html), gone]),
     close: () => page.close().catch(() => undefined),
   };
 }

@@ -17,6 +17,7 @@ import { loadFonts } from '../../src/print/page.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan } from './fixtures/plans.js';
 import { stressPlan } from './fixtures/stress.js';
+import { setByHand } from './fixtures/set-by-hand.js';
 
 // The one with the most in it comes last: axe has looked at most of it by then.
 const plans = new Map<string, Plan>(
@@ -35,7 +36,13 @@ let marked: string;
 beforeAll(async () => {
   const fonts = await embeddedFonts();
   marked = await markedTemplates();
-  context = { settings: defaultSettings(), date: '2025-03-14', fonts: fonts.kit, templatesFolder: marked };
+  context = {
+    settings: defaultSettings(),
+    date: '2025-03-14',
+    fonts: fonts.kit,
+    measure: setByHand,
+    templatesFolder: marked,
+  };
   browser = await startBrowser();
   page = await browser.browser.newPage();
   await page.setViewport({ width: 1700, height: 1000 });

@@ -7,6 +7,7 @@ import type { Plan } from '../../src/model/plan.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
 import { ownerStrings } from '../../src/words/languages.js';
 import { dataOf } from '../plan/plan-of.js';
+import { setByHand } from './fixtures/set-by-hand.js';
 
 // rules.md section 5: DANGER over 60 V DC or 30 V AC (common practice, no source); a battery bus up to 60 V: WARNING (arc, burns).
 
@@ -70,7 +71,7 @@ describe('a label', () => {
   const labels = (plan: Plan, language: string) =>
     labelsView(
       plan,
-      { settings, date: '2026-11-30', fonts },
+      { settings, date: '2026-11-30', fonts, measure: setByHand },
       'letter',
       ownerStrings(language),
       '',

@@ -7,12 +7,13 @@ import { startBrowser, type RunningBrowser } from '../../src/print/browser.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
 import { housePlan } from './fixtures/plans.js';
 import { stressPlan } from './fixtures/stress.js';
+import { setByHand } from './fixtures/set-by-hand.js';
 
 type Grid = Partial<Settings['labels']>;
 
 async function contextOf(labels: Grid): Promise<DocumentContext> {
   const settings = SettingsSchema.parse({ labels });
-  return { settings, date: '2025-03-14', fonts: (await embeddedFonts()).standAloneKit };
+  return { settings, date: '2025-03-14', fonts: (await embeddedFonts()).standAloneKit, measure: setByHand };
 }
 
 let running: RunningBrowser;

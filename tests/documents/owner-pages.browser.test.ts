@@ -47,6 +47,7 @@ beforeAll(async () => {
         settings: defaultSettings(),
         date: '2025-03-14',
         fonts,
+        measure: printer.measure,
         ownerLanguage,
       };
       const { html, metadata } = await renderDocument('owner-sheet', siteOf(count), context);

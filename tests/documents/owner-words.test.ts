@@ -7,11 +7,13 @@ import { defaultSettings } from '../../src/model/settings.js';
 import { filled, OWNER_LANGUAGE_CODES, ownerStrings } from '../../src/words/languages.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan, hutPlan } from './fixtures/plans.js';
+import { setByHand } from './fixtures/set-by-hand.js';
 
 const context: DocumentContext = {
   settings: defaultSettings(),
   date: '2025-03-14',
   fonts: { css: () => '', covers: () => true },
+  measure: setByHand,
 };
 
 /** The running text of an owner's sheet: all that its template marks as text; tags of equipment are names, not words. */

@@ -69,7 +69,7 @@ async function printAll(printer: Printer): Promise<void> {
     const settings = demo.has(job)
       ? SettingsSchema.parse(SETTINGS)
       : SettingsSchema.parse({ ...defaultSettings(), company: COMPANY });
-    const context: DocumentContext = { settings, date: DATE, fonts };
+    const context: DocumentContext = { settings, date: DATE, fonts, measure: printer.measure };
     const together = await renderDocuments(plan, context);
     const separate = await renderDocuments(plan, { ...context, separate: true });
     const names = new Set(together.map((d) => d.fileName));

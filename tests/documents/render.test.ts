@@ -14,11 +14,13 @@ import { defaultSettings } from '../../src/model/settings.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan, hutPlan } from './fixtures/plans.js';
 import { stressPlan } from './fixtures/stress.js';
+import { setByHand } from './fixtures/set-by-hand.js';
 
 const context: DocumentContext = {
   settings: defaultSettings(),
   date: '2025-03-14',
   fonts: { css: () => '', covers: (codePoint) => codePoint < 0x2700 },
+  measure: setByHand,
 };
 
 /** Said here once more by hand; other tests take the names from `DOCUMENT_KINDS`. */

@@ -13,6 +13,7 @@ import type * as Protectors from '../../src/words/protectors.js';
 import type * as Say from '../../src/words/reasons/say.js';
 import type * as Standard from '../../src/words/standard.js';
 import type * as Steps from '../../src/words/steps/told.js';
+import { setByHand } from './fixtures/set-by-hand.js';
 
 // Every text that words/ makes of data gives way to a code (`codes.ts`), each time another one. Where its English is put back in the
 // finished document, the document must be what it is in English: then nothing in it was decided, grouped or put in order by a sentence.
@@ -132,7 +133,7 @@ const kinds = new Map(plans.map((plan, index) => [kindOf(plan), index] as const)
 async function documents(index: number): Promise<string[]> {
   const [plan, inputs, previous] = [plans[index], jobs[index]?.inputs, plans[Math.max(index - 1, 0)]];
   if (!plan || !inputs || !previous) throw new Error(`no job ${index}`);
-  const context = { settings: inputs.settings, date: '2026-01-01', fonts, previous };
+  const context = { settings: inputs.settings, date: '2026-01-01', fonts, measure: setByHand, previous };
   return (await renderDocuments(plan, context)).map(({ fileName, html }) => `${fileName}\n${html}`);
 }
 

@@ -229,6 +229,7 @@ describe('the strip of clauses', () => {
   const clause = {
     standard: 'NEC (NFPA 70)',
     edition: '2023',
+    subject: '',
     says: 'In our words.',
     commonPractice: false,
     memory: false,

@@ -1,5 +1,6 @@
+import type { Appendix } from '../../model/appendices.js';
 import type { Plan } from '../../model/plan.js';
-import type { FontKit } from '../../model/print.js';
+import type { FontKit, Measure } from '../../model/print.js';
 import type { Settings } from '../../model/settings.js';
 
 export const DOCUMENT_KINDS = ['closeout-pack', 'permit-sheet', 'owner-sheet', 'labels'] as const;
@@ -13,12 +14,20 @@ export interface JobPhoto {
   readonly dataUrl: string;
 }
 
+/** The data sheet of a part, which is appended to the appendix of the permit sheets. */
+export interface DataSheet {
+  readonly part: string;
+  readonly pages: number;
+}
+
 /** What a document needs besides the plan. */
 export interface DocumentContext {
   readonly settings: Settings;
   /** `YYYY-MM-DD`, printed on every page. */
   readonly date: string;
   readonly fonts: FontKit;
+  /** Measures blocks in the browser that prints them: `printer.measure`. */
+  readonly measure: Measure;
   /** Goes before the job's own `owner_language`. */
   readonly ownerLanguage?: string;
   /** A folder that overrides templates, partials and styles by relative path. */
@@ -28,6 +37,10 @@ export interface DocumentContext {
   readonly photos?: readonly JobPhoto[];
   /** True: one file a sheet of the permit sheet, in place of one combined file. */
   readonly separate?: boolean;
+  /** What was asked for beside the documents of a pack. */
+  readonly appendices?: readonly Appendix[];
+  /** Of the parts used, those of which a data sheet is appended; undefined: none were asked for. */
+  readonly dataSheets?: readonly DataSheet[];
   /** The plan of the last pack in the same folder: the cover says what changed. */
   readonly previous?: Plan;
 }

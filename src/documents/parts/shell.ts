@@ -84,7 +84,7 @@ export function pageRule(name: string, sheet: Sheet, section: string, landscape 
  * @throws Failure where it doesn't: nothing is printed from a view with a hole in it
  */
 export function checkedView<S extends z.ZodType>(
-  document: DocumentKind,
+  document: DocumentKind | 'permit-appendix',
   schema: S,
   view: z.infer<S>,
 ): z.infer<S> {
