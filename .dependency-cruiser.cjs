@@ -9,8 +9,9 @@ const rooms = {
   site: ['model', 'words'],
   plan: ['model', 'electrical', 'rules', 'site'],
   range: ['model', 'electrical', 'rules', 'site', 'plan'],
-  documents: ['model', 'words'],
-  print: ['model', 'words'],
+  fonts: [],
+  documents: ['model', 'words', 'fonts'],
+  print: ['model', 'words', 'fonts'],
   output: ['model', 'words'],
   batch: [
     'model',

@@ -21,7 +21,7 @@ const clock = async (name, work) => {
 const inputs = await clock('read', () => readInputs({ make: 'pack', lists: [lists], date, dateGiven: true }));
 const fonts = await embeddedFonts();
 const { browser, end } = await clock('start the browser', () => startBrowser());
-const page = await clock('open a page', () => openPage(browser, fonts.faces, fonts.standAloneKit.css));
+const page = await clock('open a page', () => openPage(browser, fonts));
 const ofJob = jobFingerprints();
 const out = mkdtempSync(join(tmpdir(), 'shuntbook-parts-'));
 const created = new Date(`${date}T00:00:00Z`);

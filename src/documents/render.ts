@@ -9,6 +9,14 @@ import { permitSheet, separatePermitSheets } from './permit-sheet/pages.js';
 import type { Prepared } from './parts/shell.js';
 import { prepared } from './parts/shell.js';
 
+/** A document with the fonts that its own characters need, where whoever asked wants pages that stand alone. */
+function withFonts(document: RenderedDocument, { fonts }: DocumentContext): RenderedDocument {
+  const css = fonts.css(document.html);
+  return css === ''
+    ? document
+    : { ...document, html: document.html.replace('</head>', () => `<style>${css}</style></head>`) };
+}
+
 const RENDERERS: { readonly [K in DocumentKind]: (given: Prepared) => Promise<RenderedDocument> } = {
   'closeout-pack': closeoutPack,
   'permit-sheet': permitSheet,
@@ -29,7 +37,7 @@ export async function renderDocument(
   plan: Plan,
   context: DocumentContext,
 ): Promise<RenderedDocument> {
-  return RENDERERS[kind](await prepared(plan, context));
+  return withFonts(await RENDERERS[kind](await prepared(plan, context)), context);
 }
 
 /**
@@ -46,5 +54,5 @@ export async function renderDocuments(plan: Plan, context: DocumentContext): Pro
       documents.push(...(await separatePermitSheets(given)));
     else documents.push(await RENDERERS[kind](given));
   }
-  return documents;
+  return documents.map((document) => withFonts(document, context));
 }

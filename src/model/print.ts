@@ -1,8 +1,12 @@
 /** The embedded fonts: their CSS with the bytes inlined, and which characters they hold. */
 export interface FontKit {
-  /** `@font-face` rules with `data:` sources (4 MB); `` for a page that is only printed: the printer brings the fonts itself. */
-  readonly css: string;
-  /** True where an embedded font has a glyph for this Unicode code point. */
+  /**
+   * `@font-face` rules with `data:` sources for what a page needs to stand alone; `` for a page that is only printed: the
+   * printer brings the fonts itself.
+   * @param html the page; families that it names and characters that it holds decide which files are in the rules
+   */
+  css(html: string): string;
+  /** True where the fonts have a glyph for this Unicode code point in every family and weight. */
   covers(codePoint: number): boolean;
 }
 

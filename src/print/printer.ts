@@ -5,7 +5,7 @@ import type { Note } from '../model/open-item.js';
 import { PRINT_MESSAGES } from '../model/messages/print.js';
 import { note } from '../model/message.js';
 import { startBrowser, type BrowserOptions, type RunningBrowser } from './browser.js';
-import { embeddedFonts, type EmbeddedFonts } from './fonts.js';
+import { embeddedFonts } from './fonts.js';
 import { openPage, type PrintingPage } from './page.js';
 import { finishPdf, type PdfMetadata } from './pdf.js';
 import { timeLimit } from './time-limit.js';
@@ -180,8 +180,7 @@ class PagePool implements Printer {
     for (let idle = this.idle.pop(); idle; idle = this.idle.pop()) {
       if (idle.session === session) return idle.page;
     }
-    const fonts: EmbeddedFonts = await embeddedFonts();
-    return openPage(session.browser, fonts.faces, fonts.standAloneKit.css);
+    return openPage(session.browser, await embeddedFonts());
   }
 
   private giveBack(page: PrintingPage | undefined, session: Session): void {

@@ -73,7 +73,7 @@ function planOf(list: string): Plan[] {
 async function pagesOf(plan: Plan): Promise<string[]> {
   const { kit } = await embeddedFonts();
   const context = { settings: defaultSettings(), date: '2025-03-14', fonts: kit };
-  return (await renderDocuments(plan, context)).map((d) => d.html.replace(kit.css, ''));
+  return (await renderDocuments(plan, context)).map((d) => d.html);
 }
 
 /** Names of the elements and attributes of a page, its styles left out. */

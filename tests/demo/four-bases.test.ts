@@ -245,7 +245,7 @@ describe('the documents of the iec job', () => {
     const documents = await renderDocuments(planUnder('iec'), {
       settings: inputs.settings,
       date: '2026-01-01',
-      fonts: { css: '', covers: () => true },
+      fonts: { css: () => '', covers: () => true },
     });
     expect(documents.length).toBeGreaterThan(3);
     for (const { fileName, html } of documents) {

@@ -40,7 +40,8 @@ beforeAll(async () => {
   page = await browser.browser.newPage();
   await page.setViewport({ width: 1700, height: 1000 });
   // As the printer does it: the page keeps them while one document after another is put in.
-  await loadFonts(page, fonts.faces);
+  const families = "Plex; Atkinson; 'DejaVu Sans Condensed'; αł";
+  await loadFonts(page, fonts.facesFor(families));
 }, 120_000);
 
 afterAll(async () => {

@@ -11,7 +11,7 @@ import { draftPlan, housePlan, hutPlan } from './fixtures/plans.js';
 const context: DocumentContext = {
   settings: defaultSettings(),
   date: '2025-03-14',
-  fonts: { css: '', covers: () => true },
+  fonts: { css: () => '', covers: () => true },
 };
 
 /** The running text of an owner's sheet: all that its template marks as text; tags of equipment are names, not words. */

@@ -396,7 +396,7 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
       expect(page.fonts.length, where).toBeGreaterThan(0);
       for (const font of page.fonts) {
         expect(font, where).toMatchObject({ embedded: true, type3: false });
-        expect(font.name, where).toMatch(/DejaVuSans/);
+        expect(font.name, where).toMatch(/DejaVuSans|IBMPlexSansCond|AtkinsonHyperlegibleNext/);
       }
     });
     expect(notices.filter((n) => n.code === 'print/font-missing')).toEqual([]);

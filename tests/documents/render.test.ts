@@ -18,7 +18,7 @@ import { stressPlan } from './fixtures/stress.js';
 const context: DocumentContext = {
   settings: defaultSettings(),
   date: '2025-03-14',
-  fonts: { css: '', covers: (codePoint) => codePoint < 0x2700 },
+  fonts: { css: () => '', covers: (codePoint) => codePoint < 0x2700 },
 };
 
 /** Said here once more by hand; other tests take the names from `DOCUMENT_KINDS`. */

@@ -117,7 +117,7 @@ const batches = await Promise.all(
 );
 const jobs = batches.flatMap((inputs) => inputs.jobs.map((job) => ({ job, inputs })));
 const plans = jobs.map(({ job, inputs }) => planJob(job, inputs));
-const fonts = { css: '', covers: (codePoint: number) => codePoint < 0x2700 };
+const fonts = { css: () => '', covers: (codePoint: number) => codePoint < 0x2700 };
 
 /** What tells a plan from others: all of it but the job's id, and the file and line of its rows. */
 const kindOf = (plan: Plan): string =>

@@ -20,7 +20,7 @@ const plan = dataOf('', LIST, { settings: SETTINGS });
 const context = {
   settings: settingsOf(SETTINGS),
   date: '2026-03-31',
-  fonts: { css: '', covers: (): boolean => true },
+  fonts: { css: () => '', covers: (): boolean => true },
 };
 
 async function htmlOf(of: typeof plan, name: string): Promise<string> {
