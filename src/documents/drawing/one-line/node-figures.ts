@@ -62,7 +62,13 @@ function coreOf(node: TreeNode, words: OneLineWords): Core {
     };
   }
   if (node.form === 'utility')
-    return { width: 0, height: 0, draw: (pen, { x, y }) => pen.symbol(SOURCE, x, y) };
+    return {
+      width: 0,
+      height: 0,
+      draw: (pen, { x, y }) => {
+        pen.symbol(SOURCE, x, y);
+      },
+    };
   return { width: 0, height: 0, draw: () => undefined };
 }
 
@@ -180,7 +186,9 @@ function alone(core: Core): Figure {
     entryX: Math.min(ENTRY, width),
     entryY: Math.min(height / 2, 14),
     topY: 0,
-    draw: (pen, x, y) => core.draw(pen, { x, y, width, height }, 'right'),
+    draw: (pen, x, y) => {
+      core.draw(pen, { x, y, width, height }, 'right');
+    },
   };
 }
 

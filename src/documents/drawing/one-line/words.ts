@@ -2,8 +2,8 @@ import { holds } from '../../../model/ac-parts.js';
 import { isNec, type Basis } from '../../../model/editions.js';
 import type { Plan, PlannedEquipment, PlannedProtector } from '../../../model/plan.js';
 import { AC_SYSTEMS } from '../../../model/words.js';
-import { figure, plain } from '../../../words/figures.js';
-import { drawnLength, leadLength } from '../../../words/lengths.js';
+import { current, figure, neededVolts, plain } from '../../../words/figures.js';
+import { lengthUnitOf, paperLead, paperLength, type LengthUnit } from '../../../words/lengths.js';
 import { shortened } from '../../parts/css.js';
 import { acSystemWords, equipmentWords, portWords } from '../../../words/one-line.js';
 import { onLines, unbroken, type Line } from './measure.js';
@@ -32,10 +32,6 @@ function number(equipment: PlannedEquipment, field: string): number | null {
 function word(equipment: PlannedEquipment, field: string): string {
   const value = fact(equipment, field)?.value;
   return typeof value === 'string' ? value : '';
-}
-
-function current(amperes: number): string {
-  return amperes >= 1000 ? figure(amperes / 1000, 'kA') : figure(amperes, 'A');
 }
 
 const FIELD_OF_PORT: Readonly<Record<string, string>> = {
@@ -219,10 +215,10 @@ function voltageWords(protector: PlannedProtector, basis: Basis): string {
   const given = protector.figures?.mcov ?? null;
   if (given !== null) return `${name} ${figure(given, 'V')}`;
   const needed = protector.required.mcov;
-  return needed === null ? `${name} ${BLANK} V` : `${name} \u2265 ${Math.ceil(needed)} V`;
+  return needed === null ? `${name} ${BLANK} V` : `${name} \u2265 ${figure(neededVolts(needed), 'V')}`;
 }
 
-function tapLines({ protectors, again }: Tap, basis: Basis): Line[] {
+function tapLines({ protectors, again }: Tap, basis: Basis, unit: LengthUnit): Line[] {
   const [protector] = protectors;
   if (!protector) return [];
   const tags = tagsInShort(protectors.map((p) => p.tag));
@@ -233,7 +229,7 @@ function tapLines({ protectors, again }: Tap, basis: Basis): Line[] {
     wiring.leadGauge === ''
       ? `${BLANK} ${isNec(basis) ? 'AWG' : 'mm\u00b2'}`
       : wiring.leadGauge.replace(/mm2$/, 'mm\u00b2');
-  const longest = leadLength(wiring.leadLengthLimit, isNec(basis) ? basis : 'iec').replace(/ \(.*/, '');
+  const longest = paperLead(wiring.leadLengthLimit, unit, 'down');
   return [
     ...onLines(tag, TAP, true),
     ...[
@@ -249,9 +245,10 @@ export function oneLineWords(plan: Plan, numbers: SheetNumbers): OneLineWords {
   const equipments = new Map(plan.site.equipments.map((e) => [e.tag, e]));
   const at = (end: End): PlannedEquipment | undefined => equipments.get(end.equipment);
   const { basis } = plan;
+  const unit = lengthUnitOf(plan);
   return {
     box: (node) => boxLines(node, basis, numbers),
-    tap: (tap) => tapLines(tap, basis),
+    tap: (tap) => tapLines(tap, basis, unit),
     atLine(branch, near) {
       const many = branch.count > 1 ? [{ text: `TYP. OF ${branch.count}`, bold: true }] : [];
       const leaving = near.form === 'box' ? portsInWords(branch.near, at) : '';
@@ -267,7 +264,7 @@ export function oneLineWords(plan: Plan, numbers: SheetNumbers): OneLineWords {
           ? branch.far.length === 0 || branch.near.length === 0
             ? ''
             : 'length ____'
-          : `${drawnLength(branch.length, basis)}${branch.lengthFrom === null ? '' : ` from ${branch.lengthFrom}`}`;
+          : `${paperLength(branch.length, unit)}${branch.lengthFrom === null ? '' : ` from ${branch.lengthFrom}`}`;
       const last = [unbroken(conductors), unbroken(length)].filter((t) => t !== '').join(', ');
       const first = near.form === 'utility' ? 'utility' : leaving;
       return [
