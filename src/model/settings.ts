@@ -205,7 +205,7 @@ export const SettingsSchema = z.strictObject({
   labels: z
     .strictObject({
       columns: z.number().int().min(1).max(6).default(2),
-      rows: z.number().int().min(1).max(12).default(5),
+      rows: z.number().int().min(1).max(12).default(3),
       /** mm. */
       marginTop: figure.nonnegative().default(12.7),
       marginLeft: figure.nonnegative().default(4),
@@ -213,6 +213,8 @@ export const SettingsSchema = z.strictObject({
       gapRows: figure.nonnegative().default(0),
     })
     .prefault({}),
+  /** Plates that the code asks for (NEC 408.3(F), 110.24), behind the labels. */
+  plates: z.boolean().default(false),
 });
 
 export type Settings = z.infer<typeof SettingsSchema>;

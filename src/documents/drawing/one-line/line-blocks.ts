@@ -67,7 +67,9 @@ const tapHeight = ({ lines, symbol }: HungTap): number =>
 function drawTap(pen: Pen, tap: HungTap, x: number, y: number, depth = 0): void {
   pen.symbol(JOINT, x, y);
   if (depth > 0) pen.wire(x, y, x, y + depth);
-  pen.symbol(tap.symbol.parts, x, y + depth);
+  const { parts, half, height } = tap.symbol;
+  pen.symbol(parts, x, y + depth);
+  pen.symbols.push({ x: x - half, y: y + depth, width: 2 * half, height });
   pen.text(tap.lines, x + WORDS, y + depth + OFF);
 }
 

@@ -14,7 +14,7 @@ export interface Line {
 }
 
 /** A blank at which no line breaks: between a figure and its unit. */
-const NO_BREAK = '\u00a0';
+export const NO_BREAK = '\u00a0';
 
 /** A figure or a name that stays on one line: `15 to 30 A`. */
 export function unbroken(text: string): string {

@@ -33,6 +33,8 @@ export class Pen {
   /** Lines between things: none may cross a text. */
   readonly wires: Stroke[] = [];
   readonly boxes: Area[] = [];
+  /** Symbols of protectors. */
+  readonly symbols: Area[] = [];
   private thin = '';
   private bold = '';
   private filled = '';

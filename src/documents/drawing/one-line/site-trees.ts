@@ -99,6 +99,8 @@ function isAhead(equipment: PlannedEquipment): boolean {
 interface Building {
   readonly parts: SiteParts;
   readonly taps: ReadonlyMap<string, readonly Tap[]>;
+  /** Ports of each equipment that have a protector. */
+  readonly tapped: ReadonlyMap<string, readonly string[]>;
   readonly below: ReadonlyMap<string, readonly Edge[]>;
 }
 
@@ -106,7 +108,7 @@ interface Building {
 function nodeOf(
   equipment: PlannedEquipment,
   above: Edge | null,
-  { parts, taps, below }: Building,
+  { parts, taps, tapped, below }: Building,
   made: ReadonlyMap<string, TreeNode>,
 ): TreeNode {
   const { tag } = equipment;
@@ -134,7 +136,7 @@ function nodeOf(
     byPort.set(near.port, [...(byPort.get(near.port) ?? []), branch]);
   }
   // Protectors where no line leaves stand on a short line of their own.
-  for (const port of equipment.ports) {
+  for (const port of new Set([...equipment.ports, ...(tapped.get(tag) ?? [])])) {
     const end = { equipment: tag, port };
     if (!byPort.has(port) && !hung.has(placeKey(end)) && tapsAt(end).length > 0) byPort.set(port, []);
   }
@@ -191,11 +193,14 @@ function behindUtility(node: TreeNode, { taps }: Building): TreeNode {
 export function siteTrees(plan: Plan): SiteTrees {
   const parts = siteParts(plan);
   const taps = tapsByPort(plan);
+  const tapped = new Map<string, string[]>();
+  for (const { equipment, port } of plan.protectors.flatMap((p) => p.ports))
+    tapped.set(equipment, [...(tapped.get(equipment) ?? []), port]);
   const seen = new Set<string>();
   return rootsFirst(parts).flatMap((root) => {
     if (seen.has(root)) return [];
     const below = spanned(root, parts, seen);
-    const building = { parts, taps, below };
+    const building = { parts, taps, tapped, below };
     const made = new Map<string, TreeNode>();
     const above = new Map<string, Edge>();
     for (const [tag, edges] of below)

@@ -6,7 +6,7 @@ import { current, figure, neededVolts, plain } from '../../../words/figures.js';
 import { lengthUnitOf, paperLead, paperLength, type LengthUnit } from '../../../words/lengths.js';
 import { shortened } from '../../parts/css.js';
 import { acSystemWords, equipmentWords, portWords } from '../../../words/one-line.js';
-import { onLines, unbroken, type Line } from './measure.js';
+import { NO_BREAK, onLines, unbroken, type Line } from './measure.js';
 import { tagsInShort } from './tags.js';
 import type { Branch, End, Tap, TreeNode } from './tree.js';
 
@@ -124,17 +124,18 @@ function otherSheet(tag: string, numbers: SheetNumbers): string {
 function boxLines(node: TreeNode, basis: Basis, numbers: SheetNumbers): Line[] {
   const [equipment] = node.equipments;
   if (!equipment) return [];
-  const tags = tagsInShort(node.equipments.map((e) => e.tag));
+  const tags = tagsInShort(node.equipments.map((e) => shortened(e.tag, MOST_OF_NAME)));
   const name = shortened([equipment.maker, equipment.model].filter((t) => t !== '').join(' '), MOST_OF_NAME);
-  const places = tagsInShort(node.equipments.map((e) => e.place));
-  const many = new Set(node.equipments.map((e) => e.place)).size;
+  const places = [...new Set(node.equipments.map((e) => e.place))];
   const what = equipment.kind === 'other' && equipment.description !== '' ? equipment.description : '';
   const texts = [
     what === '' ? equipmentWords(equipment.kind) : shortened(what, MOST_OF_NAME),
     name,
     ...figuresOf(equipment, basis),
     ...(SOURCES.has(equipment.kind) ? faultCurrent(equipment) : []),
-    many > 3 ? `in ${many} places` : shortened(places, MOST_OF_NAME),
+    places.length > 3
+      ? `in ${places.length} places`
+      : places.map((one) => shortened(one, MOST_OF_NAME)).join('; '),
   ];
   const { tag } = equipment;
   const sheets = (): readonly number[] => (numbers.of.get(tag) ?? []).filter((n) => n !== numbers.current);
@@ -148,11 +149,7 @@ function boxLines(node: TreeNode, basis: Basis, numbers: SheetNumbers): Line[] {
             late: () => `see sheet ${sheets().slice(0, 2).join(', ')}`,
           },
         ];
-  return [
-    ...onLines(shortened(tags, MOST_OF_NAME), BOX, true),
-    ...goesOn,
-    ...texts.flatMap((text) => onLines(capital(text), BOX)),
-  ];
+  return [...onLines(tags, BOX, true), ...goesOn, ...texts.flatMap((text) => onLines(capital(text), BOX))];
 }
 
 const capital = (text: string): string => text.replace(/^[a-z]/, (letter) => letter.toUpperCase());
@@ -222,7 +219,7 @@ function tapLines({ protectors, again }: Tap, basis: Basis, unit: LengthUnit): L
   const [protector] = protectors;
   if (!protector) return [];
   const tags = tagsInShort(protectors.map((p) => p.tag));
-  const tag = `${tags} ${protector.existing === null ? '(N)' : '(E)'}`;
+  const tag = `${tags}${NO_BREAK}${protector.existing === null ? '(N)' : '(E)'}`;
   if (again) return onLines(`${tags}, same housing`, TAP, true);
   const { wiring } = protector;
   const gauge =
