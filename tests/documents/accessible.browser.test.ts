@@ -26,7 +26,7 @@ const plans = new Map<string, Plan>(
 
 // The widths that the named pages give, since a screen has one width for all: landscape letter and landscape tabloid.
 const WIDTHS =
-  '<style>body{width:520pt}#schedule{width:700pt}.sheet,.schedule-sheet{width:1098pt}.label-sheet{width:612pt}</style>';
+  '<style>body{width:509pt}#schedule{width:689pt}.sheet,.schedule-sheet{width:1087pt}.label-sheet{width:612pt}</style>';
 
 let browser: RunningBrowser;
 let page: Page;
