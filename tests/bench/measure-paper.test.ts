@@ -4,6 +4,7 @@ import { budgetOf, paperOf } from '../../bench/measure-paper/budgets.mjs';
 import { documentOf } from '../../bench/measure-paper/documents.mjs';
 import { beyondSheet, nearestToLeft, shrunkTo } from '../../bench/measure-paper/edges.mjs';
 import { blankBelow, greymaps, type Picture } from '../../bench/measure-paper/ink.mjs';
+import { otherFonts } from '../../bench/measure-paper/fonts.mjs';
 import { leastType, tooSmall } from '../../bench/measure-paper/least-type.mjs';
 import { linesOf } from '../../bench/measure-paper/lines.mjs';
 import type { MeasuredDocument } from '../../bench/measure-paper/measure-job.mjs';
@@ -30,7 +31,7 @@ function text(said: string, x: number, y: number, own: Partial<Text> = {}): Text
     right: x + along,
     top: y - 0.72 * size,
     bottom: y + 0.2 * size,
-    font: 'Plex',
+    font: 'AAAAAA+IBMPlexSansCond-Regular',
     group: 1,
     roles: ['Document', 'P'],
     path: [0, 0],
@@ -206,12 +207,31 @@ describe('the least type', () => {
   });
 });
 
+describe('letters in another font than the house’s', () => {
+  const dejavu = { font: 'BAAAAA+DejaVuSansCondensed-Bold' };
+
+  it('are found once a font', () => {
+    const texts = [text('Plex', 60, 50), text('Other', 60, 70, dejavu), text('again', 60, 90, dejavu)];
+    expect(otherFonts('permit-sheet', texts).map(({ found }) => found)).toEqual([
+      'letters in DejaVuSansCondensed-Bold: “Other”',
+    ]);
+    expect(otherFonts('labels', texts)).toHaveLength(2);
+  });
+
+  it('aren’t signs, nor what the house sets in them', () => {
+    expect(otherFonts('permit-sheet', [text('≥ Ω', 60, 50, dejavu), text('Plex', 60, 70)])).toEqual([]);
+    const owners = text('Lights', 60, 50, { font: 'AAAAAA+AtkinsonHyperlegibleNext-Bold' });
+    expect(otherFonts('owner-sheet', [owners])).toEqual([]);
+  });
+});
+
 describe('words of the program’s own', () => {
   it.each([
     ['by place/long-run, nec', 'a rule id: place/long-run'],
     ['fill in max_dc_voltage', 'a name with an underscore: max_dc_voltage'],
     ['INV dc-in-1', 'a port name: dc-in-1'],
     ['ac-out L1', 'a port name: ac-out'],
+    ['by choose/level', 'a rule id: choose/level'],
     ['at MP:feeder', 'a port name: feeder'],
     ['see fixtures/demo/grid.csv, line 3', 'a file’s name: fixtures/demo/grid.csv'],
     ['in /srv/lists/today', 'a path: /srv/lists/today'],
