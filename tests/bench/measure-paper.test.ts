@@ -14,6 +14,7 @@ import { ownWords } from '../../bench/measure-paper/own-words.mjs';
 import type { Page, Text } from '../../bench/measure-paper/page.mjs';
 import { failuresOf, heldOf, tableOf } from '../../bench/measure-paper/table.mjs';
 import { titleStrip } from '../../bench/measure-paper/title-strip.mjs';
+import { documentFindings } from '../../bench/measure-paper/whole-document.mjs';
 
 const MM = 72 / 25.4;
 
@@ -295,6 +296,24 @@ describe('the budget of pages', () => {
   });
 });
 
+describe('a whole document', () => {
+  const sheet = (paper: string) => ({ paper, least: { 'title strip': { points: 10, text: 'NTS' } } });
+
+  it('breaks nothing within its budget, on one size, with a strip on each sheet', () => {
+    expect(documentFindings('permit-sheet', 6, [sheet('tabloid'), sheet('tabloid')])).toEqual([]);
+    expect(documentFindings('closeout-pack', 6, [{ paper: 'letter', least: {} }])).toEqual([]);
+  });
+
+  it('is told to have too many pages, several sizes, a page without a strip', () => {
+    const pages = [sheet('tabloid'), sheet('letter'), { paper: 'tabloid', least: {} }];
+    expect(documentFindings('permit-sheet', 6, pages).map(({ page: at, found }) => [at, found])).toEqual([
+      [null, '3 pages for 6 protectors on tabloid, at most 2'],
+      [null, 'sheets of several sizes: tabloid, letter'],
+      [3, 'no title strip'],
+    ]);
+  });
+});
+
 describe('blank paper', () => {
   /** White, 100 by 100 dots, with ink where the function says. */
   const picture = (isInk: (x: number, y: number) => boolean): Picture => ({
@@ -359,6 +378,13 @@ describe('the title strip', () => {
     );
     expect(least.least['title strip']?.points).toBe(8);
     expect(least.least.body?.points).toBe(10);
+  });
+
+  it('isn’t there where only the whole sheet holds its marks', () => {
+    const [seal, nts] = strip;
+    if (!seal || !nts) throw new Error('the strip has its marks');
+    const apart = { ...seal, path: [0, 2, 0], left: 60, origin: { x: 60, y: 100 }, top: 60 };
+    expect(titleStrip(page([body, apart, nts]))).toBeNull();
   });
 
   it('isn’t there without its marks', () => {
