@@ -56,7 +56,7 @@ try {
   else {
     for (const line of tableOf(documents)) console.log(line);
     const held = heldOf(documents);
-    if (held.length > 0) console.log(`\nHeld until they are set anew:\n${held.join('\n')}`);
+    if (held.length > 0) console.log(`\nHeld, listed and not failed:\n${held.join('\n')}`);
     if (failures.length > 0) console.log(`\nBroken:\n${failures.join('\n')}`);
     const pages = documents.reduce((sum, document) => sum + document.pages.length, 0);
     console.log(`\n${documents.length} documents, ${pages} pages measured; ${failures.length} failures`);

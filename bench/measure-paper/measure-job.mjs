@@ -1,13 +1,14 @@
 // Every document of a job's folder, page by page.
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { budgetOf, paperOf } from './budgets.mjs';
+import { paperOf } from './budgets.mjs';
 import { documentOf } from './documents.mjs';
 import { jobsWords } from './known-words.mjs';
 import { linesOf } from './lines.mjs';
 import { measurePage } from './measure-page.mjs';
 import { picturesOf } from './pictures.mjs';
 import { readPrinted } from './read-page.mjs';
+import { documentFindings } from './whole-document.mjs';
 
 const planOf = (folder) => JSON.parse(readFileSync(join(folder, 'plan.json'), 'utf8'));
 
@@ -23,24 +24,6 @@ export function jobFolders(folder, job) {
     .map((name) => join(folder, name, '..'))
     .filter((found) => job === undefined || planOf(found).job === job)
     .sort((one, other) => one.localeCompare(other, 'en', { numeric: true }));
-}
-
-/** What a whole document breaks: its number of pages, and sheets of more than one size. */
-function documentFindings(document, protectors, pages) {
-  const papers = [...new Set(pages.map(({ paper }) => paper))];
-  const budget = budgetOf(document, protectors, papers[0]);
-  const found = [];
-  if (budget && pages.length > budget.most)
-    found.push({
-      found: `${pages.length} pages for ${protectors} protectors on ${papers[0]}, at most ${budget.most}`,
-      asks: budget.asks,
-    });
-  if (document === 'permit-sheet' && papers.length > 1)
-    found.push({
-      found: `sheets of several sizes: ${papers.join(', ')}`,
-      asks: 'paper.md 2: one size a file',
-    });
-  return found.map((finding) => ({ ...finding, page: null }));
 }
 
 /**

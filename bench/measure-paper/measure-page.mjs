@@ -2,6 +2,7 @@
 import { brokenWords } from './broken-words.mjs';
 import { BOUND, ON_DEMAND } from './documents.mjs';
 import { beyondSheet, nearestToLeft, shrunkTo } from './edges.mjs';
+import { otherFonts } from './fonts.mjs';
 import { blankBelow } from './ink.mjs';
 import { leastType, tooSmall } from './least-type.mjs';
 import { linesOf } from './lines.mjs';
@@ -91,6 +92,7 @@ export function measurePage(document, page, picture, vocabularies) {
   const overlaps = overlapsOf(page.texts).map(([one, other]) => `“${one}” and “${other}”`);
   const findings = [
     ...tooSmall(document, least),
+    ...otherFonts(document, page.texts),
     ...edgeFindings(document, page, left),
     ...wordFindings(document, page, vocabularies),
     ...(overlaps.length > 0

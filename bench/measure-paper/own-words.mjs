@@ -1,7 +1,7 @@
 // Words of the program's own, which no page may hold.
 
 const OWN = [
-  ['a rule id', /(?<![\p{L}\p{N}/-])(?:place|rate|wire|indicate)\/[a-z][a-z0-9-]*/gu],
+  ['a rule id', /(?<![\p{L}\p{N}/-])(?:place|rate|wire|indicate|choose)\/[a-z][a-z0-9-]*/gu],
   ['a name with an underscore', /(?<![\p{L}\p{N}_])\p{L}[\p{L}\p{N}]*(?:_[\p{L}\p{N}]+)+/gu],
   ['a port name', /(?<![\p{L}\p{N}-])(?:dc-in(?:-\d+)?|ac-in(?:-2)?|ac-out)(?![\p{L}\p{N}-])/gu],
   // `service` and `feeder` are words of the trade too: only behind a tag and a colon they are a port.

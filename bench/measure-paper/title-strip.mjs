@@ -4,6 +4,8 @@ const MARKS = [/^Seal and signature/, /^NTS$/];
 const MM = 72 / 25.4;
 /** Points between a strip's text and the rule around it. */
 const ROOM = 4 * MM;
+/** Share of a sheet; what takes more is no strip, but a sheet whose marks have come apart. */
+const MOST = 0.6;
 
 /** The texts of a page that stand in its title strip; none on a page that has no strip. */
 function stripOf({ texts }) {
@@ -12,9 +14,7 @@ function stripOf({ texts }) {
   const [one, other] = marks.map(({ path }) => path);
   const differs = one.findIndex((at, depth) => at !== other[depth]);
   const root = differs < 0 ? one : one.slice(0, differs);
-  const strip = texts.filter(({ path }) => root.every((at, depth) => at === path[depth]));
-  // Marks that only the whole sheet holds together are in no strip.
-  return strip.some(({ roles }) => roles.includes('Figure')) ? [] : strip;
+  return texts.filter(({ path }) => root.every((at, depth) => at === path[depth]));
 }
 
 /**
@@ -34,5 +34,6 @@ export function titleStrip(page) {
     right: page.width,
     bottom: page.height,
   };
-  return { texts, box, isAlongFoot };
+  const share = ((box.right - box.left) * (box.bottom - box.top)) / (page.width * page.height);
+  return share > MOST ? null : { texts, box, isAlongFoot };
 }

@@ -10,10 +10,10 @@ import { withPrinter } from '../../src/print/printer.js';
 
 // The measuring reads what the browser really prints: sizes after every transform, words that it cuts, pages that it shrinks.
 
-/** A letter page, 25 mm at its left edge, in the font that every document has. */
+/** A letter page, 25 mm at its left edge, in a font of the house. */
 const html = (body: string): string => `<!doctype html><html lang="en"><head><title>Measured</title><style>
-@page { size: letter; margin: 20mm 20mm 20mm 25mm; @bottom-left { content: "running head"; font: 9pt "DejaVu Sans Condensed" } }
-body { margin: 0; font: 10pt "DejaVu Sans Condensed" }
+@page { size: letter; margin: 20mm 20mm 20mm 25mm; @bottom-left { content: "running head"; font: 9pt "Plex" } }
+body { margin: 0; font: 10pt "Plex" }
 td { border: 1px solid; width: 20mm; overflow-wrap: anywhere }
 table { table-layout: fixed; width: 20mm }
 </style></head><body><h1>Title</h1><p>To confirm the readings</p>${body}</body></html>`;

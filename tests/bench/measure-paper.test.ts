@@ -4,6 +4,7 @@ import { budgetOf, paperOf } from '../../bench/measure-paper/budgets.mjs';
 import { documentOf } from '../../bench/measure-paper/documents.mjs';
 import { beyondSheet, nearestToLeft, shrunkTo } from '../../bench/measure-paper/edges.mjs';
 import { blankBelow, greymaps, type Picture } from '../../bench/measure-paper/ink.mjs';
+import { otherFonts } from '../../bench/measure-paper/fonts.mjs';
 import { leastType, tooSmall } from '../../bench/measure-paper/least-type.mjs';
 import { linesOf } from '../../bench/measure-paper/lines.mjs';
 import type { MeasuredDocument } from '../../bench/measure-paper/measure-job.mjs';
@@ -13,6 +14,7 @@ import { ownWords } from '../../bench/measure-paper/own-words.mjs';
 import type { Page, Text } from '../../bench/measure-paper/page.mjs';
 import { failuresOf, heldOf, tableOf } from '../../bench/measure-paper/table.mjs';
 import { titleStrip } from '../../bench/measure-paper/title-strip.mjs';
+import { documentFindings } from '../../bench/measure-paper/whole-document.mjs';
 
 const MM = 72 / 25.4;
 
@@ -30,7 +32,7 @@ function text(said: string, x: number, y: number, own: Partial<Text> = {}): Text
     right: x + along,
     top: y - 0.72 * size,
     bottom: y + 0.2 * size,
-    font: 'Plex',
+    font: 'AAAAAA+IBMPlexSansCond-Regular',
     group: 1,
     roles: ['Document', 'P'],
     path: [0, 0],
@@ -206,12 +208,31 @@ describe('the least type', () => {
   });
 });
 
+describe('letters in another font than the house’s', () => {
+  const dejavu = { font: 'BAAAAA+DejaVuSansCondensed-Bold' };
+
+  it('are found once a font', () => {
+    const texts = [text('Plex', 60, 50), text('Other', 60, 70, dejavu), text('again', 60, 90, dejavu)];
+    expect(otherFonts('permit-sheet', texts).map(({ found }) => found)).toEqual([
+      'letters in DejaVuSansCondensed-Bold: “Other”',
+    ]);
+    expect(otherFonts('labels', texts)).toHaveLength(2);
+  });
+
+  it('aren’t signs, nor what the house sets in them', () => {
+    expect(otherFonts('permit-sheet', [text('≥ Ω', 60, 50, dejavu), text('Plex', 60, 70)])).toEqual([]);
+    const owners = text('Lights', 60, 50, { font: 'AAAAAA+AtkinsonHyperlegibleNext-Bold' });
+    expect(otherFonts('owner-sheet', [owners])).toEqual([]);
+  });
+});
+
 describe('words of the program’s own', () => {
   it.each([
     ['by place/long-run, nec', 'a rule id: place/long-run'],
     ['fill in max_dc_voltage', 'a name with an underscore: max_dc_voltage'],
     ['INV dc-in-1', 'a port name: dc-in-1'],
     ['ac-out L1', 'a port name: ac-out'],
+    ['by choose/level', 'a rule id: choose/level'],
     ['at MP:feeder', 'a port name: feeder'],
     ['see fixtures/demo/grid.csv, line 3', 'a file’s name: fixtures/demo/grid.csv'],
     ['in /srv/lists/today', 'a path: /srv/lists/today'],
@@ -271,6 +292,24 @@ describe('the budget of pages', () => {
       'a3',
       'arch-d',
       '71 x 106 mm',
+    ]);
+  });
+});
+
+describe('a whole document', () => {
+  const sheet = (paper: string) => ({ paper, least: { 'title strip': { points: 10, text: 'NTS' } } });
+
+  it('breaks nothing within its budget, on one size, with a strip on each sheet', () => {
+    expect(documentFindings('permit-sheet', 6, [sheet('tabloid'), sheet('tabloid')])).toEqual([]);
+    expect(documentFindings('closeout-pack', 6, [{ paper: 'letter', least: {} }])).toEqual([]);
+  });
+
+  it('is told to have too many pages, several sizes, a page without a strip', () => {
+    const pages = [sheet('tabloid'), sheet('letter'), { paper: 'tabloid', least: {} }];
+    expect(documentFindings('permit-sheet', 6, pages).map(({ page: at, found }) => [at, found])).toEqual([
+      [null, '3 pages for 6 protectors on tabloid, at most 2'],
+      [null, 'sheets of several sizes: tabloid, letter'],
+      [3, 'no title strip'],
     ]);
   });
 });
@@ -339,6 +378,13 @@ describe('the title strip', () => {
     );
     expect(least.least['title strip']?.points).toBe(8);
     expect(least.least.body?.points).toBe(10);
+  });
+
+  it('isn’t there where only the whole sheet holds its marks', () => {
+    const [seal, nts] = strip;
+    if (!seal || !nts) throw new Error('the strip has its marks');
+    const apart = { ...seal, path: [0, 2, 0], left: 60, origin: { x: 60, y: 100 }, top: 60 };
+    expect(titleStrip(page([body, apart, nts]))).toBeNull();
   });
 
   it('isn’t there without its marks', () => {
