@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { setImmediate as pause } from 'node:timers/promises';
-import type { DocumentContext } from '../documents/parts/context.js';
+import { documentsLeftOut, type DocumentContext } from '../documents/parts/context.js';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import { inOrder } from '../model/item-order.js';
@@ -13,6 +13,7 @@ import type { FileToWrite } from '../output/whole-file.js';
 import { PRINT_MESSAGES } from '../model/messages/print.js';
 import { BATCH_MESSAGES } from '../model/messages/batch.js';
 import { itemAt, note } from '../model/message.js';
+import type { Place } from '../model/fact.js';
 import { MACHINE_MESSAGES } from '../model/messages/machine.js';
 import { runOut } from '../words/refusals.js';
 import { withoutPaths } from '../words/shown-path.js';
@@ -149,7 +150,8 @@ async function makePack(
   const old = record?.files ?? [];
   const kept = pages ? [] : old.filter((file) => !PLAN_FILES.includes(file.name));
   const files = [...planFiles, ...(pages ?? [])];
-  const written = await writePack(batch.out, folder, files, old, pages !== undefined);
+  const leftOut = pages ? documentsLeftOut(plan).map((kind) => `${kind}.pdf`) : [];
+  const written = await writePack(batch.out, folder, files, old, pages !== undefined, leftOut);
   const made: PackRecord = {
     ...summary,
     printedPlan: pages ? planned : (record?.printedPlan ?? ''),
@@ -160,14 +162,14 @@ async function makePack(
   };
   await records.put(made);
   await previous.forget(record, made);
-  const edited = written.edited.map((name) =>
-    itemAt(note(BATCH_MESSAGES.fileEdited, { file: name, folder }), {
-      file: `${folder}/${name}`,
-      line: 0,
-      column: '',
-    }),
-  );
-  return fromRecord(made, pages ? 'printed' : 'nothing', edited);
+  const place = (name: string): Place => ({ file: `${folder}/${name}`, line: 0, column: '' });
+  const told = [
+    ...written.edited.map((file) => itemAt(note(BATCH_MESSAGES.fileEdited, { file, folder }), place(file))),
+    ...written.leftOut.map((file) =>
+      itemAt(note(BATCH_MESSAGES.labelsRemoved, { file, folder }), place(file)),
+    ),
+  ];
+  return fromRecord(made, pages ? 'printed' : 'nothing', told);
 }
 
 /** Renders the documents of a job and prints them. */

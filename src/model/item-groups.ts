@@ -256,11 +256,13 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
   ],
   // What changes no decision.
   [
+    'settings/company-not-stated',
     'cell/language-unknown',
     'batch/folder-left',
     'batch/picture-not-used',
     'batch/record-ignored',
     'batch/file-edited',
+    'batch/labels-removed',
     'photo/too-much-together',
     'photo/not-printed',
     'photo/no-tag',
