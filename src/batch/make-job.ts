@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { setImmediate as pause } from 'node:timers/promises';
+import { documentsLeftOut } from '../documents/parts/context.js';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import { inOrder } from '../model/item-order.js';
@@ -12,6 +13,7 @@ import type { FileToWrite } from '../output/whole-file.js';
 import { PRINT_MESSAGES } from '../model/messages/print.js';
 import { BATCH_MESSAGES } from '../model/messages/batch.js';
 import { itemAt, note } from '../model/message.js';
+import type { Place } from '../model/fact.js';
 import { MACHINE_MESSAGES } from '../model/messages/machine.js';
 import { runOut } from '../words/refusals.js';
 import { withoutPaths } from '../words/shown-path.js';
@@ -159,7 +161,8 @@ async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: Batc
   const old = record?.files ?? [];
   const kept = pages ? [] : old.filter((file) => !PLAN_FILES.includes(file.name));
   const files = [...planFiles, ...(pages ?? [])];
-  const written = await writePack(batch.out, folder, files, old, pages !== undefined);
+  const leftOut = pages ? documentsLeftOut(plan).map((kind) => `${kind}.pdf`) : [];
+  const written = await writePack(batch.out, folder, files, old, pages !== undefined, leftOut);
   const made: PackRecord = {
     ...summary,
     printedPlan: pages ? planned : (record?.printedPlan ?? ''),
@@ -170,14 +173,14 @@ async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: Batc
   };
   await records.put(made);
   await previous.forget(record, made);
-  const edited = written.edited.map((name) =>
-    itemAt(note(BATCH_MESSAGES.fileEdited, { file: name, folder }), {
-      file: `${folder}/${name}`,
-      line: 0,
-      column: '',
-    }),
-  );
-  return fromRecord(made, pages ? 'printed' : 'nothing', edited);
+  const place = (name: string): Place => ({ file: `${folder}/${name}`, line: 0, column: '' });
+  const told = [
+    ...written.edited.map((file) => itemAt(note(BATCH_MESSAGES.fileEdited, { file, folder }), place(file))),
+    ...written.leftOut.map((file) =>
+      itemAt(note(BATCH_MESSAGES.labelsRemoved, { file, folder }), place(file)),
+    ),
+  ];
+  return fromRecord(made, pages ? 'printed' : 'nothing', told);
 }
 
 /**

@@ -2,7 +2,7 @@ import type { Plan } from '../model/plan.js';
 import type { RenderedDocument } from '../model/print.js';
 import { closeoutPack } from './closeout-pack/pages.js';
 import type { DocumentContext, DocumentKind } from './parts/context.js';
-import { DOCUMENT_KINDS } from './parts/context.js';
+import { DOCUMENT_KINDS, documentsLeftOut } from './parts/context.js';
 import { labelSheets } from './labels/pages.js';
 import { ownerSheet } from './owner-sheet/pages.js';
 import { permitSheet, separatePermitSheets } from './permit-sheet/pages.js';
@@ -42,8 +42,8 @@ export async function renderDocument(
 }
 
 /**
- * Renders the documents of a job's pack: closeout pack, permit sheet (with `separate` a file a sheet), owner's sheet, labels,
- * and the appendix of the permit sheet where it is asked for.
+ * Renders the documents of a job's pack: closeout pack, permit sheet (with `separate` a file a sheet), owner's sheet, and labels
+ * unless it is a draft; with them the appendix of the permit sheet where it is asked for.
  * @param plan the plan of the job
  * @param context as for `renderDocument`
  * @throws Failure where a template or a view model fails
@@ -51,7 +51,8 @@ export async function renderDocument(
 export async function renderDocuments(plan: Plan, context: DocumentContext): Promise<RenderedDocument[]> {
   const given = await prepared(plan, context);
   const documents: RenderedDocument[] = [];
-  for (const kind of DOCUMENT_KINDS) {
+  const leftOut = documentsLeftOut(plan);
+  for (const kind of DOCUMENT_KINDS.filter((one) => !leftOut.includes(one))) {
     if (kind === 'permit-sheet' && context.separate === true)
       documents.push(...(await separatePermitSheets(given)));
     else documents.push(await RENDERERS[kind](given));

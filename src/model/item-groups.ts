@@ -260,11 +260,13 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
   ],
   // What changes no decision.
   [
+    'settings/company-not-stated',
     'cell/language-unknown',
     'batch/folder-left',
     'batch/picture-not-used',
     'batch/record-ignored',
     'batch/file-edited',
+    'batch/labels-removed',
     'photo/too-much-together',
     'batch/data-sheet-not-taken',
     'photo/not-printed',

@@ -2,7 +2,8 @@ import { colourNamed, coloursIn, type ColourName } from '../../words/colours.js'
 import type { OwnerStrings, PlainLook } from '../../words/languages/owner-strings.js';
 import type { Light, LightGroup, LightsInState } from '../parts/owner-lights.js';
 import { drawing, element, rect, textAt } from './svg.js';
-import { textWidth, wrapped } from './text-width.js';
+import { lineWidth } from '../parts/text-width.js';
+import { wrapped } from '../parts/wrapped.js';
 
 /** Points; nothing that an owner reads is smaller. */
 const FONT = 13;
@@ -13,10 +14,15 @@ const TITLE = 17;
 const LAMP = 34;
 const CAPTION = 61;
 /** The widest that a housing gets before its lights stand in two rows. */
-const WIDEST = 300;
+const WIDEST = 338;
 /** Width of the words of a flag. */
 const FLAG_WORDS = 108;
 const FLAG = 26;
+
+/** Width of a line in the family of the owner's sheet, points. */
+function textWidth(text: string, weight: 400 | 700 = 400): number {
+  return lineWidth(text, FONT, weight, 'Atkinson');
+}
 
 const OUTLINE = { stroke: '#000', 'stroke-width': 1.4 };
 
@@ -119,10 +125,10 @@ function lightsBlock(
 ): Block {
   const title = `${before}${state}`;
   let inner = textAt(0, TITLE, title, bold);
-  let [x, y, width] = [0, 0, textWidth(title, FONT, true)];
+  let [x, y, width] = [0, 0, textWidth(title, 700)];
   for (const light of lights) {
     const words = caption(light, colour, strings);
-    const own = Math.max(40, textWidth(words, FONT) + 12);
+    const own = Math.max(40, textWidth(words) + 9);
     if (x > 0 && x + own > WIDEST - 2 * PAD) [x, y] = [0, y + CAPTION - TITLE];
     inner += lightSymbol(x + own / 2, y + LAMP, light.look, colour);
     inner += textAt(x + own / 2, y + CAPTION, words, { 'text-anchor': 'middle' });
@@ -148,7 +154,7 @@ function ticksBlock(
       : caption(light, colour, strings),
   );
   const texts = lines.map((text, index) => textAt(0, TITLE + (index + 1) * (LINE + 2), text));
-  const width = Math.max(textWidth(title, FONT, true), ...lines.map((text) => textWidth(text, FONT)));
+  const width = Math.max(textWidth(title, 700), ...lines.map((text) => textWidth(text)));
   return {
     inner: textAt(0, TITLE, title, bold) + texts.join(''),
     width: width + 4,
@@ -209,17 +215,21 @@ export interface PicturedFlags {
 export function flagsPicture({ title, good, used, alt }: PicturedFlags, strings: OwnerStrings): string {
   const block = (look: 'good' | 'used', words: string, heading: string): Block => {
     const named = words === '' ? '' : `: ${coloursIn(words, strings.colours.light)}`;
-    const lines = wrapped(`${strings.looks[look]}${named}`, FLAG_WORDS, FONT);
+    const lines = wrapped(`${strings.looks[look]}${named}`, FLAG_WORDS, {
+      size: FONT,
+      weight: 700,
+      family: 'Atkinson',
+    });
     const texts = lines.map((text, index) =>
       textAt(FLAG + 8, 38 + index * LINE, text, index === 0 ? bold : {}),
     );
-    const width = FLAG + 8 + Math.max(...lines.map((text) => textWidth(text, FONT, true)));
+    const width = FLAG + 8 + Math.max(...lines.map((text) => textWidth(text, 700)));
     return {
       inner:
         (heading === '' ? '' : textAt(0, TITLE, heading, bold)) +
         flagSymbol(2, 25, look, words) +
         texts.join(''),
-      width: Math.max(width, textWidth(heading, FONT, true)),
+      width: Math.max(width, textWidth(heading, 700)),
       height: Math.max(59, 44 + lines.length * LINE),
     };
   };

@@ -3,7 +3,8 @@ import type { Plan } from '../../model/plan.js';
 import type { OwnerStrings } from '../../words/languages/owner-strings.js';
 import type { DocumentContext } from '../parts/context.js';
 import type { Sheet } from '../parts/css.js';
-import { wrapped } from '../drawing/text-width.js';
+import { lineWidth } from '../parts/text-width.js';
+import { wrapped } from '../parts/wrapped.js';
 import type { Label, Unsized } from './label.js';
 import { LabelSchema, labelsOf } from './label.js';
 import { HEADER_ROOM, labelSize } from './label-grid.js';
@@ -48,9 +49,11 @@ interface Cell {
 function heightAt(label: Unsized, { width }: Cell, size: number): number {
   const room = width - 2 * PADDING - 4;
   const count = (text: string, bold = false, share = 1, within = room): number =>
-    text === '' ? 0 : wrapped(text, within / share - 2, size, bold).length;
+    text === ''
+      ? 0
+      : wrapped(text, within / share - 2, { size, weight: bold ? 700 : 400, family: 'Atkinson' }).length;
   const tag = count(label.tag, true, TAG) * TAG;
-  const beside = room - wrappedWidth(label.tag, size) - 10;
+  const beside = room - lineWidth(label.tag, size * TAG, 700, 'Atkinson') - 10;
   const head = Math.max(
     tag,
     beside > 60
@@ -69,11 +72,6 @@ function heightAt(label: Unsized, { width }: Cell, size: number): number {
   const warning =
     count(`⚠⚠ ${label.word}`, true, 1.2) * 1.2 + count(`${label.hazard} ${label.avoid}`, false, 1, room - 12);
   return (head + lines + grid + warning) * LINE * size + 2 * PADDING + 22;
-}
-
-/** How wide a tag is, bold, at the size of tags. */
-function wrappedWidth(tag: string, size: number): number {
-  return tag.length * size * TAG * 0.68;
 }
 
 /** The largest size at which a label goes into its cell. */

@@ -41,7 +41,7 @@ export const OwnerSheetSchema = z.object({
   limitsHeading: z.string(),
   limits: z.array(z.string()).describe('What the protectors do not do'),
   deference: z.string(),
-  facts: z.array(z.string()).describe('Job, name and address'),
+  job: z.string().describe('Its id and name'),
   fitted: z.string().describe('Before a blank for the day on which they were fitted'),
 });
 export type OwnerSheetView = z.infer<typeof OwnerSheetSchema>;
@@ -119,12 +119,7 @@ export function ownerSheetView(
       ...(bare.length === 0 ? [] : [filled(strings.bare, { list: bare.join(', ') })]),
     ],
     deference: strings.deference,
-    facts: [
-      plan.jobName === ''
-        ? `${strings.job} ${plan.job}`
-        : `${plan.jobName}, ${strings.job.toLocaleLowerCase(strings.language)} ${plan.job}`,
-      plan.address === '' ? strings.notStated : plan.address,
-    ],
+    job: [`${strings.job} ${plan.job}`, plan.jobName].filter((text) => text !== '').join(', '),
     fitted: strings.fitted,
   };
 }

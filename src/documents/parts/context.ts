@@ -7,6 +7,17 @@ export const DOCUMENT_KINDS = ['closeout-pack', 'permit-sheet', 'owner-sheet', '
 /** The documents of a pack; the file of each is its kind with `.pdf`. */
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
 
+/** What a draft's pack doesn't hold: a label stays on the wall when the plan has changed. */
+const NOT_OF_A_DRAFT: readonly DocumentKind[] = ['labels'];
+
+/**
+ * The documents that a plan's pack doesn't hold, whatever an earlier one held.
+ * @param plan of the job
+ */
+export function documentsLeftOut(plan: Plan): readonly DocumentKind[] {
+  return plan.submittable ? [] : NOT_OF_A_DRAFT;
+}
+
 /** A photo of an equipment, found by its tag, as a `data:` URL. */
 export interface JobPhoto {
   readonly tag: string;

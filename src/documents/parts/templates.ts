@@ -29,6 +29,15 @@ function source(folder: string | undefined, relative: string): string {
   }
 }
 
+/**
+ * The text of a template that the program brings.
+ * @param relative its path below the folder of templates
+ * @throws Failure where it can't be read
+ */
+export function shippedTemplate(relative: string): string {
+  return source(undefined, relative);
+}
+
 function partialNames(folder: string | undefined): string[] {
   const folders = [SHIPPED_TEMPLATES, ...(folder === undefined ? [] : [folder])].map((f) =>
     path.join(f, 'partials'),

@@ -38,6 +38,7 @@ export const BATCH_MESSAGES = {
   ),
   recordIgnored: message<{ name: string }>('batch/record-ignored', 'confirm', 'office'),
   fileEdited: message<{ file: string; folder: string }>('batch/file-edited', 'confirm', 'office'),
+  labelsRemoved: message<{ file: string; folder: string }>('batch/labels-removed', 'confirm', 'office'),
   photoNotPrinted: message<{ photo: string; fault: PhotoFault; amount: number }>(
     'photo/not-printed',
     'confirm',

@@ -98,6 +98,13 @@ export const BATCH_WORDS = [
     expected: 'files of a pack as they were made',
     hint: 'Keep notes in a file of another name beside it: it is never touched. What the pack says is corrected on the list.',
   }),
+  says(BATCH_MESSAGES.labelsRemoved, {
+    title: 'A draft’s labels of an earlier run were removed',
+    message: (p) => `The job of ${p.folder} is a draft now: its ${p.file} of an earlier run was removed.`,
+    found: (p) => p.file,
+    expected: 'labels of a job that is no draft',
+    hint: 'Fix none of the labels that were printed before. Once nothing is missing, run again: labels are made then.',
+  }),
   says(BATCH_MESSAGES.photoNotPrinted, {
     title: 'A photo can’t be printed',
     message: (p) => `The photo ${p.photo} isn’t printed: ${becauseOf(p)}.`,
