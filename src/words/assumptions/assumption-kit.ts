@@ -3,8 +3,9 @@ import type { PortsAt } from '../../model/ports-at.js';
 
 /** What an assumption decides: in this order they are numbered, those first that could turn a result. */
 export const DECIDES = [
-  'whether it protects',
+  'that it may not protect',
   'what feeds it',
+  'whether it protects',
   'a current that is not known',
   'whether a clause asks',
   'a voltage',

@@ -33,7 +33,7 @@ const reachText = (reach: LeadAt['reach']): string => {
 /** What is taken for granted of voltages, currents and parts. */
 export const PART_ASSUMPTIONS = [
   assumed(CHOOSE_MESSAGES.mayNotProtect, {
-    decides: 'whether it protects',
+    decides: 'that it may not protect',
     says: ({ shortfall }) =>
       `MAY NOT PROTECT: ${shortfallText(shortfall)}. Ask the maker of the equipment for its impulse withstand`,
     at: atOne,

@@ -82,16 +82,8 @@ function leadVoltage(steps: readonly Step[]): string {
   const rise = find(steps, 'leads/current-rise');
   if (!all || !rise) return '';
   const less = held === undefined ? '' : `, less ${result(held)} (6 in, within the rating)`;
-  const wave = `8/20 µs, ${figured(rise.values.peak)}`;
+  const wave = `8/20 µs, ${String(rise.values.peak.value / 1000)} kA`;
   return `L = ${substituted(all)} = ${result(all)}${less}; × ${result(rise)} (${wave})`;
-}
-
-const CATEGORY = 'IEC 60664-1 Table F.1';
-
-function withstand(steps: readonly Step[], last: Of<'withstand/assumed'>): string {
-  const row = find(steps, 'withstand/row');
-  const at = row === undefined ? '' : `, row ${result(row)}`;
-  return `assumed, category ${last.values.category} (${CATEGORY}${at})`;
 }
 
 /**
@@ -145,10 +137,6 @@ export function workingInShort(steps: readonly Step[]): string {
       return 'at a service with a lightning protection system';
     case 'nominal-current/fed-panel':
       return 'at a panel that a feeder supplies';
-    case 'withstand/stated':
-      return `${last.values.equipment}, rated impulse withstand by its maker`;
-    case 'withstand/assumed':
-      return withstand(steps, last);
     case 'leads/voltage':
     case 'leads/voltage-beyond-level':
       return leadVoltage(steps);

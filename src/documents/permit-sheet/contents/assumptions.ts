@@ -7,6 +7,7 @@ import { assumptionOf } from '../../../words/assumptions/told.js';
 import { settledBy } from '../../../words/settled.js';
 import { tagList } from '../../../words/tag-list.js';
 import { tagsAt } from './at-ports.js';
+import { runsOf, RunsSchema } from './runs.js';
 
 export const AssumptionsSchema = z.object({
   title: z.string(),
@@ -14,7 +15,7 @@ export const AssumptionsSchema = z.object({
     z.object({
       /** `A1`. */
       number: z.string(),
-      text: z.string(),
+      text: RunsSchema,
       /** True where the assumption could mean that a protector doesn't protect, or a source isn't known. */
       grave: z.boolean(),
     }),
@@ -31,6 +32,8 @@ interface Told {
 }
 
 const VERIFY = 'Verify';
+/** The first of what assumptions decide, which no reader may overlook. */
+const GRAVE = 2;
 
 function told(plan: Plan): Told[] {
   const found: Told[] = [];
@@ -63,12 +66,13 @@ function text({ assumption, tags, end }: Told): string {
 export function assumptionRows(plan: Plan): AssumptionsView {
   const rank = ({ assumption }: Told): number => DECIDES.indexOf(assumption.decides);
   const rows = told(plan).sort((a, b) => rank(a) - rank(b));
+  const runs = runsOf(plan);
   return {
     title: 'Assumptions',
     rows: rows.map((one, index) => ({
       number: `A${String(index + 1)}`,
-      text: text(one),
-      grave: one.assumption.decides === DECIDES[0] || one.assumption.decides === DECIDES[1],
+      text: runs(text(one)),
+      grave: DECIDES.indexOf(one.assumption.decides) < GRAVE,
     })),
     none: 'None: the equipment list states every fact that decides.',
   };

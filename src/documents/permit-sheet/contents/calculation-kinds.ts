@@ -5,7 +5,7 @@ interface Kind {
   readonly quantity: string;
   readonly codes: readonly StepCode[];
   /** How result and check are told. */
-  readonly as: 'voltage' | 'current' | 'nominal' | 'withstand' | 'leads' | 'reach' | 'gauge' | 'plain';
+  readonly as: 'voltage' | 'current' | 'nominal' | 'leads' | 'reach';
 }
 export type CalculationKind = Kind;
 
@@ -73,11 +73,9 @@ export const CALCULATION_KINDS: readonly Kind[] = [
     codes: ['leads/voltage', 'leads/voltage-beyond-level'],
     as: 'leads',
   },
-  { quantity: 'Impulse withstand', codes: ['withstand/stated', 'withstand/assumed'], as: 'withstand' },
   {
-    quantity: 'Reach along the cable',
+    quantity: 'Level with leads; reach along the cable',
     codes: ['reach/none', 'reach/unlimited', 'reach/metres'],
     as: 'reach',
   },
-  { quantity: 'Least leads', codes: ['lead/either', 'lead/line', 'lead/ground'], as: 'gauge' },
 ];

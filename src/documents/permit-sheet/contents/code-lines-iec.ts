@@ -1,24 +1,23 @@
-import type { PlannedProtector } from '../../../model/plan.js';
+import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { plain } from '../../../words/figures.js';
-import { drawnLength } from '../../../words/lengths.js';
+import { lengthUnitOf, paperLength } from '../../../words/lengths.js';
 import { channelsInShort } from '../../../words/protector-short.js';
 import { dischargeHeld, leadsHeld, levelHeld, shortCircuitHeld, voltageHeld } from './code-figures.js';
 import type { CodeLine } from './code-line.js';
 
 /** What is counted against the limits of lengths, by the reasons of a protector. */
-function lengthText({ reasons }: PlannedProtector): string {
+function lengthText({ reasons }: PlannedProtector, plan: Plan): string {
+  const told = (metres: number): string => paperLength(metres, lengthUnitOf(plan));
   const found = reasons.flatMap(({ because, strength }) => {
     if (strength !== 'required') return [];
     switch (because.code) {
       case 'dc-input/length-compared': {
-        const { length, critical, shorter, basis } = because.values;
-        return [
-          `L ${drawnLength(length.value, basis)} ${shorter ? '<' : '≥'} Lcrit ${drawnLength(critical.value, basis)}`,
-        ];
+        const { length, critical, shorter } = because.values;
+        return [`L ${told(length.value)} ${shorter ? '<' : '≥'} Lcrit ${told(critical.value)}`];
       }
       case 'long-run/longer-than-limit': {
-        const { length, limit, basis } = because.values;
-        return [`run ${drawnLength(length.value, basis)} > ${drawnLength(limit.value, basis)}`];
+        const { length, limit } = because.values;
+        return [`run ${told(length.value)} > ${told(limit.value)}`];
       }
       default:
         return [];
@@ -94,6 +93,6 @@ export const IEC_LINES: readonly CodeLine[] = [
   {
     subjects: ['lead-routing', 'smallest-lead'],
     title: 'Leads: length and least size',
-    here: (p, plan) => leadsHeld(p, plan.basis),
+    here: (p, plan) => leadsHeld(p, lengthUnitOf(plan)),
   },
 ];

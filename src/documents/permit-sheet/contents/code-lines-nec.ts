@@ -10,7 +10,8 @@ import {
   voltageHeld,
 } from './code-figures.js';
 import type { CodeLine } from './code-line.js';
-import { current, neededVolts } from './paper-figures.js';
+import { lengthUnitOf } from '../../../words/lengths.js';
+import { askedCurrent, askedVolts } from './paper-figures.js';
 
 const joined = (...parts: readonly string[]): string => parts.filter((one) => one !== '').join(', ');
 
@@ -34,10 +35,7 @@ function sideText(protector: PlannedProtector): string {
 function listingText({ partDetails, required }: PlannedProtector): string {
   if (partDetails === null) return '';
   const system = required.listedFor === null ? '' : `for ${required.listedFor} systems`;
-  return joined(
-    [partDetails.listing, partDetails.listingFile].filter((t) => t !== '').join(', file '),
-    system,
-  );
+  return joined(partDetails.listing, system);
 }
 
 const INDICATORS: Readonly<Record<string, string>> = {
@@ -81,7 +79,7 @@ function limitHeld(protector: PlannedProtector, code: string, whose: (values: ob
   const reached = resultOf(protector, 'cold-voltage/string') ?? resultOf(protector, 'array-voltage/stated');
   const [limit] = stepsOf(protector, code);
   if (reached === undefined || limit === undefined) return '';
-  return `${neededVolts(reached)} V ${reached <= limit.value ? '≤' : '>'} ${plain(limit.value)} V${whose(limit.values)}`;
+  return `${askedVolts(reached, limit.value)} V ${reached <= limit.value ? '≤' : '>'} ${plain(limit.value)} V${whose(limit.values)}`;
 }
 
 const converterOf = (values: object): string =>
@@ -95,13 +93,13 @@ function arrayCurrentText(protector: PlannedProtector): string {
   switch (device.because.code) {
     case 'overcurrent/array-below': {
       const { current: sum, ampacity } = device.because.values;
-      const leads = ampacity === null ? '' : `; leads carry at least ${current(ampacity.value)}`;
-      return `${current(sum.value)} ≤ ${device.amps === null ? '' : `${plain(device.amps)} A`}, no device asked for${leads}`;
+      const leads = ampacity === null ? '' : `; leads carry at least ${askedCurrent(ampacity.value)}`;
+      return `${askedCurrent(sum.value, device.amps)} ≤ ${device.amps === null ? '' : `${plain(device.amps)} A`}, no device asked for${leads}`;
     }
     case 'overcurrent/array-above':
     case 'overcurrent/array-not-known': {
       const open = backfeedUnknown.length === 0 ? '' : ` and what ${backfeedUnknown.join(', ')} sends back`;
-      return `${current(sccr)}${open}: device of its own${device.amps === null ? '' : `, at most ${plain(device.amps)} A`}`;
+      return `${askedCurrent(sccr)}${open}: device of its own${device.amps === null ? '' : `, at most ${plain(device.amps)} A`}`;
     }
     default:
       return '';
@@ -127,19 +125,19 @@ const atPanel = (p: PlannedProtector): string => joined(`at ${guards(p)}`, typeT
 export const NEC_LINES: readonly CodeLine[] = [
   {
     subjects: ['dwelling-service'],
-    title: 'Protector at the service of a dwelling unit or sleeping rooms',
+    title: 'Protector at the service',
     here: (p) => joined(`at the service ${guards(p)}`, typeText(p), dischargeHeld(p)),
     places: true,
   },
   {
     subjects: ['feeder'],
-    title: 'Protector where a feeder supplies a dwelling unit or sleeping rooms',
+    title: 'Protector at a panel that a feeder supplies',
     here: atPanel,
     places: true,
   },
   {
     subjects: ['outside-feeder'],
-    title: 'The same on an outside feeder',
+    title: 'Protector at a panel that an outside feeder supplies',
     here: atPanel,
     places: true,
   },
@@ -149,7 +147,7 @@ export const NEC_LINES: readonly CodeLine[] = [
     here: (p) => joined(`at ${guards(p)}`, typeText(p)),
     places: true,
   },
-  { subjects: ['listing'], title: 'Listed', here: listingText },
+  { subjects: ['listing'], title: 'Listed; files in the schedule', here: listingText },
   {
     subjects: TYPE_SUBJECTS,
     title: 'Type for its side of the disconnect',
@@ -158,7 +156,7 @@ export const NEC_LINES: readonly CodeLine[] = [
   },
   {
     subjects: ['uses-not-permitted'],
-    title: 'At most 1000 V; MCOV not below the highest voltage to ground; listed for the system',
+    title: 'MCOV not below the highest voltage to ground; at most 1000 V; fit for the system',
     here: (p) =>
       joined(
         voltageHeld(p, 'MCOV'),
@@ -179,7 +177,7 @@ export const NEC_LINES: readonly CodeLine[] = [
   {
     subjects: ['lead-routing', 'smallest-lead'],
     title: 'Leads short and straight; least size',
-    here: (p, plan: Plan) => leadsHeld(p, plan.basis),
+    here: (p, plan: Plan) => leadsHeld(p, lengthUnitOf(plan)),
   },
   {
     subjects: ['small-conductors', 'leads-by-instructions'],

@@ -7,6 +7,7 @@ import { notAskedInShort, OTHER_ARTICLES } from '../../../words/clause-words.js'
 import { tagList } from '../../../words/tag-list.js';
 import type { CodeLine } from './code-line.js';
 import { codeLines } from './code-lines.js';
+import { runsOf, RunsSchema } from './runs.js';
 
 export const CodeTableSchema = z.object({
   title: z.string(),
@@ -16,11 +17,11 @@ export const CodeTableSchema = z.object({
       clause: z.string(),
       title: z.string(),
       /** `P-4: at the service SVC, type 2, In 20 kA ≥ 10 kA`. */
-      entries: z.array(z.string()),
+      entries: z.array(RunsSchema),
     }),
   ),
   /** What doesn't apply, what is only recommended, which articles weren't looked at. */
-  lines: z.array(z.string()),
+  lines: z.array(RunsSchema),
 });
 export type CodeTableView = z.infer<typeof CodeTableSchema>;
 
@@ -135,11 +136,12 @@ function recommended(plan: Plan): string[] {
 
 /** The clauses that a reviewer looks for, each once, with tags and figures; then what doesn't apply, and what is recommended. */
 export function codeTable(plan: Plan): CodeTableView {
+  const runs = runsOf(plan);
   const rows = codeLines(plan).flatMap((line) => {
     const entries = entriesOf(plan, line);
     if (entries.length === 0) return [];
     const clause = clausesOf(plan, line, plan.clauses, entries);
-    return clause === '' ? [] : [{ clause, title: line.title, entries: told(plan, entries) }];
+    return clause === '' ? [] : [{ clause, title: line.title, entries: told(plan, entries).map(runs) }];
   });
   const none = notAsked(plan);
   return {
@@ -149,6 +151,6 @@ export function codeTable(plan: Plan): CodeTableView {
       ...(none.length === 0 ? [] : [`Does not apply: ${none.join('; ')}.`]),
       ...recommended(plan),
       ...(isNec(plan.basis) ? [OTHER_ARTICLES] : []),
-    ],
+    ].map(runs),
   };
 }

@@ -2,18 +2,17 @@ import { z } from 'zod';
 import { isNec } from '../../../model/editions.js';
 import { byNaturalOrder } from '../../../model/natural-order.js';
 import type { Plan, PlannedProtector } from '../../../model/plan.js';
-import { leadLength } from '../../../words/lengths.js';
 import { portInWords } from '../../../words/port-words.js';
-import { groundInShort } from '../../../words/protector-short.js';
 import { tagList } from '../../../words/tag-list.js';
 import { statedText } from '../../parts/site.js';
 import type { BlockContext } from './context.js';
+import { runsOf, RunsSchema } from './runs.js';
 
 export const PermitNotesSchema = z.object({
   title: z.string(),
   rows: z.array(
     z.object({
-      text: z.string(),
+      text: RunsSchema,
       /** True where something is left to be filled in behind it. */
       fill: z.boolean(),
     }),
@@ -55,18 +54,13 @@ function told(plan: Plan, tell: (protector: PlannedProtector) => string): string
   return groups.map(([text, tags]) => `${sorted(tags)}: ${text}`).join('; ');
 }
 
-function leadsNote(plan: Plan): string {
-  const size = told(plan, ({ wiring }) => {
-    const longest = leadLength(Math.max(wiring.leadLengthLimit, wiring.leadLengthPlanned), plan.basis);
-    return `${wiring.leadGauge === '' ? '' : `${wiring.leadGauge}, `}at most ${longest}`;
-  });
-  return `Leads, line plus ground: ${size}; straight, tied together, no coils, no needless bends.`;
-}
+const LEADS =
+  'Leads by the schedule: straight, tied together, no coils, no needless bends; longest: line lead plus ground lead.';
 
+/** Where ground leads go stands in the schedule; here, where none goes. */
 function groundNote(plan: Plan): string {
-  const where = told(plan, groundInShort);
-  const earth = isNec(plan.basis) ? 'rod' : 'electrode';
-  return `Ground leads land in the same enclosure. ${where}. Never on a neutral bar of a sub-panel, never to a ${earth} of its own.`;
+  const own = isNec(plan.basis) ? 'a rod' : 'an electrode';
+  return `Ground leads land in the enclosure of their protector, as the schedule says: never on the neutral bar of a sub-panel, never on ${own} of their own.`;
 }
 
 function torqueNote(plan: Plan): string {
@@ -140,15 +134,16 @@ export function permitNotes(plan: Plan, { dataSheets }: BlockContext): PermitNot
   const isPlaced = plan.protectors.length > 0;
   const texts = [
     FIRST,
-    ...(isPlaced ? [leadsNote(plan), groundNote(plan), torqueNote(plan)] : []),
+    ...(isPlaced ? [LEADS, groundNote(plan), torqueNote(plan)] : []),
     ...portsNote(plan),
     siteNote(plan),
     `Not covered: ${NOT_COVERED.join('; ')}.`,
     ...(isPlaced ? [`Data sheets of the parts: ${dataSheets ? 'appended' : 'to follow'}.`] : []),
   ];
-  const rows = texts.filter((text) => text !== '').map((text) => ({ text, fill: false }));
+  const runs = runsOf(plan);
+  const rows = texts.filter((text) => text !== '').map((text) => ({ text: runs(text), fill: false }));
   return {
     title: 'Notes',
-    rows: isNec(plan.basis) ? rows : [...rows, { text: BONDING, fill: true }],
+    rows: isNec(plan.basis) ? rows : [...rows, { text: runs(BONDING), fill: true }],
   };
 }

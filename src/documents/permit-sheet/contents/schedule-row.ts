@@ -1,6 +1,6 @@
 import { isNec } from '../../../model/editions.js';
 import type { Plan, PlannedProtector } from '../../../model/plan.js';
-import { leadLength } from '../../../words/lengths.js';
+import { lengthUnitOf, paperLead } from '../../../words/lengths.js';
 import { devicesInFew } from '../../../words/devices-in-short.js';
 import { portsInWords } from '../../../words/port-words.js';
 import {
@@ -10,7 +10,7 @@ import {
   systemInShort,
 } from '../../../words/protector-short.js';
 import { isDeviceBlank, isFaultCurrentBlank, isGroundBlank, isLeadBlank } from './blanks.js';
-import { kiloamperes, neededVolts } from './paper-figures.js';
+import { askedKiloamperes, askedVolts, givenKiloamperes } from './paper-figures.js';
 import { requiredBy } from './required-by.js';
 
 /** A cell of the schedule: its lines, and whether something is left to be filled in below them. */
@@ -79,17 +79,19 @@ function faultCell(protector: PlannedProtector): Cell {
   const { sccr, backfeedUnknown } = protector.required;
   const fill = isFaultCurrentBlank(protector);
   if (sccr === null) return { lines: fill ? [] : [NONE], fill };
-  return { lines: [`${kiloamperes(sccr)}${backfeedUnknown.length === 0 ? '' : ' +'}`], fill };
+  return {
+    lines: [`${askedKiloamperes(sccr, protector.figures?.sccr)}${backfeedUnknown.length === 0 ? '' : ' +'}`],
+    fill,
+  };
 }
 
 function longestText({ wiring }: PlannedProtector, plan: Plan): string {
   const { leadLengthLimit: limit, leadLengthPlanned: planned } = wiring;
-  return leadLength(Math.max(limit, planned), plan.basis);
+  return paperLead(Math.max(limit, planned), lengthUnitOf(plan), 'down');
 }
 
 /**
  * The cells of one housing: V, kA and lengths as the trade writes them; what nobody states is a blank to fill in.
- * @param clauses the clause behind each required reason, by the plan
  */
 export function scheduleCells(protector: PlannedProtector, plan: Plan): ScheduleCells {
   const { figures, required, partDetails, place, outdoors, wiring } = protector;
@@ -103,13 +105,13 @@ export function scheduleCells(protector: PlannedProtector, plan: Plan): Schedule
     part: partCell(protector),
     listing: cell(partDetails?.listing ?? '', partDetails?.listingFile ?? ''),
     type: typeCell(protector, nec),
-    mcovNeeded: given(required.mcov, neededVolts),
+    mcovNeeded: given(required.mcov, (v) => askedVolts(v, figures?.mcov)),
     mcov: given(figures?.mcov, String),
     level: given(figures?.up, String),
-    inNeeded: given(required.in, kiloamperes),
-    in: given(figures?.in, kiloamperes),
+    inNeeded: given(required.in, (v) => askedKiloamperes(v, figures?.in)),
+    in: given(figures?.in, givenKiloamperes),
     faultCurrent: faultCell(protector),
-    sccr: given(figures?.sccr, kiloamperes),
+    sccr: given(figures?.sccr, givenKiloamperes),
     device: { lines: devicesInFew(protector.overcurrent), fill: protector.overcurrent.some(isDeviceBlank) },
     gauge: { lines: gauge === '' ? [] : [gauge], fill: isLeadBlank(protector) || isGroundBlank(protector) },
     longest: cell(longestText(protector, plan)),

@@ -4,10 +4,11 @@ import { byNaturalOrder } from '../../../model/natural-order.js';
 import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { tagList } from '../../../words/tag-list.js';
 import type { BlockContext } from './context.js';
+import { runsOf, RunsSchema } from './runs.js';
 import { scheduleCells, type Cell, type ScheduleCells } from './schedule-row.js';
 
 const CellSchema = z.object({
-  lines: z.array(z.string()),
+  lines: z.array(RunsSchema),
   /** True where something is left to be filled in below them. */
   fill: z.boolean(),
   figure: z.boolean(),
@@ -29,14 +30,14 @@ export const PermitScheduleSchema = z.object({
   widthOfWhat: z.number().int(),
   rows: z.array(
     z.object({
-      tags: z.string(),
+      tags: RunsSchema,
       /** The first line of a narrow row; `` on a wide sheet. */
-      what: z.string(),
+      what: RunsSchema,
       cells: z.array(CellSchema),
     }),
   ),
   /** Facts that are equal for all, and what an abbreviation means. */
-  below: z.array(z.string()),
+  below: z.array(RunsSchema),
   none: z.string(),
 });
 export type PermitScheduleView = z.infer<typeof PermitScheduleSchema>;
@@ -114,16 +115,20 @@ interface LeadColumns {
 
 function leads(rows: readonly Row[]): LeadColumns {
   const parts = [
-    { of: (c: ScheduleCells) => c.gauge, tell: (t: string) => t },
-    { of: (c: ScheduleCells) => c.longest, tell: (t: string) => `line plus ground at most ${t}` },
-    { of: (c: ScheduleCells) => c.ground, tell: (t: string) => `ground to the ${t}` },
+    { head: 'gauge', of: (c: ScheduleCells) => c.gauge, tell: (t: string) => t },
+    {
+      head: 'longest',
+      of: (c: ScheduleCells) => c.longest,
+      tell: (t: string) => `line plus ground at most ${t}`,
+    },
+    { head: 'ground to', of: (c: ScheduleCells) => c.ground, tell: (t: string) => `ground to the ${t}` },
   ];
   const shared = parts.flatMap(({ of, tell }) => {
     const cell = common(rows, of);
     return cell === undefined || cell.lines.length === 0 ? [] : [tell(cell.lines.join(' '))];
   });
   const own = parts.filter(({ of }) => common(rows, of) === undefined);
-  const column = text('Leads: gauge, longest, ground to', ({ cells }) =>
+  const column = text(`Leads: ${own.map(({ head }) => head).join(', ')}`, ({ cells }) =>
     joined(...own.map(({ of }) => of(cells))),
   );
   const told = shared.length === 0 ? [] : [`Leads of all: ${shared.join(', ')}.`];
@@ -203,7 +208,10 @@ function belowTable(
   listing: string,
   leadsTold: readonly string[],
 ): string[] {
-  const lines = [...(listing === '' ? [] : [`All parts: ${listing}.`]), ...leadsTold];
+  const lines = [
+    ...(listing === '' ? [] : [`All parts: ${listing}${listing.endsWith('.') ? '' : '.'}`]),
+    ...leadsTold,
+  ];
   const threePlusOne = plan.protectors.filter((p) => p.channels.some((c) => c.to === 'N'));
   if (threePlusOne.length > 0) {
     lines.push(`3+1, each line to N and N to PE: ${tagList(threePlusOne.map((p) => p.tag))}.`);
@@ -220,6 +228,7 @@ function belowTable(
 
 /** The protection schedule: a row for each housing, or for those that are alike. */
 export function permitSchedule(plan: Plan, { narrow }: BlockContext): PermitScheduleView {
+  const runs = runsOf(plan);
   const rows = rowsOf(plan);
   const [listing = '', ...others] = [...new Set(rows.map((r) => r.cells.listing.lines[0] ?? ''))];
   const sharesListing = others.length === 0 && listing !== '';
@@ -232,14 +241,14 @@ export function permitSchedule(plan: Plan, { narrow }: BlockContext): PermitSche
     ...headsOf(columns),
     widthOfWhat: columns.length,
     rows: rows.map((row) => ({
-      tags: sorted(row.tags),
-      what: narrow ? whatText(row, sharesListing) : '',
+      tags: runs(sorted(row.tags)),
+      what: runs(narrow ? whatText(row, sharesListing) : ''),
       cells: columns.map((column) => {
         const { lines, fill } = column.cell(row);
-        return { lines: [...lines], fill, figure: column.figure, whole: column.head === 'Required by' };
+        return { lines: lines.map(runs), fill, figure: column.figure, whole: column.head === 'Required by' };
       }),
     })),
-    below: belowTable(plan, rows, sharesListing ? listing : '', lead.told),
+    below: belowTable(plan, rows, sharesListing ? listing : '', lead.told).map(runs),
     none: 'No surge protector is placed on this job.',
   };
 }
