@@ -1,4 +1,4 @@
-import type { Plan, PlannedProtector } from '../../../model/plan.js';
+import type { PlannedProtector } from '../../../model/plan.js';
 import { plain } from '../../../words/figures.js';
 import { channelsInShort } from '../../../words/protector-short.js';
 import {
@@ -10,7 +10,6 @@ import {
   voltageHeld,
 } from './code-figures.js';
 import type { CodeLine } from './code-line.js';
-import { lengthUnitOf } from '../../../words/lengths.js';
 import { askedCurrent, askedVolts } from './paper-figures.js';
 
 const joined = (...parts: readonly string[]): string => parts.filter((one) => one !== '').join(', ');
@@ -57,6 +56,8 @@ function deviceText({ overcurrent, figures, wiring }: PlannedProtector): string 
     return rest.amps === null
       ? 'leads by the part’s instructions'
       : `${plain(rest.amps)} A device, leads by the part’s instructions`;
+  if (rest?.on === 'supply')
+    return `class 2 supply${rest.amps === null ? '' : `, or a device of at most ${plain(rest.amps)} A`}, leads ${wiring.leadGauge}`;
   const [device] = overcurrent;
   if (!device || device.device === 'none' || device.amps === null || wiring.leadGauge === '') return '';
   return `device of at most ${plain(device.amps)} A, leads ${wiring.leadGauge}`;
@@ -176,8 +177,8 @@ export const NEC_LINES: readonly CodeLine[] = [
   },
   {
     subjects: ['lead-routing', 'smallest-lead'],
-    title: 'Leads short and straight; least size',
-    here: (p, plan: Plan) => leadsHeld(p, lengthUnitOf(plan)),
+    title: 'Leads short and straight, by the schedule; least size',
+    here: leadsHeld,
   },
   {
     subjects: ['small-conductors', 'leads-by-instructions'],
