@@ -9,7 +9,7 @@ import {
   positionInShort,
   systemInShort,
 } from '../../../words/protector-short.js';
-import { isDeviceBlank, isFaultCurrentBlank, isGroundBlank, isLeadBlank } from './blanks.js';
+import { isDeviceBlank, isFaultCurrentBlank, isGroundBlank, isLeadBlank } from '../../parts/blanks.js';
 import { kiloamperes, neededVolts } from './paper-figures.js';
 import { requiredBy } from './required-by.js';
 
