@@ -3,7 +3,7 @@ import type { Plan } from '../../model/plan.js';
 import type { DocumentContext } from '../parts/context.js';
 import { shortened } from '../parts/css.js';
 import { BASIS_TITLES, CompanyViewSchema } from '../parts/job.js';
-import type { Blank } from './contents/blanks.js';
+import type { Blank } from '../parts/blanks.js';
 import { uncheckedRequired } from '../parts/clause-checks.js';
 import { stampOf, stampWords } from './stamp.js';
 
