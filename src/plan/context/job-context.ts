@@ -7,9 +7,11 @@ import { KINDS_WITH_MAIN_PORT, mainPortsOf } from '../../rules/main-ports.js';
 import type { PlacementFacts } from '../../rules/placement-facts.js';
 import { groundingOf, noGroundings } from '../../site/grounding.js';
 import { ultimateSources } from '../../site/inputs.js';
+import { partsOf } from '../../site/parts.js';
 import { servicePlaceRun, unitOf, windCarrier } from '../../site/premises.js';
 import type { ArrayCurrent, ArraySums } from './array-current.js';
 import { converterFed, type Exposure } from './exposure.js';
+import type { PartAround } from './part-around.js';
 
 /** What is the same for every port of a job, worked out once. */
 export interface JobContext {
@@ -21,6 +23,10 @@ export interface JobContext {
   readonly longRunLimit: number;
   /** How the AC system of a port is grounded; asked a dozen times a port, so found once. */
   groundingAt(port: SitePort): PortGrounding;
+  /** The equipments that hang together with one, itself among them; one and the same list for each of them. */
+  togetherWith(equipment: SiteEquipment): readonly SiteEquipment[];
+  /** What each of these lists has that is on or off while something in it is measured: looked at once. */
+  readonly around: Map<readonly SiteEquipment[], PartAround>;
   /** What placement rules know of each port that was asked about: a panel is asked about for every circuit that ends there. */
   readonly placementFacts: Map<SitePort, PlacementFacts>;
   /** What the arrays of a DC circuit come to, and what they can send through it: a hundred of them each ask. */
@@ -32,6 +38,7 @@ export interface JobContext {
 export function jobContext(site: Site, settings: Settings, exposure: Exposure): JobContext {
   const nec = isNec(site.basis.value);
   const groundings = noGroundings();
+  let parts: ReturnType<typeof partsOf> | undefined;
   return {
     site,
     settings,
@@ -41,7 +48,9 @@ export function jobContext(site: Site, settings: Settings, exposure: Exposure): 
     placementFacts: new Map(),
     arraySums: new Map(),
     arrayCurrents: new Map(),
+    around: new Map(),
     groundingAt: (port) => (port.found.grounding ??= groundingOf(site, port, groundings)),
+    togetherWith: (equipment) => (parts ??= partsOf(site)).get(equipment) ?? [equipment],
   };
 }
 

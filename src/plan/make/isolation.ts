@@ -10,7 +10,6 @@ import { staysLive, type StaysLive } from '../../rules/isolate/stays-live.js';
 import { batteriesOn } from '../../site/battery-bus.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { portsInUse } from '../../site/in-use.js';
-import { partsOf } from '../../site/parts.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 import type { Placement } from '../context/verdict.js';
@@ -29,11 +28,11 @@ export function isolateSite(job: JobContext, selected: readonly Selected[]): Sit
   const partOf = new Map<SiteEquipment, IsolationPart>();
   const parts: IsolationPart[] = [];
   const known = new Map<readonly SiteEquipment[], IsolationPart>();
-  const hanging = partsOf(job.site);
-  const guarded = new Set(selected.flatMap((one) => one.placement.ports.map((port) => port.equipment)));
+  const guarded = new Set<SiteEquipment>();
+  for (const { placement } of selected) for (const { equipment } of placement.ports) guarded.add(equipment);
   for (const equipment of job.site.equipments) {
-    const together = guarded.has(equipment) ? hanging.get(equipment) : undefined;
-    if (!together) continue;
+    if (!guarded.has(equipment)) continue;
+    const together = job.togetherWith(equipment);
     let part = known.get(together);
     if (!part) {
       part = partFrom(job, together, parts.length + 1, guarded);

@@ -1,15 +1,15 @@
 import type { Reason } from '../../model/reason.js';
 import type { MeasuredPlace } from '../../model/reasons/measure.js';
-import type { Site, SiteEquipment, SitePort } from '../../model/site.js';
+import type { SiteEquipment, SitePort } from '../../model/site.js';
 import type { Kind } from '../../model/words.js';
 import { sourcesOn, type ConverterAround } from '../../rules/measure/sources-on.js';
 import { batteriesOn } from '../../site/battery-bus.js';
 import { CONVERTERS } from '../../site/converters.js';
 import { drivenBy, ultimateSources } from '../../site/inputs.js';
-import { partsOf } from '../../site/parts.js';
 import { suppliesOf } from '../choose/indicate.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
+import type { PartAround } from '../context/part-around.js';
 import { convertersOf } from '../rate/rating-facts.js';
 
 /** Names that one sentence holds; of more none is named, or a bus would cost the square of its converters. */
@@ -17,20 +17,11 @@ const MOST_NAMED = 8;
 const TURBINES: ReadonlySet<Kind> = new Set<Kind>(['wind-turbine', 'hydro-turbine']);
 const ON_AC: ReadonlySet<Kind> = new Set<Kind>(['ac-battery', 'ac-module-branch']);
 
-/** What a part of a site has that is on or off while something in it is measured. */
-interface PartAround {
-  readonly loading: ReadonlyMap<SiteEquipment, readonly string[]>;
-  readonly others: readonly SiteEquipment[];
-  readonly diversions: readonly string[];
-}
-
-const parts = new WeakMap<Site, ReadonlyMap<SiteEquipment, PartAround>>();
-
 /** In which state the readings of a placement are taken, by the tags of what is on, stays on and is off. */
 export function measuredStateOf(job: JobContext, one: Selected): Reason {
   const { ports } = one.placement;
   const first = ports[0]?.equipment;
-  const around = first && aroundOf(job.site, first);
+  const around = first && aroundOf(job, first);
   const of = measuredPlace(one);
   const takers = of === 'ac' || of === 'battery' ? [] : unique(ports.flatMap((port) => convertersOf(port)));
   const sources = of === 'control' ? [] : unique(ports.flatMap((port) => sourcesAt(of, port)));
@@ -89,24 +80,11 @@ function neededBy({ kind, ports }: SiteEquipment): readonly SiteEquipment[] {
   });
 }
 
-function aroundOf(site: Site, equipment: SiteEquipment): PartAround | undefined {
-  let known = parts.get(site);
-  if (!known) {
-    known = survey(site);
-    parts.set(site, known);
-  }
-  return known.get(equipment);
-}
-
-function survey(site: Site): ReadonlyMap<SiteEquipment, PartAround> {
-  const found = new Map<SiteEquipment, PartAround>();
-  const told = new Map<readonly SiteEquipment[], PartAround>();
-  for (const [equipment, together] of partsOf(site)) {
-    const around = told.get(together) ?? partAround(together);
-    told.set(together, around);
-    found.set(equipment, around);
-  }
-  return found;
+function aroundOf({ around, togetherWith }: JobContext, equipment: SiteEquipment): PartAround {
+  const together = togetherWith(equipment);
+  let known = around.get(together);
+  if (!known) around.set(together, (known = partAround(together)));
+  return known;
 }
 
 function partAround(together: readonly SiteEquipment[]): PartAround {
