@@ -61,8 +61,9 @@ export function hasMainPort(kind: Kind): boolean {
 
 /** True for a port in use that is the main port of its kind. */
 export function isMainPort({ equipment, cls, unused }: SitePort): boolean {
-  const has = equipment.ports.map((port) => port.cls);
-  return unused === '' && mainPortsOf(equipment.kind, has).includes(cls);
+  if (unused !== '') return false;
+  const { kind, ports } = equipment;
+  return mainPortsOf(kind, ports.length === 1 ? [cls] : ports.map((port) => port.cls)).includes(cls);
 }
 
 /** What a placement rule may know of one port; `nearest` is there only once parts are chosen. */
@@ -104,19 +105,12 @@ function factsAt(job: JobContext, port: SitePort): PlacementFacts {
     mainPort: isMainPort(port),
     runs: port.runs.map((run) => runFacts(job, port, run)),
     runInDoubt: site.inDoubt.has(equipment.tag),
-    feeders: port.feeders.map((f) => {
-      const run = port.runs.find((r) => r.from === f && r.to === port);
-      return {
-        tag: f.equipment.tag,
-        kind: f.equipment.kind,
-        outside: run?.betweenBuildings ?? false,
-      };
-    }),
+    feeders: port.feeders.length === 0 ? NO_FEEDERS : port.feeders.map((f) => feederFacts(port, f)),
     servicePlaceOf: atService?.from.equipment.tag ?? '',
     servicePlaceUnknown: equipment.kind === 'panel' && servicePlaceUnknown(port),
-    servicePlaceUnplaced: equipment.kind === 'panel' ? servicePlaceUnplaced(port, limit) : [],
+    servicePlaceUnplaced: equipment.kind === 'panel' ? servicePlaceUnplaced(port, limit) : NO_TAGS,
     inputUse: port.use,
-    sourceKinds: port.cls === 'dc-in' ? ultimateSources(port).map((s) => s.kind) : [],
+    sourceKinds: port.cls === 'dc-in' ? ultimateSources(port).map((s) => s.kind) : NO_KINDS,
     unused: port.unused,
     hasWind: job.carrier !== undefined,
     windCarrier: job.carrier === port,
@@ -139,10 +133,22 @@ function factsAt(job: JobContext, port: SitePort): PlacementFacts {
   };
 }
 
+const NO_TAGS: readonly string[] = [];
+const NO_KINDS: readonly Kind[] = [];
+const NO_FEEDERS: PlacementFacts['feeders'] = [];
+
+function feederFacts(port: SitePort, feeder: SitePort): PlacementFacts['feeders'][number] {
+  const { tag, kind } = feeder.equipment;
+  for (const run of port.runs)
+    if (run.from === feeder && run.to === port) return { tag, kind, outside: run.betweenBuildings };
+  return { tag, kind, outside: false };
+}
+
 /** The pump drive whose output a port is, or is fed by. */
 function driveAt({ cls, equipment, feeders }: SitePort): string {
   if (equipment.kind === 'pump-drive') return cls === 'ac-out' ? equipment.tag : '';
-  return feeders.find((f) => f.equipment.kind === 'pump-drive')?.equipment.tag ?? '';
+  for (const feeder of feeders) if (feeder.equipment.kind === 'pump-drive') return feeder.equipment.tag;
+  return '';
 }
 
 function servicePlaceUnknown(port: SitePort): boolean {
