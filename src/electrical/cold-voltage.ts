@@ -1,6 +1,7 @@
 import type { Sureness } from '../model/fact.js';
 import type { VoltageCoefficient } from '../model/list.js';
 import { bare, celsius, quantity, volts } from '../model/quantity.js';
+import { keeping } from '../model/keeping.js';
 import { reason } from '../model/reason.js';
 import { withoutDust } from '../model/rounding.js';
 import { subject, type Step, type Working } from '../model/step.js';
@@ -184,7 +185,13 @@ function byCoefficient(input: ColdVoltageInput, coefficient: VoltageCoefficient)
  * Source: NEC 690.7(A) and Table 690.7(A), 2017 to 2023; 110.3(B) for the precedence of the coefficient; under `iec`
  * IEC 60364-7-712:2017 Annex B (value from memory), whose formula is the same, with the NEC's table for want of a coefficient.
  */
-export function coldOpenCircuitVoltage(input: ColdVoltageInput): ColdVoltage {
+export const coldOpenCircuitVoltage = keeping(
+  ({ vocStc, modulesInSeries, lowestTemp, coefficient, cells, basis }: ColdVoltageInput) =>
+    `${vocStc}|${modulesInSeries}|${lowestTemp}|${coefficient?.value}|${coefficient?.unit}|${cells}|${basis}`,
+  workedOut,
+);
+
+function workedOut(input: ColdVoltageInput): ColdVoltage {
   if (input.coefficient !== undefined) return byCoefficient(input, input.coefficient);
   const factor = tableFactor(input.lowestTemp);
   if (factor === undefined) return { ok: false, reason: 'no-table-row' };

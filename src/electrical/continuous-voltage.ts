@@ -1,4 +1,5 @@
 import { bare, volts } from '../model/quantity.js';
+import { keeping } from '../model/keeping.js';
 import { reason } from '../model/reason.js';
 import { withoutDust } from '../model/rounding.js';
 import { subject, type Step, type Working } from '../model/step.js';
@@ -87,7 +88,13 @@ const USES_NOT_PERMITTED: Readonly<Record<Basis, string | null>> = {
  * Source: NEC 2023 242.12 (2020: 242.6; 2017: 285.3), uses not permitted: not below the highest continuous phase-to-ground voltage; ANSI
  * C84.1-2020 range B (value from memory); 1.15: common practice, no source; IEC 60364-5-53:2019 Table 534.2 (value from memory).
  */
-export function highestContinuousToGround(input: ContinuousVoltageInput): ContinuousVoltage {
+export const highestContinuousToGround = keeping(
+  ({ system, whole, grounding, basis, earthing, continuousShare }: ContinuousVoltageInput) =>
+    `${system}|${whole}|${grounding}|${basis}|${earthing}|${continuousShare}`,
+  workedOut,
+);
+
+function workedOut(input: ContinuousVoltageInput): ContinuousVoltage {
   const { system, basis, continuousShare } = input;
   const whole = wholeOf(input);
   const lifted = isLiftedToLineVoltage(input);

@@ -69,13 +69,35 @@ export interface LeadFigures {
 export function leadFigures(input: LeadInput): LeadFigures {
   const { diameter } = input;
   const inductance = wireInductance({ length: input.length, diameter, frequency: 'high' });
-  const inLevel =
-    input.upBasis === 'VPR'
-      ? wireInductance({ length: UL_1449_ED5_LEAD_IN_VPR, diameter, frequency: 'high' })
-      : 0;
+  const inLevel = inductanceInLevel(input.upBasis, diameter);
   const inductanceAdded = Math.max(0, inductance - inLevel);
   const slope = steepestCurrentRise(input.peak);
   return { inductance, inductanceInLevel: inLevel, inductanceAdded, slope, value: inductanceAdded * slope };
+}
+
+/**
+ * Voltage of a protector's leads by their length, for looking at many lengths of one wire.
+ * @param input m, A; see the fields
+ * @returns of a length in m the V of `leadFigures`
+ * Source: as `leadVoltage`.
+ */
+export function leadVoltageByLength({
+  diameter,
+  peak,
+  upBasis,
+}: Omit<LeadInput, 'length'>): (length: number) => number {
+  const slope = steepestCurrentRise(peak);
+  const inLevel = inductanceInLevel(upBasis, diameter);
+  return (length) => {
+    const inductance = wireInductance({ length, diameter, frequency: 'high' });
+    return Math.max(0, inductance - inLevel) * slope;
+  };
+}
+
+/** H; part of the inductance of leads that a level already holds. */
+function inductanceInLevel(upBasis: LeadInput['upBasis'], diameter: number): number {
+  if (upBasis !== 'VPR') return 0;
+  return wireInductance({ length: UL_1449_ED5_LEAD_IN_VPR, diameter, frequency: 'high' });
 }
 
 /** 1/us; steepest rise of a current of peak 1 A. */

@@ -1,4 +1,4 @@
-import { leadFigures, type LeadInput } from './leads.js';
+import { leadVoltageByLength, type LeadInput } from './leads.js';
 
 export interface LongestLeadInput extends Omit<LeadInput, 'length'> {
   /** V; protection level Up (or VPR). */
@@ -20,7 +20,8 @@ const CENTIMETRES_A_METRE = 100;
  * Source: as `leadVoltage` and `reachFigures`.
  */
 export function longestLead({ up, withstand, most, ...lead }: LongestLeadInput): number {
-  const holds = (length: number): boolean => up + leadFigures({ ...lead, length }).value <= withstand;
+  const voltage = leadVoltageByLength(lead);
+  const holds = (length: number): boolean => up + voltage(length) <= withstand;
   if (holds(most)) return most;
   let short = 0;
   let long = Math.ceil(most * CENTIMETRES_A_METRE);

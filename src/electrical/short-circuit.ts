@@ -1,4 +1,5 @@
 import { amperes, bare } from '../model/quantity.js';
+import { keeping } from '../model/keeping.js';
 import { reason } from '../model/reason.js';
 import { withoutDust } from '../model/rounding.js';
 import { subject, type Working } from '../model/step.js';
@@ -27,7 +28,13 @@ export interface ArrayShortCircuitInput {
  * Source: NEC 690.8(A), 125 % of the sum of the parallel currents; IEC 60364-7-712:2017 Annex B, at least 1.25: values
  * from memory.
  */
-export function arrayShortCircuitCurrent(input: ArrayShortCircuitInput): {
+export const arrayShortCircuitCurrent = keeping(
+  ({ iscStc, stringsInParallel, share, basis }: ArrayShortCircuitInput) =>
+    `${iscStc}|${stringsInParallel}|${share}|${basis}`,
+  workedOut,
+);
+
+function workedOut(input: ArrayShortCircuitInput): {
   readonly value: number;
   readonly working: Working;
 } {

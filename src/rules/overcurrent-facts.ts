@@ -92,6 +92,8 @@ function planned(
   device: OvercurrentDevicePlanned['device'],
   because: Reason,
   some: Partial<OvercurrentDevicePlanned>,
+  amps = some.amps ?? null,
+  leastAmps = some.leastAmps ?? null,
 ): OvercurrentDecision {
   return {
     outcome: 'device',
@@ -100,8 +102,8 @@ function planned(
       poles: some.poles ?? null,
       conductors: some.conductors ?? NO_CONDUCTORS,
       noneIn: some.noneIn ?? NO_CONDUCTORS,
-      amps: some.amps ?? null,
-      leastAmps: some.leastAmps ?? null,
+      amps,
+      leastAmps,
       volts: some.volts ?? null,
       straight: some.straight ?? false,
       dc: some.dc ?? false,
@@ -146,9 +148,7 @@ export function ownDevice(
   some: Partial<OvercurrentDevicePlanned>,
 ): OvercurrentDecision {
   const device = part.overcurrentDevice ?? 'either';
-  const amps = part.overcurrentMost;
-  const leastAmps = part.overcurrentLeast;
-  return planned(device, because, { ...some, amps, leastAmps });
+  return planned(device, because, some, part.overcurrentMost, part.overcurrentLeast);
 }
 
 /** A figure of a part as a reason has it; null: not stated. */

@@ -22,6 +22,14 @@ export function sources(cited: { readonly [B in Basis]: readonly Cited[] | null 
   return Object.fromEntries(entries) as SourcesByBasis;
 }
 
+/** What is cited together, a step each: all of them constants of the rules, so that there are few. */
+interface CitedTogether {
+  readonly next: Map<Cited, CitedTogether>;
+  sources: readonly Source[] | undefined;
+}
+
+const together = new Map<Basis, CitedTogether>();
+
 /**
  * Those of a rule's sources that hold at one place, where others of them don't.
  * @param basis the job's own
@@ -29,7 +37,17 @@ export function sources(cited: { readonly [B in Basis]: readonly Cited[] | null 
  * @returns without those that a cycle which isn't decided yet has no clause for: a job under it is a conflict
  */
 export function citing(basis: Basis, ...cited: readonly Cited[]): readonly Source[] {
-  return cited.flatMap((one) => (typeof one === 'string' ? (clause(one, basis) ?? []) : one));
+  let at = stepTo(together, basis);
+  for (const one of cited) at = stepTo(at.next, one);
+  return (at.sources ??= cited.flatMap((one) =>
+    typeof one === 'string' ? (clause(one, basis) ?? []) : one,
+  ));
+}
+
+function stepTo<K>(steps: Map<K, CitedTogether>, key: K): CitedTogether {
+  let step = steps.get(key);
+  if (!step) steps.set(key, (step = { next: new Map(), sources: undefined }));
+  return step;
 }
 
 function sourceOf(cited: Cited, basis: Basis): Source {

@@ -1,3 +1,4 @@
+import { keeping } from '../model/keeping.js';
 import type { PlacedNote } from '../model/open-item.js';
 import type { SiteEquipment, SitePort, SiteRun } from '../model/site.js';
 import type { AcSystem, PortClass } from '../model/words.js';
@@ -167,16 +168,28 @@ function doubleServices(equipments: readonly SiteEquipment[]): PlacedNote[] {
   return notes;
 }
 
+/** What a description says that is out of scope; most of a list's rows have one of few. */
+const describedAs = keeping(
+  (description: string) => description,
+  (description) => {
+    const small = description.toLowerCase();
+    return {
+      isBipolar: small.includes('bipolar'),
+      isDrive: /variable[ -](speed|frequency) drive/.test(small),
+    };
+  },
+);
+
 function outOfScope(equipments: readonly SiteEquipment[]): PlacedNote[] {
   const notes: PlacedNote[] = [];
   const asked = new Set<string>();
   for (const { tag, kind, facts, row } of equipments) {
-    const description = (facts.description?.value ?? '').toLowerCase();
-    if (kind === 'array' && description.includes('bipolar')) {
-      notes.push(about(SITE_MESSAGES.bipolar, { tag }, tag, 'description'));
-    }
-    if (/variable[ -](speed|frequency) drive/.test(description)) {
-      notes.push(about(SITE_MESSAGES.variableSpeedDrive, { tag }, tag, 'description'));
+    if (facts.description) {
+      const { isBipolar, isDrive } = describedAs(facts.description.value);
+      if (kind === 'array' && isBipolar) {
+        notes.push(about(SITE_MESSAGES.bipolar, { tag }, tag, 'description'));
+      }
+      if (isDrive) notes.push(about(SITE_MESSAGES.variableSpeedDrive, { tag }, tag, 'description'));
     }
     const quantity = facts.quantity?.value ?? 1;
     const group = facts.tag?.value ?? tag;

@@ -52,8 +52,11 @@ function circlesOf(targets: ReadonlyMap<string, readonly Target[]>): readonly (r
     return visit;
   };
   const visits: Visit[] = [];
+  const named = new Set<string>();
+  for (const some of targets.values()) for (const { member } of some) named.add(member.tag);
   for (const start of targets.keys()) {
-    if (seen.has(start)) continue;
+    // What nothing names is in no circle.
+    if (!named.has(start) || seen.has(start)) continue;
     visits.push(enter(start));
     for (let at = visits.at(-1); at; at = visits.at(-1)) {
       const target = at.targets[at.next]?.member.tag;

@@ -168,29 +168,19 @@ function isInTurn(members: readonly Member[], found: readonly Member[]): boolean
 }
 
 function join(
-  { roll, targets, inDoubt }: Resolving,
+  resolving: Resolving,
   members: readonly Member[],
   { found, inputs, size }: Named,
   lengthAt: (index: number) => number | undefined,
 ): void {
-  const add = (tag: string, target: Member | undefined, index: number): void => {
-    if (!target) {
-      inDoubt.add(tag);
-      return;
-    }
-    const one: Target = { member: target, inputs, length: lengthAt(index) };
-    const mine = targets.get(tag);
-    if (mine) mine.push(one);
-    else targets.set(tag, [one]);
-  };
+  const { roll } = resolving;
   const own = groupSize(members);
   const [first] = members;
   if (own === 1 && size > 1 && first) {
-    found.forEach((target, i) => {
-      add(first.tag, target, i);
-    });
+    for (const [i, target] of found.entries()) add(resolving, first.tag, target, inputs, lengthAt(i));
     return;
   }
+  const length = lengthAt(0);
   const each = own / size;
   for (const member of members) {
     const index = size === 1 ? 1 : Math.floor((member.index - 1) / each) + 1;
@@ -199,8 +189,25 @@ function join(
       size === 1
         ? found[0]
         : (found.find((m) => m.index === index) ?? roll.members.get(`${found[0]?.group ?? ''}-${index}`));
-    add(member.tag, target, 0);
+    add(resolving, member.tag, target, inputs, length);
   }
+}
+
+function add(
+  { targets, inDoubt }: Resolving,
+  tag: string,
+  target: Member | undefined,
+  inputs: readonly number[],
+  length: number | undefined,
+): void {
+  if (!target) {
+    inDoubt.add(tag);
+    return;
+  }
+  const one: Target = { member: target, inputs, length };
+  const mine = targets.get(tag);
+  if (mine) mine.push(one);
+  else targets.set(tag, [one]);
 }
 
 function lookUp(roll: Roll, connection: Connection): Named | 'left-out' | undefined {

@@ -43,7 +43,10 @@ const tagOf = (row: ListRow): string => row.facts.tag?.value ?? `row-${row.line}
 export function callRoll(list: JobList, settle: (row: ListRow) => ListRow): Roll {
   const notes: PlacedNote[] = [];
   const typed = typedRows(list, notes);
-  for (const [tag, row] of typed) typed.set(tag, settle(row));
+  for (const [tag, row] of typed) {
+    const settled = settle(row);
+    if (settled !== row) typed.set(tag, settled);
+  }
   const leftOut = new Set<string>(list.lost);
   const leftOutRows: ListRow[] = [];
   const members = new Map<string, Member>();
@@ -85,7 +88,8 @@ function typedRows(list: JobList, notes: PlacedNote[]): Map<string, ListRow> {
     const mine = several.get(tag);
     const areOne = mine !== undefined && areStrings(mine);
     const row = areOne ? arrayOfStrings(tag, mine, notes) : first;
-    typed.set(tag, withModules(tag, row, notes));
+    const counted = withModules(tag, row, notes);
+    if (counted !== first) typed.set(tag, counted);
     if (!mine || areOne) continue;
     for (const second of mine.slice(1)) {
       const p = { tag, first: lineOf(first), second: lineOf(second) };
@@ -202,8 +206,8 @@ export function placeEquipments(
       placeOf: where.placeOf,
       building: where.building,
       buildingByDefault: where.buildingByDefault,
-      outdoors: orDefault(facts.outdoors, OUTDOORS_BY_DEFAULT.has(kind)),
-      worthProtecting: orDefault(facts.worth_protecting, true),
+      outdoors: yesOrNo(facts.outdoors, OUTDOORS_BY_DEFAULT.has(kind)),
+      worthProtecting: yesOrNo(facts.worth_protecting, true),
       ports: [],
     });
   }
@@ -223,6 +227,15 @@ function behindDisconnects(
     at = next;
   }
   return at;
+}
+
+const STATED = { yes: { value: true, byDefault: false }, no: { value: false, byDefault: false } };
+const UNSTATED = { yes: { value: true, byDefault: true }, no: { value: false, byDefault: true } };
+
+/** The same of yes and no, one object each: every row has two. */
+function yesOrNo(fact: Fact<boolean> | undefined, byDefault: boolean): OrDefault<boolean> {
+  const of = fact ? STATED : UNSTATED;
+  return (fact?.value ?? byDefault) ? of.yes : of.no;
 }
 
 /** A stated value, or the default that stands in for it. */

@@ -1,4 +1,4 @@
-import type { FaultCurrent, FaultSource, Unknown } from '../model/fault-current.js';
+import type { FaultCurrent, FaultSource } from '../model/fault-current.js';
 import type { SitePort } from '../model/site.js';
 import type { Kind } from '../model/words.js';
 import { batteriesOn } from './battery-bus.js';
@@ -26,7 +26,9 @@ function foundAt(port: SitePort, bound: TransformerBound): FaultCurrent | undefi
   if (port.cls === 'battery' || port.cls === 'dc-bus') return onBattery(port);
   if (separates(port)) {
     const given = availableAt(port, bound);
-    return given && { ...totalOf([given]), apart: [], own: given.by === undefined, unknown: [], passing: [] };
+    if (!given) return undefined;
+    const own = given.by === undefined;
+    return { value: given.fact.value, from: [given], apart: [], own, unknown: [], passing: [] };
   }
   const { tag, kind, facts } = port.equipment;
   const joined = fedBy(busOf(port, 'above', bound), bound);
@@ -43,12 +45,14 @@ function foundAt(port: SitePort, bound: TransformerBound): FaultCurrent | undefi
   const from = [...feeds.values()];
   const apart = [...joined.apart.values()].filter((one) => !feeds.has(one.tag));
   const own = from.length === 1 && from[0]?.tag === tag && apart.length === 0 && unknown.size === 0;
-  const which = (why: Unknown): string[] => [...unknown].flatMap(([one, is]) => (is === why ? [one] : []));
-  return { ...totalOf(from), apart, own, unknown: which('not-stated'), passing: which('passes-on') };
+  const notStated: string[] = [];
+  const passing: string[] = [];
+  for (const [one, why] of unknown) (why === 'not-stated' ? notStated : passing).push(one);
+  return { value: sumOf(from), from, apart, own, unknown: notStated, passing };
 }
 
-function totalOf(from: readonly FaultSource[]): Pick<FaultCurrent, 'value' | 'from'> {
-  return { value: from.reduce((sum, one) => sum + one.fact.value, 0), from };
+function sumOf(from: readonly FaultSource[]): number {
+  return from.reduce((sum, one) => sum + one.fact.value, 0);
 }
 
 /** The batteries of a bus feed a fault together; what a converter on it states is that of its AC side. */
@@ -60,5 +64,5 @@ function onBattery(port: SitePort): FaultCurrent | undefined {
     else unknown.push(tag);
   }
   const own = from.length === 1 && unknown.length === 0 && from[0]?.tag === port.equipment.tag;
-  return from.length > 0 ? { ...totalOf(from), apart: [], own, unknown, passing: [] } : undefined;
+  return from.length > 0 ? { value: sumOf(from), from, apart: [], own, unknown, passing: [] } : undefined;
 }

@@ -33,11 +33,10 @@ export function noGroundings(): Groundings {
  * @param known what was found of other ports of that site
  */
 export function groundingOf(site: Site, port: SitePort, known: Groundings = noGroundings()): PortGrounding {
-  return {
-    ...busGrounding(site, port, known),
-    whole: wholeOf(port, known),
-    autotransformer: autotransformerAhead(port, known),
-  };
+  const { grounding, byDefault: isByDefault, from } = busGrounding(site, port, known);
+  const whole = wholeOf(port, known);
+  const autotransformer = autotransformerAhead(port, known);
+  return { grounding, byDefault: isByDefault, from, whole, autotransformer };
 }
 
 function busGrounding(site: Site, port: SitePort, known: Groundings): BusGrounding {

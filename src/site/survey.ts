@@ -63,7 +63,7 @@ function jobOf(
 }
 
 function survey(list: JobList, settings: Settings): Site {
-  const { occupancy } = jobOf(list, settings);
+  const { job, basis, earthing, occupancy } = jobOf(list, settings);
   const roll = callRoll(list, (row) => withSettled(row, settings.settled, occupancy.value));
   const connections = resolveConnections(roll);
   const firstTarget = (tag: string): Member | undefined => connections.targets.get(tag)?.[0]?.member;
@@ -72,7 +72,9 @@ function survey(list: JobList, settings: Settings): Site {
   for (const equipment of equipments) byTag.set(equipment.tag, equipment);
   const joined = jointsOf(byTag, connections);
   const { links, notes: linkNotes, dropped } = directLinks(joined?.joints ?? []);
-  const inDoubt = new Set([...connections.inDoubt, ...(joined?.dropped ?? []), ...dropped]);
+  const inDoubt = new Set(connections.inDoubt);
+  for (const tag of joined?.dropped ?? []) inDoubt.add(tag);
+  for (const tag of dropped) inDoubt.add(tag);
   const portNotes = fillPorts(equipments, links);
   const { reached, notes: inputNotes } = feedInputs(equipments, links, inDoubt);
   const { acInputs, notes: acNotes } = giveAcInputs(equipments, links);
@@ -83,7 +85,11 @@ function survey(list: JobList, settings: Settings): Site {
   }
   const systemNotes = agreeOnSystems(equipments, byTag, runs);
   return {
-    ...jobOf(list, settings),
+    list,
+    job,
+    basis,
+    earthing,
+    occupancy,
     equipments,
     runs,
     supplies: suppliesOf(equipments),

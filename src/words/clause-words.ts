@@ -1,4 +1,5 @@
-import type { NestedReason } from '../model/nested-reason.js';
+import type { Reason } from '../model/reason.js';
+import { kindWords } from './kind-words.js';
 import { say } from './reasons/say.js';
 
 /** Why a clause that puts a protector somewhere asks for none here, in a few words; a code without an entry is said in full. */
@@ -8,13 +9,15 @@ const NOT_ASKED: Readonly<Record<string, string>> = {
   'feeder/no-unit': 'no dwelling unit or sleeping rooms there',
   'service/not-of-clause': 'no dwelling unit or sleeping rooms',
   'service-place/shared': 'stands at the service',
-  'standing/no-equipment': 'nothing of that kind',
-  'standing/no-port': 'nothing of that kind',
   'standing/no-protector': 'no protector',
 };
 
 /** Why a clause asks for nothing here. */
-export function notAskedInShort(because: NestedReason): string {
+export function notAskedInShort(because: Reason): string {
+  if (because.code === 'standing/no-equipment' || because.code === 'standing/no-port') {
+    const [kind = 'equipment'] = because.values.kinds;
+    return `no ${kind === 'service' ? 'utility service' : kindWords(kind)}`;
+  }
   return NOT_ASKED[because.code] ?? say(because);
 }
 

@@ -52,39 +52,3 @@ const EQUIPMENT: { readonly [K in Kind]?: string } = {
 export function equipmentWords(kind: Kind): string {
   return EQUIPMENT[kind] ?? kindWords(kind);
 }
-
-const PORTS: Readonly<Record<string, string>> = {
-  service: 'service',
-  feeder: 'feeder',
-  battery: 'battery',
-  'ac-in': 'AC input',
-  'ac-in-2': 'AC input 2',
-  'ac-out': 'AC output',
-  'dc-in': 'DC terminals',
-  output: 'output',
-  terminals: 'terminals',
-};
-
-/** Ports in trade words: `DC input 1`, `AC output`, `DC inputs 1 to 26`. */
-export function portWords(ports: readonly string[]): string {
-  const inputs = ports.flatMap((port) => /^dc-in-(\d+)$/.exec(port)?.[1] ?? []);
-  const others = ports.flatMap((port) => PORTS[port] ?? []);
-  const first = inputs[0];
-  const told =
-    first === undefined
-      ? []
-      : [inputs.length === 1 ? `DC input ${first}` : `DC inputs ${inRanges(inputs.map(Number))}`];
-  return [...told, ...others].join(', ');
-}
-
-function inRanges(numbers: readonly number[]): string {
-  const sorted = [...numbers].sort((a, b) => a - b);
-  const ranges: number[][] = [];
-  for (const n of sorted) {
-    if (ranges.at(-1)?.at(-1) === n - 1) ranges.at(-1)?.push(n);
-    else ranges.push([n]);
-  }
-  return ranges
-    .map((r) => (r.length < 3 ? r.join(', ') : `${String(r[0])} to ${String(r.at(-1))}`))
-    .join(', ');
-}

@@ -1,3 +1,5 @@
+import { tagList } from './tag-list.js';
+
 /** Ports as the trade names them; DC inputs have their number beside. */
 const WORDS: Readonly<Record<string, string>> = {
   service: 'service',
@@ -19,9 +21,10 @@ export function portInWords(port: string): string {
   return input === undefined ? (WORDS[port] ?? port) : `DC input ${input}`;
 }
 
-/** Several ports of one equipment: `DC inputs 1, 2`, `AC input and AC output`. */
+/** Several ports of one equipment, in natural order: `DC inputs 1, 2`, `DC inputs 1 to 26`, `AC input and AC output`. */
 export function portsInWords(ports: readonly string[]): string {
   const inputs = ports.map((port) => DC_INPUT.exec(port)?.[1]);
-  if (ports.length > 1 && inputs.every((one) => one !== undefined)) return `DC inputs ${inputs.join(', ')}`;
+  const numbers = inputs.filter((one) => one !== undefined);
+  if (ports.length > 1 && numbers.length === ports.length) return `DC inputs ${tagList(numbers)}`;
   return ports.map(portInWords).join(' and ');
 }

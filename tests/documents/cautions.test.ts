@@ -79,12 +79,12 @@ describe('a label', () => {
 
   it.each(['en', 'es'])('%s: has the signal word of its box, in the language of the owner', (language) => {
     const strings = ownerStrings(language);
-    const { dangerWord, shockHazard, arcHazard, lowVoltageHazard, twoSuppliesHazard } = strings.label;
+    const { dangerWord, hazards } = strings.label;
     const told = (plan: Plan): unknown => labels(plan, language).map((l) => [l.word, l.style, l.hazard]);
-    expect(told(house)).toEqual([[dangerWord, 'danger', shockHazard]]);
-    expect(told(shared)).toEqual([[dangerWord, 'danger', twoSuppliesHazard]]);
-    expect(told(battery('48'))).toEqual([[strings.warningWord, 'warning', arcHazard]]);
-    expect(told(gate)).toEqual([[strings.warningWord, 'warning', lowVoltageHazard]]);
+    expect(told(house)).toEqual([[dangerWord, 'danger', hazards.shock.is]]);
+    expect(told(shared)).toEqual([[dangerWord, 'danger', hazards['two-supplies'].is]]);
+    expect(told(battery('48'))).toEqual([[strings.warningWord, 'warning', hazards.arc.is]]);
+    expect(told(gate)).toEqual([[strings.warningWord, 'warning', hazards['low-voltage'].is]]);
   });
 });
 

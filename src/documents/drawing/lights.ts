@@ -101,11 +101,17 @@ export function flagSymbol(x: number, y: number, look: 'good' | 'used', colour: 
   );
 }
 
-/** What stands below a light: `1 ON, blue`. */
-function caption({ number, look }: Light, colour: string, strings: OwnerStrings): string {
+/** The colour of a light in the words of the language; `` where the catalogue names none. */
+function colourWord(colour: string, strings: OwnerStrings): string {
+  return colourNamed(colour) === undefined ? '' : coloursIn(colour, strings.colours.light);
+}
+
+/** What stands below a light: `1 ON`, and its colour where it shines. */
+function caption({ number, look }: Light, colour: string, strings: OwnerStrings): string[] {
   const shines = look === 'lit' || look === 'flickers';
-  const named = shines && colourNamed(colour) !== undefined ? coloursIn(colour, strings.colours.light) : '';
-  return `${number} ${strings.looks[look]}${named === '' ? '' : `, ${named}`}`;
+  const named = shines ? colourWord(colour, strings) : '';
+  const words = `${number} ${strings.looks[look]}`;
+  return named === '' ? [words] : [`${words},`, named];
 }
 
 interface Block {
@@ -124,18 +130,28 @@ function lightsBlock(
   before: string,
 ): Block {
   const title = `${before}${state}`;
+  const captions = lights.map((light) => caption(light, colour, strings));
+  const room = (lines: readonly string[]): number =>
+    Math.max(40, ...lines.map((line) => textWidth(line) + 9));
+  const joined = captions.map((lines) => [lines.join(' ')]);
+  const isOneRow = joined.map(room).reduce((sum, own) => sum + own, 0) <= WIDEST - 2 * PAD;
+  // Where they don't fit side by side, the colours go below.
+  const below = isOneRow ? joined : captions;
+  const high = (Math.max(1, ...below.map((lines) => lines.length)) - 1) * LINE;
   let inner = textAt(0, TITLE, title, bold);
   let [x, y, width] = [0, 0, textWidth(title, 700)];
-  for (const light of lights) {
-    const words = caption(light, colour, strings);
-    const own = Math.max(40, textWidth(words) + 9);
-    if (x > 0 && x + own > WIDEST - 2 * PAD) [x, y] = [0, y + CAPTION - TITLE];
+  lights.forEach((light, index) => {
+    const lines = below[index] ?? [];
+    const own = room(lines);
+    if (x > 0 && x + own > WIDEST - 2 * PAD) [x, y] = [0, y + CAPTION + high - TITLE];
     inner += lightSymbol(x + own / 2, y + LAMP, light.look, colour);
-    inner += textAt(x + own / 2, y + CAPTION, words, { 'text-anchor': 'middle' });
+    lines.forEach((words, line) => {
+      inner += textAt(x + own / 2, y + CAPTION + line * LINE, words, { 'text-anchor': 'middle' });
+    });
     x += own;
     width = Math.max(width, x);
-  }
-  return { inner, width, height: y + CAPTION + PAD - 1 };
+  });
+  return { inner, width, height: y + CAPTION + high + PAD - 1 };
 }
 
 /** Lights whose look of the first day counts: a box to tick for each, a line a light. */
@@ -145,13 +161,13 @@ function ticksBlock(
   strings: OwnerStrings,
   before: string,
 ): Block {
-  const title = `${before}${state}`;
   const { looks } = strings;
-  const named = colourNamed(colour) === undefined ? '' : `, ${coloursIn(colour, strings.colours.light)}`;
+  const named = colourWord(colour, strings);
+  const title = `${before}${state}${named === '' ? '' : ` (${named})`}`;
   const lines = lights.map((light) =>
     light.look === 'either'
-      ? `${light.number}  ☐ ${looks.lit}${named}  ☐ ${looks.dark}`
-      : caption(light, colour, strings),
+      ? `${light.number}  ☐ ${looks.lit}  ☐ ${looks.dark}`
+      : caption(light, colour, strings).join(' '),
   );
   const texts = lines.map((text, index) => textAt(0, TITLE + (index + 1) * (LINE + 2), text));
   const width = Math.max(textWidth(title, 700), ...lines.map((text) => textWidth(text)));

@@ -6,7 +6,7 @@ import type { Prepared } from '../parts/shell.js';
 import { checkedView, metadataOf, styleOf } from '../parts/shell.js';
 import { permitBlocks } from './blocks.js';
 import type { Block, Blocks } from './blocks.js';
-import { blanksOf } from './contents/blanks.js';
+import { blanksOf } from '../parts/blanks.js';
 import { columnWidth, layOut } from './lay-out.js';
 import type { Contents, Panel } from './lay-out.js';
 import { GAP, permitPage, roomOf } from './paper.js';

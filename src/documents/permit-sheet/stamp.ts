@@ -1,4 +1,4 @@
-import type { Blank } from './contents/blanks.js';
+import type { Blank } from '../parts/blanks.js';
 import { tagList } from '../../words/tag-list.js';
 
 /** How far a permit sheet is, the first that holds. */

@@ -76,13 +76,27 @@ function choices(settings: Settings): Memo<Choice> {
   return ofSettings;
 }
 
-function placeKey(p: OvercurrentPlace): string {
-  return `${p.circuit},${p.aheadOfDisconnect},${p.ownDevice},${p.arrayCurrent}`;
+function placesKey(places: readonly OvercurrentPlace[]): string {
+  let key = '';
+  for (const p of places) key += `/${p.circuit},${p.aheadOfDisconnect},${p.ownDevice},${p.arrayCurrent}`;
+  return key;
+}
+
+/** What is yes or no of a specification, a bit each. */
+function bitsOf(d: Specification): number {
+  return (
+    Number(d.atService) |
+    (Number(d.withstandAssumed) << 1) |
+    (Number(d.aheadOfDisconnect) << 2) |
+    (Number(d.outdoors) << 3) |
+    (Number(d.oneHousing) << 4) |
+    (Number(d.classOneAsked) << 5)
+  );
 }
 
 /** Every field of a specification, in one order: what two places ask alike is chosen once. */
 function keyOf(d: Specification): string {
-  return `${d.basis}|${d.earthing}|${d.current}|${d.circuit}|${d.atService}|${d.phases}|${d.mcov}|${d.nominalCurrent}|${d.sccr}|${d.withstand}|${d.withstandAssumed}|${d.aheadOfDisconnect}|${d.outdoors}|${d.listedFor}|${d.lightning}|${d.conductors}|${d.spareRoom}|${d.oneHousing}|${d.leadLength}|${d.strongFirst}|${d.classOneAsked}|${d.leadPlaces.map(placeKey).join('/')}`;
+  return `${bitsOf(d)}|${d.basis}|${d.earthing}|${d.current}|${d.circuit}|${d.phases}|${d.mcov}|${d.nominalCurrent}|${d.sccr}|${d.withstand}|${d.listedFor}|${d.lightning}|${d.conductors}|${d.spareRoom}|${d.leadLength}|${d.strongFirst}|${placesKey(d.leadPlaces)}`;
 }
 
 /**

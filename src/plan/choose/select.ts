@@ -1,4 +1,4 @@
-import { leadFigures, leadVoltage } from '../../electrical/leads.js';
+import { leadVoltage, leadVoltageByLength } from '../../electrical/leads.js';
 import type { Catalogue, Part } from '../../model/catalogue.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import { isNec } from '../../model/editions.js';
@@ -214,7 +214,7 @@ function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): Lea
   return leadVoltages(part, `${leads.length}|${leads.diameter}|${leads.peak}`, () => {
     const { upBasis } = part;
     const { value: lead, working } = leadVoltage({ ...leads, upBasis });
-    const at = (length: number): number => leadFigures({ ...leads, length, upBasis }).value;
+    const at = leadVoltageByLength({ ...leads, upBasis });
     const leadAtHalfMetre = at(0.5);
     const leadAtOneMetre = at(1);
     const title = reason('calculation/leads', {
@@ -239,7 +239,8 @@ export function partFigures(job: JobContext, selected: Selected, part: Part): Pa
   const voltages = leadVoltagesOf(part, leads);
   const withstand = selected.requirement.withstand?.value;
   const margin = withstand === undefined || part.up === null ? null : withstand - part.up - voltages.lead;
-  return { ...voltages, margin };
+  const { lead, leadCalculation, leadAtHalfMetre, leadAtOneMetre, perTenCentimetres } = voltages;
+  return { lead, leadCalculation, leadAtHalfMetre, leadAtOneMetre, perTenCentimetres, margin };
 }
 
 /**

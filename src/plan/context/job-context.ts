@@ -7,9 +7,11 @@ import { KINDS_WITH_MAIN_PORT, mainPortsOf } from '../../rules/main-ports.js';
 import type { PlacementFacts } from '../../rules/placement-facts.js';
 import { groundingOf, noGroundings } from '../../site/grounding.js';
 import { ultimateSources } from '../../site/inputs.js';
+import { partsOf } from '../../site/parts.js';
 import { servicePlaceRun, unitOf, windCarrier } from '../../site/premises.js';
 import type { ArrayCurrent, ArraySums } from './array-current.js';
 import { converterFed, type Exposure } from './exposure.js';
+import type { PartAround } from './part-around.js';
 
 /** What is the same for every port of a job, worked out once. */
 export interface JobContext {
@@ -21,6 +23,10 @@ export interface JobContext {
   readonly longRunLimit: number;
   /** How the AC system of a port is grounded; asked a dozen times a port, so found once. */
   groundingAt(port: SitePort): PortGrounding;
+  /** The equipments that hang together with one, itself among them; one and the same list for each of them. */
+  togetherWith(equipment: SiteEquipment): readonly SiteEquipment[];
+  /** What each of these lists has that is on or off while something in it is measured: looked at once. */
+  readonly around: Map<readonly SiteEquipment[], PartAround>;
   /** What placement rules know of each port that was asked about: a panel is asked about for every circuit that ends there. */
   readonly placementFacts: Map<SitePort, PlacementFacts>;
   /** What the arrays of a DC circuit come to, and what they can send through it: a hundred of them each ask. */
@@ -32,6 +38,7 @@ export interface JobContext {
 export function jobContext(site: Site, settings: Settings, exposure: Exposure): JobContext {
   const nec = isNec(site.basis.value);
   const groundings = noGroundings();
+  let parts: ReturnType<typeof partsOf> | undefined;
   return {
     site,
     settings,
@@ -41,7 +48,9 @@ export function jobContext(site: Site, settings: Settings, exposure: Exposure): 
     placementFacts: new Map(),
     arraySums: new Map(),
     arrayCurrents: new Map(),
+    around: new Map(),
     groundingAt: (port) => (port.found.grounding ??= groundingOf(site, port, groundings)),
+    togetherWith: (equipment) => (parts ??= partsOf(site)).get(equipment) ?? [equipment],
   };
 }
 
@@ -52,8 +61,9 @@ export function hasMainPort(kind: Kind): boolean {
 
 /** True for a port in use that is the main port of its kind. */
 export function isMainPort({ equipment, cls, unused }: SitePort): boolean {
-  const has = equipment.ports.map((port) => port.cls);
-  return unused === '' && mainPortsOf(equipment.kind, has).includes(cls);
+  if (unused !== '') return false;
+  const { kind, ports } = equipment;
+  return mainPortsOf(kind, ports.length === 1 ? [cls] : ports.map((port) => port.cls)).includes(cls);
 }
 
 /** What a placement rule may know of one port; `nearest` is there only once parts are chosen. */
@@ -95,19 +105,12 @@ function factsAt(job: JobContext, port: SitePort): PlacementFacts {
     mainPort: isMainPort(port),
     runs: port.runs.map((run) => runFacts(job, port, run)),
     runInDoubt: site.inDoubt.has(equipment.tag),
-    feeders: port.feeders.map((f) => {
-      const run = port.runs.find((r) => r.from === f && r.to === port);
-      return {
-        tag: f.equipment.tag,
-        kind: f.equipment.kind,
-        outside: run?.betweenBuildings ?? false,
-      };
-    }),
+    feeders: port.feeders.length === 0 ? NO_FEEDERS : port.feeders.map((f) => feederFacts(port, f)),
     servicePlaceOf: atService?.from.equipment.tag ?? '',
     servicePlaceUnknown: equipment.kind === 'panel' && servicePlaceUnknown(port),
-    servicePlaceUnplaced: equipment.kind === 'panel' ? servicePlaceUnplaced(port, limit) : [],
+    servicePlaceUnplaced: equipment.kind === 'panel' ? servicePlaceUnplaced(port, limit) : NO_TAGS,
     inputUse: port.use,
-    sourceKinds: port.cls === 'dc-in' ? ultimateSources(port).map((s) => s.kind) : [],
+    sourceKinds: port.cls === 'dc-in' ? ultimateSources(port).map((s) => s.kind) : NO_KINDS,
     unused: port.unused,
     hasWind: job.carrier !== undefined,
     windCarrier: job.carrier === port,
@@ -130,10 +133,22 @@ function factsAt(job: JobContext, port: SitePort): PlacementFacts {
   };
 }
 
+const NO_TAGS: readonly string[] = [];
+const NO_KINDS: readonly Kind[] = [];
+const NO_FEEDERS: PlacementFacts['feeders'] = [];
+
+function feederFacts(port: SitePort, feeder: SitePort): PlacementFacts['feeders'][number] {
+  const { tag, kind } = feeder.equipment;
+  for (const run of port.runs)
+    if (run.from === feeder && run.to === port) return { tag, kind, outside: run.betweenBuildings };
+  return { tag, kind, outside: false };
+}
+
 /** The pump drive whose output a port is, or is fed by. */
 function driveAt({ cls, equipment, feeders }: SitePort): string {
   if (equipment.kind === 'pump-drive') return cls === 'ac-out' ? equipment.tag : '';
-  return feeders.find((f) => f.equipment.kind === 'pump-drive')?.equipment.tag ?? '';
+  for (const feeder of feeders) if (feeder.equipment.kind === 'pump-drive') return feeder.equipment.tag;
+  return '';
 }
 
 function servicePlaceUnknown(port: SitePort): boolean {

@@ -85,7 +85,11 @@ export function judge(job: JobContext, port: SitePort, notes: PlacedNote[]): Ver
     if (outcome !== 'waived' && decision.notes) notes.push(...decision.notes);
     if (outcome === 'placed') {
       const { strength, cites, unasked } = decision;
-      reasons.push({ rule, strength, because, ...(cites && { cites }), ...(unasked && { unasked }) });
+      const placing = { rule, strength, because };
+      // Few cite or leave something out.
+      reasons.push(
+        cites || unasked ? { ...placing, ...(cites && { cites }), ...(unasked && { unasked }) } : placing,
+      );
     } else {
       const cites = outcome === 'not-placed' ? decision.cites : undefined;
       const refusal: Refusal = { port, rule, because, open: isOpen(decision), waived: outcome === 'waived' };

@@ -1,6 +1,6 @@
 import { reason, type Reason } from '../../model/reason.js';
 import type { PlacedNote } from '../../model/open-item.js';
-import type { SiteEquipment } from '../../model/site.js';
+import type { SiteEquipment, SitePort } from '../../model/site.js';
 import { since, isNec } from '../../model/editions.js';
 import type { Kind } from '../../model/words.js';
 import { isDerived } from '../../site/fault-bus.js';
@@ -10,6 +10,7 @@ import { about } from '../../model/message.js';
 import type { PlannedSettled } from '../../model/plan.js';
 import { isUnstated } from '../../model/settled.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
+import { byNaturalOrder } from '../../model/natural-order.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 import { sayBonds, sayGroundings, type Say } from './default-groundings.js';
@@ -76,9 +77,15 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): De
   if (isUnstated(facts.basis) && !uses.note(facts.basis, []))
     notes.push(about(PLACE_MESSAGES.basisDefault, { basis: site.basis.value }, '', 'basis'));
   const nec = isNec(site.basis.value);
-  const placed = selected.flatMap((s) => s.placement.ports);
-  const power = selected.filter((s) => s.requirement.circuit === 'power').flatMap((s) => s.placement.ports);
-  const has = (kinds: readonly string[]): boolean => site.equipments.some((e) => kinds.includes(e.kind));
+  const placed: SitePort[] = [];
+  const power: SitePort[] = [];
+  for (const { placement, requirement } of selected) {
+    placed.push(...placement.ports);
+    if (requirement.circuit === 'power') power.push(...placement.ports);
+  }
+  const kinds = new Set<Kind>();
+  for (const { kind } of site.equipments) kinds.add(kind);
+  const has = (some: readonly Kind[]): boolean => some.some((kind) => kinds.has(kind));
   if (isUnstated(facts.occupancy) && has(['service', 'panel', 'array'])) {
     sayJob('occupancy', site.occupancy.value, DECIDES.codeAndDcLimit);
   }
@@ -136,9 +143,9 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): De
       .flatMap((s) => s.placement.ports.map((p) => p.equipment)),
     DECIDES.withstand,
   );
-  const backfeeds = selected.flatMap(({ overcurrent }) =>
-    overcurrent.flatMap((o) => o.current?.assumed ?? []),
-  );
+  const backfeeds: SiteEquipment[] = [];
+  for (const { overcurrent } of selected)
+    for (const { current } of overcurrent) if (current) backfeeds.push(...current.assumed);
   say('backfeed_a', NO_BACKFEED, backfeeds, DECIDES.overcurrent);
   return { notes, settled: uses.list() };
 }
@@ -180,33 +187,45 @@ function standsAtService(job: JobContext, panel: SiteEquipment): boolean {
 
 /** Ends of runs that would be long ones if they were out of doors. */
 function indoorsByDefault(job: JobContext): readonly SiteEquipment[] {
-  return job.site.runs
-    .filter(
-      (r) => !r.outdoors && !r.betweenBuildings && r.length !== undefined && r.length > job.longRunLimit,
-    )
-    .flatMap((r) => [r.from.equipment, r.to.equipment]);
+  const ends: SiteEquipment[] = [];
+  for (const { from, to, outdoors, betweenBuildings, length } of job.site.runs) {
+    if (outdoors || betweenBuildings || length === undefined || length <= job.longRunLimit) continue;
+    ends.push(from.equipment, to.equipment);
+  }
+  return ends;
 }
+
+/** So many rows are put in order faster than they are found among all of a site. */
+const FEW = 8;
 
 /** Each row once, in natural order of tags, which is that of the site. */
 function unique(job: JobContext, rows: readonly SiteEquipment[]): readonly SiteEquipment[] {
   if (rows.length < 2) return rows;
+  if (rows.length <= FEW)
+    return rows.filter((row, i) => rows.indexOf(row) === i).sort((a, b) => byNaturalOrder(a.tag, b.tag));
   const named = new Set(rows);
   return job.site.equipments.filter((e) => named.has(e));
 }
 
 /** Rows whose protectors rest on common practice alone, and that don't say whether they are worth it. */
 function worthByDefault(selected: readonly Selected[]): readonly SiteEquipment[] {
-  const rows = selected
-    .filter((s) => s.placement.strength !== 'required')
-    .flatMap((s) => s.placement.ports.map((p) => p.equipment));
-  return rows.filter((e) => e.kind !== 'service' && isUnstated(e.facts.worth_protecting));
+  const rows: SiteEquipment[] = [];
+  for (const { placement } of selected) {
+    if (placement.strength === 'required') continue;
+    for (const { equipment } of placement.ports) {
+      if (equipment.kind !== 'service' && isUnstated(equipment.facts.worth_protecting)) rows.push(equipment);
+    }
+  }
+  return rows;
 }
 
 /** Arrays whose cold voltage rests on the table for crystalline modules, and that state no technology. */
 function tableUsed(selected: readonly Selected[]): readonly SiteEquipment[] {
-  const arrays = selected.flatMap((s) =>
-    s.placement.ports.flatMap((p) => (s.requirement.circuit === 'array' ? ultimateSources(p) : [])),
-  );
+  const arrays: SiteEquipment[] = [];
+  for (const { placement, requirement } of selected) {
+    if (requirement.circuit !== 'array') continue;
+    for (const port of placement.ports) arrays.push(...ultimateSources(port));
+  }
   return arrays.filter(
     (a) =>
       a.kind === 'array' &&

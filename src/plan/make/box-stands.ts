@@ -49,14 +49,24 @@ export function boxStands(
     return stands;
   };
   return ({ ports }) => {
-    const equipments = [...new Set(ports.map((port) => port.equipment))];
-    const others = equipments.flatMap((one) => portsInUse(one).filter((port) => !ports.includes(port)));
-    const each = [...equipments.filter(isUnknown).map(() => NOTHING_KNOWN), ...others.map(at)];
-    return {
-      atService: others.some(({ cls }) => cls === 'service'),
-      faultCurrents: each.flatMap(({ faultCurrents }) => faultCurrents),
-      volts: each.flatMap(({ volts }) => volts),
+    let atService = false;
+    const faultCurrents: (number | undefined)[] = [];
+    const volts: StandingVoltage[] = [];
+    const add = (stands: PortStands): void => {
+      faultCurrents.push(...stands.faultCurrents);
+      volts.push(...stands.volts);
     };
+    const equipments = new Set<SiteEquipment>();
+    for (const { equipment } of ports) equipments.add(equipment);
+    for (const equipment of equipments) {
+      if (isUnknown(equipment)) add(NOTHING_KNOWN);
+      for (const port of portsInUse(equipment)) {
+        if (ports.includes(port)) continue;
+        if (port.cls === 'service') atService = true;
+        add(at(port));
+      }
+    }
+    return { atService, faultCurrents, volts };
   };
 }
 
@@ -77,7 +87,8 @@ function standsAt(
   rated: ReadonlyMap<SitePort, Requirement>,
   atBare: (port: SitePort) => Requirement,
 ): PortStands {
-  const between = betweenConductors(job, port).map((value) => ({ current: 'ac', value }) as const);
+  const between: StandingVoltage[] = [];
+  for (const value of betweenConductors(job, port)) between.push({ current: 'ac', value });
   // Switched pulses, of which no rule knows more; the drive limits what it drives into a fault.
   if (port.equipment.kind === 'pump-drive' && port.cls === 'ac-out')
     return { faultCurrents: [], volts: between };

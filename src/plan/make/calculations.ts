@@ -33,10 +33,12 @@ export function calculationsOf(
 ): readonly Calculated[] {
   const { requirement, part, specification } = one;
   const { nominalCurrent, sccr, withstand } = requirement;
-  const found = requirement.voltages.map(({ rule: { id: rule }, working }, i) => {
-    const title = i === 0 && requirement.mcov ? 'calculation/deciding' : 'calculation/of-rule';
-    return calculation(rule, reason(title, { rule }), working);
-  });
+  const found: Calculated[] = [];
+  for (const { rule: of, working } of requirement.voltages) {
+    const rule = of.id;
+    const title = found.length === 0 && requirement.mcov ? 'calculation/deciding' : 'calculation/of-rule';
+    found.push(calculation(rule, reason(title, { rule }), working));
+  }
   found.push(...limitsOf(job, one));
   for (const asked of [nominalCurrent, sccr, withstand]) {
     if (!asked) continue;

@@ -10,7 +10,6 @@ import { staysLive, type StaysLive } from '../../rules/isolate/stays-live.js';
 import { batteriesOn } from '../../site/battery-bus.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { portsInUse } from '../../site/in-use.js';
-import { partsOf } from '../../site/parts.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
 import type { Placement } from '../context/verdict.js';
@@ -29,11 +28,11 @@ export function isolateSite(job: JobContext, selected: readonly Selected[]): Sit
   const partOf = new Map<SiteEquipment, IsolationPart>();
   const parts: IsolationPart[] = [];
   const known = new Map<readonly SiteEquipment[], IsolationPart>();
-  const hanging = partsOf(job.site);
-  const guarded = new Set(selected.flatMap((one) => one.placement.ports.map((port) => port.equipment)));
+  const guarded = new Set<SiteEquipment>();
+  for (const { placement } of selected) for (const { equipment } of placement.ports) guarded.add(equipment);
   for (const equipment of job.site.equipments) {
-    const together = guarded.has(equipment) ? hanging.get(equipment) : undefined;
-    if (!together) continue;
+    if (!guarded.has(equipment)) continue;
+    const together = job.togetherWith(equipment);
     let part = known.get(together);
     if (!part) {
       part = partFrom(job, together, parts.length + 1, guarded);
@@ -55,7 +54,7 @@ function partFrom(
     together.map((one) => ({
       tag: one.tag,
       kind: one.kind,
-      suppliedAt: one.kind === 'control-circuit' ? otherEndsOf(one) : [],
+      suppliedAt: one.kind === 'control-circuit' ? otherEndsOf(one) : NO_TAGS,
       aheadOfMain: one.kind === 'service' && guarded.has(one) && isAheadOfMain(one),
     })),
     job.settings.measuring.waitMinutes,
@@ -63,6 +62,8 @@ function partFrom(
   const unknown = together.filter((e) => !isAllKnown(job, e)).map(({ tag }) => tag);
   return { number, unknown, steps: plain(steps), back: plain(back) };
 }
+
+const NO_TAGS: readonly string[] = [];
 
 /** The tags at which the cables of a control circuit end, each once, in natural order. */
 function otherEndsOf({ ports }: SiteEquipment): readonly string[] {
@@ -84,29 +85,45 @@ function plain(steps: readonly Ordered[]): IsolationStep[] {
 /** True where the list says of each port of an equipment what can feed it. */
 function isAllKnown({ site }: JobContext, equipment: SiteEquipment): boolean {
   if (site.inDoubt.has(equipment.tag)) return false;
-  if (!equipment.ports.every((port) => isFedByList(port) && port.use !== 'assumed')) return false;
+  for (const port of equipment.ports) if (port.use === 'assumed' || !isFedByList(port)) return false;
   // What hangs on equipment of no known kind may be anything.
-  const isOther = equipment.kind === 'other' && equipment.ports.some((p) => p.runs.some(isOfPower));
+  const isOther = equipment.kind === 'other' && equipment.ports.some(isOnPower);
   return !isOther && isBusOf(equipment);
 }
 
 /** True where the list has the battery of each DC bus that an equipment is on. */
 function isBusOf({ kind, ports }: SiteEquipment): boolean {
+  if (!ports.some(isDcBus)) return isBatteryKnown({ kind, batteries: NO_BATTERIES });
   const batteries: number[] = [];
   for (const port of ports)
     if (port.cls === 'battery' || port.cls === 'dc-bus') batteries.push(batteriesOn(port).length);
   return isBatteryKnown({ kind, batteries });
 }
 
+const NO_BATTERIES: readonly number[] = [];
+const isDcBus = ({ cls }: SitePort): boolean => cls === 'battery' || cls === 'dc-bus';
+
+/** True for a port at which a run ends that isn't of a control circuit. */
+function isOnPower({ runs }: SitePort): boolean {
+  for (const run of runs) if (isOfPower(run)) return true;
+  return false;
+}
+
+function isOnControl({ runs }: SitePort): boolean {
+  for (const run of runs) if (!isOfPower(run)) return true;
+  return false;
+}
+
 const isOfPower = ({ carries }: SitePort['runs'][number]): boolean => carries !== 'control';
 
 /** True where the list says what feeds a port, or that nothing does. */
-export function isFedByList({ cls, equipment, feeders, runs, unused }: SitePort): boolean {
+export function isFedByList(port: SitePort): boolean {
+  const { cls, equipment, feeders, unused } = port;
   return isFeedKnown({
     port: cls,
     kind: equipment.kind,
-    isFed: feeders.length > 0 || (cls === 'terminals' && runs.some(isOfPower)),
-    endsControl: runs.some((run) => !isOfPower(run)),
+    isFed: feeders.length > 0 || (cls === 'terminals' && isOnPower(port)),
+    endsControl: isOnControl(port),
     unused,
   });
 }

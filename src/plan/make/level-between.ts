@@ -7,6 +7,20 @@ import type { PartFigures, Selected } from '../choose/select.js';
 const ON_THIS_PAGE = reason('source/on-this-page');
 const UNCOMPARED = reason('source/level-between');
 
+/** True where two conductors of one port have a channel to ground. */
+function hasPair(housings: Selected['housings']): boolean {
+  for (const some of housings) {
+    for (const a of some) {
+      if (a.to !== 'ground') continue;
+      for (const others of housings) {
+        for (const b of others)
+          if (b.to === 'ground' && b.port === a.port && b.conductor !== a.conductor) return true;
+      }
+    }
+  }
+  return false;
+}
+
 /**
  * The level between two conductors of one port that each have a channel to ground: up to the sum of both levels, each with its leads.
  * No source says what to hold it against.
@@ -17,9 +31,7 @@ export function levelBetween(
   { lead }: Pick<PartFigures, 'lead'>,
 ): Working | undefined {
   if (!part || part.up === null) return undefined;
-  const channels = housings.flat().filter((channel) => channel.to === 'ground');
-  const isPair = channels.some((a) => channels.some((b) => b.port === a.port && b.conductor !== a.conductor));
-  if (!isPair) return undefined;
+  if (!hasPair(housings)) return undefined;
   const between = subject('level/between', { level: volts(part.up), leads: volts(lead) });
   return workingOf(
     [

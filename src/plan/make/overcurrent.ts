@@ -110,7 +110,8 @@ function systemsAt(job: JobContext, port: SitePort): readonly SystemBorne[] {
 
 /** Tags of the converters whose `backfeed_a` isn’t stated and may add to the current at a placement. */
 export function backfeedUnknown(ports: readonly OvercurrentPort[]): string[] {
-  const tags = new Set(ports.flatMap((one) => one.backfeedUnknown.map(({ tag }) => tag)));
+  const tags = new Set<string>();
+  for (const { backfeedUnknown: some } of ports) for (const { tag } of some) tags.add(tag);
   return [...tags].sort(byNaturalOrder);
 }
 
@@ -149,7 +150,9 @@ export function overcurrentNotes(
   nec: boolean,
   words: string,
 ): readonly Reason[] {
-  const notes = [...devices.flatMap(({ planned }) => planned.notes), ...polesNotes(devices, words)];
+  const notes: Reason[] = [];
+  for (const { planned } of devices) notes.push(...planned.notes);
+  notes.push(...polesNotes(devices, words));
   const own = devices.filter(({ planned }) => planned.device !== 'none');
   if (own.length > 1)
     notes.push(
@@ -157,8 +160,9 @@ export function overcurrentNotes(
     );
   const twice = new Set<Conductor>();
   for (const { port, conductor, doubled } of channels) {
+    if (!doubled) continue;
     const again = channels.filter((c) => c.port === port && c.conductor === conductor).length > 1;
-    if (doubled && again) twice.add(conductor);
+    if (again) twice.add(conductor);
   }
   for (const conductor of twice)
     notes.push(reason('overcurrent-note/one-wire-a-terminal', { conductor, nec }));
@@ -183,13 +187,15 @@ export function overcurrentCalculations(
   part: Part | undefined,
   basis: Basis,
 ): readonly Calculated[] {
-  return devices.flatMap(({ rule, at }) => {
+  const found: Calculated[] = [];
+  for (const { rule, at } of devices) {
     const known = stepsAt(at);
-    if (known.length === 0) return [];
-    const steps = [...known, ...(part ? stepsOfPart(part, at, isNec(basis)) : [])];
+    if (known.length === 0) continue;
+    const steps = part ? [...known, ...stepsOfPart(part, at, isNec(basis))] : known;
     const title = reason(titleOf(steps), { port: at.port.name });
-    return calculation(rule.id, title, { value: 0, unit: 'A', steps });
-  });
+    found.push(calculation(rule.id, title, { value: 0, unit: 'A', steps }));
+  }
+  return found;
 }
 
 /** The last step stands for the calculation on a permit sheet: its title says what that figure is of. */

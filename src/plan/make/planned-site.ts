@@ -17,62 +17,6 @@ const UNITS: { readonly [T in Exclude<FieldType, object>]?: string } = {
   kilometres: 'km',
 };
 
-const UNIT_OF: ReadonlyMap<string, string> = new Map(
-  Object.entries(FIELDS).map(([field, { type }]) => [
-    field,
-    typeof type === 'string' ? (UNITS[type] ?? '') : '',
-  ]),
-);
-
-/** The place of a field in the order of names. */
-const RANK_OF: ReadonlyMap<string, number> = new Map(
-  Object.keys(FIELDS)
-    .sort()
-    .map((field, rank) => [field, rank]),
-);
-
-/** V, A, m and degrees are rounded to 0.01, as the contract has it; a count, a density or km isn't. */
-function inUnit<T extends string | number | boolean>(value: T, unit: string): T | number {
-  return typeof value === 'number' && unit !== '' && unit !== 'km' ? hundredths(value) : value;
-}
-
-function plannedFact(field: keyof typeof FIELDS, fact: Fact<unknown>): PlannedFact {
-  // One length for all is a figure; several stand as they were typed.
-  const value: unknown = Array.isArray(fact.value) && fact.value.length === 1 ? fact.value[0] : fact.value;
-  const plain = typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean';
-  const unit = UNIT_OF.get(field) ?? '';
-  return {
-    field,
-    text: fact.text,
-    value: plain ? inUnit(value, unit) : fact.text.trim(),
-    unit: plain ? unit : '',
-    origin: fact.origin.from === 'rule' ? { from: 'rule', id: fact.origin.id } : fact.origin,
-  };
-}
-
-function factsOf(facts: Stated<RowFacts> | Stated<JobFacts>, but: ReadonlySet<string>): PlannedFact[] {
-  const stated: { readonly [F in string]?: Fact<unknown> } = facts;
-  const found: PlannedFact[] = [];
-  for (const field in stated) {
-    const fact = stated[field];
-    if (fact && !but.has(field)) insert(found, plannedFact(field as RowField, fact));
-  }
-  return found;
-}
-
-/** Puts a fact to its place in the order of names: the few facts of a row are sorted so at a fraction of what a sort costs. */
-function insert(found: PlannedFact[], fact: PlannedFact): void {
-  const rank = RANK_OF.get(fact.field) ?? 0;
-  let at = found.length;
-  found.push(fact);
-  for (; at > 0; at -= 1) {
-    const before = found[at - 1];
-    if (!before || (RANK_OF.get(before.field) ?? 0) <= rank) break;
-    found[at] = before;
-  }
-  found[at] = fact;
-}
-
 const SHOWN_APART: ReadonlySet<string> = new Set([
   'tag',
   'kind',
@@ -82,11 +26,76 @@ const SHOWN_APART: ReadonlySet<string> = new Set([
   'quantity',
 ]);
 
-const NONE: ReadonlySet<string> = new Set();
+/** A field as it is printed. */
+interface PrintedField {
+  readonly unit: string;
+  /** Its place in the order of names. */
+  readonly rank: number;
+  /** True where an equipment of the plan has it by itself. */
+  readonly apart: boolean;
+}
+
+const PRINTED: ReadonlyMap<string, PrintedField> = new Map(
+  Object.entries(FIELDS)
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([field, { type }], rank) => {
+      const unit = typeof type === 'string' ? (UNITS[type] ?? '') : '';
+      return [field, { unit, rank, apart: SHOWN_APART.has(field) }];
+    }),
+);
+const UNKNOWN_FIELD: PrintedField = { unit: '', rank: 0, apart: false };
+
+/** V, A, m and degrees are rounded to 0.01, as the contract has it; a count, a density or km isn't. */
+function inUnit<T extends string | number | boolean>(value: T, unit: string): T | number {
+  return typeof value === 'number' && unit !== '' && unit !== 'km' ? hundredths(value) : value;
+}
+
+function plannedFact(field: keyof typeof FIELDS, fact: Fact<unknown>, unit: string): PlannedFact {
+  // One length for all is a figure; several stand as they were typed.
+  const value: unknown = Array.isArray(fact.value) && fact.value.length === 1 ? fact.value[0] : fact.value;
+  const plain = typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean';
+  return {
+    field,
+    text: fact.text,
+    value: plain ? inUnit(value, unit) : fact.text.trim(),
+    unit: plain ? unit : '',
+    origin: fact.origin.from === 'rule' ? { from: 'rule', id: fact.origin.id } : fact.origin,
+  };
+}
+
+/** @param all also what an equipment of the plan has by itself */
+function factsOf(facts: Stated<RowFacts> | Stated<JobFacts>, all: boolean): PlannedFact[] {
+  const stated: { readonly [F in string]?: Fact<unknown> } = facts;
+  const found: PlannedFact[] = [];
+  const ranks: number[] = [];
+  for (const field in stated) {
+    const fact = stated[field];
+    if (!fact) continue;
+    const { unit, rank, apart } = PRINTED.get(field) ?? UNKNOWN_FIELD;
+    if (all || !apart) insert(found, ranks, plannedFact(field as RowField, fact, unit), rank);
+  }
+  return found;
+}
+
+/** Puts a fact to its place in the order of names: the few facts of a row are sorted so at a fraction of what a sort costs. */
+function insert(found: PlannedFact[], ranks: number[], fact: PlannedFact, rank: number): void {
+  let at = found.length;
+  found.push(fact);
+  ranks.push(rank);
+  for (; at > 0; at -= 1) {
+    const before = found[at - 1];
+    const its = ranks[at - 1];
+    if (!before || its === undefined || its <= rank) break;
+    found[at] = before;
+    ranks[at] = its;
+  }
+  found[at] = fact;
+  ranks[at] = rank;
+}
 
 /** Facts of the job as the plan keeps them. */
 export function plannedJobFacts(site: Site): PlannedFact[] {
-  return factsOf(site.list.facts, NONE);
+  return factsOf(site.list.facts, true);
 }
 
 function plannedEquipment(e: SiteEquipment): PlannedEquipment {
@@ -103,7 +112,7 @@ function plannedEquipment(e: SiteEquipment): PlannedEquipment {
     file: e.row.sheet.file,
     line: e.row.line,
     ports: e.ports.map((p) => p.name),
-    facts: factsOf(e.facts, SHOWN_APART),
+    facts: factsOf(e.facts, false),
   };
 }
 

@@ -1,3 +1,5 @@
+import { keeping } from '../../model/keeping.js';
+
 const POLES: Readonly<Record<string, number>> = {
   '1': 1,
   '2': 2,
@@ -17,7 +19,9 @@ const NAMED = new RegExp(`(?<![\\w.-])(${Object.keys(POLES).join('|')})[- ]poles
  * @param words as a company wrote them
  * @returns undefined where they name none, or several numbers
  */
-export function polesInWords(words: string): number | undefined {
+export const polesInWords = keeping((words: string) => words, lookedUp);
+
+function lookedUp(words: string): number | undefined {
   const named = new Set([...words.matchAll(NAMED)].map(([, word = '']) => POLES[word.toLowerCase()]));
   const [only, another] = named;
   return another === undefined ? only : undefined;

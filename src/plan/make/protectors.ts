@@ -44,13 +44,13 @@ export function makeProtectors(
     const { housings } = from;
     const hazard = hazardAt(from.placement);
     const beside = besideAt(from.placement);
-    housings.forEach((_, i) => {
+    for (const [i, channels] of housings.entries()) {
       const channelRules = new Set<string>();
-      const devices = overcurrentDevices(job, from, housings[i] ?? []);
+      const devices = overcurrentDevices(job, from, channels);
       const housing = { number: i + 1, of: housings.length, housings, isolated, devices, hazard, beside };
       const protector = makeProtector(job, from, `P-${made.length + 1}`, housing, channelRules);
       made.push({ protector, from, channelRules, devices });
-    });
+    }
   }
   return made;
 }

@@ -43,23 +43,25 @@ export function measuringOf(
   const { measuring } = job.settings;
   const current = requirement.current ?? null;
   const bands: PlannedBand[] = [];
+  const volts: (number | undefined)[] = [requirement.mcov?.value];
   for (const wiring of wirings) {
     const { port } = wiring;
-    const conductors = [...new Set(channels.filter((c) => c.port === port).map((c) => c.conductor))];
+    volts.push(...betweenConductors(job, port));
+    const conductors: Conductor[] = [];
+    for (const channel of channels) {
+      if (channel.port === port && !conductors.includes(channel.conductor))
+        conductors.push(channel.conductor);
+    }
     if (conductors.length === 0) continue;
     for (const reading of readingsAt(job, one, wiring, conductors))
       addTo(bands, reading, shared ? port.name : null, current);
   }
   const known = requirement.sccrState === 'known' ? requirement.sccr?.value : undefined;
-  const volts = [
-    requirement.mcov?.value,
-    ...wirings.flatMap(({ port }) => betweenConductors(job, port)),
-    ...bands.map(({ high }) => high ?? undefined),
-  ];
+  for (const { high } of bands) volts.push(high ?? undefined);
   const atService = beside.atService || placement.ports.some(({ cls }) => cls === 'service');
   const meter = meterNeeded({ atService, current, volts, beside: beside.volts });
   const isControl = requirement.circuit === 'control';
-  const currents = [...(isControl ? [] : [known]), ...beside.faultCurrents];
+  const currents = isControl ? beside.faultCurrents : [known, ...beside.faultCurrents];
   const most = highest(currents);
   const clothing = clothingNeeded({
     basis: job.site.basis.value,
@@ -70,8 +72,8 @@ export function measuringOf(
   return {
     state: measuredStateOf(job, one),
     bands,
-    meter: { ...meter, volts: hundredthsOr(meter.volts), current },
-    clothing: { faultCurrent: hundredthsOr(most), ...clothing },
+    meter: { category: meter.category, volts: hundredthsOr(meter.volts), says: meter.says, current },
+    clothing: { faultCurrent: hundredthsOr(most), first: clothing.first, says: clothing.says },
   };
 }
 
@@ -216,10 +218,11 @@ function dcReadings(job: JobContext, one: Selected, port: SitePort): readonly Re
   const { requirement, placement } = one;
   const { measuring: settings } = job.settings;
   const asked = mostOfSources(one);
-  const common = { poles: poleGrounding(port, placement.subject), settings };
+  const poles = poleGrounding(port, placement.subject);
   if (requirement.circuit === 'battery') {
     const low = leastOfBatteries(port);
-    return readDcPair({ ...common, high: asked?.value, of: 'battery', low, bears: [], behindBox: false });
+    const high = asked?.value;
+    return readDcPair({ of: 'battery', poles, low, high, bears: [], behindBox: false, settings });
   }
   const sources = ultimateSources(port);
   const of = drivenBy(sources);
@@ -228,20 +231,22 @@ function dcReadings(job: JobContext, one: Selected, port: SitePort): readonly Re
     modulesInSeries: facts.modules_in_series?.value,
     optimizers: facts.optimizers?.value === true,
   }));
-  const bears = convertersOf(port).flatMap(({ tag, facts: { max_dc_voltage: most } }) =>
-    most ? [{ tag, volts: most.value }] : [],
-  );
+  const bears: { tag: string; volts: number }[] = [];
+  for (const { tag, facts } of convertersOf(port)) {
+    if (facts.max_dc_voltage) bears.push({ tag, volts: facts.max_dc_voltage.value });
+  }
   // A figure that stands in is rated by what converters bear, also where a cell that nobody can read leaves it so.
   const isDraft = asked?.bound !== undefined || (of === 'sun' && bears.some((b) => b.volts === asked?.value));
   const draft = isDraft && of === 'sun' ? mostOfDraft(sources) : undefined;
   const high = draft === undefined || asked === undefined ? undefined : Math.min(draft, asked.value);
   return readDcPair({
-    ...common,
-    high: isDraft ? high : asked?.value,
     of,
+    poles,
     low: of === 'sun' ? leastInFullSun(strings, settings.fullSunShare) : undefined,
+    high: isDraft ? high : asked?.value,
     bears,
     behindBox: isBehindBox(port),
+    settings,
   });
 }
 

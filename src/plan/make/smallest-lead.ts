@@ -46,7 +46,8 @@ export function leadsRestOn(
   if (!part || !isNec(basis) || printed.length === 0) return null;
   const places = overcurrent.map(({ place }) => place);
   if (isDeviceUnknown({ basis, places, part })) return { on: 'device', amps: null };
-  const spared = printed.flatMap((one) => one.spared ?? []);
+  const spared: number[] = [];
+  for (const one of printed) if (one.spared !== undefined) spared.push(one.spared);
   if (spared.length > 0) return { on: 'instructions', amps: hundredths(Math.max(...spared)) };
   if (part.leadByInstructions === true || places.every((p) => overcurrentWay(p, part) !== 'control'))
     return null;

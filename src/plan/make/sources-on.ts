@@ -1,15 +1,15 @@
 import type { Reason } from '../../model/reason.js';
 import type { MeasuredPlace } from '../../model/reasons/measure.js';
-import type { Site, SiteEquipment, SitePort } from '../../model/site.js';
+import type { SiteEquipment, SitePort } from '../../model/site.js';
 import type { Kind } from '../../model/words.js';
 import { sourcesOn, type ConverterAround } from '../../rules/measure/sources-on.js';
 import { batteriesOn } from '../../site/battery-bus.js';
 import { CONVERTERS } from '../../site/converters.js';
 import { drivenBy, ultimateSources } from '../../site/inputs.js';
-import { partsOf } from '../../site/parts.js';
 import { suppliesOf } from '../choose/indicate.js';
 import type { Selected } from '../choose/select.js';
 import type { JobContext } from '../context/job-context.js';
+import type { PartAround } from '../context/part-around.js';
 import { convertersOf } from '../rate/rating-facts.js';
 
 /** Names that one sentence holds; of more none is named, or a bus would cost the square of its converters. */
@@ -17,23 +17,14 @@ const MOST_NAMED = 8;
 const TURBINES: ReadonlySet<Kind> = new Set<Kind>(['wind-turbine', 'hydro-turbine']);
 const ON_AC: ReadonlySet<Kind> = new Set<Kind>(['ac-battery', 'ac-module-branch']);
 
-/** What a part of a site has that is on or off while something in it is measured. */
-interface PartAround {
-  readonly loading: ReadonlyMap<SiteEquipment, readonly string[]>;
-  readonly others: readonly SiteEquipment[];
-  readonly diversions: readonly string[];
-}
-
-const parts = new WeakMap<Site, ReadonlyMap<SiteEquipment, PartAround>>();
-
 /** In which state the readings of a placement are taken, by the tags of what is on, stays on and is off. */
 export function measuredStateOf(job: JobContext, one: Selected): Reason {
   const { ports } = one.placement;
   const first = ports[0]?.equipment;
-  const around = first && aroundOf(job.site, first);
+  const around = first && aroundOf(job, first);
   const of = measuredPlace(one);
-  const takers = of === 'ac' || of === 'battery' ? [] : unique(ports.flatMap((port) => convertersOf(port)));
-  const sources = of === 'control' ? [] : unique(ports.flatMap((port) => sourcesAt(of, port)));
+  const takers = of === 'ac' || of === 'battery' ? NONE : ofEach(ports, convertersOf);
+  const sources = of === 'control' ? NONE : ofEach(ports, (port) => sourcesAt(of, port));
   const isMeant = new Set<SiteEquipment>([...takers, ...sources]);
   const others = around?.others.filter((e) => !isMeant.has(e)) ?? [];
   const loading = [...(around?.loading.keys() ?? [])].filter((e) => !isMeant.has(e));
@@ -49,7 +40,7 @@ export function measuredStateOf(job: JobContext, one: Selected): Reason {
       turbines: turbinesOf(e),
     })),
     diversions: around?.diversions ?? [],
-    needs: tagsOf(unique(takers.flatMap(neededBy))),
+    needs: tagsOf(ofEach(takers, neededBy)),
     more: { loads: loading.length > MOST_NAMED, off: others.length > MOST_NAMED },
     unknown: tagsOf(sources.filter((e) => TURBINES.has(e.kind) && !e.facts.open_circuit_voltage)),
   });
@@ -60,7 +51,7 @@ function measuredPlace({ requirement: { circuit }, placement }: Selected): Measu
     case 'power':
       return 'ac';
     case 'array':
-      return drivenBy(placement.ports.flatMap((port) => ultimateSources(port)));
+      return drivenBy(ofEach(placement.ports, ultimateSources));
     case 'turbine':
     case 'battery':
     case 'control':
@@ -69,7 +60,11 @@ function measuredPlace({ requirement: { circuit }, placement }: Selected): Measu
 }
 
 function sourcesAt(of: MeasuredPlace, port: SitePort): readonly SiteEquipment[] {
-  if (of === 'ac') return suppliesOf(port).by.flatMap((e) => [e, ...passedThrough(e)]);
+  if (of === 'ac') {
+    const found: SiteEquipment[] = [];
+    for (const one of suppliesOf(port).by) found.push(one, ...passedThrough(one));
+    return found;
+  }
   return of === 'battery' ? batteriesOn(port) : ultimateSources(port);
 }
 
@@ -83,30 +78,19 @@ function passedThrough({ kind, ports }: SiteEquipment): readonly SiteEquipment[]
 
 /** Without its battery a charge controller loads nothing, nor does an inverter without the supply that it keeps step with. */
 function neededBy({ kind, ports }: SiteEquipment): readonly SiteEquipment[] {
-  return ports.flatMap((port) => {
-    if (port.cls === 'battery') return batteriesOn(port);
-    return kind === 'grid-tie-inverter' && port.cls === 'ac-out' ? suppliesOf(port).by : [];
-  });
-}
-
-function aroundOf(site: Site, equipment: SiteEquipment): PartAround | undefined {
-  let known = parts.get(site);
-  if (!known) {
-    known = survey(site);
-    parts.set(site, known);
-  }
-  return known.get(equipment);
-}
-
-function survey(site: Site): ReadonlyMap<SiteEquipment, PartAround> {
-  const found = new Map<SiteEquipment, PartAround>();
-  const told = new Map<readonly SiteEquipment[], PartAround>();
-  for (const [equipment, together] of partsOf(site)) {
-    const around = told.get(together) ?? partAround(together);
-    told.set(together, around);
-    found.set(equipment, around);
+  const found: SiteEquipment[] = [];
+  for (const port of ports) {
+    if (port.cls === 'battery') found.push(...batteriesOn(port));
+    else if (kind === 'grid-tie-inverter' && port.cls === 'ac-out') found.push(...suppliesOf(port).by);
   }
   return found;
+}
+
+function aroundOf({ around, togetherWith }: JobContext, equipment: SiteEquipment): PartAround {
+  const together = togetherWith(equipment);
+  let known = around.get(together);
+  if (!known) around.set(together, (known = partAround(together)));
+  return known;
 }
 
 function partAround(together: readonly SiteEquipment[]): PartAround {
@@ -126,7 +110,22 @@ function partAround(together: readonly SiteEquipment[]): PartAround {
 }
 
 const isConverter = ({ kind }: SiteEquipment): boolean => CONVERTERS.has(kind) || ON_AC.has(kind);
-const unique = (each: readonly SiteEquipment[]): readonly SiteEquipment[] => [...new Set(each)];
+const unique = (each: readonly SiteEquipment[]): readonly SiteEquipment[] =>
+  each.length < 2 ? each : [...new Set(each)];
+const NONE: readonly SiteEquipment[] = [];
+
+/** What is found of each of some ports or rows, each once. */
+function ofEach<T>(
+  some: readonly T[],
+  found: (one: T) => readonly SiteEquipment[],
+): readonly SiteEquipment[] {
+  const [first] = some;
+  if (first === undefined) return NONE;
+  if (some.length === 1) return unique(found(first));
+  const all = new Set<SiteEquipment>();
+  for (const one of some) for (const equipment of found(one)) all.add(equipment);
+  return [...all];
+}
 const tagsOf = (each: readonly SiteEquipment[]): readonly string[] => each.map(({ tag }) => tag);
 const capped = (each: readonly SiteEquipment[]): readonly SiteEquipment[] =>
   each.length > MOST_NAMED ? [] : each;

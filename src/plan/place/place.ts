@@ -50,16 +50,17 @@ export function placeOnSite(job: JobContext): Placing {
   const placements: Placement[] = [];
   const refusals: Refusal[] = [];
   const placed: Verdict[] = [];
-  for (const equipment of job.site.equipments) {
-    for (const port of equipment.ports) {
-      const verdict = verdicts.get(port);
-      if (!verdict) continue;
-      if (verdict.reasons.length === 0) refusals.push(...verdict.refusals);
-      else {
-        const { reasons } = verdict;
-        placed.push(verdict);
-        placements.push({ ports: [port], subject: equipment, reasons, strength: strongest(reasons) });
-      }
+  for (const verdict of verdicts.values()) {
+    const { port, reasons } = verdict;
+    if (reasons.length === 0) for (const one of verdict.refusals) refusals.push(one);
+    else {
+      placed.push(verdict);
+      placements.push({
+        ports: [port],
+        subject: port.equipment,
+        reasons,
+        strength: strongest(reasons),
+      });
     }
   }
   const others = otherEnds(job, verdicts, notes);
@@ -100,8 +101,8 @@ function askedInVain({ tag, kind, ports }: SiteEquipment, notes: PlacedNote[]): 
 function moveToService(job: JobContext, verdicts: ReadonlyMap<SitePort, Verdict>): void {
   const limit = job.settings.thresholds.servicePlaceRun;
   for (const verdict of verdicts.values()) {
+    if (verdict.reasons.length === 0 || verdict.port.equipment.kind !== 'panel') continue;
     const { port } = verdict;
-    if (verdict.reasons.length === 0 || port.equipment.kind !== 'panel') continue;
     const service = servicePlaceRun(port, limit)?.from;
     const there = service && verdicts.get(service);
     if (!service || !there || there.reasons.length === 0) continue;

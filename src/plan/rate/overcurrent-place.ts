@@ -103,17 +103,20 @@ function sumOf({ settings, site }: JobContext, joined: DcJoined): ArrayCurrent |
     each.push(stated?.value ?? 0);
   }
   const value = withoutDust(each.reduce((sum, one) => sum + one, 0));
-  const result = { value, unit: 'A', sure: 'computed', source: PARALLEL } as const;
   if (each.length > MOST_NAMED) {
     const many = subject('overcurrent/sum-of-many', {
       arrays: joined.arrays.size,
       inputs: joined.inputs.length,
     });
-    return { value, steps: [computed('Isum', many, { ...result, uses: [] })], assumed };
+    const uses: readonly string[] = [];
+    const result = { value, unit: 'A', sure: 'computed', uses, source: PARALLEL } as const;
+    return { value, steps: [computed('Isum', many, result)], assumed };
   }
   const what = subject('overcurrent/sum', { each: each.map(amperes) });
   const uses = joined.inputs.length > 0 ? ['Isc,max', 'Iback'] : ['Isc,max'];
-  return { value, steps: [...steps, computed('Isum', what, { ...result, uses })], assumed };
+  const result = { value, unit: 'A', sure: 'computed', uses, source: PARALLEL } as const;
+  steps.push(computed('Isum', what, result));
+  return { value, steps, assumed };
 }
 
 function backfeedUnknownAt(port: SitePort): readonly SiteEquipment[] {

@@ -119,13 +119,13 @@ export function wireHousings(
   const each = channels ?? Math.max(1, wires.length);
   const count = Math.max(1, Math.ceil(wires.length / each));
   // The N of each port goes before a second channel of a line of any of them.
-  const spare = wirings
-    .flatMap((w) => w.spare.uses.map((use) => ({ port: w.port, ...use })))
-    .sort((a, b) => Number(a.doubled) - Number(b.doubled));
-  while (wires.length < count * each) {
-    const use = spare.shift();
-    if (!use) break;
-    wires.push({ port: use.port, conductor: use.conductor, doubled: use.doubled, to: 'ground' });
+  for (const isDoubled of [false, true]) {
+    for (const { port, spare } of wirings) {
+      for (const { conductor, doubled } of spare.uses) {
+        if (doubled !== isDoubled || wires.length >= count * each) continue;
+        wires.push({ port, conductor, doubled, to: 'ground' });
+      }
+    }
   }
   const housings: WiredChannel[][] = [];
   for (let h = 0; h < count; h += 1) {

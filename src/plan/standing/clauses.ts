@@ -7,10 +7,14 @@ import type { Refusal } from '../context/verdict.js';
 
 /** One source of a rule as a plan prints it. */
 interface Printed {
-  readonly rule: string;
   /** What tells it from the rule's other sources. */
   readonly key: string;
   readonly clause: Clause;
+}
+
+interface PrintedSources {
+  readonly rule: string;
+  readonly sources: readonly Printed[];
 }
 
 const keys = new WeakMap<Source, string>();
@@ -35,16 +39,17 @@ function printed(rule: string, title: string, source: Source): Printed {
     commonPractice: isPractice,
     memory: !isPractice && source.sure === 'memory',
   };
-  return { rule, key: keyOf(source), clause };
+  return { key: keyOf(source), clause };
 }
 
 /** The sources of all rules, in the rulebook's order: the same for every job of a basis. */
-const PRINTED: ReadonlyMap<Basis, readonly Printed[]> = new Map(
+const PRINTED: ReadonlyMap<Basis, readonly PrintedSources[]> = new Map(
   BASES.map((basis) => [
     basis,
-    ALL_RULES.flatMap(({ id, title, sources }) =>
-      (sources[basis] ?? []).map((one) => printed(id, title, one)),
-    ),
+    ALL_RULES.map(({ id, title, sources }) => ({
+      rule: id,
+      sources: (sources[basis] ?? []).map((one) => printed(id, title, one)),
+    })),
   ]),
 );
 
@@ -88,10 +93,11 @@ export function citedWhereRefused(refusals: readonly (readonly Refusal[])[]): Ci
  */
 export function clausesOf(basis: Basis, isOf: (rule: string) => boolean, cited: Cited): Clause[] {
   const found: Clause[] = [];
-  for (const { rule, key, clause } of PRINTED.get(basis) ?? []) {
+  for (const { rule, sources } of PRINTED.get(basis) ?? []) {
     if (!isOf(rule)) continue;
     const holding = cited.get(rule);
-    if (holding === undefined || holding === 'all' || holding.has(key)) found.push(clause);
+    for (const { key, clause } of sources)
+      if (holding === undefined || holding === 'all' || holding.has(key)) found.push(clause);
   }
   return found;
 }

@@ -25,9 +25,11 @@ interface Entry {
   readonly at: (string | SitePort)[];
 }
 
-/** What is said of one rule, by what is said. */
+/** What is said of one rule, in the order in which it is first said. */
 interface Entries {
-  readonly byText: Map<string, Entry>;
+  readonly each: Entry[];
+  /** By what is said, once there are several: of most rules one thing is said. */
+  byText: Map<string, Entry> | undefined;
   /** The entry that was added to last: the ports of a panel's loads mostly say the same, in the very words. */
   last: Entry | undefined;
 }
@@ -39,17 +41,12 @@ export function openBook(): Book {
     add: (rule, standing, because, at) => {
       let entries = byRule.get(rule);
       if (!entries) {
-        entries = { byText: new Map(), last: undefined };
+        entries = { each: [], byText: undefined, last: undefined };
         byRule.set(rule, entries);
       }
       let there = entries.last;
       if (there?.standing !== standing || there.because !== because) {
-        const key = because === null ? standing : `${standing}|${reasonKey(because)}`;
-        there = entries.byText.get(key);
-        if (!there) {
-          there = { standing, because, at: [] };
-          entries.byText.set(key, there);
-        }
+        there = entryOf(entries, standing, because);
         entries.last = there;
       }
       if (at !== undefined) there.at.push(at);
@@ -58,18 +55,42 @@ export function openBook(): Book {
     sorted: (basis) => {
       const found: PlannedStanding[] = [];
       for (const { id } of RULES_OF.get(basis) ?? []) {
-        const entries = byRule.get(id)?.byText;
-        if (!entries) continue;
-        const ranked = [...entries.values()].sort((a, b) => rank(a) - rank(b));
+        const each = byRule.get(id)?.each;
+        if (!each) continue;
+        const ranked = each.length < 2 ? each : [...each].sort((a, b) => rank(a) - rank(b));
         for (const { standing, because, at } of ranked) {
           // A rule may say the same twice of one port: a control circuit's other end is asked once a circuit.
-          const each = because === null || at.length < 2 ? at : [...new Set(at)];
-          found.push({ rule: id, standing, at: each.map(nameOf), because });
+          const places = because === null || at.length < 2 ? at : onceEach(at);
+          found.push({ rule: id, standing, at: places.map(nameOf), because });
         }
       }
       return found;
     },
   };
+}
+
+function entryOf(entries: Entries, standing: Standing, because: Reason | null): Entry {
+  const { each } = entries;
+  const [first] = each;
+  if (first && !entries.byText) entries.byText = new Map([[textOf(first.standing, first.because), first]]);
+  const text = entries.byText && textOf(standing, because);
+  const before = text === undefined ? undefined : entries.byText?.get(text);
+  if (before) return before;
+  const made: Entry = { standing, because, at: [] };
+  each.push(made);
+  if (text !== undefined) entries.byText?.set(text, made);
+  return made;
+}
+
+function textOf(standing: Standing, because: Reason | null): string {
+  return because === null ? standing : `${standing}|${reasonKey(because)}`;
+}
+
+/** So many are compared with one another faster than they are put into a set. */
+const FEW = 64;
+
+function onceEach(at: readonly (string | SitePort)[]): readonly (string | SitePort)[] {
+  return at.length > FEW ? [...new Set(at)] : at.filter((one, i) => at.indexOf(one) === i);
 }
 
 const rank = ({ standing }: Entry): number => STANDINGS.indexOf(standing);

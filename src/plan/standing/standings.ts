@@ -5,7 +5,7 @@ import type { Kind, Standing, Strength } from '../../model/words.js';
 import { ALL_RULES, FIT_RULES, PLACEMENT_RULES, REACH_RULE, WIRING_RULES } from '../../rules/rulebook.js';
 import type { PrintedRule } from '../../model/rule.js';
 import type { SitePort } from '../../model/site.js';
-import type { AnyFitRule } from '../../rules/fit-facts.js';
+import type { AnyFitRule, FitPlace } from '../../rules/fit-facts.js';
 import type { AnyPlacementRule } from '../../rules/placement-facts.js';
 import type { PortDevice } from '../make/overcurrent.js';
 import type { Made } from '../make/made.js';
@@ -64,12 +64,13 @@ export function standingsOf(
   for (const refusal of bare) book.add(refusal.rule.id, refused(refusal), refusal.because, refusal.port);
   const known = new Set(book.rules());
   const said = refusalsByRule(overruled);
+  const places = made.map(({ from }) => placeOf(job, from.placement, from.requirement));
   const waived = bare.filter((refusal) => refusal.waived === true);
   for (const { id } of CITING.get(basis) ?? []) {
     if (fired.has(id)) continue;
     const placing = PLACING.get(id);
     if (placing) notPlacedBy(placing, job, waived, said.get(id) ?? [], book, known.has(id));
-    else if (!known.has(id)) notAskedBy(id, job, made, book);
+    else if (!known.has(id)) notAskedBy(id, made, places, book);
   }
   return { standings: book.sorted(basis), fired };
 }
@@ -234,16 +235,17 @@ function refused({ rule, open, outside }: Refusal): Standing {
 }
 
 /** Another rule that no protector rests on: why it asks for nothing at each. */
-function notAskedBy(rule: string, job: JobContext, made: readonly Made[], book: Book): void {
+function notAskedBy(rule: string, made: readonly Made[], places: readonly FitPlace[], book: Book): void {
   if (made.length === 0) {
     book.add(rule, 'does not apply', NO_PROTECTOR);
     return;
   }
   const fit = FITTING.get(rule);
   let isSilent = true;
-  for (const { from, protector } of made) {
+  for (const [i, { from, protector }] of made.entries()) {
+    const place = places[i];
     const because = fit
-      ? fit.outside?.(placeOf(job, from.placement, from.requirement))
+      ? place && fit.outside?.(place)
       : from.requirement.outside.find((u) => u.rule === rule)?.because;
     if (because === undefined) continue;
     isSilent = false;

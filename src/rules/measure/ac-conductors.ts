@@ -54,13 +54,15 @@ const NEUTRAL_LIFTED = reason('ground-fault/neutral');
  * Source: ANSI C84.1-2020 range B (values from memory); `iec` 10 % (IEC 60038:2009, value from memory); else common practice, no source.
  */
 export function readAcConductors(f: AcReadingFacts): readonly Reading[] {
-  const { system } = f;
-  if (system === undefined) {
+  if (!isStated(f)) {
     const band = { low: undefined, high: undefined };
     return f.conductors.map((wire) => readingOf({ wire, to: null }, band, NOT_KNOWN, {}));
   }
-  const stated: Stated = { ...f, system };
-  return isTied(stated) ? tied(stated) : lifted(stated);
+  return isTied(f) ? tied(f) : lifted(f);
+}
+
+function isStated(f: AcReadingFacts): f is Stated {
+  return f.system !== undefined;
 }
 
 /** True where each line has a voltage to ground that its system fixes. */
@@ -68,8 +70,9 @@ function isTied({ basis, earthing, system, whole, grounding }: Stated): boolean 
   // The impedance of a sound system holds its star point near ground; its reading says nothing of the system.
   if (grounding === 'none' || grounding === 'impedance') return false;
   if (isEitherLeg({ system, whole, grounding }) && !(!isNec(basis) && earthing === 'IT')) return true;
-  const of = { system, whole, grounding, basis, earthing };
-  return AC_SYSTEM_DATA[system].lines.every((conductor) => nominalToGround({ ...of, conductor }) !== null);
+  return AC_SYSTEM_DATA[system].lines.every(
+    (conductor) => nominalToGround({ system, whole, grounding, basis, earthing, conductor }) !== null,
+  );
 }
 
 /** Two lines of a high-leg system of which one may be the high leg. */

@@ -23,14 +23,17 @@ export function meterNeeded(f: {
   readonly volts: readonly (number | undefined)[];
   readonly beside: readonly { readonly current: 'ac' | 'dc' | null; readonly value: number | undefined }[];
 }): MeterNeeded {
-  const of = (current: 'ac' | 'dc' | null): (number | undefined)[] =>
-    f.beside.filter((one) => one.current === current).map(({ value }) => value);
-  const least = highest([...f.volts, ...of(f.current)]);
+  const own = [...f.volts];
+  for (const { current, value } of f.beside) if (current === f.current) own.push(value);
+  const least = highest(own);
   const category = f.atService ? 'CAT IV' : 'CAT III';
-  const beside = CURRENTS.flatMap((current) => {
-    const others = current === f.current ? [] : of(current);
-    return others.length === 0 ? [] : [{ volts: quantityOf(highest(others)), current }];
-  });
+  const beside: { volts: Quantity | null; current: 'ac' | 'dc' | null }[] = [];
+  for (const current of CURRENTS) {
+    const isThere = current !== f.current && f.beside.some((one) => one.current === current);
+    if (!isThere) continue;
+    const others = f.beside.filter((one) => one.current === current).map(({ value }) => value);
+    beside.push({ volts: quantityOf(highest(others)), current });
+  }
   const values = { category, volts: quantityOf(least), current: f.current, beside } as const;
   return { category, volts: least, says: reason('meter/rated', values) };
 }

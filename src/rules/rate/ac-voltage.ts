@@ -1,4 +1,4 @@
-import { highestContinuousToGround } from '../../electrical/continuous-voltage.js';
+import { highestContinuousToGround, type ContinuousVoltage } from '../../electrical/continuous-voltage.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import { reason } from '../../model/reason.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
@@ -22,6 +22,7 @@ const FACTS = [
   'unreadable',
   'thresholds',
 ] as const;
+type Facts = Given<RatingFacts, typeof FACTS>;
 
 const NO_SYSTEM_HERE = reason('ac-voltage/no-system-here');
 const NOT_STATED = reason('ac-voltage/system-not-stated');
@@ -47,7 +48,7 @@ export const acVoltage = {
   }),
   answers: 'rate/mcov',
   facts: FACTS,
-  decide(f: Given<RatingFacts, typeof FACTS>): RatingDecision {
+  decide(f: Facts): RatingDecision {
     const isPower = f.current === 'ac' && f.turbines.length === 0 && f.port !== 'terminals';
     if (!isPower) return { outcome: 'outside', because: NO_SYSTEM_HERE };
     if (!f.system) {
@@ -58,17 +59,12 @@ export const acVoltage = {
       }
       return { outcome: 'unknown', because: NOT_STATED, notes };
     }
-    const own = { system: f.system, whole: f.whole, grounding: f.grounding };
-    const rated = [own, ...f.alsoBorne].map((one) =>
-      highestContinuousToGround({
-        ...one,
-        basis: f.basis,
-        earthing: f.earthing,
-        continuousShare: f.thresholds.continuousShare,
-      }),
-    );
+    let found = highestOf(f, { system: f.system, whole: f.whole, grounding: f.grounding });
     // The higher where a run joins two systems that can't be joined, or an autotransformer makes one of two.
-    const found = rated.reduce((a, b) => (b.required > a.required ? b : a));
+    for (const one of f.alsoBorne) {
+      const other = highestOf(f, one);
+      if (other.required > found.required) found = other;
+    }
     const notes: PlacedNote[] = [];
     if (found.foreign) {
       const p = { tag: f.tag, system: f.system, basis: f.basis };
@@ -77,3 +73,11 @@ export const acVoltage = {
     return { outcome: 'asks', value: found.required, working: found.working, notes };
   },
 } satisfies AnyRatingRule;
+
+function highestOf(
+  { basis, earthing, thresholds }: Facts,
+  { system, whole, grounding }: RatingFacts['alsoBorne'][number],
+): ContinuousVoltage {
+  const { continuousShare } = thresholds;
+  return highestContinuousToGround({ system, whole, grounding, basis, earthing, continuousShare });
+}

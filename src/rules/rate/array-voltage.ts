@@ -5,7 +5,7 @@ import {
 } from '../../electrical/cold-voltage.js';
 import { pvVoltageLimit } from '../pv-limits.js';
 import { statedAt, taken, workingOf } from '../../electrical/working.js';
-import type { Fact } from '../../model/fact.js';
+import type { Fact, Origin } from '../../model/fact.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import type { Given, RatingDecision } from '../../model/rule.js';
 import { isNec } from '../../model/editions.js';
@@ -179,16 +179,19 @@ function fromModules(
   if (needsCoefficient) return { rated: limit?.working, reached };
   const { coefficient, cells } = array;
   const cold = coldOpenCircuitVoltage({
-    ...input,
+    vocStc: input.vocStc,
+    modulesInSeries: input.modulesInSeries,
     basis: f.basis,
     lowestTemp: f.lowestTemp.value,
     coefficient: coefficient?.value,
     cells: cells?.value,
   });
   if (cold.ok) {
-    const change = coefficient?.value.unit === 'mV/cell/C' ? [coefficient, cells] : [coefficient];
-    const slope = reason('source/places', { places: change.flatMap((fact) => (fact ? [fact.origin] : [])) });
-    const all = { ...places, T: f.lowestTemp.origin, 'dV/dT': slope };
+    const change: Origin[] = [];
+    if (coefficient) change.push(coefficient.origin);
+    if (cells && coefficient?.value.unit === 'mV/cell/C') change.push(cells.origin);
+    const slope = reason('source/places', { places: change });
+    const all = { Voc: places.Voc, n: places.n, T: f.lowestTemp.origin, 'dV/dT': slope };
     return { rated: statedAt(cold.working, all), reached: cold.value };
   }
   // The safe side of the NEC's draft: the coldest row of the table.

@@ -84,5 +84,7 @@ function asks(
   cites?: readonly Source[],
 ): RatingDecision {
   const working = workingOf([], taken('In', what, value, 'A', sure, source));
-  return { outcome: 'asks', value, working, notes: [], ...(cites && { cites }) };
+  return cites
+    ? { outcome: 'asks', value, working, notes: [], cites }
+    : { outcome: 'asks', value, working, notes: [] };
 }

@@ -54,7 +54,9 @@ export const overcurrentAc = {
     const nec = isNec(f.basis);
     const poled = polesIn(f.lines, f.groundedConductor);
     const asked = {
-      ...poled,
+      poles: poled.poles,
+      conductors: poled.conductors,
+      noneIn: poled.noneIn,
       volts: f.systems.length === 0 ? null : Math.max(...f.systems.map(betweenLines)),
       straight: f.highLeg || f.systems.some(asksStraight),
       interrupting: f.faultCurrent ?? null,

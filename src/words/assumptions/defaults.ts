@@ -9,6 +9,8 @@ interface Taken {
   readonly field: string;
   readonly value: string;
   readonly tags: readonly string[];
+  /** Equipments beyond those. */
+  readonly more: number;
   /** True where the wires of a control circuit are meant. */
   readonly ofControl: boolean;
 }
@@ -89,7 +91,7 @@ const WORDS: Readonly<Record<string, Words>> = {
   impulse_withstand: [
     'whether it protects',
     (value) =>
-      `Impulse withstand ${value === 'by category' ? 'by overvoltage category (IEC 60664-1 Table F.1)' : value}`,
+      `Impulse withstand ${value === 'by category' ? 'by overvoltage category, IEC 60664-1 Table F.1' : value}`,
   ],
   backfeed_a: ['a device', () => 'No current sent back into the DC inputs'],
   worth_protecting: ['the rest', { yes: 'Worth protecting', no: 'Nothing there worth protecting' }],
@@ -100,13 +102,19 @@ const OF_OFFICE: ReadonlySet<string> = new Set(['worth_protecting', 'flash_densi
 
 const CONTROL = 'Control circuit: grounding of its wires not known';
 
-function assumptionOf({ field, value, tags, ofControl }: Taken): Assumption | 'office' {
+function assumptionOf({ field, value, tags, more, ofControl }: Taken): Assumption | 'office' {
   if (OF_OFFICE.has(field)) return 'office';
-  if (ofControl) return { decides: 'the rest', says: CONTROL, tags, at: [] };
+  if (ofControl) return { decides: 'the rest', says: CONTROL, tags, more, at: [] };
   const words = WORDS[field];
   if (!words) return 'office';
   const [decides, says] = words;
-  return { decides, says: typeof says === 'function' ? says(value) : (says[value] ?? value), tags, at: [] };
+  return {
+    decides,
+    says: typeof says === 'function' ? says(value) : (says[value] ?? value),
+    tags,
+    more,
+    at: [],
+  };
 }
 
 /** Values of defaults that are no words of a cell. */
@@ -118,15 +126,14 @@ const VALUES: Readonly<Record<string, string>> = {
 
 /** A default that decided something, as an assumption. */
 export function defaultAssumed({ field, value, rows, more, why }: DefaultUsed): Assumption | 'office' {
-  const tags = more === 0 ? rows : [...rows, `${String(more)} more`];
   const ofControl = why?.code === 'default-decides/recorded-lights';
   const text = typeof value === 'string' ? value : (VALUES[value.code] ?? say(value));
-  return assumptionOf({ field, value: text, tags, ofControl });
+  return assumptionOf({ field, value: text, tags: rows, more, ofControl });
 }
 
 /** What the company settled in place of a default, as an assumption. */
 export function settledAssumed({ field, value, rows }: PlannedSettled): Assumption | 'office' {
-  return assumptionOf({ field, value, tags: rows, ofControl: false });
+  return assumptionOf({ field, value, tags: rows, more: 0, ofControl: false });
 }
 
 /** The kind of item that `defaultAssumed` is for. */

@@ -5,7 +5,6 @@
 export const OFFICE_CODES: ReadonlySet<string> = new Set([
   'batch/file-edited',
   'batch/folder-left',
-  'batch/photos-too-many',
   'batch/picture-not-used',
   'batch/record-ignored',
   'catalogue/cell-ignored',

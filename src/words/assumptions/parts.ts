@@ -5,8 +5,8 @@ import type { Reason } from '../../model/reason.js';
 import type { PortsAt } from '../../model/ports-at.js';
 import type { Quantity } from '../../model/quantity.js';
 import { isNec } from '../../model/editions.js';
-import { quantity } from '../figures.js';
-import { leadLength } from '../lengths.js';
+import { levelVolts, quantity } from '../figures.js';
+import { paperLead } from '../lengths.js';
 import { say } from '../reasons/say.js';
 import { assumed, ofOffice } from './assumption-kit.js';
 
@@ -22,7 +22,7 @@ function shortfallText(of: Reason): string {
   if (of.code !== 'level/near-withstand') return say(of);
   const v: NearWithstand = of.values;
   const limit = v.share === null ? quantity(v.withstand) : `${String(v.share)} % of ${quantity(v.withstand)}`;
-  return `${v.basis} ${quantity(v.up)} + leads ${quantity(v.leads)} above ${limit}${v.assumed ? ' assumed' : ''}`;
+  return `${v.basis} ${quantity(v.up)} + leads ${String(levelVolts(v.leads.value))} V above ${limit}${v.assumed ? ' assumed' : ''}`;
 }
 
 const reachText = (reach: LeadAt['reach']): string => {
@@ -95,6 +95,7 @@ export const PART_ASSUMPTIONS = [
     decides: 'a current that is not known',
     says: ({ converter }) => `Current that ${converter} sends back into its DC inputs not known, not counted`,
     at: ({ at }) => at,
+    more: ({ more }) => more,
   }),
   assumed(CHOOSE_MESSAGES.existingUnknown, {
     decides: 'whether it protects',
@@ -114,7 +115,7 @@ export const PART_ASSUMPTIONS = [
   assumed(CHOOSE_MESSAGES.leadLong, {
     decides: 'whether it protects',
     says: ({ planned, basis }) =>
-      `Long leads, ${leadLength(planned.total.value, basis)}: level ${quantity(planned.level)}, reach ${reachText(planned.reach)}`,
+      `Long leads, ${paperLead(planned.total.value, isNec(basis) ? 'ft' : 'm')}: level ${String(levelVolts(planned.level.value))} V, reach ${reachText(planned.reach)}`,
     at: atOne,
   }),
   assumed(CHOOSE_MESSAGES.leadThin, {
@@ -126,6 +127,7 @@ export const PART_ASSUMPTIONS = [
     decides: 'a device',
     says: 'Size of the overcurrent device by the instructions of the part',
     at: ({ at }) => at,
+    more: ({ more }) => more,
   }),
   assumed(CHOOSE_MESSAGES.overcurrentTurbine, {
     decides: 'a device',

@@ -130,7 +130,7 @@ export function workingInShort(steps: readonly Step[]): string {
     case 'fault-current/of-battery':
       return `available from ${last.values.battery}`;
     case 'nominal-current/least':
-      return 'least of the rating classes';
+      return 'least at any place';
     case 'nominal-current/service':
       return 'at a service';
     case 'nominal-current/service-with-lightning-protection':

@@ -5,7 +5,10 @@ import { AC_SYSTEMS } from '../../../model/words.js';
 import { current, figure, neededVolts, plain } from '../../../words/figures.js';
 import { lengthUnitOf, paperLead, paperLength, type LengthUnit } from '../../../words/lengths.js';
 import { shortened } from '../../parts/css.js';
-import { acSystemWords, equipmentWords, portWords } from '../../../words/one-line.js';
+import { deviceInFew } from '../../../words/devices-in-short.js';
+import { acSystemWords, equipmentWords } from '../../../words/one-line.js';
+import { portsInWords as portWords } from '../../../words/port-words.js';
+import { isDeviceBlank, isLeadBlank } from '../../parts/blanks.js';
 import { NO_BREAK, onLines, unbroken, type Line } from './measure.js';
 import { tagsInShort } from './tags.js';
 import type { Branch, End, Tap, TreeNode } from './tree.js';
@@ -181,24 +184,14 @@ function isPartOf(part: string, whole: string): boolean {
   return a !== undefined && b !== undefined && holds(b, a);
 }
 
-function deviceWords(protector: PlannedProtector): string {
-  const [device] = protector.overcurrent;
-  if (!device) return `device ${BLANK}`;
-  if (device.device === 'none') return 'no device of its own';
-  const poles = device.poles === null ? '' : `${device.poles}P `;
-  const kind = { breaker: 'breaker', fuse: 'fuses', either: 'breaker or fuses', unknown: 'device' }[
-    device.device
-  ];
-  const size =
-    device.amps === null
-      ? `${BLANK} A`
-      : device.leastAmps === null
-        ? `\u2264 ${figure(device.amps, 'A')}`
-        : `${plain(device.leastAmps)} to ${figure(device.amps, 'A')}`;
-  return [
-    unbroken(`${poles}${kind}`),
-    `${device.device === 'unknown' ? `${BLANK},` : ''} ${unbroken(size)}`,
-  ].join(' ');
+/** The device of the first port as the schedule has it, without its voltage; a blank where it is to be filled in. */
+function deviceWords({ overcurrent }: PlannedProtector): string {
+  const [device] = overcurrent;
+  if (!device) return `device ${BLANK} A`;
+  const told = deviceInFew({ ...device, volts: null });
+  if (!isDeviceBlank(device))
+    return device.device === 'none' || device.device === 'unknown' ? `device: ${told}` : told;
+  return `device ${BLANK}${told === '' ? ' A' : `, ${unbroken(told)}`}`;
 }
 
 function typeWords({ partDetails }: PlannedProtector): string {
@@ -221,11 +214,11 @@ function tapLines({ protectors, again }: Tap, basis: Basis, unit: LengthUnit): L
   const tags = tagsInShort(protectors.map((p) => p.tag));
   const tag = `${tags}${NO_BREAK}${protector.existing === null ? '(N)' : '(E)'}`;
   if (again) return onLines(`${tags}, same housing`, TAP, true);
-  const { wiring } = protector;
-  const gauge =
-    wiring.leadGauge === ''
-      ? `${BLANK} ${isNec(basis) ? 'AWG' : 'mm\u00b2'}`
-      : wiring.leadGauge.replace(/mm2$/, 'mm\u00b2');
+  const { figures, wiring } = protector;
+  const stated = wiring.leadGauge === '' ? (figures?.smallestLead ?? '') : wiring.leadGauge;
+  const gauge = isLeadBlank(protector)
+    ? `${BLANK} ${isNec(basis) ? 'AWG' : 'mm\u00b2'}`
+    : stated.replaceAll('mm2', 'mm\u00b2');
   const longest = paperLead(wiring.leadLengthLimit, unit, 'down');
   return [
     ...onLines(tag, TAP, true),

@@ -28,6 +28,7 @@ export type AssumptionsView = z.infer<typeof AssumptionsSchema>;
 interface Told {
   readonly assumption: Assumption;
   readonly tags: string[];
+  more: number;
   readonly end: string;
 }
 
@@ -46,8 +47,12 @@ function told(plan: Plan): Told[] {
         one.assumption.decides === assumption.decides &&
         one.end === end,
     );
-    if (!same) found.push({ assumption, tags, end });
-    else for (const tag of tags) if (!same.tags.includes(tag)) same.tags.push(tag);
+    if (!same) {
+      found.push({ assumption, tags, more: assumption.more, end });
+      return;
+    }
+    same.more += assumption.more;
+    for (const tag of tags) if (!same.tags.includes(tag)) same.tags.push(tag);
   };
   for (const item of plan.openItems) if (item.severity === 'confirm') add(assumptionOf(item), VERIFY);
   for (const one of plan.settled) add(settledAssumed(one), capital(settledBy(one)));
@@ -57,8 +62,11 @@ function told(plan: Plan): Told[] {
 const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** `PV circuits ungrounded, no pole bonded (ARR-E, ARR-W). Verify.` */
-function text({ assumption, tags, end }: Told): string {
-  const named = tags.length === 0 ? '' : ` (${tagList([...tags].sort(byNaturalOrder))})`;
+function text({ assumption, tags, more, end }: Told): string {
+  const named =
+    tags.length === 0
+      ? ''
+      : ` (${tagList([...tags].sort(byNaturalOrder))}${more === 0 ? '' : ` and ${String(more)} more`})`;
   return `${assumption.says}${named}. ${end}.`;
 }
 

@@ -43,11 +43,11 @@ function fedText({ figures }: PlannedProtector): string {
 }
 
 /** How far it covers, worked out: exact figures, since whoever checks it by hand needs them. */
-function reachWorking(last: LastStep): string {
+function reachWorking(last: LastStep, isCut: boolean): string {
   switch (last.code) {
     case 'reach/unlimited': {
       const { level, leads, withstand } = last.values;
-      return `${figure(level.value, 'V')} + ${levelText(leads.value)} V ≤ ${figure(withstand.value, 'V')} / 2`;
+      return `${figure(level.value, 'V')} + ${levelText(leads.value)} V ≤ ${figure(withstand.value, 'V')} / 2${isCut ? `, at most ${figure(last.value, 'm')}` : ''}`;
     }
     case 'reach/none': {
       const { level, leads, withstand } = last.values;
@@ -104,7 +104,7 @@ export function calculationLine(
       return { working, result: `${levelText(last.value)} V`, against: 'added to the level' };
     case 'reach':
       return {
-        working: reachWorking(last),
+        working: reachWorking(last, (figures?.reach ?? null) !== null),
         result: reachWords(figures, lengthUnitOf(plan)),
         against: [levelHeld(protector, 1), fedText(protector)].filter((one) => one !== '').join('; '),
       };

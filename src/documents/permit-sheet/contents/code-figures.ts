@@ -1,6 +1,4 @@
 import type { PlannedProtector } from '../../../model/plan.js';
-import type { LengthUnit } from '../../../words/lengths.js';
-import { paperLead } from '../../../words/lengths.js';
 import { askedCurrent, askedVolts, givenCurrent, levelText } from './paper-figures.js';
 
 const sign = (isMet: boolean): string => (isMet ? '≥' : '<');
@@ -41,15 +39,19 @@ export function levelHeld({ figures }: PlannedProtector, share: number): string 
   return `${upBasis ?? 'level'} ${String(up)} V + leads ${levelText(leadVoltage)} V ${isMet ? '≤' : '>'} ${part}${String(impulseWithstand)} V${withstandAssumed ? ' (assumed)' : ''}`;
 }
 
-/** `10 AWG (least 12 AWG Cu), line plus ground at most 19 in`. */
-export function leadsHeld({ figures, wiring }: PlannedProtector, unit: LengthUnit): string {
+/** `10 AWG (least 12 AWG Cu)`. */
+export function leadsHeld({ figures, wiring }: PlannedProtector): string {
   const line = figures?.smallestLead ?? null;
   const ground = figures?.smallestGroundLead ?? null;
   const least = line === null ? '' : line === ground || ground === null ? line : `${line}, ground ${ground}`;
-  const gauge = wiring.leadGauge;
-  const size = gauge === '' ? least : least === '' ? gauge : `${gauge} (least ${least})`;
-  const length = `line plus ground at most ${paperLead(wiring.leadLengthLimit, unit, 'down')}`;
-  return [size, length].filter((one) => one !== '').join(', ');
+  const gauge = metric(wiring.leadGauge);
+  if (gauge === '') return metric(least);
+  return least === '' ? gauge : `${gauge} (least ${metric(least)})`;
+}
+
+/** A gauge as the catalogue has it, with its square millimetres as they are written. */
+export function metric(gauge: string): string {
+  return gauge.replaceAll(/\bmm2\b/g, 'mm²');
 }
 
 /** A figure of one of a protector's calculations, by the code of its last step; undefined where it has none. */

@@ -1,27 +1,28 @@
 import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { plain } from '../../../words/figures.js';
-import { lengthUnitOf, paperLength } from '../../../words/lengths.js';
+import { lengthUnitOf, paperLead, paperLength } from '../../../words/lengths.js';
 import { channelsInShort } from '../../../words/protector-short.js';
 import { dischargeHeld, leadsHeld, levelHeld, shortCircuitHeld, voltageHeld } from './code-figures.js';
 import type { CodeLine } from './code-line.js';
 
-/** What is counted against the limits of lengths, by the reasons of a protector. */
-function lengthText({ reasons }: PlannedProtector, plan: Plan): string {
-  const told = (metres: number): string => paperLength(metres, lengthUnitOf(plan));
-  const found = reasons.flatMap(({ because, strength }) => {
-    if (strength !== 'required') return [];
-    switch (because.code) {
-      case 'dc-input/length-compared': {
-        const { length, critical, shorter } = because.values;
-        return [`L ${told(length.value)} ${shorter ? '<' : '≥'} Lcrit ${told(critical.value)}`];
-      }
-      case 'long-run/longer-than-limit': {
-        const { length, limit } = because.values;
-        return [`run ${told(length.value)} > ${told(limit.value)}`];
-      }
-      default:
-        return [];
-    }
+/** The DC runs against the critical length. */
+function criticalText({ reasons }: PlannedProtector, plan: Plan): string {
+  const unit = lengthUnitOf(plan);
+  for (const { because } of reasons) {
+    if (because.code !== 'dc-input/length-compared') continue;
+    const { length, critical, shorter } = because.values;
+    return `L ${paperLength(length.value, unit)} ${shorter ? '<' : '≥'} Lcrit ${paperLength(critical.value, unit)}`;
+  }
+  return '';
+}
+
+/** The runs that end there against the longest that one protector may serve. */
+function runText({ reasons }: PlannedProtector, plan: Plan): string {
+  const unit = lengthUnitOf(plan);
+  const found = reasons.flatMap(({ because }) => {
+    if (because.code !== 'long-run/longer-than-limit') return [];
+    const { length, limit } = because.values;
+    return [`run ${paperLength(length.value, unit)} > ${paperLength(limit.value, unit)}`];
   });
   return found.join('; ');
 }
@@ -47,7 +48,7 @@ const isAc = (p: PlannedProtector): boolean => p.required.current === 'ac' && p.
 /** The clauses of the IEC standards that a reviewer looks for. */
 export const IEC_LINES: readonly CodeLine[] = [
   {
-    subjects: ['transient-overvoltage-risk', 'calculated-risk-level', 'origin-of-installation'],
+    subjects: ['transient-overvoltage-risk', 'calculated-risk-level'],
     title: 'Protector at the origin, by the risk level',
     here: riskText,
     places: true,
@@ -55,13 +56,13 @@ export const IEC_LINES: readonly CodeLine[] = [
   {
     subjects: ['pv-dc-protection'],
     title: 'DC side of PV: runs against the critical length',
-    here: lengthText,
+    here: criticalText,
     places: true,
   },
   {
     subjects: ['pv-dc-both-ends', 'ten-metre-distance'],
     title: 'Both ends of a run over 10 m',
-    here: lengthText,
+    here: runText,
     places: true,
   },
   {
@@ -93,6 +94,9 @@ export const IEC_LINES: readonly CodeLine[] = [
   {
     subjects: ['lead-routing', 'smallest-lead'],
     title: 'Leads: length and least size',
-    here: (p, plan) => leadsHeld(p, lengthUnitOf(plan)),
+    here: (p, plan) => {
+      const longest = paperLead(p.wiring.leadLengthLimit, lengthUnitOf(plan), 'down');
+      return `at most ${longest}, ${leadsHeld(p)}`;
+    },
   },
 ];

@@ -42,18 +42,18 @@ function rulesOf(plan: Plan, line: CodeLine): ReadonlySet<string> {
   return new Set([...plan.clauses, ...plan.otherClauses].filter(isOf(line)).map(({ rule }) => rule));
 }
 
+/** True where sources of a reason are clauses of the line. */
+function cites(plan: Plan, line: CodeLine, sources: PlannedProtector['reasons'][number]['sources']): boolean {
+  const cited = plan.clauses.filter(isOf(line));
+  return sources.some(
+    (source) =>
+      source.code === 'source/clause' && cited.some(({ clause }) => clause === source.values.clause),
+  );
+}
+
 /** True where a clause of the line requires this protector. */
 function isRequiredBy(plan: Plan, line: CodeLine, { reasons }: PlannedProtector): boolean {
-  const cited = plan.clauses.filter(isOf(line));
-  return reasons.some(
-    ({ rule, strength, sources }) =>
-      strength === 'required' &&
-      sources.some(
-        (source) =>
-          source.code === 'source/clause' &&
-          cited.some((one) => one.rule === rule && one.clause === source.values.clause),
-      ),
-  );
+  return reasons.some(({ strength, sources }) => strength === 'required' && cites(plan, line, sources));
 }
 
 /** How a protector stands to the rules of a line: the worst of them; undefined where none of them looks at it. */
@@ -67,7 +67,7 @@ function standingAt(plan: Plan, rules: ReadonlySet<string>, tag: string): Standi
 /** Gravest last, as the words of the contract have them: open goes before what is to be confirmed. */
 const ENDS: Readonly<Record<Standing, string>> = {
   met: '',
-  'to confirm': '; to be confirmed',
+  'to confirm': '; confirm',
   'not met': '; NOT MET',
   open: '; OPEN',
   'does not apply': '',
@@ -102,14 +102,28 @@ function clauseName({ standard, clause }: Clause, plan: Plan): string {
 }
 
 function clausesOf(plan: Plan, line: CodeLine, of: readonly Clause[], entries: readonly Entry[]): string {
-  const { cites } = line;
+  const { cites: citing } = line;
   const tags = new Set(entries.map(({ tag }) => tag));
-  const used = cites && new Set(plan.protectors.filter(({ tag }) => tags.has(tag)).flatMap(cites));
+  const used = citing && new Set(plan.protectors.filter(({ tag }) => tags.has(tag)).flatMap(citing));
   const names = line.subjects
     .filter((subject) => used?.has(subject) ?? true)
     .flatMap((subject) => of.filter((one) => one.subject === subject))
     .map((one) => clauseName(one, plan));
   return [...new Set(names)].join(', ');
+}
+
+/** Why a line asks for none: its own figure where one stands there all the same, else what its rules say. */
+function whyNotAsked(plan: Plan, line: CodeLine, rules: ReadonlySet<string>): string {
+  const [figure] = plan.protectors
+    .filter(({ reasons }) =>
+      reasons.some(({ rule, sources }) => rules.has(rule) && cites(plan, line, sources)),
+    )
+    .map((protector) => line.here(protector, plan));
+  if (figure !== undefined && figure !== '') return figure;
+  const because = plan.standings.find(
+    ({ rule, standing }) => rules.has(rule) && standing === 'does not apply',
+  )?.because;
+  return because ? notAskedInShort(because) : '';
 }
 
 /** Clauses that put a protector somewhere and ask for none here: `694.7(D): no wind turbine`. */
@@ -118,11 +132,8 @@ function notAsked(plan: Plan): string[] {
     if (!line.places || entriesOf(plan, line).length > 0) return [];
     const rules = rulesOf(plan, line);
     const names = clausesOf(plan, line, [...plan.clauses, ...plan.otherClauses], []);
-    const because = plan.standings.find(
-      ({ rule, standing }) => rules.has(rule) && standing === 'does not apply',
-    )?.because;
+    const why = whyNotAsked(plan, line, rules);
     if (names === '') return [];
-    const why = because ? notAskedInShort(because) : '';
     return [why === '' ? names : `${names} (${why})`];
   });
 }

@@ -5,6 +5,7 @@ import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { portInWords } from '../../../words/port-words.js';
 import { tagList } from '../../../words/tag-list.js';
 import { statedText } from '../../parts/site.js';
+import { metric } from './code-figures.js';
 import type { BlockContext } from './context.js';
 import { runsOf, RunsSchema } from './runs.js';
 
@@ -68,7 +69,7 @@ function torqueNote(plan: Plan): string {
     if (part === null || existing !== null) return '';
     const told = [
       torque === null ? '' : `torque ${torque}`,
-      wireRange === null ? '' : `terminals for ${wireRange}`,
+      wireRange === null ? '' : `terminals for ${metric(wireRange)}`,
     ].filter((one) => one !== '');
     return told.length === 0 ? 'by the instructions of the part' : told.join(', ');
   });
@@ -77,6 +78,7 @@ function torqueNote(plan: Plan): string {
 
 /** Ports without a protector, equipment by equipment, in one line. */
 function portsNote(plan: Plan): string[] {
+  const kinds = new Map(plan.site.equipments.map((e) => [e.tag, e.kind]));
   const isOpen = new Set(plan.notPlaced.filter(({ open }) => open).map((n) => `${n.equipment}\n${n.port}`));
   const ports = new Map<
     string,
@@ -89,9 +91,13 @@ function portsNote(plan: Plan): string[] {
   const named = (open: boolean): string => {
     const byPort = new Map<string, string[]>();
     for (const one of ports.values()) {
-      if (one.open === open) byPort.set(one.port, [...(byPort.get(one.port) ?? []), one.equipment]);
+      if (one.open === open) {
+        const words =
+          kinds.get(one.equipment) === 'signal-line' ? 'data or signal line' : portInWords(one.port);
+        byPort.set(words, [...(byPort.get(words) ?? []), one.equipment]);
+      }
     }
-    return [...byPort].map(([port, tags]) => `${portInWords(port)} of ${sorted(tags)}`).join('; ');
+    return [...byPort].map(([port, tags]) => `${port} of ${sorted(tags)}`).join('; ');
   };
   const none = named(false);
   const undecided = named(true);

@@ -9,7 +9,8 @@ import {
   positionInShort,
   systemInShort,
 } from '../../../words/protector-short.js';
-import { isDeviceBlank, isFaultCurrentBlank, isGroundBlank, isLeadBlank } from './blanks.js';
+import { metric } from './code-figures.js';
+import { isDeviceBlank, isFaultCurrentBlank, isGroundBlank, isLeadBlank } from '../../parts/blanks.js';
 import { askedKiloamperes, askedVolts, givenKiloamperes } from './paper-figures.js';
 import { requiredBy } from './required-by.js';
 
@@ -21,8 +22,6 @@ export interface Cell {
 
 /** What the schedule says of a housing, but for its tag and the equipment that it guards. */
 export interface ScheduleCells {
-  /** Of the equipment guarded: `DC input 1`; `` where the tag of the equipment says it all. */
-  readonly ports: string;
   readonly place: Cell;
   readonly system: Cell;
   readonly channels: Cell;
@@ -55,9 +54,9 @@ const given = (value: number | null | undefined, tell: (value: number) => string
 /** Ports that the tag of the equipment says already. */
 const PLAIN_PORTS: ReadonlySet<string> = new Set(['output', 'feeder', 'terminals', 'dc-in']);
 
-function portsText({ ports }: PlannedProtector): string {
-  const names = ports.map(({ port }) => port);
-  return names.every((name) => PLAIN_PORTS.has(name)) ? '' : portsInWords(names);
+/** The ports of one equipment in words; `` where its tag says it all. */
+export function guardedPorts(ports: readonly string[]): string {
+  return ports.every((name) => PLAIN_PORTS.has(name)) ? '' : portsInWords(ports);
 }
 
 function partCell({ part, existing, partDetails }: PlannedProtector): Cell {
@@ -98,7 +97,6 @@ export function scheduleCells(protector: PlannedProtector, plan: Plan): Schedule
   const nec = isNec(plan.basis);
   const gauge = wiring.leadGauge === '' ? (figures?.smallestLead ?? '') : wiring.leadGauge;
   return {
-    ports: portsText(protector),
     place: cell(`${place === '' ? NONE : place}${outdoors ? ' (outdoors)' : ''}`, positionInShort(protector)),
     system: cell(systemInShort(protector)),
     channels: cell(channelsInShort(protector)),
@@ -113,7 +111,10 @@ export function scheduleCells(protector: PlannedProtector, plan: Plan): Schedule
     faultCurrent: faultCell(protector),
     sccr: given(figures?.sccr, givenKiloamperes),
     device: { lines: devicesInFew(protector.overcurrent), fill: protector.overcurrent.some(isDeviceBlank) },
-    gauge: { lines: gauge === '' ? [] : [gauge], fill: isLeadBlank(protector) || isGroundBlank(protector) },
+    gauge: {
+      lines: gauge === '' ? [] : [metric(gauge)],
+      fill: isLeadBlank(protector) || isGroundBlank(protector),
+    },
     longest: cell(longestText(protector, plan)),
     ground: cell(groundInShort(protector)),
     enclosure: cell(partDetails?.enclosure ?? required.enclosures.join(', ')),

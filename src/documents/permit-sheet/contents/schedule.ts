@@ -5,7 +5,7 @@ import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { tagList } from '../../../words/tag-list.js';
 import type { BlockContext } from './context.js';
 import { runsOf, RunsSchema } from './runs.js';
-import { scheduleCells, type Cell, type ScheduleCells } from './schedule-row.js';
+import { guardedPorts, scheduleCells, type Cell, type ScheduleCells } from './schedule-row.js';
 
 const CellSchema = z.object({
   lines: z.array(RunsSchema),
@@ -45,7 +45,8 @@ export type PermitScheduleView = z.infer<typeof PermitScheduleSchema>;
 /** Housings that differ in nothing but their tags and those of the equipment that they guard. */
 interface Row {
   readonly tags: string[];
-  readonly guarded: string[];
+  /** Ports by equipment. */
+  readonly guarded: Map<string, string[]>;
   readonly cells: ScheduleCells;
 }
 
@@ -71,18 +72,31 @@ const joined = (...cells: readonly Cell[]): Cell => ({
   fill: cells.some((c) => c.fill),
 });
 
+const DC_INPUT = /^dc-in-\d+$/;
+
+/** Ports that differ in the number of a DC input alone are alike. */
+const portClass = (port: string): string => port.replace(DC_INPUT, 'dc-in-');
+
+/** Cells in one line. */
+const beside = (...cells: readonly Cell[]): Cell => {
+  const { lines, fill } = joined(...cells);
+  return { lines: lines.length === 0 ? [] : [lines.join(', ')], fill };
+};
+
 function rowsOf(plan: Plan): Row[] {
   const kinds = new Map(plan.site.equipments.map((e) => [e.tag, e.kind]));
   const found = new Map<string, Row>();
   for (const protector of plan.protectors) {
     const cells = scheduleCells(protector, plan);
-    const guarded = [...new Set(protector.ports.map((p) => p.equipment))];
-    const key = JSON.stringify([cells, guarded.map((tag) => kinds.get(tag) ?? '')]);
-    const row = found.get(key);
-    if (row) {
-      row.tags.push(protector.tag);
-      for (const tag of guarded) if (!row.guarded.includes(tag)) row.guarded.push(tag);
-    } else found.set(key, { tags: [protector.tag], guarded, cells });
+    const guards = protector.ports.map(({ equipment, port }) => [kinds.get(equipment), portClass(port)]);
+    const key = JSON.stringify([cells, guards]);
+    const row = found.get(key) ?? { tags: [], guarded: new Map<string, string[]>(), cells };
+    found.set(key, row);
+    row.tags.push(protector.tag);
+    for (const { equipment, port } of protector.ports) {
+      const ports = row.guarded.get(equipment) ?? [];
+      row.guarded.set(equipment, ports.includes(port) ? ports : [...ports, port]);
+    }
   }
   return [...found.values()];
 }
@@ -97,8 +111,16 @@ function common(rows: readonly Row[], of: (cells: ScheduleCells) => Cell): Cell 
 
 const sorted = (tags: readonly string[]): string => tagList([...tags].sort(byNaturalOrder));
 
-function guardedText({ guarded, cells }: Row): string {
-  return cells.ports === '' ? sorted(guarded) : `${sorted(guarded)}, ${cells.ports}`;
+/** `INV, DC inputs 1 to 26`; `TRK-1, TRK-2`; `SVC, service`. */
+function guardedText({ guarded }: Row): string {
+  const byPorts = new Map<string, string[]>();
+  for (const [equipment, ports] of guarded) {
+    const words = guardedPorts([...ports].sort(byNaturalOrder));
+    byPorts.set(words, [...(byPorts.get(words) ?? []), equipment]);
+  }
+  return [...byPorts]
+    .map(([words, tags]) => (words === '' ? sorted(tags) : `${sorted(tags)}, ${words}`))
+    .join('; ');
 }
 
 /** `VPR`, `Up`, or both where parts are told by different ones. */
@@ -129,7 +151,7 @@ function leads(rows: readonly Row[]): LeadColumns {
   });
   const own = parts.filter(({ of }) => common(rows, of) === undefined);
   const column = text(`Leads: ${own.map(({ head }) => head).join(', ')}`, ({ cells }) =>
-    joined(...own.map(({ of }) => of(cells))),
+    beside(...own.map(({ of }) => of(cells))),
   );
   const told = shared.length === 0 ? [] : [`Leads of all: ${shared.join(', ')}.`];
   return { column: own.length === 0 ? undefined : column, told };
@@ -163,7 +185,8 @@ function whatColumns(rows: readonly Row[], sharesListing: boolean): Column[] {
     text('System; channels', (r) => joined(r.cells.system, r.cells.channels)),
     text(sharesListing ? 'Part, maker, file' : 'Part, maker, listing', (r) => {
       const { lines } = r.cells.listing;
-      return joined(r.cells.part, { lines: sharesListing ? lines.slice(1) : lines, fill: false });
+      const [part = '', ...rest] = r.cells.part.lines;
+      return joined(one(part), one([...rest, ...(sharesListing ? lines.slice(1) : lines)].join(', ')));
     }),
   ];
 }

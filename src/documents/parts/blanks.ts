@@ -1,4 +1,4 @@
-import type { Plan, PlannedProtector } from '../../../model/plan.js';
+import type { Plan, PlannedProtector } from '../../model/plan.js';
 
 /** What a permit sheet leaves to be filled in at a protector, since nobody states it. */
 export interface Blank {
