@@ -12,7 +12,10 @@ import { embeddedFonts } from '../print/fonts.js';
 export interface RenderOrder {
   readonly number: number;
   readonly plan: Plan;
-  readonly context: Omit<DocumentContext, 'fonts' | 'measure'>;
+  readonly context: Omit<DocumentContext, 'fonts' | 'measure'> & {
+    readonly fonts: undefined;
+    readonly measure: undefined;
+  };
 }
 
 /** What it is sent when it asked for blocks to be measured. */

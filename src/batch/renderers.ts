@@ -40,8 +40,8 @@ export function openRenderers(render: Render, pages: number): Renderers {
       const most = Math.ceil(pages / PAGES_A_THREAD);
       if (threads.length < most) threads.push(new RenderThread());
       const idlest = threads.reduce((a, b) => (b.waiting < a.waiting ? b : a));
-      const { fonts: _fonts, measure, ...rest } = context;
-      return idlest.render(plan, rest, measure);
+      // Functions go into no message.
+      return idlest.render(plan, { ...context, fonts: undefined, measure: undefined }, context.measure);
     },
     close: async () => {
       await Promise.all(threads.map((thread) => thread.close()));

@@ -1,36 +1,27 @@
 import type { Clause, Plan } from '../../model/plan.js';
-import type { CheckedClause, Settings } from '../../model/settings.js';
+import type { Settings } from '../../model/settings.js';
 import { isNec } from '../../model/editions.js';
 
-/** How the setting `checkedClauses` names a clause: `230.67` of the code itself, `IEC 60664-1 Table F.1` of another standard. */
-export function clauseKey(clause: Pick<Clause, 'standard' | 'clause'>, basis: Plan['basis']): string {
-  const ofCode = isNec(basis) && clause.standard.startsWith('NEC');
-  return normal(ofCode ? clause.clause : `${clause.standard} ${clause.clause}`);
-}
+type Named = Pick<Clause, 'standard' | 'clause'>;
 
 const normal = (text: string): string => text.trim().replace(/\s+/g, ' ');
 
-function isChecked(key: string, basis: Plan['basis'], checked: readonly CheckedClause[]): boolean {
-  return checked.some((one) => one.basis === basis && normal(one.clause) === key);
+/** A clause in few words: `230.67` of the code itself, `IEC 60664-1 Table F.1` of another standard. */
+export function clauseName({ standard, clause }: Named, basis: Plan['basis']): string {
+  return normal(isNec(basis) && standard.startsWith('NEC') ? clause : `${standard} ${clause}`);
 }
 
-function uncheckedOf(clauses: readonly Clause[], { basis }: Plan, { checkedClauses }: Settings): string[] {
-  const keys = clauses.filter((c) => !c.commonPractice).map((c) => clauseKey(c, basis));
-  return [...new Set(keys)].filter((key) => !isChecked(key, basis, checkedClauses));
+/**
+ * True where someone of the company has read a clause against the edition in force: `checkedClauses` names it by its number, with
+ * its standard before it or without.
+ */
+export function isChecked(named: Named, basis: Plan['basis'], { checkedClauses }: Settings): boolean {
+  const names = [normal(named.clause), normal(`${named.standard} ${named.clause}`)];
+  return checkedClauses.some((one) => one.basis === basis && names.includes(normal(one.clause)));
 }
 
-/** The clauses behind the required lines of the schedule that nobody of the company has checked against the edition in force. */
-export function uncheckedRequired(plan: Plan, settings: Settings): string[] {
-  const reasons = plan.protectors.flatMap((protector) => protector.reasons);
-  const required = new Set(reasons.filter((r) => r.strength === 'required').map((r) => r.rule));
-  return uncheckedOf(
-    plan.clauses.filter((clause) => required.has(clause.rule)),
-    plan,
-    settings,
-  );
-}
-
-/** All clauses that the papers of a job cite and that nobody of the company has checked. */
+/** The clauses that the papers of a job cite and that nobody of the company has checked, each once. */
 export function uncheckedClauses(plan: Plan, settings: Settings): string[] {
-  return uncheckedOf(plan.clauses, plan, settings);
+  const open = plan.clauses.filter((c) => !c.commonPractice && !isChecked(c, plan.basis, settings));
+  return [...new Set(open.map((clause) => clauseName(clause, plan.basis)))];
 }

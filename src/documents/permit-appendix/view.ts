@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Clause, Plan } from '../../model/plan.js';
-import { clauseKey, uncheckedClauses } from '../parts/clause-checks.js';
+import { isChecked } from '../parts/clause-checks.js';
 import { calculationView, calculationViews, CalculationViewSchema } from '../parts/calculations.js';
 import type { DataSheet, DocumentContext } from '../parts/context.js';
 import { JobViewSchema, jobView } from '../parts/job.js';
@@ -47,13 +47,13 @@ export const PermitAppendixSchema = z.object({
 });
 export type PermitAppendixView = z.infer<typeof PermitAppendixSchema>;
 
-function clausesOf(plan: Plan, unchecked: ReadonlySet<string>): z.infer<typeof ClauseSchema>[][] {
+function clausesOf(plan: Plan, settings: DocumentContext['settings']): z.infer<typeof ClauseSchema>[][] {
   const view = (clause: Clause): z.infer<typeof ClauseSchema> => ({
     source: clauseText(clause),
     says: clause.memory
       ? 'the text was not at hand when this was written: read the clause itself'
       : clause.says,
-    dagger: !clause.commonPractice && unchecked.has(clauseKey(clause, plan.basis)),
+    dagger: !clause.commonPractice && !isChecked(clause, plan.basis, settings),
   });
   return clausesByRule(plan.clauses).map(({ clauses }) => clauses.map(view));
 }
@@ -74,8 +74,8 @@ function sheetsView(plan: Plan, sheets: readonly DataSheet[]): PermitAppendixVie
 /** The view of the appendix. */
 export function permitAppendixView(plan: Plan, context: DocumentContext, style: string): PermitAppendixView {
   const asked = new Set(context.appendices);
-  const unchecked = new Set(uncheckedClauses(plan, context.settings));
   const titles = clausesByRule(plan.clauses).map(({ title }) => title);
+  const clauses = clausesOf(plan, context.settings);
   return {
     language: 'en',
     title: `Permit appendix, job ${plan.job}`,
@@ -90,8 +90,8 @@ export function permitAppendixView(plan: Plan, context: DocumentContext, style: 
     sources: asked.has('sources')
       ? {
           site: siteView(plan),
-          clauses: clausesOf(plan, unchecked).map((clauses, i) => ({ title: titles[i] ?? '', clauses })),
-          unchecked: unchecked.size > 0,
+          clauses: clauses.map((own, i) => ({ title: titles[i] ?? '', clauses: own })),
+          unchecked: clauses.flat().some(({ dagger }) => dagger),
         }
       : null,
     dataSheets: context.dataSheets === undefined ? null : sheetsView(plan, context.dataSheets),

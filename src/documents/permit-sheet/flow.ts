@@ -25,6 +25,14 @@ export interface Taken {
   readonly splits: boolean;
 }
 
+/** How a column is filled. */
+export interface Taking {
+  /** True: no column is higher than this one, so that what is higher still stands there all the same. */
+  readonly forced?: boolean;
+  /** True: the column before it stands beside it. */
+  readonly beside?: boolean;
+}
+
 /** Between two blocks of a column; mm. */
 export const BLOCK_GAP = 4;
 /** A table or list goes on elsewhere with so many rows at least, and leaves as many. */
@@ -85,9 +93,13 @@ function headingAgain(block: MeasuredBlock, group: number): { html: string; heig
  * @param flow blocks as measured at the width of the column
  * @param from where to go on
  * @param room of the column, mm
- * @param forced true: no column is higher than this one, so that what is higher still stands there all the same
  */
-export function take(flow: readonly MeasuredBlock[], from: Place, room: number, forced = false): Taken {
+export function take(
+  flow: readonly MeasuredBlock[],
+  from: Place,
+  room: number,
+  { forced = false, beside = false }: Taking = {},
+): Taken {
   const parts: { name: string; html: string }[] = [];
   let place = from;
   let height = 0;
@@ -105,7 +117,9 @@ export function take(flow: readonly MeasuredBlock[], from: Place, room: number, 
     let html: string;
     let rows = group.rows.slice(place.row);
     if (isTable(group)) {
-      const again = begins && place.group > 0 ? headingAgain(block, place.group) : { html: '', height: 0 };
+      // The numbers of a list go on by themselves from the column beside.
+      const isTold = begins && place.group > 0 && !(beside && group.kind === 'list');
+      const again = isTold ? headingAgain(block, place.group) : { html: '', height: 0 };
       const fixed = gap + again.height + group.head;
       const fitting = rowsThatFit(rows, room - height - fixed - group.tail) || (isForced ? 1 : 0);
       if (fitting === 0) return full(place.row > 0);

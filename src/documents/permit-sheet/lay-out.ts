@@ -2,6 +2,7 @@ import type { MeasuredBlock } from '../../model/print.js';
 import { heightOf, isDone, START, take } from './flow.js';
 import type { Part, Place } from './flow.js';
 import { GAP } from './paper.js';
+import { OTHER_ORDERS, upTo, waysOf, type Way } from './ways.js';
 
 /** A column of a band. */
 export interface Column {
@@ -37,19 +38,6 @@ export interface Contents {
   readonly beside: { readonly width: number; readonly blocks: readonly MeasuredBlock[] } | undefined;
   /** The same over the whole width, for what stands below a drawing: the legend. */
   readonly legend: readonly MeasuredBlock[];
-}
-
-/** A way to lay out. */
-interface Way {
-  /** True: the last of the wide blocks goes into columns. */
-  readonly narrowLast: boolean;
-  readonly columns: number;
-  /** How high the column beside the first drawing may be; mm. */
-  readonly besideHeight: number;
-  /** True: a table over the whole width goes on over sheets before columns fill up the rest. */
-  readonly tears: boolean;
-  /** True: columns of running text go before the tables. */
-  readonly textFirst: boolean;
 }
 
 /** Columns lower than this aren't worth the break; mm. */
@@ -101,7 +89,7 @@ function filled(
   let highest = 0;
   let splits = 0;
   for (let i = 0; i < count; i += 1) {
-    const taken = take(flow, next, height, forced);
+    const taken = take(flow, next, height, { forced, beside: i > 0 });
     columns.push([...taken.parts]);
     next = taken.next;
     highest = Math.max(highest, taken.height);
@@ -132,13 +120,25 @@ function balanced(
   return best.splits > whole.splits ? whole : best;
 }
 
-function lay(contents: Contents, way: Way): { panels: Panels; fits: boolean } {
+interface Laid {
+  readonly panels: Panels;
+  /** False: something is wider than its column. */
+  readonly fits: boolean;
+}
+
+function lay(contents: Contents, way: Way): Laid {
   const { room, drawings } = contents;
   const wide = way.narrowLast ? contents.wide.slice(0, -1) : contents.wide;
-  const ofColumns = (blocks: readonly MeasuredBlock[]): readonly MeasuredBlock[] =>
-    way.narrowLast ? blocks : blocks.slice(0, -1);
-  const narrow = ofColumns(contents.narrow.get(way.columns) ?? []);
-  const beside = contents.beside && { ...contents.beside, blocks: ofColumns(contents.beside.blocks) };
+  const inOrder = (blocks: readonly MeasuredBlock[]): MeasuredBlock[] => {
+    const own = way.narrowLast ? blocks : blocks.slice(0, -1);
+    return way.order(own.length).flatMap((index) => own[index] ?? []);
+  };
+  const narrow = inOrder(contents.narrow.get(way.columns) ?? []);
+  const legends = contents.legend.length;
+  const beside = contents.beside && {
+    ...contents.beside,
+    blocks: [...contents.beside.blocks.slice(0, legends), ...inOrder(contents.beside.blocks.slice(legends))],
+  };
   const width = columnWidth(room.width, way.columns);
   const panels = new Panels(room.height);
   let text = START;
@@ -169,7 +169,7 @@ function lay(contents: Contents, way: Way): { panels: Panels; fits: boolean } {
       if (panels.done.length === 0) panels.begin();
       const isWhole = heightOf(flow) <= panels.left && place === START;
       const maySplit = isWhole || way.tears || panels.isFresh;
-      const taken = maySplit ? take(flow, place, panels.left, panels.isFresh) : undefined;
+      const taken = maySplit ? take(flow, place, panels.left, { forced: panels.isFresh }) : undefined;
       if (taken === undefined || taken.parts.length === 0) {
         putText(false);
         panels.begin();
@@ -189,7 +189,8 @@ function lay(contents: Contents, way: Way): { panels: Panels; fits: boolean } {
         START,
         Math.min(room.height, Math.max(drawing.height, way.besideHeight)),
       );
-      fits &&= beside.blocks.every((block) => block.fits) && taken.next.block >= legend.length;
+      const standing = beside.blocks.slice(0, taken.next.block + (taken.next.row > 0 ? 1 : 0));
+      fits &&= standing.every((block) => block.fits) && taken.next.block >= legend.length;
       // The legend leads the flow beside a drawing; what else stands there is no more to be laid out.
       text = withoutLegend(taken.next, contents.legend.length);
       if (taken.splits) panels.splits += 1;
@@ -219,7 +220,7 @@ function withoutLegend(place: Place, legends: number): Place {
 }
 
 /** How bad a layout is: sheets first, then what stands empty on all but the last, then tables that are torn. */
-function badness({ panels, fits }: ReturnType<typeof lay>, height: number, panelsASheet: number): number {
+function badness({ panels, fits }: Laid, height: number, panelsASheet: number): number {
   const sheets = Math.ceil(panels.done.length / panelsASheet);
   const empty = panels.done.slice(0, -1).reduce((all, panel) => all + (height - panel.used) / height, 0);
   return (fits ? 0 : 10_000) + sheets * 100 + empty * 10 + panels.splits * 3;
@@ -239,25 +240,15 @@ export function layOut(contents: Contents, columns: readonly number[], panelsASh
     contents.beside === undefined
       ? [0]
       : [0, height - GAP.band - tables, height].filter((h, i) => i === 0 || h > 0);
-  const ways = columns.flatMap((count) =>
-    besides.flatMap((besideHeight) =>
-      [false, true].flatMap((tears) =>
-        [false, true].flatMap((textFirst) =>
-          [false, true].map((narrowLast): Way => ({
-            columns: count,
-            besideHeight,
-            tears,
-            textFirst,
-            narrowLast,
-          })),
-        ),
-      ),
-    ),
+  const bestOf = (laid: readonly Laid[]): Laid =>
+    laid.reduce((best, one) => (badnessOf(one) < badnessOf(best) ? one : best));
+  const badnessOf = (laid: Laid): number => badness(laid, height, panelsASheet);
+  const best = bestOf(waysOf(columns, besides, upTo).map((way) => lay(contents, way)));
+  const used = best.panels.done.reduce((all, panel) => all + panel.used, 0);
+  // All that can be saved is saved where what stands on the sheets wouldn't go on fewer.
+  if (Math.ceil(used / height) >= best.panels.done.length) return best.panels.done;
+  const others = OTHER_ORDERS.flatMap((order) => waysOf(columns, besides, order)).map((way) =>
+    lay(contents, way),
   );
-  const [first, ...more] = ways.map((way) => lay(contents, way));
-  if (first === undefined) return [];
-  let best = first;
-  for (const laid of more)
-    if (badness(laid, height, panelsASheet) < badness(best, height, panelsASheet)) best = laid;
-  return best.panels.done;
+  return bestOf([best, ...others]).panels.done;
 }

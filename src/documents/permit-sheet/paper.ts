@@ -24,7 +24,7 @@ export interface PermitPage {
 }
 
 const LARGE = { left: 20, edge: 10, strip: 'right', stripSize: 66, padding: 4, wide: true } as const;
-const SMALL = { left: 20, edge: 7, strip: 'bottom', stripSize: 43, padding: 3, wide: false } as const;
+const SMALL = { left: 20, edge: 7, strip: 'bottom', stripSize: 40, padding: 2.5, wide: false } as const;
 
 /** Sheets: ANSI/ASME Y14.1 A and B, ARCH D; ISO 216 A4 and A3. */
 const PAGES: { readonly [P in PermitPaper]: PermitPage } = {

@@ -209,7 +209,10 @@ describe('the code table', () => {
     expect(of.get('230.67')).toEqual(['P-4: at the service SVC, type 2, In 20 kA ≥ 10 kA']);
     expect(of.get('215.18')).toEqual(['P-3: at MP, type 2, In 10 kA ≥ 10 kA']);
     expect(of.get('242.8')).toEqual(['P-1, P-2: 10 kA ≥ 12.8 A', 'P-3: 25 kA ≥ 10 kA', 'P-4: 50 kA ≥ 10 kA']);
-    expect(of.get('690.7, 690.7(A)(1)')).toEqual(['P-1: 462 V ≤ 600 V', 'P-2: 416 V ≤ 600 V']);
+    expect(of.get('690.7, 690.7(A)(1), 110.3(B)')).toEqual([
+      'P-1: 462 V ≤ 600 V, ≤ 600 V of INV',
+      'P-2: 416 V ≤ 600 V, ≤ 600 V of INV',
+    ]);
     expect(of.get('242.9')).toEqual(['all: light']);
   });
 

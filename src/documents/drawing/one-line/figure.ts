@@ -4,8 +4,9 @@ import type { Pen } from './pen.js';
 export interface Figure {
   readonly width: number;
   readonly height: number;
-  /** Where a line from the left arrives at it. */
+  /** Where a line from the left arrives at it, and how far from its left edge: no further for a box. */
   readonly entryY: number;
+  readonly inset?: number;
   /** Where a line from above arrives at it: across, and how far down its box begins. */
   readonly entryX: number;
   readonly topY: number;
@@ -19,7 +20,7 @@ export interface Room {
 }
 
 /** Shapes of one figure that are kept; common practice, no source. */
-const MOST_SHAPES = 14;
+const MOST_SHAPES = 10;
 
 /** True where a figure goes into a room; a hair of tolerance for sums of decimals. */
 export function fitsInto({ width, height }: Room, room: Room): boolean {

@@ -78,8 +78,8 @@ const sum = (values: readonly number[]): number => values.reduce((all, one) => a
 interface At {
   readonly lines: readonly Line[];
   readonly taps: readonly HungTap[];
-  /** True where the line goes on where its words say. */
-  readonly goesOn: boolean;
+  /** Of a line that goes on where its words say: which way what flows in it goes. */
+  readonly goesOn: 'out' | 'in' | null;
 }
 
 function levelLine({ lines, taps, goesOn }: At, isBelow: boolean): LevelLine {
@@ -97,7 +97,7 @@ function levelLine({ lines, taps, goesOn }: At, isBelow: boolean): LevelLine {
       pen.wire(x, y, x + length, y);
       pen.text(lines, x + 1.6, y - OFF - heightOf(lines));
       for (const [index, tap] of taps.entries()) drawTap(pen, tap, x + (stems[index] ?? 0), y, deep[index]);
-      if (goesOn) pen.symbol(ARROW_RIGHT, x + length, y);
+      if (goesOn !== null) pen.symbol(goesOn === 'out' ? ARROW_RIGHT : ARROW_LEFT, x + length, y);
     },
   };
 }
@@ -109,7 +109,7 @@ function uprightLine({ lines, taps, goesOn }: At, isBelow: boolean): UprightLine
   const bottom = Math.max(start, ...taps.map((tap, index) => (downs[index] ?? 0) + tapHeight(tap)));
   const rights = taps.map((tap, index) => (stems[index] ?? 0) - STEM + tapWidth(tap));
   return {
-    height: Math.max(SHORTEST, bottom + 0.5) + (goesOn ? 2.5 : 0),
+    height: Math.max(SHORTEST, bottom + 0.5) + (goesOn === null ? 0 : 2.5),
     right: Math.max(2, 1.8 + widthOf(lines), ...rights) + 1,
     draw(pen, x, y, length) {
       pen.wire(x, y, x, y + length);
@@ -120,7 +120,7 @@ function uprightLine({ lines, taps, goesOn }: At, isBelow: boolean): UprightLine
         drawTap(pen, tap, stem, down);
         if (index === 0 || isBelow) pen.symbol(JOINT, x, down);
       }
-      if (goesOn) pen.symbol(ARROW_DOWN, x, y + length);
+      if (goesOn !== null) pen.symbol(goesOn === 'out' ? ARROW_DOWN : ARROW_UP, x, y + length);
     },
   };
 }
@@ -138,7 +138,7 @@ export function lineBlock(
   const at: At = {
     lines: words.atLine(branch, near),
     taps: hung([...branch.nearTaps, ...branch.farTaps], words, family),
-    goesOn: branch.child === null && branch.far.length > 0,
+    goesOn: branch.child === null && branch.far.length > 0 ? (branch.isUpstream ? 'in' : 'out') : null,
   };
   return {
     level: [levelLine(at, false), levelLine(at, true)],
@@ -152,4 +152,10 @@ const ARROW_RIGHT = [
 ] as const;
 const ARROW_DOWN = [
   { filled: true, commands: [['M', -1.1, -2.4], ['L', 0, 0], ['L', 1.1, -2.4], ['Z']] },
+] as const;
+const ARROW_LEFT = [
+  { filled: true, commands: [['M', 0, -1.1], ['L', -2.4, 0], ['L', 0, 1.1], ['Z']] },
+] as const;
+const ARROW_UP = [
+  { filled: true, commands: [['M', -1.1, 0], ['L', 0, -2.4], ['L', 1.1, 0], ['Z']] },
 ] as const;

@@ -1,13 +1,11 @@
+import { combs } from './combs.js';
+import { coreOf, type Core } from './cores.js';
 import { bestShapes, choices, type Figure, type Room } from './figure.js';
-import type { Area, Pen, SymbolPart } from './pen.js';
 import { lineBlock, type LineBlock } from './line-blocks.js';
-import { heightOf, widthOf } from './measure.js';
 import type { SymbolFamily } from './symbols.js';
 import type { Branch, TreeNode } from './tree.js';
 import type { OneLineWords } from './words.js';
 
-/** Inside a box, around its text. */
-const PAD = 1.5;
 /** Between what stands beside each other. */
 const GAP = 2.5;
 /** Where a line from above arrives: so far from the left of a box. */
@@ -18,58 +16,9 @@ const BUS_END = 1.5;
 /** A line that ends without a box: the piece of it past its words. */
 const NOTHING: Figure = { width: 0.5, height: 0.5, entryX: 0, entryY: 0, topY: 0, draw: () => undefined };
 
-/** The end of the utility's line. */
-const SOURCE: readonly SymbolPart[] = [
-  {
-    filled: true,
-    commands: [['M', -0.7, 0], ['a', 0.7, 0.7, 0, 1, 0, 1.4, 0], ['a', 0.7, 0.7, 0, 1, 0, -1.4, 0], ['Z']],
-  },
-];
-
-/** What is drawn for the node itself. */
-interface Core {
-  readonly width: number;
-  readonly height: number;
-  /** Drawn over the extent that its lines ask for. */
-  draw(pen: Pen, extent: Area, direction: 'right' | 'down'): void;
-}
-
 /** A figure of which another can hang below its box. */
 interface Upper extends Figure {
   readonly boxBottom: number;
-}
-
-function coreOf(node: TreeNode, words: OneLineWords): Core {
-  if (node.form === 'box') {
-    const lines = words.box(node);
-    return {
-      width: Math.max(14, widthOf(lines) + 2 * PAD),
-      height: heightOf(lines) + 2 * PAD,
-      draw(pen, extent) {
-        pen.box(extent);
-        pen.text(lines, extent.x + PAD, extent.y + PAD);
-      },
-    };
-  }
-  if (node.form === 'bus') {
-    return {
-      width: 0,
-      height: 0,
-      draw(pen, { x, y, width, height }, direction) {
-        if (direction === 'right') pen.bus(x, y, x, y + height);
-        else pen.bus(x, y, x + width, y);
-      },
-    };
-  }
-  if (node.form === 'utility')
-    return {
-      width: 0,
-      height: 0,
-      draw: (pen, { x, y }) => {
-        pen.symbol(SOURCE, x, y);
-      },
-    };
-  return { width: 0, height: 0, draw: () => undefined };
 }
 
 interface Fed {
@@ -108,7 +57,7 @@ function toTheRight(core: Core, fed: readonly Fed[], form: Form): Upper {
       core.draw(pen, { x, y: y + top, width: core.width, height: tall }, 'right');
       for (const [index, { block, child }] of fed.entries()) {
         const at = y + (ys[index] ?? 0);
-        block.level[form].draw(pen, x + left, at, length);
+        block.level[form].draw(pen, x + left, at, length + (child.inset ?? 0));
         child.draw(pen, x + left + length, at - child.entryY);
       }
     },
@@ -134,6 +83,7 @@ function downwards(core: Core, fed: readonly Fed[], form: Form): Figure {
     height: core.height + length + Math.max(...fed.map(({ child }) => child.height)),
     entryX: first,
     entryY: core.height / 2,
+    ...(core.width === 0 ? { inset: first } : {}),
     topY: 0,
     draw(pen, x, y) {
       if (core.width === 0) core.draw(pen, { x: x + first, y, width: last - first, height: 0 }, 'down');
@@ -219,49 +169,6 @@ function oneOfThemBelow(
   });
 }
 
-/** Buses that a box is tried with at most; common practice, no source. */
-const MOST_BUSES = 4;
-const LEAST_ON_BUSES = 4;
-
-/**
- * A node whose lines leave at the same terminals with these lines on two buses and more, one beside the other, in their order. They
- * stay the same buses, so that their figures are made once.
- */
-function combs(node: TreeNode): TreeNode[] {
-  const { branches } = node;
-  const ports = new Set(branches.flatMap(({ near }) => near.map(({ port }) => port)));
-  const isOpen = branches.some(({ near, nearTaps }) => near.length === 0 || nearTaps.length > 0);
-  const isSeveral = node.equipments.some((e) => e.ports.length > 1);
-  if (branches.length < LEAST_ON_BUSES || ports.size !== 1 || isOpen || isSeveral) return [];
-  const found: TreeNode[] = [];
-  for (let buses = 2; buses <= Math.min(MOST_BUSES, branches.length / 2); buses += 1) {
-    const size = Math.ceil(branches.length / buses);
-    const trunks: Branch[] = [];
-    for (let at = 0; at < branches.length; at += size) {
-      const child: TreeNode = {
-        form: 'bus',
-        equipments: [],
-        branches: branches.slice(at, at + size),
-        part: 'whole',
-      };
-      trunks.push({ ...TRUNK, child });
-    }
-    found.push({ ...node, branches: trunks });
-  }
-  return found;
-}
-
-const TRUNK = {
-  near: [],
-  far: [],
-  isUpstream: false,
-  length: null,
-  lengthFrom: null,
-  nearTaps: [],
-  farTaps: [],
-  count: 1,
-} as const;
-
 /** Makes the figures of nodes, each once: those that go into a room, of every way to arrange them that is worth it. */
 export interface NodeFigures {
   shapes(node: TreeNode): readonly Figure[];
@@ -272,10 +179,17 @@ export interface NodeFigures {
  */
 export function nodeFigures(words: OneLineWords, family: SymbolFamily, room: Room): NodeFigures {
   const known = new Map<TreeNode, readonly Figure[]>();
+  const knownBlocks = new Map<Branch, LineBlock>();
+  // A bus has the lines of its equipment: where they leave is told of equipment with several terminals alone, which has no buses.
+  const blockOf = (branch: Branch, near: TreeNode): LineBlock => {
+    let found = knownBlocks.get(branch);
+    if (!found) knownBlocks.set(branch, (found = lineBlock(branch, near, words, family)));
+    return found;
+  };
   const made = (node: TreeNode): Figure[] => {
     const core = coreOf(node, words);
     if (node.branches.length === 0) return [alone(core)];
-    const blocks = node.branches.map((branch) => lineBlock(branch, node, words, family));
+    const blocks = node.branches.map((branch) => blockOf(branch, node));
     const sets = node.branches.map(({ child }) => (child ? shapes(child) : [NOTHING]));
     if (sets.some((set) => set.length === 0)) return [];
     const fed = (chosen: readonly Figure[], of = blocks): Fed[] =>
@@ -295,7 +209,7 @@ export function nodeFigures(words: OneLineWords, family: SymbolFamily, room: Roo
   const madeWith = (node: TreeNode, core: Core, form: Form): Figure[] => {
     const sets = node.branches.map(({ child }) => (child ? shapes(child) : []));
     if (sets.some((set) => set.length === 0)) return [];
-    const blocks = node.branches.map((branch) => lineBlock(branch, node, words, family));
+    const blocks = node.branches.map((branch) => blockOf(branch, node));
     return choices(sets, 'height').map((chosen) =>
       downwards(
         core,

@@ -188,7 +188,7 @@ function isPartOf(part: string, whole: string): boolean {
 function deviceWords({ overcurrent }: PlannedProtector): string {
   const [device] = overcurrent;
   if (!device) return `device ${BLANK} A`;
-  const told = deviceInFew({ ...device, volts: null });
+  const told = deviceInFew({ ...device, volts: null }).replace(/\(.*\)$/, unbroken);
   if (!isDeviceBlank(device))
     return device.device === 'none' || device.device === 'unknown' ? `device: ${told}` : told;
   return `device ${BLANK}${told === '' ? ' A' : `, ${unbroken(told)}`}`;
@@ -236,9 +236,14 @@ export function oneLineWords(plan: Plan, numbers: SheetNumbers): OneLineWords {
   const at = (end: End): PlannedEquipment | undefined => equipments.get(end.equipment);
   const { basis } = plan;
   const unit = lengthUnitOf(plan);
+  const taps = new Map<Tap, Line[]>();
   return {
     box: (node) => boxLines(node, basis, numbers),
-    tap: (tap) => tapLines(tap, basis, unit),
+    tap(tap) {
+      let lines = taps.get(tap);
+      if (!lines) taps.set(tap, (lines = tapLines(tap, basis, unit)));
+      return lines;
+    },
     atLine(branch, near) {
       const many = branch.count > 1 ? [{ text: `TYP. OF ${branch.count}`, bold: true }] : [];
       const leaving = near.form === 'box' ? portsInWords(branch.near, at) : '';

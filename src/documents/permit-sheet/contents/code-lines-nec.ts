@@ -75,16 +75,22 @@ function straightThrough({ overcurrent }: PlannedProtector): string {
   return names.length === 0 ? '' : `no device in ${[...new Set(names)].join(', ')}`;
 }
 
-/** The highest DC voltage against a limit that a calculation names. */
-function limitHeld(protector: PlannedProtector, code: string, whose: (values: object) => string): string {
+/** The highest PV voltage against the limit of the code and what the converter bears. */
+function voltageLimits(protector: PlannedProtector): string {
   const reached = resultOf(protector, 'cold-voltage/string') ?? resultOf(protector, 'array-voltage/stated');
-  const [limit] = stepsOf(protector, code);
-  if (reached === undefined || limit === undefined) return '';
-  return `${askedVolts(reached, limit.value)} V ${reached <= limit.value ? '≤' : '>'} ${plain(limit.value)} V${whose(limit.values)}`;
+  if (reached === undefined) return '';
+  const limits = [
+    ...stepsOf(protector, 'array-voltage/code-limit').map(({ value }) => ({ value, whose: '' })),
+    ...protector.calculations.flatMap(({ title, steps }) => {
+      const last = steps.at(-1);
+      if (title.code !== 'calculation/converter-limit' || last?.code !== 'input-limit/converter') return [];
+      return [{ value: last.value, whose: ` of ${last.values.converter}` }];
+    }),
+  ];
+  if (limits.length === 0) return '';
+  const told = limits.map(({ value, whose }) => `${reached <= value ? '≤' : '>'} ${plain(value)} V${whose}`);
+  return `${askedVolts(reached, Math.min(...limits.map(({ value }) => value)))} V ${told.join(', ')}`;
 }
-
-const converterOf = (values: object): string =>
-  'converter' in values ? ` of ${String(values.converter)}` : '';
 
 /** 690.8 and 690.9: the current of the arrays, and whether a device is asked for. */
 function arrayCurrentText(protector: PlannedProtector): string {
@@ -194,19 +200,18 @@ export const NEC_LINES: readonly CodeLine[] = [
     here: straightThrough,
   },
   {
-    subjects: ['maximum-pv-voltage', 'cold-voltage'],
-    title: 'Highest PV voltage, cold',
-    here: (p) => limitHeld(p, 'array-voltage/code-limit', () => ''),
+    subjects: ['maximum-pv-voltage', 'cold-voltage', 'maker-instructions'],
+    title: 'Highest PV voltage, cold, against code and equipment',
+    here: voltageLimits,
+    cites: (p) => [
+      ...(stepsOf(p, 'array-voltage/code-limit').length === 0 ? [] : ['maximum-pv-voltage', 'cold-voltage']),
+      ...(stepsOf(p, 'input-limit/converter').length === 0 ? [] : ['maker-instructions']),
+    ],
   },
   {
     subjects: ['array-current', 'array-overcurrent', 'array-conductors'],
     title: 'PV current, device, ampacity of leads',
     here: arrayCurrentText,
-  },
-  {
-    subjects: ['maker-instructions'],
-    title: 'Highest DC voltage that the equipment bears',
-    here: (p) => limitHeld(p, 'input-limit/converter', converterOf),
   },
   { subjects: ['high-leg-position', 'high-leg-marking'], title: 'High leg', here: highLegText },
   {
