@@ -3,13 +3,8 @@ import type { Plan } from '../../model/plan.js';
 import type { DocumentContext } from '../parts/context.js';
 import { shortened } from '../parts/css.js';
 import { BASIS_TITLES, CompanyViewSchema } from '../parts/job.js';
-<<<<<<< HEAD
-import type { Blank } from './contents/blanks.js';
-import { uncheckedRequired } from './required-checks.js';
-=======
 import type { Blank } from '../parts/blanks.js';
-import { uncheckedRequired } from '../parts/clause-checks.js';
->>>>>>> 231e57d6362b2111cbf8458a4e05afc9a9e87633
+import { uncheckedRequired } from './required-checks.js';
 import { stampOf, stampWords } from './stamp.js';
 
 /** What the title strip of every sheet says; `` is a blank line to write on. */
