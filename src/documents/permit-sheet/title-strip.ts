@@ -4,7 +4,7 @@ import type { DocumentContext } from '../parts/context.js';
 import { shortened } from '../parts/css.js';
 import { BASIS_TITLES, CompanyViewSchema } from '../parts/job.js';
 import type { Blank } from '../parts/blanks.js';
-import { uncheckedRequired } from '../parts/clause-checks.js';
+import { uncheckedRequired } from './required-checks.js';
 import { stampOf, stampWords } from './stamp.js';
 
 /** What the title strip of every sheet says; `` is a blank line to write on. */
