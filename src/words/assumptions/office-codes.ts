@@ -3,8 +3,10 @@
  * report and in the list of open items; a permit sheet that repeated them would hide what decides something.
  */
 export const OFFICE_CODES: ReadonlySet<string> = new Set([
+  'batch/data-sheet-not-taken',
   'batch/file-edited',
   'batch/folder-left',
+  'batch/labels-removed',
   'batch/picture-not-used',
   'batch/record-ignored',
   'catalogue/cell-ignored',
@@ -37,4 +39,5 @@ export const OFFICE_CODES: ReadonlySet<string> = new Set([
   'print/other-browser',
   'row/figures-left-out',
   'row/job-from-above',
+  'settings/company-not-stated',
 ]);
