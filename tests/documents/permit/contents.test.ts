@@ -4,7 +4,7 @@ import {
   assumptionRows,
   AssumptionsSchema,
 } from '../../../src/documents/permit-sheet/contents/assumptions.js';
-import { blanksOf } from '../../../src/documents/permit-sheet/contents/blanks.js';
+import { blanksOf } from '../../../src/documents/parts/blanks.js';
 import {
   calculationSummary,
   CalculationSummarySchema,
