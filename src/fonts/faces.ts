@@ -1,5 +1,5 @@
 import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 
 /** Families as the styles call them; what a face lacks, `DejaVu Sans Condensed` has (signs, Greek, Cyrillic). */
 export const FONT_FAMILIES = ['Plex', 'Atkinson', 'DejaVu Sans Condensed', 'DejaVu Sans'] as const;
@@ -18,21 +18,21 @@ export interface FontFace {
 }
 
 const require = createRequire(import.meta.url);
-const packageFolder = (name: string): string => dirname(require.resolve(`${name}/package.json`));
 
 /** The folder of the font package for signs and for scripts that the others lack. */
 export function dejavuFolder(): string {
-  return join(packageFolder('dejavu-fonts-ttf'), 'ttf');
+  return join(dirname(require.resolve('dejavu-fonts-ttf/package.json')), 'ttf');
 }
 
 // WOFF, not WOFF 2: as small for faces of two hundred glyphs, and its tables can be read without another library.
-function subsets(family: FontFamily, name: string): FontFace[] {
-  const folder = join(packageFolder(`@fontsource/${name}`), 'files');
+function subsets(family: FontFamily, packageFile: string): FontFace[] {
+  const folder = dirname(packageFile);
+  const name = basename(folder);
   return FONT_WEIGHTS.flatMap((weight) =>
     ['latin', 'latin-ext'].map((subset) => ({
       family,
       weight,
-      path: join(folder, `${name}-${subset}-${weight}-normal.woff`),
+      path: join(folder, 'files', `${name}-${subset}-${weight}-normal.woff`),
       format: 'woff' as const,
     })),
   );
@@ -50,8 +50,8 @@ function dejavu(family: FontFamily, file: string): FontFace[] {
 /** Every font file that is shipped; within a family and weight the first that has a character draws it. */
 export function fontFaces(): readonly FontFace[] {
   return [
-    ...subsets('Plex', 'ibm-plex-sans-condensed'),
-    ...subsets('Atkinson', 'atkinson-hyperlegible-next'),
+    ...subsets('Plex', require.resolve('@fontsource/ibm-plex-sans-condensed/package.json')),
+    ...subsets('Atkinson', require.resolve('@fontsource/atkinson-hyperlegible-next/package.json')),
     ...dejavu('DejaVu Sans Condensed', 'DejaVuSansCondensed'),
     ...dejavu('DejaVu Sans', 'DejaVuSans'),
   ];

@@ -40,7 +40,7 @@ const characters = [
   ...Array.from({ length: 0x7e - 0x20 }, (_, i) => String.fromCharCode(0x21 + i)),
   ...used.keys(),
   // What the trade writes, whether or not a word uses it today; and other scripts in names.
-  ...'≥≤Ω√→☐✓½×±ŁłőЖλ',
+  ...Array.from('≥≤Ω√→☐✓½×±ŁłőЖλ'),
 ];
 
 /** The family that draws a character: the first that has it. */

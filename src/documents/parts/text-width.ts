@@ -53,8 +53,8 @@ export function lineWidth(
   family: FontFamily = 'Plex',
 ): number {
   const key = `${family} ${weight}`;
-  let known = widths.get(key);
-  if (!known) widths.set(key, (known = new Map()));
+  const known = widths.get(key) ?? new Map<string, number>();
+  widths.set(key, known);
   let sum = 0;
   for (const character of text) {
     let width = known.get(character);
