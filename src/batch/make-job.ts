@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { setImmediate as pause } from 'node:timers/promises';
+import { uncheckedClauses } from '../documents/parts/clause-checks.js';
 import { documentsLeftOut } from '../documents/parts/context.js';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
@@ -31,6 +32,8 @@ export interface MadeJob {
   /** Names of the PDFs in its folder that show its plan. */
   readonly documents: readonly string[];
   readonly items: readonly OpenItem[];
+  /** Clauses that its papers cite and that nobody of the company has checked. */
+  readonly unchecked: readonly string[];
   readonly orders: readonly JobOrder[];
   readonly exitStatus: ExitStatus;
 }
@@ -138,6 +141,7 @@ async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: Batc
     basis: plan.basis,
     submittable: plan.submittable,
     protectors: plan.protectors.length,
+    unchecked: uncheckedClauses(plan, batch.settings),
     items: plan.openItems,
     orders: plan.orders,
   };
@@ -207,6 +211,7 @@ function fromRecord(record: PackRecord, done: ReportLine['done'], more: readonly
     name: record.name,
     documents: pages.map((file) => file.name),
     items,
+    unchecked: record.unchecked,
     orders: record.orders.map((order) => ({ job: record.job, ...order })),
     exitStatus: record.submittable ? EXIT.complete : EXIT.drafts,
   };
@@ -267,6 +272,7 @@ function failed(
     name: job.facts.job_name?.value ?? '',
     documents: [],
     items,
+    unchecked: [],
     orders: [],
     // A job beyond the limits is one that can't be read; whatever else befalls it is a failure.
     exitStatus: known?.exitStatus === EXIT.unreadable ? EXIT.unreadable : EXIT.failed,

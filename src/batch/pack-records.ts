@@ -46,6 +46,8 @@ const recordSchema = z.object({
   basis: z.enum(BASES),
   submittable: z.boolean(),
   protectors: z.number(),
+  /** Clauses that its papers cite and that nobody of the company has checked; records of before don't say. */
+  unchecked: z.array(z.string()).default([]),
   items: z.array(openItemSchema),
   orders: z.array(z.object({ part: z.string(), quantity: z.number() })),
 });

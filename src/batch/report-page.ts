@@ -10,6 +10,7 @@ import { counted, printable } from '../screen/text-table.js';
 import { placeText } from '../words/origin.js';
 import type { Sentence } from '../model/sentence.js';
 import { byLead } from '../model/item-order.js';
+import { byNaturalOrder } from '../model/natural-order.js';
 import { WHOS } from '../model/words.js';
 
 const count = z.object({ value: z.string(), count: z.number() });
@@ -43,6 +44,8 @@ const ReportPageSchema = z.object({
   ),
   changes: z.array(z.string()),
   noChanges: z.string(),
+  /** Clauses that nobody of the company has checked against the edition in force, a line a basis. */
+  unchecked: z.array(z.string()),
   /** Gaps that several jobs share, a line each. */
   gaps: z.array(z.string()),
   groups: z.array(
@@ -69,6 +72,8 @@ type ReportPage = z.infer<typeof ReportPageSchema>;
 export interface ReportedJob {
   readonly line: ReportLine;
   readonly name: string;
+  /** Clauses that its papers cite and that nobody of the company has checked. */
+  readonly unchecked: readonly string[];
   /** Names of the PDFs in its folder. */
   readonly documents: readonly string[];
 }
@@ -152,9 +157,23 @@ function pageView(
     })),
     changes: [...(changes ?? [])],
     noChanges: changes ? 'Nothing changed since the last run.' : 'This is the first run into this folder.',
+    unchecked: uncheckedLines(jobs),
     gaps: gapsOf(items).map(gapText),
     groups: groupsOf(items),
   };
+}
+
+/** `nec-2023: 110.3(B), 230.67`, each clause once. */
+function uncheckedLines(jobs: readonly ReportedJob[]): string[] {
+  const byBasis = new Map<string, Set<string>>();
+  for (const { line, unchecked } of jobs) {
+    const known = byBasis.get(line.basis) ?? new Set<string>();
+    for (const clause of unchecked) known.add(clause);
+    byBasis.set(line.basis, known);
+  }
+  return [...byBasis].flatMap(([basis, clauses]) =>
+    clauses.size === 0 ? [] : [`${basis}: ${[...clauses].sort(byNaturalOrder).join(', ')}`],
+  );
 }
 
 function firstOf(messages: readonly Sentence[]): string[] {

@@ -31,6 +31,7 @@ const job = (
     ...more,
   },
   name: `The ${name}`,
+  unchecked: ['230.67'],
   documents,
 });
 

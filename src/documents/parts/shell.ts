@@ -14,7 +14,7 @@ import { viewFailure } from './template-failure.js';
 import { loadTemplates } from './templates.js';
 import type { Templates } from './templates.js';
 import { DRAFT_MARK, jobMargin } from './job.js';
-import { visibleData } from './visible-text.js';
+import { visibleData, visibleText } from './visible-text.js';
 
 /** The plan and the company's texts with nothing hidden in them, and what all documents of a job share. */
 export interface Prepared {
@@ -27,6 +27,14 @@ export interface Prepared {
   placement(): Promise<Placement>;
 }
 
+/** An address may have lines of its own; nothing else of a list has. */
+function linesOf(address: string, covers: (codePoint: number) => boolean): string {
+  return address
+    .split(/\r\n|\r|\n/)
+    .map((line) => visibleText(line, covers))
+    .join('\n');
+}
+
 /** A plan made ready for paper. */
 export async function prepared(plan: Plan, context: DocumentContext): Promise<Prepared> {
   const covers = (codePoint: number): boolean => context.fonts.covers(codePoint);
@@ -36,7 +44,7 @@ export async function prepared(plan: Plan, context: DocumentContext): Promise<Pr
   const paper = settings.paper === 'by-basis' ? byBasis : settings.paper;
   let placement: Promise<Placement> | undefined;
   return {
-    plan: visible,
+    plan: { ...visible, address: linesOf(plan.address, covers) },
     context: {
       ...context,
       settings: visibleData(settings, covers),
