@@ -163,7 +163,7 @@ export const NEC_LINES: readonly CodeLine[] = [
   },
   {
     subjects: ['uses-not-permitted'],
-    title: 'MCOV not below the highest voltage to ground; at most 1000 V; fit for the system',
+    title: 'MCOV not below the highest voltage to ground; at most 1000\u00a0V; fit for the system',
     here: (p) =>
       joined(
         voltageHeld(p, 'MCOV'),
