@@ -152,6 +152,22 @@ describe('the one-line drawing', () => {
     expect(texts[0]).toContain('see sheet 2');
   });
 
+  it('fills the sheets of a long chain, whatever its length', () => {
+    const chain = (count: number): Plan => {
+      const numbers = Array.from({ length: count }, (_, i) => i + 1);
+      return plan({
+        site: {
+          equipments: numbers.map((n) => equipment(`MP-${n}`, 'panel', 'Hall', ['feeder'])),
+          runs: numbers.slice(1).map((n) => run(`MP-${n - 1}:feeder`, `MP-${n}:feeder`, n)),
+        },
+      });
+    };
+    const short = expectDrawn(chain(100), ROOMS.letter);
+    expect(short).toBeLessThanOrEqual(100 / 8);
+    // Drawn without its check, which looks at every pair of things on a sheet.
+    expect(pennedSheets(chain(1000), ROOMS.letter, 'ieee-315').sheets.length).toBeLessThanOrEqual(1000 / 8);
+  });
+
   it('draws alike branches once, with all their tags', () => {
     const numbers = Array.from({ length: 26 }, (_, i) => i + 1);
     const alike = (length: (n: number) => number): Plan =>

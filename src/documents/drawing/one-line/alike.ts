@@ -1,4 +1,5 @@
 import type { OneLineWords } from './words.js';
+import { fromLeaves } from './from-leaves.js';
 import type { Branch, End, Tap, TreeNode } from './tree.js';
 
 /** What is told of a branch but for its tags. */
@@ -90,14 +91,6 @@ function mergedBranch(branches: readonly Branch[], times: number): Branch {
     child: first.child === null ? null : mergedNode(branches.flatMap((b) => b.child ?? [])),
     count: first.count * times,
   };
-}
-
-/** Every node from the leaves up, without recursion: a site may be a chain of thousands. */
-function fromLeaves(root: TreeNode): TreeNode[] {
-  const order = [root];
-  // It grows while it is walked.
-  for (const node of order) for (const { child } of node.branches) if (child) order.push(child);
-  return order.reverse();
 }
 
 /**

@@ -3,6 +3,8 @@ import type { Branch, TreeNode } from './tree.js';
 /** Buses that a box is tried with at most; common practice, no source. */
 const MOST_BUSES = 4;
 const LEAST_ON_BUSES = 4;
+/** More lines than a sheet holds. */
+const MOST_ON_BUSES = 48;
 
 /**
  * A node whose lines leave at the same terminals with these lines on two buses and more, one beside the other, in their order. They
@@ -13,7 +15,14 @@ export function combs(node: TreeNode): TreeNode[] {
   const ports = new Set(branches.flatMap(({ near }) => near.map(({ port }) => port)));
   const isOpen = branches.some(({ near, nearTaps }) => near.length === 0 || nearTaps.length > 0);
   const isSeveral = node.equipments.some((e) => e.ports.length > 1);
-  if (branches.length < LEAST_ON_BUSES || ports.size !== 1 || isOpen || isSeveral) return [];
+  if (
+    branches.length < LEAST_ON_BUSES ||
+    branches.length > MOST_ON_BUSES ||
+    ports.size !== 1 ||
+    isOpen ||
+    isSeveral
+  )
+    return [];
   const found: TreeNode[] = [];
   for (let buses = 2; buses <= Math.min(MOST_BUSES, branches.length / 2); buses += 1) {
     const size = Math.ceil(branches.length / buses);

@@ -179,6 +179,8 @@ export interface NodeFigures {
  */
 export function nodeFigures(words: OneLineWords, family: SymbolFamily, room: Room): NodeFigures {
   const known = new Map<TreeNode, readonly Figure[]>();
+  const knownCombs = new Map<TreeNode, readonly TreeNode[]>();
+  const teeth = new Set<TreeNode>();
   const knownBlocks = new Map<Branch, LineBlock>();
   // A bus has the lines of its equipment: where they leave is told of equipment with several terminals alone, which has no buses.
   const blockOf = (branch: Branch, near: TreeNode): LineBlock => {
@@ -202,8 +204,18 @@ export function nodeFigures(words: OneLineWords, family: SymbolFamily, room: Roo
       ...choices(sets, 'width').map((chosen) => toTheRight(core, fed(chosen), form)),
       ...choices(sets, 'height').map((chosen) => downwards(core, fed(chosen), form)),
       ...(node.form === 'box' ? oneOfThemBelow(core, blocks, sets, form) : []),
-      ...combs(node).flatMap((comb) => madeWith(comb, core, form)),
+      ...combsOf(node).flatMap((comb) => madeWith(comb, core, form)),
     ]);
+  };
+  // A bus of a comb isn't combed again: its figures would multiply with each level.
+  const combsOf = (node: TreeNode): readonly TreeNode[] => {
+    if (teeth.has(node)) return [];
+    let found = knownCombs.get(node);
+    if (!found) {
+      knownCombs.set(node, (found = combs(node)));
+      for (const { branches } of found) for (const { child } of branches) if (child) teeth.add(child);
+    }
+    return found;
   };
   /** The figures of a node with other lines than its own. */
   const madeWith = (node: TreeNode, core: Core, form: Form): Figure[] => {

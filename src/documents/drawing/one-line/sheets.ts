@@ -1,6 +1,7 @@
 import { bestShapes, type Figure, type Room } from './figure.js';
 import { nodeFigures, type NodeFigures } from './node-figures.js';
 import type { SymbolFamily } from './symbols.js';
+import { fromLeaves } from './from-leaves.js';
 import type { Branch, TreeNode } from './tree.js';
 import type { OneLineWords } from './words.js';
 
@@ -42,7 +43,12 @@ function together(all: readonly Figure[], more: readonly Figure[], room: Room): 
   return bestShapes(pairs, room);
 }
 
+/** Equipment of a tree of which the largest lines are cut, so that its pieces are as large as sheets. */
+const MANY = 40;
+
 interface Cutting {
+  /** True for a tree of many sheets. */
+  readonly isLarge: boolean;
   readonly figures: NodeFigures;
   readonly pieces: TreeNode[];
 }
@@ -52,17 +58,12 @@ function pieceOf(branch: Branch): TreeNode {
   return { form: 'from', equipments: [], branches: [{ ...branch, nearTaps: [] }], part: 'whole' };
 }
 
-function fromLeaves(root: TreeNode): TreeNode[] {
-  const order = [root];
-  // It grows while it is walked.
-  for (const node of order) for (const { child } of node.branches) if (child) order.push(child);
-  return order.reverse();
-}
-
 const area = ({ width, height }: Figure): number => width * height;
 
-/** Lines of a node, near and far, that are tried to be cut; common practice, no source. */
-const MOST_CUTS_TRIED = 60;
+/** Lines below a node that are tried to be cut, each with the figures that it asks for; common practice, no source. */
+const MOST_CUTS_TRIED = 24;
+/** More lines of one equipment than a sheet holds. */
+const MOST_ON_A_SHEET = 64;
 
 /** A line below a node: the branches that lead to it, by their numbers. */
 type Way = readonly number[];
@@ -101,11 +102,11 @@ function withCut(node: TreeNode, way: Way): TreeNode {
 
 /**
  * Cuts lines below a node until the rest goes into the room: the one that takes least away where one is enough, else the one that takes
- * most, and again.
+ * most, and again; of a tree of many sheets always the one that takes most.
  * @param line that leads to the node in a piece of its own; null: the node is drawn where it stands
  */
 function cutToFit(node: TreeNode, line: Branch | null, cutting: Cutting): TreeNode {
-  const { figures, pieces } = cutting;
+  const { figures, pieces, isLarge } = cutting;
   const goes = (one: TreeNode): boolean =>
     figures.shapes(line === null ? one : pieceOf({ ...line, child: one })).length > 0;
   let current = node;
@@ -120,8 +121,8 @@ function cutToFit(node: TreeNode, line: Branch | null, cutting: Cutting): TreeNo
       .map((way) => ({ way, size: size(way) }))
       .filter((one) => one.size > 0)
       .sort((a, b) => a.size - b.size);
-    const cut =
-      ways.find(({ way }) => goes(withCut(whole, way))) ?? ways.findLast(({ way }) => way.length === 1);
+    const least = isLarge ? undefined : ways.find(({ way }) => goes(withCut(whole, way)));
+    const cut = least ?? ways.findLast(({ way }) => way.length === 1);
     const branch = cut && branchAt(whole, cut.way);
     if (!cut || !branch?.child) return inParts(whole, goes, cutting);
     pieces.push(pieceOf({ ...branch, child: cutToFit(branch.child, branch, cutting) }));
@@ -135,7 +136,7 @@ function inParts(node: TreeNode, goes: (one: TreeNode) => boolean, { pieces }: C
   const parts: TreeNode[] = [];
   let rest = node.branches;
   while (rest.length > 0) {
-    let [low, high] = [1, rest.length];
+    let [low, high] = [1, Math.min(rest.length, MOST_ON_A_SHEET)];
     const part = (count: number): TreeNode => ({
       ...node,
       branches: rest.slice(0, count),
@@ -157,7 +158,9 @@ function inParts(node: TreeNode, goes: (one: TreeNode) => boolean, { pieces }: C
 function piecesOf(root: TreeNode, figures: NodeFigures): TreeNode[] {
   const pieces: TreeNode[] = [];
   const made = new Map<TreeNode, TreeNode>();
-  for (const node of fromLeaves(root)) {
+  const nodes = fromLeaves(root);
+  const isLarge = nodes.length > MANY;
+  for (const node of nodes) {
     const isSame = node.branches.every(({ child }) => !child || made.get(child) === child);
     const own = isSame
       ? node
@@ -165,7 +168,7 @@ function piecesOf(root: TreeNode, figures: NodeFigures): TreeNode[] {
           ...node,
           branches: node.branches.map((b) => (b.child ? { ...b, child: made.get(b.child) ?? b.child } : b)),
         };
-    made.set(node, cutToFit(own, null, { figures, pieces }));
+    made.set(node, cutToFit(own, null, { figures, pieces, isLarge }));
   }
   return [made.get(root) ?? root, ...pieces.reverse()];
 }
@@ -187,7 +190,9 @@ export function layOnSheets(
   const figuresFor = (room: Room): NodeFigures => nodeFigures(words, family, room);
   const whole = figuresFor(rooms.first);
   const common = figuresFor(both);
-  const pieces = trees.flatMap((tree) => (whole.shapes(tree).length > 0 ? [tree] : piecesOf(tree, common)));
+  const goesWhole = (tree: TreeNode): boolean =>
+    fromLeaves(tree).every((node) => whole.shapes(node).length > 0);
+  const pieces = trees.flatMap((tree) => (goesWhole(tree) ? [tree] : piecesOf(tree, common)));
   const sheets: { pieces: TreeNode[]; shapes: readonly Figure[] }[] = [];
   for (const piece of pieces) {
     const last = sheets.at(-1);
