@@ -31,6 +31,21 @@ export function refusalText(error: unknown): string | undefined {
 /** What of a machine can run out whatever is done with it: nobody's fault of a list, and none of the program. */
 const RUN_OUT: ReadonlySet<string> = new Set(['EMFILE', 'ENFILE', 'ENOMEM']);
 
+/** As the system words them where Node's loader can't read a `package.json`: of that refusal it keeps the words alone (Node 22 and 24). */
+const RUN_OUT_IN_LOADER: readonly (readonly [says: string, code: string])[] = [
+  ['too many open files', 'EMFILE'],
+  ['file table overflow', 'ENFILE'],
+  ['not enough memory', 'ENOMEM'],
+];
+
+/** The code of what ran out; undefined: nothing did. */
+function ranOutCode(error: Error): string | undefined {
+  const code = 'code' in error ? String(error.code) : '';
+  if (RUN_OUT.has(code)) return code;
+  if (code !== 'ERR_INVALID_PACKAGE_CONFIG') return undefined;
+  return RUN_OUT_IN_LOADER.find(([says]) => error.message.endsWith(`: ${says}.`))?.[1];
+}
+
 /**
  * Tells whether the machine ran out of something that every run needs.
  * @param error as thrown; what caused it is looked at too
@@ -38,7 +53,8 @@ const RUN_OUT: ReadonlySet<string> = new Set(['EMFILE', 'ENFILE', 'ENOMEM']);
  */
 export function runOut(error: unknown): string | undefined {
   for (let at = error; at instanceof Error; at = at.cause) {
-    if ('code' in at && RUN_OUT.has(String(at.code))) return refusalText(at);
+    const code = ranOutCode(at);
+    if (code !== undefined) return REFUSALS[code];
   }
   return undefined;
 }

@@ -20,11 +20,30 @@ const shell = (line: string): Promise<Ended> =>
 const STACK = /^\s+at /m;
 
 describe('a machine that lets a program open few files', () => {
-  it.each([64, 40, 24])('%d of them: a sentence and 70', async (most) => {
-    const ended = await shell(`ulimit -n ${most}; exec $run plan lists --out few`);
+  const planned = (most: number, out: string): Promise<Ended> =>
+    shell(`ulimit -n ${most}; exec $run plan lists --out ${out}`);
+  const expectSentence = (ended: Ended): void => {
     expect(ended.status).toBe(70);
     expect(ended.err).toContain('machine/ran-out');
     expect(ended.err).not.toMatch(STACK);
+  };
+
+  it('24 of them: a sentence and 70', async () => {
+    expectSentence(await planned(24, 'few'));
+  });
+
+  // How many are open at once while a program is loaded is the engine's affair: Node 22 and 24 get by with 40, Node 20 doesn't with 64.
+  it.each([64, 40])('%d of them: a whole plan, or a sentence and 70', async (most) => {
+    const out = `few-${most}`;
+    const ended = await planned(most, out);
+    if (ended.status !== 0) {
+      expectSentence(ended);
+      return;
+    }
+    const [job = ''] = (await readdir(join(folder, out), { withFileTypes: true }))
+      .filter((entry) => entry.isDirectory())
+      .map(({ name }) => name);
+    expect(await readdir(join(folder, out, job))).toContain('plan.json');
   });
 
   it('256 of them are enough', { timeout: 300_000 }, async () => {

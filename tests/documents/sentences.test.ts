@@ -125,7 +125,7 @@ const fonts = { css: () => '', covers: (codePoint: number) => codePoint < 0x2700
 const kindOf = (plan: Plan, text: string): string =>
   text
     .replaceAll(plan.job, 'JOB')
-    .replace(/"line":\d+/g, '"line":0')
+    .replace(/"(line|file)":(?:\d+|"[^"]*"|\{[^{}]*\})/g, '"$1":null')
     .replace(/(?:fixtures\/demo\/)?(off-grid|grid|country)(?:-\d+)?\.csv(?:, line \d+)?/g, '$1');
 
 /** The first job of each kind of plan. */

@@ -188,6 +188,14 @@ describe('the leads to plan with', () => {
       'terminals 14 AWG 0',
       'device 12 AWG 20',
     ]);
+    // 12 AWG aluminium of 242.28 is of either lead; the leads of 534.4.10 differ.
+    const codes = (from: LeadFacts): readonly string[] =>
+      leadsByMetal(from)
+        .flatMap(({ floors }) => floors.filter(({ by }) => by === 'code'))
+        .map(({ lead, size: { name } }) => `${lead ?? 'both'} ${name}`);
+    expect(codes(facts({ wireRanges: [ALUMINIUM] }))).toEqual(['both 12 AWG']);
+    const iec = { basis: 'iec', places: [] } as const;
+    expect(codes(facts({ wireRanges: [] }, iec))).toEqual(['line 2.5 mm2', 'ground 6 mm2']);
     const places = [leadPlace({ circuit: 'array', arrayCurrent: 8 })];
     const [array] = leadsByMetal(facts({ overcurrentMost: 20 }, { places }));
     expect(array?.floors.at(-1)).toMatchObject({ by: 'current', amperes: 10 });

@@ -8,6 +8,7 @@ import type { Part } from '../../src/model/catalogue.js';
 import type { PlacedNote } from '../../src/model/open-item.js';
 import type { Fit, PlacementDecision, RatingDecision, RuleCard } from '../../src/model/rule.js';
 import type { Basis } from '../../src/model/editions.js';
+import type { Working } from '../../src/model/step.js';
 import type { AnyFitRule, FitFacts } from '../../src/rules/fit-facts.js';
 import type { AnyIndicatorRule, IndicatorFacts } from '../../src/rules/indicator-facts.js';
 import type {
@@ -196,6 +197,8 @@ export interface RatingCase {
   readonly steps?: readonly string[];
   /** Where each stated figure of the working stands, by symbol. */
   readonly places?: Readonly<Record<string, string>>;
+  /** Upon which symbols each step rests, by its own; a step that rests on none isn't named. */
+  readonly uses?: Readonly<Record<string, readonly string[]>>;
   readonly notes?: readonly string[];
   readonly whereItDecides?: readonly string[];
   readonly assumed?: true;
@@ -204,6 +207,12 @@ export interface RatingCase {
   readonly entry?: number;
   /** Clauses that hold here, where not all of the rule's do. */
   readonly cites?: readonly string[];
+}
+
+/** Upon which symbols each step of a working rests. */
+function usedBy(working: Working | undefined): Readonly<Record<string, readonly string[]>> {
+  const resting = (working?.steps ?? []).filter((step) => step.uses.length > 0);
+  return Object.fromEntries(resting.map(({ symbol, uses }) => [symbol, uses]));
 }
 
 /** The table of a rating rule. */
@@ -237,6 +246,7 @@ export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly Ra
       cites: one.cites && cited(decision.outcome === 'asks' ? decision.cites : undefined),
       ...(one.steps === undefined ? {} : { steps: steps?.map(stepLine) }),
       ...(one.places === undefined ? {} : { places: at }),
+      ...(one.uses === undefined ? {} : { uses: usedBy(working) }),
     };
     const expected = {
       outcome: one.outside !== undefined ? 'outside' : one.unknown !== undefined ? 'unknown' : 'asks',
@@ -251,6 +261,7 @@ export function ratingTable(url: string, rule: AnyRatingRule, cases: readonly Ra
       cites: one.cites,
       ...(one.steps === undefined ? {} : { steps: one.steps }),
       ...(one.places === undefined ? {} : { places: one.places }),
+      ...(one.uses === undefined ? {} : { uses: one.uses }),
     };
     const fires = decision.outcome === 'asks';
     return { name: one.name, basis: facts.basis, fires, why: actual.because, actual, expected };

@@ -55,6 +55,18 @@ describe('the order of isolation (common practice; proving dead: NFPA 70E 120.5)
     ]);
   });
 
+  it('opens the supply of a control circuit first, also where nothing starts by itself', () => {
+    const { steps } = orderOf('load', 'service', 'battery', 'control-circuit');
+    expect(linesOf(steps)).toEqual([
+      '1 isolate/control-supply control-circuit-3',
+      '3 isolate/loads-off load-0',
+      '4 isolate/open-utility service-1',
+      '7 isolate/open-battery battery-2',
+      '9 isolate/lock',
+      '10 isolate/prove-dead',
+    ]);
+  });
+
   it('has its way back from 7 to 1, behind the locks', () => {
     const { back } = orderOf(...KINDS);
     expect(linesOf(back).map((line) => line.replaceAll(/-\d+/g, ''))).toEqual([

@@ -45,6 +45,7 @@ export const table = ratingTable(import.meta.url, arrayCurrent, [
     name: 'two arrays on one conductor add',
     given: { ...at, arrays: [one, two] },
     asks: 35,
+    uses: { 'Isc,max': ['Isc', 'p'], 'Isc,sum': ['Isc,max'] },
     steps: [
       ...workings,
       'Isc,sum: Sum of the arrays on this conductor = sum of Isc,max = ARR-1 + ARR-2 = 35 A [computed; computed: sources in parallel add]',
@@ -69,6 +70,7 @@ export const table = ratingTable(import.meta.url, arrayCurrent, [
     name: 'another array on the same input feeds a fault here too: 25 A + 1.25 x 8 A (NEC 690.8(A), from memory)',
     given: { ...at, port: 'output', arrays: [one], joined: { ...joined, others: 1, othersCurrent: 8 } },
     asks: 35,
+    uses: { 'Isc,max': ['Isc', 'p'], 'Isc,total': ['Isc,max', 'Isc,others'] },
     steps: [
       ...workings.slice(0, 3),
       `Isc,others: Short-circuit current of the other array joined to it at CC-1 dc-in-1 = 1.25 × sum of Isc × p = 1.25 × 8 A = 10 A ${from690}`,
@@ -99,6 +101,7 @@ export const table = ratingTable(import.meta.url, arrayCurrent, [
       joined: { ...joined, backfeed: [{ tag: 'CC-1', inputs: 1, fact: stated(7, 'backfeed_a') }] },
     },
     asks: 32,
+    uses: { 'Isc,max': ['Isc', 'p'], 'Isc,total': ['Isc,max', 'Iback'] },
     steps: [
       ...workings.slice(0, 3),
       'Iback: Current that CC-1 can send back = 7 A [stated; jobs.csv, line 3, backfeed_a]',

@@ -139,6 +139,7 @@ export const table = ratingTable(import.meta.url, faultCurrent, [
       },
     },
     asks: 5_173,
+    uses: { Isc: ['S', 'Z'], 'Isc,sum': ['Isc'] },
     steps: [
       'S: Rated power of XF = 37 kVA [stated; jobs.csv, line 3, kva]',
       'Z: Impedance of XF = 3.1 % [stated; jobs.csv, line 3, impedance_percent]',
