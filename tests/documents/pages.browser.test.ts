@@ -452,9 +452,9 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
     }
   });
 
-  it('are two for the owner up to eight protectors, and one more for each further twelve', () => {
+  it('are two for the owner up to eight protectors, and one more for each further eight', () => {
     const count = plans.get(job)?.protectors.length ?? 0;
-    const most = 2 + Math.ceil(Math.max(0, count - 8) / 12);
+    const most = 2 + Math.ceil(Math.max(0, count - 8) / 8);
     expect(printed.get(job)?.get('owner-sheet.pdf')?.pages.length).toBeLessThanOrEqual(most);
   });
 });
