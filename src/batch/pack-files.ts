@@ -49,7 +49,10 @@ export async function writePack(
   const going = before.filter((file) => contents.has(file.name) || removes);
   const edited = await editedOf(folder, going, contents);
   await writeWhole(folder, files);
-  const gone = await removeFiles(folder, leftOut);
+  const gone = await removeFiles(
+    folder,
+    leftOut.filter((name) => !contents.has(name)),
+  );
   for (const old of going) {
     if (!contents.has(old.name)) await rm(join(folder, old.name), { force: true });
   }

@@ -40,7 +40,7 @@ describe('a record in the output folder that was forged', () => {
     });
     const result = await run({ make: 'plan' });
     expect(codes(result)).toContain('batch/record-ignored');
-    expect(await readdir(shop.lists)).toEqual(['a.csv']);
+    expect(await readdir(shop.lists)).toEqual(['a.csv', 'settings.json']);
   });
 
   it.each([

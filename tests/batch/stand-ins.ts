@@ -106,6 +106,9 @@ export async function workshop(): Promise<Workshop> {
   const lists = join(folder, 'lists');
   const out = join(folder, 'out');
   await mkdir(lists);
+  // What a company is asked for until it says it.
+  const company = { phone: '555-0100', licence: 'INVENTED-0001' };
+  await writeFile(join(lists, 'settings.json'), JSON.stringify({ company }));
   return {
     folder,
     lists,

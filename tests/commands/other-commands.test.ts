@@ -137,6 +137,12 @@ describe('start', () => {
     const told = await shuntbook(['start', folder]);
     expect(told.status).toBe(0);
     expect(told.err).toContain(`shuntbook pack ${join(folder, 'list.csv')}`);
+    // The template of what customers read is there to be put into the company's own words, and is the program's own until then.
+    for (const name of ['owner-sheet/document.hbs', 'styles/owner-sheet.css']) {
+      const text = readFileSync(join(folder, 'templates', name), 'utf8');
+      expect(text).toBe(readFileSync(projectPath(`templates/${name}`), 'utf8'));
+      expect(text).toMatch(/\{\{!--|\/\*/);
+    }
     const planned = await shuntbook([
       'plan',
       join(folder, 'list.csv'),

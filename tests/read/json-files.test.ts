@@ -22,7 +22,21 @@ function file(name: string, text: string): string {
 
 describe('settings', () => {
   it('are the defaults without a file', async () => {
-    expect(await readSettings(undefined)).toEqual({ settings: defaultSettings(), items: [], unreadable: [] });
+    const { items, ...rest } = await readSettings(undefined);
+    expect(rest).toEqual({ settings: defaultSettings(), unreadable: [] });
+    expect(items.map(({ code, column, severity, who }) => [code, column, severity, who])).toEqual([
+      ['settings/company-not-stated', 'company.phone', 'confirm', 'office'],
+      ['settings/company-not-stated', 'company.licence', 'confirm', 'office'],
+    ]);
+  });
+  it('ask for what the company leaves open of phone and licence, and for nothing that it states', async () => {
+    const asked = async (company: object): Promise<string[]> =>
+      (await readSettings(file('company.json', JSON.stringify({ company })))).items.map(
+        (item) => item.column,
+      );
+    expect(await asked({ phone: '555-0100', licence: 'INVENTED-1' })).toEqual([]);
+    expect(await asked({ phone: ' ', licence: 'INVENTED-1' })).toEqual(['company.phone']);
+    expect(await asked({ phone: '555-0100' })).toEqual(['company.licence']);
   });
   it('take from the file what it states', async () => {
     const { settings, unreadable } = await readSettings(

@@ -31,7 +31,7 @@ const anything = (): unknown =>
     },
   });
 /** What must be a word of an enumeration, since each word has a sentence of its own. */
-const WORDS: Readonly<Record<string, unknown>> = { fault: 'bytes' satisfies PhotoFault };
+const WORDS: Readonly<Record<string, unknown>> = { fault: 'bytes' satisfies PhotoFault, asks: 'phone' };
 const parameters = new Proxy({}, { get: (_, key) => WORDS[String(key)] ?? anything() });
 
 /** A parameter that is handed through whole is the stand-in itself. */

@@ -83,7 +83,8 @@ export function lookOf(plan: Plan, protector: PlannedProtector, strings: OwnerSt
     texts,
     needs: {
       ...NOTHING,
-      light: true,
+      // Where each may be on or off, none is as shown or not.
+      light: drawn.some((light) => light.cause !== 'ungrounded-system'),
       cameOn: drawn.some((light) => light.look === 'dark'),
       ungrounded: causes.has('ungrounded-system'),
     },

@@ -7,7 +7,7 @@ import { checkedView, metadataOf, styleOf } from '../parts/shell.js';
 import { OwnerSheetSchema, ownerSheetView } from './view.js';
 
 /** Points: 20 mm at the left edge for holes. */
-const MARGIN = { top: 30, right: 34, bottom: 44, left: 56.7 } as const;
+const MARGIN = { top: 26, right: 34, bottom: 40, left: 56.7 } as const;
 
 /** The pages of the sheet: job, phone number and page number below, as large as the rest; a draft says so above. */
 function ownerPages({ plan, context, paper, strings }: Prepared): string {

@@ -20,7 +20,6 @@ export const OwnerSheetSchema = z.object({
   call: z
     .object({ heading: z.string(), number: z.string(), write: z.string() })
     .describe('The phone number; where it is empty, `write` asks for it'),
-  columns: z.object({ which: z.string(), look: z.string() }),
   boxes: z.array(OwnerBoxSchema).describe('The protectors room by room, those that look alike together'),
   blindLights: z.string().describe('About lights that should stay off; empty where there is none'),
   actHeading: z.string(),
@@ -99,7 +98,6 @@ export function ownerSheetView(
     when: none ? '' : strings.when,
     how: none ? strings.none : strings.how,
     call: { heading: strings.callHeading, number: company.phone, write: strings.callUnknown },
-    columns: { which: strings.whichColumn, look: strings.lookColumn },
     boxes,
     blindLights: needs.cameOn ? strings.blindLights : '',
     actHeading: strings.actHeading,

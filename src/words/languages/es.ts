@@ -18,7 +18,7 @@ export const es: OwnerStrings = {
   language: 'es',
   page: 'Página',
   of: 'de',
-  title: 'Revise sus protectores contra sobretensiones',
+  title: 'Revise sus protectores',
   subject: 'Cómo deben verse las luces de sus protectores contra sobretensiones y qué hacer',
   keywords: ['protección contra sobretensiones', 'propietario'],
   draftMark: 'BORRADOR · no es definitivo',
@@ -27,14 +27,12 @@ export const es: OwnerStrings = {
   notStated: 'sin dato',
   job: 'Obra',
   when: 'Una vez al mes, y después de cada tormenta.',
-  how: 'Vaya a cada caja, mire sus luces y déjela cerrada.',
+  how: 'Vaya a cada caja y déjela cerrada. Debe verse así:',
   none: 'Este plan no pone ningún protector en su lugar. Pregúntenos por qué.',
   callHeading: '¿Algo no está así? Llame al',
   callUnknown: 'Escriba aquí el teléfono:',
   callNumber: 'Llame al {number}',
-  whichColumn: 'Cuál',
-  lookColumn: 'Cómo debe verse',
-  outdoors: '{place}, al aire libre',
+  outdoors: '{place}, fuera',
   sides: {
     sun: 'lado del sol',
     wind: 'lado del viento',
@@ -47,7 +45,7 @@ export const es: OwnerStrings = {
     power: 'lado de la corriente',
   },
   at: 'en {thing}',
-  gridEntry: 'donde entra la corriente de la compañía',
+  gridEntry: 'donde entra la corriente',
   things: {
     service: 'la entrada de la corriente',
     panel: 'el tablero',
@@ -55,9 +53,9 @@ export const es: OwnerStrings = {
     array: 'los paneles solares',
     combiner: 'la caja donde se juntan los cables solares',
     'charge-controller': 'la caja que carga las baterías',
-    'grid-tie-inverter': 'la caja que produce la corriente de casa',
+    'grid-tie-inverter': 'la caja que da corriente a la casa',
     'ac-module-branch': 'los paneles solares',
-    'inverter-charger': 'la caja que produce la corriente de casa',
+    'inverter-charger': 'la caja que da corriente a la casa',
     battery: 'las baterías',
     'wind-turbine': 'la turbina de viento',
     'hydro-turbine': 'la turbina de agua',
@@ -128,10 +126,9 @@ export const es: OwnerStrings = {
   boxes: {
     firstDay: 'Lo marcamos el primer día. Siempre debe verse así.',
     ungrounded: 'Cada luz puede estar encendida o apagada.',
-    alternator:
-      'Si gira despacio, parpadean. Si gira rápido, se ven encendidas. Si está quieta o casi quieta, apagadas. Todo eso es normal.',
+    alternator: 'Despacio: parpadean. Rápido: se ven encendidas. Quieta o casi: apagadas. Todo es normal.',
     inverterOff:
-      'También de día están apagadas si no funciona la caja que produce la corriente de casa. Es normal.',
+      'También de día están apagadas si no funciona la caja que da corriente a la casa. Es normal.',
     flag: 'Las banderas siempre deben verse buenas.',
     flagUnknown: 'Le mostraremos cómo se ve una bandera buena.',
     noIndicator: 'Este no tiene luz. Solo una prueba dice si aún sirve. Pídanos que lo probemos cada año.',
@@ -146,15 +143,15 @@ export const es: OwnerStrings = {
   acts: {
     flag: {
       see: 'Una bandera se ve gastada',
-      do: 'Llámenos esta semana. Puede haber corriente, pero una tormenta podría hacer daño.',
+      do: 'Llámenos esta semana. Quizás ya no hay protección allí.',
     },
     either: {
       see: 'Una luz no está como se muestra, o una bandera se ve gastada',
-      do: 'Llámenos esta semana. Puede haber corriente, pero una tormenta podría hacer daño.',
+      do: 'Llámenos esta semana. Quizás ya no hay protección allí.',
     },
     light: {
       see: 'Una luz no está como se muestra',
-      do: 'Llámenos esta semana. Puede haber corriente, pero una tormenta podría hacer daño.',
+      do: 'Llámenos esta semana. Quizás ya no hay protección allí.',
     },
     cameOn: {
       see: 'Está encendida una luz que debe quedar apagada',

@@ -65,8 +65,6 @@ export interface OwnerStrings {
   readonly callUnknown: string;
   /** `{number}`. */
   readonly callNumber: string;
-  readonly whichColumn: string;
-  readonly lookColumn: string;
   /** `{place}`. */
   readonly outdoors: string;
   readonly sides: { readonly [S in Side]: string };
