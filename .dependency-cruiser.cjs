@@ -9,8 +9,9 @@ const rooms = {
   site: ['model', 'words'],
   plan: ['model', 'electrical', 'rules', 'site'],
   range: ['model', 'electrical', 'rules', 'site', 'plan'],
-  documents: ['model', 'words'],
-  print: ['model', 'words'],
+  fonts: [],
+  documents: ['model', 'words', 'fonts'],
+  print: ['model', 'words', 'fonts'],
   output: ['model', 'words'],
   batch: [
     'model',
@@ -37,7 +38,7 @@ const steps = {
 /** Folders of a room that don't know each other, and what all of them share. */
 const apart = {
   documents: {
-    folders: ['closeout-pack', 'permit-sheet', 'owner-sheet', 'labels'],
+    folders: ['closeout-pack', 'permit-sheet', 'permit-appendix', 'owner-sheet', 'labels'],
     shared: ['parts', 'drawing'],
   },
 };

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import puppeteer from 'puppeteer';
 import { privateCacheFolder } from '../dist/print/cache-folder.js';
-import { fontFolder } from '../dist/print/fonts.js';
+import { dejavuFolder } from '../dist/fonts/faces.js';
 import { DOCUMENTS_A_PAGE } from '../dist/print/printer.js';
 import { shippedBrowser } from '../dist/print/shipped-browser.js';
 
@@ -14,7 +14,7 @@ const { executable, libraries } = await shippedBrowser(await privateCacheFolder(
 const own = mkdtempSync(join(tmpdir(), 'shuntbook-bare-'));
 writeFileSync(
   join(own, 'fonts.conf'),
-  `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig><dir>${fontFolder()}</dir><cachedir>${own}</cachedir></fontconfig>`,
+  `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig><dir>${dejavuFolder()}</dir><cachedir>${own}</cachedir></fontconfig>`,
 );
 const browser = await puppeteer.launch({
   executablePath: executable,

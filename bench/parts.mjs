@@ -21,14 +21,21 @@ const clock = async (name, work) => {
 const inputs = await clock('read', () => readInputs({ make: 'pack', lists: [lists], date, dateGiven: true }));
 const fonts = await embeddedFonts();
 const { browser, end } = await clock('start the browser', () => startBrowser());
-const page = await clock('open a page', () => openPage(browser, fonts.faces, fonts.standAloneKit.css));
+const page = await clock('open a page', () => openPage(browser, fonts));
 const ofJob = jobFingerprints();
 const out = mkdtempSync(join(tmpdir(), 'shuntbook-parts-'));
 const created = new Date(`${date}T00:00:00Z`);
 for (const job of inputs.jobs) {
   await clock('fingerprint', () => ofJob(job));
   const plan = await clock('plan', () => planJob(job, inputs));
-  const context = { settings: inputs.settings, date, fonts: fonts.kit, photos: [], separate: false };
+  const context = {
+    settings: inputs.settings,
+    date,
+    fonts: fonts.kit,
+    photos: [],
+    separate: false,
+    measure: (html) => page.measure(html),
+  };
   const documents = await clock('render', () => renderDocuments(plan, context));
   const files = [];
   for (const { fileName, html, metadata } of documents) {

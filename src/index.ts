@@ -39,6 +39,7 @@ export { ALL_RULES } from './rules/rulebook.js';
 
 // Render: a plan as self-contained HTML with the metadata of its PDF.
 export { renderDocument, renderDocuments } from './documents/render.js';
+export { shippedTemplate } from './documents/parts/templates.js';
 export {
   DOCUMENT_KINDS,
   type DocumentContext,

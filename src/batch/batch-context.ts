@@ -19,6 +19,7 @@ import {
 } from './fingerprint.js';
 import type { PackRecords } from './pack-records.js';
 import type { PhotoFolder } from './photos.js';
+import type { SheetFolder } from './cut-sheets.js';
 import type { PreviousPlans } from './previous-plans.js';
 
 /** The two steps that a batch repeats for each job; a caller may put others in their place. */
@@ -46,6 +47,8 @@ export interface BatchContext {
   readonly records: PackRecords;
   readonly previous: PreviousPlans;
   readonly photos: PhotoFolder;
+  /** Undefined: no data sheets are asked for. */
+  readonly cutSheets: SheetFolder | undefined;
   readonly fonts: FontKit;
   readonly printer: Printer;
   readonly jobFingerprint: (job: JobList) => Fingerprint;
@@ -77,7 +80,11 @@ export async function sharedFingerprints(
     browserFingerprint(options.browser ?? process.env['SHUNTBOOK_BROWSER'] ?? ''),
   ]);
   const settings = dataFingerprint(inputs.settings);
-  const choices = dataFingerprint([options.ownerLanguage ?? '', options.separate === true]);
+  const choices = dataFingerprint([
+    options.ownerLanguage ?? '',
+    options.separate === true,
+    [...(options.appendices ?? [])],
+  ]);
   return {
     planFrom: fingerprint(program, settings, dataFingerprint(inputs.catalogue?.parts ?? null)),
     pagesFrom: fingerprint(program, settings, templates, browser, choices, inputs.logo ?? ''),

@@ -1,3 +1,4 @@
+import type { Appendix } from '../model/appendices.js';
 import type { ExitStatus } from '../model/exit-status.js';
 import type { AskedModel } from '../model/list.js';
 import type { Note, OpenItem, JobItem } from '../model/open-item.js';
@@ -29,6 +30,10 @@ export interface BatchOptions {
   readonly ownerLanguage?: string | undefined;
   /** A folder with a folder for each job, which holds a picture named by each tag. */
   readonly photos?: string | undefined;
+  /** A folder with the data sheet of each part, a PDF named by it, for the appendix of the permit sheets. */
+  readonly cutSheets?: string | undefined;
+  /** What is printed beside the documents of a pack, with what the settings ask for. */
+  readonly appendices?: readonly Appendix[] | undefined;
   readonly separate?: boolean | undefined;
   /** A folder whose templates go before the shipped ones. */
   readonly templates?: string | undefined;

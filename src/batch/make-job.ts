@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { setImmediate as pause } from 'node:timers/promises';
-import type { DocumentContext } from '../documents/parts/context.js';
+import { documentsLeftOut } from '../documents/parts/context.js';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import { inOrder } from '../model/item-order.js';
@@ -13,6 +13,7 @@ import type { FileToWrite } from '../output/whole-file.js';
 import { PRINT_MESSAGES } from '../model/messages/print.js';
 import { BATCH_MESSAGES } from '../model/messages/batch.js';
 import { itemAt, note } from '../model/message.js';
+import type { Place } from '../model/fact.js';
 import { MACHINE_MESSAGES } from '../model/messages/machine.js';
 import { runOut } from '../words/refusals.js';
 import { withoutPaths } from '../words/shown-path.js';
@@ -20,7 +21,8 @@ import type { BatchContext } from './batch-context.js';
 import { fingerprint, type Fingerprint } from './fingerprint.js';
 import { areIntact, writePack } from './pack-files.js';
 import type { PackRecord } from './pack-records.js';
-import type { JobPhotos, PhotosRead } from './photos.js';
+import { printPages, type Enclosed } from './print-pages.js';
+import type { JobPhotos } from './photos.js';
 
 /** What came of one job. */
 export interface MadeJob {
@@ -60,7 +62,12 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     const making: Making = {
       job,
       folder,
-      planFrom: fingerprint(batch.jobFingerprint(job), batch.planFrom, photos.from),
+      planFrom: fingerprint(
+        batch.jobFingerprint(job),
+        batch.planFrom,
+        photos.from,
+        batch.cutSheets?.from ?? '',
+      ),
       photos,
       record: known?.job === job.job ? known : undefined,
     };
@@ -73,9 +80,11 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     await pause();
     batch.signal.throwIfAborted();
     const shown = await photos.read(plan.site.equipments.map((equipment) => equipment.tag));
+    const sheets = await batch.cutSheets?.read(partsOf(plan));
     // A photo that isn't printed is told with all that is open, in the pack too.
-    if (shown.items.length > 0) plan = { ...plan, openItems: inOrder([...plan.openItems, ...shown.items]) };
-    return await makePack(plan, shown.photos, making, batch);
+    const more = [...shown.items, ...(sheets?.items ?? [])];
+    if (more.length > 0) plan = { ...plan, openItems: inOrder([...plan.openItems, ...more]) };
+    return await makePack(plan, { photos: shown.photos, sheets: sheets?.sheets }, making, batch);
   } catch (error) {
     if (batch.signal.aborted) return undefined;
     return failed(error, job, folder, plan, batch);
@@ -109,12 +118,12 @@ const pagesFrom = (
   batch: BatchContext,
 ): Fingerprint => fingerprint(plan, base, photos.from, batch.pagesFrom);
 
-async function makePack(
-  plan: Plan,
-  shown: PhotosRead['photos'],
-  making: Making,
-  batch: BatchContext,
-): Promise<MadeJob> {
+/** The parts that a job's protectors take, each once. */
+function partsOf(plan: Plan): string[] {
+  return [...new Set(plan.protectors.flatMap(({ part }) => (part === null ? [] : [part])))];
+}
+
+async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: BatchContext): Promise<MadeJob> {
   const { folder, record, planFrom, photos } = making;
   const { options, previous, records } = batch;
   const text = planJson(plan);
@@ -143,13 +152,17 @@ async function makePack(
     { name: 'schedule.csv', content: scheduleCsv(plan) },
   ];
   const base = previous.baseOf(record, planned);
-  const pages = options.make === 'pack' ? await printPages(plan, base, shown, making, batch) : undefined;
+  const pages =
+    options.make === 'pack'
+      ? await printPages(plan, await batch.previous.read(folder, base), shown, batch)
+      : undefined;
   batch.signal.throwIfAborted();
   if (record && record.plan !== planned) await previous.keep(record);
   const old = record?.files ?? [];
   const kept = pages ? [] : old.filter((file) => !PLAN_FILES.includes(file.name));
   const files = [...planFiles, ...(pages ?? [])];
-  const written = await writePack(batch.out, folder, files, old, pages !== undefined);
+  const leftOut = pages ? documentsLeftOut(plan).map((kind) => `${kind}.pdf`) : [];
+  const written = await writePack(batch.out, folder, files, old, pages !== undefined, leftOut);
   const made: PackRecord = {
     ...summary,
     printedPlan: pages ? planned : (record?.printedPlan ?? ''),
@@ -160,45 +173,14 @@ async function makePack(
   };
   await records.put(made);
   await previous.forget(record, made);
-  const edited = written.edited.map((name) =>
-    itemAt(note(BATCH_MESSAGES.fileEdited, { file: name, folder }), {
-      file: `${folder}/${name}`,
-      line: 0,
-      column: '',
-    }),
-  );
-  return fromRecord(made, pages ? 'printed' : 'nothing', edited);
-}
-
-/** Renders the documents of a job and prints them. */
-async function printPages(
-  plan: Plan,
-  base: Fingerprint,
-  photos: PhotosRead['photos'],
-  { folder }: Making,
-  batch: BatchContext,
-): Promise<FileToWrite[]> {
-  const { options } = batch;
-  const before = await batch.previous.read(folder, base);
-  const context: DocumentContext = {
-    settings: batch.settings,
-    date: options.date,
-    fonts: batch.fonts,
-    photos,
-    separate: options.separate === true,
-    ...(options.ownerLanguage === undefined ? {} : { ownerLanguage: options.ownerLanguage }),
-    ...(options.templates === undefined ? {} : { templatesFolder: options.templates }),
-    ...(batch.logo === undefined ? {} : { logo: batch.logo }),
-    ...(before === undefined ? {} : { previous: before }),
-  };
-  const documents = await batch.steps.renderDocuments(plan, context);
-  const created = new Date(`${options.date}T00:00:00Z`);
-  return Promise.all(
-    documents.map(async ({ fileName, html, metadata }) => ({
-      name: fileName,
-      content: await batch.printer.print({ html, metadata: { ...metadata, created } }),
-    })),
-  );
+  const place = (name: string): Place => ({ file: `${folder}/${name}`, line: 0, column: '' });
+  const told = [
+    ...written.edited.map((file) => itemAt(note(BATCH_MESSAGES.fileEdited, { file, folder }), place(file))),
+    ...written.leftOut.map((file) =>
+      itemAt(note(BATCH_MESSAGES.labelsRemoved, { file, folder }), place(file)),
+    ),
+  ];
+  return fromRecord(made, pages ? 'printed' : 'nothing', told);
 }
 
 /**

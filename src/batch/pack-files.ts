@@ -18,6 +18,8 @@ export interface WrittenPack {
   readonly files: readonly RecordedFile[];
   /** Names of files that someone had edited since they were made, and that were made again or removed. */
   readonly edited: readonly string[];
+  /** Names of `leftOut` that were there, and aren't any more. */
+  readonly leftOut: readonly string[];
 }
 
 /**
@@ -27,6 +29,7 @@ export interface WrittenPack {
  * @param files all files of the new pack
  * @param before what the record of the folder names
  * @param removes false: files of `before` that aren't written stay
+ * @param leftOut names of files that the folder must not hold, whoever put them there
  * @throws Failure where the disk refuses, or the job's folder is a link; Error for a file that no pack can hold
  */
 export async function writePack(
@@ -35,9 +38,10 @@ export async function writePack(
   files: readonly FileToWrite[],
   before: readonly RecordedFile[],
   removes: boolean,
+  leftOut: readonly string[] = [],
 ): Promise<WrittenPack> {
-  const odd = files.find((file) => !isPackFile(file.name));
-  if (odd) throw new Error(`no pack can hold a file ${odd.name}`);
+  const odd = [...files.map((file) => file.name), ...leftOut].find((file) => !isPackFile(file));
+  if (odd !== undefined) throw new Error(`no pack can hold a file ${odd}`);
   const folder = await ownFolder(out, name).catch((error: unknown) => {
     throw notWritten(join(out, name), error);
   });
@@ -45,6 +49,7 @@ export async function writePack(
   const going = before.filter((file) => contents.has(file.name) || removes);
   const edited = await editedOf(folder, going, contents);
   await writeWhole(folder, files);
+  const gone = await removeFiles(folder, leftOut);
   for (const old of going) {
     if (!contents.has(old.name)) await rm(join(folder, old.name), { force: true });
   }
@@ -52,7 +57,19 @@ export async function writePack(
     const { size, mtimeMs } = await stat(join(folder, file.name));
     return { name: file.name, size, modified: mtimeMs, content: contents.get(file.name) ?? '' };
   });
-  return { files: await Promise.all(written), edited };
+  return { files: await Promise.all(written), edited, leftOut: gone };
+}
+
+/** Removes files and links of some names, and says which were there; a folder of such a name isn't ours, and stays. */
+async function removeFiles(folder: string, names: readonly string[]): Promise<string[]> {
+  const gone: string[] = [];
+  for (const name of names) {
+    const state = await lstat(join(folder, name)).catch(() => undefined);
+    if (state === undefined || state.isDirectory()) continue;
+    await rm(join(folder, name), { force: true });
+    gone.push(name);
+  }
+  return gone;
 }
 
 /** The files that hold what neither the pack before nor the new one holds, so that someone must have put it there. */

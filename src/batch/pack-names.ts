@@ -3,10 +3,11 @@ import { DOCUMENT_KINDS } from '../documents/parts/context.js';
 const NAMES: ReadonlySet<string> = new Set([
   'plan.json',
   'schedule.csv',
+  'permit-appendix.pdf',
   ...DOCUMENT_KINDS.map((kind) => `${kind}.pdf`),
 ]);
-/** Sheets of the permit sheet in files of their own. */
-const SEPARATE = /^permit-sheet-\d{1,2}-[a-z][a-z-]{0,30}\.pdf$/;
+/** Permit sheets in files of their own; packs of before had a word behind the number. */
+const SEPARATE = /^permit-sheet-\d{1,3}(?:-[a-z][a-z-]{0,30})?\.pdf$/;
 const FOLDER = /^[A-Za-z0-9_-][A-Za-z0-9._-]{0,79}$/;
 
 /** True for the name of a file that a pack can hold: no other file of a job's folder is ours to write or remove. */

@@ -4,7 +4,8 @@ import { Worker } from 'node:worker_threads';
 import { Failure } from '../model/failure.js';
 import type { RenderedDocument } from '../model/print.js';
 import type { BatchSteps } from './batch-context.js';
-import type { RenderAnswer, RenderOrder } from './render-thread.js';
+import type { Measure } from '../model/print.js';
+import type { MeasuredAnswer, MeasureOrder, RenderAnswer, RenderOrder } from './render-thread.js';
 
 type Render = BatchSteps['renderDocuments'];
 
@@ -39,7 +40,8 @@ export function openRenderers(render: Render, pages: number): Renderers {
       const most = Math.ceil(pages / PAGES_A_THREAD);
       if (threads.length < most) threads.push(new RenderThread());
       const idlest = threads.reduce((a, b) => (b.waiting < a.waiting ? b : a));
-      return idlest.render(plan, { ...context, fonts: undefined });
+      // Functions go into no message.
+      return idlest.render(plan, { ...context, fonts: undefined, measure: undefined }, context.measure);
     },
     close: async () => {
       await Promise.all(threads.map((thread) => thread.close()));
@@ -52,14 +54,19 @@ class RenderThread {
   private readonly worker = new Worker(THREAD);
   private readonly orders = new Map<
     number,
-    { resolve: (d: readonly RenderedDocument[]) => void; reject: (e: Error) => void }
+    {
+      resolve: (d: readonly RenderedDocument[]) => void;
+      reject: (e: Error) => void;
+    }
   >();
   private sent = 0;
+  private measure: Measure | undefined;
   private ended: Error | undefined;
 
   constructor() {
-    this.worker.on('message', (answer: RenderAnswer) => {
-      this.take(answer);
+    this.worker.on('message', (answer: RenderAnswer | MeasureOrder) => {
+      if ('measure' in answer) void this.measured(answer);
+      else this.take(answer);
     });
     this.worker.once('error', (error) => {
       this.end(error instanceof Error ? error : new Error(String(error)));
@@ -77,7 +84,13 @@ class RenderThread {
     return this.orders.size;
   }
 
-  render(plan: RenderOrder['plan'], context: RenderOrder['context']): Promise<readonly RenderedDocument[]> {
+  /** Every job of a run has the one browser that measures. */
+  render(
+    plan: RenderOrder['plan'],
+    context: RenderOrder['context'],
+    measure: Measure,
+  ): Promise<readonly RenderedDocument[]> {
+    this.measure = measure;
     return new Promise((resolve, reject) => {
       if (this.ended) {
         reject(this.ended);
@@ -91,6 +104,19 @@ class RenderThread {
 
   async close(): Promise<void> {
     await this.worker.terminate();
+  }
+
+  private async measured({ measure: number, html }: MeasureOrder): Promise<void> {
+    let answer: MeasuredAnswer;
+    try {
+      answer = { measured: number, blocks: this.measure ? await this.measure(html) : [] };
+    } catch (error) {
+      answer =
+        error instanceof Failure
+          ? { measured: number, failure: { note: error.note, exitStatus: error.exitStatus } }
+          : { measured: number, fault: error instanceof Error ? error.message : String(error) };
+    }
+    if (!this.hasEnded) this.worker.postMessage(answer);
   }
 
   private take(answer: RenderAnswer): void {

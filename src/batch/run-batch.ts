@@ -24,6 +24,7 @@ import { jobFingerprints } from './fingerprint.js';
 import { makeJob, type MadeJob } from './make-job.js';
 import { openPackRecords } from './pack-records.js';
 import { openPhotos } from './photos.js';
+import { openSheets } from './cut-sheets.js';
 import { openPreviousPlans } from './previous-plans.js';
 import { progressOf } from './progress.js';
 import { openRenderers } from './renderers.js';
@@ -54,7 +55,9 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
     if (!inputs.usable) return nothingMade(out, inputs);
     const jobs = chosenJobs(inputs.jobs, options);
     if (jobs.length > LIMITS.jobs) return tooManyJobs(jobs.length, out, inputs);
+    if (options.templates !== undefined) await checkTemplates(options.templates);
     const photos = await openPhotos(options.photos);
+    const cutSheets = options.cutSheets === undefined ? undefined : await openSheets(options.cutSheets);
     const own = await ownFolder(out, OWN_FOLDER).catch((error: unknown) => {
       throw notWritten(out, error);
     });
@@ -79,6 +82,7 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
         records,
         previous: openPreviousPlans(own, out),
         photos,
+        cutSheets,
         fonts: fonts.kit,
         jobFingerprint: jobFingerprints(),
         fatal: { failure: undefined },
@@ -94,6 +98,11 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
   } finally {
     stop.dispose();
   }
+}
+
+async function checkTemplates(folder: string): Promise<void> {
+  const { checkOwnTemplates } = await import('../documents/parts/own-templates.js');
+  await checkOwnTemplates(folder);
 }
 
 /** The program's own steps, loaded where they are used, but for those that the caller gives. */

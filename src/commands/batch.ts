@@ -4,6 +4,7 @@ import type { BatchOptions, BatchResult, ExitStatus, OpenItem, Progress } from '
 import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { gapsText } from '../screen/gaps.js';
+import { appendixOf, PRINTED_APPENDICES } from '../words/appendices.js';
 import { isOwnerLanguage, OWNER_LANGUAGE_CODES } from '../words/languages.js';
 import { progressBar, progressLine } from '../screen/progress.js';
 import { counted, printable } from '../screen/text-table.js';
@@ -26,6 +27,8 @@ export interface BatchArguments extends CommonOptions, DialectArguments {
   readonly date?: string | undefined;
   readonly ownerLanguage?: string | undefined;
   readonly photos?: string | undefined;
+  readonly with?: string | undefined;
+  readonly cutsheets?: string | undefined;
   readonly separate: boolean;
   readonly templates?: string | undefined;
   readonly force: boolean;
@@ -88,6 +91,8 @@ function batchOptions(make: BatchOptions['make'], given: BatchArguments, context
     dateGiven: date !== undefined || (epoch !== undefined && epoch !== ''),
     ownerLanguage: languageOption(textOption('owner-language', given.ownerLanguage)),
     photos: textOption('photos', given.photos),
+    appendices: appendicesOf(textOption('with', given.with)),
+    cutSheets: textOption('cutsheets', given.cutsheets),
     separate: given.separate,
     templates: textOption('templates', given.templates),
     force: given.force,
@@ -102,6 +107,17 @@ function languageOption(code: string | undefined): string | undefined {
   throw new WrongCommandLine(
     note(COMMAND_MESSAGES.noSuchValue, { option: 'owner-language', found: code, expected }),
   );
+}
+
+/** Those that nothing prints yet are refused: whoever asks for one shall not think that it is there. */
+function appendicesOf(text: string | undefined): BatchOptions['appendices'] {
+  if (text === undefined) return undefined;
+  return text.split(',').map((word) => {
+    const found = appendixOf(word.trim());
+    if (found !== undefined) return found;
+    const expected = `some of ${PRINTED_APPENDICES.join(', ')}, with commas between them`;
+    throw new WrongCommandLine(note(COMMAND_MESSAGES.noSuchValue, { option: 'with', found: word, expected }));
+  });
 }
 
 function workersOf(text: string | undefined): number | undefined {

@@ -1,4 +1,5 @@
 import type { Argv } from 'yargs';
+import { PRINTED_APPENDICES } from '../words/appendices.js';
 import { OWNER_LANGUAGE_CODES } from '../words/languages.js';
 
 /** The options that every command has. */
@@ -56,6 +57,13 @@ export function withBatchOptions<T>(parser: Argv<T>) {
       text(`Language of the owner’s sheet, whatever the jobs name: ${OWNER_LANGUAGE_CODES.join(', ')}`),
     )
     .option('photos', text('Folder of photos: FOLDER/JOB/TAG.*'))
+    .option(
+      'with',
+      text(
+        `What else is printed, of ${PRINTED_APPENDICES.join(', ')}: working and sources in permit-appendix.pdf`,
+      ),
+    )
+    .option('cutsheets', text('Folder of data sheets for permit-appendix.pdf: FOLDER/PART.pdf'))
     .option('separate', { type: 'boolean', default: false, describe: 'One file a permit sheet' })
     .option('templates', text('Folder of templates that go before ours'))
     .option('force', { type: 'boolean', default: false, describe: 'Make every pack again' })

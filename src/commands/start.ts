@@ -1,5 +1,5 @@
 import { stat } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import type { Argv } from 'yargs';
 import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
@@ -13,13 +13,13 @@ import { listsOf } from './usage.js';
 export function addStart(parser: Argv, act: Act): Argv {
   return parser.command(
     'start <folder>',
-    'Write settings, a catalogue, a library, a column map and a list to begin with',
+    'Write settings, a catalogue, a library, a column map, a list and a template to begin with',
     (p) =>
       withCommonOptions(p)
         .positional('folder', { type: 'string', demandOption: true, describe: 'A folder without such files' })
         .example(
           '$0 start out/begin',
-          'settings, column map, and catalogue, library and list of one invented row each',
+          'settings, column map, the owner’s sheet’s template, and catalogue, library and list of one invented row each',
         ),
     (given) => act((context) => start(given, context)),
   );
@@ -27,17 +27,20 @@ export function addStart(parser: Argv, act: Act): Argv {
 
 async function start(given: CommonOptions & { readonly folder: string }, context: Context): Promise<0> {
   const [folder = ''] = listsOf([given.folder]);
-  const { EXIT, Failure, writeWhole } = await import('../index.js');
-  const files = startFiles();
+  const { EXIT, Failure, shippedTemplate, writeWhole } = await import('../index.js');
+  const files = startFiles(shippedTemplate);
   for (const { name } of files) {
     const path = join(folder, name);
     if (await isThere(path)) throw new Failure(note(COMMAND_MESSAGES.alreadyThere, { path }), EXIT.usage);
   }
-  await writeWhole(
-    folder,
-    files.map(({ name, text }) => ({ name, content: text })),
-  );
-  const next = `shuntbook pack ${join(folder, 'list.csv')} --out ${join(folder, 'out')}`;
+  for (const below of new Set(files.map(({ name }) => dirname(name)))) {
+    const here = files.filter(({ name }) => dirname(name) === below);
+    await writeWhole(
+      join(folder, below),
+      here.map(({ name, text }) => ({ name: basename(name), content: text })),
+    );
+  }
+  const next = `shuntbook pack ${join(folder, 'list.csv')} --templates ${join(folder, 'templates')} --out ${join(folder, 'out')}`;
   if (given.json) {
     const result = {
       version: 1,

@@ -2,12 +2,21 @@ import type { Plan } from '../model/plan.js';
 import type { RenderedDocument } from '../model/print.js';
 import { closeoutPack } from './closeout-pack/pages.js';
 import type { DocumentContext, DocumentKind } from './parts/context.js';
-import { DOCUMENT_KINDS } from './parts/context.js';
+import { DOCUMENT_KINDS, documentsLeftOut } from './parts/context.js';
 import { labelSheets } from './labels/pages.js';
 import { ownerSheet } from './owner-sheet/pages.js';
 import { permitSheet, separatePermitSheets } from './permit-sheet/pages.js';
+import { hasAppendix, permitAppendix } from './permit-appendix/pages.js';
 import type { Prepared } from './parts/shell.js';
 import { prepared } from './parts/shell.js';
+
+/** A document with the fonts that its own characters need, where whoever asked wants pages that stand alone. */
+function withFonts(document: RenderedDocument, { fonts }: DocumentContext): RenderedDocument {
+  const css = fonts.css(document.html);
+  return css === ''
+    ? document
+    : { ...document, html: document.html.replace('</head>', () => `<style>${css}</style></head>`) };
+}
 
 const RENDERERS: { readonly [K in DocumentKind]: (given: Prepared) => Promise<RenderedDocument> } = {
   'closeout-pack': closeoutPack,
@@ -29,11 +38,12 @@ export async function renderDocument(
   plan: Plan,
   context: DocumentContext,
 ): Promise<RenderedDocument> {
-  return RENDERERS[kind](await prepared(plan, context));
+  return withFonts(await RENDERERS[kind](await prepared(plan, context)), context);
 }
 
 /**
- * Renders the documents of a job's pack: closeout pack, permit sheet (with `separate` a file a sheet), owner's sheet, labels.
+ * Renders the documents of a job's pack: closeout pack, permit sheet (with `separate` a file a sheet), owner's sheet, and labels
+ * unless it is a draft; with them the appendix of the permit sheet where it is asked for.
  * @param plan the plan of the job
  * @param context as for `renderDocument`
  * @throws Failure where a template or a view model fails
@@ -41,10 +51,12 @@ export async function renderDocument(
 export async function renderDocuments(plan: Plan, context: DocumentContext): Promise<RenderedDocument[]> {
   const given = await prepared(plan, context);
   const documents: RenderedDocument[] = [];
-  for (const kind of DOCUMENT_KINDS) {
+  const leftOut = documentsLeftOut(plan);
+  for (const kind of DOCUMENT_KINDS.filter((one) => !leftOut.includes(one))) {
     if (kind === 'permit-sheet' && context.separate === true)
       documents.push(...(await separatePermitSheets(given)));
     else documents.push(await RENDERERS[kind](given));
   }
-  return documents;
+  if (hasAppendix(given)) documents.push(permitAppendix(given));
+  return documents.map((document) => withFonts(document, context));
 }

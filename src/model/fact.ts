@@ -59,6 +59,8 @@ export type Source =
       readonly clause: string;
       readonly says: string;
       readonly sure?: 'memory';
+      /** What it is about, the same in every basis and edition; absent: it has no name. */
+      readonly subject?: string;
     }
   | { readonly commonPractice: true; readonly says: string };
 

@@ -41,12 +41,16 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'print/font-missing',
     'print/cache-refused',
     'documents/template',
+    'documents/no-templates',
+    'documents/template-unknown',
+    'documents/template-replaced',
     'documents/view-model',
     'batch/program-fault',
     'batch/no-such-job',
     'batch/interrupted',
     'batch/interrupted-reading',
     'batch/no-photos',
+    'batch/no-cutsheets',
   ],
   // A file as a whole.
   [
@@ -256,12 +260,15 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
   ],
   // What changes no decision.
   [
+    'settings/company-not-stated',
     'cell/language-unknown',
     'batch/folder-left',
     'batch/picture-not-used',
     'batch/record-ignored',
     'batch/file-edited',
+    'batch/labels-removed',
     'photo/too-much-together',
+    'batch/data-sheet-not-taken',
     'photo/not-printed',
     'photo/no-tag',
     'photo/no-job',

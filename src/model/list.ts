@@ -48,6 +48,13 @@ export interface JobFacts {
   address: string;
   occupancy: Occupancy;
   revision: string;
+  owner: string;
+  parcel: string;
+  permit_number: string;
+  amendments: string;
+  drawn_by: string;
+  checked_by: string;
+  crew_language: string;
   owner_language: string;
   basis: Basis;
   earthing: Earthing;

@@ -30,6 +30,8 @@ const statedFactSchema = z.object({
 /** A clause (or common practice) behind a rule that fired, under the job's own basis. */
 const clauseSchema = z.object({
   rule: z.string(),
+  /** What it is about, the same in every basis and edition; `` for common practice, and in plans of before. */
+  subject: z.string().default(''),
   title: z.string(),
   /** `` for common practice. */
   standard: z.string(),

@@ -1,8 +1,12 @@
 /** The embedded fonts: their CSS with the bytes inlined, and which characters they hold. */
 export interface FontKit {
-  /** `@font-face` rules with `data:` sources (4 MB); `` for a page that is only printed: the printer brings the fonts itself. */
-  readonly css: string;
-  /** True where an embedded font has a glyph for this Unicode code point. */
+  /**
+   * `@font-face` rules with `data:` sources for what a page needs to stand alone; `` for a page that is only printed: the
+   * printer brings the fonts itself.
+   * @param html the page; families that it names and characters that it holds decide which files are in the rules
+   */
+  css(html: string): string;
+  /** True where the fonts have a glyph for this Unicode code point in every family and weight. */
   covers(codePoint: number): boolean;
 }
 
@@ -23,3 +27,40 @@ export interface RenderedDocument {
   readonly html: string;
   readonly metadata: DocumentMetadata;
 }
+
+/** A piece that never goes apart: a row of a table, an entry of a list, a paragraph. */
+export interface MeasuredRow {
+  readonly html: string;
+  /** mm, with what stands between it and the next. */
+  readonly height: number;
+}
+
+/** What follows each other in a block: a heading, a paragraph, or a table or list that can go on elsewhere after any of its rows. */
+export interface MeasuredGroup {
+  readonly kind: 'heading' | 'text' | 'table' | 'list';
+  /** The words of a heading; else ``. */
+  readonly words: string;
+  /** Markup around the rows: the table with its head and the widths of its columns; `` around a heading or paragraph. */
+  readonly open: string;
+  readonly close: string;
+  /** mm; head of a table with what stands above it, and what stands below its last row. */
+  readonly head: number;
+  readonly tail: number;
+  readonly rows: readonly MeasuredRow[];
+}
+
+/** A block as the browser set it at one width. */
+export interface MeasuredBlock {
+  /** Its `data-block`. */
+  readonly name: string;
+  /** False where something in it is wider than the block. */
+  readonly fits: boolean;
+  readonly groups: readonly MeasuredGroup[];
+}
+
+/**
+ * Sets a page of HTML in the browser and measures its elements with `data-block`.
+ * @param html whole in itself, as for printing
+ * @returns one entry an element, in their order
+ */
+export type Measure = (html: string) => Promise<readonly MeasuredBlock[]>;

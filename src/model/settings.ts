@@ -2,8 +2,13 @@ import { z } from 'zod';
 import { BASES, DEFAULT_CYCLE } from './editions.js';
 import { FIELD_NAMES } from './fields.js';
 import type { Field } from './list.js';
+import { APPENDICES } from './appendices.js';
 import { measuringSettings } from './measuring-settings.js';
 import { settledSchema } from './settled.js';
+
+/** Sizes of permit sheets, in landscape: ANSI B, A3, ANSI A, A4, ARCH D. */
+const PERMIT_PAPERS = ['tabloid', 'a3', 'letter', 'a4', 'arch-d'] as const;
+export type PermitPaper = (typeof PERMIT_PAPERS)[number];
 
 const hexColour = z.string().regex(/^#[0-9a-fA-F]{6}$/, 'a colour such as #1f4e79');
 
@@ -30,6 +35,15 @@ const conductorNames = z.strictObject({
   L3: z.string().default(''),
   N: z.string().default(''),
 });
+
+/** A clause as the papers name it, of the standards of a basis, with who read it in the edition in force and when. */
+const checkedClause = z.strictObject({
+  basis: z.enum(BASES),
+  clause: z.string().min(1),
+  by: z.string().min(1),
+  date: z.iso.date(),
+});
+export type CheckedClause = z.infer<typeof checkedClause>;
 
 /** A figure so large that no product of two is beyond a number; no threshold is near it. */
 const figure = z.number().max(1e6);
@@ -109,6 +123,22 @@ export const SettingsSchema = z.strictObject({
     .prefault({}),
   /** Paper of the running documents; by default letter with nec and A4 with iec. */
   paper: z.enum(['by-basis', 'letter', 'A4']).default('by-basis'),
+  /** Paper of the permit sheets; by default 11 x 17 in with nec and A3 with iec. */
+  permitPaper: z.enum(['by-basis', ...PERMIT_PAPERS]).default('by-basis'),
+  /** Numbers of the permit sheets, E-601, E-602: US National CAD Standard, value from memory. */
+  permitSheets: z
+    .strictObject({
+      prefix: z
+        .string()
+        .regex(/^[A-Za-z0-9.-]{0,8}$/, 'at most 8 letters, digits, points or hyphens')
+        .default('E-'),
+      first: z.number().int().min(1).max(9000).default(601),
+    })
+    .prefault({}),
+  /** Clauses that someone of the company has read against the edition in force. */
+  checkedClauses: z.array(checkedClause).prefault([]),
+  /** What is printed behind permit sheets and pack without being asked for on the command line. */
+  appendices: z.array(z.enum(APPENDICES)).prefault([]),
   /** What a bare number of a list means. */
   units: z
     .strictObject({
@@ -175,7 +205,7 @@ export const SettingsSchema = z.strictObject({
   labels: z
     .strictObject({
       columns: z.number().int().min(1).max(6).default(2),
-      rows: z.number().int().min(1).max(12).default(5),
+      rows: z.number().int().min(1).max(12).default(3),
       /** mm. */
       marginTop: figure.nonnegative().default(12.7),
       marginLeft: figure.nonnegative().default(4),
@@ -183,6 +213,8 @@ export const SettingsSchema = z.strictObject({
       gapRows: figure.nonnegative().default(0),
     })
     .prefault({}),
+  /** Plates that the code asks for (NEC 408.3(F), 110.24), behind the labels. */
+  plates: z.boolean().default(false),
 });
 
 export type Settings = z.infer<typeof SettingsSchema>;

@@ -13,7 +13,7 @@ import {
   type RefusedFolder,
 } from './cache-folder.js';
 import { loadDriver } from './driver.js';
-import { fontFolder } from './fonts.js';
+import { dejavuFolder } from '../fonts/faces.js';
 import { installedBrowsers } from './installed-browsers.js';
 import { isShippedHere, shippedBrowser } from './shipped-browser.js';
 
@@ -215,7 +215,7 @@ async function shippedEnvironment(libraries: string, profile: string): Promise<R
   const escaped = (path: string): string => path.replace(/&/g, '&amp;').replace(/</g, '&lt;');
   await writeFile(
     fontConfiguration,
-    `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig><dir>${escaped(fontFolder())}</dir>` +
+    `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig><dir>${escaped(dejavuFolder())}</dir>` +
       `<cachedir>${escaped(join(profile, 'fonts'))}</cachedir></fontconfig>`,
   );
   return {

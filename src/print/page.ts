@@ -1,6 +1,8 @@
 import type { Browser, Page } from 'puppeteer-core';
+import type { FontKit, MeasuredBlock } from '../model/print.js';
 import { partedFromPictures, type Parted } from './carried-pictures.js';
-import type { FontFaceSource } from './fonts.js';
+import type { EmbeddedFonts, FontFaceSource } from './fonts.js';
+import { MEASURING_SCRIPT } from './measured-blocks.js';
 
 /** Documents after which a page is rid of what they left: it then stays below 250 MB. */
 const DOCUMENTS_A_SWEEP = 12;
@@ -14,23 +16,23 @@ export interface PrintingPage {
    * @throws Error where the page or the browser goes away meanwhile
    */
   readonly print: (html: string) => Promise<Uint8Array>;
+  /**
+   * Sets one page of HTML and measures its elements with `data-block`.
+   * @throws Error where the page or the browser goes away meanwhile
+   */
+  readonly measure: (html: string) => Promise<readonly MeasuredBlock[]>;
   /** Closes the page; never fails. */
   readonly close: () => Promise<void>;
 }
 
 /**
- * Opens a page that runs no script of its document, reaches no network and has the embedded fonts loaded.
- * The fonts are loaded by the page, not by each document: decoding 4 MB of them takes 400 ms, and they stay while
- * one document after another is put in.
+ * Opens a page that runs no script of its document, reaches no network and loads the embedded fonts.
+ * A font is loaded by the page before the first document that needs it, not by each document: decoding 3 MB takes
+ * 300 ms, and they stay while one document after another is put in.
  * @param browser the browser
- * @param faces the fonts to load
- * @param fontCss the rules that a stand-alone page has for those fonts: left out of what is printed
+ * @param fonts what documents may be set in
  */
-export async function openPage(
-  browser: Browser,
-  faces: readonly FontFaceSource[],
-  fontCss: string,
-): Promise<PrintingPage> {
+export async function openPage(browser: Browser, fonts: EmbeddedFonts): Promise<PrintingPage> {
   const page = await browser.newPage();
   // How long a document may take is for the printer to say, which sees to it that a browser that hangs is replaced.
   page.setDefaultTimeout(0);
@@ -54,16 +56,31 @@ export async function openPage(
   });
   gone.catch(() => undefined);
   const home = page.url();
-  await Promise.race([loadFonts(page, faces), gone]);
   const session = await page.createCDPSession();
+  const loaded = new Set<FontFaceSource>();
+  const loadFontsOf = async (html: string): Promise<void> => {
+    const missing = fonts.facesFor(html).filter((face) => !loaded.has(face));
+    if (missing.length === 0) return;
+    for (const face of missing) loaded.add(face);
+    await loadFonts(page, missing);
+  };
   let printed = 0;
-  const print = async (html: string): Promise<Uint8Array> => {
+  const put = async (html: string, more: (html: string) => string): Promise<void> => {
     // What earlier documents left would else be kept until it fills most of a gigabyte.
     if (printed > 0 && printed % DOCUMENTS_A_SWEEP === 0) await session.send('HeapProfiler.collectGarbage');
     printed += 1;
     const parted = partedFromPictures(html);
     pictures = parted.pictures;
-    await page.setContent(unpainted(withoutFontCss(parted.html, fontCss)), { waitUntil: 'load', timeout: 0 });
+    const bare = withoutFontCss(parted.html, fonts.standAloneKit);
+    await loadFontsOf(bare);
+    await page.setContent(more(bare), { waitUntil: 'load', timeout: 0 });
+  };
+  // A document that leads the page elsewhere would print as something else.
+  const stayed = (): void => {
+    if (page.url() !== home) throw new Error(`the document led the page to ${page.url().slice(0, 60)}`);
+  };
+  const print = async (html: string): Promise<Uint8Array> => {
+    await put(html, unpainted);
     const pdf = await page.pdf({
       preferCSSPageSize: true,
       printBackground: true,
@@ -71,13 +88,19 @@ export async function openPage(
       outline: true,
       timeout: 0,
     });
-    // A document that leads the page elsewhere would print as something else.
-    if (page.url() !== home) throw new Error(`the document led the page to ${page.url().slice(0, 60)}`);
+    stayed();
     return pdf;
+  };
+  const measure = async (html: string): Promise<readonly MeasuredBlock[]> => {
+    await put(html, (whole) => whole);
+    const measured = (await page.evaluate(MEASURING_SCRIPT)) as readonly MeasuredBlock[];
+    stayed();
+    return measured;
   };
   return {
     printed: () => printed,
     print: (html) => Promise.race([print(html), gone]),
+    measure: (html) => Promise.race([measure(html), gone]),
     close: () => page.close().catch(() => undefined),
   };
 }
@@ -87,9 +110,13 @@ function unpainted(html: string): string {
   return html.replace('<head>', '<head><style>@media screen{html{display:none!important}}</style>');
 }
 
-function withoutFontCss(html: string, fontCss: string): string {
-  const at = html.indexOf(fontCss);
-  return at < 0 ? html : html.slice(0, at) + html.slice(at + fontCss.length);
+/** A page that stands alone brings its fonts; here they are loaded already. */
+function withoutFontCss(html: string, standAlone: FontKit): string {
+  if (!html.includes('@font-face')) return html;
+  return standAlone
+    .css(html)
+    .split('\n')
+    .reduce((text, rule) => text.replace(rule, ''), html);
 }
 
 /**
@@ -102,13 +129,14 @@ export async function loadFonts(page: Page, faces: readonly FontFaceSource[]): P
   // This runs in the page by the browser's own protocol; scripts of documents stay off. It is text, since the
   // types of a page's objects are none of this program's.
   const script = `(async () => {
-    for (const face of ${JSON.stringify(faces)}) {
-      const bytes = Uint8Array.fromBase64?.(face.base64) ?? Uint8Array.from(atob(face.base64), (c) => c.charCodeAt(0));
-      const font = new FontFace(face.family, bytes.buffer, { weight: face.weight });
+    const before = document.fonts.size;
+    for (const { family, base64, format, ...descriptors } of ${JSON.stringify(faces)}) {
+      const bytes = Uint8Array.fromBase64?.(base64) ?? Uint8Array.from(atob(base64), (c) => c.charCodeAt(0));
+      const font = new FontFace(family, bytes.buffer, descriptors);
       await font.load();
       document.fonts.add(font);
     }
-    return document.fonts.size;
+    return document.fonts.size - before;
   })()`;
   const loaded = await page.evaluate(script);
   if (loaded !== faces.length) throw new Error(`the page loaded ${String(loaded)} of ${faces.length} fonts`);

@@ -2,10 +2,11 @@ import { availableParallelism } from 'node:os';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import type { Note } from '../model/open-item.js';
+import type { Measure } from '../model/print.js';
 import { PRINT_MESSAGES } from '../model/messages/print.js';
 import { note } from '../model/message.js';
 import { startBrowser, type BrowserOptions, type RunningBrowser } from './browser.js';
-import { embeddedFonts, type EmbeddedFonts } from './fonts.js';
+import { embeddedFonts } from './fonts.js';
 import { openPage, type PrintingPage } from './page.js';
 import { finishPdf, type PdfMetadata } from './pdf.js';
 import { timeLimit } from './time-limit.js';
@@ -35,6 +36,11 @@ export interface Printer {
    * @throws Failure where there is no browser, or the document failed twice
    */
   readonly print: (order: PrintOrder) => Promise<Uint8Array>;
+  /**
+   * Sets a page and measures its blocks, by the same fonts and the same browser that print them.
+   * @throws Failure as for `print`
+   */
+  readonly measure: Measure;
 }
 
 /**
@@ -99,7 +105,7 @@ class PagePool implements Printer {
   readonly print = async (order: PrintOrder): Promise<Uint8Array> => {
     await this.enter();
     try {
-      const printed = await this.printAgain(order);
+      const printed = await this.tryAgain(order.html, order.metadata.title, (page) => page.print(order.html));
       const { bytes, fonts } = finishPdf(printed, order.metadata);
       const odd = fonts.find((font) => font.type3 || !font.embedded);
       if (odd)
@@ -107,6 +113,15 @@ class PagePool implements Printer {
           note(PRINT_MESSAGES.fontMissing, { title: order.metadata.title, font: odd.name }),
         );
       return bytes;
+    } finally {
+      this.leave();
+    }
+  };
+
+  readonly measure: Measure = async (html) => {
+    await this.enter();
+    try {
+      return await this.tryAgain(html, 'Permit sheet', (page) => page.measure(html));
     } finally {
       this.leave();
     }
@@ -129,13 +144,17 @@ class PagePool implements Printer {
     else this.free += 1;
   }
 
-  /** Prints; a document whose page or browser goes away is tried once more in a new one. */
-  private async printAgain(order: PrintOrder): Promise<Uint8Array> {
+  /** Prints or measures; a document whose page or browser goes away is tried once more in a new one. */
+  private async tryAgain<T>(
+    html: string,
+    title: string,
+    use: (page: PrintingPage) => Promise<T>,
+  ): Promise<T> {
     let faults = 0;
     for (let attempt = 1; ; attempt += 1) {
       const session = await this.running();
       try {
-        return await this.printOnce(order.html, session);
+        return await this.tryOnce(html, session, use);
       } catch (error) {
         if (this.closed) throw error;
         const innocent = session.ended && !(error instanceof Hung);
@@ -145,13 +164,17 @@ class PagePool implements Printer {
         const because =
           error instanceof Hung ? 'the browser took longer than is allowed' : 'the browser gave up';
         const detail = error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error);
-        const told = note(PRINT_MESSAGES.notPrinted, { title: order.metadata.title, because, detail });
+        const told = note(PRINT_MESSAGES.notPrinted, { title, because, detail });
         throw new Failure(told, EXIT.failed, { cause: error });
       }
     }
   }
 
-  private async printOnce(html: string, session: Session): Promise<Uint8Array> {
+  private async tryOnce<T>(
+    html: string,
+    session: Session,
+    use: (page: PrintingPage) => Promise<T>,
+  ): Promise<T> {
     const limit = timeLimit(html, this.options.documentTimeout ?? 60_000);
     let timer: NodeJS.Timeout | undefined;
     const hung = new Promise<never>((_, reject) => {
@@ -161,13 +184,13 @@ class PagePool implements Printer {
     });
     let page: PrintingPage | undefined;
     try {
-      const work = async (): Promise<Uint8Array> => {
+      const work = async (): Promise<T> => {
         page = await this.pageOf(session);
-        return page.print(html);
+        return use(page);
       };
-      const bytes = await Promise.race([work(), hung]);
+      const result = await Promise.race([work(), hung]);
       this.giveBack(page, session);
-      return bytes;
+      return result;
     } catch (error) {
       void page?.close();
       throw error;
@@ -180,8 +203,7 @@ class PagePool implements Printer {
     for (let idle = this.idle.pop(); idle; idle = this.idle.pop()) {
       if (idle.session === session) return idle.page;
     }
-    const fonts: EmbeddedFonts = await embeddedFonts();
-    return openPage(session.browser, fonts.faces, fonts.standAloneKit.css);
+    return openPage(session.browser, await embeddedFonts());
   }
 
   private giveBack(page: PrintingPage | undefined, session: Session): void {

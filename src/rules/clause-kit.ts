@@ -6,6 +6,8 @@ export interface ClauseSource {
   readonly says: string;
   /** The text wasn't at hand: printed as "see" only. */
   readonly sure?: 'memory';
+  /** What it is about, the same in every basis and edition. */
+  readonly subject?: string;
 }
 
 /** Keeps the names of a table's subjects as its type. */

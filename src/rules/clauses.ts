@@ -10,6 +10,17 @@ function hasKey<T extends object>(table: T, key: PropertyKey): key is keyof T {
   return Object.hasOwn(table, key);
 }
 
+/** A table of clauses, each with its subject in it. */
+function named<K extends string>(
+  entries: Readonly<Record<K, ClauseSource>>,
+): Readonly<Record<K, ClauseSource>> {
+  const pairs = Object.entries<ClauseSource>(entries).map(([subject, one]) => [subject, { ...one, subject }]);
+  return Object.fromEntries(pairs) as Record<K, ClauseSource>;
+}
+
+const NAMED_IEC = named(IEC_CLAUSES);
+const NAMED_OTHERS = named(OTHER_CLAUSES);
+
 /** Made once each: every place cites some. */
 const necClauses = new Map<NecCycle, Map<string, ClauseSource | undefined>>();
 
@@ -30,6 +41,7 @@ function necClauseAnew(subject: keyof typeof NEC_CLAUSES, basis: NecCycle): Clau
     edition: editionOf(basis),
     clause: found.clause,
     says: found.says,
+    subject,
     ...(entry.sure === undefined ? {} : { sure: entry.sure }),
   };
 }
@@ -44,9 +56,9 @@ function necClauseAnew(subject: keyof typeof NEC_CLAUSES, basis: NecCycle): Clau
  * @returns the clause; undefined where that basis has none
  */
 export function clause(subject: ClauseSubject, basis: Basis): ClauseSource | undefined {
-  if (hasKey(OTHER_CLAUSES, subject)) return OTHER_CLAUSES[subject];
+  if (hasKey(OTHER_CLAUSES, subject)) return NAMED_OTHERS[subject];
   if (isNec(basis)) return hasKey(NEC_CLAUSES, subject) ? necClause(subject, basis) : undefined;
-  return hasKey(IEC_CLAUSES, subject) ? IEC_CLAUSES[subject] : undefined;
+  return hasKey(IEC_CLAUSES, subject) ? NAMED_IEC[subject] : undefined;
 }
 
 /** All subjects, in the order of the tables. */

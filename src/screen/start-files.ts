@@ -118,13 +118,21 @@ const csv = (example: Example): string => {
 };
 const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
 
-/** The files of a company that begins: settings, catalogue, library, column map, and a list; one invented row each. */
-export function startFiles(): readonly StartFile[] {
+/** The templates of one document, to be put into a company's own words: it is the one that its customers read. */
+const TEMPLATES = ['owner-sheet/document.hbs', 'styles/owner-sheet.css'] as const;
+
+/**
+ * The files of a company that begins: settings, catalogue, library, column map, and a list; one invented row each; and the templates
+ * of the owner's sheet, as the program has them, with comments.
+ * @param shipped the text of a template of the program's, by its path below the folder of templates
+ */
+export function startFiles(shipped: (relative: string) => string): readonly StartFile[] {
   return [
     { name: 'settings.json', text: json(SETTINGS) },
     { name: 'catalogue.csv', text: csv(CATALOGUE) },
     { name: 'library.csv', text: csv(LIBRARY) },
     { name: 'columns.json', text: json(COLUMNS) },
     { name: 'list.csv', text: csv(LIST) },
+    ...TEMPLATES.map((relative) => ({ name: `templates/${relative}`, text: shipped(relative) })),
   ];
 }

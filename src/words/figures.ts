@@ -29,3 +29,59 @@ export function list(words: readonly string[]): string {
 export function measure({ value, unit }: Quantity): string {
   return figure(value, unit);
 }
+
+/** Slack of a division in binary arithmetic: 600.0000000001 V is 600 V. */
+const DUST = 1e-9;
+
+/**
+ * A figure rounded up to a step, as paper prints what is needed. Where that would lie above a limit that the figure itself
+ * keeps, it would read as a fault that isn't there: then the figure stays as it is.
+ */
+function roundedUp(value: number, step: number, limit: number | null | undefined): number {
+  // A step below 1 is a power of ten; its inverse is exact where the step isn't.
+  const inverse = Math.round(1 / step);
+  const up = step < 1 ? Math.ceil(value * inverse - DUST) / inverse : Math.ceil(value / step - DUST) * step;
+  const misleads = limit !== null && limit !== undefined && value <= limit && up > limit;
+  return misleads ? value : up || 0;
+}
+
+/** A step of three significant digits: 100 for 12 750, 0.1 for 12.75. */
+const stepOfThree = (value: number): number =>
+  value === 0 ? 1 : 10 ** (Math.floor(Math.log10(Math.abs(value))) - 2);
+
+/**
+ * A needed voltage as paper prints it: rounded up to the next volt. 150.2 V needed of a part that is given 150.5 V stay 150.2 V,
+ * since 151 would stand above 150.5 as if the part fell short.
+ * @param needed V
+ * @param given V, what stands beside it: printed bare, never rounded
+ */
+export function neededVolts(needed: number, given?: number | null): number {
+  return roundedUp(needed, 1, given);
+}
+
+/**
+ * A lead voltage or a voltage level as paper prints it: rounded up to 10 V, by the rule of {@link neededVolts}.
+ * @param level V
+ * @param withstand V, what stands beside it: printed bare
+ */
+export function levelVolts(level: number, withstand?: number | null): number {
+  return roundedUp(level, 10, withstand);
+}
+
+/**
+ * A needed current, or one that is there against what is rated, as paper prints it: rounded up to three digits, by the rule of
+ * {@link neededVolts}.
+ * @param needed A or kA
+ * @param given in the same unit, what stands beside it: printed bare
+ */
+export function neededCurrent(needed: number, given?: number | null): number {
+  return roundedUp(needed, stepOfThree(needed), given);
+}
+
+/** A current that is compared with nothing as paper prints it: three digits, A up to 999 and kA from there on. */
+export function current(amperes: number): string {
+  const rounded = Number(amperes.toPrecision(3));
+  return Math.abs(rounded) < 1000
+    ? figure(rounded, 'A')
+    : figure(Number((rounded / 1000).toPrecision(3)), 'kA');
+}

@@ -1,5 +1,5 @@
 import { isNec, type Basis } from '../model/editions.js';
-import type { PlannedProtector } from '../model/plan.js';
+import type { Plan, PlannedProtector } from '../model/plan.js';
 import { figure, plain } from './figures.js';
 
 const FOOT = 0.3048;
@@ -33,4 +33,67 @@ export function leadLimitText(
   return limit > 0
     ? `at most ${leadLength(limit, basis)}: beyond it the level is above the withstand of the equipment`
     : 'as short as can be: the level is above the withstand of the equipment at any length';
+}
+
+/** The unit that all lengths of a job's paper are in. */
+export type LengthUnit = 'ft' | 'm';
+
+/** A unit as a cell or a heading ends in it: `120 ft`, `20 in`, `run_length (m)`. */
+const UNIT = /(ft|feet|foot|in|inch|inches|yd|['"′″]|m|cm|mm|metres?|meters?)\)?\s*$/i;
+const METRIC = /^[cm]?m$|^met/i;
+
+/**
+ * The unit in which the list states its lengths: that of most of them; feet of a NEC job that states none, else metres.
+ * @param plan its facts keep each cell as it was typed, and the heading above it
+ */
+export function lengthUnitOf({ site, basis }: Pick<Plan, 'site' | 'basis'>): LengthUnit {
+  let metric = 0;
+  let imperial = 0;
+  for (const { facts } of site.equipments) {
+    for (const { field, text, origin } of facts) {
+      if (!field.endsWith('_length') || !('column' in origin)) continue;
+      const unit = UNIT.exec(text)?.[1] ?? UNIT.exec(origin.column)?.[1];
+      if (unit === undefined) continue;
+      if (METRIC.test(unit)) metric += 1;
+      else imperial += 1;
+    }
+  }
+  if (metric === imperial) return isNec(basis) ? 'ft' : 'm';
+  return metric > imperial ? 'm' : 'ft';
+}
+
+/** A length in parts of a step, as a whole number of them: `down` for what may not be exceeded. */
+const inSteps = (length: number, step: number, round: 'nearest' | 'down'): number =>
+  round === 'down' ? Math.floor(length / step + 1e-6) : Math.round(length / step);
+
+/**
+ * The length of a run as paper prints it: `120 ft`, `36.6 m`.
+ * @param metres m
+ */
+export function paperLength(metres: number, unit: LengthUnit, round: 'nearest' | 'down' = 'nearest'): string {
+  const one = unit === 'ft' ? FOOT : 1;
+  return figure(inSteps(metres, one / 10, round) / 10, unit);
+}
+
+/**
+ * The length of a lead as paper prints it: `20 in`, `0.5 m`; a limit is rounded down.
+ * @param metres m
+ */
+export function paperLead(metres: number, unit: LengthUnit, round: 'nearest' | 'down' = 'nearest'): string {
+  return unit === 'ft'
+    ? figure(inSteps(metres, INCH, round), 'in')
+    : figure(inSteps(metres, 0.01, round) / 100, 'm');
+}
+
+/**
+ * How far along its cable a protector covers, in the one form that all paper has: `its whole run`, `12 m`, `none`, `not known`.
+ * @param figures of the planned part; `reach` in m, null where it isn't limited
+ */
+export function reachWords(
+  figures: Pick<NonNullable<PlannedProtector['figures']>, 'reach' | 'up'> | null,
+  unit: LengthUnit,
+): string {
+  if (figures === null || (figures.reach === null && figures.up === null)) return 'not known';
+  if (figures.reach === null) return 'its whole run';
+  return figures.reach === 0 ? 'none' : paperLength(figures.reach, unit, 'down');
 }

@@ -34,3 +34,24 @@ export function cited(origin: Origin): string {
       return origin.source;
   }
 }
+
+/**
+ * The three words that paper has for where a fact comes from.
+ * @returns `stated` by whoever wrote the list or the job, `looked up` in a library, a catalogue, the company's settings or a
+ * publication, `assumed` where nobody said it
+ */
+export function knownHow({ from }: Origin): 'stated' | 'assumed' | 'looked up' {
+  switch (from) {
+    case 'list':
+    case 'job-facts':
+      return 'stated';
+    case 'default':
+    case 'rule':
+      return 'assumed';
+    case 'library':
+    case 'catalogue':
+    case 'setting':
+    case 'published':
+      return 'looked up';
+  }
+}

@@ -6,7 +6,7 @@ import { largeRoom } from '../../src/documents/drawing/rooms.js';
 import { fits, layoutSheets } from '../../src/documents/drawing/sheets.js';
 import { siteGraph } from '../../src/documents/drawing/site-graph.js';
 import { lightGroups } from '../../src/documents/parts/owner-lights.js';
-import { ownerPictures } from '../../src/documents/owner-sheet/owner-pictures.js';
+import { ownerBoxes } from '../../src/documents/owner-sheet/boxes.js';
 import { groundingItems } from '../../src/documents/permit-sheet/handover-items.js';
 import type { Plan } from '../../src/model/plan.js';
 import { defaultSettings } from '../../src/model/settings.js';
@@ -74,7 +74,7 @@ const questions: readonly (readonly [string, (plan: Plan) => void])[] = [
       ),
   ],
   ['what feeds a light', (plan) => plan.protectors.map((p) => lightGroups(plan, p, strings.states))],
-  ['what the owner’s protectors guard', (plan) => ownerPictures(plan, strings, new Map())],
+  ['where the owner’s protectors are', (plan) => ownerBoxes(plan, strings)],
 ];
 
 describe('looks at the site grow with the job', () => {

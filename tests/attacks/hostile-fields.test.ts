@@ -15,6 +15,7 @@ import { planJob } from '../../src/plan/plan-job.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
 import { readListText } from '../../src/read/list/lists.js';
 import { batchTable, itemText } from '../../src/screen/tell.js';
+import { setByHand } from '../documents/fixtures/set-by-hand.js';
 
 const PAYLOADS = [
   '"><img src=x onerror=alert(1)><iframe src=http://host.invalid/>',
@@ -72,8 +73,8 @@ function planOf(list: string): Plan[] {
 
 async function pagesOf(plan: Plan): Promise<string[]> {
   const { kit } = await embeddedFonts();
-  const context = { settings: defaultSettings(), date: '2025-03-14', fonts: kit };
-  return (await renderDocuments(plan, context)).map((d) => d.html.replace(kit.css, ''));
+  const context = { settings: defaultSettings(), date: '2025-03-14', fonts: kit, measure: setByHand };
+  return (await renderDocuments(plan, context)).map((d) => d.html);
 }
 
 /** Names of the elements and attributes of a page, its styles left out. */

@@ -31,13 +31,14 @@ describe('a name without a blank that is wider than its place', () => {
     async (_, names) => {
       const plan = { ...housePlan(), ...names };
       const { kit } = await embeddedFonts();
-      const documents = await renderDocuments(plan, {
-        settings: defaultSettings(),
-        date: '2025-03-14',
-        fonts: kit,
-      });
       const created = new Date('2025-03-14T00:00:00Z');
       await withPrinter({}, async (printer) => {
+        const documents = await renderDocuments(plan, {
+          settings: defaultSettings(),
+          date: '2025-03-14',
+          fonts: kit,
+          measure: printer.measure,
+        });
         for (const { fileName, html, metadata } of documents) {
           const printed = await readPrinted(
             await printer.print({ html, metadata: { ...metadata, created } }),

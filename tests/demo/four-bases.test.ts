@@ -5,6 +5,7 @@ import { BASES, type Basis } from '../../src/model/editions.js';
 import { reason } from '../../src/model/reason.js';
 import { inEnglish } from '../in-english.js';
 import { atPort } from './plan-of.js';
+import { setByHand } from '../documents/fixtures/set-by-hand.js';
 
 // The demo holds one small site under each of the four bases (issue 3): here is where they decide otherwise, and what they cite.
 
@@ -245,7 +246,8 @@ describe('the documents of the iec job', () => {
     const documents = await renderDocuments(planUnder('iec'), {
       settings: inputs.settings,
       date: '2026-01-01',
-      fonts: { css: '', covers: () => true },
+      fonts: { css: () => '', covers: () => true },
+      measure: setByHand,
     });
     expect(documents.length).toBeGreaterThan(3);
     for (const { fileName, html } of documents) {

@@ -17,6 +17,7 @@ import { loadFonts } from '../../src/print/page.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan } from './fixtures/plans.js';
 import { stressPlan } from './fixtures/stress.js';
+import { setByHand } from './fixtures/set-by-hand.js';
 
 // The one with the most in it comes last: axe has looked at most of it by then.
 const plans = new Map<string, Plan>(
@@ -25,7 +26,7 @@ const plans = new Map<string, Plan>(
 
 // The widths that the named pages give, since a screen has one width for all: landscape letter and landscape tabloid.
 const WIDTHS =
-  '<style>body{width:520pt}#schedule{width:700pt}.sheet,.schedule-sheet{width:1098pt}.label-sheet{width:612pt}</style>';
+  '<style>body{width:509pt}#schedule{width:689pt}.sheet,.schedule-sheet{width:1087pt}.label-sheet{width:612pt}</style>';
 
 let browser: RunningBrowser;
 let page: Page;
@@ -35,12 +36,19 @@ let marked: string;
 beforeAll(async () => {
   const fonts = await embeddedFonts();
   marked = await markedTemplates();
-  context = { settings: defaultSettings(), date: '2025-03-14', fonts: fonts.kit, templatesFolder: marked };
+  context = {
+    settings: defaultSettings(),
+    date: '2025-03-14',
+    fonts: fonts.kit,
+    measure: setByHand,
+    templatesFolder: marked,
+  };
   browser = await startBrowser();
   page = await browser.browser.newPage();
   await page.setViewport({ width: 1700, height: 1000 });
   // As the printer does it: the page keeps them while one document after another is put in.
-  await loadFonts(page, fonts.faces);
+  const families = "Plex; Atkinson; 'DejaVu Sans Condensed'; αł";
+  await loadFonts(page, fonts.facesFor(families));
 }, 120_000);
 
 afterAll(async () => {

@@ -7,6 +7,7 @@ import type { Plan } from '../../src/model/plan.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
 import { ownerStrings } from '../../src/words/languages.js';
 import { dataOf } from '../plan/plan-of.js';
+import { setByHand } from './fixtures/set-by-hand.js';
 
 // rules.md section 5: DANGER over 60 V DC or 30 V AC (common practice, no source); a battery bus up to 60 V: WARNING (arc, burns).
 
@@ -70,7 +71,7 @@ describe('a label', () => {
   const labels = (plan: Plan, language: string) =>
     labelsView(
       plan,
-      { settings, date: '2026-11-30', fonts },
+      { settings, date: '2026-11-30', fonts, measure: setByHand },
       'letter',
       ownerStrings(language),
       '',
@@ -78,12 +79,12 @@ describe('a label', () => {
 
   it.each(['en', 'es'])('%s: has the signal word of its box, in the language of the owner', (language) => {
     const strings = ownerStrings(language);
-    const { dangerWord, shockHazard, arcHazard, lowVoltageHazard, twoSuppliesHazard } = strings.label;
+    const { dangerWord, hazards } = strings.label;
     const told = (plan: Plan): unknown => labels(plan, language).map((l) => [l.word, l.style, l.hazard]);
-    expect(told(house)).toEqual([[dangerWord, 'danger', shockHazard]]);
-    expect(told(shared)).toEqual([[dangerWord, 'danger', twoSuppliesHazard]]);
-    expect(told(battery('48'))).toEqual([[strings.warningWord, 'warning', arcHazard]]);
-    expect(told(gate)).toEqual([[strings.warningWord, 'warning', lowVoltageHazard]]);
+    expect(told(house)).toEqual([[dangerWord, 'danger', hazards.shock.is]]);
+    expect(told(shared)).toEqual([[dangerWord, 'danger', hazards['two-supplies'].is]]);
+    expect(told(battery('48'))).toEqual([[strings.warningWord, 'warning', hazards.arc.is]]);
+    expect(told(gate)).toEqual([[strings.warningWord, 'warning', hazards['low-voltage'].is]]);
   });
 });
 

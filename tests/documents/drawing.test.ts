@@ -5,7 +5,7 @@ import type { Layout, PlacedCell } from '../../src/documents/drawing/layout.js';
 import { drawPlacement, layoutPlacement } from '../../src/documents/drawing/placement.js';
 import { largeRoom } from '../../src/documents/drawing/rooms.js';
 import { scaleFor } from '../../src/documents/drawing/sheets.js';
-import { textWidth } from '../../src/documents/drawing/text-width.js';
+import { lineWidth } from '../../src/documents/parts/text-width.js';
 import type { Plan } from '../../src/model/plan.js';
 import { equipment, plan, run } from './fixtures/builder.js';
 import { demoPlans } from './fixtures/demo-plans.js';
@@ -67,7 +67,7 @@ function textBoxes(svg: string): Box[] {
     }
     if (tag === 'text' && close === '') {
       const text = unescaped(content ?? '');
-      const width = textWidth(text, FONT, value('font-weight') === '700');
+      const width = lineWidth(text, FONT, value('font-weight') === '700' ? 700 : 400);
       const x = Number(value('x'));
       const y = Number(value('y'));
       const anchor = value('text-anchor') ?? 'start';
@@ -115,7 +115,7 @@ function expectClean(layout: Layout): void {
   });
   const titles = layout.frames.map((f) => ({
     left: f.x,
-    right: f.x + 9 + Math.max(0, ...f.title.map((t) => textWidth(t, FONT))),
+    right: f.x + 9 + Math.max(0, ...f.title.map((t) => lineWidth(t, FONT))),
     top: f.y,
     bottom: f.y + f.title.length * LINE + 3,
     what: `title ${f.title.join(' ')}`,

@@ -5,14 +5,16 @@ import type { Settings } from '../../src/model/settings.js';
 import { SettingsSchema } from '../../src/model/settings.js';
 import { startBrowser, type RunningBrowser } from '../../src/print/browser.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
+import { demoPlans } from './fixtures/demo-plans.js';
 import { housePlan } from './fixtures/plans.js';
 import { stressPlan } from './fixtures/stress.js';
+import { setByHand } from './fixtures/set-by-hand.js';
 
 type Grid = Partial<Settings['labels']>;
 
 async function contextOf(labels: Grid): Promise<DocumentContext> {
   const settings = SettingsSchema.parse({ labels });
-  return { settings, date: '2025-03-14', fonts: (await embeddedFonts()).standAloneKit };
+  return { settings, date: '2025-03-14', fonts: (await embeddedFonts()).standAloneKit, measure: setByHand };
 }
 
 let running: RunningBrowser;
@@ -30,7 +32,9 @@ describe('a sheet of labels in a browser', () => {
   ])('keeps its words inside the labels on a grid %s', { timeout: 120_000 }, async (_name, grid) => {
     const context = await contextOf(grid);
     const page = await running.browser.newPage();
-    for (const plan of [housePlan(), stressPlan()]) {
+    for (const plan of [...demoPlans(), housePlan(), { ...stressPlan(), submittable: true }].flatMap(
+      (one) => [one, { ...one, ownerLanguage: one.ownerLanguage === 'es' ? 'en' : 'es' }],
+    )) {
       const { html } = await renderDocument('labels', plan, context);
       await page.setContent(html, { waitUntil: 'load' });
       const over =

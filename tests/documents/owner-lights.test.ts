@@ -4,7 +4,7 @@ import { lightGroups } from '../../src/documents/parts/owner-lights.js';
 import { ownerStrings } from '../../src/words/languages.js';
 import { checkLists, records } from '../../src/documents/closeout-pack/checks.js';
 import { lightRows } from '../../src/documents/closeout-pack/wiring-note.js';
-import { ownerPictures } from '../../src/documents/owner-sheet/owner-pictures.js';
+import { lookOf } from '../../src/documents/owner-sheet/looks.js';
 import { flagWords } from '../../src/documents/parts/flag.js';
 import { catalogueOf, dataOf, partLine } from '../plan/plan-of.js';
 
@@ -72,19 +72,21 @@ describe('a flag', () => {
   };
 
   it.each([
-    ['en', 'At all times: 1 good, 2 good', 'Good: green. Used up: red. Then call us.'],
-    ['es', 'Siempre: 1 good, 2 good', 'Buena: green. Gastada: red. Entonces llámenos.'],
-  ])('%s: the owner sees a good flag at all times, and how a used-up one looks', (language, look, note) => {
+    ['en', 'At all times: 1 good, 2 good', 'Flags 1 and 2. GOOD: green. USED UP: red.'],
+    ['es', 'Siempre: 1 good, 2 good', 'Banderas 1 y 2. BUENA: verde. GASTADA: roja.'],
+  ])('%s: the owner sees a good flag at all times, and how a used-up one looks', (language, look, alt) => {
     const strings = ownerStrings(language);
     const groups = lightGroups(told, first(told), strings.states);
     const states = groups.flatMap((g) => g.states);
     expect(
       states.map((s) => `${s.state}: ${s.lights.map((l) => `${l.number} ${l.look}`).join(', ')}`),
     ).toEqual([look]);
-    const { protectors } = ownerPictures(told, strings, new Map());
-    expect(protectors[0]?.notes).toContain(note);
-    expect(protectors[0]?.picture).toContain(strings.looks.good);
-    expect(ownerPictures(untold, strings, new Map()).protectors[0]?.notes).not.toContain(note);
+    const seen = lookOf(told, first(told), strings);
+    expect(seen.picture('P-1', '')).toContain(`aria-label="P-1. ${alt}"`);
+    expect(seen.texts).toEqual([strings.boxes.flag]);
+    const unknown = lookOf(untold, first(untold), strings);
+    expect(unknown.picture('P-1', '')).not.toContain(alt);
+    expect(unknown.texts).toEqual([strings.boxes.flag, strings.boxes.flagUnknown]);
   });
 
   it('the record and the checks ask for a good flag, in the words of the catalogue', () => {

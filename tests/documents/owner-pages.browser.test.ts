@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { DocumentContext } from '../../src/documents/parts/context.js';
 import { renderDocument } from '../../src/documents/render.js';
 import type { Plan, PlannedProtector } from '../../src/model/plan.js';
-import { defaultSettings } from '../../src/model/settings.js';
+import { SettingsSchema } from '../../src/model/settings.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
 import { withPrinter } from '../../src/print/printer.js';
 import { plan } from './fixtures/builder.js';
@@ -10,6 +10,7 @@ import { demoPlans } from './fixtures/demo-plans.js';
 import { readPrinted, type PrintedDocument } from './printed.js';
 
 const PLANS = demoPlans();
+const PHONE = '555-0100';
 
 /** A site with this many protectors, taken in turn from all jobs of the demo, so that their lights differ as they do there. */
 function siteOf(count: number): Plan {
@@ -44,9 +45,10 @@ beforeAll(async () => {
   await withPrinter({ pages: 1 }, async (printer) => {
     for (const [count, ownerLanguage] of CASES) {
       const context: DocumentContext = {
-        settings: defaultSettings(),
+        settings: SettingsSchema.parse({ company: { name: 'Invented Surge Works', phone: PHONE } }),
         date: '2025-03-14',
         fonts,
+        measure: printer.measure,
         ownerLanguage,
       };
       const { html, metadata } = await renderDocument('owner-sheet', siteOf(count), context);
@@ -64,6 +66,21 @@ describe("the owner's sheet", () => {
       const text = pages.map((p) => p.text.replace(/\s+/g, ' ')).join(' ');
       for (let n = 1; n <= count; n += 1) expect(text).toMatch(new RegExp(`\\bP-${n}\\b`));
       expect(pages.length).toBeLessThanOrEqual(2 + Math.ceil(Math.max(0, count - 8) / 12));
+    },
+  );
+
+  it.each(CASES)('of %i protectors in %s has no text below 13 points', (count, ownerLanguage) => {
+    const texts = printed.get(`${count} ${ownerLanguage}`)?.pages.flatMap((page) => page.texts) ?? [];
+    expect(texts.length).toBeGreaterThan(50);
+    expect(texts.filter(({ size }) => size < 12.99).map(({ text, size }) => `${size} ${text}`)).toEqual([]);
+  });
+
+  it.each(CASES)(
+    'of %i protectors in %s has the phone number, large, on its first page',
+    (count, language) => {
+      const [page] = printed.get(`${count} ${language}`)?.pages ?? [];
+      const number = page?.texts.filter(({ text }) => text.includes(PHONE)).map(({ size }) => size) ?? [];
+      expect(Math.max(...number)).toBeGreaterThanOrEqual(24);
     },
   );
 });

@@ -1,17 +1,19 @@
 import { syllable } from 'syllable';
 import { describe, expect, it } from 'vitest';
 import type { DocumentContext } from '../../src/documents/parts/context.js';
+import { lookOf } from '../../src/documents/owner-sheet/looks.js';
 import { renderDocument } from '../../src/documents/render.js';
-import { INDICATOR_CAUSES, KINDS } from '../../src/model/words.js';
 import { defaultSettings } from '../../src/model/settings.js';
-import { filled, OWNER_LANGUAGE_CODES, ownerStrings } from '../../src/words/languages.js';
+import { OWNER_LANGUAGE_CODES, ownerStrings } from '../../src/words/languages.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan, hutPlan } from './fixtures/plans.js';
+import { setByHand } from './fixtures/set-by-hand.js';
 
 const context: DocumentContext = {
   settings: defaultSettings(),
   date: '2025-03-14',
-  fonts: { css: '', covers: () => true },
+  fonts: { css: () => '', covers: () => true },
+  measure: setByHand,
 };
 
 /** The running text of an owner's sheet: all that its template marks as text; tags of equipment are names, not words. */
@@ -20,7 +22,6 @@ function runningText(html: string): string {
   return marked
     .join(' ')
     .replace(/<[^>]*>/g, ' ')
-    .replace(/\([^)]*\)/g, '')
     .replace(/&#x27;/g, "'")
     .replace(/\s+/g, ' ');
 }
@@ -129,12 +130,9 @@ describe.each([...demoPlans(), hutPlan(), housePlan(), draftPlan()].map((p) => [
       expect(metadata.language).toBe(code);
       expect(html).toContain(`<html lang="${code}">`);
       for (const protector of plan.protectors) {
-        expect(html).toContain(`<th scope="row">${protector.tag}</th>`);
-        for (const channel of protector.channels) {
-          expect(html).toContain(
-            filled(ownerStrings(code).lightAlt, { number: channel.channel, look: '' }).trim(),
-          );
-        }
+        expect(html).toContain(`<b>${protector.tag}</b>`);
+        const look = lookOf(plan, protector, ownerStrings(code));
+        for (const text of look.texts) expect(html).toContain(text);
       }
     });
   },
@@ -142,18 +140,37 @@ describe.each([...demoPlans(), hutPlan(), housePlan(), draftPlan()].map((p) => [
 
 /** Words of the trade in no language or in several. */
 const TRADE = /\b(SPD|MCOV|VPR|kA|MPPT)\b/i;
-/** By language: words of the trade, an order to open something, and what forbids it. */
-const WORDS: { readonly [code: string]: { readonly [W in 'trade' | 'open' | 'never']: RegExp } } = {
-  en: { trade: /\b(inverter|conductor|channel)\b/i, open: /\bopen\b/i, never: /\bnever\b/i },
-  es: { trade: /\b(inversor|fase|conductor|inverter)\b/i, open: /\b(abra|abrir)\b/i, never: /\bnunca\b/i },
+/** By language: words of the trade, words of two meanings, an order to open something, and what forbids it. */
+const WORDS: { readonly [code: string]: { readonly [W in 'trade' | 'two' | 'open' | 'never']: RegExp } } = {
+  en: {
+    trade: /\b(inverter|conductor|channel)\b/i,
+    two: /\bnote [a-z]\b/i,
+    open: /\bopen\b/i,
+    never: /\bnever\b/i,
+  },
+  es: {
+    trade: /\b(inversor|fase|conductor|inverter)\b/i,
+    // The grid is no "red", which a reader of two languages takes for a colour; "la luz" is a light, never the power.
+    two: /\b(red|se va la luz|nota [a-z])\b/i,
+    open: /\b(abra|abrir)\b/i,
+    never: /\bnunca\b/i,
+  },
 };
 
 describe.each(OWNER_LANGUAGE_CODES)('the strings in %s', (code) => {
   const strings = ownerStrings(code);
 
-  it('have words for every kind and every cause', () => {
-    for (const kind of KINDS) expect(strings.things[kind]).not.toBe('');
-    for (const cause of INDICATOR_CAUSES) expect(strings.causes[cause]).not.toBe('');
+  it('are all there, but for the thing that a row of no kind is', () => {
+    const { things, ...rest } = strings;
+    expect(stringsIn(rest)).not.toContain('');
+    expect(Object.entries(things).filter(([, thing]) => thing === '')).toEqual([['other', '']]);
+  });
+
+  it('fill in what they are handed, and nothing else', () => {
+    const names = stringsIn(strings).flatMap((text) => [...text.matchAll(/\{(\w+)\}/g)].map((m) => m[1]));
+    expect([...new Set(names)].sort()).toEqual(
+      ['list', 'lights', 'look', 'number', 'numbers', 'place', 'state', 'states', 'tag', 'thing'].sort(),
+    );
   });
 
   it('use none of the trade and never say to open a box', () => {
@@ -161,6 +178,7 @@ describe.each(OWNER_LANGUAGE_CODES)('the strings in %s', (code) => {
     const words = WORDS[code];
     if (!words) throw new Error(`WORDS doesn’t say yet how ${code} tells someone to open a box`);
     expect(all.filter((text) => TRADE.test(text) || words.trade.test(text))).toEqual([]);
+    expect(all.filter((text) => words.two.test(text))).toEqual([]);
     const orders = all.flatMap((text) => text.split('.')).filter((text) => words.open.test(text));
     expect(orders).not.toEqual([]);
     expect(orders.filter((order) => !words.never.test(order))).toEqual([]);

@@ -69,7 +69,7 @@ async function printAll(printer: Printer): Promise<void> {
     const settings = demo.has(job)
       ? SettingsSchema.parse(SETTINGS)
       : SettingsSchema.parse({ ...defaultSettings(), company: COMPANY });
-    const context: DocumentContext = { settings, date: DATE, fonts };
+    const context: DocumentContext = { settings, date: DATE, fonts, measure: printer.measure };
     const together = await renderDocuments(plan, context);
     const separate = await renderDocuments(plan, { ...context, separate: true });
     const names = new Set(together.map((d) => d.fileName));
@@ -396,7 +396,7 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
       expect(page.fonts.length, where).toBeGreaterThan(0);
       for (const font of page.fonts) {
         expect(font, where).toMatchObject({ embedded: true, type3: false });
-        expect(font.name, where).toMatch(/DejaVuSans/);
+        expect(font.name, where).toMatch(/DejaVuSans|IBMPlexSansCond|AtkinsonHyperlegibleNext/);
       }
     });
     expect(notices.filter((n) => n.code === 'print/font-missing')).toEqual([]);

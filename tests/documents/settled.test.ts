@@ -4,6 +4,7 @@ import { renderDocuments } from '../../src/documents/render.js';
 import { settledViews } from '../../src/documents/parts/settled.js';
 import { plan as planWith } from './fixtures/builder.js';
 import { dataOf, settingsOf } from '../plan/plan-of.js';
+import { setByHand } from './fixtures/set-by-hand.js';
 
 const HOW = 'assumed, settled by R. Example on 2026-02-03';
 const LIST = `S service; ac_in=120/240; place=House / wall
@@ -20,7 +21,8 @@ const plan = dataOf('', LIST, { settings: SETTINGS });
 const context = {
   settings: settingsOf(SETTINGS),
   date: '2026-03-31',
-  fonts: { css: '', covers: (): boolean => true },
+  fonts: { css: () => '', covers: (): boolean => true },
+  measure: setByHand,
 };
 
 async function htmlOf(of: typeof plan, name: string): Promise<string> {

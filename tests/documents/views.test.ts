@@ -1,6 +1,5 @@
 import { written } from '../in-english.js';
 import { describe, expect, it } from 'vitest';
-import { clauseStrip } from '../../src/documents/permit-sheet/clause-strip.js';
 import { boxIsolationView } from '../../src/documents/closeout-pack/isolation-view.js';
 import { reason } from '../../src/model/reason.js';
 import { records } from '../../src/documents/closeout-pack/checks.js';
@@ -10,7 +9,6 @@ import { dataOf } from '../plan/plan-of.js';
 import { measuringView, outsideTexts } from '../../src/documents/closeout-pack/readings-view.js';
 import type { PlannedBand, Probes } from '../../src/model/planned-measuring.js';
 import { defaultSettings } from '../../src/model/settings.js';
-import { PLACEMENT_RULES } from '../../src/rules/rulebook.js';
 import { plan, protector, wire } from './fixtures/builder.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { housePlan, hutPlan } from './fixtures/plans.js';
@@ -222,92 +220,5 @@ describe('the grounding in a wiring note', () => {
     expect(wiringNotes(of, defaultSettings(), 'letter')[0]?.grounding).toBe(
       'not known: the list does not state it',
     );
-  });
-});
-
-describe('the strip of clauses', () => {
-  const clause = {
-    standard: 'NEC (NFPA 70)',
-    edition: '2023',
-    says: 'In our words.',
-    commonPractice: false,
-    memory: false,
-  };
-
-  it('has title, clauses and standing of each rule, whether it fired or not, in the order of the plan', () => {
-    const of = plan({
-      clauses: [
-        { ...clause, rule: 'rate/mcov', title: 'The voltage of a channel', clause: '242.12' },
-        {
-          ...clause,
-          rule: 'place/long-run',
-          title: 'A long run',
-          standard: '',
-          edition: '',
-          clause: '',
-          commonPractice: true,
-        },
-      ],
-      otherClauses: [
-        { ...clause, rule: 'place/feeder', title: 'At a panel', clause: '215.18' },
-        { ...clause, rule: 'place/feeder', title: 'At a panel', clause: '225.42' },
-      ],
-      standings: [
-        {
-          rule: 'place/feeder',
-          standing: 'does not apply',
-          at: [],
-          because: written('no panel is on the list'),
-        },
-        { rule: 'place/long-run', standing: 'met', at: ['P-1', 'P-2'], because: null },
-        {
-          rule: 'place/long-run',
-          standing: 'open',
-          at: ['ARR output'],
-          because: written('its length isn’t stated'),
-        },
-        { rule: 'rate/mcov', standing: 'not met', at: ['P-1'], because: written('MCOV 120 V < 138 V') },
-      ],
-    });
-    expect(clauseStrip(of)).toEqual([
-      {
-        rule: 'place/feeder',
-        title: 'At a panel',
-        clauses: ['NEC (NFPA 70) 2023: 215.18, 225.42'],
-        standing: ['does not apply: no panel is on the list'],
-      },
-      {
-        rule: 'place/long-run',
-        title: 'A long run',
-        clauses: ['common practice, no source'],
-        standing: ['met at P-1, P-2', 'open at ARR output: its length isn’t stated'],
-      },
-      {
-        rule: 'rate/mcov',
-        title: 'The voltage of a channel',
-        clauses: ['NEC (NFPA 70) 2023: 242.12'],
-        standing: ['not met at P-1: MCOV 120 V < 138 V'],
-      },
-    ]);
-  });
-
-  it('of every demo job names title and clause for every rule, and every placement clause of its basis', () => {
-    for (const of of demoPlans()) {
-      const rows = clauseStrip(of);
-      for (const row of rows) {
-        expect(row.title, `${of.job} ${row.rule}`).not.toBe(row.rule);
-        expect(row.clauses, `${of.job} ${row.rule}`).not.toEqual([]);
-        expect(row.standing, `${of.job} ${row.rule}`).not.toEqual([]);
-      }
-      const placing = PLACEMENT_RULES.filter((rule) =>
-        rule.sources[of.basis]?.some((source) => !('commonPractice' in source)),
-      );
-      expect(placing.length).toBeGreaterThan(1);
-      for (const { id } of placing)
-        expect(
-          rows.map((row) => row.rule),
-          of.job,
-        ).toContain(id);
-    }
   });
 });

@@ -29,9 +29,18 @@ function magnitude(result: Unit | number, unit: string): number {
     : result.toNumber(inLibraryTerms(unit).replace('1/a', ''));
 }
 
+const results = new Map<string, Unit | number | boolean>();
+
+/** What a printed calculation comes to; workings repeat many, and each text is evaluated once. */
+function evaluated(text: string): Unit | number | boolean {
+  const result = results.get(text) ?? (mathematics.evaluate(text) as Unit | number | boolean);
+  results.set(text, result);
+  return result;
+}
+
 /** Expects that the figures put into a step's formula give the value that stands beside them, with its unit. */
 export function expectEvaluates(step: EnglishStep): void {
-  const result = mathematics.evaluate(inLibraryTerms(step.substituted)) as Unit | number | boolean;
+  const result = evaluated(inLibraryTerms(step.substituted));
   if (typeof result === 'boolean') {
     expect(result, step.substituted).toBe(true);
     return;

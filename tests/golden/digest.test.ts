@@ -1,14 +1,10 @@
 import { written } from '../in-english.js';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/index.js';
-import { demoPlans } from '../documents/fixtures/demo-plans.js';
+import { demoPlan } from '../documents/fixtures/demo-plans.js';
 import { digest } from './digest.js';
 
-function plan(): Plan {
-  const found = demoPlans().find(({ job }) => job === 'UF-103');
-  if (found === undefined) throw new Error('UF-103 is gone');
-  return found;
-}
+const plan = (): Plan => demoPlan('UF-103');
 
 /** What differs between the digests of two plans. */
 function differing(a: Plan, b: Plan): string[] {

@@ -66,7 +66,10 @@ describe.each([
       const fonts = said.trim().split('\n').slice(2);
       expect(fonts.length, file).toBeGreaterThan(0);
       // Name, type, encoding, then embedded, subset, has a table to Unicode, and the object's two numbers.
-      for (const font of fonts) expect(font, file).toMatch(/DejaVuSans.* yes yes yes +\d+ +\d+ *$/);
+      for (const font of fonts)
+        expect(font, file).toMatch(
+          /(?:DejaVuSans|IBMPlexSansCond|AtkinsonHyperlegibleNext).* yes yes yes +\d+ +\d+ *$/,
+        );
     }
   });
 });

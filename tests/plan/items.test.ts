@@ -1,11 +1,12 @@
-import { englishPlan, type EnglishPlan } from '../in-english.js';
+import { englishPlan } from '../in-english.js';
 import { describe, expect, it } from 'vitest';
-import { defaultSettings, planJob, readListContents } from '../../src/index.js';
+import { defaultSettings, planJob, readListContents, type Plan } from '../../src/index.js';
 import {
   allPorts,
   at,
   because,
   csvOf,
+  dataOfCsv,
   defaultsOf,
   faults,
   items,
@@ -62,15 +63,14 @@ describe('one wrong cell', () => {
       ? []
       : line.flatMap((cell, c) => (cell === '' || FREE.has(headings[c] ?? '') ? [] : [[r, c] as const])),
   );
-  const planWith = (r: number, c: number, text: string): EnglishPlan =>
-    planOfCsv(
+  const planWith = (r: number, c: number, text: string): Plan =>
+    dataOfCsv(
       lines
         .map((line, i) => (i === r ? line.map((cell, j) => (j === c ? text : cell)) : line).join(','))
         .join('\n'),
       { unchecked: true },
     );
-  const grave = (plan: EnglishPlan): EnglishPlan['openItems'] =>
-    plan.openItems.filter((i) => i.severity !== 'confirm');
+  const grave = (plan: Plan): Plan['openItems'] => plan.openItems.filter((i) => i.severity !== 'confirm');
 
   it('the whole list has none', () => {
     expect(faults(planOfCsv(WHOLE))).toEqual([]);
@@ -79,7 +79,7 @@ describe('one wrong cell', () => {
 
   // Without a second AC in, MP and GEN share the first: at the generator’s row its transfer equipment is missing. And what MP
   // or SUB no longer names leaves the transfer switch between them without a supply or a load.
-  const alsoAsked = (plan: EnglishPlan, r: number, c: number): EnglishPlan['openItems'] => {
+  const alsoAsked = (plan: Plan, r: number, c: number): Plan['openItems'] => {
     const column = headings[c] ?? '';
     const tag = lines[r]?.[headings.indexOf('tag')] ?? '';
     const asked = grave(plan).filter(

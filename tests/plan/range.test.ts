@@ -51,11 +51,20 @@ function stock(...rows: readonly Parameters<typeof row>[0][]): Catalogue {
   return readCatalogueText('stock.csv', `${[HEADINGS, ...rows.map(row)].join('\n')}\n`).catalogue;
 }
 
+const ranges = new WeakMap<Catalogue, ReturnType<typeof rangeOf>>();
+
+/** The range of a catalogue under the default settings; of each catalogue it is found once. */
+function rangeUnderDefaults(catalogue: Catalogue): ReturnType<typeof rangeOf> {
+  const range = ranges.get(catalogue) ?? rangeOf(catalogue, SETTINGS);
+  ranges.set(catalogue, range);
+  return range;
+}
+
 function coverOf(
   catalogue: Catalogue,
   of: { circuit: string; grounding?: string; earthing?: string; place: RangeCover['place'] },
 ): RangeCover {
-  const line = rangeOf(catalogue, SETTINGS).lines.find(
+  const line = rangeUnderDefaults(catalogue).lines.find(
     (l) =>
       l.circuit === of.circuit &&
       l.grounding === (of.grounding ?? null) &&

@@ -1,71 +1,78 @@
-import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { codePointsOf, inRanges, type CodePointRanges } from '../../src/print/cmap.js';
-import { embeddedFonts, fontFolder } from '../../src/print/fonts.js';
+import { embeddedFonts, type FontFaceSource } from '../../src/print/fonts.js';
+import { charactersOf, namesFamily } from '../../src/print/page-characters.js';
 
-/** A font file with one table, `cmap`, that has one subtable. */
-function fontWith(encoding: number, subtable: readonly number[]): Uint8Array {
-  const bytes: number[] = [0, 1, 0, 0, 0, 1, 0, 0, 0, 0, 0, 0];
-  bytes.push(...Buffer.from('cmap'), 0, 0, 0, 0, 0, 0, 0, 28, 0, 0, 0, 0);
-  bytes.push(0, 0, 0, 1, 0, 3, 0, encoding, 0, 0, 0, 12, ...subtable);
-  return Uint8Array.from(bytes);
-}
-const two = (...values: number[]): number[] => values.flatMap((v) => [(v >> 8) & 255, v & 255]);
-const four = (...values: number[]): number[] => values.flatMap((v) => two(v >>> 16, v & 0xffff));
-
-describe('the characters of a font', () => {
-  // OpenType specification, cmap format 4: two segments and the closing one; the second by an array of glyph ids.
-  it('are read from a format 4 table, less those that lead to no glyph', () => {
-    const segments = two(0x42, 0x62, 0xffff, 0, 0x41, 0x60, 0xffff, 0xffc0, 0, 1, 0, 4, 0, 7, 0, 9);
-    const font = fontWith(1, [...two(4, 16 + 8 * 3 + 6, 0, 6, 0, 0, 0), ...segments]);
-    expect(codePointsOf(font)).toEqual([
-      [0x41, 0x42],
-      [0x60, 0x60],
-      [0x62, 0x62],
-    ]);
+const page = (style: string, text = ''): string => `<head><style>${style}</style></head><body>${text}</body>`;
+const PLEX = "html{font-family:Plex,'DejaVu Sans Condensed'}";
+const brief = (faces: readonly FontFaceSource[]): string[] =>
+  faces.map(({ family, weight, unicodeRange }) => {
+    const part = unicodeRange.startsWith('U+20-7E') ? '' : ' more';
+    return `${family} ${weight}${part}`;
   });
-
-  it('are read from a format 12 table', () => {
-    const font = fontWith(10, [...two(12, 0), ...four(16 + 24, 0, 2, 0x20, 0x7e, 3, 0x1f600, 0x1f64f, 0)]);
-    expect(codePointsOf(font)).toEqual([
-      [0x20, 0x7e],
-      [0x1f601, 0x1f64f],
-    ]);
-  });
-
-  it('of a damaged font are refused', () => {
-    expect(() => codePointsOf(fontWith(1, two(6, 0, 0)))).toThrow(/format 4 or 12/);
-    expect(() => codePointsOf(Uint8Array.of(0, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0))).toThrow(/cmap/);
-  });
-
-  it('are found in ranges', () => {
-    const ranges: CodePointRanges = [
-      [1, 2],
-      [5, 5],
-      [9, 20],
-    ];
-    expect([0, 1, 2, 3, 5, 8, 9, 20, 21].filter((c) => inRanges(ranges, c))).toEqual([1, 2, 5, 9, 20]);
-  });
-});
 
 describe('the embedded fonts', () => {
   it('cover what the documents write, and not what they must show by its code', async () => {
-    const { kit, standAloneKit } = await embeddedFonts();
+    const { kit } = await embeddedFonts();
     const covered = (text: string): string[] =>
       Array.from(text).filter((c) => kit.covers(c.codePointAt(0) ?? 0));
     const written = 'Az09 äßçñ µΩ²½±≤≥×→“”–—…•☐✓';
     expect(covered(written)).toEqual(Array.from(written));
     expect(covered('ЖλŁ')).toEqual(['Ж', 'λ', 'Ł']);
     expect(covered('中文\u{1f680}\u202e\u2066\u061c\u{10ffff}\0')).toEqual([]);
-    expect(kit.css).toBe('');
-    expect(standAloneKit.css.match(/@font-face/g)).toHaveLength(4);
   });
 
-  it('cover a character only where the font file has a glyph for it', async () => {
-    const sans = codePointsOf(await readFile(join(fontFolder(), 'DejaVuSans.ttf')));
-    // The package's own table of coverage: DejaVu Sans has all 95 of Basic Latin, and none of the CJK ideographs.
-    expect(Array.from({ length: 95 }, (_, i) => 0x20 + i).every((c) => inRanges(sans, c))).toBe(true);
-    expect(inRanges(sans, 0x4e00)).toBe(false);
+  it('are needed as far as a page names their family and holds their characters', async () => {
+    const { facesFor } = await embeddedFonts();
+    expect(brief(facesFor(page(PLEX, 'Łódź')))).toEqual([
+      'Plex 400',
+      'Plex 400 more',
+      'Plex 700',
+      'Plex 700 more',
+    ]);
+    const signs = ['Plex 400', 'DejaVu Sans Condensed 400', 'Plex 700', 'DejaVu Sans Condensed 700'];
+    expect(brief(facesFor(page(PLEX, '5 Ω')))).toEqual(signs);
+    expect(brief(facesFor(page(PLEX, '5 &#x3a9;')))).toEqual(signs);
+    expect(brief(facesFor(page(`${PLEX} li::before{content:'\\2610 '}`)))).toEqual(signs);
+    expect(brief(facesFor(page("p{font-family:'DejaVu Sans'}", 'a')))).toEqual([
+      'DejaVu Sans 400',
+      'DejaVu Sans 700',
+    ]);
+    const old = page("html{font-family:'DejaVu Sans Condensed','DejaVu Sans'}", 'a');
+    expect(brief(facesFor(old))).toEqual(['DejaVu Sans Condensed 400', 'DejaVu Sans Condensed 700']);
+    expect(facesFor(page('p{font-family:serif}'))).toEqual([]);
+  });
+
+  it('go into a page that stands alone, and into none that is printed', async () => {
+    const { kit, standAloneKit } = await embeddedFonts();
+    expect(kit.css(page(PLEX))).toBe('');
+    const css = standAloneKit.css(page(PLEX));
+    expect(css.match(/@font-face/g)).toHaveLength(2);
+    // A page of plain letters has no use for the megabyte of signs.
+    expect(css.length).toBeLessThan(60_000);
+    expect(css).toMatch(/font-family:"Plex";font-weight:400;[^}]*unicode-range:U\+/);
+  });
+});
+
+describe('the characters of a page', () => {
+  const has = (html: string, character: string): boolean =>
+    charactersOf(html).includes(character.codePointAt(0) ?? 0);
+
+  it('are those that stand in it and those that it writes by number', () => {
+    expect(has('Ω', 'Ω')).toBe(true);
+    expect(has('&#937;', 'Ω')).toBe(true);
+    expect(has('&#x3A9;', 'Ω')).toBe(true);
+    expect(has("content: '\\3a9 '", 'Ω')).toBe(true);
+    expect(has('3a9 937', 'Ω')).toBe(false);
+    expect(has('', '7')).toBe(true);
+  });
+
+  it('are set in the families that it names', () => {
+    expect(namesFamily("font: 8pt 'DejaVu Sans'", 'DejaVu Sans')).toBe(true);
+    expect(namesFamily("font: 8pt 'DejaVu Sans Condensed'", 'DejaVu Sans')).toBe(false);
+    expect(namesFamily("font: 8pt Plex, 'DejaVu Sans Condensed'", 'DejaVu Sans Condensed', 'first')).toBe(
+      false,
+    );
+    expect(namesFamily("font: 8pt Plex, 'DejaVu Sans Condensed'", 'Plex', 'first')).toBe(true);
+    expect(namesFamily('complex', 'Plex')).toBe(false);
   });
 });

@@ -120,7 +120,10 @@ describe('a printer', () => {
 
   it('leaves the fonts of a stand-alone page out, since it brings them', async () => {
     const { standAloneKit } = await embeddedFonts();
-    const whole = await print(order('<p>one <b>two</b></p>', `<style>${standAloneKit.css}</style>`));
+    const fontsOf = standAloneKit.css(order('<p>one <b>two</b></p>').html);
+    // Both of the families that the styles name, regular and bold.
+    expect(fontsOf.split('\n').map((rule) => rule.slice(0, 10))).toEqual(Array(4).fill('@font-face'));
+    const whole = await print(order('<p>one <b>two</b></p>', `<style>${fontsOf}</style>`));
     const bare = await print(order('<p>one <b>two</b></p>', '<style></style>'));
     expect(Buffer.compare(whole, bare)).toBe(0);
   });
@@ -165,8 +168,7 @@ describe('a printer', () => {
     const { openPage } = await import('../../src/print/page.js');
     const { browser, end } = await startBrowser();
     try {
-      const fonts = await embeddedFonts();
-      const page = await openPage(browser, fonts.faces, fonts.standAloneKit.css);
+      const page = await openPage(browser, await embeddedFonts());
       return await page.print(o.html);
     } finally {
       await end();

@@ -10,14 +10,14 @@ const said = (result: ReadResult): string[] => itemsOf(result).map((i) => `${i.c
 const rows = (count: number, row: (i: number) => string): string =>
   Array.from({ length: count }, (_, i) => row(i)).join('\n');
 
-it('refuses a file of more rows than the contract allows in one sentence, and reads one of as many', () => {
-  const list = (count: number): string => `job,tag,kind\n${rows(count, (i) => `J-${i},A,array`)}\n`;
-  const refused = readListText('million.csv', list(1_000_000), { settings: defaultSettings() });
+// `tests/attacks/limits.test.ts` reads one of as many as are allowed.
+it('refuses a file of a million rows in one sentence', () => {
+  const list = `job,tag,kind\n${rows(1_000_000, (i) => `J-${i},A,array`)}\n`;
+  const refused = readListText('million.csv', list, { settings: defaultSettings() });
   expect(refused.jobs).toEqual([]);
   expect(refused.unreadable.map((item) => [item.code, saidOf(item).message])).toEqual([
     ['file/too-many-rows', 'million.csv has more than 100000 rows: it isn’t read.'],
   ]);
-  expect(readListText('most.csv', list(100_000), { settings: defaultSettings() }).jobs).toHaveLength(100_000);
 });
 
 describe('one message each', () => {

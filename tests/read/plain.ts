@@ -41,9 +41,11 @@ export function itemsOf(
   );
 }
 
+const settings = defaultSettings();
+
 /** Reads one list with the default settings. */
 export function read(content: string | Uint8Array, options: Partial<ListOptions> = {}): ReadResult {
-  return readListText('list.csv', content, { settings: defaultSettings(), ...options });
+  return readListText('list.csv', content, { settings, ...options });
 }
 
 /** `cell/wrong:2` of every item, in the order of lines. */

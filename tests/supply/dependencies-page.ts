@@ -2,11 +2,13 @@ import { sizeOf, type RunTimePackage } from './run-time-packages.js';
 
 /** Why shuntbook itself asks for a package. */
 const WHY: Readonly<Record<string, string>> = {
+  '@fontsource/atkinson-hyperlegible-next': 'the font of what owners read, and of labels',
+  '@fontsource/ibm-plex-sans-condensed': 'the font of tables, drawings and notes',
   '@sparticuz/chromium':
     'the browser that prints on Linux x64, inside the package: nothing is downloaded, and every machine prints the same page',
   'csv-parse': 'reads lists, libraries and catalogues that were decoded before',
   'csv-stringify': 'writes the tables of a batch',
-  'dejavu-fonts-ttf': 'the fonts of every page, embedded in each PDF',
+  'dejavu-fonts-ttf': 'the font of signs, and of scripts that the other two lack',
   elkjs: 'lays the drawings out',
   handlebars: 'fills the templates in',
   'puppeteer-core': 'drives the browser; unlike the whole package of that project, it downloads none',

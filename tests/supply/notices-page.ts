@@ -35,15 +35,28 @@ export function noticesPage(packages: readonly RunTimePackage[]): string {
     if (!found) throw new Error(`${name} is no dependency`);
     return `\`${name}\` ${found.version}`;
   };
-  const fonts = titled('dejavu-fonts-ttf');
+  const [plex, atkinson] = ['@fontsource/ibm-plex-sans-condensed', '@fontsource/atkinson-hyperlegible-next'];
+  const signs = titled('dejavu-fonts-ttf');
   const browser = titled('@sparticuz/chromium');
   return `# Notices of third parties
 
 Written by \`npm run docs:supply\`; \`npm run check\` fails while this page is stale. The tarball of shuntbook holds neither fonts
 nor browser: npm brings them as the packages named here. Every PDF embeds the glyphs that it uses, and \`report.html\` may
-hold whole fonts: their licence allows both.
+hold whole fonts: their licences allow both.
 
-## Fonts: ${fonts}
+## Fonts: ${titled(plex)}
+
+IBM Plex Sans Condensed, regular and bold, latin and latin-ext, unaltered.
+
+${quoted(readFileSync(`node_modules/${plex}/LICENSE`, 'utf8'))}
+
+## Fonts: ${titled(atkinson)}
+
+Atkinson Hyperlegible Next, regular and bold, latin and latin-ext, unaltered.
+
+${quoted(readFileSync(`node_modules/${atkinson}/LICENSE`, 'utf8'))}
+
+## Fonts: ${signs}
 
 DejaVu Sans and DejaVu Sans Condensed, regular and bold, unaltered.
 

@@ -21,6 +21,7 @@ const LOOKED_AT = [
   // The layout of drawings: used as it comes, its sources are public.
   'EPL-2.0 OR GPL-3.0-or-later',
   // The fonts: see docs/third-party-notices.md.
+  'OFL-1.1',
   'SEE LICENSE IN README.md AND LICENSE',
 ];
 

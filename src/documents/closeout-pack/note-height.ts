@@ -1,6 +1,6 @@
 import { MARGIN, SHEETS } from '../parts/css.js';
 import type { Sheet } from '../parts/css.js';
-import { textWidth } from '../drawing/text-width.js';
+import { lineWidth } from '../parts/text-width.js';
 import type { NoteDensity, WiringNote } from './wiring-note-view.js';
 
 /** What is left of a note's height where it is set dense. */
@@ -17,7 +17,7 @@ const FILLED = 0.94;
 type Parts = Omit<WiringNote, 'density'>;
 
 function lines(text: string, width: number): number {
-  return Math.max(1, Math.ceil(textWidth(text, TEXT.size) / (width * FILLED)));
+  return Math.max(1, Math.ceil(lineWidth(text, TEXT.size) / (width * FILLED)));
 }
 
 /** Height of a table's body: each row is as high as its highest cell. */
@@ -79,7 +79,7 @@ function tablesHeight(note: Parts, width: number): number {
  * @param sheet of its page, upright
  */
 export function noteHeight(note: Parts, sheet: Sheet): number {
-  const width = SHEETS[sheet].width - 2 * MARGIN.side;
+  const width = SHEETS[sheet].width - MARGIN.left - MARGIN.right;
   const drawing = Number(/ height="([\d.]+)/.exec(note.housingDrawing)?.[1] ?? 0);
   const texts = [
     ...note.notes,

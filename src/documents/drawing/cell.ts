@@ -3,11 +3,14 @@ import type { PlannedProtector } from '../../model/plan.js';
 import { kindWords } from '../../words/kind-words.js';
 import type { PortRow, Side, Unit } from './site-graph.js';
 import { SYMBOL_HEIGHT } from './symbols.js';
-import { textWidth, wrapped } from './text-width.js';
+import { lineWidth } from '../parts/text-width.js';
+import { wrapped } from '../parts/wrapped.js';
 
 /** Font size of all text of the drawing; a sheet is never shrunk below 10 pt. */
 export const FONT = 10.5;
 export const LINE = 12.8;
+export const TEXT = { size: FONT } as const;
+const BOLD = { size: FONT, weight: 700 } as const;
 const PAD = 6;
 const LABEL_WIDTH = 112;
 const REACH_WIDTH = 86;
@@ -89,7 +92,10 @@ const PLACEHOLDER = 'sheet 88:';
 
 /** The name of a row on another strip, on lines that leave room for its sheet. */
 function elsewhereLines(row: PortRow, room: number): { label: LabelLine; width: number }[] {
-  const [first = '', ...more] = wrapped(`${row.tag} ${row.port}`, room, FONT, false, `${PLACEHOLDER} `);
+  const [first = '', ...more] = wrapped(`${row.tag} ${row.port}`, room, {
+    size: FONT,
+    before: `${PLACEHOLDER} `,
+  });
   return [
     { label: { text: first, target: row.key }, width: widest([`${PLACEHOLDER} ${first}`.trimEnd()]) },
     ...more.map((text) => ({ label: { text, target: null }, width: widest([text]) })),
@@ -113,18 +119,15 @@ function detailsOf(unit: Unit, width: number): string[] {
   const { kind, maker, model } = unit.equipment;
   // The whole name stands in the table of the equipment.
   const make = shortened([maker, model].filter((t) => t !== '').join(' '), 48);
-  return [...wrapped(kindWords(kind), width, FONT), ...wrapped(make, width, FONT)];
+  return [...wrapped(kindWords(kind), width, TEXT), ...wrapped(make, width, TEXT)];
 }
 
 function tapLines(protector: PlannedProtector, reach: ReachWord): string[] {
-  return [
-    ...wrapped(protector.tag, REACH_WIDTH, FONT, true),
-    ...wrapped(reach(protector), REACH_WIDTH, FONT),
-  ];
+  return [...wrapped(protector.tag, REACH_WIDTH, BOLD), ...wrapped(reach(protector), REACH_WIDTH, TEXT)];
 }
 
 function widest(lines: readonly string[]): number {
-  return lines.reduce((most, text) => Math.max(most, textWidth(text, FONT, true)), 0);
+  return lines.reduce((most, text) => Math.max(most, lineWidth(text, FONT, 700)), 0);
 }
 
 interface Measured {
@@ -148,7 +151,7 @@ function measureRow(row: PortRow, links: RowLinks, reach: ReachWord): Measured {
   const room = Math.max(LABEL_WIDTH, tapsWidth);
   const lines = [
     ...row.labels.flatMap((text) =>
-      wrapped(text, room, FONT).map((t) => ({ label: { text: t, target: null }, width: widest([t]) })),
+      wrapped(text, room, TEXT).map((t) => ({ label: { text: t, target: null }, width: widest([t]) })),
     ),
     ...elsewhere.slice(0, named).flatMap((other) => elsewhereLines(other, room)),
     ...(more === '' ? [] : [{ label: { text: more, target: null }, width: widest([more]) }]),
@@ -196,10 +199,10 @@ export function cellShape(unit: Unit, links: RowLinks, reach: ReachWord): CellSh
   const of = (side: Side): Measured[] => measured.filter((m) => m.row.side === side);
   const wingOf = (side: Side): number => of(side).reduce((most, m) => Math.max(most, m.width + 6), 2);
   const portWidth = (side: Side): number =>
-    of(side).reduce((most, m) => Math.max(most, textWidth(m.row.port, FONT)), 0);
+    of(side).reduce((most, m) => Math.max(most, lineWidth(m.row.port, FONT)), 0);
   const ports = portWidth('west') + portWidth('east') + 3 * PAD;
   const boxWidth = Math.max(96, ports, unit.shared.length === 0 ? 0 : 136);
-  const tag = wrapped(unit.equipment.tag, boxWidth - 2 * PAD, FONT, true);
+  const tag = wrapped(unit.equipment.tag, boxWidth - 2 * PAD, BOLD);
   const titleHeight = tag.length * LINE + 3;
   const details = detailsOf(unit, boxWidth - 2 * PAD);
   const wing = wingOf('west');
@@ -211,8 +214,8 @@ export function cellShape(unit: Unit, links: RowLinks, reach: ReachWord): CellSh
     protector,
     top: boxBottom + 8 + index * (SHARED_HEIGHT + 6),
     lines: [
-      ...wrapped(protector.tag, boxWidth - 60, FONT, true),
-      ...wrapped(reach(protector), boxWidth - 60, FONT),
+      ...wrapped(protector.tag, boxWidth - 60, BOLD),
+      ...wrapped(reach(protector), boxWidth - 60, TEXT),
     ],
     drop: DROP * (index + 1),
   }));

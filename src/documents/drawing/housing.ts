@@ -9,9 +9,11 @@ import { notKnown, plainNumber } from '../parts/figures.js';
 import { conductorStripe } from './conductor-colour.js';
 import { drawing, element, line, rect, textAt } from './svg.js';
 import { groundSymbol } from './symbols.js';
-import { wrapped } from './text-width.js';
+import { wrapped } from '../parts/wrapped.js';
 
 const FONT = 9;
+const TEXT = { size: FONT } as const;
+const BOLD = { size: FONT, weight: 700 } as const;
 const LINE = 11;
 const X = {
   wire: 104,
@@ -34,14 +36,14 @@ interface ChannelRow {
 function channelRows(protector: PlannedProtector, top: number): ChannelRow[] {
   let y = top;
   // The words of the overcurrent protection stand across the rows that it breaks: the fewest together have to hold them.
-  const words = wrapped(overcurrentOf(protector), X.breakerEnd - X.breaker - 8, FONT).length * LINE + 12;
+  const words = wrapped(overcurrentOf(protector), X.breakerEnd - X.breaker - 8, TEXT).length * LINE + 12;
   const runs = brokenRuns(protector, protector.channels).map((run) => run.length);
   const least = Math.max(30, words / Math.max(1, Math.min(...runs)));
   return protector.channels.map((channel) => {
     const colour = channel.colour === '' ? 'no colour set' : channel.colour;
     const conductor = [
-      ...wrapped(channelText(channel), X.wire - 8, FONT, true),
-      ...wrapped(`(${colour})`, X.wire - 8, FONT),
+      ...wrapped(channelText(channel), X.wire - 8, BOLD),
+      ...wrapped(`(${colour})`, X.wire - 8, TEXT),
     ];
     const height = Math.max(isBroken(protector, channel) ? least : 30, conductor.length * LINE + 6);
     const row = { channel, conductor, y: y + height / 2, height };
@@ -125,7 +127,7 @@ function breakerSvg(protector: PlannedProtector, rows: readonly ChannelRow[]): s
 function breakerFrame(rows: readonly ChannelRow[], words: string): string {
   const [first, last] = [rows[0], rows.at(-1)];
   if (first === undefined || last === undefined) return '';
-  const lines = wrapped(words, X.breakerEnd - X.breaker - 8, FONT);
+  const lines = wrapped(words, X.breakerEnd - X.breaker - 8, TEXT);
   const top = first.y - first.height / 2 + 2;
   const height = last.y + last.height / 2 - 2 - top;
   const frame = rect(X.breaker, top, X.breakerEnd - X.breaker, height, {
@@ -148,7 +150,7 @@ function words(protector: PlannedProtector, basis: Basis, groundColour: string):
     `Planned: ${leadLength(wiring.leadLengthPlanned, basis)}. Each further 10 cm (4 in) adds up to ${more}.`,
     ...(toNeutral ? ['Inside: lines to N, N to earth.'] : []),
     `Ground lead (${groundColour}): to ${say(wiring.groundTo)}.`,
-  ].flatMap((text) => wrapped(text, X.end - X.words, FONT));
+  ].flatMap((text) => wrapped(text, X.end - X.words, TEXT));
 }
 
 function altText(protector: PlannedProtector): string {
@@ -166,8 +168,8 @@ function altText(protector: PlannedProtector): string {
  */
 export function housingDrawing(protector: PlannedProtector, basis: Basis, groundColour: string): string {
   const room = X.housingEnd - X.housing - 10;
-  const title = wrapped(protector.tag, room, FONT, true);
-  const name = wrapped(protector.existing ?? protector.part ?? 'no part chosen', room, FONT);
+  const title = wrapped(protector.tag, room, BOLD);
+  const name = wrapped(protector.existing ?? protector.part ?? 'no part chosen', room, TEXT);
   const headHeight = (title.length + name.length) * LINE + 6;
   const rows = channelRows(protector, headHeight);
   const bottom = rows.reduce((sum, r) => sum + r.height, headHeight);

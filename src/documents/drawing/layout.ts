@@ -1,9 +1,9 @@
 import type { ElkNode } from 'elkjs/lib/elk-api.js';
 import type { CellShape } from './cell.js';
-import { FONT, LINE } from './cell.js';
+import { LINE, TEXT } from './cell.js';
 import { laidOut } from './layout-engine.js';
 import type { Line } from './site-graph.js';
-import { wrapped } from './text-width.js';
+import { wrapped } from '../parts/wrapped.js';
 
 interface Point {
   readonly x: number;
@@ -91,7 +91,7 @@ export async function layoutSheet(cells: readonly CellShape[], lines: readonly L
   const children = places.map((place, placeIndex) => {
     const members = cells.filter((c) => c.unit.equipment.place === place);
     const widest = members.reduce((most, c) => Math.max(most, c.width), 0);
-    const title = wrapped(placeTitle(place), widest, FONT);
+    const title = wrapped(placeTitle(place), widest, TEXT);
     const id = `place ${placeIndex}`;
     titles.set(id, title);
     const nodes = members.map((cell, index) => {

@@ -1,95 +1,253 @@
+import { colourNamed, coloursIn, type ColourName } from '../../words/colours.js';
 import type { OwnerStrings, PlainLook } from '../../words/languages/owner-strings.js';
-import type { LightGroup } from '../parts/owner-lights.js';
-import { plainNumber } from '../parts/figures.js';
-import { drawing, element, line, rect, textAt } from './svg.js';
-import { textWidth } from './text-width.js';
+import type { Light, LightGroup, LightsInState } from '../parts/owner-lights.js';
+import { drawing, element, rect, textAt } from './svg.js';
+import { lineWidth } from '../parts/text-width.js';
+import { wrapped } from '../parts/wrapped.js';
 
-const FONT = 8.5;
-const RADIUS = 6.5;
-const GAP = 12;
-/** Height of a row of pictures. */
-const ROW = 45;
-/** Width for pictures: beside a protector's place and its notes, or beside the notes alone. */
-export const PICTURE_ROOM = { beside: 228, alone: 300 } as const;
+/** Points; nothing that an owner reads is smaller. */
+const FONT = 13;
+const RADIUS = 8;
+const PAD = 8;
+const LINE = 16;
+const TITLE = 17;
+const LAMP = 34;
+const CAPTION = 61;
+/** The widest that a housing gets before its lights stand in two rows. */
+const WIDEST = 338;
+/** Width of the words of a flag. */
+const FLAG_WORDS = 108;
+const FLAG = 26;
 
-/** A light by its look; each look has a shape and a word of its own, so that it reads without colour. */
-export function lightSymbol(x: number, y: number, look: PlainLook, radius = RADIUS): string {
-  const ring = { cx: x, cy: y, r: radius, stroke: '#000', 'stroke-width': 1.2 };
-  if (look === 'lit') {
-    const rays = [0, 45, 90, 135, 180, 225, 270, 315].map((angle) => {
-      const [c, s] = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
-      const [from, to] = [radius + 1.5, radius + 4];
-      return line(x + c * from, y + s * from, x + c * to, y + s * to, {
-        stroke: '#000',
-        'stroke-width': 1.2,
-      });
-    });
-    return element('circle', { ...ring, fill: '#ffd84d' }) + rays.join('');
-  }
+/** Width of a line in the family of the owner's sheet, points. */
+function textWidth(text: string, weight: 400 | 700 = 400): number {
+  return lineWidth(text, FONT, weight, 'Atkinson');
+}
+
+const OUTLINE = { stroke: '#000', 'stroke-width': 1.4 };
+
+/** As lights and flags are drawn; the word always stands beside. */
+const FILLS: { readonly [C in ColourName]: string } = {
+  amber: '#ffb000',
+  black: '#1a1a1a',
+  blue: '#1f6fe0',
+  brown: '#7a4a21',
+  gray: '#8c8c8c',
+  green: '#2e9e3f',
+  grey: '#8c8c8c',
+  orange: '#ff8000',
+  pink: '#e58fb1',
+  purple: '#6a1b9a',
+  red: '#d32f2f',
+  violet: '#6a1b9a',
+  white: '#ffffff',
+  yellow: '#ffd400',
+};
+
+function fillOf(colour: string): string {
+  const named = colourNamed(colour);
+  return named === undefined ? '#ffffff' : FILLS[named];
+}
+
+/** Strokes from a light outwards. */
+function rays(x: number, y: number, angles: readonly number[], from: number, to: number): string {
+  const d = angles.map((angle) => {
+    const [c, s] = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
+    const at = (r: number): string => `${(x + c * r).toFixed(1)} ${(y + s * r).toFixed(1)}`;
+    return `M${at(from)}L${at(to)}`;
+  });
+  return element('path', { d: d.join(''), fill: 'none', stroke: '#000', 'stroke-width': 2 });
+}
+
+/**
+ * A light by its look. Each look has a shape of its own, so that it is told without colour: rays all round where it is on, half a
+ * disc with two arcs where it blinks, an empty ring where it is off, a dashed one where it can be either.
+ * @param colour as the catalogue has it
+ */
+export function lightSymbol(x: number, y: number, look: PlainLook, colour: string): string {
+  const ring = { cx: x, cy: y, r: RADIUS, ...OUTLINE };
+  if (look === 'lit')
+    return (
+      element('circle', { ...ring, fill: fillOf(colour) }) +
+      rays(x, y, [0, 45, 90, 135, 180, 225, 270, 315], RADIUS + 2, RADIUS + 6)
+    );
   if (look === 'flickers') {
-    const half = `M ${x} ${y - radius} A ${radius} ${radius} 0 0 1 ${x} ${y + radius} Z`;
+    const half = `M${x} ${y - RADIUS}A${RADIUS} ${RADIUS} 0 0 0 ${x} ${y + RADIUS}Z`;
+    const arc = (side: number): string =>
+      `M${x + side * 10} ${y - 8}A13 13 0 0 ${side > 0 ? 1 : 0} ${x + side * 10} ${y + 8}`;
     return (
       element('circle', { ...ring, fill: '#fff' }) +
-      element('path', { d: half, fill: '#ffd84d', stroke: '#000', 'stroke-width': 1.2 })
+      element('path', { d: half, fill: fillOf(colour), ...OUTLINE }) +
+      element('path', { d: arc(-1) + arc(1), fill: 'none', stroke: '#000', 'stroke-width': 2 })
     );
   }
-  if (look === 'dark') return element('circle', { ...ring, fill: '#555' });
-  if (look === 'good') {
-    const frame = { fill: '#fff', stroke: '#000', 'stroke-width': 1.2 };
-    return rect(x - radius, y - radius + 1, 2 * radius, 2 * radius - 2, frame);
-  }
-  if (look === 'none') return line(x - radius, y, x + radius, y, { stroke: '#000', 'stroke-width': 1.2 });
-  const mark = textAt(x, y + 3, '?', { 'text-anchor': 'middle', 'font-size': FONT });
-  return element('circle', { ...ring, fill: '#fff', 'stroke-dasharray': '2.5 2' }) + mark;
+  if (look === 'dark') return element('circle', { ...ring, fill: '#fff', 'stroke-width': 2.4 });
+  const mark = look === 'unknown' ? textAt(x, y + 4.5, '?', { 'text-anchor': 'middle' }) : '';
+  return element('circle', { ...ring, fill: '#fff', 'stroke-dasharray': '3 3' }) + mark;
+}
+
+/** A flag on its staff: upright and whole while good; crossed out, its edge dashed, once used up. */
+export function flagSymbol(x: number, y: number, look: 'good' | 'used', colour: string): string {
+  const staff = element('path', { d: `M${x} ${y}V${y + FLAG}`, stroke: '#000', 'stroke-width': 2.4 });
+  const cloth = { x: x + 1, y, width: 24, height: 15, fill: fillOf(colour), ...OUTLINE };
+  if (look === 'good') return staff + element('rect', cloth);
+  const cross = `M${x - 3} ${y - 4}L${x + 29} ${y + 19}M${x - 3} ${y + 19}L${x + 29} ${y - 4}`;
+  return (
+    staff +
+    element('rect', { ...cloth, 'stroke-dasharray': '3 2' }) +
+    // White below the black, so that the cross is seen on any cloth.
+    element('path', { d: cross, fill: 'none', stroke: '#fff', 'stroke-width': 5 }) +
+    element('path', { d: cross, fill: 'none', stroke: '#000', 'stroke-width': 2.2 })
+  );
+}
+
+/** The colour of a light in the words of the language; `` where the catalogue names none. */
+function colourWord(colour: string, strings: OwnerStrings): string {
+  return colourNamed(colour) === undefined ? '' : coloursIn(colour, strings.colours.light);
+}
+
+/** What stands below a light: `1 ON`, and its colour where it shines. */
+function caption({ number, look }: Light, colour: string, strings: OwnerStrings): string[] {
+  const shines = look === 'lit' || look === 'flickers';
+  const named = shines ? colourWord(colour, strings) : '';
+  const words = `${number} ${strings.looks[look]}`;
+  return named === '' ? [words] : [`${words},`, named];
 }
 
 interface Block {
   readonly inner: string;
   readonly width: number;
+  readonly height: number;
 }
 
-function groupBlock(group: LightGroup, strings: OwnerStrings): Block {
-  let inner = '';
-  let x = 0;
-  for (const state of group.states) {
-    const widths = state.lights.map((l) =>
-      Math.max(26, textWidth(`${l.number} ${strings.looks[l.look]}`, FONT) + 6),
-    );
-    const lights = widths.reduce((a, b) => a + b, 0);
-    inner += textAt(x, 8, state.state, { 'font-size': FONT, 'font-weight': 700 });
-    let lightX = x;
-    state.lights.forEach((light, index) => {
-      const own = widths[index] ?? 26;
-      inner += lightSymbol(lightX + own / 2, 22, light.look);
-      inner += textAt(lightX + own / 2, 42, `${light.number} ${strings.looks[light.look]}`, {
-        'text-anchor': 'middle',
-        'font-size': FONT,
-      });
-      lightX += own;
-    });
-    x += Math.max(textWidth(state.state, FONT, true) + 4, lights) + GAP;
-  }
-  return { inner, width: x - GAP };
-}
+const bold = { 'font-weight': 700 };
 
-/** The pictures of one protector's lights, a column a state; a second group stands beside the first where there is room. */
-export function lightsPicture(
-  groups: readonly LightGroup[],
+/** The lights in one state, below its name. */
+function lightsBlock(
+  { state, lights }: LightsInState,
+  colour: string,
   strings: OwnerStrings,
-  alt: string,
-  room: number,
-): string {
-  let [x, y, width] = [0, 0, 0];
-  const parts = groups.map((group) => {
-    const block = groupBlock(group, strings);
-    if (x > 0 && x + block.width > room) {
-      x = 0;
-      y += ROW;
-    }
-    const part = element('g', { transform: `translate(${plainNumber(x)} ${plainNumber(y)})` }, block.inner);
-    x += block.width + 2 * GAP;
-    width = Math.max(width, x - 2 * GAP);
+  before: string,
+): Block {
+  const title = `${before}${state}`;
+  const captions = lights.map((light) => caption(light, colour, strings));
+  const room = (lines: readonly string[]): number =>
+    Math.max(40, ...lines.map((line) => textWidth(line) + 9));
+  const joined = captions.map((lines) => [lines.join(' ')]);
+  const isOneRow = joined.map(room).reduce((sum, own) => sum + own, 0) <= WIDEST - 2 * PAD;
+  // Where they don't fit side by side, the colours go below.
+  const below = isOneRow ? joined : captions;
+  const high = (Math.max(1, ...below.map((lines) => lines.length)) - 1) * LINE;
+  let inner = textAt(0, TITLE, title, bold);
+  let [x, y, width] = [0, 0, textWidth(title, 700)];
+  lights.forEach((light, index) => {
+    const lines = below[index] ?? [];
+    const own = room(lines);
+    if (x > 0 && x + own > WIDEST - 2 * PAD) [x, y] = [0, y + CAPTION + high - TITLE];
+    inner += lightSymbol(x + own / 2, y + LAMP, light.look, colour);
+    lines.forEach((words, line) => {
+      inner += textAt(x + own / 2, y + CAPTION + line * LINE, words, { 'text-anchor': 'middle' });
+    });
+    x += own;
+    width = Math.max(width, x);
+  });
+  return { inner, width, height: y + CAPTION + high + PAD - 1 };
+}
+
+/** Lights whose look of the first day counts: a box to tick for each, a line a light. */
+function ticksBlock(
+  { state, lights }: LightsInState,
+  colour: string,
+  strings: OwnerStrings,
+  before: string,
+): Block {
+  const { looks } = strings;
+  const named = colourWord(colour, strings);
+  const title = `${before}${state}${named === '' ? '' : ` (${named})`}`;
+  const lines = lights.map((light) =>
+    light.look === 'either'
+      ? `${light.number}  ☐ ${looks.lit}  ☐ ${looks.dark}`
+      : caption(light, colour, strings).join(' '),
+  );
+  const texts = lines.map((text, index) => textAt(0, TITLE + (index + 1) * (LINE + 2), text));
+  const width = Math.max(textWidth(title, 700), ...lines.map((text) => textWidth(text)));
+  return {
+    inner: textAt(0, TITLE, title, bold) + texts.join(''),
+    width: width + 4,
+    height: TITLE + lines.length * (LINE + 2) + PAD,
+  };
+}
+
+/** Blocks side by side in the outline of a housing. */
+function housing(blocks: readonly Block[], alt: string): string {
+  let x = PAD;
+  const height = Math.max(...blocks.map((block) => block.height));
+  const inner = blocks.map((block) => {
+    const part = element('g', { transform: `translate(${x.toFixed(1)} 0)` }, block.inner);
+    x += block.width + 2 * PAD;
     return part;
   });
-  return drawing(width, y + ROW, alt, 'lights', parts.join(''));
+  const width = x - PAD;
+  const outline = rect(1, 1, width - 2, height - 2, {
+    rx: 5,
+    fill: '#fff',
+    stroke: '#000',
+    'stroke-width': 1.8,
+  });
+  return drawing(width, height, alt, 'lights', element('g', { 'font-size': FONT }, outline + inner.join('')));
+}
+
+/** What a picture of a housing's lights shows. */
+export interface PicturedLights {
+  readonly groups: readonly LightGroup[];
+  /** As the catalogue has it. */
+  readonly colour: string;
+  /** Stands before the state, where each of several housings has a picture of its own; `` otherwise. */
+  readonly tag: string;
+  readonly alt: string;
+}
+
+/** A housing with its lights as they look in the state that tells. */
+export function lightsPicture({ groups, colour, tag, alt }: PicturedLights, strings: OwnerStrings): string {
+  const blocks = groups.flatMap(({ states: [drawn] }, index) => {
+    if (drawn === undefined) return [];
+    const before = tag === '' || index > 0 ? '' : `${tag}: `;
+    const isTicked = drawn.lights.some((light) => light.cause === 'floating');
+    return [(isTicked ? ticksBlock : lightsBlock)(drawn, colour, strings, before)];
+  });
+  return blocks.length === 0 ? '' : housing(blocks, alt);
+}
+
+/** What a picture of a housing's flags shows. */
+export interface PicturedFlags {
+  readonly title: string;
+  /** How a good flag and a used-up one look, as the catalogue has it; `` not stated. */
+  readonly good: string;
+  readonly used: string;
+  readonly alt: string;
+}
+
+/** A housing with its flag as it looks while good and, beside it, once used up. */
+export function flagsPicture({ title, good, used, alt }: PicturedFlags, strings: OwnerStrings): string {
+  const block = (look: 'good' | 'used', words: string, heading: string): Block => {
+    const named = words === '' ? '' : `: ${coloursIn(words, strings.colours.light)}`;
+    const lines = wrapped(`${strings.looks[look]}${named}`, FLAG_WORDS, {
+      size: FONT,
+      weight: 700,
+      family: 'Atkinson',
+    });
+    const texts = lines.map((text, index) =>
+      textAt(FLAG + 8, 38 + index * LINE, text, index === 0 ? bold : {}),
+    );
+    const width = FLAG + 8 + Math.max(...lines.map((text) => textWidth(text, 700)));
+    return {
+      inner:
+        (heading === '' ? '' : textAt(0, TITLE, heading, bold)) +
+        flagSymbol(2, 25, look, words) +
+        texts.join(''),
+      width: Math.max(width, textWidth(heading, 700)),
+      height: Math.max(59, 44 + lines.length * LINE),
+    };
+  };
+  return housing([block('good', good, title), block('used', used, '')], alt);
 }

@@ -19,7 +19,7 @@ const EDGE = 2;
 /** What is left inside the margins of a landscape page, in points. */
 function inside(sheet: Sheet): Room {
   const { width, height } = SHEETS[sheet];
-  return { width: height - 2 * MARGIN.side - EDGE, height: width - MARGIN.top - MARGIN.bottom };
+  return { width: height - MARGIN.left - MARGIN.right - EDGE, height: width - MARGIN.top - MARGIN.bottom };
 }
 
 /** Room for a drawing on the large sheet in landscape, with the strip that holds job and stamp. */

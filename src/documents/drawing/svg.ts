@@ -69,3 +69,19 @@ export function drawing(width: number, height: number, alt: string, style: strin
     `<title>${escapeText(alt)}</title>${inner}`,
   );
 }
+
+/**
+ * A whole drawing, sized in millimetres.
+ * @param alt what the drawing shows, for a reader that can't see it
+ */
+export function drawingInMillimetres(
+  width: number,
+  height: number,
+  alt: string,
+  style: string,
+  inner: string,
+): string {
+  const size = { width: `${plainNumber(width)}mm`, height: `${plainNumber(height)}mm` };
+  const box = `0 0 ${plainNumber(width)} ${plainNumber(height)}`;
+  return element('svg', { class: style, ...size, viewBox: box, role: 'img', 'aria-label': alt }, inner);
+}

@@ -15,7 +15,7 @@ export function labelSheets(given: Prepared): Promise<RenderedDocument> {
     metadata: metadataOf(
       given,
       view.title,
-      'Labels to fix beside each protector',
+      strings.label.subject,
       ['surge protection', 'labels'],
       strings.language,
     ),

@@ -1,110 +1,114 @@
 import { z } from 'zod';
-import type { Plan, PlannedProtector } from '../../model/plan.js';
-import { filled } from '../../words/languages.js';
-import type { OwnerStrings, PlainLook } from '../../words/languages/owner-strings.js';
+import type { Plan } from '../../model/plan.js';
+import type { OwnerStrings } from '../../words/languages/owner-strings.js';
 import type { DocumentContext } from '../parts/context.js';
 import type { Sheet } from '../parts/css.js';
-import { wrapped } from '../drawing/text-width.js';
+import { lineWidth } from '../parts/text-width.js';
+import { wrapped } from '../parts/wrapped.js';
+import type { Label, Unsized } from './label.js';
+import { LabelSchema, labelsOf } from './label.js';
 import { HEADER_ROOM, labelSize } from './label-grid.js';
-import { lightGroups } from '../parts/owner-lights.js';
-
-export const LabelSchema = z.object({
-  title: z.string(),
-  draft: z.string(),
-  guards: z.string(),
-  lights: z.array(z.string()),
-  /** Signal word after ANSI Z535.4, and the style of its panel. */
-  word: z.string(),
-  style: z.enum(['danger', 'warning']),
-  hazard: z.string(),
-  avoid: z.string(),
-  date: z.string(),
-  /** Font size in points at which all of it goes into its cell. */
-  size: z.number(),
-});
-export type Label = z.infer<typeof LabelSchema>;
+import type { Plate } from './plates.js';
+import { PlateSchema, platesOf } from './plates.js';
 
 export const LabelsSchema = z.object({
   language: z.string().describe('BCP 47 tag'),
   style: z.string().describe('All CSS: fonts, accent colour, styles and the grid'),
   title: z.string(),
-  /** False where the grid leaves no room for a heading above it: then each label's title is a heading. */
+  /** False where the grid leaves no room for a heading above it: then each label's tag is a heading. */
   header: z.boolean(),
   headerText: z.string(),
   sheets: z
-    .array(z.object({ number: z.number().int(), labels: z.array(LabelSchema) }))
+    .array(
+      z.object({
+        number: z.number().int(),
+        labels: z.array(LabelSchema),
+        plates: z.array(PlateSchema).describe('In the cells behind the labels'),
+      }),
+    )
     .describe('One sheet of labels a page'),
-  empty: z.string().describe('What the sheet says where there is no protector'),
+  empty: z.string().describe('What the sheet says where there is no label'),
 });
 export type LabelsView = z.infer<typeof LabelsSchema>;
 
 /** Sizes that are tried, largest first; a label is read at arm's length, so the last is a last resort. */
-const SIZES = [10, 9, 8, 7.5, 7, 6.5, 6, 5.5, 5];
-const PADDING = 5;
-const LINE = 1.3;
+const SIZES = [11, 10.5, 10, 9.5, 9, 8.5, 8, 7.5, 7, 6.5, 6, 5.5, 5];
+const PADDING = 6;
+const LINE = 1.25;
+/** Of the tag and of what stands beside it, as the style has them. */
+const TAG = 2.2;
+/** In the share of a line that the blanks and the figures of a fact take of half a label. */
+const FACTS_A_LINE = 2;
 
-/** Height of a label's text at a size: the title, the facts, and the warning with its signal word above it. */
-function heightAt(label: Omit<Label, 'size'>, width: number, size: number): number {
-  const room = width - 2 * PADDING - 2;
-  const count = (text: string, bold = false, share = 1): number =>
-    wrapped(text, room / share - 1, size, bold).length;
-  const title = count(label.title, true, 1.25) * 1.25;
-  const facts = [label.draft, label.guards, ...label.lights, label.date].reduce(
-    (sum, text) => sum + count(text),
-    0,
+interface Cell {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Height of a label's text at a size. */
+function heightAt(label: Unsized, { width }: Cell, size: number): number {
+  const room = width - 2 * PADDING - 4;
+  const count = (text: string, bold = false, share = 1, within = room): number =>
+    text === ''
+      ? 0
+      : wrapped(text, within / share - 2, { size, weight: bold ? 700 : 400, family: 'Atkinson' }).length;
+  const tag = count(label.tag, true, TAG) * TAG;
+  const beside = room - lineWidth(label.tag, size * TAG, 700, 'Atkinson') - 10;
+  const head = Math.max(
+    tag,
+    beside > 60
+      ? count(label.side, true, 1, beside) + count(label.where, false, 1, beside)
+      : tag + count(label.side, true) + count(label.where),
   );
-  const inner = room - 12;
+  const texts = [...label.lights, label.call];
+  const lines = texts.reduce((sum, text) => sum + count(text), count(label.live, true));
+  const column = room / FACTS_A_LINE - 8;
+  const facts = label.facts.map(({ what, value }) =>
+    count(`${what}: ${value === '' ? '______' : value}`, false, 1, column),
+  );
+  let grid = 0;
+  for (let index = 0; index < facts.length; index += FACTS_A_LINE)
+    grid += Math.max(...facts.slice(index, index + FACTS_A_LINE)) * 1.15;
   const warning =
-    wrapped(`${label.hazard} ${label.avoid}`, inner, size).length +
-    wrapped(`⚠ ${label.word}`, inner, size, true).length;
-  return (title + facts + warning) * LINE * size + 2 * PADDING + 14;
+    count(`⚠⚠ ${label.word}`, true, 1.2) * 1.2 + count(`${label.hazard} ${label.avoid}`, false, 1, room - 12);
+  return (head + lines + grid + warning) * LINE * size + 2 * PADDING + 22;
 }
 
 /** The largest size at which a label goes into its cell. */
-function fitted(label: Omit<Label, 'size'>, cell: { width: number; height: number }): Label | undefined {
-  const size = SIZES.find((s) => heightAt(label, cell.width, s) <= cell.height);
+function fitted(label: Unsized, cell: Cell): Label | undefined {
+  const size = SIZES.find((s) => heightAt(label, cell, s) <= cell.height);
   return size === undefined ? undefined : { ...label, size };
 }
 
 /**
  * Full label, else one that leaves the lights to the owner's sheet, else the bare warning with the tag: what must not be
- * cut is the tag and the warning.
+ * cut is the tag, what stays live and the warning.
  */
-function bestFit(
-  full: Omit<Label, 'size'>,
-  seeSheet: string,
-  cell: { width: number; height: number },
-): Label {
-  const short = { ...full, lights: [seeSheet] };
-  const bare = { ...short, guards: '', avoid: '', lights: [] };
+function bestFit(full: Unsized, seeSheet: string, cell: Cell): Label {
+  const short = { ...full, lights: [seeSheet], facts: [] };
+  const bare = { ...short, where: '', side: '', call: '', avoid: '', lights: [] };
   const least = SIZES.at(-1) ?? 5;
   return (
-    fitted(full, cell) ?? fitted(short, cell) ?? fitted(bare, cell) ?? { ...bare, hazard: '', size: least }
+    fitted(full, cell) ??
+    fitted(short, cell) ??
+    fitted(bare, cell) ?? { ...bare, live: '', hazard: '', size: least }
   );
 }
 
-/** `light 1 on`. */
-function lightText(light: { number: number; look: PlainLook }, strings: OwnerStrings): string {
-  if (light.look === 'good') return `${strings.looks.good} ${light.number}`;
-  return filled(strings.lightAlt, { number: light.number, look: strings.looks[light.look] });
+/** Labels, then plates, on sheets of so many cells. */
+function onSheets(labels: readonly Label[], plates: readonly Plate[], cells: number): LabelsView['sheets'] {
+  const all = [...labels.map((label) => ({ label })), ...plates.map((plate) => ({ plate }))];
+  return Array.from({ length: Math.ceil(all.length / cells) }, (_, index) => {
+    const here = all.slice(index * cells, (index + 1) * cells);
+    return {
+      number: index + 1,
+      labels: here.flatMap((one) => ('label' in one ? [one.label] : [])),
+      plates: here.flatMap((one) => ('plate' in one ? [one.plate] : [])),
+    };
+  });
 }
 
-/** The signal word of a box and what it says: by the highest voltage of the plan there. */
-function hazardOf(
-  { wiring }: PlannedProtector,
-  { label, warningWord }: OwnerStrings,
-): Pick<Label, 'word' | 'style' | 'hazard' | 'avoid'> {
-  const warning = { word: warningWord, style: 'warning' } as const;
-  if (wiring.hazard === 'arc') return { ...warning, hazard: label.arcHazard, avoid: label.arcAvoid };
-  if (wiring.hazard === 'low-voltage')
-    return { ...warning, hazard: label.lowVoltageHazard, avoid: label.shockAvoid };
-  const danger = { word: label.dangerWord, style: 'danger' } as const;
-  return wiring.fedFromTwoSupplies
-    ? { ...danger, hazard: label.twoSuppliesHazard, avoid: label.twoSuppliesAvoid }
-    : { ...danger, hazard: label.shockHazard, avoid: label.shockAvoid };
-}
-
-/** The view of the sheets of labels, on the grid of the settings. */
+/** The view of the sheets of labels, on the grid of the settings; a draft has none. */
 export function labelsView(
   plan: Plan,
   context: DocumentContext,
@@ -112,23 +116,11 @@ export function labelsView(
   strings: OwnerStrings,
   style: string,
 ): LabelsView {
-  const grid = context.settings.labels;
+  const { labels: grid, plates, company } = context.settings;
   const { label } = strings;
   const cell = labelSize(grid, paper);
-  const labels = plan.protectors.map((protector) => {
-    const full = {
-      title: filled(label.title, { tag: protector.tag }),
-      draft: plan.submittable ? '' : strings.draftMark,
-      guards: `${label.guards}: ${protector.ports.map((p) => `${p.equipment} ${p.port}`).join(', ')}`,
-      lights: lightGroups(plan, protector, strings.states)
-        .flatMap((g) => g.states)
-        .map((s) => `${s.state}: ${s.lights.map((l) => lightText(l, strings)).join(', ')}`),
-      ...hazardOf(protector, strings),
-      date: `${label.date}: ${context.date}`,
-    };
-    return bestFit(full, label.seeSheet, cell);
-  });
-  const perSheet = grid.columns * grid.rows;
+  const full = plan.submittable ? labelsOf({ plan, strings, phone: company.phone }) : [];
+  const labels = full.map((one) => bestFit(one, label.seeSheet, cell));
   const title = `${label.sheetTitle}, ${plan.job}`;
   return {
     language: strings.language,
@@ -138,10 +130,7 @@ export function labelsView(
     headerText: plan.submittable
       ? `${title}, ${context.date}`
       : `${title}, ${context.date}, ${strings.draftMark}`,
-    sheets: Array.from({ length: Math.ceil(labels.length / perSheet) }, (_, index) => ({
-      number: index + 1,
-      labels: labels.slice(index * perSheet, (index + 1) * perSheet),
-    })),
-    empty: strings.introNone.join(' '),
+    sheets: onSheets(labels, plates && plan.submittable ? platesOf(plan) : [], grid.columns * grid.rows),
+    empty: plan.submittable ? strings.none : label.noneOfDraft,
   };
 }

@@ -1,10 +1,11 @@
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
-import type { IndicatorCause } from '../../model/words.js';
+import type { Kind } from '../../model/words.js';
 import { filled } from '../../words/languages.js';
 import type { OwnerStrings } from '../../words/languages/owner-strings.js';
 import type { DocumentContext } from '../parts/context.js';
-import { OwnerLookSchema, ownerPictures, OwnerProtectorSchema } from './owner-pictures.js';
+import type { Needs } from './looks.js';
+import { OwnerBoxSchema, ownerBoxes } from './boxes.js';
 
 export const OwnerSheetSchema = z.object({
   language: z.string().describe('BCP 47 tag'),
@@ -12,73 +13,67 @@ export const OwnerSheetSchema = z.object({
   title: z.string(),
   draft: z.boolean().describe('True for a draft'),
   draftText: z.string(),
-  facts: z.array(z.object({ what: z.string(), value: z.string() })).describe('Job, place and date'),
   company: z.string().describe('Name of the company'),
   logo: z.string().describe('A data: URL, empty without a logo'),
-  intro: z.array(z.string()).describe('What a protector does, in plain sentences'),
-  lightsHeading: z.string(),
-  lightsHow: z.array(z.string()),
-  columns: z.object({ which: z.string(), where: z.string(), pictures: z.string(), look: z.string() }),
-  protectors: z
-    .array(OwnerProtectorSchema)
-    .describe('Where each protector is, what it guards, and the picture of its lights'),
-  looks: z
-    .array(OwnerLookSchema)
-    .describe('Pictures that several protectors share; empty where each has its own beside it'),
-  lightsUnknown: z.string(),
-  notesHeading: z.string(),
-  notes: z
-    .array(z.object({ mark: z.string(), text: z.string(), firstDay: z.string() }))
-    .describe('Why a light can be off, and other notes'),
+  when: z.string(),
+  how: z.string(),
+  call: z
+    .object({ heading: z.string(), number: z.string(), write: z.string() })
+    .describe('The phone number; where it is empty, `write` asks for it'),
+  columns: z.object({ which: z.string(), look: z.string() }),
+  boxes: z.array(OwnerBoxSchema).describe('The protectors room by room, those that look alike together'),
+  blindLights: z.string().describe('About lights that should stay off; empty where there is none'),
   actHeading: z.string(),
-  actColumns: z.object({ see: z.string(), do: z.string(), soon: z.string() }),
+  actColumns: z.object({ see: z.string(), do: z.string() }),
   acts: z
-    .array(z.object({ see: z.string(), do: z.string(), soon: z.string() }))
-    .describe('What to do when a light is not as shown, and how soon'),
-  neverHeading: z.string(),
+    .array(z.object({ see: z.string(), do: z.string() }))
+    .describe('What to do when one is not as shown'),
   warningWord: z.string(),
+  hazard: z.string(),
   never: z.array(z.string()).describe('What never to do'),
+  logHeading: z.string(),
+  logHow: z.string(),
+  logColumns: z.array(z.string()),
+  logYes: z.string(),
+  checks: z
+    .array(z.string())
+    .describe('Rows to tick: months, then storms; empty where there is no protector'),
   limitsHeading: z.string(),
   limits: z.array(z.string()).describe('What the protectors do not do'),
   deference: z.string(),
-  callHeading: z.string(),
-  call: z
-    .array(z.object({ what: z.string(), value: z.string(), toFillIn: z.boolean() }))
-    .describe('Who to call'),
-  logHeading: z.string(),
-  logHow: z.string(),
-  logColumns: z.array(z.object({ text: z.string(), width: z.string() })),
-  months: z.array(z.string()).describe('Rows of the check log'),
+  job: z.string().describe('Its id and name'),
+  fitted: z.string().describe('Before a blank for the day on which they were fitted'),
 });
 export type OwnerSheetView = z.infer<typeof OwnerSheetSchema>;
 
-/** Equipments that have ports and no protector at any of them, like things together. */
-function bareEquipments(plan: Plan, strings: OwnerStrings): string[] {
+/** Rows for a look after a storm. */
+const STORMS = 4;
+
+/** Kinds whose words name nothing that an owner could point at. */
+const VAGUE: ReadonlySet<Kind> = new Set<Kind>(['load', 'other', 'control-circuit']);
+
+/** The things that have ports and no protector at any of them. */
+function bareThings(plan: Plan, strings: OwnerStrings): string[] {
   const guarded = new Set(plan.protectors.flatMap((p) => p.ports.map((port) => port.equipment)));
-  const things = new Map<string, string[]>();
-  for (const { tag, kind, ports } of plan.site.equipments) {
-    if (ports.length === 0 || guarded.has(tag)) continue;
-    const thing = strings.things[kind];
-    things.set(thing, [...(things.get(thing) ?? []), tag]);
-  }
-  return [...things].map(([thing, tags]) => `${thing} (${tags.join(', ')})`);
+  const things = plan.site.equipments
+    .filter(({ tag, kind, ports }) => ports.length > 0 && !guarded.has(tag) && !VAGUE.has(kind))
+    .map(({ kind }) => strings.things[kind]);
+  const also = new Set(
+    plan.site.equipments.filter(({ tag }) => guarded.has(tag)).map(({ kind }) => strings.things[kind]),
+  );
+  // Of two alike, one guarded, an owner couldn't tell which is meant.
+  return [...new Set(things)].filter((thing) => thing !== '' && !also.has(thing));
 }
 
-function callRows(context: DocumentContext, strings: OwnerStrings): OwnerSheetView['call'] {
-  const { name, phone, email, address } = context.settings.company;
-  const row = (what: string, value: string): OwnerSheetView['call'][number] =>
-    value === '' ? { what, value: strings.callUnknown, toFillIn: true } : { what, value, toFillIn: false };
-  const optional = [
-    { what: strings.emailField, value: email, toFillIn: false },
-    { what: strings.addressField, value: address, toFillIn: false },
-  ].filter((r) => r.value !== '');
-  return [row(strings.nameField, name), row(strings.phoneField, phone), ...optional];
-}
-
-function introText(plan: Plan, strings: OwnerStrings): string[] {
-  const count = plan.protectors.length;
-  if (count === 0) return [...strings.introNone];
-  return (count === 1 ? strings.introOne : strings.intro).map((t) => filled(t, { count }));
+function actsOf(needs: Needs, { acts }: OwnerStrings): OwnerSheetView['acts'] {
+  const own = needs.flag && needs.light ? [acts.either] : needs.flag ? [acts.flag] : [];
+  return [
+    ...own,
+    ...(needs.light && !needs.flag ? [acts.light] : []),
+    ...(needs.cameOn ? [acts.cameOn] : []),
+    ...(needs.ungrounded ? [acts.ungrounded] : []),
+    acts.heat,
+  ].map((act) => ({ ...act }));
 }
 
 /** The view of the owner's sheet, in one language. */
@@ -88,60 +83,43 @@ export function ownerSheetView(
   strings: OwnerStrings,
   style: string,
 ): OwnerSheetView {
-  const causes = new Map<IndicatorCause, string>();
-  const { protectors, looks } = ownerPictures(plan, strings, causes);
-  const bare = bareEquipments(plan, strings);
+  const { company } = context.settings;
+  const { boxes, needs } = ownerBoxes(plan, strings);
+  const bare = bareThings(plan, strings);
+  const [hazard = '', ...never] = strings.never;
+  const none = plan.protectors.length === 0;
   return {
     language: strings.language,
     style,
     title: strings.title,
     draft: !plan.submittable,
     draftText: strings.draftText,
-    facts: [
-      { what: strings.job, value: plan.jobName === '' ? plan.job : `${plan.job}, ${plan.jobName}` },
-      { what: strings.place, value: plan.address === '' ? strings.notStated : plan.address },
-      { what: strings.date, value: context.date },
-    ],
-    company: context.settings.company.name,
+    company: company.name,
     logo: context.logo ?? '',
-    intro: introText(plan, strings),
-    lightsHeading: strings.lightsHeading,
-    lightsHow: [...strings.lightsHow],
-    columns: {
-      which: strings.whichColumn,
-      where: strings.whereColumn,
-      pictures: strings.picturesColumn,
-      look: strings.lookColumn,
-    },
-    protectors,
-    looks,
-    lightsUnknown: strings.lightsUnknown,
-    notesHeading: strings.notesHeading,
-    notes: [...causes].map(([cause, mark]) => ({
-      mark: filled(strings.noteMark, { letter: mark }),
-      text: strings.causes[cause],
-      firstDay: cause === 'floating' ? strings.firstDay : '',
-    })),
+    when: none ? '' : strings.when,
+    how: none ? strings.none : strings.how,
+    call: { heading: strings.callHeading, number: company.phone, write: strings.callUnknown },
+    columns: { which: strings.whichColumn, look: strings.lookColumn },
+    boxes,
+    blindLights: needs.cameOn ? strings.blindLights : '',
     actHeading: strings.actHeading,
-    actColumns: { see: strings.seeColumn, do: strings.doColumn, soon: strings.soonColumn },
-    acts: [...(causes.has('flag') ? [strings.actFlag] : []), ...strings.acts].map((a) => ({ ...a })),
-    neverHeading: strings.neverHeading,
+    actColumns: { see: strings.seeColumn, do: strings.doColumn },
+    acts: actsOf(needs, strings),
     warningWord: strings.warningWord,
-    never: [...strings.never],
+    hazard,
+    never,
+    logHeading: strings.logHeading,
+    logHow: strings.logHow,
+    logColumns: [...strings.logColumns],
+    logYes: strings.logYes,
+    checks: none ? [] : [...strings.months, ...Array<string>(STORMS).fill(strings.storm)],
     limitsHeading: strings.limitsHeading,
     limits: [
       ...strings.limits,
       ...(bare.length === 0 ? [] : [filled(strings.bare, { list: bare.join(', ') })]),
     ],
     deference: strings.deference,
-    callHeading: strings.callHeading,
-    call: callRows(context, strings),
-    logHeading: strings.logHeading,
-    logHow: strings.logHow,
-    logColumns: strings.logColumns.map((text, index) => ({
-      text,
-      width: ['w10', 'w12', '', 'w24'][index] ?? '',
-    })),
-    months: [...strings.months],
+    job: [`${strings.job} ${plan.job}`, plan.jobName].filter((text) => text !== '').join(', '),
+    fitted: strings.fitted,
   };
 }

@@ -1,10 +1,22 @@
+import type { Appendix } from '../../model/appendices.js';
 import type { Plan } from '../../model/plan.js';
-import type { FontKit } from '../../model/print.js';
+import type { FontKit, Measure } from '../../model/print.js';
 import type { Settings } from '../../model/settings.js';
 
 export const DOCUMENT_KINDS = ['closeout-pack', 'permit-sheet', 'owner-sheet', 'labels'] as const;
 /** The documents of a pack; the file of each is its kind with `.pdf`. */
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
+
+/** What a draft's pack doesn't hold: a label stays on the wall when the plan has changed. */
+const NOT_OF_A_DRAFT: readonly DocumentKind[] = ['labels'];
+
+/**
+ * The documents that a plan's pack doesn't hold, whatever an earlier one held.
+ * @param plan of the job
+ */
+export function documentsLeftOut(plan: Plan): readonly DocumentKind[] {
+  return plan.submittable ? [] : NOT_OF_A_DRAFT;
+}
 
 /** A photo of an equipment, found by its tag, as a `data:` URL. */
 export interface JobPhoto {
@@ -13,12 +25,20 @@ export interface JobPhoto {
   readonly dataUrl: string;
 }
 
+/** The data sheet of a part, which is appended to the appendix of the permit sheets. */
+export interface DataSheet {
+  readonly part: string;
+  readonly pages: number;
+}
+
 /** What a document needs besides the plan. */
 export interface DocumentContext {
   readonly settings: Settings;
   /** `YYYY-MM-DD`, printed on every page. */
   readonly date: string;
   readonly fonts: FontKit;
+  /** Measures blocks in the browser that prints them: `printer.measure`. */
+  readonly measure: Measure;
   /** Goes before the job's own `owner_language`. */
   readonly ownerLanguage?: string;
   /** A folder that overrides templates, partials and styles by relative path. */
@@ -28,6 +48,10 @@ export interface DocumentContext {
   readonly photos?: readonly JobPhoto[];
   /** True: one file a sheet of the permit sheet, in place of one combined file. */
   readonly separate?: boolean;
+  /** What was asked for beside the documents of a pack. */
+  readonly appendices?: readonly Appendix[];
+  /** Of the parts used, those of which a data sheet is appended; undefined: none were asked for. */
+  readonly dataSheets?: readonly DataSheet[];
   /** The plan of the last pack in the same folder: the cover says what changed. */
   readonly previous?: Plan;
 }

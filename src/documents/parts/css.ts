@@ -1,4 +1,4 @@
-import { textWidth } from '../drawing/text-width.js';
+import { lineWidth } from './text-width.js';
 
 /**
  * A CSS string literal of any text. Everything but letters, digits and blanks is written as an escape, so that no
@@ -39,10 +39,10 @@ export function marginText(text: string, length: number): string {
 }
 
 function fittingPart(word: string): string {
-  if (textWidth(word, MARGIN_TEXT) <= MARGIN_WORD) return word;
+  if (lineWidth(word, MARGIN_TEXT) <= MARGIN_WORD) return word;
   let part = '';
   for (const character of word) {
-    if (textWidth(`${part}${character}…`, MARGIN_TEXT) > MARGIN_WORD) break;
+    if (lineWidth(`${part}${character}…`, MARGIN_TEXT) > MARGIN_WORD) break;
     part += character;
   }
   return `${part}…`;
@@ -79,8 +79,8 @@ export interface MarginTexts {
   readonly of: string;
 }
 
-/** Margins of a page in points. */
-export const MARGIN = { top: 48, side: 46, bottom: 46 } as const;
+/** Margins of a page in points; the left one leaves 20 mm for holes. */
+export const MARGIN = { top: 48, left: 57, right: 46, bottom: 46 } as const;
 
 /** `@page` rules: size, margins, and the margin boxes that carry document, draft mark, section, job, date and page number. */
 export function pageRules(pages: readonly PageRule[], texts: MarginTexts): string {
@@ -91,7 +91,7 @@ export function pageRules(pages: readonly PageRule[], texts: MarginTexts): strin
       const draft = texts.draft === '' ? 'none' : cssString(texts.draft);
       return `@page ${page.name} {
   size: ${width}pt ${height}pt;
-  margin: ${MARGIN.top}pt ${MARGIN.side}pt ${MARGIN.bottom}pt ${MARGIN.side}pt;
+  margin: ${MARGIN.top}pt ${MARGIN.right}pt ${MARGIN.bottom}pt ${MARGIN.left}pt;
   @top-left { content: ${cssString(texts.document)}; }
   @top-center { content: ${draft}; font-weight: 700; }
   @top-right { content: ${cssString(page.section)}; }

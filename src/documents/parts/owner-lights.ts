@@ -7,39 +7,36 @@ import { equipmentOf, runsTo } from './site-index.js';
 /** A state by the name of its word. */
 type StateName = keyof StateWords;
 
+/** A light as it looks in one state, and why. */
+export interface Light {
+  readonly number: number;
+  readonly look: PlainLook;
+  readonly cause: IndicatorCause | null;
+}
+
 /** The lights of a protector as they look in one state. */
 export interface LightsInState {
   readonly name: StateName;
   /** How the state is called. */
   readonly state: string;
-  readonly lights: readonly { readonly number: number; readonly look: PlainLook }[];
+  readonly lights: readonly Light[];
 }
 
 /** Lights that are looked at in the same states: on a shared housing each side is a group of its own. */
 export interface LightGroup {
+  /** The first is the one that tells; in the others a light shows less. */
   readonly states: readonly LightsInState[];
-}
-
-/** A note of the sheet and the lights that it is about. */
-export interface CauseOfLights {
-  readonly cause: IndicatorCause;
-  readonly numbers: readonly number[];
 }
 
 /** Stands for every state that has no picture of its own. */
 const NO_PICTURE: ReadonlySet<SystemState> = new Set(['always', 'ground-fault device open']);
 
-/** Causes that the pictures tell by themselves. */
-const PLAIN_CAUSES: ReadonlySet<IndicatorCause> = new Set([
-  'energised',
-  'sunlight',
-  'sunlight-inverter-on',
-  'battery-connected',
-  'turning-dc',
-]);
+/** States in which nothing lights the light: they tell nothing. */
+const SILENT: ReadonlySet<SystemState> = new Set(['source off', 'night', 'still']);
 
 function pictured(channel: PlannedChannel): PlannedIndicator[] {
-  return channel.indicator.filter((i) => !NO_PICTURE.has(i.state));
+  const shown = channel.indicator.filter((i) => !NO_PICTURE.has(i.state));
+  return [...shown.filter((i) => !SILENT.has(i.state)), ...shown.filter((i) => SILENT.has(i.state))];
 }
 
 /** What stands at the port of a channel, and the kinds that feed that port; a generator's own output feeds itself. */
@@ -82,11 +79,15 @@ function stateName(state: SystemState, { own, feeders }: Around): StateName {
   return names[state];
 }
 
-function lookIn(channel: PlannedChannel, state: SystemState): PlainLook {
+function lightIn(channel: PlannedChannel, state: SystemState): Light {
   const entry =
     channel.indicator.find((i) => i.state === state) ?? channel.indicator.find((i) => i.state === 'always');
-  if (entry?.cause === 'no-indicator') return 'none';
-  return entry?.shows ?? 'unknown';
+  const number = channel.channel;
+  if (entry === undefined) return { number, look: 'unknown', cause: null };
+  const { cause, shows } = entry;
+  if (cause === 'no-indicator') return { number, look: 'none', cause };
+  // What nobody knows yet isn't the same as what may be either.
+  return { number, look: cause === 'output-unknown' ? 'unknown' : shows, cause };
 }
 
 /**
@@ -102,7 +103,7 @@ export function lightGroups(plan: Plan, protector: PlannedProtector, words: Stat
   });
   const keys = [...new Set(told.map((t) => t.key))].filter((k) => k !== '');
   if (keys.length === 0) {
-    const lights = protector.channels.map((c) => ({ number: c.channel, look: lookIn(c, 'always') }));
+    const lights = protector.channels.map((c) => lightIn(c, 'always'));
     return lights.length === 0 ? [] : [{ states: [{ name: 'always', state: words.always, lights }] }];
   }
   return keys.map((key, index) => {
@@ -112,35 +113,60 @@ export function lightGroups(plan: Plan, protector: PlannedProtector, words: Stat
       states: called.map(({ state, name }) => ({
         name,
         state: words[name],
-        lights: members.map(({ channel: c }) => ({ number: c.channel, look: lookIn(c, state) })),
+        lights: members.map(({ channel }) => lightIn(channel, state)),
       })),
     };
   });
 }
 
-/** Why lights are off, blink or can't be told: each cause that needs a word, with its lights. */
-export function causesOfLights(protector: PlannedProtector): CauseOfLights[] {
-  const causes = new Map<IndicatorCause, Set<number>>();
-  for (const channel of protector.channels) {
-    for (const indicator of channel.indicator) {
-      if (PLAIN_CAUSES.has(indicator.cause)) continue;
-      const numbers = causes.get(indicator.cause) ?? new Set<number>();
-      causes.set(indicator.cause, numbers.add(channel.channel));
-    }
-  }
-  return [...causes].map(([cause, numbers]) => ({ cause, numbers: [...numbers] }));
+/** `light 1 on, light 2 off`. */
+export function lightsTold(lights: readonly Light[], strings: OwnerStrings): string {
+  return lights
+    .map(({ number, look }) =>
+      filled(strings.lightAlt, { number, look: strings.looks[look].toLocaleLowerCase(strings.language) }),
+    )
+    .join(', ');
 }
 
-/** The alternative text of the pictures. */
-export function lightsAlt(tag: string, groups: readonly LightGroup[], strings: OwnerStrings): string {
-  const states = groups
-    .flatMap((g) => g.states)
-    .map((s) => {
-      const lights = s.lights.map((l) =>
-        filled(strings.lightAlt, { number: l.number, look: strings.looks[l.look] }),
-      );
-      return `${s.state}: ${lights.join(', ')}.`;
-    })
-    .join(' ');
-  return filled(strings.pictureAlt, { tag, states });
+/** A state that isn't drawn, in one sentence. */
+function otherState(
+  drawn: LightsInState,
+  other: LightsInState,
+  alone: boolean,
+  strings: OwnerStrings,
+): string {
+  const { state, lights } = other;
+  if (alone && lights.every((light) => light.look === 'dark')) return filled(strings.allOff, { state });
+  if (JSON.stringify(drawn.lights.map((l) => l.look)) === JSON.stringify(lights.map((l) => l.look)))
+    return filled(strings.sameState, { state });
+  return filled(strings.otherState, { state, lights: lightsTold(lights, strings) });
+}
+
+/**
+ * What the drawn state of each group doesn't say: the states beside it, and what is particular to its lights; a sentence each.
+ * @param groups of one protector
+ */
+export function besidePicture(groups: readonly LightGroup[], strings: OwnerStrings): string[] {
+  const { boxes } = strings;
+  const alone = groups.length === 1;
+  const said = groups.flatMap(({ states }) => {
+    const [drawn, ...others] = states;
+    if (drawn === undefined) return [];
+    const causes = new Set(drawn.lights.map((light) => light.cause));
+    // A turbine's one sentence says all of it, standing still too.
+    if (causes.has('turning-alternator')) return [boxes.alternator];
+    if (causes.has('output-unknown')) return [boxes.outputUnknown];
+    return [
+      ...(causes.has('floating') ? [boxes.firstDay] : []),
+      ...(causes.has('ungrounded-system') ? [boxes.ungrounded] : []),
+      ...others.map((other) => otherState(drawn, other, alone, strings)),
+      ...(causes.has('sunlight-inverter-on') ? [boxes.inverterOff] : []),
+    ];
+  });
+  return [...new Set(said)];
+}
+
+/** True where how the lights look on the first day is how they should look later. */
+export function isFirstDay(groups: readonly LightGroup[]): boolean {
+  return groups.some(({ states: [drawn] }) => drawn?.lights.some((light) => light.cause === 'floating'));
 }

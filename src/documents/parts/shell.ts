@@ -53,12 +53,12 @@ export async function prepared(plan: Plan, context: DocumentContext): Promise<Pr
   };
 }
 
-/** All CSS of a document: fonts, accent colour, the named style files, page rules. */
+/** All CSS of a document but its fonts: accent colour, the named style files, page rules. */
 export function styleOf(given: Prepared, sheets: readonly string[], rules: string): string {
   const own = sheets.map((name) => given.templates.style(name));
   // The accent draws rules and borders only, so that its contrast never carries text.
   const accent = `:root { --accent: ${given.context.settings.company.accent}; }`;
-  return [given.context.fonts.css, accent, ...own, rules].join('\n');
+  return [accent, ...own, rules].join('\n');
 }
 
 /** What the margins of a document say; a draft says so on every page. */
@@ -84,7 +84,7 @@ export function pageRule(name: string, sheet: Sheet, section: string, landscape 
  * @throws Failure where it doesn't: nothing is printed from a view with a hole in it
  */
 export function checkedView<S extends z.ZodType>(
-  document: DocumentKind,
+  document: DocumentKind | 'permit-appendix',
   schema: S,
   view: z.infer<S>,
 ): z.infer<S> {

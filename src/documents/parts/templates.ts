@@ -6,13 +6,14 @@ import { templateFailure } from './template-failure.js';
 
 /** The templates of one folder, compiled once. */
 export interface Templates {
-  /** Renders `templates/<name>/document.hbs`. */
+  /** Renders `templates/<name>/document.hbs`; of `<folder>/<name>`, `templates/<folder>/<name>.hbs`. */
   render(name: string, view: unknown): string;
   /** The text of `templates/styles/<name>.css`. */
   style(name: string): string;
 }
 
-const SHIPPED = fileURLToPath(new URL('../../../templates', import.meta.url));
+/** The folder of the templates that shuntbook brings. */
+export const SHIPPED_TEMPLATES = fileURLToPath(new URL('../../../templates', import.meta.url));
 const loaded = new Map<string, Promise<Templates>>();
 
 /**
@@ -20,7 +21,7 @@ const loaded = new Map<string, Promise<Templates>>();
  */
 function source(folder: string | undefined, relative: string): string {
   const own = folder === undefined ? undefined : path.join(folder, relative);
-  const file = own !== undefined && existsSync(own) ? own : path.join(SHIPPED, relative);
+  const file = own !== undefined && existsSync(own) ? own : path.join(SHIPPED_TEMPLATES, relative);
   try {
     return readFileSync(file, 'utf8');
   } catch (error) {
@@ -28,8 +29,19 @@ function source(folder: string | undefined, relative: string): string {
   }
 }
 
+/**
+ * The text of a template that the program brings.
+ * @param relative its path below the folder of templates
+ * @throws Failure where it can't be read
+ */
+export function shippedTemplate(relative: string): string {
+  return source(undefined, relative);
+}
+
 function partialNames(folder: string | undefined): string[] {
-  const folders = [SHIPPED, ...(folder === undefined ? [] : [folder])].map((f) => path.join(f, 'partials'));
+  const folders = [SHIPPED_TEMPLATES, ...(folder === undefined ? [] : [folder])].map((f) =>
+    path.join(f, 'partials'),
+  );
   const names = folders.filter((f) => existsSync(f)).flatMap((f) => readdirSync(f));
   return [...new Set(names.filter((n) => n.endsWith('.hbs')))].sort();
 }
@@ -55,7 +67,7 @@ async function load(folder: string | undefined): Promise<Templates> {
   const styles = new Map<string, string>();
   return {
     render(name, view) {
-      const relative = `${name}/document.hbs`;
+      const relative = name.includes('/') ? `${name}.hbs` : `${name}/document.hbs`;
       const template = compiled.get(name) ?? compile(relative);
       compiled.set(name, template);
       try {

@@ -1,69 +1,195 @@
-import type { RenderedDocument } from '../../model/print.js';
-import { pageRules } from '../parts/css.js';
-import { drawPlacement } from '../drawing/placement.js';
-import { largeRoom, largeSheet } from '../drawing/rooms.js';
+import type { MeasuredBlock, RenderedDocument } from '../../model/print.js';
+import { oneLine } from '../drawing/one-line.js';
+import type { OneLine } from '../drawing/one-line.js';
+import { isNec } from '../../model/editions.js';
 import type { Prepared } from '../parts/shell.js';
-import { checkedView, marginsOf, metadataOf, pageRule, styleOf } from '../parts/shell.js';
-import { PERMIT_PARTS, PermitSheetSchema, permitSheetView } from './view.js';
-import type { PermitPart } from './view.js';
+import { checkedView, metadataOf, styleOf } from '../parts/shell.js';
+import { permitBlocks } from './blocks.js';
+import type { Block, Blocks } from './blocks.js';
+import { blanksOf } from '../parts/blanks.js';
+import { columnWidth, layOut } from './lay-out.js';
+import type { Contents, Panel } from './lay-out.js';
+import { GAP, permitPage, roomOf } from './paper.js';
+import type { PermitPage } from './paper.js';
+import { titleStrip } from './title-strip.js';
+import { PermitSheetSchema } from './view.js';
+import type { SheetView } from './view.js';
+import { watermark } from './watermark.js';
 
-const SUBJECT = 'Surge protection: placement drawing, schedule, calculations and clauses for the permit';
+const SUBJECT = 'Surge protection: one-line drawing, schedule, calculations and clauses for the permit';
 
-/** The parts that follow each other on the running paper. */
-const TEXT_PARTS: readonly (readonly [PermitPart, string])[] = [
-  ['open-items', 'Open items'],
-  ['calculations', 'Calculations'],
-  ['clauses', 'Clauses'],
-];
+/** A column beside the drawing narrower than this holds no notes; mm. */
+const LEAST_BESIDE = 70;
 
-/** Sheets by part: drawings and schedule on the large sheet in landscape, the rest on the running paper. */
-async function sheetWith(
+/** Sheets of a job, laid out. */
+interface LaidOut {
+  readonly page: PermitPage;
+  readonly sheets: readonly SheetView[];
+  readonly style: string;
+}
+
+function cssOf(page: PermitPage): string {
+  const bottom = page.strip === 'bottom';
+  return `@page { size: ${page.width}mm ${page.height}mm; }
+:root {
+  --sheet-width: ${page.width}mm; --sheet-height: ${page.height}mm;
+  --sheet-left: ${page.left}mm; --sheet-edge: ${page.edge}mm; --sheet-padding: ${page.padding}mm;
+  --strip-width: ${bottom ? 'auto' : `${page.stripSize}mm`}; --strip-height: ${bottom ? `${page.stripSize}mm` : 'auto'};
+}`;
+}
+
+/** Blocks at one width, for the browser to measure. */
+interface Setting {
+  readonly width: number;
+  readonly blocks: readonly Block[];
+}
+
+async function measured(
   given: Prepared,
-  parts: ReadonlySet<PermitPart>,
-  fileName: string,
-): Promise<RenderedDocument> {
-  const { plan, context, paper, templates } = given;
-  const drawn = parts.has('drawing') ? drawPlacement(plan, await given.placement(), largeRoom(paper)) : [];
-  const large = largeSheet(paper);
-  const pages = [
-    pageRule('', paper, 'Summary'),
-    pageRule('drawing', large, 'Placement drawing', true),
-    pageRule('schedule', large, 'Protection schedule', true),
-    pageRule(
-      'text',
-      paper,
-      TEXT_PARTS.filter(([part]) => parts.has(part))
-        .map(([, title]) => title)
-        .join(' · '),
-    ),
-  ];
-  const style = styleOf(
-    given,
-    ['base', 'safety', 'drawing', 'permit-sheet'],
-    pageRules(pages, marginsOf(given, 'Permit sheet')),
+  style: string,
+  settings: readonly Setting[],
+): Promise<readonly (readonly MeasuredBlock[])[]> {
+  const { templates, context } = given;
+  const htmlOf = new Map<Block, string>();
+  const html = (block: Block): string => {
+    const known = htmlOf.get(block) ?? templates.render(`permit-sheet/${block.name}`, block.view);
+    htmlOf.set(block, known);
+    return known;
+  };
+  const blocks = settings.flatMap(({ width, blocks: own }) =>
+    own.map((block) => ({ name: block.name, id: block.name, width, html: html(block) })),
   );
-  const view = checkedView(
-    'permit-sheet',
-    PermitSheetSchema,
-    permitSheetView(plan, context, drawn, parts, style),
-  );
+  const page = templates.render('permit-sheet/measure', { language: 'en', title: 'Blocks', style, blocks });
+  const found = await context.measure(page);
+  let at = 0;
+  return settings.map(({ blocks: own }) => {
+    const mine = found.slice(at, at + own.length);
+    at += own.length;
+    return mine;
+  });
+}
+
+/** Measures the blocks at every width that they may have. */
+async function contentsOf(
+  given: Prepared,
+  page: PermitPage,
+  drawing: OneLine,
+  blocks: Blocks,
+  style: string,
+): Promise<Contents> {
+  const room = roomOf(page);
+  const legend: Block[] =
+    drawing.legend.length === 0 ? [] : [{ name: 'legend', view: { entries: drawing.legend } }];
+  const [first] = drawing.sheets;
+  const free = first === undefined ? 0 : room.width - first.width - GAP.column;
+  const beside = free >= LEAST_BESIDE ? free : undefined;
+  const [wide = [], below = [], next = [], ...narrow] = await measured(given, style, [
+    { width: room.width, blocks: blocks.wide },
+    { width: room.width, blocks: legend },
+    { width: beside ?? room.width, blocks: beside === undefined ? [] : [...legend, ...blocks.narrow] },
+    ...page.columns.map((count) => ({ width: columnWidth(room.width, count), blocks: blocks.narrow })),
+  ]);
   return {
-    fileName,
-    html: templates.render('permit-sheet', view),
-    metadata: metadataOf(given, view.title, SUBJECT, ['surge protection', 'permit'], 'en'),
+    room,
+    drawings: drawing.sheets,
+    wide,
+    legend: below,
+    narrow: new Map(page.columns.map((count, i) => [count, narrow[i] ?? []])),
+    beside: beside === undefined ? undefined : { width: beside, blocks: next },
   };
 }
 
-/** The permit sheet as one combined file. */
-export function permitSheet(given: Prepared): Promise<RenderedDocument> {
-  return sheetWith(given, new Set(PERMIT_PARTS), 'permit-sheet.pdf');
+const TITLES: { readonly [block: string]: string } = {
+  schedule: 'schedule',
+  calculations: 'calculations',
+  codes: 'code table',
+  assumptions: 'assumptions',
+  notes: 'notes',
+};
+
+/** What stands on a sheet, for its title. */
+function titleOf(panels: readonly Panel[]): string {
+  const columns = panels.flatMap((panel) => panel.bands.flatMap((band) => band.columns));
+  const names = new Set(columns.flatMap((column) => column.parts.map((part) => part.name)));
+  const drawn = columns.some((column) => column.drawing !== undefined) ? ['one-line drawing'] : [];
+  const said = [
+    ...drawn,
+    ...Object.entries(TITLES).flatMap(([name, title]) => (names.has(name) ? [title] : [])),
+  ];
+  return `Surge protection: ${said.slice(0, 3).join(', ') || 'notes'}`;
 }
 
-/** The permit sheet as a file for each of its parts; names are ASCII and under 60 characters. */
+async function laidOut(given: Prepared): Promise<LaidOut> {
+  const { plan, context } = given;
+  const page = permitPage(plan, context.settings);
+  const room = roomOf(page);
+  const family = isNec(plan.basis) ? 'ieee-315' : 'iec-60617';
+  const drawing = await oneLine(plan, { first: room, next: room }, family);
+  const names = ['base', 'drawing', 'kit-type', 'kit-tables', 'kit-fill', 'permit-frame', 'permit-blocks'];
+  const style = styleOf(
+    given,
+    page.strip === 'bottom' ? [...names, 'permit-strip-bottom'] : names,
+    cssOf(page),
+  );
+  const contents = await contentsOf(given, page, drawing, permitBlocks(plan, context, page), style);
+  const panels = layOut(contents, page.columns, page.panels);
+  const count = Math.max(1, Math.ceil(panels.length / page.panels));
+  const { prefix, first } = context.settings.permitSheets;
+  const sheets = Array.from({ length: count }, (_, index): SheetView => {
+    const own = panels.slice(index * page.panels, (index + 1) * page.panels);
+    return {
+      number: `${prefix}${String(first + index)}`,
+      index: index + 1,
+      of: count,
+      first: index === 0,
+      title: titleOf(own),
+      panels: own.map(({ bands }) => ({
+        bands: bands.map(({ columns }) => ({
+          columns: columns.map(({ width, parts, drawing: drawn }) => ({
+            width,
+            parts: [...parts],
+            drawing: drawn === undefined ? '' : (drawing.sheets[drawn]?.svg ?? ''),
+          })),
+        })),
+      })),
+    };
+  });
+  return { page, sheets, style };
+}
+
+function documentOf(
+  given: Prepared,
+  { style }: LaidOut,
+  sheets: readonly SheetView[],
+  fileName: string,
+): RenderedDocument {
+  const { plan, context, templates } = given;
+  const title = `Permit sheets, job ${plan.job}`;
+  const view = checkedView('permit-sheet', PermitSheetSchema, {
+    language: 'en',
+    title,
+    style,
+    strip: titleStrip(plan, context, blanksOf(plan)),
+    watermark: watermark(),
+    sheets: [...sheets],
+  });
+  return {
+    fileName,
+    html: templates.render('permit-sheet/sheets', view),
+    metadata: metadataOf(given, title, SUBJECT, ['surge protection', 'permit'], 'en'),
+  };
+}
+
+/** The permit sheets as one combined file. */
+export async function permitSheet(given: Prepared): Promise<RenderedDocument> {
+  const laid = await laidOut(given);
+  return documentOf(given, laid, laid.sheets, 'permit-sheet.pdf');
+}
+
+/** The permit sheets as a file each; names are ASCII and under 60 characters. */
 export async function separatePermitSheets(given: Prepared): Promise<RenderedDocument[]> {
-  const files: RenderedDocument[] = [];
-  for (const [index, part] of PERMIT_PARTS.entries()) {
-    files.push(await sheetWith(given, new Set([part]), `permit-sheet-${index + 1}-${part}.pdf`));
-  }
-  return files;
+  const laid = await laidOut(given);
+  return laid.sheets.map((sheet) =>
+    documentOf(given, laid, [{ ...sheet, first: true }], `permit-sheet-${String(sheet.index)}.pdf`),
+  );
 }

@@ -14,6 +14,9 @@ export type PhotoFault =
   | 'coding'
   | 'broken';
 
+/** Why a data sheet can't be taken. */
+export type DataSheetFault = 'no-file' | 'unreadable' | 'no-pdf' | 'locked' | 'broken' | 'empty';
+
 /** Messages of the batch as a whole, and of jobs that failed. */
 export const BATCH_MESSAGES = {
   programFault: message<{ what: string }>('batch/program-fault', 'conflict', 'office'),
@@ -22,6 +25,12 @@ export const BATCH_MESSAGES = {
   interruptedReading: message<object>('batch/interrupted-reading', 'conflict', 'office'),
   folderLeft: message<{ folder: string }>('batch/folder-left', 'confirm', 'office'),
   noPhotos: message<{ folder: string }>('batch/no-photos', 'conflict', 'office'),
+  noCutSheets: message<{ folder: string }>('batch/no-cutsheets', 'conflict', 'office'),
+  dataSheetNotTaken: message<{ part: string; fault: DataSheetFault }>(
+    'batch/data-sheet-not-taken',
+    'confirm',
+    'office',
+  ),
   pictureNotUsed: message<{ path: string; fault: PhotoFault; amount: number }>(
     'batch/picture-not-used',
     'confirm',
@@ -29,6 +38,7 @@ export const BATCH_MESSAGES = {
   ),
   recordIgnored: message<{ name: string }>('batch/record-ignored', 'confirm', 'office'),
   fileEdited: message<{ file: string; folder: string }>('batch/file-edited', 'confirm', 'office'),
+  labelsRemoved: message<{ file: string; folder: string }>('batch/labels-removed', 'confirm', 'office'),
   photoNotPrinted: message<{ photo: string; fault: PhotoFault; amount: number }>(
     'photo/not-printed',
     'confirm',

@@ -2,7 +2,7 @@ import type { Reason } from '../reason.js';
 import type { Place } from '../fact.js';
 import { message } from '../message.js';
 
-/** Messages about the company's files: equipment library, catalogue, job facts. */
+/** Messages about the company's files: equipment library, catalogue, job facts, settings. */
 
 export const LIBRARY_MODEL_MISSING = message<object>('library/model-missing', 'confirm', 'office');
 
@@ -78,6 +78,13 @@ export const VPR_OFF_LIST = message<{ part: string; up: number; list: readonly n
 
 export const PART_FITS_NOTHING = message<{ part: string; because: Reason | null }>(
   'catalogue/part-fits-nothing',
+  'confirm',
+  'office',
+);
+
+/** A fact of the company that paper leaves a blank for. */
+export const COMPANY_NOT_STATED = message<{ field: 'phone' | 'licence' }>(
+  'settings/company-not-stated',
   'confirm',
   'office',
 );

@@ -30,6 +30,7 @@ function printed(rule: string, title: string, source: Source): Printed {
   const isPractice = 'commonPractice' in source;
   const clause = {
     rule,
+    subject: isPractice ? '' : (source.subject ?? ''),
     title,
     standard: isPractice ? '' : source.standard,
     edition: isPractice ? '' : source.edition,

@@ -18,7 +18,7 @@ const NAMES = new Set<Field>(['tag', 'model', 'protector', 'serial']);
 const NO_IS_NOTHING = new Set<Field>(['existing', 'protector']);
 
 /** Words that the planner compares. */
-const IN_LOWER_CASE = new Set<Field>(['owner_language', 'supply']);
+const IN_LOWER_CASE = new Set<Field>(['owner_language', 'crew_language', 'supply']);
 
 /** What crystalline silicon is called; NEC Table 690.7(A) is for any of it. */
 const CRYSTALLINE = new Set([
@@ -67,7 +67,7 @@ export function readTextCell(field: Field, text: string, context: CellContext): 
   const cut = text.length === CUT_LENGTH;
   const { expected, who } = FIELDS[field];
   const at = { field, text: visible(text), expected, who };
-  const unspoken = field === 'owner_language' && !isOwnerLanguage(value);
+  const unspoken = (field === 'owner_language' || field === 'crew_language') && !isOwnerLanguage(value);
   const languages = OWNER_LANGUAGE_CODES.join(' or ');
   const told = unspoken ? note(LANGUAGE_UNKNOWN, { ...at, languages }) : cut ? note(CELL_CUT, at) : null;
   return { is: 'value', value, feet: null, note: told };

@@ -1,6 +1,7 @@
-import type { IndicatorCause, Kind } from '../../model/words.js';
+import type { PairOfColours } from '../colours.js';
+import type { BoxHazard, Conductor, Kind } from '../../model/words.js';
 
-/** What a light looks like, in plain words. */
+/** What a light or flag looks like, in plain words. */
 export type PlainLook = 'lit' | 'dark' | 'flickers' | 'either' | 'good' | 'none' | 'unknown';
 
 /** The states in which an owner looks at a light; the source decides how `source on` and `turning` are called. */
@@ -21,6 +22,26 @@ export interface StateWords {
   readonly waterStill: string;
 }
 
+/** From which side power comes to a box, or whither it goes. */
+export const SIDES = [
+  'sun',
+  'wind',
+  'water',
+  'grid',
+  'generator',
+  'battery',
+  'house',
+  'control',
+  'power',
+] as const;
+export type Side = (typeof SIDES)[number];
+
+/** What an owner sees, and what to do then. */
+interface Act {
+  readonly see: string;
+  readonly do: string;
+}
+
 /** Every string of the owner's sheet and the labels in one language. `{name}` stands for a value. */
 export interface OwnerStrings {
   /** BCP 47 tag. */
@@ -34,88 +55,126 @@ export interface OwnerStrings {
   readonly draftText: string;
   readonly notStated: string;
   readonly job: string;
-  readonly place: string;
-  readonly date: string;
-  /** `{count}`. */
-  readonly intro: readonly string[];
-  readonly introOne: readonly string[];
-  readonly introNone: readonly string[];
-  readonly lightsHeading: string;
-  readonly lightsHow: readonly string[];
+  /** When to look, and how. */
+  readonly when: string;
+  readonly how: string;
+  /** Where no protector is planned. */
+  readonly none: string;
+  /** Above the phone number; where there is none, what stands in its place. */
+  readonly callHeading: string;
+  readonly callUnknown: string;
+  /** `{number}`. */
+  readonly callNumber: string;
   readonly whichColumn: string;
-  readonly whereColumn: string;
-  readonly picturesColumn: string;
   readonly lookColumn: string;
-  /** A picture that several protectors share: `{number}`. */
-  readonly look: string;
-  /** `{tag}`, `{states}`. */
-  readonly pictureAlt: string;
+  /** `{place}`. */
+  readonly outdoors: string;
+  readonly sides: { readonly [S in Side]: string };
+  /** `{thing}`. */
+  readonly at: string;
+  /** Where a utility's power comes in. */
+  readonly gridEntry: string;
+  /** An equipment by its kind, with its article; `` where its kind says nothing to an owner. */
+  readonly things: { readonly [K in Kind]: string };
+  /** Of a light and of a flag. */
+  readonly looks: { readonly [L in PlainLook | 'used']: string };
+  readonly states: StateWords;
+  readonly colours: PairOfColours;
   /** `{number}`, `{look}`. */
   readonly lightAlt: string;
-  /** `{number}`. */
-  readonly light: string;
-  readonly outdoors: string;
-  /** `{good}` in the words of the catalogue. */
-  readonly goodFlag: string;
-  /** `{used}` in the words of the catalogue. */
-  readonly usedFlag: string;
-  readonly looks: { readonly [L in PlainLook]: string };
-  readonly states: StateWords;
-  /** What a protector guards: `{thing}`, `{tag}`. */
-  readonly guards: string;
-  /** An equipment by its kind, with its article. */
-  readonly things: { readonly [K in Kind]: string };
-  readonly guardsFirst: string;
-  readonly twoSupplies: string;
-  readonly notesHeading: string;
-  /** `{letter}`. */
-  readonly noteMark: string;
-  /** `{letters}`; a line may end between two notes, not between the word and its first letter. */
-  readonly noteInLine: string;
-  readonly causes: { readonly [C in IndicatorCause]: string };
-  readonly lightsUnknown: string;
+  /** `{tag}`, `{states}`. */
+  readonly pictureAlt: string;
+  /** Of several tags. */
+  readonly tagsAlt: string;
+  /** Several lights or flags of one box: `{numbers}`. */
+  readonly flags: string;
+  /** A state that isn't drawn: all lights off, the same as drawn, or `{lights}` one by one; all with `{state}`. */
+  readonly allOff: string;
+  readonly sameState: string;
+  readonly otherState: string;
+  /** What a box's picture can't say by itself. */
+  readonly boxes: {
+    readonly firstDay: string;
+    readonly ungrounded: string;
+    readonly alternator: string;
+    readonly inverterOff: string;
+    readonly flag: string;
+    readonly flagUnknown: string;
+    readonly noIndicator: string;
+    readonly outputUnknown: string;
+    readonly lightsUnknown: string;
+  };
+  /** Stands once where lights are drawn that can't show that their part is used up. */
+  readonly blindLights: string;
   readonly actHeading: string;
   readonly seeColumn: string;
   readonly doColumn: string;
-  readonly soonColumn: string;
-  readonly acts: readonly { readonly see: string; readonly do: string; readonly soon: string }[];
-  /** Stands with `acts` where a protector has flags. */
-  readonly actFlag: { readonly see: string; readonly do: string; readonly soon: string };
-  /** Before a blank in which the look of the first day is written. */
-  readonly firstDay: string;
-  readonly neverHeading: string;
+  readonly acts: {
+    readonly flag: Act;
+    /** Where there are lights and flags. */
+    readonly either: Act;
+    readonly light: Act;
+    /** Where a light should stay off. */
+    readonly cameOn: Act;
+    readonly ungrounded: Act;
+    readonly heat: Act;
+  };
   readonly warningWord: string;
+  /** The first is the hazard. */
   readonly never: readonly string[];
   readonly limitsHeading: string;
   readonly limits: readonly string[];
   /** `{list}`. */
   readonly bare: string;
   readonly deference: string;
-  readonly callHeading: string;
-  readonly callUnknown: string;
-  readonly nameField: string;
-  readonly phoneField: string;
-  readonly emailField: string;
-  readonly addressField: string;
+  /** Before a blank: the day on which the protectors were fitted. */
+  readonly fitted: string;
   readonly logHeading: string;
   readonly logHow: string;
   readonly logColumns: readonly [string, string, string, string];
+  readonly logYes: string;
   readonly months: readonly string[];
-  readonly label: {
-    readonly sheetTitle: string;
-    readonly title: string;
-    readonly guards: string;
-    readonly lights: string;
-    readonly date: string;
-    readonly twoSuppliesHazard: string;
-    readonly twoSuppliesAvoid: string;
-    /** Signal word of a box with a hazardous voltage. */
-    readonly dangerWord: string;
-    readonly shockHazard: string;
-    readonly arcHazard: string;
-    readonly arcAvoid: string;
-    readonly lowVoltageHazard: string;
-    readonly shockAvoid: string;
-    readonly seeSheet: string;
-  };
+  readonly storm: string;
+  readonly label: LabelStrings;
 }
+
+/** Every string of the labels. */
+export interface LabelStrings {
+  readonly sheetTitle: string;
+  readonly subject: string;
+  /** Where a draft would have labels. */
+  readonly noneOfDraft: string;
+  readonly part: string;
+  readonly serial: string;
+  readonly fitted: string;
+  readonly breaker: string;
+  readonly nextCheck: string;
+  readonly call: string;
+  readonly wires: { readonly [C in Conductor]: string };
+  /** After a conductor on a second channel. */
+  readonly second: string;
+  /** `{word}`: on or off, in the box beside it. */
+  readonly firstDay: string;
+  readonly stateDrawn: string;
+  readonly liveWord: string;
+  /** By the code of the reason in the plan. */
+  readonly live: { readonly [L in LiveCode]: string };
+  readonly liveElse: string;
+  readonly sourcesUnknown: string;
+  readonly dangerWord: string;
+  readonly hazards: {
+    readonly [H in BoxHazard | 'two-supplies']: { readonly is: string; readonly do: string };
+  };
+  readonly seeSheet: string;
+}
+
+/** What can stay live at a box, by the codes of the plan. */
+export const LIVE_CODES = [
+  'live/ahead-of-main',
+  'live/line-side-of-service',
+  'live/battery-terminals',
+  'live/array-side',
+  'live/array-conductors',
+  'live/turbine-conductors',
+] as const;
+export type LiveCode = (typeof LIVE_CODES)[number];

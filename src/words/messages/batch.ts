@@ -1,6 +1,15 @@
 import { becauseOf } from '../photo-faults.js';
-import { BATCH_MESSAGES } from '../../model/messages/batch.js';
+import { BATCH_MESSAGES, type DataSheetFault } from '../../model/messages/batch.js';
 import { says } from '../message-kit.js';
+
+const SHEET_FAULTS: { readonly [F in DataSheetFault]: string } = {
+  'no-file': 'it is no file of at most 50 MB, or a link',
+  unreadable: 'it can’t be read',
+  'no-pdf': 'it is no PDF',
+  locked: 'it is locked by a password',
+  broken: 'it is damaged',
+  empty: 'it has no page',
+};
 
 /** Stands after the sentence that says why a job failed. */
 export const PACK_NOT_MADE =
@@ -52,6 +61,20 @@ export const BATCH_WORDS = [
     expected: 'a folder with a folder for each job',
     hint: 'Correct --photos, or leave it out.',
   }),
+  says(BATCH_MESSAGES.noCutSheets, {
+    title: 'The folder of data sheets is not there',
+    message: (p) => `There is no folder ${p.folder} of data sheets.`,
+    found: (p) => p.folder,
+    expected: 'a folder with a PDF for each part, named by it',
+    hint: 'Correct --cutsheets, or leave it out.',
+  }),
+  says(BATCH_MESSAGES.dataSheetNotTaken, {
+    title: 'A data sheet can’t be appended',
+    message: (p) => `The data sheet of ${p.part} isn’t appended: ${SHEET_FAULTS[p.fault]}.`,
+    found: (p) => SHEET_FAULTS[p.fault],
+    expected: 'a PDF of at most 50 MB that opens without a password',
+    hint: 'Save it as one, or hand the data sheet in by itself.',
+  }),
   says(BATCH_MESSAGES.pictureNotUsed, {
     title: 'A picture can’t be used',
     message: (p) => `The picture ${p.path} isn’t used: ${becauseOf(p)}.`,
@@ -74,6 +97,13 @@ export const BATCH_WORDS = [
     found: (p) => p.file,
     expected: 'files of a pack as they were made',
     hint: 'Keep notes in a file of another name beside it: it is never touched. What the pack says is corrected on the list.',
+  }),
+  says(BATCH_MESSAGES.labelsRemoved, {
+    title: 'A draft’s labels of an earlier run were removed',
+    message: (p) => `The job of ${p.folder} is a draft now: its ${p.file} of an earlier run was removed.`,
+    found: (p) => p.file,
+    expected: 'labels of a job that is no draft',
+    hint: 'Fix none of the labels that were printed before. Once nothing is missing, run again: labels are made then.',
   }),
   says(BATCH_MESSAGES.photoNotPrinted, {
     title: 'A photo can’t be printed',

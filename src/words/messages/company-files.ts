@@ -15,12 +15,25 @@ import {
   VPR_OFF_LIST,
   WIRE_RANGE_NOT_READ,
   PART_FITS_NOTHING,
+  COMPANY_NOT_STATED,
 } from '../../model/messages/company-files.js';
 import { says } from '../message-kit.js';
 import { placeText } from '../origin.js';
 
+const COMPANY_FIELDS = {
+  phone: { name: 'phone number', where: 'owner’s sheets and labels leave a blank for it' },
+  licence: { name: 'licence', where: 'permit sheets leave it out' },
+} as const;
+
 /** Words of the messages of model/messages/company-files.ts. */
 export const COMPANY_FILES_WORDS = [
+  says(COMPANY_NOT_STATED, {
+    title: 'The settings don’t state the company’s phone number or licence',
+    message: (p) =>
+      `The company’s ${COMPANY_FIELDS[p.field].name} isn’t stated: ${COMPANY_FIELDS[p.field].where}.`,
+    expected: 'the phone number that owners call, and the licence line of permits',
+    hint: 'Write it into settings.json: company.phone, company.licence.',
+  }),
   says(LIBRARY_MODEL_MISSING, {
     title: 'A row of the equipment library names no maker or no model',
     message: () => 'A row of the equipment library names no maker or no model; it is left out.',

@@ -44,7 +44,7 @@ export const PRINT_WORDS = [
       `${p.title} uses ${p.font === '' ? 'a nameless font' : `the font ${p.font}`} that isn’t embedded, so another machine may show other characters.`,
     found: (p) => p.font,
     expected: 'the fonts that are shipped, or @font-face rules with data: addresses',
-    hint: 'Use the shipped fonts in your templates: DejaVu Sans, DejaVu Sans Condensed.',
+    hint: 'Use the shipped fonts in your templates: Plex, Atkinson, DejaVu Sans Condensed, DejaVu Sans.',
   }),
   says(PRINT_MESSAGES.cacheRefused, {
     title: 'A cache folder of another user',

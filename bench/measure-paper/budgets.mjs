@@ -1,0 +1,54 @@
+// How many pages a document may have.
+
+const SMALL = new Set(['letter', 'a4']);
+/** Sizes of sheets in points, the shorter side first. */
+const SIZES = {
+  letter: [612, 792],
+  a4: [595, 842],
+  tabloid: [792, 1224],
+  a3: [842, 1191],
+  'arch-d': [1728, 2592],
+};
+
+/**
+ * The name of a sheet's size, whichever way it lies.
+ * @param {{ width: number, height: number }} page in points
+ * @returns {string} such as `letter`, else `216 x 279 mm`
+ */
+export function paperOf({ width, height }) {
+  const sides = [width, height].sort((one, other) => one - other);
+  const known = Object.entries(SIZES).find(([, size]) =>
+    size.every((side, at) => Math.abs(side - sides[at]) < 2),
+  );
+  return known ? known[0] : sides.map((side) => Math.round((side / 72) * 25.4)).join(' x ') + ' mm';
+}
+
+const permit = (protectors, paper) => {
+  const [large, small] =
+    protectors <= 6 ? [2, 4] : protectors <= 14 ? [3, 6] : protectors <= 32 ? [4, 9] : [null, null];
+  return SMALL.has(paper) ? small : large;
+};
+
+const BUDGETS = {
+  'permit-sheet': { asks: 'paper.md 2, sheets by protectors and paper', most: permit },
+  'closeout-pack': {
+    asks: 'paper.md 3, pages of the pack',
+    most: (protectors) => (protectors <= 6 ? 10 : protectors <= 14 ? 14 : protectors <= 32 ? 30 : null),
+  },
+  'owner-sheet': {
+    asks: 'paper.md 4, two pages up to 8 protectors',
+    most: (protectors) => (protectors <= 8 ? 2 : null),
+  },
+};
+
+/**
+ * The pages that a document may have.
+ * @param {string} document its kind
+ * @param {number} protectors of the job
+ * @param {string} paper of its sheets, `letter`
+ * @returns {{ most: number, asks: string } | null} null where the design names none
+ */
+export function budgetOf(document, protectors, paper) {
+  const most = BUDGETS[document]?.most(protectors, paper) ?? null;
+  return most === null ? null : { most, asks: BUDGETS[document].asks };
+}

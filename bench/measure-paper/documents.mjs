@@ -1,0 +1,33 @@
+// The documents of a pack, and what is asked of each.
+
+export const DOCUMENTS = ['permit-sheet', 'permit-appendix', 'closeout-pack', 'owner-sheet', 'labels'];
+
+/** What is measured and listed, not failed: what isn't set anew yet, and what holds pages of others. */
+export const HELD = new Map([
+  ['permit-appendix', 'it comes only when it is asked for, and makers’ data sheets are appended to it'],
+  ['closeout-pack', 'the crew’s pack is set anew by a later issue'],
+  ['owner-sheet', 'the owner’s sheet is set anew by a later issue'],
+  ['labels', 'the labels are set anew by a later issue'],
+]);
+
+/** Documents that go into a binder. */
+export const BOUND = new Set(['permit-sheet', 'permit-appendix', 'closeout-pack', 'owner-sheet']);
+
+/** What comes only when it is asked for may hold what only the office needs. */
+export const ON_DEMAND = new Set(['permit-appendix']);
+
+/**
+ * Which document a file is, or is a sheet of.
+ * @param {string} name of the file
+ * @returns {string | null}
+ */
+export function documentOf(name) {
+  if (!name.endsWith('.pdf')) return null;
+  const stem = name.slice(0, -'.pdf'.length);
+  return (
+    DOCUMENTS.find(
+      (document) =>
+        stem === document || (/^-\d/.test(stem.slice(document.length)) && stem.startsWith(document)),
+    ) ?? null
+  );
+}

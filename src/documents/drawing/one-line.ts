@@ -1,0 +1,108 @@
+import type { Plan } from '../../model/plan.js';
+import { withAlikeOnce } from './one-line/alike.js';
+import { altText } from './one-line/alt-text.js';
+import type { Room } from './one-line/figure.js';
+import { legendOf, type LegendEntry } from './one-line/legend.js';
+import { Pen } from './one-line/pen.js';
+import { layOnSheets, type LaidSheet } from './one-line/sheets.js';
+import { siteTrees } from './one-line/site-trees.js';
+import type { SymbolFamily } from './one-line/symbols.js';
+import type { TreeNode } from './one-line/tree.js';
+import { oneLineWords, type SheetNumbers } from './one-line/words.js';
+import { drawingInMillimetres } from './svg.js';
+
+/** What sheets leave for the drawing, mm. */
+export interface OneLineRooms {
+  readonly first: Room;
+  readonly next: Room;
+}
+
+/** One sheet of the drawing at its natural size, mm. */
+export interface OneLineSheet extends Room {
+  readonly svg: string;
+  readonly alt: string;
+}
+
+/** The one-line drawing of a plan, and the symbols that it uses. */
+export interface OneLine {
+  readonly sheets: readonly OneLineSheet[];
+  readonly legend: readonly LegendEntry[];
+}
+
+/** A sheet as it is drawn, before it is markup. */
+export interface PennedSheet extends Room {
+  readonly pen: Pen;
+  readonly alt: string;
+}
+
+/** Strokes at the edge need half their weight. */
+const EDGE = 0.8;
+
+function count(sheets: readonly LaidSheet[], numbers: SheetNumbers): void {
+  for (const [index, { pieces }] of sheets.entries()) {
+    const nodes: TreeNode[] = [...pieces];
+    // It grows while it is walked.
+    for (const node of nodes) {
+      for (const { tag } of node.equipments) {
+        const known = numbers.of.get(tag) ?? [];
+        if (!known.includes(index + 1)) numbers.of.set(tag, [...known, index + 1]);
+      }
+      for (const { child } of node.branches) if (child) nodes.push(child);
+    }
+  }
+}
+
+/**
+ * Draws the sheets of a plan.
+ * @param rooms mm
+ */
+export function pennedSheets(
+  plan: Plan,
+  rooms: OneLineRooms,
+  family: SymbolFamily,
+): { readonly sheets: readonly PennedSheet[]; readonly trees: readonly TreeNode[] } {
+  const numbers: SheetNumbers = { current: 1, of: new Map() };
+  const words = oneLineWords(plan, numbers);
+  const trees = withAlikeOnce(bundled(siteTrees(plan)), words).branches.flatMap(({ child }) => child ?? []);
+  const inner = ({ width, height }: Room): Room => ({ width: width - 2 * EDGE, height: height - 2 * EDGE });
+  const laid = layOnSheets(trees, words, family, { first: inner(rooms.first), next: inner(rooms.next) });
+  count(laid, numbers);
+  const sheets = laid.map((sheet, index) => {
+    const pen = new Pen();
+    numbers.current = index + 1;
+    sheet.figure.draw(pen, EDGE, EDGE);
+    const { width, height } = sheet.figure;
+    const alt = altText(plan, sheet, index + 1, laid.length);
+    return { pen, alt, width: width + 2 * EDGE, height: height + 2 * EDGE };
+  });
+  return { sheets, trees };
+}
+
+/** Trees under one node, so that alike ones are drawn once as well. */
+function bundled(trees: readonly TreeNode[]): TreeNode {
+  const none = { near: [], far: [], isUpstream: false, length: null, lengthFrom: null, nearTaps: [], farTaps: [], count: 1 };
+  return {
+    form: 'from',
+    equipments: [],
+    branches: trees.map((child) => ({ ...none, child })),
+    part: 'whole',
+  };
+}
+
+/**
+ * The one-line drawing: a plan's equipment, lines and protectors, at its natural size with text of 10 pt, on as few sheets as hold it.
+ * @param rooms what a sheet leaves for the drawing, mm: the first, and those that follow
+ * @param family whose graphical symbols it uses
+ */
+export function oneLine(plan: Plan, rooms: OneLineRooms, family: SymbolFamily): Promise<OneLine> {
+  const { sheets, trees } = pennedSheets(plan, rooms, family);
+  return Promise.resolve({
+    sheets: sheets.map(({ pen, alt, width, height }) => ({
+      svg: drawingInMillimetres(width, height, alt, 'one-line', pen.markup()),
+      width,
+      height,
+      alt,
+    })),
+    legend: legendOf(trees, family),
+  });
+}

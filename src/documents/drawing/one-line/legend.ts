@@ -1,0 +1,78 @@
+import { drawingInMillimetres } from '../svg.js';
+import { heightOf, widthOf } from './measure.js';
+import { Pen } from './pen.js';
+import { tapSymbolOf } from './line-blocks.js';
+import { tapSymbol, type SymbolFamily, type TapSymbol } from './symbols.js';
+import type { TreeNode } from './tree.js';
+
+/** A symbol with what it means. */
+export interface LegendEntry {
+  readonly svg: string;
+  readonly words: string;
+}
+
+const DEVICE_WORDS: Readonly<Record<TapSymbol['device'], string>> = {
+  breaker: 'behind a breaker of its own',
+  fuse: 'behind fuses of its own',
+  either: 'behind a device of the kind that stands beside it',
+  none: 'without a device of its own',
+};
+
+const STANDARD: Readonly<Record<SymbolFamily, string>> = {
+  'ieee-315': 'IEEE 315',
+  'iec-60617': 'IEC 60617',
+};
+
+function words({ device, isThreePlusOne }: TapSymbol): string {
+  const what = isThreePlusOne
+    ? 'Surge protector, lines to N, and N to ground (3+1, symbol of our own)'
+    : 'Surge protector, channels to ground';
+  return `${what}, ${DEVICE_WORDS[device]}`;
+}
+
+/** The symbols that trees use, each once, in the order in which they come. */
+export function legendOf(trees: readonly TreeNode[], family: SymbolFamily): LegendEntry[] {
+  const found = new Map<string, TapSymbol>();
+  const used = new Set<string>();
+  const nodes = [...trees];
+  // It grows while it is walked.
+  for (const node of nodes) {
+    for (const { nearTaps, farTaps, child } of node.branches) {
+      for (const tap of [...nearTaps, ...farTaps]) {
+        const symbol = tapSymbolOf(tap);
+        for (const { existing } of tap.protectors) used.add(existing === null ? '(N)' : '(E)');
+        found.set(JSON.stringify([symbol.isThreePlusOne, symbol.device]), symbol);
+      }
+      if (child) nodes.push(child);
+    }
+  }
+  const symbols = [...found].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, symbol]) => symbol);
+  const drawn = symbols.map((of) => {
+    const { parts, height, half } = tapSymbol(of, family);
+    const pen = new Pen();
+    pen.symbol(parts, half + 0.5, 0.8);
+    const text = `${words(of)} (after ${STANDARD[family]})`;
+    return {
+      svg: drawingInMillimetres(2 * half + 1, height + 1.2, text, 'symbol', pen.markup()),
+      words: text,
+    };
+  });
+  return [...drawn, ...MARKS.filter(({ mark }) => used.has(mark) || mark === BLANK).map(markEntry)];
+}
+
+const BLANK = '____';
+
+/** Marks that are letters; the equipment itself and its conductors are shown for orientation. */
+const MARKS = [
+  { mark: '(N)', words: 'New surge protector; equipment and conductor sizes by others' },
+  { mark: '(E)', words: 'Existing surge protector; equipment and conductor sizes by others' },
+  { mark: BLANK, words: 'To be filled in: the equipment list does not state it' },
+] as const;
+
+function markEntry({ mark, words: told }: (typeof MARKS)[number]): LegendEntry {
+  const pen = new Pen();
+  const lines = [{ text: mark, bold: mark !== BLANK }];
+  pen.text(lines, 0.3, 0);
+  const [width, height] = [widthOf(lines) + 0.6, heightOf(lines)];
+  return { svg: drawingInMillimetres(width, height, told, 'symbol', pen.markup()), words: told };
+}

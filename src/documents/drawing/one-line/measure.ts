@@ -1,0 +1,56 @@
+import { lineWidth } from '../../parts/text-width.js';
+
+/** Size of all type of the drawing, mm: 10 pt, and a hair more so that it never reads back as less. */
+export const TYPE = 3.53;
+/** From one line of text to the next, mm. */
+export const LEADING = 4.2;
+
+/** A line of text of the drawing. */
+export interface Line {
+  readonly text: string;
+  readonly bold: boolean;
+  /** What the line says once the sheets are counted; `text` is as wide as it can become. */
+  readonly late?: () => string;
+}
+
+/** A blank at which no line breaks: between a figure and its unit. */
+export const NO_BREAK = '\u00a0';
+
+/** A figure or a name that stays on one line: `15 to 30 A`. */
+export function unbroken(text: string): string {
+  return text.replaceAll(' ', NO_BREAK);
+}
+
+/** Text on lines no wider than a width in mm, broken at plain blanks, and inside a word only where the word alone is wider. */
+export function onLines(text: string, width: number, bold = false): Line[] {
+  const fits = (line: string): boolean => lineWidth(line, TYPE, bold ? 700 : 400) <= width;
+  const lines: string[] = [];
+  let current = '';
+  for (const word of text.split(' ').filter((w) => w !== '')) {
+    const longer = current === '' ? word : `${current} ${word}`;
+    if (fits(longer)) {
+      current = longer;
+      continue;
+    }
+    if (current !== '') lines.push(current);
+    current = '';
+    for (const character of word) {
+      if (current !== '' && !fits(current + character)) {
+        lines.push(current);
+        current = '';
+      }
+      current += character;
+    }
+  }
+  return [...lines, ...(current === '' ? [] : [current])].map((line) => ({ text: line, bold }));
+}
+
+/** Width of the widest of some lines, mm. */
+export function widthOf(lines: readonly Line[]): number {
+  return lines.reduce((most, { text, bold }) => Math.max(most, lineWidth(text, TYPE, bold ? 700 : 400)), 0);
+}
+
+/** Height of some lines below each other, mm. */
+export function heightOf(lines: readonly Line[]): number {
+  return lines.length * LEADING;
+}

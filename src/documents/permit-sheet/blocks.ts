@@ -1,0 +1,46 @@
+import type { z } from 'zod';
+import type { Plan } from '../../model/plan.js';
+import type { DocumentContext } from '../parts/context.js';
+import { checkedView } from '../parts/shell.js';
+import { assumptionRows, AssumptionsSchema } from './contents/assumptions.js';
+import { calculationSummary, CalculationSummarySchema } from './contents/calculations.js';
+import { codeTable, CodeTableSchema } from './contents/codes.js';
+import { permitNotes, PermitNotesSchema } from './contents/notes.js';
+import { permitSchedule, PermitScheduleSchema } from './contents/schedule.js';
+import type { PermitPage } from './paper.js';
+
+/** A block of the sheets: its template in `templates/permit-sheet/`, and what it shows. */
+export interface Block {
+  readonly name: string;
+  readonly view: object;
+}
+
+/** The blocks of a job's sheets. */
+export interface Blocks {
+  /** Over the whole width; the last may go into columns as well. */
+  readonly wide: readonly Block[];
+  /** In columns; the last is the last of `wide`. */
+  readonly narrow: readonly Block[];
+}
+
+function block<S extends z.ZodType<object>>(name: string, schema: S, view: z.infer<S>): Block {
+  return { name, view: checkedView('permit-sheet', schema, view) };
+}
+
+/**
+ * The blocks of a job's sheets, each checked against its schema.
+ * @throws Failure where a view has a hole in it
+ */
+export function permitBlocks(plan: Plan, context: DocumentContext, page: PermitPage): Blocks {
+  const of = { narrow: !page.wide, dataSheets: (context.dataSheets?.length ?? 0) > 0 };
+  const calculations = block('calculations', CalculationSummarySchema, calculationSummary(plan));
+  return {
+    wide: [block('schedule', PermitScheduleSchema, permitSchedule(plan, of)), calculations],
+    narrow: [
+      block('notes', PermitNotesSchema, permitNotes(plan, of)),
+      block('codes', CodeTableSchema, codeTable(plan)),
+      block('assumptions', AssumptionsSchema, assumptionRows(plan)),
+      calculations,
+    ],
+  };
+}

@@ -1,0 +1,112 @@
+import type { Calculation, Plan, PlannedProtector } from '../../../model/plan.js';
+import { figure } from '../../../words/figures.js';
+import { lengthUnitOf, reachWords } from '../../../words/lengths.js';
+import { workingInShort } from '../../../words/steps/in-short.js';
+import type { CalculationKind } from './calculation-kinds.js';
+import { levelHeld } from './code-figures.js';
+import { askedCurrent, askedVolts, givenCurrent, levelText } from './paper-figures.js';
+
+/** One calculation in the summary. */
+export interface CalculationLine {
+  readonly working: string;
+  readonly result: string;
+  readonly against: string;
+}
+
+type LastStep = Calculation['steps'][number];
+
+/** Titles of figures that others are held against: they stand beside those, not by themselves. */
+export const LIMITS: ReadonlySet<string> = new Set(['calculation/converter-limit', 'calculation/code-limit']);
+
+const against = (isMet: boolean, limit: string): string => `${isMet ? '≤' : '>'} ${limit}`;
+
+/** A voltage against the part, the converter and the limit of the code. */
+function voltageChecks(protector: PlannedProtector, { value, code }: LastStep): string[] {
+  const mcov = protector.figures?.mcov ?? null;
+  const part = mcov === null ? [] : [against(value <= mcov, `${figure(mcov, 'V')} part`)];
+  if (!code.startsWith('cold-voltage/') && !code.startsWith('array-voltage/')) return part;
+  const limits = protector.calculations.flatMap(({ title, steps }) => {
+    const last = steps.at(-1);
+    if (!LIMITS.has(title.code) || !last) return [];
+    const whose = last.code === 'input-limit/converter' ? last.values.converter : '690.7';
+    return [against(value <= last.value, `${figure(last.value, 'V')} ${whose}`)];
+  });
+  return [...part, ...limits];
+}
+
+const isPart = (has: number | null | undefined): has is number => has !== null && has !== undefined;
+
+/** Level and leads against what is fed from here, which a service or panel reckons its reach with. */
+function fedText({ figures }: PlannedProtector): string {
+  const fed = figures?.reachWithstand ?? null;
+  return fed === null || fed === figures?.impulseWithstand ? '' : `what it feeds: ${String(fed)} V (assumed)`;
+}
+
+/** How far it covers, worked out: exact figures, since whoever checks it by hand needs them. */
+function reachWorking(last: LastStep, isCut: boolean): string {
+  switch (last.code) {
+    case 'reach/unlimited': {
+      const { level, leads, withstand } = last.values;
+      return `${figure(level.value, 'V')} + ${levelText(leads.value)} V ≤ ${figure(withstand.value, 'V')} / 2${isCut ? `, at most ${figure(last.value, 'm')}` : ''}`;
+    }
+    case 'reach/none': {
+      const { level, leads, withstand } = last.values;
+      return `${figure(level.value, 'V')} + ${levelText(leads.value)} V > ${figure(withstand.value, 'V')}`;
+    }
+    case 'reach/metres': {
+      const { level, leads, withstand, slope, least, limit } = last.values;
+      const quotient = `(${figure(withstand.value, 'V')} - ${figure(level.value, 'V')} - ${figure(leads.value, 'V')}) / ${figure(slope.value, 'V/m')}`;
+      const bound =
+        last.value === least.value
+          ? `, at least ${figure(least.value, 'm')}`
+          : last.value === limit.value
+            ? `, at most ${figure(limit.value, 'm')}`
+            : ` = ${figure(last.value, 'm')}`;
+      return `${quotient}${bound}`;
+    }
+    default:
+      return '';
+  }
+}
+
+/**
+ * One calculation of a protector as a line of its kind.
+ * @returns undefined where it has no result
+ */
+export function calculationLine(
+  as: CalculationKind['as'],
+  protector: PlannedProtector,
+  { steps }: Calculation,
+  plan: Plan,
+): CalculationLine | undefined {
+  const last = steps.at(-1);
+  if (last === undefined) return undefined;
+  const working = workingInShort(steps);
+  const { figures, required } = protector;
+  switch (as) {
+    case 'voltage': {
+      const result = `${askedVolts(last.value, figures?.mcov)} V`;
+      return { working, result, against: voltageChecks(protector, last).join('; ') };
+    }
+    case 'current': {
+      const sccr = figures?.sccr;
+      const open = required.backfeedUnknown;
+      const rest = open.length === 0 ? '' : `; ${open.join(', ')} adds what it sends back`;
+      const check = isPart(sccr) ? against(last.value <= sccr, `${givenCurrent(sccr)} SCCR`) : '';
+      return { working: `${working}${rest}`, result: askedCurrent(last.value, sccr), against: check };
+    }
+    case 'nominal': {
+      const has = figures?.in;
+      const check = isPart(has) ? against(last.value <= has, `${givenCurrent(has)} part`) : '';
+      return { working, result: askedCurrent(last.value, has), against: check };
+    }
+    case 'leads':
+      return { working, result: `${levelText(last.value)} V`, against: 'added to the level' };
+    case 'reach':
+      return {
+        working: reachWorking(last, (figures?.reach ?? null) !== null),
+        result: reachWords(figures, lengthUnitOf(plan)),
+        against: [levelHeld(protector, 1), fedText(protector)].filter((one) => one !== '').join('; '),
+      };
+  }
+}

@@ -1,0 +1,167 @@
+import { z } from 'zod';
+import { isNec } from '../../../model/editions.js';
+import { byNaturalOrder } from '../../../model/natural-order.js';
+import type { Clause, Plan, PlannedProtector } from '../../../model/plan.js';
+import { STANDINGS, type Standing } from '../../../model/words.js';
+import { notAskedInShort, OTHER_ARTICLES } from '../../../words/clause-words.js';
+import { tagList } from '../../../words/tag-list.js';
+import type { CodeLine } from './code-line.js';
+import { codeLines } from './code-lines.js';
+import { runsOf, RunsSchema } from './runs.js';
+
+export const CodeTableSchema = z.object({
+  title: z.string(),
+  rows: z.array(
+    z.object({
+      /** `230.67`; several that say one thing: `242.24, 242.28`. */
+      clause: z.string(),
+      title: z.string(),
+      /** `P-4: at the service SVC, type 2, In 20 kA ≥ 10 kA`. */
+      entries: z.array(RunsSchema),
+    }),
+  ),
+  /** What doesn't apply, what is only recommended, which articles weren't looked at. */
+  lines: z.array(RunsSchema),
+});
+export type CodeTableView = z.infer<typeof CodeTableSchema>;
+
+/** One line at one protector. */
+interface Entry {
+  readonly tag: string;
+  readonly text: string;
+  readonly standing: Standing;
+}
+
+const isOf =
+  ({ subjects }: CodeLine) =>
+  (clause: Clause): boolean =>
+    subjects.includes(clause.subject);
+
+/** The rules that cite a clause of a line, fired or not. */
+function rulesOf(plan: Plan, line: CodeLine): ReadonlySet<string> {
+  return new Set([...plan.clauses, ...plan.otherClauses].filter(isOf(line)).map(({ rule }) => rule));
+}
+
+/** True where sources of a reason are clauses of the line. */
+function cites(plan: Plan, line: CodeLine, sources: PlannedProtector['reasons'][number]['sources']): boolean {
+  const cited = plan.clauses.filter(isOf(line));
+  return sources.some(
+    (source) =>
+      source.code === 'source/clause' && cited.some(({ clause }) => clause === source.values.clause),
+  );
+}
+
+/** True where a clause of the line requires this protector. */
+function isRequiredBy(plan: Plan, line: CodeLine, { reasons }: PlannedProtector): boolean {
+  return reasons.some(({ strength, sources }) => strength === 'required' && cites(plan, line, sources));
+}
+
+/** How a protector stands to the rules of a line: the worst of them; undefined where none of them looks at it. */
+function standingAt(plan: Plan, rules: ReadonlySet<string>, tag: string): Standing | undefined {
+  const found = plan.standings
+    .filter(({ rule, standing, at }) => rules.has(rule) && standing !== 'does not apply' && at.includes(tag))
+    .map(({ standing }) => STANDINGS.indexOf(standing));
+  return found.length === 0 ? undefined : STANDINGS[Math.max(...found)];
+}
+
+/** Gravest last, as the words of the contract have them: open goes before what is to be confirmed. */
+const ENDS: Readonly<Record<Standing, string>> = {
+  met: '',
+  'to confirm': '; confirm',
+  'not met': '; NOT MET',
+  open: '; OPEN',
+  'does not apply': '',
+};
+
+function entriesOf(plan: Plan, line: CodeLine): Entry[] {
+  const rules = rulesOf(plan, line);
+  return plan.protectors.flatMap((protector) => {
+    if (line.places && !isRequiredBy(plan, line, protector)) return [];
+    const standing = standingAt(plan, rules, protector.tag);
+    const text = standing === undefined ? '' : line.here(protector, plan);
+    return standing === undefined || text === '' ? [] : [{ tag: protector.tag, text, standing }];
+  });
+}
+
+/** Entries that say the same, with the tags of all; `all` where each protector of the job is among them. */
+function told(plan: Plan, entries: readonly Entry[]): string[] {
+  const groups = new Map<string, string[]>();
+  for (const { tag, text, standing } of entries) {
+    const said = `${text}${ENDS[standing]}`;
+    groups.set(said, [...(groups.get(said) ?? []), tag]);
+  }
+  return [...groups].map(([said, tags]) => {
+    const isAll = tags.length === plan.protectors.length && tags.length > 1;
+    return `${isAll ? 'all' : tagList([...tags].sort(byNaturalOrder))}: ${said}`;
+  });
+}
+
+/** A clause as a table names it: that of another standard than the code with its standard. */
+function clauseName({ standard, clause }: Clause, plan: Plan): string {
+  return isNec(plan.basis) && !standard.startsWith('NEC') ? `${standard} ${clause}` : clause;
+}
+
+function clausesOf(plan: Plan, line: CodeLine, of: readonly Clause[], entries: readonly Entry[]): string {
+  const { cites: citing } = line;
+  const tags = new Set(entries.map(({ tag }) => tag));
+  const used = citing && new Set(plan.protectors.filter(({ tag }) => tags.has(tag)).flatMap(citing));
+  const names = line.subjects
+    .filter((subject) => used?.has(subject) ?? true)
+    .flatMap((subject) => of.filter((one) => one.subject === subject))
+    .map((one) => clauseName(one, plan));
+  return [...new Set(names)].join(', ');
+}
+
+/** Why a line asks for none: its own figure where one stands there all the same, else what its rules say. */
+function whyNotAsked(plan: Plan, line: CodeLine, rules: ReadonlySet<string>): string {
+  const [figure] = plan.protectors
+    .filter(({ reasons }) =>
+      reasons.some(({ rule, sources }) => rules.has(rule) && cites(plan, line, sources)),
+    )
+    .map((protector) => line.here(protector, plan));
+  if (figure !== undefined && figure !== '') return figure;
+  const because = plan.standings.find(
+    ({ rule, standing }) => rules.has(rule) && standing === 'does not apply',
+  )?.because;
+  return because ? notAskedInShort(because) : '';
+}
+
+/** Clauses that put a protector somewhere and ask for none here: `694.7(D): no wind turbine`. */
+function notAsked(plan: Plan): string[] {
+  return codeLines(plan).flatMap((line) => {
+    if (!line.places || entriesOf(plan, line).length > 0) return [];
+    const rules = rulesOf(plan, line);
+    const names = clausesOf(plan, line, [...plan.clauses, ...plan.otherClauses], []);
+    const why = whyNotAsked(plan, line, rules);
+    if (names === '') return [];
+    return [why === '' ? names : `${names} (${why})`];
+  });
+}
+
+function recommended(plan: Plan): string[] {
+  const tags = plan.protectors.filter(({ strength }) => strength !== 'required').map(({ tag }) => tag);
+  if (tags.length === 0) return [];
+  const by = isNec(plan.basis) ? 'this code' : 'these standards';
+  return [`Recommended, not required by ${by}: ${tagList([...tags].sort(byNaturalOrder))}.`];
+}
+
+/** The clauses that a reviewer looks for, each once, with tags and figures; then what doesn't apply, and what is recommended. */
+export function codeTable(plan: Plan): CodeTableView {
+  const runs = runsOf(plan);
+  const rows = codeLines(plan).flatMap((line) => {
+    const entries = entriesOf(plan, line);
+    if (entries.length === 0) return [];
+    const clause = clausesOf(plan, line, plan.clauses, entries);
+    return clause === '' ? [] : [{ clause, title: line.title, entries: told(plan, entries).map(runs) }];
+  });
+  const none = notAsked(plan);
+  return {
+    title: 'Code table',
+    rows,
+    lines: [
+      ...(none.length === 0 ? [] : [`Does not apply: ${none.join('; ')}.`]),
+      ...recommended(plan),
+      ...(isNec(plan.basis) ? [OTHER_ARTICLES] : []),
+    ].map(runs),
+  };
+}

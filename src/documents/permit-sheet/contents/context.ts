@@ -1,0 +1,7 @@
+/** What a block of a permit sheet has to know of the sheet that it stands on. */
+export interface BlockContext {
+  /** True on letter and A4: a row of the schedule is two lines there. */
+  readonly narrow: boolean;
+  /** True where the data sheets of the parts are appended. */
+  readonly dataSheets: boolean;
+}

@@ -1,0 +1,155 @@
+import { z } from 'zod';
+import { isNec } from '../../../model/editions.js';
+import { byNaturalOrder } from '../../../model/natural-order.js';
+import type { Plan, PlannedProtector } from '../../../model/plan.js';
+import { portInWords } from '../../../words/port-words.js';
+import { tagList } from '../../../words/tag-list.js';
+import { statedText } from '../../parts/site.js';
+import { metric } from './code-figures.js';
+import type { BlockContext } from './context.js';
+import { runsOf, RunsSchema } from './runs.js';
+
+export const PermitNotesSchema = z.object({
+  title: z.string(),
+  rows: z.array(
+    z.object({
+      text: RunsSchema,
+      /** True where something is left to be filled in behind it. */
+      fill: z.boolean(),
+    }),
+  ),
+});
+export type PermitNotesView = z.infer<typeof PermitNotesSchema>;
+
+const FIRST =
+  'Local code, the authority having jurisdiction, the instructions of each product and the judgement of a licensed person go before these sheets.';
+
+const NOT_COVERED = [
+  'lightning protection systems and direct strikes',
+  'data, telephone and antenna lines',
+  'sizes of circuit conductors, breakers and electrodes',
+  'protectors inside equipment',
+  'the state of existing wiring, bonding and grounding',
+] as const;
+
+const sorted = (tags: readonly string[]): string => tagList([...tags].sort(byNaturalOrder));
+
+/** Protectors by what is told of them, in the order of the first of each; those of which nothing is told are left out. */
+function byText(
+  plan: Plan,
+  tell: (protector: PlannedProtector) => string,
+): readonly (readonly [text: string, tags: readonly string[]])[] {
+  const groups = new Map<string, string[]>();
+  for (const protector of plan.protectors) {
+    const text = tell(protector);
+    if (text !== '') groups.set(text, [...(groups.get(text) ?? []), protector.tag]);
+  }
+  return [...groups];
+}
+
+/** `10 AWG at P-1, P-2; 6 AWG at P-3`; without tags where all have the same. */
+function told(plan: Plan, tell: (protector: PlannedProtector) => string): string {
+  const groups = byText(plan, tell);
+  const [only] = groups;
+  if (groups.length === 1 && only && only[1].length === plan.protectors.length) return only[0];
+  return groups.map(([text, tags]) => `${sorted(tags)}: ${text}`).join('; ');
+}
+
+const LEADS =
+  'Leads by the schedule: straight, tied together, no coils, no needless bends; longest: line lead plus ground lead.';
+
+/** Where ground leads go stands in the schedule; here, where none goes. */
+function groundNote(plan: Plan): string {
+  const own = isNec(plan.basis) ? 'a rod' : 'an electrode';
+  return `Ground leads land in the enclosure of their protector, as the schedule says: never on the neutral bar of a sub-panel, never on ${own} of their own.`;
+}
+
+function torqueNote(plan: Plan): string {
+  const of = told(plan, ({ part, existing, wiring: { torque, wireRange } }) => {
+    if (part === null || existing !== null) return '';
+    const told = [
+      torque === null ? '' : `torque ${torque}`,
+      wireRange === null ? '' : `terminals for ${metric(wireRange)}`,
+    ].filter((one) => one !== '');
+    return told.length === 0 ? 'by the instructions of the part' : told.join(', ');
+  });
+  return of === '' ? '' : `${of.slice(0, 1).toUpperCase()}${of.slice(1)}.`;
+}
+
+/** Ports without a protector, equipment by equipment, in one line. */
+function portsNote(plan: Plan): string[] {
+  const kinds = new Map(plan.site.equipments.map((e) => [e.tag, e.kind]));
+  const isOpen = new Set(plan.notPlaced.filter(({ open }) => open).map((n) => `${n.equipment}\n${n.port}`));
+  const ports = new Map<
+    string,
+    { readonly equipment: string; readonly port: string; readonly open: boolean }
+  >();
+  for (const { equipment, port } of plan.notPlaced) {
+    const key = `${equipment}\n${port}`;
+    ports.set(key, { equipment, port, open: isOpen.has(key) });
+  }
+  const named = (open: boolean): string => {
+    const byPort = new Map<string, string[]>();
+    for (const one of ports.values()) {
+      if (one.open === open) {
+        const words =
+          kinds.get(one.equipment) === 'signal-line' ? 'data or signal line' : portInWords(one.port);
+        byPort.set(words, [...(byPort.get(words) ?? []), one.equipment]);
+      }
+    }
+    return [...byPort].map(([port, tags]) => `${port} of ${sorted(tags)}`).join('; ');
+  };
+  const none = named(false);
+  const undecided = named(true);
+  return [
+    ...(none === '' ? [] : [`No protector asked for at: ${none}.`]),
+    ...(undecided === '' ? [] : [`Not decided, as a fact is missing: ${undecided}.`]),
+  ];
+}
+
+function stated(plan: Plan, field: string): string | undefined {
+  const fact = plan.facts.find((one) => one.field === field);
+  return fact && statedText(fact);
+}
+
+const LIGHTNING: Readonly<Record<string, string>> = {
+  none: 'none',
+  isolated: 'isolated from the installation',
+  attached: 'attached to the structure',
+};
+
+function siteNote(plan: Plan): string {
+  const lightning = stated(plan, 'lightning_protection');
+  const lowest = stated(plan, 'lowest_temp');
+  const source = stated(plan, 'lowest_temp_source');
+  return [
+    ...(lightning === undefined
+      ? []
+      : [`Lightning protection system: ${LIGHTNING[lightning] ?? lightning}.`]),
+    ...(lowest === undefined
+      ? []
+      : [`Lowest ambient temperature ${lowest}${source === undefined ? '' : ` (${source})`}.`]),
+  ].join(' ');
+}
+
+const BONDING =
+  'IEC 62446-1, 4.3.5: places, types and ratings of protectors by the schedule; earthing and bonding conductors of the site, size and type:';
+
+/** The notes of the sheets; what goes before everything stands first. */
+export function permitNotes(plan: Plan, { dataSheets }: BlockContext): PermitNotesView {
+  const isPlaced = plan.protectors.length > 0;
+  const texts = [
+    FIRST,
+    ...(isPlaced ? [LEADS, groundNote(plan), torqueNote(plan)] : []),
+    ...portsNote(plan),
+    siteNote(plan),
+    `Not covered: ${NOT_COVERED.join('; ')}.`,
+    ...(isPlaced ? [`Data sheets of the parts: ${dataSheets ? 'appended' : 'to follow'}.`] : []),
+  ];
+  const runs = runsOf(plan);
+  const rows = texts.filter((text) => text !== '').map((text) => ({ text: runs(text), fill: false }));
+  return {
+    title: 'Notes',
+    rows: isNec(plan.basis) ? rows : [...rows, { text: runs(BONDING), fill: true }],
+  };
+}

@@ -1,0 +1,87 @@
+import { z } from 'zod';
+import type { Plan } from '../../model/plan.js';
+import type { DocumentContext } from '../parts/context.js';
+import { shortened } from '../parts/css.js';
+import { BASIS_TITLES, CompanyViewSchema } from '../parts/job.js';
+import type { Blank } from '../parts/blanks.js';
+import { uncheckedRequired } from './required-checks.js';
+import { stampOf, stampWords } from './stamp.js';
+
+/** What the title strip of every sheet says; `` is a blank line to write on. */
+export const TitleStripSchema = z.object({
+  company: CompanyViewSchema,
+  job: z.string(),
+  name: z.string(),
+  /** One entry a line. */
+  address: z.array(z.string()),
+  owner: z.string(),
+  parcel: z.string(),
+  permitNumber: z.string(),
+  basis: z.string(),
+  earthing: z.string(),
+  amendments: z.string(),
+  drawnBy: z.string(),
+  checkedBy: z.string(),
+  revision: z.object({ number: z.string(), date: z.string(), what: z.string() }),
+  stamp: z.string().describe('FOR PERMIT, or what keeps the sheets from being that'),
+  isDraft: z.boolean(),
+  blanks: z.array(z.string()).describe('What the sheets leave to fill in'),
+});
+export type TitleStrip = z.infer<typeof TitleStripSchema>;
+
+/** Characters that a text of the strip has room for. */
+const MOST = { company: 80, line: 60, name: 100, address: 48, addressLines: 4, blanks: 150 } as const;
+
+/** A job's fact as it was typed; `` where nobody states it. */
+function factText(plan: Plan, field: string): string {
+  return plan.facts.find((fact) => fact.field === field)?.text.trim() ?? '';
+}
+
+/** The lines of an address: as it was typed, else parted at its commas where one line hasn't room for it. */
+export function addressLines(address: string): string[] {
+  const typed = address
+    .split(/\r\n|\r|\n/)
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
+  return typed.slice(0, MOST.addressLines).map((line) => shortened(line, 2 * MOST.address));
+}
+
+/** The title strip, but for title and number of the sheet. */
+export function titleStrip(plan: Plan, context: DocumentContext, blanks: readonly Blank[]): TitleStrip {
+  const { company } = context.settings;
+  const facts = {
+    submittable: plan.submittable,
+    unchecked: uncheckedRequired(plan, context.settings),
+    blanks,
+  };
+  const words = stampWords(facts);
+  const own = (field: string): string => shortened(factText(plan, field), MOST.line);
+  return {
+    company: {
+      ...company,
+      name: shortened(company.name, MOST.company),
+      licence: shortened(company.licence, MOST.company),
+      phone: shortened(company.phone, MOST.line),
+      logo: context.logo ?? '',
+    },
+    job: shortened(plan.job, MOST.line),
+    name: shortened(plan.jobName, MOST.name),
+    address: addressLines(plan.address),
+    owner: own('owner'),
+    parcel: own('parcel'),
+    permitNumber: own('permit_number'),
+    basis: BASIS_TITLES[plan.basis],
+    earthing: plan.basis === 'iec' ? plan.earthing : '',
+    amendments: own('amendments'),
+    drawnBy: own('drawn_by'),
+    checkedBy: own('checked_by'),
+    revision: {
+      number: plan.revision === '' ? '0' : shortened(plan.revision, 12),
+      date: context.date,
+      what: 'Issued for permit',
+    },
+    stamp: words.stamp,
+    isDraft: stampOf(facts) === 'draft',
+    blanks: words.blanks.map((line) => shortened(line, MOST.blanks)),
+  };
+}

@@ -1,0 +1,62 @@
+import type { MessageKind } from '../../model/message.js';
+import type { PortsAt } from '../../model/ports-at.js';
+
+/** What an assumption decides: in this order they are numbered, those first that could turn a result. */
+export const DECIDES = [
+  'that it may not protect',
+  'what feeds it',
+  'whether it protects',
+  'a current that is not known',
+  'whether a clause asks',
+  'a voltage',
+  'a device',
+  'the rest',
+] as const;
+export type Decides = (typeof DECIDES)[number];
+
+/** One fact that was taken for granted, in trade words: assumptions of equal words are one, with the tags of all. */
+export interface Assumption {
+  readonly decides: Decides;
+  /** Ends without a full stop: the tags follow in brackets. */
+  readonly says: string;
+  /** Equipment that it is about; none: the site, or what `at` names. */
+  readonly tags: readonly string[];
+  /** How many more equipments there are that aren’t named. */
+  readonly more: number;
+  /** Places whose protectors it is about. */
+  readonly at: readonly PortsAt[];
+}
+
+/** The words of one kind of item: an assumption of its values, or that only the office needs it. */
+export interface AssumptionEntry {
+  readonly kind: MessageKind<object>;
+  readonly of: ((values: object) => Assumption | 'office') | 'office';
+}
+
+/** What is said of one kind of item. */
+interface Said<P> {
+  readonly decides: Decides | ((p: P) => Decides);
+  readonly says: string | ((p: P) => string);
+  readonly tags?: (p: P) => readonly string[];
+  readonly at?: (p: P) => readonly PortsAt[];
+  readonly more?: (p: P) => number;
+}
+
+/** Says an item as an assumption on a permit sheet. */
+export function assumed<P extends object>(kind: MessageKind<P>, said: Said<P>): AssumptionEntry {
+  const { decides, says, tags, at, more } = said;
+  const of = (values: P): Assumption => ({
+    decides: typeof decides === 'function' ? decides(values) : decides,
+    says: typeof says === 'function' ? says(values) : says,
+    tags: tags?.(values) ?? [],
+    more: more?.(values) ?? 0,
+    at: at?.(values) ?? [],
+  });
+  // Who reads an entry hands it the values of an item of its own code.
+  return { kind, of: of as (values: object) => Assumption };
+}
+
+/** An item that a reviewer of the sheets needs nothing of. */
+export function ofOffice<P extends object>(kind: MessageKind<P>): AssumptionEntry {
+  return { kind, of: 'office' };
+}

@@ -1,0 +1,150 @@
+import { CHOOSE_MESSAGES, type LeadAt } from '../../model/messages/choose.js';
+import { RATE_MESSAGES } from '../../model/messages/rate.js';
+import type { ChooseReasons } from '../../model/reasons/choose.js';
+import type { Reason } from '../../model/reason.js';
+import type { PortsAt } from '../../model/ports-at.js';
+import type { Quantity } from '../../model/quantity.js';
+import { isNec } from '../../model/editions.js';
+import { levelVolts, quantity } from '../figures.js';
+import { paperLead } from '../lengths.js';
+import { say } from '../reasons/say.js';
+import { assumed, ofOffice } from './assumption-kit.js';
+
+const tagOf = ({ tag }: { readonly tag: string }): readonly string[] => [tag];
+const atOne = ({ at }: { readonly at: PortsAt }): readonly PortsAt[] => [at];
+
+const upTo = (most: Quantity | null): string => (most === null ? '' : `, at most ${quantity(most)}`);
+
+type NearWithstand = ChooseReasons['level/near-withstand'];
+
+/** `VPR 400 V + leads 77 V above the 500 V assumed`; another shortfall in its own words. */
+function shortfallText(of: Reason): string {
+  if (of.code !== 'level/near-withstand') return say(of);
+  const v: NearWithstand = of.values;
+  const limit = v.share === null ? quantity(v.withstand) : `${String(v.share)} % of ${quantity(v.withstand)}`;
+  return `${v.basis} ${quantity(v.up)} + leads ${String(levelVolts(v.leads.value))} V above ${limit}${v.assumed ? ' assumed' : ''}`;
+}
+
+const reachText = (reach: LeadAt['reach']): string => {
+  if (typeof reach === 'string') return reach === 'unlimited' ? 'its whole run' : 'not known';
+  return quantity(reach);
+};
+
+/** What is taken for granted of voltages, currents and parts. */
+export const PART_ASSUMPTIONS = [
+  assumed(CHOOSE_MESSAGES.mayNotProtect, {
+    decides: 'that it may not protect',
+    says: ({ shortfall }) =>
+      `MAY NOT PROTECT: ${shortfallText(shortfall)}. Ask the maker of the equipment for its impulse withstand`,
+    at: atOne,
+  }),
+  assumed(CHOOSE_MESSAGES.shortfall, {
+    decides: 'whether it protects',
+    says: ({ shortfall }) => `Little margin: ${shortfallText(shortfall)}`,
+    at: atOne,
+  }),
+  assumed(CHOOSE_MESSAGES.enclosureScale, {
+    decides: 'whether it protects',
+    says: 'Enclosure not stated as a NEMA type: fit for outdoors by the maker',
+    at: atOne,
+  }),
+  assumed(CHOOSE_MESSAGES.neutralPath, {
+    decides: 'whether it protects',
+    says: 'Current that the path from neutral to ground bears not stated: by the maker',
+    at: atOne,
+  }),
+  assumed(CHOOSE_MESSAGES.listedToUlOnly, {
+    decides: 'whether it protects',
+    says: 'Part listed to UL 1449, no IEC 61643 class stated: fit by the maker',
+    at: atOne,
+  }),
+  assumed(RATE_MESSAGES.turbineFloats, {
+    decides: 'whether it protects',
+    says: ({ clause }) =>
+      `Turbine phases float; no listing for ungrounded systems counted as needed (${clause})`,
+    tags: tagOf,
+  }),
+  assumed(RATE_MESSAGES.turbineUnearthed, {
+    decides: 'whether it protects',
+    says: 'Turbine phases not earthed: fit for that by the maker of the part',
+    tags: tagOf,
+  }),
+  assumed(RATE_MESSAGES.coldFactorAssumed, {
+    decides: 'a voltage',
+    says: ({ factor }) =>
+      `Lowest temperature not known: ${quantity(factor)} × Voc at standard test conditions`,
+  }),
+  assumed(RATE_MESSAGES.liftedByInverter, {
+    decides: 'a voltage',
+    says: ({ inverter, least }) =>
+      `DC conductors lifted to at most ${quantity(least)} to ground by ${inverter}, which is not isolated`,
+    tags: tagOf,
+  }),
+  assumed(RATE_MESSAGES.foreignSystem, {
+    decides: 'a voltage',
+    says: ({ system, basis }) =>
+      `System ${system} rated by the formula of ${isNec(basis) ? 'the NEC' : 'IEC 60364'}, to which it is foreign`,
+    tags: tagOf,
+  }),
+  assumed(CHOOSE_MESSAGES.faultCurrentUnknown, {
+    decides: 'a current that is not known',
+    says: ({ holds }) => `Fault current not known: the part ${say(holds)}`,
+    at: atOne,
+  }),
+  assumed(CHOOSE_MESSAGES.backfeedUnknown, {
+    decides: 'a current that is not known',
+    says: ({ converter }) => `Current that ${converter} sends back into its DC inputs not known, not counted`,
+    at: ({ at }) => at,
+    more: ({ more }) => more,
+  }),
+  assumed(CHOOSE_MESSAGES.existingUnknown, {
+    decides: 'whether it protects',
+    says: ({ existing, asks }) => `Existing protector "${existing}" has ${say(asks)}`,
+    at: atOne,
+  }),
+  assumed(CHOOSE_MESSAGES.existingSeveral, {
+    decides: 'whether it protects',
+    says: ({ existing }) => `Existing protector "${existing}" at each of these places`,
+    at: ({ places }) => places,
+  }),
+  assumed(CHOOSE_MESSAGES.besideExisting, {
+    decides: 'whether it protects',
+    says: ({ existing }) => `MCOV of the same class as of the existing protector at ${existing.equipment}`,
+    at: atOne,
+  }),
+  assumed(CHOOSE_MESSAGES.leadLong, {
+    decides: 'whether it protects',
+    says: ({ planned, basis }) =>
+      `Long leads, ${paperLead(planned.total.value, isNec(basis) ? 'ft' : 'm')}: level ${String(levelVolts(planned.level.value))} V, reach ${reachText(planned.reach)}`,
+    at: atOne,
+  }),
+  assumed(CHOOSE_MESSAGES.leadThin, {
+    decides: 'a device',
+    says: ({ least }) => `Earth lead of at least ${least}, thicker than the part comes with`,
+    at: atOne,
+  }),
+  assumed(CHOOSE_MESSAGES.overcurrentSize, {
+    decides: 'a device',
+    says: 'Size of the overcurrent device by the instructions of the part',
+    at: ({ at }) => at,
+    more: ({ more }) => more,
+  }),
+  assumed(CHOOSE_MESSAGES.overcurrentTurbine, {
+    decides: 'a device',
+    says: ({ most }) => `Overcurrent device as the maker of the turbine says${upTo(most)}`,
+    at: atOne,
+  }),
+  assumed(CHOOSE_MESSAGES.overcurrentControl, {
+    decides: 'a device',
+    says: ({ most }) =>
+      `Current of the control circuit limited by its own supply (class 2), else by a device${upTo(most)}`,
+    at: atOne,
+  }),
+  assumed(CHOOSE_MESSAGES.overcurrentBelowLeast, {
+    decides: 'a device',
+    says: ({ rating, least }) =>
+      `Device of the circuit, ${quantity(rating)}, below the ${quantity(least)} that the part asks for: a surge may open it`,
+    at: atOne,
+  }),
+  ofOffice(CHOOSE_MESSAGES.flagNotTold),
+];

@@ -1,0 +1,263 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import * as fc from 'fast-check';
+import { afterAll, describe, expect, it } from 'vitest';
+import { jobOf } from '../../bench/jobs-of-size.mjs';
+import { oneLine, pennedSheets, type OneLineRooms } from '../../src/documents/drawing/one-line.js';
+import { Pen } from '../../src/documents/drawing/one-line/pen.js';
+import { planJob, readInputs } from '../../src/index.js';
+import type { Plan } from '../../src/model/plan.js';
+import { equipment, plan, protector, run } from './fixtures/builder.js';
+import { demoPlan, demoPlans } from './fixtures/demo-plans.js';
+import { anySite } from './fixtures/generated.js';
+import { faultsOf } from './one-line-faults.js';
+
+const same = (width: number, height: number): OneLineRooms => ({
+  first: { width, height },
+  next: { width, height },
+});
+/** About what a sheet of each size leaves beside its title strip, mm. */
+const ROOMS = { tabloid: same(327, 250), a3: same(316, 268), letter: same(246, 150), a4: same(264, 145) };
+const MANY = ', same housing';
+
+const folder = mkdtempSync(join(tmpdir(), 'one-line-'));
+afterAll(() => {
+  rmSync(folder, { recursive: true });
+});
+
+async function sized(protectors: 6 | 14 | 32): Promise<Plan> {
+  const list = join(folder, `${protectors}.csv`);
+  writeFileSync(list, jobOf(protectors));
+  const demo = (name: string): string => join('fixtures/demo', name);
+  const inputs = await readInputs({
+    make: 'plan',
+    lists: [list],
+    catalogue: demo('catalogue.csv'),
+    library: demo('library.csv'),
+    settings: demo('settings.json'),
+    date: '2026-01-01',
+    dateGiven: true,
+  });
+  const [job] = inputs.jobs;
+  if (!job) throw new Error('the list has no job');
+  return planJob(job, inputs);
+}
+
+function tagsOf(text: string): string[] {
+  return text.split(', ').flatMap((one) => {
+    const [, stem, first, last] = /^(.*?)(\d+) to .*?(\d+)$/.exec(one) ?? [];
+    if (stem === undefined || first === undefined || last === undefined) return [one];
+    return Array.from(
+      { length: Number(last) - Number(first) + 1 },
+      (_, i) => `${stem}${String(Number(first) + i)}`,
+    );
+  });
+}
+
+/** The tags of boxes and of protectors on sheets, with those that are drawn more than once; of an equipment in parts once. */
+function drawnTags(sheets: readonly { readonly pen: Pen }[]): { boxes: string[]; protectors: string[] } {
+  const boxes: string[] = [];
+  const protectors: string[] = [];
+  for (const { lines } of sheets.flatMap(({ pen }) => pen.texts)) {
+    const bold = lines
+      .filter((line) => line.bold)
+      .map(({ text }) => text)
+      .join(' ');
+    if (bold === '' || bold.startsWith('TYP. OF') || bold.includes(MANY)) continue;
+    const [, hung] = /^(.*)\u00a0\((?:N|E)\)$/.exec(bold) ?? [];
+    if (hung !== undefined) protectors.push(...tagsOf(hung));
+    else boxes.push(...tagsOf(bold));
+  }
+  return { boxes: [...new Set(boxes)], protectors };
+}
+
+function expectDrawn(of: Plan, rooms: OneLineRooms): number {
+  const { sheets } = pennedSheets(of, rooms, 'ieee-315');
+  for (const sheet of sheets) {
+    expect(faultsOf(sheet)).toEqual([]);
+    expect(sheet.width).toBeLessThanOrEqual(rooms.next.width + 0.01);
+    expect(sheet.height).toBeLessThanOrEqual(rooms.next.height + 0.01);
+  }
+  const { boxes, protectors } = drawnTags(sheets);
+  expect(boxes.sort()).toEqual(of.site.equipments.map((e) => e.tag).sort());
+  const known = new Set(of.site.equipments.map((e) => e.tag));
+  const placed = of.protectors.filter((p) => p.ports.some((port) => known.has(port.equipment)));
+  expect(protectors.sort()).toEqual(placed.map((p) => p.tag).sort());
+  return sheets.length;
+}
+
+describe('the one-line drawing', () => {
+  it.each(demoPlans().map((p) => [p.job, p] as const))(
+    'of the demo job %s is clean in every room',
+    (_job, of) => {
+      for (const rooms of Object.values(ROOMS)) expectDrawn(of, rooms);
+    },
+  );
+
+  it.each([6, 14, 32] as const)('of a job of %i protectors is clean in every room', async (protectors) => {
+    const of = await sized(protectors);
+    for (const rooms of Object.values(ROOMS)) expectDrawn(of, rooms);
+  });
+
+  it('of a cottage takes no more than 260 x 110 mm, and one sheet of any size', () => {
+    const of = demoPlan('UF-102');
+    const { sheets } = pennedSheets(of, same(262, 110), 'ieee-315');
+    expect(sheets).toHaveLength(1);
+    for (const rooms of Object.values(ROOMS))
+      expect(pennedSheets(of, rooms, 'ieee-315').sheets).toHaveLength(1);
+  });
+
+  it(
+    'of any site has nothing on anything, and each equipment and protector once',
+    { timeout: 600_000 },
+    () => {
+      const seen = { sites: 0, equipments: 0, protectors: 0, sheets: 0 };
+      fc.assert(
+        fc.property(anySite(14), (of) => {
+          seen.sheets += expectDrawn(of, ROOMS.letter);
+          seen.sites += 1;
+          seen.equipments += of.site.equipments.length;
+          seen.protectors += of.protectors.length;
+        }),
+        { numRuns: 200, seed: 20250314 },
+      );
+      expect(seen.sites).toBe(200);
+      expect(seen.sheets).toBeGreaterThan(200);
+      expect(seen.equipments).toBeGreaterThan(5 * 200);
+      expect(seen.protectors).toBeGreaterThan(3 * 200);
+    },
+  );
+
+  it('splits an equipment with more lines than a sheet can hold, and says where it goes on', () => {
+    const inputs = Array.from({ length: 60 }, (_, i) => i + 1);
+    const of = plan({
+      site: {
+        equipments: [
+          equipment(
+            'INV',
+            'grid-tie-inverter',
+            'Plant room',
+            inputs.map((n) => `dc-in-${n}`),
+          ),
+          ...inputs.map((n) => equipment(`PV-${n}`, 'array', 'Field', ['output'])),
+        ],
+        runs: inputs.map((n) => run(`PV-${n}:output`, `INV:dc-in-${n}`, 60 + n)),
+      },
+    });
+    expect(expectDrawn(of, ROOMS.tabloid)).toBeGreaterThan(1);
+    const texts = pennedSheets(of, ROOMS.tabloid, 'ieee-315').sheets.map(({ pen }) =>
+      pen.texts.flatMap(({ lines }) => lines.map(({ text }) => text)),
+    );
+    expect(texts[0]).toContain('see sheet 2');
+  });
+
+  it('draws alike branches once, with all their tags', () => {
+    const numbers = Array.from({ length: 26 }, (_, i) => i + 1);
+    const alike = (length: (n: number) => number): Plan =>
+      plan({
+        site: {
+          equipments: [
+            equipment(
+              'INV',
+              'grid-tie-inverter',
+              'Plant room',
+              numbers.map((n) => `dc-in-${n}`),
+            ),
+            ...numbers.map((n) => equipment(`PV-${n}`, 'array', 'Field', ['output'])),
+          ],
+          runs: numbers.map((n) => run(`PV-${n}:output`, `INV:dc-in-${n}`, length(n))),
+        },
+        protectors: numbers.map((n) =>
+          protector({ tag: `P-${n}`, ports: [{ equipment: 'INV', port: `dc-in-${n}` }] }),
+        ),
+      });
+    const texts = (of: Plan): string =>
+      pennedSheets(of, ROOMS.tabloid, 'ieee-315')
+        .sheets.flatMap(({ pen }) => pen.texts.map(({ lines }) => lines.map(({ text }) => text).join(' ')))
+        .join('\n')
+        .replaceAll('\u00a0', ' ');
+    const once = texts(alike(() => 30));
+    for (const words of ['TYP. OF 26', 'PV-1 to PV-26 PV array', 'P-1 to P-26 (N)', 'DC inputs 1 to 26'])
+      expect(once).toContain(words);
+    const but = texts(alike((n) => (n === 7 ? 31 : 30)));
+    for (const words of ['TYP. OF 25', 'PV-1 to PV-6, PV-8 to PV-26', 'PV-7 PV array', 'P-7 (N)'])
+      expect(but).toContain(words);
+  });
+
+  it('is no sheet for a plan without equipment', () => {
+    expect(pennedSheets(plan({}), ROOMS.letter, 'ieee-315').sheets).toEqual([]);
+  });
+
+  it('names its symbols by the family, and only those that it uses', async () => {
+    const words = async (job: string, family: 'ieee-315' | 'iec-60617'): Promise<string> => {
+      const { legend } = await oneLine(demoPlan(job), ROOMS.tabloid, family);
+      return legend.map((entry) => entry.words).join('\n');
+    };
+    expect(await words('UF-114', 'iec-60617')).toContain('3+1');
+    expect(await words('UF-102', 'ieee-315')).not.toContain('3+1');
+  });
+
+  it('is markup that a name of the list can’t break out of', async () => {
+    const of = plan({
+      site: {
+        equipments: [equipment('<script>"&', 'panel', '</text><script>alert(1)</script>', ['feeder'])],
+        runs: [],
+      },
+    });
+    const { sheets } = await oneLine(of, ROOMS.letter, 'ieee-315');
+    expect(sheets[0]?.svg).not.toContain('<script');
+    expect(sheets[0]?.svg).toContain('&lt;script&gt;');
+  });
+});
+
+describe('the check of a one-line drawing', () => {
+  const sheet = (draw: (pen: Pen) => void): string[] => {
+    const pen = new Pen();
+    draw(pen);
+    return faultsOf({ pen, width: 100, height: 100 });
+  };
+  const words = [{ text: 'ten letters', bold: false }];
+
+  it('finds a text on a text, across a box, under a line and beyond the edge', () => {
+    const clean = sheet((pen) => {
+      pen.text(words, 10, 10);
+      pen.text(words, 10, 20);
+      pen.wire(10, 19, 60, 19);
+    });
+    expect(clean).toEqual([]);
+    const lying = [
+      sheet((pen) => {
+        pen.text(words, 10, 10);
+        pen.text(words, 14, 12);
+      }),
+      sheet((pen) => {
+        pen.text(words, 10, 10);
+        pen.box({ x: 12, y: 5, width: 40, height: 40 });
+      }),
+      sheet((pen) => {
+        pen.text(words, 10, 10);
+        pen.wire(5, 12, 60, 12);
+      }),
+      sheet((pen) => {
+        pen.text(words, 95, 10);
+      }),
+    ];
+    for (const faults of lying) expect(faults).toHaveLength(1);
+  });
+
+  it('finds lines that cross each other or a box', () => {
+    expect(
+      sheet((pen) => {
+        pen.wire(0, 10, 20, 10);
+        pen.wire(10, 0, 10, 20);
+      }),
+    ).toEqual(['two lines cross']);
+    expect(
+      sheet((pen) => {
+        pen.box({ x: 5, y: 5, width: 10, height: 10 });
+        pen.wire(0, 10, 20, 10);
+      }),
+    ).toEqual(['a line crosses a box']);
+  });
+});

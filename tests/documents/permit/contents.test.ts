@@ -1,0 +1,391 @@
+import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../../src/model/plan.js';
+import {
+  assumptionRows,
+  AssumptionsSchema,
+} from '../../../src/documents/permit-sheet/contents/assumptions.js';
+import { blanksOf } from '../../../src/documents/parts/blanks.js';
+import {
+  calculationSummary,
+  CalculationSummarySchema,
+} from '../../../src/documents/permit-sheet/contents/calculations.js';
+import { codeTable, CodeTableSchema } from '../../../src/documents/permit-sheet/contents/codes.js';
+import { permitNotes, PermitNotesSchema } from '../../../src/documents/permit-sheet/contents/notes.js';
+import { runsOf, type Runs } from '../../../src/documents/permit-sheet/contents/runs.js';
+import {
+  permitSchedule,
+  PermitScheduleSchema,
+} from '../../../src/documents/permit-sheet/contents/schedule.js';
+import { reason } from '../../../src/model/reason.js';
+import { planOf } from '../../demo/plan-of.js';
+import { demoPlans } from '../fixtures/demo-plans.js';
+
+const PLANS = demoPlans();
+
+/** The plan of one job of the demo; a test that changes one takes a copy. */
+function demoPlan(job: string): Plan {
+  const found = PLANS.find((plan) => plan.job === job);
+  if (!found) throw new Error(`the demo has no job ${job}`);
+  return found;
+}
+
+const WIDE = { narrow: false, dataSheets: false };
+const NARROW = { narrow: true, dataSheets: true };
+const said = (runs: Runs): string => runs.map(({ text }) => text).join('');
+
+function codes(plan: Plan): Map<string, string[]> {
+  return new Map(codeTable(plan).rows.map(({ clause, entries }) => [clause, entries.map(said)]));
+}
+const lines = (plan: Plan): string[] => codeTable(plan).lines.map(said);
+
+/** Every text of all blocks of a plan. */
+function textsOf(plan: Plan): string[] {
+  const found: string[] = [];
+  const walk = (value: unknown): void => {
+    if (typeof value === 'string') found.push(value);
+    else if (Array.isArray(value)) {
+      const pieces = value as unknown[];
+      const isRuns =
+        pieces.length > 0 &&
+        pieces.every(
+          (v) =>
+            typeof v === 'object' && v !== null && 'whole' in v && 'text' in v && typeof v.text === 'string',
+        );
+      if (isRuns) found.push(said(pieces as Runs));
+      else pieces.forEach(walk);
+    } else if (typeof value === 'object' && value !== null) Object.values(value).forEach(walk);
+  };
+  for (const context of [WIDE, NARROW]) {
+    walk(permitSchedule(plan, context));
+    walk(permitNotes(plan, context));
+  }
+  walk(codeTable(plan));
+  walk(calculationSummary(plan));
+  walk(assumptionRows(plan));
+  return found;
+}
+
+/** What a reviewer can’t read: names of the program’s own. */
+const OF_THE_PROGRAM = [
+  /\b(?:place|rate|wire|indicate|fact|default|choose|site|standing)\/[a-z]/,
+  /[a-z]_[a-z]/,
+  /\b(?:dc-in-\d|ac-in|ac-out)\b/,
+  /\.(?:csv|json)\b/,
+  /\bas stated\b/,
+  /\bdefault\b/i,
+  /\bundefined\b|\bNaN\b|\[object/,
+];
+
+describe.each(PLANS.map((plan) => [plan.job, plan] as const))('the blocks of %s', (_, plan) => {
+  it('satisfy their schemas', () => {
+    for (const context of [WIDE, NARROW]) {
+      expect(() => PermitScheduleSchema.parse(permitSchedule(plan, context))).not.toThrow();
+      expect(() => PermitNotesSchema.parse(permitNotes(plan, context))).not.toThrow();
+    }
+    expect(() => CodeTableSchema.parse(codeTable(plan))).not.toThrow();
+    expect(() => CalculationSummarySchema.parse(calculationSummary(plan))).not.toThrow();
+    expect(() => AssumptionsSchema.parse(assumptionRows(plan))).not.toThrow();
+  });
+
+  it('have no word of the program’s own', () => {
+    for (const text of textsOf(plan)) for (const pattern of OF_THE_PROGRAM) expect(text).not.toMatch(pattern);
+  });
+
+  it('are as short as a reviewer reads', () => {
+    expect(codeTable(plan).rows.length).toBeLessThanOrEqual(16);
+    expect(calculationSummary(plan).rows.length).toBeLessThanOrEqual(12);
+  });
+
+  it('name every protector in the schedule, once', () => {
+    const tags = permitSchedule(plan, WIDE).rows.map(({ tags: of }) => said(of));
+    expect(new Set(tags).size).toBe(tags.length);
+    expect(tags.length).toBeLessThanOrEqual(plan.protectors.length);
+  });
+});
+
+const HEADING =
+  'job,basis,occupancy,lightning_protection,tag,kind,connects_to,run_length,place,fault_current,ac_in,ac_out,dc_inputs,max_dc_voltage,isolated';
+
+describe('the schedule', () => {
+  it('has housings that differ in nothing but their tags in one row, with quantity and inputs', async () => {
+    const inputs = Array.from(
+      { length: 5 },
+      (_, i) => `J,nec-2023,other,none,ARR-${i + 1},array,INV/${i + 1},20 m,Hall / roof,,,,,,`,
+    );
+    const plan = await planOf(
+      [HEADING, ...inputs, 'J,nec-2023,other,none,INV,grid-tie-inverter,,,Hall / room,,,,5,600,yes', ''].join(
+        '\n',
+      ),
+    );
+    const atInverter = plan.protectors.filter((p) => p.ports.some(({ port }) => port.startsWith('dc-in')));
+    expect(atInverter).toHaveLength(5);
+    const view = permitSchedule(plan, WIDE);
+    const row = view.rows.find(({ cells }) =>
+      cells.some((c) => c.lines.map(said).includes('INV, DC inputs 1 to 5')),
+    );
+    expect(row && said(row.tags)).toBe('P-1 to P-5');
+    expect(row?.cells[0]?.lines.map(said)).toEqual(['5']);
+    expect(view.heads[0]?.text).toBe('Qty');
+  });
+
+  it('tells housings apart whose figures differ, and has no quantity where all stand alone', () => {
+    const view = permitSchedule(demoPlan('UF-102'), WIDE);
+    expect(view.rows.map(({ tags }) => said(tags))).toEqual(['P-1', 'P-2', 'P-3', 'P-4']);
+    expect(view.heads.map(({ text }) => text)).not.toContain('Qty');
+  });
+
+  it('has needed and given side by side, and rounds what is needed up', () => {
+    const view = permitSchedule(demoPlan('UF-102'), WIDE);
+    expect(view.subheads.map(({ text }) => text)).toEqual([
+      'needed',
+      'part',
+      'needed',
+      'part',
+      'there',
+      'SCCR',
+    ]);
+    const figures = view.rows[0]?.cells
+      .filter(({ figure }) => figure)
+      .map(({ lines: of }) => of.map(said).join());
+    expect(figures).toEqual(['462', '500', '1800', '3', '10', '0.0128', '10']);
+  });
+
+  it('names the clause that requires a protector, and else that it is recommended', () => {
+    const last = permitSchedule(demoPlan('UF-102'), WIDE).rows.map(({ cells }) =>
+      cells.at(-1)?.lines.map(said),
+    );
+    expect(last).toEqual([['recommended'], ['recommended'], ['required', '215.18'], ['required', '230.67']]);
+  });
+
+  it('takes two lines a row on narrow sheets: what and where, then figures', () => {
+    const view = permitSchedule(demoPlan('UF-102'), NARROW);
+    expect(said(view.rows[3]?.what ?? [])).toBe(
+      'SVC, service; House / east wall (outdoors), behind main, nearest to the feed; 120/240 V, solidly grounded; channels L1, L2; WK-FOXGLOVE, Wicklethorn Works, INVENTED-0009; required 230.67',
+    );
+    expect(view.rows[3]?.cells.length).toBe(view.widthOfWhat);
+  });
+
+  it('tells below the table what is equal for all, and keeps a column for what is not', () => {
+    const view = permitSchedule(demoPlan('UF-102'), WIDE);
+    expect(view.below.map(said)).toContain('All parts: UL 1449 5th ed.');
+    expect(view.below.map(said)).toContain('Leads of all: 10 AWG, line plus ground at most 19 in.');
+    expect(view.heads.map(({ text }) => text)).toContain('Leads: ground to');
+    const mixed = permitSchedule(demoPlan('UF-106'), WIDE);
+    expect(mixed.heads.map(({ text }) => text)).toContain('Leads: gauge, longest, ground to');
+  });
+});
+
+describe('what is left to fill in', () => {
+  it('is nothing where the plan knows device, fault current and leads', () => {
+    expect(blanksOf(demoPlan('UF-102'))).toEqual([]);
+  });
+
+  it('is device and fault current at a turbine, of which nobody states either', () => {
+    const blanks = blanksOf(demoPlan('UF-105'));
+    expect(blanks.filter(({ tag }) => tag === 'P-2').map(({ what }) => what)).toEqual([
+      'device',
+      'fault current',
+    ]);
+    expect(blanks.some(({ tag }) => tag === 'P-1')).toBe(false);
+  });
+
+  it('is the fault current where a converter adds what nobody states', () => {
+    expect(blanksOf(demoPlan('UF-104'))).toEqual([{ tag: 'P-1', what: 'fault current' }]);
+  });
+
+  it('is nothing at a control circuit, whose supply limits its current', () => {
+    expect(blanksOf(demoPlan('UF-106')).filter(({ tag }) => tag === 'P-2')).toEqual([]);
+  });
+
+  it('is lead and ground where no part is chosen', () => {
+    const blanks = blanksOf(demoPlan('UF-110')).filter(({ tag }) => tag === 'P-4');
+    expect(blanks.map(({ what }) => what)).toEqual(['device', 'fault current', 'lead', 'ground']);
+  });
+});
+
+describe('the code table', () => {
+  it('has each clause once, with tag and figure', () => {
+    const of = codes(demoPlan('UF-102'));
+    expect(of.get('230.67')).toEqual(['P-4: at the service SVC, type 2, In 20 kA ≥ 10 kA']);
+    expect(of.get('215.18')).toEqual(['P-3: at MP, type 2, In 10 kA ≥ 10 kA']);
+    expect(of.get('242.8')).toEqual(['P-1, P-2: 10 kA ≥ 12.8 A', 'P-3: 25 kA ≥ 10 kA', 'P-4: 50 kA ≥ 10 kA']);
+    expect(of.get('690.7, 690.7(A)(1), 110.3(B)')).toEqual([
+      'P-1: 462 V ≤ 600 V, ≤ 600 V of INV',
+      'P-2: 416 V ≤ 600 V, ≤ 600 V of INV',
+    ]);
+    expect(of.get('242.9')).toEqual(['all: light']);
+  });
+
+  it('never calls a clause for another occupancy met: it doesn’t apply, and the protector is recommended', () => {
+    const plan = demoPlan('UF-106');
+    expect([...codes(plan).keys()].some((clause) => clause.includes('230.67'))).toBe(false);
+    expect(lines(plan)[0]).toMatch(
+      /^Does not apply: 230\.67 \(no dwelling unit or sleeping rooms\); 215\.18/,
+    );
+    expect(lines(plan)[1]).toBe('Recommended, not required by this code: P-1 to P-8.');
+  });
+
+  it('names the clause of the job’s own cycle', () => {
+    expect(codes(demoPlan('UF-111')).has('285.7')).toBe(true);
+    expect(codes(demoPlan('UF-113')).has('242.8')).toBe(true);
+  });
+
+  it('cites types by those that stand there', () => {
+    expect(codes(demoPlan('UF-107')).get('242.13, 242.14')).toEqual([
+      'P-2: type 2, load side of the first disconnect',
+      'P-3: type 1, supply side of the first disconnect',
+    ]);
+  });
+
+  it('says which articles it doesn’t look at, under a code that has them', () => {
+    expect(lines(demoPlan('UF-102')).some((line) => line.includes('695.15'))).toBe(true);
+    expect(lines(demoPlan('UF-114')).some((line) => line.includes('695.15'))).toBe(false);
+  });
+
+  it('has the clauses of IEC on such a job, and why the origin asks for none', () => {
+    const plan = demoPlan('UF-114');
+    expect(codes(plan).get('712.443')).toEqual(['P-3: L 25 m ≥ Lcrit 23 m']);
+    expect(lines(plan)[0]).toBe('Does not apply: 443.4, 443.5 (CRL 1063 ≥ 1000).');
+  });
+});
+
+describe('the calculation summary', () => {
+  const rows = (job: string) =>
+    new Map(
+      calculationSummary(demoPlan(job)).rows.map((row) => [
+        row.quantity,
+        row.lines.map((l) => [said(l.tags), said(l.working), l.result, said(l.against)]),
+      ]),
+    );
+
+  it('has formula with figures, result and what it was held against', () => {
+    const of = rows('UF-102');
+    expect(of.get('PV voltage, cold')?.[0]).toEqual([
+      'P-1',
+      'F = 1 + (-0.115 V/°C) × (-18 °C - 25 °C) / 41.2 V = 1.12; 41.2 V × 10 × 1.12002',
+      '462 V',
+      '≤ 500 V part; ≤ 600 V INV; ≤ 600 V 690.7',
+    ]);
+    expect(of.get('AC voltage to ground')).toEqual([
+      ['P-3, P-4', 'larger of 127 / 120 × 120 V = 127 V and 1.15 × 120 V', '138 V', '≤ 150 V part'],
+    ]);
+    expect(of.get('Level with leads; reach along the cable')?.map(([, , result]) => result)).toEqual([
+      'its whole run',
+      'its whole run',
+      '92.9 ft',
+    ]);
+  });
+
+  it('has exposure and critical length under IEC alone', () => {
+    expect(rows('UF-102').has('Calculated risk level')).toBe(false);
+    expect(rows('UF-113').has('Critical length of DC runs')).toBe(false);
+    expect(rows('UF-114').get('Calculated risk level')?.[0]?.slice(2)).toEqual(['1063', '≥ 1000 (443.5)']);
+    expect(rows('UF-114').get('Critical length of DC runs')?.[0]?.slice(2)).toEqual([
+      '23 m',
+      'P-3: L 25 m ≥ Lcrit',
+    ]);
+  });
+});
+
+describe('assumptions', () => {
+  const texts = (plan: Plan) =>
+    assumptionRows(plan).rows.map(({ number, text }) => `${number} ${said(text)}`);
+
+  it('stand numbered, in trade words, one a fact with its tags', () => {
+    const of = texts(demoPlan('UF-102'));
+    expect(of).toContain('A2 DC circuits ungrounded, no pole bonded (ARR-E, ARR-W). Verify.');
+    expect(of).toHaveLength(8);
+  });
+
+  it('begin with what could turn a result: a part that may not protect before a source that isn’t known', () => {
+    const plan = structuredClone(demoPlan('UF-106'));
+    const at = { equipment: 'INV', ports: ['dc-in-1'] };
+    const volts = (value: number) => ({ value, unit: 'V' as const });
+    const shortfall = reason('level/near-withstand', {
+      basis: 'VPR',
+      up: volts(3000),
+      leads: volts(178),
+      withstand: volts(2500),
+      share: null,
+      assumed: true,
+    });
+    const item = {
+      severity: 'confirm',
+      equipment: 'INV',
+      file: '',
+      line: 0,
+      column: '',
+      who: 'maker',
+    } as const;
+    plan.openItems.push({ ...item, code: 'choose/may-not-protect', values: { at, part: 'X', shortfall } });
+    const of = assumptionRows(plan).rows.slice(0, 3);
+    expect(of.map(({ text }) => said(text))).toEqual([
+      'MAY NOT PROTECT: VPR 3000 V + leads 180 V above 2500 V assumed. Ask the maker of the equipment for its impulse withstand (P-3). Verify.',
+      'Supply of the control circuit not known: find every source before work starts (OPR). Verify.',
+      expect.any(String),
+    ]);
+    expect(of.map(({ grave }) => grave)).toEqual([true, true, false]);
+  });
+
+  it('leave out what only the office needs', () => {
+    const of = texts(demoPlan('UF-102')).join('\n');
+    expect(
+      demoPlan('UF-102').openItems.some(
+        ({ values }) => 'field' in values && values.field === 'worth_protecting',
+      ),
+    ).toBe(true);
+    expect(of).not.toMatch(/worth/i);
+  });
+
+  it('say who settled what stands in for a fact, and when', () => {
+    const plan = structuredClone(demoPlan('UF-102'));
+    plan.settled.push({
+      field: 'lightning_protection',
+      value: 'none',
+      rows: [],
+      by: 'the design office',
+      date: '2025-01-31',
+    });
+    expect(
+      texts(plan).some((t) =>
+        t.endsWith('No lightning protection system. Assumed, settled by the design office on 2025-01-31.'),
+      ),
+    ).toBe(true);
+  });
+});
+
+describe('notes', () => {
+  const texts = (job: string, of = WIDE) => permitNotes(demoPlan(job), of).rows.map(({ text }) => said(text));
+
+  it('let local code and licensed practice go first', () => {
+    expect(texts('UF-102')[0]).toMatch(/^Local code, the authority having jurisdiction/);
+  });
+
+  it('name the ports without a protector in one note, and apart those that a missing fact leaves open', () => {
+    expect(texts('UF-102')).toContain('No protector asked for at: output of ARR-E, ARR-W; AC output of INV.');
+    expect(texts('UF-110')).toContain('Not decided, as a fact is missing: output of ARR.');
+  });
+
+  it('say whether data sheets follow or are appended', () => {
+    expect(texts('UF-102')).toContain('Data sheets of the parts: to follow.');
+    expect(texts('UF-102', NARROW)).toContain('Data sheets of the parts: appended.');
+  });
+
+  it('ask for the bonding conductors by IEC 62446-1 on an IEC job alone', () => {
+    expect(texts('UF-114').some((t) => t.startsWith('IEC 62446-1'))).toBe(true);
+    expect(texts('UF-113').some((t) => t.includes('62446'))).toBe(false);
+  });
+});
+
+describe('a text in pieces', () => {
+  it('keeps tags and figures with their units whole', () => {
+    const pieces = runsOf(demoPlan('UF-102'))('P-1, P-2: 10 kA ≥ 12.8 A at INV');
+    expect(pieces.filter(({ whole }) => whole).map(({ text }) => text)).toEqual([
+      'P-1,',
+      'P-2:',
+      '10 kA',
+      '≥ 12.8 A',
+    ]);
+    expect(said(pieces)).toBe('P-1, P-2: 10 kA ≥ 12.8 A at INV');
+  });
+});
