@@ -27,6 +27,24 @@ export function reason<C extends ReasonCode>(
   return { code, values: values[0] ?? NO_VALUES } as Reason;
 }
 
+/** True where two reasons say the same, as their keys do: most are told apart by their code, or are one and the same object. */
+export function isSameReason(a: Reason | null, b: Reason | null): boolean {
+  if (a === b) return true;
+  return a !== null && b !== null && a.code === b.code && isSameValue(a.values, b.values);
+}
+
+function isSameValue(a: unknown, b: unknown): boolean {
+  if (a === b) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  const x = Object.entries(a);
+  const y = Object.entries(b);
+  // Values of one code have the same names in one order; where they don't, their text decides.
+  const isOtherwise = Array.isArray(a) !== Array.isArray(b) || x.length !== y.length;
+  if (isOtherwise || x.some(([name], i) => name !== y[i]?.[0]))
+    return JSON.stringify(a) === JSON.stringify(b);
+  return x.every(([, value], i) => isSameValue(value, y[i]?.[1]));
+}
+
 /** What tells one reason from another: its code and values. */
 export function reasonKey({ code, values }: NestedReason): string {
   return JSON.stringify([code, values]);

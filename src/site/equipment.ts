@@ -69,12 +69,22 @@ export function callRoll(list: JobList, settle: (row: ListRow) => ListRow): Roll
   return { members, groups, leftOut, leftOutRows, notes };
 }
 
+/** Rows by the name of their file and their line, which is mostly as they were read. */
+function inOrderOfLines(rows: readonly ListRow[]): readonly ListRow[] {
+  const order = (a: ListRow, b: ListRow): number =>
+    (a.sheet === b.sheet ? 0 : byNaturalOrder(a.sheet.file, b.sheet.file)) || a.line - b.line;
+  let before: ListRow | undefined;
+  for (const row of rows) {
+    if (before && order(before, row) > 0) return [...rows].sort(order);
+    before = row;
+  }
+  return rows;
+}
+
 /** The rows by tag, in the order of their lines; strings of one array are one row, of others with one tag the first counts. */
 function typedRows(list: JobList, notes: PlacedNote[]): Map<string, ListRow> {
   const typed = new Map<string, ListRow>();
-  const rows = [...list.rows].sort(
-    (a, b) => (a.sheet === b.sheet ? 0 : byNaturalOrder(a.sheet.file, b.sheet.file)) || a.line - b.line,
-  );
+  const rows = inOrderOfLines(list.rows);
   const several = new Map<string, ListRow[]>();
   for (const row of rows) {
     const tag = tagOf(row);

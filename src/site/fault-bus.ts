@@ -92,7 +92,7 @@ export function busOf(port: SitePort, side: Side, bound: TransformerBound): Faul
         if (!knownBus(other, side)) open.push([other, side]);
       }
     }
-    open.push(...throughAutotransformer(one, sides));
+    if (one.equipment.kind === 'transformer') open.push(...throughAutotransformer(one, sides));
   }
   return bus;
 }

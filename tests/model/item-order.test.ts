@@ -53,6 +53,31 @@ describe('the order of items', () => {
     expect(byLead(item(second), item(first))).toBeGreaterThan(0);
   });
 
+  it.each([
+    [{ field: 'basis' }, { field: 'earthing' }],
+    [{ field: 'a' }, { field: 'a b' }],
+    [{ field: 'a' }, { field: 'a-b' }],
+    [{ field: 'a' }, { field: 'a!' }],
+    [{ field: 'a"' }, { field: 'aa' }],
+    [{ field: 'ä' }, { field: 'b' }],
+    [
+      { field: 'same', value: 10 },
+      { field: 'same', value: 9 },
+    ],
+    [{ field: 'x' }, { value: 'x' }],
+    [{ value: 1 }, { value: 'one' }],
+    [{}, { field: 'x' }],
+  ])('of items alike in all else is that of their values as text: %j and %j', (a, b) => {
+    const texts = [a, b].map((values) => JSON.stringify(values)).sort();
+    for (const pair of [
+      [a, b],
+      [b, a],
+    ]) {
+      const sorted = inOrder(pair.map((values) => item('default/used', { values })));
+      expect(sorted.map(({ values }) => JSON.stringify(values))).toEqual(texts);
+    }
+  });
+
   it('is severity, then rank, then equipment, code, values, line', () => {
     const wanted = [
       item('choose/none-fits', { equipment: 'Z' }),

@@ -14,6 +14,7 @@ import { memo } from '../context/memo.js';
 import { carriedBy, convertersOf } from '../rate/rating-facts.js';
 import type { JobContext } from '../context/job-context.js';
 import type { PortWiring, WiredChannel } from '../rate/wire.js';
+import { indicatorKey } from './indicator-key.js';
 
 /** What the indicator of one channel shows in each state, and the rule that says so. */
 export interface Indicated {
@@ -31,27 +32,7 @@ export function indicate(
   part: Part | undefined,
 ): Indicated {
   const facts = indicatorFacts(job, placement, wiring, channel, part);
-  return indicated(INDICATOR_RULES, keyOf(facts), () => decide(facts));
-}
-
-/** Every fact, in one order: channels of which all of them are alike show the same. */
-function keyOf(f: IndicatorFacts): string {
-  return `${bitsOf(f)}|${f.circuit}|${f.current}|${f.conductor}|${f.liftedNeutral}|${f.frequency}|${f.indicator}|${f.indicatorMinVoltage}|${f.usualVoltage}`;
-}
-
-/** What is yes or no of them, a bit each. */
-function bitsOf(f: IndicatorFacts): number {
-  return (
-    Number(f.grounded) |
-    (Number(f.floating) << 1) |
-    (Number(f.fedByUtility) << 2) |
-    (Number(f.fedBySource) << 3) |
-    (Number(f.turbineDriven) << 4) |
-    (Number(f.sunAndWind) << 5) |
-    (Number(f.rapidShutdown) << 6) |
-    (Number(f.turbineOutputKnown) << 7) |
-    (Number(f.groundingUnknown) << 8)
-  );
+  return indicated(INDICATOR_RULES, indicatorKey(facts), () => decide(facts));
 }
 
 function decide(facts: IndicatorFacts): Indicated {

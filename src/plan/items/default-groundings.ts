@@ -81,15 +81,16 @@ export function sayGroundings(
 /** Whether N is linked to ground decides whether it has a channel: by default at a service, nowhere else. */
 export function sayBonds(selected: readonly Selected[], nec: boolean, uses: SettledUses, say: Say): void {
   const open: PortWiring[] = [];
-  for (const wiring of selected.flatMap((s) => s.wirings)) {
-    const { cls, equipment } = wiring.port;
-    if (wiring.neutral.neutral === 'none' || equipment.facts.n_pe_link) continue;
-    const settled = equipment.row.settled?.n_pe_link;
-    const isFed = equipment.kind === 'transformer' && cls === 'ac-in';
-    const isHead = cls === 'service' || equipment.kind === 'transformer';
-    const decides = (nec || isHead) && !isFed && settled?.value === wiring.facts.bondedHere;
-    if (!decides || !uses.note(settled, [equipment.tag])) open.push(wiring);
-  }
+  for (const { wirings } of selected)
+    for (const wiring of wirings) {
+      const { cls, equipment } = wiring.port;
+      if (wiring.neutral.neutral === 'none' || equipment.facts.n_pe_link) continue;
+      const settled = equipment.row.settled?.n_pe_link;
+      const isFed = equipment.kind === 'transformer' && cls === 'ac-in';
+      const isHead = cls === 'service' || equipment.kind === 'transformer';
+      const decides = (nec || isHead) && !isFed && settled?.value === wiring.facts.bondedHere;
+      if (!decides || !uses.note(settled, [equipment.tag])) open.push(wiring);
+    }
   const rows = (bonded: boolean): SiteEquipment[] =>
     open.filter((w) => w.facts.bondedHere === bonded).map((w) => w.port.equipment);
   say('n_pe_link', 'yes', rows(true), SPARE_CHANNEL, false);

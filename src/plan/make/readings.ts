@@ -3,7 +3,7 @@ import { leastBatteryVoltage, leastInFullSun } from '../../electrical/rest-volta
 import { hundredthsOr } from '../../model/rounding.js';
 import type { PlannedProtector } from '../../model/plan.js';
 import type { PlannedBand, Probes } from '../../model/planned-measuring.js';
-import { reasonKey, type Reason } from '../../model/reason.js';
+import { isSameReason } from '../../model/reason.js';
 import type { SiteEquipment, SitePort } from '../../model/site.js';
 import type { Conductor, Kind } from '../../model/words.js';
 import { readAcConductors } from '../../rules/measure/ac-conductors.js';
@@ -99,20 +99,14 @@ function addTo(
       b.low === low &&
       b.high === high &&
       (b.between[0]?.to === null) === (probes.to === null) &&
-      isSame(b.reads, reads) &&
-      isSame(b.below, below) &&
-      isSame(b.above, above) &&
-      isSame(b.fault, fault) &&
-      isSame(b.due, due),
+      isSameReason(b.reads, reads) &&
+      isSameReason(b.below, below) &&
+      isSameReason(b.above, above) &&
+      isSameReason(b.fault, fault) &&
+      isSameReason(b.due, due),
   );
   if (there) there.between.push(probes);
   else bands.push({ between: [probes], current, low, high, reads, below, above, fault, due });
-}
-
-/** Most reasons are one and the same object; only others are looked into. */
-function isSame(a: Reason | null, b: Reason | null): boolean {
-  if (a === b) return true;
-  return a !== null && b !== null && a.code === b.code && reasonKey(a) === reasonKey(b);
 }
 
 function readingsAt(

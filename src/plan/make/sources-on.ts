@@ -86,8 +86,9 @@ function neededBy({ kind, ports }: SiteEquipment): readonly SiteEquipment[] {
   return found;
 }
 
-function aroundOf({ around, togetherWith }: JobContext, equipment: SiteEquipment): PartAround {
-  const together = togetherWith(equipment);
+function aroundOf(job: JobContext, equipment: SiteEquipment): PartAround {
+  const { around } = job;
+  const together = job.togetherWith(equipment);
   let known = around.get(together);
   if (!known) around.set(together, (known = partAround(together)));
   return known;

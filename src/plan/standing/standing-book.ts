@@ -1,6 +1,6 @@
 import { belongs, BASES, type Basis } from '../../model/editions.js';
 import type { PlannedStanding } from '../../model/plan.js';
-import { reasonKey, type Reason } from '../../model/reason.js';
+import { isSameReason, reasonKey, type Reason } from '../../model/reason.js';
 import type { PrintedRule } from '../../model/rule.js';
 import type { SitePort } from '../../model/site.js';
 import { STANDINGS, type Standing } from '../../model/words.js';
@@ -28,7 +28,7 @@ interface Entry {
 /** What is said of one rule, in the order in which it is first said. */
 interface Entries {
   readonly each: Entry[];
-  /** By what is said, once there are several: of most rules one thing is said. */
+  /** By what is said, once there are many: of most rules one thing is said, or a few. */
   byText: Map<string, Entry> | undefined;
   /** The entry that was added to last: the ports of a panel's loads mostly say the same, in the very words. */
   last: Entry | undefined;
@@ -69,20 +69,27 @@ export function openBook(): Book {
   };
 }
 
+/** So many are compared with one another faster than they are looked up by their text. */
+const FEW_ENTRIES = 8;
+
 function entryOf(entries: Entries, standing: Standing, because: Reason | null): Entry {
   const { each } = entries;
-  const [first] = each;
-  if (first && !entries.byText) entries.byText = new Map([[textOf(first.standing, first.because), first]]);
-  const text = entries.byText && textOf(standing, because);
-  const before = text === undefined ? undefined : entries.byText?.get(text);
-  if (before) return before;
   const made: Entry = { standing, because, at: [] };
+  if (each.length < FEW_ENTRIES) {
+    for (const one of each) if (one.standing === standing && isSameReason(one.because, because)) return one;
+    each.push(made);
+    return made;
+  }
+  const byText = (entries.byText ??= new Map(each.map((one) => [textOf(one), one])));
+  const text = textOf(made);
+  const before = byText.get(text);
+  if (before) return before;
   each.push(made);
-  if (text !== undefined) entries.byText?.set(text, made);
+  byText.set(text, made);
   return made;
 }
 
-function textOf(standing: Standing, because: Reason | null): string {
+function textOf({ standing, because }: Entry): string {
   return because === null ? standing : `${standing}|${reasonKey(because)}`;
 }
 
