@@ -29,14 +29,15 @@ export interface Taken {
 export interface Taking {
   /** True: no column is higher than this one, so that what is higher still stands there all the same. */
   readonly forced?: boolean;
-  /** True: the column before it stands beside it. */
-  readonly beside?: boolean;
 }
 
 /** Between two blocks of a column; mm. */
 export const BLOCK_GAP = 4;
-/** A table or list goes on elsewhere with so many rows at least, and leaves as many. */
-const LEAST_ROWS = 2;
+/** A table or list begins with so many rows at least. */
+const LEAST_BEGUN = 2;
+/** It goes on elsewhere with so many at least, or with two of this height together, mm: fewer are lost there. */
+const LEAST_LEFT = 3;
+const LEAST_LEFT_HEIGHT = 20;
 
 export const START: Place = { block: 0, group: 0, row: 0 };
 
@@ -53,30 +54,46 @@ function after(flow: readonly MeasuredBlock[], { block, group }: Place): Place {
 const sum = (rows: MeasuredGroup['rows']): number => rows.reduce((all, row) => all + row.height, 0);
 const isTable = ({ kind }: MeasuredGroup): boolean => kind === 'table' || kind === 'list';
 
-/** What must stand at least from a heading or sentence on to what it leads to; mm. */
-function leadHeight(groups: readonly MeasuredGroup[], from: number): number {
-  let height = 0;
-  for (const group of groups.slice(from)) {
-    if (isTable(group)) return height + group.head + sum(group.rows.slice(0, LEAST_ROWS));
-    height += sum(group.rows);
-    if (group.kind === 'text' && !groups.slice(from).some(isTable)) return height;
-  }
-  return height;
+/** Height of the sentences that close a table or list: they stand below its last rows; mm. */
+function closingHeight(groups: readonly MeasuredGroup[], table: number): number {
+  const later = groups.slice(table + 1);
+  const end = later.findIndex((group) => group.kind !== 'text');
+  // What leads to another table goes with that.
+  return end < 0 ? later.reduce((all, group) => all + sum(group.rows), 0) : 0;
 }
 
-/** How many rows go into a height, with as many left over as may stand alone; 0: none. */
-function rowsThatFit(rows: MeasuredGroup['rows'], room: number): number {
+/**
+ * How many rows go into a height, with as many left over as may stand alone; 0: none.
+ * @param closing what must stand below the last of them, mm
+ */
+function rowsThatFit(rows: MeasuredGroup['rows'], room: number, closing: number): number {
   let height = 0;
   let count = 0;
-  for (const row of rows) {
+  for (const [index, row] of rows.entries()) {
     height += row.height;
-    if (height > room) break;
+    if (height + (index === rows.length - 1 ? closing : 0) > room) break;
     count += 1;
   }
-  const left = rows.length - count;
-  if (left === 0) return count;
-  const fitting = left < LEAST_ROWS ? count - (LEAST_ROWS - left) : count;
-  return fitting >= LEAST_ROWS ? fitting : 0;
+  if (count === rows.length) return count;
+  const least = sum(rows.slice(-LEAST_BEGUN)) >= LEAST_LEFT_HEIGHT ? LEAST_BEGUN : LEAST_LEFT;
+  const fitting = Math.min(count, rows.length - least);
+  return fitting >= LEAST_BEGUN ? fitting : 0;
+}
+
+/** True where a heading or sentence goes into a height together with the beginning of what it leads to. */
+function leadFits(groups: readonly MeasuredGroup[], from: number, room: number): boolean {
+  const leads = groups.slice(from).some(isTable);
+  let height = 0;
+  for (const [index, group] of groups.entries()) {
+    if (index < from) continue;
+    if (isTable(group)) {
+      const left = room - height - group.head - group.tail;
+      return rowsThatFit(group.rows, left, closingHeight(groups, index)) > 0;
+    }
+    height += sum(group.rows);
+    if (group.kind === 'text' && !leads) break;
+  }
+  return height <= room;
 }
 
 /** The heading that a group stands under, for a column in which it goes on. */
@@ -98,7 +115,7 @@ export function take(
   flow: readonly MeasuredBlock[],
   from: Place,
   room: number,
-  { forced = false, beside = false }: Taking = {},
+  { forced = false }: Taking = {},
 ): Taken {
   const parts: { name: string; html: string }[] = [];
   let place = from;
@@ -117,17 +134,16 @@ export function take(
     let html: string;
     let rows = group.rows.slice(place.row);
     if (isTable(group)) {
-      // The numbers of a list go on by themselves from the column beside.
-      const isTold = begins && place.group > 0 && !(beside && group.kind === 'list');
-      const again = isTold ? headingAgain(block, place.group) : { html: '', height: 0 };
+      const again = begins ? headingAgain(block, place.group) : { html: '', height: 0 };
       const fixed = gap + again.height + group.head;
-      const fitting = rowsThatFit(rows, room - height - fixed - group.tail) || (isForced ? 1 : 0);
+      const closing = closingHeight(block.groups, place.group);
+      const fitting = rowsThatFit(rows, room - height - fixed - group.tail, closing) || (isForced ? 1 : 0);
       if (fitting === 0) return full(place.row > 0);
       rows = rows.slice(0, fitting);
       html = `${again.html}${group.open}${rows.map((row) => row.html).join('')}${group.close}`;
       height += fixed + sum(rows) + group.tail;
     } else {
-      if (!isForced && height + gap + leadHeight(block.groups, place.group) > room) return full(false);
+      if (!isForced && !leadFits(block.groups, place.group, room - height - gap)) return full(false);
       html = rows.map((row) => row.html).join('');
       height += gap + sum(rows);
     }

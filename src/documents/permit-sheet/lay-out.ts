@@ -26,6 +26,13 @@ export interface Panel {
   readonly used: number;
 }
 
+/** Contents laid out. */
+export interface Layout {
+  readonly panels: readonly Panel[];
+  /** To compare with that of other contents of the same job: less is better. */
+  readonly badness: number;
+}
+
 /** What is to be laid out. Widths and heights in mm. */
 export interface Contents {
   readonly room: { readonly width: number; readonly height: number };
@@ -36,24 +43,38 @@ export interface Contents {
   readonly narrow: ReadonlyMap<number, readonly MeasuredBlock[]>;
   /** The same at the width that stands free beside the first drawing; undefined: it has no room beside it. */
   readonly beside: { readonly width: number; readonly blocks: readonly MeasuredBlock[] } | undefined;
-  /** The same over the whole width, for what stands below a drawing: the legend. */
+  /** Over the whole width, for what stands below the first drawing that leaves room for it: the legend. */
   readonly legend: readonly MeasuredBlock[];
 }
 
 /** Columns lower than this aren't worth the break; mm. */
 const LEAST_BAND = 22;
 
-class Panels {
-  readonly done: { bands: Band[]; used: number }[] = [];
-  splits = 0;
+/** How bad it is that a table or list goes on in the column beside, and on another sheet. */
+const TORN = { beside: 1, over: 4 } as const;
 
+/** How bad it is, by column, that a table which has room over the whole width stands in one of several columns. */
+const NARROW = 1;
+
+/** How bad it is that the legend stands on another sheet than a drawing. */
+const LEGEND_AWAY = 8;
+
+class Panels {
+  readonly done: { bands: Band[]; used: number; filled: number }[] = [];
+  torn = 0;
+
+  /** @param height that may be filled, mm; a drawing may be higher */
   constructor(private readonly height: number) {}
 
   /** Room below what the last panel has; mm. */
   get left(): number {
+    return this.leftOf(this.height);
+  }
+
+  leftOf(height: number): number {
     const last = this.done.at(-1);
     if (last === undefined) return 0;
-    return this.height - last.used - (last.bands.length > 0 ? GAP.band : 0);
+    return height - last.used - (last.bands.length > 0 ? GAP.band : 0);
   }
 
   get isFresh(): boolean {
@@ -61,13 +82,16 @@ class Panels {
   }
 
   begin(): void {
-    this.done.push({ bands: [], used: 0 });
+    this.done.push({ bands: [], used: 0, filled: 0 });
   }
 
-  add(band: Band): void {
+  /** @param filled height of the same area over the whole width, mm */
+  add(band: Band, filled: number): void {
     const last = this.done.at(-1);
     if (last === undefined) return;
-    last.used += band.height + (last.bands.length > 0 ? GAP.band : 0);
+    const gap = last.bands.length > 0 ? GAP.band : 0;
+    last.used += band.height + gap;
+    last.filled += filled + gap;
     last.bands.push(band);
   }
 }
@@ -83,19 +107,21 @@ function filled(
   count: number,
   height: number,
   forced: boolean,
-): { columns: Part[][]; next: Place; height: number; splits: number } {
+): { columns: Part[][]; next: Place; height: number; filled: number; torn: number } {
   const columns: Part[][] = [];
   let next = from;
   let highest = 0;
-  let splits = 0;
+  let all = 0;
+  let torn = 0;
   for (let i = 0; i < count; i += 1) {
-    const taken = take(flow, next, height, { forced, beside: i > 0 });
+    const taken = take(flow, next, height, { forced });
     columns.push([...taken.parts]);
     next = taken.next;
     highest = Math.max(highest, taken.height);
-    if (taken.splits) splits += 1;
+    all += taken.height;
+    if (taken.splits) torn += i < count - 1 ? TORN.beside : TORN.over;
   }
-  return { columns, next, height: highest, splits };
+  return { columns, next, height: highest, filled: all / count, torn };
 }
 
 /** Columns that are as low as hold all that is left; undefined: it doesn't go into the height. */
@@ -117,7 +143,7 @@ function balanced(
     else low = middle;
   }
   // A table torn between columns only to level them isn't worth it.
-  return best.splits > whole.splits ? whole : best;
+  return best.torn > whole.torn ? whole : best;
 }
 
 interface Laid {
@@ -140,7 +166,8 @@ function lay(contents: Contents, way: Way): Laid {
     blocks: [...contents.beside.blocks.slice(0, legends), ...inOrder(contents.beside.blocks.slice(legends))],
   };
   const width = columnWidth(room.width, way.columns);
-  const panels = new Panels(room.height);
+  const panels = new Panels(room.height * way.fill);
+  if (way.narrowLast) panels.torn += NARROW * way.columns;
   let text = START;
   let fits = narrow.every((block) => block.fits) && wide.every((block) => block.fits);
   const putText = (isLast: boolean): void => {
@@ -153,8 +180,11 @@ function lay(contents: Contents, way: Way): Laid {
       const level = balanced(narrow, text, way.columns, panels.left);
       const band = level ?? filled(narrow, text, way.columns, panels.left, panels.isFresh);
       if (band.height > 0) {
-        panels.add({ height: band.height, columns: band.columns.map((parts) => ({ width, parts })) });
-        panels.splits += band.splits;
+        panels.add(
+          { height: band.height, columns: band.columns.map((parts) => ({ width, parts })) },
+          band.filled,
+        );
+        panels.torn += band.torn;
         text = band.next;
       }
       if (isDone(narrow, text)) return;
@@ -175,14 +205,18 @@ function lay(contents: Contents, way: Way): Laid {
         panels.begin();
         continue;
       }
-      panels.add({ height: taken.height, columns: [{ width: room.width, parts: taken.parts }] });
-      if (taken.splits) panels.splits += 1;
+      panels.add(
+        { height: taken.height, columns: [{ width: room.width, parts: taken.parts }] },
+        taken.height,
+      );
+      if (taken.splits) panels.torn += TORN.over;
       place = taken.next;
     }
   };
+  let isLegendPut = contents.legend.length === 0;
+  const legendHeight = heightOf(contents.legend);
   for (const [index, drawing] of drawings.entries()) {
     panels.begin();
-    const legend = index === 0 ? contents.legend : [];
     if (index === 0 && beside !== undefined) {
       const taken = take(
         beside.blocks,
@@ -190,24 +224,29 @@ function lay(contents: Contents, way: Way): Laid {
         Math.min(room.height, Math.max(drawing.height, way.besideHeight)),
       );
       const standing = beside.blocks.slice(0, taken.next.block + (taken.next.row > 0 ? 1 : 0));
-      fits &&= standing.every((block) => block.fits) && taken.next.block >= legend.length;
+      fits &&= standing.every((block) => block.fits);
+      isLegendPut ||= taken.next.block >= legends;
       // The legend leads the flow beside a drawing; what else stands there is no more to be laid out.
-      text = withoutLegend(taken.next, contents.legend.length);
-      if (taken.splits) panels.splits += 1;
-      panels.add({
-        height: Math.max(drawing.height, taken.height),
-        columns: [
-          { width: drawing.width, parts: [], drawing: index },
-          { width: beside.width, parts: taken.parts },
-        ],
-      });
+      text = withoutLegend(taken.next, legends);
+      if (taken.splits) panels.torn += TORN.over;
+      const height = Math.max(drawing.height, taken.height);
+      const columns = [
+        { width: drawing.width, parts: [], drawing: index },
+        { width: beside.width, parts: taken.parts },
+      ];
+      panels.add({ height, columns }, height);
     } else {
-      panels.add({ height: drawing.height, columns: [{ width: drawing.width, parts: [], drawing: index }] });
-      const taken = take(legend, START, Number.POSITIVE_INFINITY);
-      if (taken.parts.length > 0)
-        panels.add({ height: taken.height, columns: [{ width: room.width, parts: taken.parts }] });
+      const columns = [{ width: drawing.width, parts: [], drawing: index }];
+      panels.add({ height: drawing.height, columns }, drawing.height);
+    }
+    if (!isLegendPut && legendHeight <= panels.leftOf(room.height)) {
+      const { parts } = take(contents.legend, START, Infinity);
+      panels.add({ height: legendHeight, columns: [{ width: room.width, parts }] }, legendHeight);
+      isLegendPut = true;
     }
   }
+  if (!isLegendPut) panels.torn += LEGEND_AWAY;
+  if (!isLegendPut) for (const block of contents.legend) putWide(block);
   if (way.textFirst) putText(false);
   for (const block of wide) putWide(block);
   putText(true);
@@ -219,36 +258,76 @@ function withoutLegend(place: Place, legends: number): Place {
   return place.block < legends ? START : { ...place, block: place.block - legends };
 }
 
-/** How bad a layout is: sheets first, then what stands empty on all but the last, then tables that are torn. */
-function badness({ panels, fits }: Laid, height: number, panelsASheet: number): number {
-  const sheets = Math.ceil(panels.done.length / panelsASheet);
-  const empty = panels.done.slice(0, -1).reduce((all, panel) => all + (height - panel.used) / height, 0);
-  return (fits ? 0 : 10_000) + sheets * 100 + empty * 10 + panels.splits * 3;
+/** A sheet that is emptier than this is a half-empty one, with some room for a rounding. */
+const MOST_EMPTY = 0.45;
+
+/** How empty the emptiest sheet is by area, and below its last line; 0 to 1. */
+function emptiest({ panels }: Laid, height: number, panelsASheet: number): { area: number; below: number } {
+  const empty = { area: 0, below: 0 };
+  for (let at = 0; at < panels.done.length; at += panelsASheet) {
+    const own = panels.done.slice(at, at + panelsASheet);
+    const filled = own.reduce((all, panel) => all + panel.filled, 0) / panelsASheet;
+    empty.area = Math.max(empty.area, 1 - filled / height);
+    empty.below = Math.max(empty.below, 1 - Math.max(...own.map(({ used }) => used)) / height);
+  }
+  return empty;
 }
 
+/** How bad a layout is: sheets first, then a half-empty one, then tables that are torn and the emptiest sheet. */
+function badness(laid: Laid, height: number, panelsASheet: number): number {
+  const { area, below } = emptiest(laid, height, panelsASheet);
+  return (
+    (laid.fits ? 0 : 100_000) +
+    Math.ceil(laid.panels.done.length / panelsASheet) * 1000 +
+    Math.max(0, below - MOST_EMPTY) * 500 +
+    area * 40 +
+    laid.panels.torn
+  );
+}
+
+/** Shares of a panel that may be filled, where all that there is leaves one half-empty. */
+const FILLS = [0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.65, 0.6, 0.55] as const;
+/** What is emptier is tried anew. */
+const WORTH_LEVELLING = 0.25;
+
 /**
- * Lays drawing, tables and running text out on panels, in the best of several ways: as few sheets as can be, no half-empty
- * one before the last, no table torn where that costs nothing.
+ * Lays drawing, tables and running text out on panels, in the best of several ways: as few sheets as can be, the emptiest
+ * of them as full as can be, no table torn where that costs nothing.
  * @param contents as measured
  * @param columns numbers of columns that running text may have
  * @param panelsASheet panels that stand on one sheet
  */
-export function layOut(contents: Contents, columns: readonly number[], panelsASheet: number): Panel[] {
+export function layOut(contents: Contents, columns: readonly number[], panelsASheet: number): Layout {
   const { height } = contents.room;
   const tables = heightOf(contents.wide.slice(0, 1));
   const besides =
     contents.beside === undefined
       ? [0]
       : [0, height - GAP.band - tables, height].filter((h, i) => i === 0 || h > 0);
-  const bestOf = (laid: readonly Laid[]): Laid =>
-    laid.reduce((best, one) => (badnessOf(one) < badnessOf(best) ? one : best));
   const badnessOf = (laid: Laid): number => badness(laid, height, panelsASheet);
-  const best = bestOf(waysOf(columns, besides, upTo).map((way) => lay(contents, way)));
+  const sheetsOf = ({ panels }: Laid): number => Math.ceil(panels.done.length / panelsASheet);
+  const better = (best: Laid, ways: readonly Way[]): Laid =>
+    ways
+      .map((way) => lay(contents, way))
+      .reduce((one, other) => (badnessOf(other) < badnessOf(one) ? other : one), best);
+  const [first, ...others] = waysOf(columns, besides, upTo);
+  if (first === undefined) return { panels: [], badness: 0 };
+  let best = better(lay(contents, first), others);
   const used = best.panels.done.reduce((all, panel) => all + panel.used, 0);
   // All that can be saved is saved where what stands on the sheets wouldn't go on fewer.
-  if (Math.ceil(used / height) >= best.panels.done.length) return best.panels.done;
-  const others = OTHER_ORDERS.flatMap((order) => waysOf(columns, besides, order)).map((way) =>
-    lay(contents, way),
-  );
-  return bestOf([best, ...others]).panels.done;
+  const mayBeFewer = Math.ceil(used / height / panelsASheet) < sheetsOf(best);
+  if (mayBeFewer) {
+    const inOrder = sheetsOf(best);
+    const moved = better(
+      best,
+      OTHER_ORDERS.flatMap((order) => waysOf(columns, besides, order)),
+    );
+    if (sheetsOf(moved) < inOrder) best = moved;
+  }
+  if (emptiest(best, height, panelsASheet).area > WORTH_LEVELLING)
+    best = better(
+      best,
+      FILLS.flatMap((fill) => waysOf(columns, besides, upTo, fill)),
+    );
+  return { panels: best.panels.done, badness: badnessOf(best) };
 }

@@ -7,9 +7,11 @@ import { checkedView, metadataOf, styleOf } from '../parts/shell.js';
 import { permitBlocks } from './blocks.js';
 import type { Block, Blocks } from './blocks.js';
 import { blanksOf } from '../parts/blanks.js';
+import { heightOf } from './flow.js';
 import { columnWidth, layOut } from './lay-out.js';
 import type { Contents, Panel } from './lay-out.js';
 import { GAP, permitPage, roomOf } from './paper.js';
+import type { Room } from '../drawing/one-line/figure.js';
 import type { PermitPage } from './paper.js';
 import { titleStrip } from './title-strip.js';
 import { PermitSheetSchema } from './view.js';
@@ -26,6 +28,15 @@ interface LaidOut {
   readonly page: PermitPage;
   readonly sheets: readonly SheetView[];
   readonly style: string;
+}
+
+/** A drawing with the sheets that it leads to. */
+interface Tried {
+  readonly drawing: OneLine;
+  /** Height of the legend over the whole width; mm. */
+  readonly legend: number;
+  readonly panels: readonly Panel[];
+  readonly badness: number;
 }
 
 function cssOf(page: PermitPage): string {
@@ -124,15 +135,25 @@ async function laidOut(given: Prepared): Promise<LaidOut> {
   const page = permitPage(plan, context.settings);
   const room = roomOf(page);
   const family = isNec(plan.basis) ? 'ieee-315' : 'iec-60617';
-  const drawing = await oneLine(plan, { first: room, next: room }, family);
   const names = ['base', 'drawing', 'kit-type', 'kit-tables', 'kit-fill', 'permit-frame', 'permit-blocks'];
   const style = styleOf(
     given,
     page.strip === 'bottom' ? [...names, 'permit-strip-bottom'] : names,
     cssOf(page),
   );
-  const contents = await contentsOf(given, page, drawing, permitBlocks(plan, context, page), style);
-  const panels = layOut(contents, page.columns, page.panels);
+  const blocks = permitBlocks(plan, context, page);
+  const tried = async (first: Room): Promise<Tried> => {
+    const drawing = await oneLine(plan, { first, next: room }, family);
+    const contents = await contentsOf(given, page, drawing, blocks, style);
+    const { panels, badness } = layOut(contents, page.columns, page.panels);
+    return { drawing, legend: heightOf(contents.legend), panels, badness };
+  };
+  const whole = await tried(room);
+  const needed = whole.legend + GAP.band;
+  // A drawing that takes a sheet to itself may be drawn lower, so that the legend stands below it.
+  const isFull = (whole.drawing.sheets[0]?.height ?? 0) + needed > room.height;
+  const lower = isFull ? await tried({ ...room, height: room.height - needed }) : whole;
+  const { drawing, panels } = lower.badness < whole.badness ? lower : whole;
   const count = Math.max(1, Math.ceil(panels.length / page.panels));
   const { prefix, first } = context.settings.permitSheets;
   const sheets = Array.from({ length: count }, (_, index): SheetView => {

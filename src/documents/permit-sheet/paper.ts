@@ -24,7 +24,7 @@ export interface PermitPage {
 }
 
 const LARGE = { left: 20, edge: 10, strip: 'right', stripSize: 66, padding: 4, wide: true } as const;
-const SMALL = { left: 20, edge: 7, strip: 'bottom', stripSize: 40, padding: 2.5, wide: false } as const;
+const SMALL = { left: 20, edge: 7, strip: 'bottom', stripSize: 40, padding: 1.8, wide: false } as const;
 
 /** Sheets: ANSI/ASME Y14.1 A and B, ARCH D; ISO 216 A4 and A3. */
 const PAGES: { readonly [P in PermitPaper]: PermitPage } = {
@@ -45,10 +45,13 @@ export function permitPage(plan: Pick<Plan, 'basis'>, settings: Settings): Permi
 /** Between two panels, two columns and two bands of a sheet; mm. */
 export const GAP = { panel: 8, column: 6, band: 4 } as const;
 
+/** Stroke of the frame, as `permit-frame.css` draws it; mm. */
+const FRAME = 0.7;
+
 /** What a panel leaves for drawing and tables; mm. */
 export function roomOf(page: PermitPage): { readonly width: number; readonly height: number } {
   const { left, edge, strip, stripSize, padding, panels } = page;
-  const width = page.width - left - edge - 2 * padding - (strip === 'right' ? stripSize : 0);
-  const height = page.height - 2 * edge - 2 * padding - (strip === 'bottom' ? stripSize : 0);
+  const width = page.width - left - edge - 2 * (padding + FRAME) - (strip === 'right' ? stripSize : 0);
+  const height = page.height - 2 * edge - 2 * (padding + FRAME) - (strip === 'bottom' ? stripSize : 0);
   return { width: (width - (panels - 1) * GAP.panel) / panels, height };
 }

@@ -9,6 +9,8 @@ export interface Way {
   readonly tears: boolean;
   /** True: columns of running text go before the tables. */
   readonly textFirst: boolean;
+  /** Share of a panel's height that text and tables may fill, so that the last sheets share what is left. */
+  readonly fill: number;
   /** The order in which so many blocks stand in columns. */
   readonly order: Order;
 }
@@ -40,8 +42,14 @@ const BOTH = [false, true] as const;
  * All ways to lay out in one order.
  * @param columns numbers of columns that running text may have
  * @param besides heights that the column beside the first drawing may have, mm
+ * @param fill share of a panel's height that may be filled
  */
-export function waysOf(columns: readonly number[], besides: readonly number[], order: Order): Way[] {
+export function waysOf(
+  columns: readonly number[],
+  besides: readonly number[],
+  order: Order,
+  fill = 1,
+): Way[] {
   return columns.flatMap((count) =>
     besides.flatMap((besideHeight) =>
       BOTH.flatMap((tears) =>
@@ -52,6 +60,7 @@ export function waysOf(columns: readonly number[], besides: readonly number[], o
             tears,
             textFirst,
             narrowLast,
+            fill,
             order,
           })),
         ),
