@@ -6,11 +6,13 @@ import { CloseoutPackSchema } from '../../src/documents/closeout-pack/view.js';
 import { LabelsSchema } from '../../src/documents/labels/view.js';
 import { OwnerSheetSchema } from '../../src/documents/owner-sheet/view.js';
 import type { DocumentKind } from '../../src/documents/parts/context.js';
+import { PermitAppendixSchema } from '../../src/documents/permit-appendix/view.js';
 import { PermitSheetSchema } from '../../src/documents/permit-sheet/view.js';
 
 const FOLDER = fileURLToPath(new URL('../../docs/view-models', import.meta.url));
 /** The compiler asks for that of each document. */
-const SCHEMAS: { readonly [K in DocumentKind]: z.ZodType } = {
+const SCHEMAS: { readonly [K in DocumentKind | 'permit-appendix']: z.ZodType } = {
+  'permit-appendix': PermitAppendixSchema,
   'closeout-pack': CloseoutPackSchema,
   'permit-sheet': PermitSheetSchema,
   'owner-sheet': OwnerSheetSchema,
