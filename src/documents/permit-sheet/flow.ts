@@ -34,7 +34,7 @@ export interface Taking {
 }
 
 /** Between two blocks of a column; mm. */
-export const BLOCK_GAP = 4;
+const BLOCK_GAP = 3;
 /** A table or list goes on elsewhere with so many rows at least, and leaves as many. */
 const LEAST_ROWS = 2;
 

@@ -207,6 +207,8 @@ function lay(contents: Contents, way: Way): Laid {
       if (taken.parts.length > 0)
         panels.add({ height: taken.height, columns: [{ width: room.width, parts: taken.parts }] });
     }
+    // What the next drawing leaves no room for stands below this one.
+    if (index + 1 < drawings.length) putText(false);
   }
   if (way.textFirst) putText(false);
   for (const block of wide) putWide(block);

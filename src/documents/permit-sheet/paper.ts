@@ -23,7 +23,7 @@ export interface PermitPage {
   readonly wide: boolean;
 }
 
-const LARGE = { left: 20, edge: 10, strip: 'right', stripSize: 66, padding: 4, wide: true } as const;
+const LARGE = { left: 20, edge: 10, strip: 'right', stripSize: 63, padding: 3.5, wide: true } as const;
 const SMALL = { left: 20, edge: 7, strip: 'bottom', stripSize: 40, padding: 2.5, wide: false } as const;
 
 /** Sheets: ANSI/ASME Y14.1 A and B, ARCH D; ISO 216 A4 and A3. */
@@ -43,7 +43,7 @@ export function permitPage(plan: Pick<Plan, 'basis'>, settings: Settings): Permi
 }
 
 /** Between two panels, two columns and two bands of a sheet; mm. */
-export const GAP = { panel: 8, column: 6, band: 4 } as const;
+export const GAP = { panel: 8, column: 6, band: 3 } as const;
 
 /** What a panel leaves for drawing and tables; mm. */
 export function roomOf(page: PermitPage): { readonly width: number; readonly height: number } {
