@@ -244,6 +244,8 @@ function lay(contents: Contents, way: Way): Laid {
       panels.add({ height: legendHeight, columns: [{ width: room.width, parts }] }, legendHeight);
       isLegendPut = true;
     }
+    // What the next drawing leaves no room for stands below this one.
+    if (index + 1 < drawings.length) putText(false);
   }
   if (!isLegendPut) panels.torn += LEGEND_AWAY;
   if (!isLegendPut) for (const block of contents.legend) putWide(block);

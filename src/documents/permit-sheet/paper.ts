@@ -43,7 +43,7 @@ export function permitPage(plan: Pick<Plan, 'basis'>, settings: Settings): Permi
 }
 
 /** Between two panels, two columns and two bands of a sheet; mm. */
-export const GAP = { panel: 8, column: 6, band: 4 } as const;
+export const GAP = { panel: 8, column: 6, band: 3 } as const;
 
 /** Stroke of the frame, as `permit-frame.css` draws it; mm. */
 const FRAME = 0.7;
