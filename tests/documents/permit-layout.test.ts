@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { START, take } from '../../src/documents/permit-sheet/flow.js';
-import { columnWidth, layOut, type Contents } from '../../src/documents/permit-sheet/lay-out.js';
+import { layOut, type Contents } from '../../src/documents/permit-sheet/lay-out.js';
+import { columnWidth } from '../../src/documents/permit-sheet/panels.js';
 import { permitPage, roomOf } from '../../src/documents/permit-sheet/paper.js';
 import { SettingsSchema } from '../../src/model/settings.js';
 import type { MeasuredBlock, MeasuredGroup } from '../../src/model/print.js';
@@ -45,23 +46,35 @@ describe('a column', () => {
     expect([height, splits]).toEqual([6 + 5 + 5 * 5 + 1, false]);
   });
 
-  it('lets the numbers of a list go on by themselves beside it', () => {
+  it('says in the column beside what goes on there, so that none begins above its heading', () => {
     const flow = [block('N', heading('N'), rows('list', 6))];
     const { next } = take(flow, START, 22);
-    expect(take(flow, next, 100, { beside: true }).parts[0]?.html).toBe('[4 5 6 ]');
-    expect(take(flow, next, 100).parts[0]?.html).toContain('(continued)');
+    expect(take(flow, next, 100).parts[0]?.html).toBe('<p class="continued">N (continued)</p>[4 5 6 ]');
   });
 
   it.each([
     ['a heading alone', [table('T', 3)], 12],
     ['one row under a heading', [table('T', 3)], 20],
+    ['a heading whose table would leave too few rows', [table('T', 3)], 6 + 5 + 10 + 1],
     ['a sentence without the table that it leads to', [block('T', text(5), rows('table', 3))], 14],
   ])('never holds %s', (_, flow, room) => {
     expect(take(flow, START, room)).toMatchObject({ parts: [], height: 0, next: START });
   });
 
-  it('leaves two rows at least', () => {
-    expect(take([table('T', 4)], START, 6 + 5 + 15 + 1).next.row).toBe(2);
+  it('leaves three rows at least, or two high ones', () => {
+    expect(take([table('T', 6)], START, 6 + 5 + 25 + 1).next.row).toBe(3);
+    expect(take([table('T', 5)], START, 6 + 5 + 20 + 1).next.row).toBe(2);
+    expect(take([table('T', 4)], START, 6 + 5 + 15 + 1)).toMatchObject({ parts: [], next: START });
+    expect(take([table('T', 4, 10)], START, 6 + 5 + 30 + 1).next.row).toBe(2);
+  });
+
+  it('keeps the sentences that close a table below its last rows', () => {
+    const flow = [block('T', heading('T'), rows('table', 6), text(4), text(4))];
+    const whole = 6 + 5 + 30 + 1 + 8;
+    expect(take(flow, START, whole).next.block).toBe(1);
+    const { next } = take(flow, START, whole - 1);
+    expect(next).toEqual({ block: 0, group: 1, row: 3 });
+    expect(take(flow, next, 100).parts[0]?.html).toContain('[4 5 6 ]<p></p><p></p>');
   });
 
   it('holds a row that is higher than any sheet, where it must', () => {
@@ -90,7 +103,7 @@ function contents(schedule: number, codes: number, drawing = { width: 290, heigh
   return { room: ROOM, drawings: [drawing], wide, narrow: new Map([[2, narrow]]), beside: undefined, legend };
 }
 const namesOn = (of: Contents): string[][] =>
-  layOut(of, [2], 1).map(({ bands }) => [
+  layOut(of, [2], 1).panels.map(({ bands }) => [
     ...new Set(
       bands.flatMap((band) =>
         band.columns.flatMap((c) => [
@@ -117,7 +130,7 @@ describe('sheets', () => {
   it('hold each row once, and no panel more than it has room for', () => {
     for (let count = 1; count < 40; count += 3) {
       const of = contents(count, 2 + (count % 13));
-      const panels = layOut(of, [2], 1);
+      const { panels } = layOut(of, [2], 1);
       for (const { used } of panels) expect(used).toBeLessThanOrEqual(ROOM.height + 0.001);
       const html = panels
         .flatMap((p) => p.bands.flatMap((b) => b.columns.flatMap((c) => c.parts)))
@@ -128,11 +141,35 @@ describe('sheets', () => {
     }
   });
 
+  it('have the legend whole where there is room for it, never beyond the foot of a sheet', () => {
+    for (const height of [150, 170, 187, 190, 193, 200]) {
+      const { panels } = layOut(contents(4, 10, { width: 290, height }), [2], 1);
+      for (const { used } of panels) expect(used).toBeLessThanOrEqual(ROOM.height);
+      const at = panels.findIndex(({ bands }) =>
+        bands.some(({ columns }) => columns.some((c) => c.parts.some((p) => p.name === 'legend'))),
+      );
+      expect(at, String(height)).toBe(height + 3 + 8 <= ROOM.height ? 0 : 1);
+    }
+  });
+
+  it.each([
+    [5, 12],
+    [20, 9],
+    [24, 16],
+    [33, 4],
+  ])('are none of them half-empty: %s rows of schedule, %s of codes', (schedule, codes) => {
+    const { panels } = layOut(contents(schedule, codes), [2], 1);
+    const all = panels.reduce((sum, { used }) => sum + used, 0) / panels.length;
+    // Where what there is fills more than half of each.
+    expect(all).toBeGreaterThan(0.55 * ROOM.height);
+    for (const { used } of panels) expect(used).toBeGreaterThan(0.5 * ROOM.height);
+  });
+
   it('put notes beside a drawing that leaves room there', () => {
     const of = contents(3, 6, { width: 190, height: 100 });
     const narrow = of.narrow.get(2) ?? [];
     const beside = { width: 104, blocks: [...of.legend, ...narrow] };
-    const [first] = layOut({ ...of, beside }, [2], 1);
+    const [first] = layOut({ ...of, beside }, [2], 1).panels;
     expect(first?.bands[0]?.columns[1]?.parts.map((p) => p.name)).toContain('legend');
   });
 });

@@ -32,7 +32,7 @@ export interface Taking {
 }
 
 /** Between two blocks of a column; mm. */
-export const BLOCK_GAP = 4;
+const BLOCK_GAP = 3;
 /** A table or list begins with so many rows at least. */
 const LEAST_BEGUN = 2;
 /** It goes on elsewhere with so many at least, or with two of this height together, mm: fewer are lost there. */
@@ -120,6 +120,7 @@ export function take(
   const parts: { name: string; html: string }[] = [];
   let place = from;
   let height = 0;
+  let hasRows = false;
   const full = (splits: boolean): Taken => ({ parts, height, next: place, splits });
   while (!isDone(flow, place)) {
     const block = flow[place.block];
@@ -130,7 +131,7 @@ export function take(
     }
     const begins = parts.length === 0 || (place.group === 0 && place.row === 0);
     const gap = begins && parts.length > 0 ? BLOCK_GAP : 0;
-    const isForced = forced && parts.length === 0;
+    const isForced = forced && !hasRows;
     let html: string;
     let rows = group.rows.slice(place.row);
     if (isTable(group)) {
@@ -140,6 +141,7 @@ export function take(
       const fitting = rowsThatFit(rows, room - height - fixed - group.tail, closing) || (isForced ? 1 : 0);
       if (fitting === 0) return full(place.row > 0);
       rows = rows.slice(0, fitting);
+      hasRows = true;
       html = `${again.html}${group.open}${rows.map((row) => row.html).join('')}${group.close}`;
       height += fixed + sum(rows) + group.tail;
     } else {

@@ -1,30 +1,9 @@
 import type { MeasuredBlock } from '../../model/print.js';
 import { heightOf, isDone, START, take } from './flow.js';
-import type { Part, Place } from './flow.js';
+import type { Place } from './flow.js';
+import { balanced, columnWidth, filled, Panels, TORN, type Panel } from './panels.js';
 import { GAP } from './paper.js';
 import { OTHER_ORDERS, upTo, waysOf, type Way } from './ways.js';
-
-/** A column of a band. */
-export interface Column {
-  /** mm. */
-  readonly width: number;
-  readonly parts: readonly Part[];
-  /** Index of the drawing that stands in it; undefined: none. */
-  readonly drawing?: number;
-}
-
-/** Columns beside each other; mm. */
-export interface Band {
-  readonly height: number;
-  readonly columns: readonly Column[];
-}
-
-/** Bands below each other. */
-export interface Panel {
-  readonly bands: readonly Band[];
-  /** mm that they take. */
-  readonly used: number;
-}
 
 /** Contents laid out. */
 export interface Layout {
@@ -50,101 +29,11 @@ export interface Contents {
 /** Columns lower than this aren't worth the break; mm. */
 const LEAST_BAND = 22;
 
-/** How bad it is that a table or list goes on in the column beside, and on another sheet. */
-const TORN = { beside: 1, over: 4 } as const;
-
 /** How bad it is, by column, that a table which has room over the whole width stands in one of several columns. */
 const NARROW = 1;
 
 /** How bad it is that the legend stands on another sheet than a drawing. */
 const LEGEND_AWAY = 8;
-
-class Panels {
-  readonly done: { bands: Band[]; used: number; filled: number }[] = [];
-  torn = 0;
-
-  /** @param height that may be filled, mm; a drawing may be higher */
-  constructor(private readonly height: number) {}
-
-  /** Room below what the last panel has; mm. */
-  get left(): number {
-    return this.leftOf(this.height);
-  }
-
-  leftOf(height: number): number {
-    const last = this.done.at(-1);
-    if (last === undefined) return 0;
-    return height - last.used - (last.bands.length > 0 ? GAP.band : 0);
-  }
-
-  get isFresh(): boolean {
-    return this.done.at(-1)?.bands.length === 0;
-  }
-
-  begin(): void {
-    this.done.push({ bands: [], used: 0, filled: 0 });
-  }
-
-  /** @param filled height of the same area over the whole width, mm */
-  add(band: Band, filled: number): void {
-    const last = this.done.at(-1);
-    if (last === undefined) return;
-    const gap = last.bands.length > 0 ? GAP.band : 0;
-    last.used += band.height + gap;
-    last.filled += filled + gap;
-    last.bands.push(band);
-  }
-}
-
-/** Widths of columns beside each other; mm. */
-export function columnWidth(width: number, columns: number): number {
-  return (width - (columns - 1) * GAP.column) / columns;
-}
-
-function filled(
-  flow: readonly MeasuredBlock[],
-  from: Place,
-  count: number,
-  height: number,
-  forced: boolean,
-): { columns: Part[][]; next: Place; height: number; filled: number; torn: number } {
-  const columns: Part[][] = [];
-  let next = from;
-  let highest = 0;
-  let all = 0;
-  let torn = 0;
-  for (let i = 0; i < count; i += 1) {
-    const taken = take(flow, next, height, { forced });
-    columns.push([...taken.parts]);
-    next = taken.next;
-    highest = Math.max(highest, taken.height);
-    all += taken.height;
-    if (taken.splits) torn += i < count - 1 ? TORN.beside : TORN.over;
-  }
-  return { columns, next, height: highest, filled: all / count, torn };
-}
-
-/** Columns that are as low as hold all that is left; undefined: it doesn't go into the height. */
-function balanced(
-  flow: readonly MeasuredBlock[],
-  from: Place,
-  count: number,
-  height: number,
-): ReturnType<typeof filled> | undefined {
-  const whole = filled(flow, from, count, height, false);
-  if (!isDone(flow, whole.next)) return undefined;
-  let best = whole;
-  let low = 0;
-  let high = height;
-  while (high - low > 0.5) {
-    const middle = (low + high) / 2;
-    const tried = filled(flow, from, count, middle, false);
-    if (isDone(flow, tried.next)) [best, high] = [tried, middle];
-    else low = middle;
-  }
-  // A table torn between columns only to level them isn't worth it.
-  return best.torn > whole.torn ? whole : best;
-}
 
 interface Laid {
   readonly panels: Panels;
@@ -215,6 +104,11 @@ function lay(contents: Contents, way: Way): Laid {
   };
   let isLegendPut = contents.legend.length === 0;
   const legendHeight = heightOf(contents.legend);
+  const putLegend = (): void => {
+    const { parts } = take(contents.legend, START, Infinity);
+    panels.add({ height: legendHeight, columns: [{ width: room.width, parts }] }, legendHeight);
+    isLegendPut = true;
+  };
   for (const [index, drawing] of drawings.entries()) {
     panels.begin();
     if (index === 0 && beside !== undefined) {
@@ -239,16 +133,16 @@ function lay(contents: Contents, way: Way): Laid {
       const columns = [{ width: drawing.width, parts: [], drawing: index }];
       panels.add({ height: drawing.height, columns }, drawing.height);
     }
-    if (!isLegendPut && legendHeight <= panels.leftOf(room.height)) {
-      const { parts } = take(contents.legend, START, Infinity);
-      panels.add({ height: legendHeight, columns: [{ width: room.width, parts }] }, legendHeight);
-      isLegendPut = true;
-    }
+    if (!isLegendPut && legendHeight <= panels.leftOf(room.height)) putLegend();
     // What the next drawing leaves no room for stands below this one.
     if (index + 1 < drawings.length) putText(false);
   }
-  if (!isLegendPut) panels.torn += LEGEND_AWAY;
-  if (!isLegendPut) for (const block of contents.legend) putWide(block);
+  if (!isLegendPut) {
+    panels.torn += LEGEND_AWAY;
+    putText(false);
+    if (legendHeight > panels.leftOf(room.height)) panels.begin();
+    putLegend();
+  }
   if (way.textFirst) putText(false);
   for (const block of wide) putWide(block);
   putText(true);
