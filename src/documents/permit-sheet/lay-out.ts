@@ -176,7 +176,8 @@ function badness(laid: Laid, height: number, panelsASheet: number): number {
     (laid.fits ? 0 : 100_000) +
     Math.ceil(laid.panels.done.length / panelsASheet) * 1000 +
     Math.max(0, below - MOST_EMPTY) * 500 +
-    area * 40 +
+    Math.max(0, area - MOST_EMPTY) * 100 +
+    area * 15 +
     laid.panels.torn
   );
 }

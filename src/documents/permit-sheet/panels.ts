@@ -26,7 +26,7 @@ export interface Panel {
 }
 
 /** How bad it is that a table or list goes on in the column beside, and on another sheet. */
-export const TORN = { beside: 1, over: 4 } as const;
+export const TORN = { beside: 2, over: 4 } as const;
 
 /** Panels as they are filled, one after the other. */
 export class Panels {
