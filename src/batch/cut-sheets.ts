@@ -70,7 +70,7 @@ export async function openSheets(folder: string): Promise<SheetFolder> {
           sheets.push({ part, ...read });
           continue;
         }
-        const told = note(BATCH_MESSAGES.dataSheetNotTaken, { part, fault: read.fault });
+        const told = note(BATCH_MESSAGES.dataSheetNotTaken, { part, sheet: read.fault });
         items.push(itemAt(told, { file: shownPath(path), line: 0, column: '' }));
       }
       return { sheets, items };

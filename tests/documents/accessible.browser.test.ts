@@ -143,7 +143,8 @@ async function markedTemplates(): Promise<string> {
 
 async function open(html: string): Promise<void> {
   await page.setContent(html.replace('</head>', `${WIDTHS}</head>`), { waitUntil: 'load' });
-  expect(await page.evaluate('document.fonts.ready.then((fonts) => fonts.size)')).toBe(4);
+  // Plex and Atkinson, each latin and latin-ext, and DejaVu Sans Condensed; regular and bold.
+  expect(await page.evaluate('document.fonts.ready.then((fonts) => fonts.size)')).toBe(10);
 }
 
 describe('the measuring in a browser', () => {

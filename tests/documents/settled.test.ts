@@ -7,6 +7,7 @@ import { dataOf, settingsOf } from '../plan/plan-of.js';
 import { setByHand } from './fixtures/set-by-hand.js';
 
 const HOW = 'assumed, settled by R. Example on 2026-02-03';
+const CAPITAL = HOW.replace('assumed', 'Assumed');
 const LIST = `S service; ac_in=120/240; place=House / wall
   A array; connects_to=C; run_length=3 m; open_circuit_voltage=90; place=House / roof
   C charge-controller; dc_inputs=1; place=House / hall`;
@@ -39,18 +40,22 @@ describe('what a company settled, on paper', () => {
     ]);
   });
 
-  it.each(['closeout-pack.pdf', 'permit-sheet.pdf'])(
-    'stands in %s beside what is to confirm',
-    async (name) => {
-      const html = await htmlOf(plan, name);
-      expect(html).toContain('Assumed for this job');
-      expect(html).toContain(HOW);
-      expect(html.indexOf(HOW)).toBeGreaterThan(0);
-      const before = await htmlOf(dataOf('', LIST), name);
-      expect(before).not.toContain('Assumed for this job');
-      expect(before).not.toContain('settled by');
-    },
-  );
+  it('stands in the closeout pack beside what is to confirm', async () => {
+    const html = await htmlOf(plan, 'closeout-pack.pdf');
+    expect(html).toContain('Assumed for this job');
+    expect(html).toContain(HOW);
+    const before = await htmlOf(dataOf('', LIST), 'closeout-pack.pdf');
+    expect(before).not.toContain('Assumed for this job');
+    expect(before).not.toContain('settled by');
+  });
+
+  it('stands among the assumptions of the permit sheets, each with who settled it and when', async () => {
+    const html = await htmlOf(plan, 'permit-sheet.pdf');
+    expect(html).toContain(`No lightning protection system. ${CAPITAL}.`);
+    expect(html).toContain(`AC system solidly grounded (S). ${CAPITAL}.`);
+    expect(html).toContain(`DC negative grounded (A). ${CAPITAL}.`);
+    expect(await htmlOf(dataOf('', LIST), 'permit-sheet.pdf')).not.toContain('settled by');
+  });
 
   it('names the first rows and counts the rest', () => {
     const rows = Array.from({ length: 15 }, (_, i) => `L-${i + 1}`);

@@ -342,10 +342,10 @@ describe('headings of the list', () => {
     expect(saidOf(asked[0]).hint).toContain('run_length');
   });
   it('that may mean a field are no question where another heading states it, or where it decides nothing', () => {
-    const result = read('tag,kind,Cable length (ft),Length,Client\nA,array,100,2,Inventa\n');
+    const result = read('tag,kind,Cable length (ft),Length,Paint\nA,array,100,2,Inventa\n');
     expect(result.items.map((i) => [i.code, i.column])).toEqual([
       ['heading/unknown', 'Length'],
-      ['heading/unknown', 'Client'],
+      ['heading/unknown', 'Paint'],
     ]);
     expect(result.jobs[0]?.items).toEqual([]);
   });

@@ -1,6 +1,6 @@
 import { told } from '../../src/words/messages/told.js';
 import { describe, expect, it } from 'vitest';
-import type { PhotoFault } from '../../src/model/messages/batch.js';
+import type { DataSheetFault, PhotoFault } from '../../src/model/messages/batch.js';
 import { SEVERITIES, WHOS } from '../../src/model/words.js';
 import { allEntries, MESSAGE_FILES } from './message-entries.js';
 
@@ -31,7 +31,11 @@ const anything = (): unknown =>
     },
   });
 /** What must be a word of an enumeration, since each word has a sentence of its own. */
-const WORDS: Readonly<Record<string, unknown>> = { fault: 'bytes' satisfies PhotoFault, asks: 'phone' };
+const WORDS: Readonly<Record<string, unknown>> = {
+  fault: 'bytes' satisfies PhotoFault,
+  sheet: 'no-pdf' satisfies DataSheetFault,
+  field: 'phone',
+};
 const parameters = new Proxy({}, { get: (_, key) => WORDS[String(key)] ?? anything() });
 
 /** A parameter that is handed through whole is the stand-in itself. */

@@ -26,7 +26,7 @@ export const BATCH_MESSAGES = {
   folderLeft: message<{ folder: string }>('batch/folder-left', 'confirm', 'office'),
   noPhotos: message<{ folder: string }>('batch/no-photos', 'conflict', 'office'),
   noCutSheets: message<{ folder: string }>('batch/no-cutsheets', 'conflict', 'office'),
-  dataSheetNotTaken: message<{ part: string; fault: DataSheetFault }>(
+  dataSheetNotTaken: message<{ part: string; sheet: DataSheetFault }>(
     'batch/data-sheet-not-taken',
     'confirm',
     'office',

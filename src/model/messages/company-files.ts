@@ -83,7 +83,7 @@ export const PART_FITS_NOTHING = message<{ part: string; because: Reason | null 
 );
 
 /** A fact of the company that paper leaves a blank for. */
-export const COMPANY_NOT_STATED = message<{ asks: 'phone' | 'licence' }>(
+export const COMPANY_NOT_STATED = message<{ field: 'phone' | 'licence' }>(
   'settings/company-not-stated',
   'confirm',
   'office',

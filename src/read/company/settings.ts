@@ -19,7 +19,7 @@ function asked({ company }: Settings, path: string | undefined): OpenItem[] {
   return (['phone', 'licence'] as const)
     .filter((field) => company[field].trim() === '')
     .map((field) =>
-      itemAt(note(COMPANY_NOT_STATED, { asks: field }), { ...place, column: `company.${field}` }),
+      itemAt(note(COMPANY_NOT_STATED, { field }), { ...place, column: `company.${field}` }),
     );
 }
 

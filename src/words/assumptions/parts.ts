@@ -25,6 +25,10 @@ function shortfallText(of: Reason): string {
   return `${v.basis} ${quantity(v.up)} + leads ${String(levelVolts(v.leads.value))} V above ${limit}${v.assumed ? ' assumed' : ''}`;
 }
 
+/** `holds up to 25 kA`, or that the part states no rating. */
+const holdsText = (of: Reason): string =>
+  of.code === 'holds/up-to' ? `holds up to ${quantity(of.values.rating)}` : say(of);
+
 const reachText = (reach: LeadAt['reach']): string => {
   if (typeof reach === 'string') return reach === 'unlimited' ? 'its whole run' : 'not known';
   return quantity(reach);
@@ -88,7 +92,7 @@ export const PART_ASSUMPTIONS = [
   }),
   assumed(CHOOSE_MESSAGES.faultCurrentUnknown, {
     decides: 'a current that is not known',
-    says: ({ holds }) => `Fault current not known: the part ${say(holds)}`,
+    says: ({ holds }) => `Fault current not known: the part ${holdsText(holds)}`,
     at: atOne,
   }),
   assumed(CHOOSE_MESSAGES.backfeedUnknown, {

@@ -70,8 +70,8 @@ export const BATCH_WORDS = [
   }),
   says(BATCH_MESSAGES.dataSheetNotTaken, {
     title: 'A data sheet can’t be appended',
-    message: (p) => `The data sheet of ${p.part} isn’t appended: ${SHEET_FAULTS[p.fault]}.`,
-    found: (p) => SHEET_FAULTS[p.fault],
+    message: (p) => `The data sheet of ${p.part} isn’t appended: ${SHEET_FAULTS[p.sheet]}.`,
+    found: (p) => SHEET_FAULTS[p.sheet],
     expected: 'a PDF of at most 50 MB that opens without a password',
     hint: 'Save it as one, or hand the data sheet in by itself.',
   }),

@@ -30,7 +30,7 @@ export const COMPANY_FILES_WORDS = [
   says(COMPANY_NOT_STATED, {
     title: 'The settings don’t state the company’s phone number or licence',
     message: (p) =>
-      `The company’s ${COMPANY_FIELDS[p.asks].name} isn’t stated: ${COMPANY_FIELDS[p.asks].where}.`,
+      `The company’s ${COMPANY_FIELDS[p.field].name} isn’t stated: ${COMPANY_FIELDS[p.field].where}.`,
     expected: 'the phone number that owners call, and the licence line of permits',
     hint: 'Write it into settings.json: company.phone, company.licence.',
   }),

@@ -1,5 +1,5 @@
 import type { Step, StepCode } from '../../model/step.js';
-import { stepTold } from './told.js';
+import { figuresPutIn } from './told.js';
 import { figured, fine, number } from './step-words.js';
 
 type Of<C extends StepCode> = Extract<Step, { readonly code: C }>;
@@ -11,9 +11,6 @@ function find<C extends StepCode>(steps: readonly Step[], code: C): Of<C> | unde
 
 const result = ({ value, unit }: Step): string =>
   `${String(Number(value.toPrecision(4)))}${unit === '' ? '' : ` ${unit}`}`;
-
-/** A formula with its figures, as the words of the step have it. */
-const substituted = (step: Step): string => stepTold(step).substituted;
 
 function coldVoltage(steps: readonly Step[], last: Of<'cold-voltage/string'>): string {
   const { module, modules, factor: exact } = last.values;
@@ -31,30 +28,30 @@ function coldVoltage(steps: readonly Step[], last: Of<'cold-voltage/string'>): s
 
 function battery(steps: readonly Step[], last: Of<'battery-voltage/battery'>): string {
   const cell = find(steps, 'battery-voltage/compensated-cell');
-  const of = cell === undefined ? '' : `cell: ${substituted(cell)} = ${result(cell)}; `;
-  return `${of}${substituted(last)} cells`;
+  const of = cell === undefined ? '' : `cell: ${figuresPutIn(cell)} = ${result(cell)}; `;
+  return `${of}${figuresPutIn(last)} cells`;
 }
 
 function acLarger(steps: readonly Step[], last: Of<'ac-voltage/larger'>): string {
   const highest = find(steps, 'ac-voltage/highest');
   const share = find(steps, 'ac-voltage/share');
-  if (!highest || !share) return substituted(last);
+  if (!highest || !share) return figuresPutIn(last);
   const lines = find(steps, 'ac-voltage/between-lines') ? ' (line to line)' : '';
-  return `larger of ${substituted(highest)} = ${result(highest)} and ${substituted(share)}${lines}`;
+  return `larger of ${figuresPutIn(highest)} = ${result(highest)} and ${figuresPutIn(share)}${lines}`;
 }
 
 function controlLarger(steps: readonly Step[], last: Of<'control-voltage/larger'>): string {
   const share = find(steps, 'control-voltage/share');
   const charge = find(steps, 'control-voltage/battery');
-  if (!share || !charge) return substituted(last);
-  return `larger of ${substituted(share)} = ${result(share)} and charge voltage ${substituted(charge)}`;
+  if (!share || !charge) return figuresPutIn(last);
+  return `larger of ${figuresPutIn(share)} = ${result(share)} and charge voltage ${figuresPutIn(charge)}`;
 }
 
 function link(steps: readonly Step[], last: Of<'inverter-link/peak'>): string {
   const highest = find(steps, 'inverter-link/highest-of-range') ?? find(steps, 'inverter-link/highest');
   return highest === undefined
-    ? substituted(last)
-    : `${number(last.values.factor)} × ${substituted(highest)} (peak of the AC output)`;
+    ? figuresPutIn(last)
+    : `${number(last.values.factor)} × ${figuresPutIn(highest)} (peak of the AC output)`;
 }
 
 function transformer(steps: readonly Step[], last: Of<'fault-current/transformer'>): string {
@@ -83,7 +80,7 @@ function leadVoltage(steps: readonly Step[]): string {
   if (!all || !rise) return '';
   const less = held === undefined ? '' : `, less ${result(held)} (6 in, within the rating)`;
   const wave = `8/20 µs, ${String(rise.values.peak.value / 1000)} kA`;
-  return `L = ${substituted(all)} = ${result(all)}${less}; × ${result(rise)} (${wave})`;
+  return `L = ${figuresPutIn(all)} = ${result(all)}${less}; × ${result(rise)} (${wave})`;
 }
 
 /**
@@ -118,7 +115,7 @@ export function workingInShort(steps: readonly Step[]): string {
     case 'array-current/stated':
       return 'short-circuit current of the array';
     case 'array-current/total':
-      return `${substituted(last)}: all that reach it`;
+      return `${figuresPutIn(last)}: all that reach it`;
     case 'fault-current/own':
       return 'available there';
     case 'fault-current/upstream':
@@ -141,6 +138,6 @@ export function workingInShort(steps: readonly Step[]): string {
     case 'leads/voltage-beyond-level':
       return leadVoltage(steps);
     default:
-      return substituted(last);
+      return figuresPutIn(last);
   }
 }

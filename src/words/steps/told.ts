@@ -44,6 +44,16 @@ function sourceOf(source: StepSource, language: ReasonLanguage): Sentence {
 }
 
 /**
+ * A step's formula with its figures and their units put in: signs and figures, no sentence, so that lines that show the same can be one.
+ * @returns `` for a figure that is taken, not computed
+ */
+export function figuresPutIn(step: Step): string {
+  const { substituted } =
+    (ENGLISH_STEPS as Readonly<Record<string, StepWords<object> | undefined>>)[step.code] ?? {};
+  return typeof substituted === 'function' ? substituted(step.values) : (substituted ?? '');
+}
+
+/**
  * The words of a step.
  * @param step as the plan holds it
  * @param language of the reader; English where it isn't given
