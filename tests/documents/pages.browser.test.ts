@@ -81,10 +81,12 @@ async function printAll(printer: Printer): Promise<void> {
     expect(shared(separate)).toEqual(shared(together));
     const ownerLanguage = plan.ownerLanguage === 'es' ? 'en' : 'es';
     const translated = await Promise.all(
-      (['owner-sheet', 'labels'] as const).map(async (kind) => {
-        const document = await renderDocument(kind, { ...plan, ownerLanguage }, context);
-        return { ...document, fileName: `${ownerLanguage}-${document.fileName}` };
-      }),
+      (['owner-sheet', 'labels'] as const)
+        .filter((kind) => !leftOut.includes(kind))
+        .map(async (kind) => {
+          const document = await renderDocument(kind, { ...plan, ownerLanguage }, context);
+          return { ...document, fileName: `${ownerLanguage}-${document.fileName}` };
+        }),
     );
     const documents = [...together, ...separate.filter((d) => !names.has(d.fileName)), ...translated];
     // While one is read back, the browser prints the next.

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
 import type { OwnerStrings } from '../../words/languages/owner-strings.js';
 import { SvgSchema } from '../drawing/svg.js';
+import { shortened } from '../parts/css.js';
 import { roomsOf, whereOnSite } from '../parts/owner-sides.js';
 import type { Look, Needs } from './looks.js';
 import { lookOf, needsOf } from './looks.js';
@@ -35,6 +36,8 @@ interface Seen {
   readonly look: Look;
 }
 
+/** Characters of a room's name: a box is never higher than a page. */
+const ROOM_NAME = 60;
 /** Characters that a narrow column holds in the height of a picture. */
 const BRIEF = 48;
 
@@ -93,7 +96,7 @@ export function ownerBoxes(plan: Plan, strings: OwnerStrings): { boxes: OwnerBox
   const rooms = roomsOf(plan, strings);
   const seen = plan.protectors.map((protector) => ({
     tag: protector.tag,
-    room: rooms.get(protector.tag) ?? '',
+    room: shortened(rooms.get(protector.tag) ?? '', ROOM_NAME),
     ...whereOnSite(plan, protector, strings),
     look: lookOf(plan, protector, strings),
   }));
