@@ -43,7 +43,8 @@ function toTheRight(core: Core, fed: readonly Fed[], form: Form): Upper {
   }
   const first = ys[0] ?? middle;
   const last = ys.at(-1) ?? middle;
-  const top = first - middle;
+  // A box reaches up to where a line from above ends: what hangs at that end stands right beside it.
+  const top = core.height === 0 ? first : 0;
   const tall = core.height === 0 ? last - first : Math.max(core.height, last + BUS_END - top);
   const left = core.width;
   return {
@@ -101,24 +102,20 @@ function downwards(core: Core, fed: readonly Fed[], form: Form): Figure {
 
 /** One line downwards, below all that stands to the right. */
 function oneBelow(core: Core, beside: readonly Fed[], { block, child }: Fed, form: Form): Figure {
-  const upper = toTheRight(core, beside, form);
-  const left = Math.max(child.entryX, upper.entryX);
-  // The box stands at the left edge; what hangs below it may reach further to the left.
-  const shift = left - upper.entryX;
+  const left = Math.max(child.entryX, Math.min(ENTRY, core.width));
+  // What hangs below the box may reach further to the left: the box goes as far, so that a line from there ends at it.
+  const shift = left - Math.min(ENTRY, core.width);
+  const upper = toTheRight({ ...core, width: shift + core.width }, beside, form);
   const start = Math.max(upper.height + GAP, 0);
   const length = block.upright[form].height;
   return {
-    width: Math.max(
-      shift + upper.width,
-      left + Math.max(block.upright[form].right, child.width - child.entryX),
-    ),
+    width: Math.max(upper.width, left + Math.max(block.upright[form].right, child.width - child.entryX)),
     height: start + length + child.height,
-    entryX: left,
+    entryX: upper.entryX,
     entryY: upper.entryY,
     topY: upper.topY,
     draw(pen, x, y) {
-      if (shift > 0) pen.wire(x, y + upper.entryY, x + shift, y + upper.entryY);
-      upper.draw(pen, x + shift, y);
+      upper.draw(pen, x, y);
       const at = x + left;
       pen.wire(at, y + upper.boxBottom, at, y + start);
       block.upright[form].draw(pen, at, y + start, length);
