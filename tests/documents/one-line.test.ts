@@ -5,6 +5,7 @@ import * as fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
 import { jobOf } from '../../bench/jobs-of-size.mjs';
 import { oneLine, pennedSheets, type OneLineRooms } from '../../src/documents/drawing/one-line.js';
+import { legendOf } from '../../src/documents/drawing/one-line/legend.js';
 import { Pen } from '../../src/documents/drawing/one-line/pen.js';
 import { planJob, readInputs } from '../../src/index.js';
 import type { Plan } from '../../src/model/plan.js';
@@ -12,6 +13,8 @@ import { equipment, plan, protector, run } from './fixtures/builder.js';
 import { demoPlan, demoPlans } from './fixtures/demo-plans.js';
 import { anySite } from './fixtures/generated.js';
 import { faultsOf } from './one-line-faults.js';
+import { misplacedTaps } from './one-line-places.js';
+import { tagsOf } from './tags-of.js';
 
 const same = (width: number, height: number): OneLineRooms => ({
   first: { width, height },
@@ -44,17 +47,6 @@ async function sized(protectors: 6 | 14 | 32): Promise<Plan> {
   return planJob(job, inputs);
 }
 
-function tagsOf(text: string): string[] {
-  return text.split(', ').flatMap((one) => {
-    const [, stem, first, last] = /^(.*?)(\d+) to .*?(\d+)$/.exec(one) ?? [];
-    if (stem === undefined || first === undefined || last === undefined) return [one];
-    return Array.from(
-      { length: Number(last) - Number(first) + 1 },
-      (_, i) => `${stem}${String(Number(first) + i)}`,
-    );
-  });
-}
-
 /** The tags of boxes and of protectors on sheets, with those that are drawn more than once; of an equipment in parts once. */
 function drawnTags(sheets: readonly { readonly pen: Pen }[]): { boxes: string[]; protectors: string[] } {
   const boxes: string[] = [];
@@ -76,6 +68,7 @@ function expectDrawn(of: Plan, rooms: OneLineRooms): number {
   const { sheets } = pennedSheets(of, rooms, 'ieee-315');
   for (const sheet of sheets) {
     expect(faultsOf(sheet)).toEqual([]);
+    expect(misplacedTaps(of, sheet)).toEqual([]);
     expect(sheet.width).toBeLessThanOrEqual(rooms.next.width + 0.01);
     expect(sheet.height).toBeLessThanOrEqual(rooms.next.height + 0.01);
   }
@@ -276,4 +269,126 @@ describe('the check of a one-line drawing', () => {
       }),
     ).toEqual(['a line crosses a box']);
   });
+});
+
+describe('the check of where protectors stand', () => {
+  const of = plan({
+    site: {
+      equipments: [
+        equipment('SVC', 'service', 'Wall', ['service']),
+        equipment('MP', 'panel', 'Hall', ['feeder']),
+      ],
+      runs: [run('SVC:service', 'MP:feeder', 10)],
+    },
+    protectors: [
+      protector({ tag: 'P-1', ports: [{ equipment: 'SVC', port: 'service' }] }),
+      protector({ tag: 'P-2', ports: [{ equipment: 'MP', port: 'feeder' }] }),
+    ],
+  });
+  const standing = (first: number, second: number): string[] => {
+    const pen = new Pen();
+    for (const [tag, x] of [
+      ['SVC', 0],
+      ['MP', 100],
+    ] as const) {
+      pen.box({ x, y: 0, width: 20, height: 20 });
+      pen.text([{ text: tag, bold: true }], x + 1, 1);
+    }
+    pen.taps.push({ x: first, y: 10, protectors: ['P-1'] }, { x: second, y: 10, protectors: ['P-2'] });
+    return misplacedTaps(of, { pen });
+  };
+
+  it('finds one that stands at the other end, or behind one of the other end', () => {
+    expect(standing(25, 95)).toEqual([]);
+    expect(standing(25, 30)).toEqual(['P-2 of MP stands nearer to SVC']);
+    expect(standing(25, 60)).toEqual(['P-2 of MP stands nearer to SVC']);
+    expect(standing(70, 25)).toContain('P-2 of MP stands nearer to SVC than P-1');
+  });
+});
+
+const AHEAD = {
+  field: 'ahead_of_disconnect',
+  text: 'yes',
+  value: true,
+  unit: '',
+  origin: { from: 'default', field: 'ahead_of_disconnect' },
+} as const;
+
+describe('a service with a protector', () => {
+  const drawn = (isAhead: boolean): { taps: number[]; main: number; legend: string } => {
+    const service = equipment('SVC', 'service', 'Wall', ['service']);
+    const of = plan({
+      site: {
+        equipments: [
+          isAhead ? { ...service, facts: [...service.facts, AHEAD] } : service,
+          equipment('MP', 'panel', 'Hall', ['feeder']),
+        ],
+        runs: [run('SVC:service', 'MP:feeder', 10)],
+      },
+      protectors: [protector({ tag: 'P-1', ports: [{ equipment: 'SVC', port: 'service' }] })],
+    });
+    const { sheets, trees } = pennedSheets(of, same(327, 60), 'ieee-315');
+    const pens = sheets.map(({ pen }) => pen);
+    const main = pens.flatMap(({ texts }) => texts.filter(({ lines }) => lines[0]?.text === 'main'));
+    return {
+      taps: pens.flatMap(({ taps }) => taps.map(({ x }) => x)),
+      main: main[0]?.x ?? NaN,
+      legend: legendOf(trees, 'ieee-315')
+        .map((e) => e.words)
+        .join(),
+    };
+  };
+
+  it('has its main drawn before a protector behind it, and after one ahead of it', () => {
+    const behind = drawn(false);
+    expect(behind.taps).toHaveLength(1);
+    expect(behind.taps[0]).toBeGreaterThan(behind.main);
+    expect(behind.legend).toContain('Main disconnect of the service');
+    const ahead = drawn(true);
+    expect(ahead.taps).toHaveLength(1);
+    expect(ahead.taps[0]).toBeLessThan(ahead.main);
+  });
+
+  it('has none where no protector stands at it', () => {
+    const none = plan({ site: { equipments: [equipment('SVC', 'service', 'Wall', ['service'])], runs: [] } });
+    const { trees } = pennedSheets(none, ROOMS.letter, 'ieee-315');
+    expect(
+      legendOf(trees, 'ieee-315')
+        .map((e) => e.words)
+        .join(),
+    ).not.toContain('Main disconnect');
+  });
+});
+
+it('counts the housings of one place, and names a turbine’s terminals by what arrives there', () => {
+  const { sheets } = pennedSheets(demoPlan('UF-112'), ROOMS.tabloid, 'ieee-315');
+  const texts = sheets.flatMap(({ pen }) =>
+    pen.texts.map(({ lines }) =>
+      lines
+        .map(({ text }) => text)
+        .join(' ')
+        .replaceAll('\u00a0', ' '),
+    ),
+  );
+  expect(texts.some((text) => text.startsWith('P-4, P-5 (N) 2 housings, each: type 2'))).toBe(true);
+  expect(texts.some((text) => text.startsWith('turbine input 1 AC 3Ø 3W L1 L2 L3'))).toBe(true);
+  expect(texts.join()).not.toMatch(/DC input 1 turbine/);
+});
+
+it('draws housings of one place apart where their devices differ', () => {
+  const ports = [{ equipment: 'MP', port: 'feeder' }];
+  const first = protector({ tag: 'P-1', ports });
+  const taps = (second: Plan['protectors'][number]): string[][] =>
+    pennedSheets(
+      plan({
+        site: { equipments: [equipment('MP', 'panel', 'Hall', ['feeder'])], runs: [] },
+        protectors: [first, second],
+      }),
+      ROOMS.letter,
+      'ieee-315',
+    ).sheets.flatMap(({ pen }) => pen.taps.map(({ protectors }) => [...protectors]));
+  expect(taps({ ...first, tag: 'P-2' })).toEqual([['P-1', 'P-2']]);
+  const other = first.overcurrent.map((d) => ({ ...d, amps: (d.amps ?? 0) + 10 }));
+  expect(other.length).toBeGreaterThan(0);
+  expect(taps({ ...first, tag: 'P-2', overcurrent: other })).toEqual([['P-1'], ['P-2']]);
 });

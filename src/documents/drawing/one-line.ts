@@ -80,7 +80,17 @@ export function pennedSheets(
 
 /** Trees under one node, so that alike ones are drawn once as well. */
 function bundled(trees: readonly TreeNode[]): TreeNode {
-  const none = { near: [], far: [], isUpstream: false, length: null, lengthFrom: null, nearTaps: [], farTaps: [], count: 1 };
+  const none = {
+    near: [],
+    far: [],
+    isUpstream: false,
+    length: null,
+    lengthFrom: null,
+    hasMain: false,
+    nearTaps: [],
+    farTaps: [],
+    count: 1,
+  };
   return {
     form: 'from',
     equipments: [],

@@ -21,7 +21,7 @@ function telling(words: OneLineWords): Told {
         protectors: tap.protectors.map((p) => ({ ...p, tag: 'P' })),
       })
       .map(({ text }) => text),
-    tap.protectors.length,
+    tap.housings,
     tap.protectors.map((p) => [p.part, p.existing, p.channels.length]),
     tap.again,
   ];
@@ -47,6 +47,7 @@ function telling(words: OneLineWords): Told {
       ports(of.near),
       ports(of.far),
       words.atLine({ ...of, near: of.near.map(unnumbered) }, near).map(({ text }) => text),
+      of.hasMain,
       of.nearTaps.map(untagged),
       of.farTaps.map(untagged),
       of.child === null ? of.far.map(({ equipment }) => equipment) : node(of.child),

@@ -47,6 +47,7 @@ const TRUNK = {
   isUpstream: false,
   length: null,
   lengthFrom: null,
+  hasMain: false,
   nearTaps: [],
   farTaps: [],
   count: 1,

@@ -1,8 +1,8 @@
 import { drawingInMillimetres } from '../svg.js';
-import { heightOf, widthOf } from './measure.js';
+import { BLANK, heightOf, widthOf } from './measure.js';
 import { Pen } from './pen.js';
-import { tapSymbolOf } from './line-blocks.js';
-import { tapSymbol, type SymbolFamily, type TapSymbol } from './symbols.js';
+import { tapSymbolOf } from './hung-taps.js';
+import { mainSymbol, tapSymbol, type SymbolFamily, type TapSymbol } from './symbols.js';
 import type { TreeNode } from './tree.js';
 
 /** A symbol with what it means. */
@@ -37,7 +37,8 @@ export function legendOf(trees: readonly TreeNode[], family: SymbolFamily): Lege
   const nodes = [...trees];
   // It grows while it is walked.
   for (const node of nodes) {
-    for (const { nearTaps, farTaps, child } of node.branches) {
+    for (const { hasMain, nearTaps, farTaps, child } of node.branches) {
+      if (hasMain) used.add(MAIN);
       for (const tap of [...nearTaps, ...farTaps]) {
         const symbol = tapSymbolOf(tap);
         for (const { existing } of tap.protectors) used.add(existing === null ? '(N)' : '(E)');
@@ -57,10 +58,24 @@ export function legendOf(trees: readonly TreeNode[], family: SymbolFamily): Lege
       words: text,
     };
   });
+  if (used.has(MAIN)) drawn.push(mainEntry(family));
   return [...drawn, ...MARKS.filter(({ mark }) => used.has(mark) || mark === BLANK).map(markEntry)];
 }
 
-const BLANK = '____';
+const MAIN = 'main';
+
+function mainEntry(family: SymbolFamily): LegendEntry {
+  const { parts, height, half } = mainSymbol(family);
+  const pen = new Pen();
+  pen.wire(half + 0.5, 0.2, half + 0.5, 1.4);
+  pen.symbol(parts, half + 0.5, 1.4);
+  pen.wire(half + 0.5, height + 1.4, half + 0.5, height + 2.6);
+  const told = `Main disconnect of the service, switch or breaker (after ${STANDARD[family]})`;
+  return {
+    svg: drawingInMillimetres(2 * half + 1, height + 2.8, told, 'symbol', pen.markup()),
+    words: told,
+  };
+}
 
 /** Marks that are letters; the equipment itself and its conductors are shown for orientation. */
 const MARKS = [

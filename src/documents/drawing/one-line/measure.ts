@@ -16,6 +16,9 @@ export interface Line {
 /** A blank at which no line breaks: between a figure and its unit. */
 export const NO_BREAK = '\u00a0';
 
+/** What the list doesn't say is filled in by hand. */
+export const BLANK = '____';
+
 /** A figure or a name that stays on one line: `15 to 30 A`. */
 export function unbroken(text: string): string {
   return text.replaceAll(' ', NO_BREAK);

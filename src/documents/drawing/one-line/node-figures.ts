@@ -29,9 +29,18 @@ interface Fed {
 /** Which form of a line is meant: its protectors beside each other, or below each other. */
 type Form = 0 | 1;
 
+/** How long lines are that need so much each: as long as the longest, so that what they lead to stands in line, or as they need. */
+function lengthsOf(needed: readonly number[], isRagged: boolean): readonly number[] {
+  const most = Math.max(...needed);
+  return isRagged ? needed : needed.map(() => most);
+}
+
 /** Lines to the right, below each other; the box as tall as they ask for. */
-function toTheRight(core: Core, fed: readonly Fed[], form: Form): Upper {
-  const length = Math.max(...fed.map(({ block }) => block.level[form].width));
+function toTheRight(core: Core, fed: readonly Fed[], form: Form, isRagged = false): Upper {
+  const lengths = lengthsOf(
+    fed.map(({ block }) => block.level[form].width),
+    isRagged,
+  );
   const middle = Math.min(core.height / 2, 14);
   const ys: number[] = [];
   let bottom = 0;
@@ -43,11 +52,12 @@ function toTheRight(core: Core, fed: readonly Fed[], form: Form): Upper {
   }
   const first = ys[0] ?? middle;
   const last = ys.at(-1) ?? middle;
-  const top = first - middle;
+  // A box reaches up to where a line from above ends: what hangs at that end stands right beside it.
+  const top = core.height === 0 ? first : 0;
   const tall = core.height === 0 ? last - first : Math.max(core.height, last + BUS_END - top);
   const left = core.width;
   return {
-    width: left + length + Math.max(...fed.map(({ child }) => child.width)),
+    width: left + Math.max(...fed.map(({ child }, index) => (lengths[index] ?? 0) + child.width)),
     height: Math.max(bottom, top + tall),
     entryX: Math.min(ENTRY, core.width),
     entryY: first,
@@ -56,7 +66,7 @@ function toTheRight(core: Core, fed: readonly Fed[], form: Form): Upper {
     draw(pen, x, y) {
       core.draw(pen, { x, y: y + top, width: core.width, height: tall }, 'right');
       for (const [index, { block, child }] of fed.entries()) {
-        const at = y + (ys[index] ?? 0);
+        const [at, length] = [y + (ys[index] ?? 0), lengths[index] ?? 0];
         block.level[form].draw(pen, x + left, at, length + (child.inset ?? 0));
         child.draw(pen, x + left + length, at - child.entryY);
       }
@@ -65,8 +75,11 @@ function toTheRight(core: Core, fed: readonly Fed[], form: Form): Upper {
 }
 
 /** Lines downwards, beside each other; the box as wide as they ask for. */
-function downwards(core: Core, fed: readonly Fed[], form: Form): Figure {
-  const length = Math.max(...fed.map(({ block }) => block.upright[form].height));
+function downwards(core: Core, fed: readonly Fed[], form: Form, isRagged = false): Figure {
+  const lengths = lengthsOf(
+    fed.map(({ block }) => block.upright[form].height),
+    isRagged,
+  );
   const xs: number[] = [];
   let right = 0;
   for (const [index, { block, child }] of fed.entries()) {
@@ -80,7 +93,7 @@ function downwards(core: Core, fed: readonly Fed[], form: Form): Figure {
   const wide = core.width === 0 ? last : Math.max(core.width, last + BUS_END);
   return {
     width: Math.max(right, wide),
-    height: core.height + length + Math.max(...fed.map(({ child }) => child.height)),
+    height: core.height + Math.max(...fed.map(({ child }, index) => (lengths[index] ?? 0) + child.height)),
     entryX: first,
     entryY: core.height / 2,
     ...(core.width === 0 ? { inset: first } : {}),
@@ -89,7 +102,7 @@ function downwards(core: Core, fed: readonly Fed[], form: Form): Figure {
       if (core.width === 0) core.draw(pen, { x: x + first, y, width: last - first, height: 0 }, 'down');
       else core.draw(pen, { x, y, width: wide, height: core.height }, 'down');
       for (const [index, { block, child }] of fed.entries()) {
-        const at = x + (xs[index] ?? 0);
+        const [at, length] = [x + (xs[index] ?? 0), lengths[index] ?? 0];
         const start = y + core.height;
         block.upright[form].draw(pen, at, start, length);
         if (child.topY > 0) pen.wire(at, start + length, at, start + length + child.topY);
@@ -99,26 +112,39 @@ function downwards(core: Core, fed: readonly Fed[], form: Form): Figure {
   };
 }
 
+/** What lines of unequal length have to save, mm, to be drawn so; common practice, no source. */
+const LEAST_SAVED = 8;
+
+/** The arrangement with what stands at the ends in line, and the one without where that is much smaller. */
+function inLineOrNot(
+  arranged: typeof downwards,
+  size: 'width' | 'height',
+  core: Core,
+  fed: readonly Fed[],
+  form: Form,
+): Figure[] {
+  const inLine = arranged(core, fed, form);
+  if (fed.length < 2) return [inLine];
+  const ragged = arranged(core, fed, form, true);
+  return inLine[size] - ragged[size] < LEAST_SAVED ? [inLine] : [inLine, ragged];
+}
+
 /** One line downwards, below all that stands to the right. */
 function oneBelow(core: Core, beside: readonly Fed[], { block, child }: Fed, form: Form): Figure {
-  const upper = toTheRight(core, beside, form);
-  const left = Math.max(child.entryX, upper.entryX);
-  // The box stands at the left edge; what hangs below it may reach further to the left.
-  const shift = left - upper.entryX;
+  const left = Math.max(child.entryX, Math.min(ENTRY, core.width));
+  // What hangs below the box may reach further to the left: the box goes as far, so that a line from there ends at it.
+  const shift = left - Math.min(ENTRY, core.width);
+  const upper = toTheRight({ ...core, width: shift + core.width }, beside, form);
   const start = Math.max(upper.height + GAP, 0);
   const length = block.upright[form].height;
   return {
-    width: Math.max(
-      shift + upper.width,
-      left + Math.max(block.upright[form].right, child.width - child.entryX),
-    ),
+    width: Math.max(upper.width, left + Math.max(block.upright[form].right, child.width - child.entryX)),
     height: start + length + child.height,
-    entryX: left,
+    entryX: upper.entryX,
     entryY: upper.entryY,
     topY: upper.topY,
     draw(pen, x, y) {
-      if (shift > 0) pen.wire(x, y + upper.entryY, x + shift, y + upper.entryY);
-      upper.draw(pen, x + shift, y);
+      upper.draw(pen, x, y);
       const at = x + left;
       pen.wire(at, y + upper.boxBottom, at, y + start);
       block.upright[form].draw(pen, at, y + start, length);
@@ -201,8 +227,12 @@ export function nodeFigures(words: OneLineWords, family: SymbolFamily, room: Roo
       });
     const forms: readonly Form[] = blocks.some(({ isManifold }) => isManifold) ? [0, 1] : [0];
     return forms.flatMap((form) => [
-      ...choices(sets, 'width').map((chosen) => toTheRight(core, fed(chosen), form)),
-      ...choices(sets, 'height').map((chosen) => downwards(core, fed(chosen), form)),
+      ...choices(sets, 'width').flatMap((chosen) =>
+        inLineOrNot(toTheRight, 'width', core, fed(chosen), form),
+      ),
+      ...choices(sets, 'height').flatMap((chosen) =>
+        inLineOrNot(downwards, 'height', core, fed(chosen), form),
+      ),
       ...(node.form === 'box' ? oneOfThemBelow(core, blocks, sets, form) : []),
       ...combsOf(node).flatMap((comb) => madeWith(comb, core, form)),
     ]);

@@ -22,6 +22,13 @@ export interface Stroke {
   readonly y2: number;
 }
 
+/** Where protectors of these tags tap a line. */
+export interface TapPlace {
+  readonly x: number;
+  readonly y: number;
+  readonly protectors: readonly string[];
+}
+
 const mm = (value: number): string => String(Math.round(value * 100) / 100);
 
 /** From the top of a line of text to its base. */
@@ -33,6 +40,8 @@ export class Pen {
   /** Lines between things: none may cross a text. */
   readonly wires: Stroke[] = [];
   readonly boxes: Area[] = [];
+  /** Where protectors tap their lines. */
+  readonly taps: TapPlace[] = [];
   /** Symbols of protectors. */
   readonly symbols: Area[] = [];
   private thin = '';

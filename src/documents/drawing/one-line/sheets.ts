@@ -55,7 +55,12 @@ interface Cutting {
 
 /** A piece that begins where a line of another was cut. */
 function pieceOf(branch: Branch): TreeNode {
-  return { form: 'from', equipments: [], branches: [{ ...branch, nearTaps: [] }], part: 'whole' };
+  return {
+    form: 'from',
+    equipments: [],
+    branches: [{ ...branch, hasMain: false, nearTaps: [] }],
+    part: 'whole',
+  };
 }
 
 const area = ({ width, height }: Figure): number => width * height;

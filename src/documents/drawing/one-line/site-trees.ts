@@ -21,22 +21,21 @@ const FIRST_KINDS = [
 
 const placeKey = ({ equipment, port }: End): string => JSON.stringify([equipment, port]);
 
-/** The taps at each port: housings of one port are one tap. */
+/** The taps at each port: housings of one port that share all that is told of them are one tap. */
 function tapsByPort(plan: Plan): Map<string, Tap[]> {
-  const found = new Map<string, Tap[]>();
   const placed = new Map<string, PlannedProtector[]>();
   for (const protector of plan.protectors) {
-    const key = JSON.stringify([protector.ports, protector.part, protector.existing]);
-    const known = placed.get(key);
-    if (known) {
-      known.push(protector);
-      continue;
-    }
-    const protectors = [protector];
-    placed.set(key, protectors);
-    protector.ports.forEach((port, index) => {
+    const { ports, part, existing, overcurrent, wiring, required } = protector;
+    const lead = [wiring.leadGauge, wiring.leadLengthLimit];
+    const key = JSON.stringify([ports, part, existing, overcurrent, lead, required.mcov]);
+    placed.set(key, [...(placed.get(key) ?? []), protector]);
+  }
+  const found = new Map<string, Tap[]>();
+  for (const protectors of placed.values()) {
+    protectors[0]?.ports.forEach((port, index) => {
       const at = placeKey(port);
-      found.set(at, [...(found.get(at) ?? []), { protectors, again: index > 0 }]);
+      const tap = { protectors, housings: protectors.length, again: index > 0 };
+      found.set(at, [...(found.get(at) ?? []), tap]);
     });
   }
   return found;
@@ -128,6 +127,7 @@ function nodeOf(
       isUpstream: edge.to.equipment === tag,
       length: edge.length,
       lengthFrom: edge.lengthFrom,
+      hasMain: false,
       nearTaps: [],
       farTaps: child === null ? [] : tapsAt(far),
       child,
@@ -146,9 +146,11 @@ function nodeOf(
     .flatMap(([port, own]) => {
       const end = { equipment: tag, port };
       const nearTaps = hung.has(placeKey(end)) ? [] : tapsAt(end);
-      if (nearTaps.length === 0) return own;
+      // A protector stands ahead of the main or behind it: it is drawn where one stands.
+      const hasMain = equipment.kind === 'service' && port === 'service' && tapsAt(end).length > 0;
+      if (nearTaps.length === 0 && !hasMain) return own;
       const [only, ...more] = own;
-      if (only && more.length === 0) return [{ ...only, nearTaps }];
+      if (only && more.length === 0) return [{ ...only, hasMain, nearTaps }];
       const bus: TreeNode | null = only
         ? { form: 'bus', equipments: [], branches: own, part: 'whole' }
         : null;
@@ -158,6 +160,7 @@ function nodeOf(
         isUpstream: false,
         length: null,
         lengthFrom: null,
+        hasMain,
         nearTaps,
         farTaps: [],
         child: bus,
@@ -179,6 +182,7 @@ function behindUtility(node: TreeNode, { taps }: Building): TreeNode {
     isUpstream: false,
     length: null,
     lengthFrom: null,
+    hasMain: false,
     nearTaps: [],
     farTaps,
     child: node,

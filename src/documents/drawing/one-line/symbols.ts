@@ -30,6 +30,22 @@ const GROUND: readonly SymbolPart[] = [
   strokes(['M', -2.2, 0], ['h', 4.4], ['M', -1.4, 0.9], ['h', 2.8], ['M', -0.6, 1.8], ['h', 1.2]),
 ];
 
+/** A part turned from hanging down to lying to the right; its left side is then below. */
+function turnedCommand(command: Commands[number]): Commands[number] {
+  const [letter, ...n] = command;
+  const [a = 0, b = 0] = n;
+  if (letter === 'M' || letter === 'L' || letter === 'l') return [letter, b, -a];
+  if (letter === 'h') return ['v', -a];
+  if (letter === 'v') return ['h', a];
+  if (letter === 'a') return [letter, ...n.slice(0, 5), n[6] ?? 0, -(n[5] ?? 0)];
+  return command;
+}
+
+/** A symbol that hangs down, as it lies to the right of its place. */
+export function turned(parts: readonly SymbolPart[]): SymbolPart[] {
+  return parts.map((part) => ({ ...part, commands: part.commands.map(turnedCommand) }));
+}
+
 const moved = (parts: readonly SymbolPart[], dy: number): SymbolPart[] =>
   parts.map((part) => ({
     ...part,
@@ -75,6 +91,19 @@ const GAP: readonly SymbolPart[] = [
   down(0, 0.4),
   down(4.2, 0.4),
 ];
+
+/** The main disconnect of a service, in its line, its blade to the right. */
+const MAIN: Readonly<Record<SymbolFamily, readonly SymbolPart[]>> = {
+  'ieee-315': [disc(0, 0.05, 0.45), disc(0, 5.05, 0.45), strokes(['M', 0, 5.5], ['L', 2.1, 1.2])],
+  'iec-60617': [
+    strokes(['M', 0, 0], ['v', 0.9], ['M', -0.9, 0.9], ['h', 1.8], ['M', 0, 6], ['v', -0.9], ['L', 2, 1.4]),
+  ],
+};
+
+/** The main disconnect of a service from where its line is broken to where it goes on. */
+export function mainSymbol(family: SymbolFamily): DrawnSymbol {
+  return { parts: MAIN[family], height: 6, half: 2.2 };
+}
 
 /** Where a line leaves another. */
 export const JOINT: readonly SymbolPart[] = [disc(0, 0, 0.6)];

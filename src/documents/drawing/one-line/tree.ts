@@ -10,6 +10,8 @@ export interface End {
 /** Protectors that hang on a line at one place: of one placement, or alike at alike places. */
 export interface Tap {
   readonly protectors: readonly PlannedProtector[];
+  /** Housings at one place; more protectors than that are those of alike places. */
+  readonly housings: number;
   /** True where the housing is drawn in full on another line, which it guards as well. */
   readonly again: boolean;
 }
@@ -26,6 +28,8 @@ export interface Branch {
   readonly length: number | null;
   /** Where the length is that of a run through other equipment: where that run begins. */
   readonly lengthFrom: string | null;
+  /** True where it leaves through the main disconnect of a service, ahead of its other protectors. */
+  readonly hasMain: boolean;
   readonly nearTaps: readonly Tap[];
   readonly farTaps: readonly Tap[];
   /** What stands at its end; null: it goes on elsewhere, at `far`, or ends open. */

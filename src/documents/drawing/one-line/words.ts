@@ -1,27 +1,23 @@
 import { holds } from '../../../model/ac-parts.js';
 import { isNec, type Basis } from '../../../model/editions.js';
-import type { Plan, PlannedEquipment, PlannedProtector } from '../../../model/plan.js';
+import type { Plan, PlannedEquipment } from '../../../model/plan.js';
 import { AC_SYSTEMS } from '../../../model/words.js';
-import { current, figure, neededVolts, plain } from '../../../words/figures.js';
-import { lengthUnitOf, paperLead, paperLength, type LengthUnit } from '../../../words/lengths.js';
+import { current, figure, plain } from '../../../words/figures.js';
+import { lengthUnitOf, paperLength } from '../../../words/lengths.js';
 import { shortened } from '../../parts/css.js';
-import { deviceInFew } from '../../../words/devices-in-short.js';
 import { acSystemWords, equipmentWords } from '../../../words/one-line.js';
 import { portsInWords as portWords } from '../../../words/port-words.js';
-import { isDeviceBlank, isLeadBlank } from '../../parts/blanks.js';
-import { NO_BREAK, onLines, unbroken, type Line } from './measure.js';
+import { BLANK, onLines, unbroken, type Line } from './measure.js';
 import { tagsInShort } from './tags.js';
+import { tapLines } from './tap-words.js';
 import type { Branch, End, Tap, TreeNode } from './tree.js';
 
-/** Widths of text, mm: in a box, at a protector, at a line. */
+/** Widths of text, mm: in a box, at a line. */
 const BOX = 36;
-const TAP = 36;
 const AT_LINE = 34;
 
 /** Characters of a name that a drawing keeps; the whole stands in the list. */
 const MOST_OF_NAME = 44;
-
-const BLANK = '____';
 
 function fact(equipment: PlannedEquipment, field: string): PlannedEquipment['facts'][number] | undefined {
   return equipment.facts.find((f) => f.field === field);
@@ -54,6 +50,10 @@ function acSystem(equipment: PlannedEquipment, port: string): string {
 }
 
 const DC_PORT = /^(?:dc-in(?:-\d+)?|battery)$/;
+
+/** What a turbine's line carries begins with this. */
+const TURBINE = 'turbine ';
+const DC_INPUT = /^DC input/;
 
 /** The words of a drawing of one plan. */
 export interface OneLineWords {
@@ -171,8 +171,9 @@ function lineSystem(branch: Branch, at: (end: End) => PlannedEquipment | undefin
     return [unbroken(words), conductors];
   }
   const turbine = ends.map(at).find((e) => e?.kind === 'wind-turbine' || e?.kind === 'hydro-turbine');
-  if (turbine && word(turbine, 'output') === 'three-phase') return ['turbine AC 3Ø 3W', 'L1 L2 L3'];
-  if (turbine && word(turbine, 'output') !== 'dc') return ['AC or DC of turbine'];
+  if (turbine && word(turbine, 'output') === 'three-phase')
+    return [`turbine AC ${isNec(basis) ? '3Ø' : '3-ph'} 3W`, 'L1 L2 L3'];
+  if (turbine && word(turbine, 'output') !== 'dc') return ['turbine AC or DC'];
   if (ends.some(({ port }) => DC_PORT.test(port))) return ['', 'DC 2W'];
   const control = ends.map(at).find((e) => e && word(e, 'control_voltage') !== '');
   return control ? [`control, ${word(control, 'control_voltage')}`] : [];
@@ -182,52 +183,6 @@ function lineSystem(branch: Branch, at: (end: End) => PlannedEquipment | undefin
 function isPartOf(part: string, whole: string): boolean {
   const [a, b] = [part, whole].map((text) => AC_SYSTEMS.find((one) => one === text));
   return a !== undefined && b !== undefined && holds(b, a);
-}
-
-/** The device of the first port as the schedule has it, without its voltage; a blank where it is to be filled in. */
-function deviceWords({ overcurrent }: PlannedProtector): string {
-  const [device] = overcurrent;
-  if (!device) return `device ${BLANK} A`;
-  const told = deviceInFew({ ...device, volts: null }).replace(/\(.*\)$/, unbroken);
-  if (!isDeviceBlank(device))
-    return device.device === 'none' || device.device === 'unknown' ? `device: ${told}` : told;
-  return `device ${BLANK}${told === '' ? ' A' : `, ${unbroken(told)}`}`;
-}
-
-function typeWords({ partDetails }: PlannedProtector): string {
-  if (partDetails === null) return `type ${BLANK}`;
-  if (partDetails.type !== null) return `type ${partDetails.type}`;
-  return partDetails.iecClass === null ? `type ${BLANK}` : `type ${partDetails.iecClass}`;
-}
-
-function voltageWords(protector: PlannedProtector, basis: Basis): string {
-  const name = isNec(basis) ? 'MCOV' : 'Uc';
-  const given = protector.figures?.mcov ?? null;
-  if (given !== null) return `${name} ${figure(given, 'V')}`;
-  const needed = protector.required.mcov;
-  return needed === null ? `${name} ${BLANK} V` : `${name} \u2265 ${figure(neededVolts(needed), 'V')}`;
-}
-
-function tapLines({ protectors, again }: Tap, basis: Basis, unit: LengthUnit): Line[] {
-  const [protector] = protectors;
-  if (!protector) return [];
-  const tags = tagsInShort(protectors.map((p) => p.tag));
-  const tag = `${tags}${NO_BREAK}${protector.existing === null ? '(N)' : '(E)'}`;
-  if (again) return onLines(`${tags}, same housing`, TAP, true);
-  const { figures, wiring } = protector;
-  const stated = wiring.leadGauge === '' ? (figures?.smallestLead ?? '') : wiring.leadGauge;
-  const gauge = isLeadBlank(protector)
-    ? `${BLANK} ${isNec(basis) ? 'AWG' : 'mm\u00b2'}`
-    : stated.replaceAll('mm2', 'mm\u00b2');
-  const longest = paperLead(wiring.leadLengthLimit, unit, 'down');
-  return [
-    ...onLines(tag, TAP, true),
-    ...[
-      `${unbroken(typeWords(protector))}, ${unbroken(voltageWords(protector, basis))}`,
-      deviceWords(protector),
-      `lead ${unbroken(`${gauge} \u2264 ${longest}`)}`,
-    ].flatMap((text) => onLines(text, TAP)),
-  ];
 }
 
 /** The words of a plan's drawing. */
@@ -253,7 +208,10 @@ export function oneLineWords(plan: Plan, numbers: SheetNumbers): OneLineWords {
           : near.form === 'from'
             ? elsewhere('from', branch.near, numbers)
             : [];
-      const [system = '', conductors = ''] = near.form === 'utility' ? [] : lineSystem(branch, at, basis);
+      const [told = '', conductors = ''] = near.form === 'utility' ? [] : lineSystem(branch, at, basis);
+      // Terminals that rectify inside are named by what arrives there, not as a DC input.
+      const isTurbines = told.startsWith(TURBINE) && DC_INPUT.test(leaving);
+      const system = isTurbines ? told.slice(TURBINE.length) : told;
       const length =
         branch.length === null
           ? branch.far.length === 0 || branch.near.length === 0
@@ -261,7 +219,8 @@ export function oneLineWords(plan: Plan, numbers: SheetNumbers): OneLineWords {
             : 'length ____'
           : `${paperLength(branch.length, unit)}${branch.lengthFrom === null ? '' : ` from ${branch.lengthFrom}`}`;
       const last = [unbroken(conductors), unbroken(length)].filter((t) => t !== '').join(', ');
-      const first = near.form === 'utility' ? 'utility' : leaving;
+      const arriving = isTurbines ? leaving.replace(DC_INPUT, `${TURBINE}input`) : leaving;
+      const first = near.form === 'utility' ? 'utility' : arriving;
       return [
         ...many,
         ...[first, system, last].filter((t) => t !== '').flatMap((text) => onLines(text, AT_LINE)),
