@@ -374,3 +374,21 @@ it('counts the housings of one place, and names a turbine’s terminals by what 
   expect(texts.some((text) => text.startsWith('turbine input 1 AC 3Ø 3W L1 L2 L3'))).toBe(true);
   expect(texts.join()).not.toMatch(/DC input 1 turbine/);
 });
+
+it('draws housings of one place apart where their devices differ', () => {
+  const ports = [{ equipment: 'MP', port: 'feeder' }];
+  const first = protector({ tag: 'P-1', ports });
+  const taps = (second: Plan['protectors'][number]): string[][] =>
+    pennedSheets(
+      plan({
+        site: { equipments: [equipment('MP', 'panel', 'Hall', ['feeder'])], runs: [] },
+        protectors: [first, second],
+      }),
+      ROOMS.letter,
+      'ieee-315',
+    ).sheets.flatMap(({ pen }) => pen.taps.map(({ protectors }) => [...protectors]));
+  expect(taps({ ...first, tag: 'P-2' })).toEqual([['P-1', 'P-2']]);
+  const other = first.overcurrent.map((d) => ({ ...d, amps: (d.amps ?? 0) + 10 }));
+  expect(other.length).toBeGreaterThan(0);
+  expect(taps({ ...first, tag: 'P-2', overcurrent: other })).toEqual([['P-1'], ['P-2']]);
+});

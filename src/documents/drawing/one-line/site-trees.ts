@@ -21,11 +21,13 @@ const FIRST_KINDS = [
 
 const placeKey = ({ equipment, port }: End): string => JSON.stringify([equipment, port]);
 
-/** The taps at each port: housings of one port are one tap. */
+/** The taps at each port: housings of one port that share all that is told of them are one tap. */
 function tapsByPort(plan: Plan): Map<string, Tap[]> {
   const placed = new Map<string, PlannedProtector[]>();
   for (const protector of plan.protectors) {
-    const key = JSON.stringify([protector.ports, protector.part, protector.existing]);
+    const { ports, part, existing, overcurrent, wiring, required } = protector;
+    const lead = [wiring.leadGauge, wiring.leadLengthLimit];
+    const key = JSON.stringify([ports, part, existing, overcurrent, lead, required.mcov]);
     placed.set(key, [...(placed.get(key) ?? []), protector]);
   }
   const found = new Map<string, Tap[]>();
