@@ -37,7 +37,7 @@ export function deviceInFew(device: Device): string {
   const why = WHY[device.because.code];
   if (why !== undefined) {
     return device.because.code === 'overcurrent/array-below'
-      ? `none of its own (circuit ≤ ${plain(device.amps ?? 0)} A by the part)`
+      ? `none of its own (circuit ≤ ${plain(device.amps ?? 0)} A)`
       : why;
   }
   const { poles, volts, dc, straight } = device;
@@ -71,6 +71,8 @@ function controlText({ amps }: Device, leadsRestOn: LeadsRestOn): string {
 
 function inSchedule(device: Device, leadsRestOn: LeadsRestOn): string {
   if (device.because.code === 'overcurrent/by-supply-of-control') return controlText(device, leadsRestOn);
+  if (device.because.code === 'overcurrent/array-below')
+    return `none of its own: circuit at most ${plain(device.amps ?? 0)} A by the part`;
   return [deviceInFew(device), interruptingText(device)].filter((one) => one !== '').join(', ');
 }
 
