@@ -457,9 +457,9 @@ describe.each([...plans.keys()])('the printed pages of %s', (job) => {
     }
   });
 
-  it('are two for the owner up to eight protectors, and one more for each further eight', () => {
+  it('are two for the owner up to eight protectors, and one more for each further six', () => {
     const count = plans.get(job)?.protectors.length ?? 0;
-    const most = 2 + Math.ceil(Math.max(0, count - 8) / 8);
+    const most = 2 + Math.ceil(Math.max(0, count - 8) / 6);
     expect(printed.get(job)?.get('owner-sheet.pdf')?.pages.length).toBeLessThanOrEqual(most);
   });
 });

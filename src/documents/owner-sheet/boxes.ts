@@ -74,7 +74,7 @@ function boxOf(begins: boolean, alike: readonly Seen[]): OwnerBox[] {
     ? alike.map(({ tag }) => look.picture(tag, alike.length === 1 ? '' : tag))
     : [look.picture(tagsOf(alike).join(', '), '')];
   const rooms = grouped(alike, ({ room }) => room).map((inRoom) => {
-    return { room: begins ? (inRoom[0]?.room ?? '') : '', tags: sidesOf(inRoom) };
+    return { room: begins ? shortened(inRoom[0]?.room ?? '', ROOM_NAME) : '', tags: sidesOf(inRoom) };
   });
   return [
     {
@@ -96,7 +96,7 @@ export function ownerBoxes(plan: Plan, strings: OwnerStrings): { boxes: OwnerBox
   const rooms = roomsOf(plan, strings);
   const seen = plan.protectors.map((protector) => ({
     tag: protector.tag,
-    room: shortened(rooms.get(protector.tag) ?? '', ROOM_NAME),
+    room: rooms.get(protector.tag) ?? '',
     ...whereOnSite(plan, protector, strings),
     look: lookOf(plan, protector, strings),
   }));
