@@ -17,16 +17,24 @@ import { loadFonts } from '../../src/print/page.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan } from './fixtures/plans.js';
 import { stressPlan } from './fixtures/stress.js';
-import { setByHand } from './fixtures/set-by-hand.js';
+import { MEASURING_SCRIPT } from '../../src/print/measured-blocks.js';
+import type { MeasuredBlock } from '../../src/model/print.js';
 
 // The one with the most in it comes last: axe has looked at most of it by then.
 const plans = new Map<string, Plan>(
   [draftPlan(), housePlan(), ...demoPlans(), stressPlan()].map((plan) => [plan.job, plan]),
 );
 
-// The widths that the named pages give, since a screen has one width for all: landscape letter and landscape tabloid.
+// The widths that the named pages give, since a screen has one width for all: landscape letter and landscape tabloid; permit
+// sheets state their own.
 const WIDTHS =
-  '<style>body{width:509pt}#schedule{width:689pt}.sheet,.schedule-sheet{width:1087pt}.label-sheet{width:612pt}</style>';
+  '<style>body{width:509pt}#schedule{width:689pt}.sheet:not(:has(.frame)),.schedule-sheet{width:1087pt}.label-sheet{width:612pt}</style>';
+
+/** Blocks of permit sheets, measured in the page that shows the documents. */
+const measuredHere = async (html: string): Promise<readonly MeasuredBlock[]> => {
+  await page.setContent(html, { waitUntil: 'load' });
+  return (await page.evaluate(MEASURING_SCRIPT)) as readonly MeasuredBlock[];
+};
 
 let browser: RunningBrowser;
 let page: Page;
@@ -40,7 +48,7 @@ beforeAll(async () => {
     settings: defaultSettings(),
     date: '2025-03-14',
     fonts: fonts.kit,
-    measure: setByHand,
+    measure: measuredHere,
     templatesFolder: marked,
   };
   browser = await startBrowser();
@@ -176,7 +184,12 @@ describe('the measuring in a browser', () => {
 });
 
 /** Structures and templates that axe has looked at. */
-const looked = { structures: new Set<string>(), templates: new Set<string>(), whole: new Set<string>() };
+const looked = {
+  structures: new Set<string>(),
+  templates: new Set<string>(),
+  blocks: new Set<string>(),
+  whole: new Set<string>(),
+};
 
 /** Lets axe look at the open document, or at those parts of it that have a structure that it hasn't looked at before. */
 async function lookedAt(fileName: string, html: string): Promise<unknown> {
@@ -192,6 +205,8 @@ async function lookedAt(fileName: string, html: string): Promise<unknown> {
   for (const [structure] of structures) looked.structures.add(structure);
   const seen = whole ? html : String(await page.evaluate(markup(parts)));
   for (const [, name = ''] of seen.matchAll(/<!-- of (\S+) -->/g)) looked.templates.add(name);
+  for (const [, name = ''] of seen.matchAll(/<div class="block ([a-z]+)"/g))
+    looked.blocks.add(`permit-sheet/${name}.hbs`);
   return violations;
 }
 
@@ -199,7 +214,8 @@ describe.each([...plans.keys()])('the documents of %s in a browser', (job) => {
   it('fit their boxes and leave axe nothing to find', async () => {
     const plan = plans.get(job);
     if (plan === undefined) throw new Error(job);
-    for (const { fileName, html } of await renderDocuments(plan, context)) {
+    const appendices = ['working', 'sources'] as const;
+    for (const { fileName, html } of await renderDocuments(plan, { ...context, appendices })) {
       await open(html);
       expect(await page.evaluate(OVERFLOWING), `${job}, ${fileName}`).toEqual([]);
       expect(await lookedAt(fileName, html), `${job}, ${fileName}`).toEqual([]);
@@ -209,8 +225,11 @@ describe.each([...plans.keys()])('the documents of %s in a browser', (job) => {
 
 describe('what axe looked at', () => {
   it('holds something of every template but that of the report, which has a test of its own', () => {
-    const own = templateNames().filter((name) => !name.startsWith('report/'));
-    expect([...looked.templates].sort()).toEqual(own.sort());
-    expect(looked.whole.size).toBe(DOCUMENT_KINDS.length);
+    // The page in which blocks are measured is never printed; on their sheets they stand without the comments of their templates.
+    const own = templateNames().filter(
+      (name) => !name.startsWith('report/') && name !== 'permit-sheet/measure.hbs',
+    );
+    expect([...looked.templates, ...looked.blocks].sort()).toEqual(own.sort());
+    expect(looked.whole.size).toBe(DOCUMENT_KINDS.length + 1);
   });
 });

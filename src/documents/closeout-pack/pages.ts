@@ -39,7 +39,7 @@ export async function closeoutPack(given: Prepared): Promise<RenderedDocument> {
   const rules = [pageRules(pagesOf(given, onPaper), marginsOf(given, 'Closeout pack')), ...notePages].join(
     '\n',
   );
-  const style = styleOf(given, ['base', 'safety', 'drawing', 'closeout-pack'], rules);
+  const style = styleOf(given, ['base', 'kit-safety', 'safety', 'drawing', 'closeout-pack'], rules);
   const view = checkedView(
     'closeout-pack',
     CloseoutPackSchema,
