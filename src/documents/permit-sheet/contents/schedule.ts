@@ -212,9 +212,8 @@ function whatText(row: Row, sharesListing: boolean): string {
 }
 
 /** What {@link whatText} tells, in its order. */
-function whatHead(rows: readonly Row[], sharesListing: boolean): string {
+function whatHead(sharesListing: boolean): string {
   return [
-    ...(rows.some((r) => r.tags.length > 1) ? ['Quantity'] : []),
     'Protects',
     'location',
     'system',
@@ -254,7 +253,7 @@ export function permitSchedule(plan: Plan, { narrow }: BlockContext): PermitSche
     narrow,
     ...headsOf(columns),
     widthOfWhat: columns.length,
-    whatHead: narrow ? whatHead(rows, sharesListing) : '',
+    whatHead: narrow ? whatHead(sharesListing) : '',
     rows: rows.map((row) => ({
       tags: runs(sorted(row.tags)),
       what: runs(narrow ? whatText(row, sharesListing) : ''),
