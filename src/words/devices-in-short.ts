@@ -1,8 +1,9 @@
 import type { PlannedProtector } from '../model/plan.js';
-import { plain } from './figures.js';
+import { figure, neededCurrent, plain } from './figures.js';
 import { portInWords } from './port-words.js';
 
 type Device = PlannedProtector['overcurrent'][number];
+type LeadsRestOn = NonNullable<PlannedProtector['figures']>['leadsRestOn'];
 
 const NAMES: Readonly<Record<Device['device'], string>> = {
   breaker: 'breaker',
@@ -36,7 +37,7 @@ export function deviceInFew(device: Device): string {
   const why = WHY[device.because.code];
   if (why !== undefined) {
     return device.because.code === 'overcurrent/array-below'
-      ? `none (≤ ${plain(device.amps ?? 0)} A allowed)`
+      ? `none of its own (circuit ≤ ${plain(device.amps ?? 0)} A)`
       : why;
   }
   const { poles, volts, dc, straight } = device;
@@ -50,9 +51,40 @@ export function deviceInFew(device: Device): string {
   return [name, sizeText(device), rating].filter((one) => one !== '').join(', ');
 }
 
-/** The devices of a housing, each once; with their ports where they differ, `at each port` where several are alike. */
-export function devicesInFew(devices: readonly Device[]): string[] {
-  const texts = devices.map(deviceInFew);
+/** `≥ 22 kA`: what a device must interrupt, rounded up; `` where there is none, or the current isn't known. */
+function interruptingText({ because, interrupting }: Device): string {
+  if (WHY[because.code] !== undefined || interrupting === null) return '';
+  const amperes = neededCurrent(interrupting);
+  return `≥ ${amperes < 1000 ? figure(amperes, 'A') : figure(amperes / 1000, 'kA')}`;
+}
+
+/**
+ * A device behind the supply of a control circuit, or one as large as both its leads and the part bear (240.4(D)): never the
+ * larger of the two.
+ */
+function controlText({ amps }: Device, leadsRestOn: LeadsRestOn): string {
+  const sizes = [amps, leadsRestOn?.on === 'supply' ? leadsRestOn.amps : null].filter((one) => one !== null);
+  return sizes.length === 0
+    ? 'class 2 supply, or by others'
+    : `class 2 supply, else device ≤ ${plain(Math.min(...sizes))} A by others`;
+}
+
+function inSchedule(device: Device, leadsRestOn: LeadsRestOn): string {
+  if (device.because.code === 'overcurrent/by-supply-of-control') return controlText(device, leadsRestOn);
+  if (device.because.code === 'overcurrent/array-below')
+    return `none of its own: circuit at most ${plain(device.amps ?? 0)} A by the part`;
+  return [deviceInFew(device), interruptingText(device)].filter((one) => one !== '').join(', ');
+}
+
+/**
+ * The devices of a housing, each once, with what they must interrupt; with their ports where they differ, `at each port` where
+ * several are alike.
+ */
+export function devicesInFew({
+  overcurrent: devices,
+  figures,
+}: Pick<PlannedProtector, 'overcurrent' | 'figures'>): string[] {
+  const texts = devices.map((device) => inSchedule(device, figures?.leadsRestOn ?? null));
   const [first] = texts;
   if (first === undefined || texts.length === 1) return texts;
   if (texts.every((one) => one === first)) return [`${first}; one at each port`];

@@ -54,6 +54,29 @@ export function channelsInShort({ channels }: Pick<PlannedProtector, 'channels'>
   return `${toNeutral.map(channelInShort).join(', ')} to N, ${rest.map(channelInShort).join(', ')} to PE`;
 }
 
+/** True of a conductor that is grounded by what the plan says of its system: N, the corner-grounded phase (L2), a grounded pole. */
+function isGrounded({ wire }: PlannedChannel, grounding: PlannedProtector['grounding']): boolean {
+  switch (grounding) {
+    case 'solid':
+    case 'neutral':
+      return wire.name === 'N';
+    case 'corner':
+      return wire.name === 'N' || wire.name === 'L2';
+    case 'negative':
+    case 'positive':
+      return wire.name === grounding;
+    default:
+      return false;
+  }
+}
+
+/** The ungrounded conductors that a housing has channels for; of a 3+1 part all, with what they go to. */
+export function ungroundedInShort(protector: Pick<PlannedProtector, 'channels' | 'grounding'>): string {
+  const { channels, grounding } = protector;
+  if (channels.some(({ to }) => to === 'N')) return channelsInShort(protector);
+  return channelsInShort({ channels: channels.filter((channel) => !isGrounded(channel, grounding)) });
+}
+
 const SYSTEMS: Readonly<Record<string, string>> = { dc: 'DC', 'three-phase': '3-phase', ac: 'AC' };
 const GROUNDINGS: Readonly<Record<string, string>> = {
   solid: 'solidly grounded',

@@ -60,12 +60,12 @@ beforeAll(async () => {
 
 describe("the owner's sheet", () => {
   it.each(CASES)(
-    'of %i protectors in %s is two pages up to eight and one more for each further eight',
+    'of %i protectors in %s is two pages up to eight and one more for each further six',
     (count, ownerLanguage) => {
       const pages = printed.get(`${count} ${ownerLanguage}`)?.pages ?? [];
       const text = pages.map((p) => p.text.replace(/\s+/g, ' ')).join(' ');
       for (let n = 1; n <= count; n += 1) expect(text).toMatch(new RegExp(`\\bP-${n}\\b`));
-      expect(pages.length).toBeLessThanOrEqual(2 + Math.ceil(Math.max(0, count - 8) / 8));
+      expect(pages.length).toBeLessThanOrEqual(2 + Math.ceil(Math.max(0, count - 8) / 6));
     },
   );
 

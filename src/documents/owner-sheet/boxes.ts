@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
 import type { OwnerStrings } from '../../words/languages/owner-strings.js';
 import { SvgSchema } from '../drawing/svg.js';
+import { shortened } from '../parts/css.js';
 import { roomsOf, whereOnSite } from '../parts/owner-sides.js';
 import type { Look, Needs } from './looks.js';
 import { lookOf, needsOf } from './looks.js';
@@ -35,6 +36,8 @@ interface Seen {
   readonly look: Look;
 }
 
+/** Characters of a room's name: a box is never higher than a page. */
+const ROOM_NAME = 60;
 /** Characters that a narrow column holds in the height of a picture. */
 const BRIEF = 48;
 
@@ -71,7 +74,7 @@ function boxOf(begins: boolean, alike: readonly Seen[]): OwnerBox[] {
     ? alike.map(({ tag }) => look.picture(tag, alike.length === 1 ? '' : tag))
     : [look.picture(tagsOf(alike).join(', '), '')];
   const rooms = grouped(alike, ({ room }) => room).map((inRoom) => {
-    return { room: begins ? (inRoom[0]?.room ?? '') : '', tags: sidesOf(inRoom) };
+    return { room: begins ? shortened(inRoom[0]?.room ?? '', ROOM_NAME) : '', tags: sidesOf(inRoom) };
   });
   return [
     {

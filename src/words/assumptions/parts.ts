@@ -65,7 +65,7 @@ export const PART_ASSUMPTIONS = [
   assumed(RATE_MESSAGES.turbineFloats, {
     decides: 'whether it protects',
     says: ({ clause }) =>
-      `Turbine phases float; no listing for ungrounded systems counted as needed (${clause})`,
+      `Turbine phases float: ${clause} asks for parts listed for ungrounded systems; the listing isn’t checked here, and the authority having jurisdiction may ask for it`,
     tags: tagOf,
   }),
   assumed(RATE_MESSAGES.turbineUnearthed, {
@@ -140,8 +140,7 @@ export const PART_ASSUMPTIONS = [
   }),
   assumed(CHOOSE_MESSAGES.overcurrentControl, {
     decides: 'a device',
-    says: ({ most }) =>
-      `Current of the control circuit limited by its own supply (class 2), else by a device${upTo(most)}`,
+    says: 'Current of the control circuit limited by its own supply (class 2), else by a device of at most the size in the schedule',
     at: atOne,
   }),
   assumed(CHOOSE_MESSAGES.overcurrentBelowLeast, {

@@ -19,10 +19,10 @@ function coldVoltage(steps: readonly Step[], last: Of<'cold-voltage/string'>): s
   const lowest = find(steps, 'cold-voltage/lowest-temperature');
   if (factor) {
     const { change, lowest: coldest, reference, module: of } = factor.values;
-    return `F = 1 + (${figured(change)}) × (${figured(coldest)} - ${figured(reference)}) / ${figured(of)} = ${result(factor)}; ${product}`;
+    return `F = 1 + (${figured(change)}) × (${figured(coldest)} - ${figured(reference)}) / ${figured(of)} = ${fine(exact)}; ${product}`;
   }
   const table = find(steps, 'cold-voltage/factor-of-table');
-  if (table && lowest) return `F = ${result(table)} (Table 690.7(A), ${result(lowest)}); ${product}`;
+  if (table && lowest) return `F = ${fine(exact)} (Table 690.7(A), ${result(lowest)}); ${product}`;
   return product;
 }
 

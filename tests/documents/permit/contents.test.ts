@@ -34,7 +34,7 @@ const NARROW = { narrow: true, dataSheets: true };
 const said = (runs: Runs): string => runs.map(({ text }) => text).join('');
 
 function codes(plan: Plan): Map<string, string[]> {
-  return new Map(codeTable(plan).rows.map(({ clause, entries }) => [clause, entries.map(said)]));
+  return new Map(codeTable(plan).rows.map(({ clause, entries }) => [said(clause), entries.map(said)]));
 }
 const lines = (plan: Plan): string[] => codeTable(plan).lines.map(said);
 
@@ -163,6 +163,7 @@ describe('the schedule', () => {
       'SVC, service; House / east wall (outdoors), behind main, nearest to the feed; 120/240 V, solidly grounded; channels L1, L2; WK-FOXGLOVE, Wicklethorn Works, INVENTED-0009; required 230.67',
     );
     expect(view.rows[3]?.cells.length).toBe(view.widthOfWhat);
+    expect(view.whatHead).toBe('Protects; location; system; channels; part, maker, file; required by');
   });
 
   it('tells below the table what is equal for all, and keeps a column for what is not', () => {
@@ -172,6 +173,22 @@ describe('the schedule', () => {
     expect(view.heads.map(({ text }) => text)).toContain('Leads: ground to');
     const mixed = permitSchedule(demoPlan('UF-106'), WIDE);
     expect(mixed.heads.map(({ text }) => text)).toContain('Leads: gauge, longest, ground to');
+  });
+});
+
+describe('devices in the schedule', () => {
+  const devices = (job: string) =>
+    permitSchedule(demoPlan(job), WIDE).rows.map(({ tags, cells }) => {
+      const told = cells.map((c) => c.lines.map(said).join(' '));
+      return [said(tags), told.find((t) => /breaker|fuses|none of its own|class 2/.test(t))];
+    });
+
+  it('have volts and interrupting rating where the plan knows them', () => {
+    expect(devices('UF-106').at(-1)).toEqual(['P-8', '3-pole breaker, 20–30 A, 480 V, ≥ 22 kA']);
+  });
+
+  it('say that there is none of its own, and up to what', () => {
+    expect(devices('UF-106')[0]).toEqual(['P-1', 'none of its own: circuit at most 30 A by the part']);
   });
 });
 
@@ -230,6 +247,45 @@ describe('the code table', () => {
     expect(codes(demoPlan('UF-113')).has('242.8')).toBe(true);
   });
 
+  it('lists ungrounded conductors alone', () => {
+    expect(codes(demoPlan('UF-103')).get('242.20')).toEqual(['P-1: +', 'P-2 to P-7: L1, L2']);
+    expect(codes(demoPlan('UF-116')).get('242.20')).toContain('P-1 to P-4: −');
+    const corner = structuredClone(demoPlan('UF-109'));
+    for (const protector of corner.protectors) protector.grounding = 'corner';
+    expect(codes(corner).get('242.20')).toEqual(['all: L1, L3']);
+  });
+
+  it('never allows a control circuit a larger device than its leads do, and says why it has no fault current', () => {
+    const plan = demoPlan('UF-106');
+    expect(codes(plan).get('240.4(D)')?.[0]).toBe(
+      'P-2, P-7: class 2 supply, else a device of at most 15 A, leads 12 AWG (least 14 AWG Cu)',
+    );
+    expect(codes(plan).get('242.8')).toContain(
+      'P-2, P-7: current limited by the class 2 supply; confirm, see A5',
+    );
+    const told = textsOf(plan).join('\n');
+    expect(told).toContain('class 2 supply, else device ≤ 15 A by others');
+    expect(told).toContain('No fault current at P-2, P-7: limited by the class 2 supply');
+    expect(told).not.toMatch(/class 2[^\n]*30 A/);
+  });
+
+  it('names the assumption that what is to be confirmed rests on', () => {
+    for (const plan of PLANS) {
+      const numbers = new Set(assumptionRows(plan).rows.map(({ number }) => number));
+      for (const text of [...codes(plan).values()].flat().filter((t) => t.includes('; confirm'))) {
+        const named = /; confirm, see (A\d+(?:, A\d+)*)$/.exec(text)?.[1]?.split(', ') ?? [];
+        expect([plan.job, text, named.length > 0]).toEqual([plan.job, text, true]);
+        for (const one of named) expect(numbers).toContain(one);
+      }
+    }
+  });
+
+  it('says what is common practice where the edition has no figure', () => {
+    expect(codes(demoPlan('UF-112')).get('230.67')).toEqual([
+      'P-3: at the service SVC, type 2, In 20 kA ≥ 10 kA (common practice)',
+    ]);
+  });
+
   it('cites types by those that stand there', () => {
     expect(codes(demoPlan('UF-107')).get('242.13, 242.14')).toEqual([
       'P-2: type 2, load side of the first disconnect',
@@ -262,7 +318,7 @@ describe('the calculation summary', () => {
     const of = rows('UF-102');
     expect(of.get('PV voltage, cold')?.[0]).toEqual([
       'P-1',
-      'F = 1 + (-0.115 V/°C) × (-18 °C - 25 °C) / 41.2 V = 1.12; 41.2 V × 10 × 1.12002',
+      'F = 1 + (-0.115 V/°C) × (-18 °C - 25 °C) / 41.2 V = 1.12002; 41.2 V × 10 × 1.12002',
       '462 V',
       '≤ 500 V part; ≤ 600 V INV; ≤ 600 V 690.7',
     ]);
@@ -274,6 +330,64 @@ describe('the calculation summary', () => {
       'its whole run',
       '92.9 ft',
     ]);
+  });
+
+  it('says which bound held where it is not the working’s figure, in the job’s own unit', () => {
+    // By hand: 118 V / 7.62 V/ft = 15.49 ft and 1108 V / 7.62 V/ft = 145.4 ft; 118 V / 25 V/m = 4.72 m.
+    const reach = (job: string) =>
+      rows(job)
+        .get('Level with leads; reach along the cable')
+        ?.map(([tags, working, result]) => [tags, working, result]);
+    expect(reach('UF-106')?.slice(1, 3)).toEqual([
+      ['P-2, P-7', '(500 V - 330 V - 52 V) / 7.62 V/ft = 15.4 ft, not below 32.8 ft', '32.8 ft'],
+      ['P-6', '(2500 V - 1200 V - 192 V) / 7.62 V/ft = 145.4 ft, not above 100 ft', '100 ft'],
+    ]);
+    expect(reach('UF-107')?.[0]).toEqual([
+      'P-1, P-4',
+      '(500 V - 330 V - 52 V) / 25 V/m = 4.7 m, not below 10 m',
+      '10 m',
+    ]);
+    expect(reach('UF-102')?.at(-1)).toEqual([
+      'P-4',
+      '(1500 V - 600 V - 192 V) / 7.62 V/ft = 92.9 ft',
+      '92.9 ft',
+    ]);
+  });
+
+  it('prints a reach that its printed figures give, for every job', () => {
+    let seen = 0;
+    for (const plan of PLANS)
+      for (const [, working = '', result = ''] of rows(plan.job).get(
+        'Level with leads; reach along the cable',
+      ) ?? []) {
+        const found =
+          /^\(([\d.]+) V - ([\d.]+) V - ([\d.]+) V\) \/ ([\d.]+) V\/(ft|m) = ([\d.]+) \5(?:, not (below|above) ([\d.]+) \5)?$/.exec(
+            working,
+          );
+        if (!found) continue;
+        seen += 1;
+        const [uw = 0, up = 0, leads = 0, slope = 1] = found.slice(1, 5).map(Number);
+        const of = Math.floor(((uw - up - leads) / slope) * 10 + 1e-6) / 10;
+        expect(of).toBe(Number(found[6]));
+        expect(result).toBe(`${found[8] ?? String(of)} ${found[5] ?? ''}`);
+        if (found[7] === 'below') expect(of).toBeLessThan(Number(found[8]));
+        if (found[7] === 'above') expect(of).toBeGreaterThan(Number(found[8]));
+      }
+    expect(seen).toBeGreaterThan(10);
+  });
+
+  it('says with which lead a voltage was worked out, and that the longest still keeps the withstand', () => {
+    const leads = (job: string) =>
+      rows(job)
+        .get('Voltage of the leads')
+        ?.map(([tags, , result, held]) => [tags, result, held]);
+    expect(leads('UF-106')?.[1]).toEqual([
+      'P-2, P-7',
+      '60 V',
+      'added to the level; lead 9.8 in as planned; longest 17 in: level still ≤ 500 V',
+    ]);
+    expect(leads('UF-102')?.[0]?.[2]).toBe('added to the level; lead 19.7 in (19 in in the schedule)');
+    expect(leads('UF-112')?.[0]?.[2]).toBe('added to the level; lead 0.5 m');
   });
 
   it('has exposure and critical length under IEC alone', () => {
@@ -337,6 +451,13 @@ describe('assumptions', () => {
     expect(of).not.toMatch(/worth/i);
   });
 
+  it('never say of a floating turbine that no listing is needed', () => {
+    expect(texts(demoPlan('UF-112'))[0]).toBe(
+      'A1 Turbine phases float: 242.6 asks for parts listed for ungrounded systems; the listing isn’t checked here, and the authority having jurisdiction may ask for it (WT). Verify.',
+    );
+    expect(texts(demoPlan('UF-113'))[0]).toContain('242.12 asks for parts listed');
+  });
+
   it('say who settled what stands in for a fact, and when', () => {
     const plan = structuredClone(demoPlan('UF-102'));
     plan.settled.push({
@@ -362,7 +483,9 @@ describe('notes', () => {
   });
 
   it('name the ports without a protector in one note, and apart those that a missing fact leaves open', () => {
-    expect(texts('UF-102')).toContain('No protector asked for at: output of ARR-E, ARR-W; AC output of INV.');
+    expect(texts('UF-102')).toContain(
+      'No protector asked for at: output of ARR-E, ARR-W; AC output of INV (within reach of P-3).',
+    );
     expect(texts('UF-110')).toContain('Not decided, as a fact is missing: output of ARR.');
   });
 
@@ -387,5 +510,15 @@ describe('a text in pieces', () => {
       '≥ 12.8 A',
     ]);
     expect(said(pieces)).toBe('P-1, P-2: 10 kA ≥ 12.8 A at INV');
+  });
+
+  it('keeps clauses, parts and files of listings whole', () => {
+    const pieces = runsOf(demoPlan('UF-102'))('690.7(A)(1): WK-FOXGLOVE, INVENTED-0009 by 240.21(B)(1)(1)b');
+    expect(pieces.filter(({ whole }) => whole).map(({ text }) => text)).toEqual([
+      '690.7(A)(1)',
+      'WK-FOXGLOVE,',
+      'INVENTED-0009',
+      '240.21(B)(1)(1)b',
+    ]);
   });
 });

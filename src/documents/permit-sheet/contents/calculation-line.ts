@@ -1,7 +1,9 @@
 import type { Calculation, Plan, PlannedProtector } from '../../../model/plan.js';
 import { figure } from '../../../words/figures.js';
+import { leadAsPlanned } from './lead-line.js';
 import { lengthUnitOf, reachWords } from '../../../words/lengths.js';
 import { workingInShort } from '../../../words/steps/in-short.js';
+import { leadVolts, reachLine } from './reach-line.js';
 import type { CalculationKind } from './calculation-kinds.js';
 import { levelHeld } from './code-figures.js';
 import { askedCurrent, askedVolts, givenCurrent, levelText } from './paper-figures.js';
@@ -42,33 +44,6 @@ function fedText({ figures }: PlannedProtector): string {
   return fed === null || fed === figures?.impulseWithstand ? '' : `what it feeds: ${String(fed)} V (assumed)`;
 }
 
-/** How far it covers, worked out: exact figures, since whoever checks it by hand needs them. */
-function reachWorking(last: LastStep, isCut: boolean): string {
-  switch (last.code) {
-    case 'reach/unlimited': {
-      const { level, leads, withstand } = last.values;
-      return `${figure(level.value, 'V')} + ${levelText(leads.value)} V ≤ ${figure(withstand.value, 'V')} / 2${isCut ? `, at most ${figure(last.value, 'm')}` : ''}`;
-    }
-    case 'reach/none': {
-      const { level, leads, withstand } = last.values;
-      return `${figure(level.value, 'V')} + ${levelText(leads.value)} V > ${figure(withstand.value, 'V')}`;
-    }
-    case 'reach/metres': {
-      const { level, leads, withstand, slope, least, limit } = last.values;
-      const quotient = `(${figure(withstand.value, 'V')} - ${figure(level.value, 'V')} - ${figure(leads.value, 'V')}) / ${figure(slope.value, 'V/m')}`;
-      const bound =
-        last.value === least.value
-          ? `, at least ${figure(least.value, 'm')}`
-          : last.value === limit.value
-            ? `, at most ${figure(limit.value, 'm')}`
-            : ` = ${figure(last.value, 'm')}`;
-      return `${quotient}${bound}`;
-    }
-    default:
-      return '';
-  }
-}
-
 /**
  * One calculation of a protector as a line of its kind.
  * @returns undefined where it has no result
@@ -98,15 +73,23 @@ export function calculationLine(
     case 'nominal': {
       const has = figures?.in;
       const check = isPart(has) ? against(last.value <= has, `${givenCurrent(has)} part`) : '';
-      return { working, result: askedCurrent(last.value, has), against: check };
+      const by = last.sure === 'common practice' ? ', common practice' : '';
+      return { working: `${working}${by}`, result: askedCurrent(last.value, has), against: check };
     }
     case 'leads':
-      return { working, result: `${levelText(last.value)} V`, against: 'added to the level' };
-    case 'reach':
       return {
-        working: reachWorking(last, (figures?.reach ?? null) !== null),
-        result: reachWords(figures, lengthUnitOf(plan)),
-        against: [levelHeld(protector, 1), fedText(protector)].filter((one) => one !== '').join('; '),
+        working: `${working} = ${leadVolts(last.value)} V`,
+        result: `${levelText(last.value)} V`,
+        against: `added to the level; ${leadAsPlanned(protector, plan)}`,
       };
+    case 'reach': {
+      const result = reachWords(figures, lengthUnitOf(plan));
+      const { working: how, leads } = reachLine(last, figures, lengthUnitOf(plan));
+      return {
+        working: how,
+        result,
+        against: [levelHeld(protector, 1, leads), fedText(protector)].filter((one) => one !== '').join('; '),
+      };
+    }
   }
 }

@@ -5,11 +5,21 @@ const sign = (isMet: boolean): string => (isMet ? '≥' : '<');
 
 const known = (value: number | null | undefined): value is number => value !== null && value !== undefined;
 
-/** `In 20 kA ≥ 10 kA`; `` where either isn't known. */
-export function dischargeHeld({ figures, required }: PlannedProtector): string {
+/** True where the nominal discharge current that is asked for is the trade's, since no clause of the edition has a figure. */
+function isAskedByPractice({ calculations }: PlannedProtector): boolean {
+  return calculations.some(({ steps }) => {
+    const last = steps.at(-1);
+    return last?.code.startsWith('nominal-current/') === true && last.sure === 'common practice';
+  });
+}
+
+/** `In 20 kA ≥ 10 kA`, with `(common practice)` where no clause asks for that; `` where either isn't known. */
+export function dischargeHeld(protector: PlannedProtector): string {
+  const { figures, required } = protector;
   const has = figures?.in;
   if (!known(has) || required.in === null) return '';
-  return `In ${givenCurrent(has)} ${sign(has >= required.in)} ${askedCurrent(required.in, has)}`;
+  const by = isAskedByPractice(protector) ? ' (common practice)' : '';
+  return `In ${givenCurrent(has)} ${sign(has >= required.in)} ${askedCurrent(required.in, has)}${by}`;
 }
 
 /** `MCOV 150 V ≥ 138 V`, the figure asked rounded up. */
@@ -30,13 +40,16 @@ export function shortCircuitHeld({ figures, required, ports }: PlannedProtector)
   return `${givenCurrent(has)} ${sign(has >= there)} ${askedCurrent(there, has)}${open}`;
 }
 
-/** `VPR 600 V + leads 200 V ≤ 80 % of 2500 V (assumed)`: level and leads against a share of the withstand. */
-export function levelHeld({ figures }: PlannedProtector, share: number): string {
+/**
+ * `VPR 600 V + leads 200 V ≤ 80 % of 2500 V (assumed)`: level and leads against a share of the withstand.
+ * @param leads the lead voltage as the line has it; absent: to 10 V upwards
+ */
+export function levelHeld({ figures }: PlannedProtector, share: number, leads?: string): string {
   if (!known(figures?.up) || !known(figures.leadVoltage) || !known(figures.impulseWithstand)) return '';
   const { up, leadVoltage, impulseWithstand, withstandAssumed, upBasis } = figures;
   const isMet = up + leadVoltage <= share * impulseWithstand;
   const part = share === 1 ? '' : `${String(share * 100)} % of `;
-  return `${upBasis ?? 'level'} ${String(up)} V + leads ${levelText(leadVoltage)} V ${isMet ? '≤' : '>'} ${part}${String(impulseWithstand)} V${withstandAssumed ? ' (assumed)' : ''}`;
+  return `${upBasis ?? 'level'} ${String(up)} V + leads ${leads ?? levelText(leadVoltage)} V ${isMet ? '≤' : '>'} ${part}${String(impulseWithstand)} V${withstandAssumed ? ' (assumed)' : ''}`;
 }
 
 /** `10 AWG (least 12 AWG Cu)`. */

@@ -8,6 +8,8 @@ export interface CodeLine {
   readonly title: string;
   /** What stands at one protector, with its figure; ``: the clause isn't looked at there. */
   readonly here: (protector: PlannedProtector, plan: Plan) => string;
+  /** Said of a protector that no rule of the line looks at, as to why; absent, ``: nothing. */
+  readonly beyond?: (protector: PlannedProtector) => string;
   /** True of clauses that put a protector somewhere: met only where they require it. */
   readonly places?: true;
   /** Those of its subjects that are cited for a protector; absent: all of them. */

@@ -1,6 +1,6 @@
 import type { PlannedProtector } from '../../../model/plan.js';
 import { plain } from '../../../words/figures.js';
-import { channelsInShort } from '../../../words/protector-short.js';
+import { ungroundedInShort } from '../../../words/protector-short.js';
 import {
   dischargeHeld,
   leadsHeld,
@@ -50,17 +50,25 @@ function indicatorText({ partDetails }: PlannedProtector): string {
 }
 
 /** A device ahead of the leads, or why they are sized otherwise. */
-function deviceText({ overcurrent, figures, wiring }: PlannedProtector): string {
+function deviceText(protector: PlannedProtector): string {
+  const { overcurrent, figures, wiring } = protector;
   const rest = figures?.leadsRestOn ?? null;
   if (rest?.on === 'instructions')
     return rest.amps === null
       ? 'leads by the part’s instructions'
       : `${plain(rest.amps)} A device, leads by the part’s instructions`;
   if (rest?.on === 'supply')
-    return `class 2 supply${rest.amps === null ? '' : `, or a device of at most ${plain(rest.amps)} A`}, leads ${wiring.leadGauge}`;
+    return `class 2 supply${rest.amps === null ? '' : `, else a device of at most ${plain(rest.amps)} A`}, leads ${leadsHeld(protector)}`;
   const [device] = overcurrent;
   if (!device || device.device === 'none' || device.amps === null || wiring.leadGauge === '') return '';
   return `device of at most ${plain(device.amps)} A, leads ${wiring.leadGauge}`;
+}
+
+/** Why no fault current is held against a protector of a control circuit. */
+function suppliedText({ overcurrent }: PlannedProtector): string {
+  return overcurrent.some(({ because }) => because.code === 'overcurrent/by-supply-of-control')
+    ? 'current limited by the class 2 supply'
+    : '';
 }
 
 function straightText({ overcurrent }: PlannedProtector): string {
@@ -174,12 +182,13 @@ export const NEC_LINES: readonly CodeLine[] = [
     subjects: ['short-circuit-current-rating'],
     title: 'SCCR not below the fault current',
     here: shortCircuitHeld,
+    beyond: suppliedText,
   },
   { subjects: ['working-indication'], title: 'Shows that it works', here: indicatorText },
   {
     subjects: ['each-ungrounded-conductor'],
     title: 'Each ungrounded conductor has one',
-    here: channelsInShort,
+    here: ungroundedInShort,
   },
   {
     subjects: ['lead-routing', 'smallest-lead'],

@@ -5,6 +5,7 @@ import type { Clause, Plan, PlannedProtector } from '../../../model/plan.js';
 import { STANDINGS, type Standing } from '../../../model/words.js';
 import { notAskedInShort, OTHER_ARTICLES } from '../../../words/clause-words.js';
 import { tagList } from '../../../words/tag-list.js';
+import { assumptionNumbers } from './assumptions.js';
 import type { CodeLine } from './code-line.js';
 import { codeLines } from './code-lines.js';
 import { runsOf, RunsSchema } from './runs.js';
@@ -14,7 +15,7 @@ export const CodeTableSchema = z.object({
   rows: z.array(
     z.object({
       /** `230.67`; several that say one thing: `242.24, 242.28`. */
-      clause: z.string(),
+      clause: RunsSchema,
       title: z.string(),
       /** `P-4: at the service SVC, type 2, In 20 kA ≥ 10 kA`. */
       entries: z.array(RunsSchema),
@@ -28,8 +29,8 @@ export type CodeTableView = z.infer<typeof CodeTableSchema>;
 /** One line at one protector. */
 interface Entry {
   readonly tag: string;
+  /** With how it ends. */
   readonly text: string;
-  readonly standing: Standing;
 }
 
 const isOf =
@@ -56,12 +57,20 @@ function isRequiredBy(plan: Plan, line: CodeLine, { reasons }: PlannedProtector)
   return reasons.some(({ strength, sources }) => strength === 'required' && cites(plan, line, sources));
 }
 
-/** How a protector stands to the rules of a line: the worst of them; undefined where none of them looks at it. */
-function standingAt(plan: Plan, rules: ReadonlySet<string>, tag: string): Standing | undefined {
-  const found = plan.standings
-    .filter(({ rule, standing, at }) => rules.has(rule) && standing !== 'does not apply' && at.includes(tag))
-    .map(({ standing }) => STANDINGS.indexOf(standing));
-  return found.length === 0 ? undefined : STANDINGS[Math.max(...found)];
+/** How a protector stands to rules: the worst of it, and why; undefined where none of them looks at it. */
+interface StandingThere {
+  readonly standing: Standing;
+  readonly because: readonly string[];
+}
+
+function standingAt(plan: Plan, rules: ReadonlySet<string>, tag: string): StandingThere | undefined {
+  const found = plan.standings.filter(
+    ({ rule, standing, at }) => rules.has(rule) && standing !== 'does not apply' && at.includes(tag),
+  );
+  const worst = STANDINGS[Math.max(...found.map(({ standing }) => STANDINGS.indexOf(standing)))];
+  if (worst === undefined) return undefined;
+  const because = found.flatMap((one) => (one.standing === worst && one.because ? [one.because.code] : []));
+  return { standing: worst, because };
 }
 
 /** Gravest last, as the words of the contract have them: open goes before what is to be confirmed. */
@@ -73,23 +82,33 @@ const ENDS: Readonly<Record<Standing, string>> = {
   'does not apply': '',
 };
 
+/** How an entry ends; what is to be confirmed names the assumptions that it rests on. */
+function endOf(plan: Plan, protector: PlannedProtector, { standing, because }: StandingThere): string {
+  if (standing !== 'to confirm') return ENDS[standing];
+  const numbers = assumptionNumbers(plan, protector, because);
+  return `${ENDS[standing]}${numbers.length === 0 ? '' : `, see ${numbers.join(', ')}`}`;
+}
+
+/** The rule by which the current of a control circuit is limited: what is said of it stands as that does. */
+const BY_SUPPLY: ReadonlySet<string> = new Set(['wire/overcurrent-control']);
+
 function entriesOf(plan: Plan, line: CodeLine): Entry[] {
   const rules = rulesOf(plan, line);
   return plan.protectors.flatMap((protector) => {
     if (line.places && !isRequiredBy(plan, line, protector)) return [];
-    const standing = standingAt(plan, rules, protector.tag);
-    const text = standing === undefined ? '' : line.here(protector, plan);
-    return standing === undefined || text === '' ? [] : [{ tag: protector.tag, text, standing }];
+    const { tag } = protector;
+    const looked = standingAt(plan, rules, tag);
+    const there = looked ?? standingAt(plan, BY_SUPPLY, tag);
+    const text = looked === undefined ? line.beyond?.(protector) : line.here(protector, plan);
+    if (there === undefined || text === undefined || text === '') return [];
+    return [{ tag, text: `${text}${endOf(plan, protector, there)}` }];
   });
 }
 
 /** Entries that say the same, with the tags of all; `all` where each protector of the job is among them. */
 function told(plan: Plan, entries: readonly Entry[]): string[] {
   const groups = new Map<string, string[]>();
-  for (const { tag, text, standing } of entries) {
-    const said = `${text}${ENDS[standing]}`;
-    groups.set(said, [...(groups.get(said) ?? []), tag]);
-  }
+  for (const { tag, text } of entries) groups.set(text, [...(groups.get(text) ?? []), tag]);
   return [...groups].map(([said, tags]) => {
     const isAll = tags.length === plan.protectors.length && tags.length > 1;
     return `${isAll ? 'all' : tagList([...tags].sort(byNaturalOrder))}: ${said}`;
@@ -152,7 +171,9 @@ export function codeTable(plan: Plan): CodeTableView {
     const entries = entriesOf(plan, line);
     if (entries.length === 0) return [];
     const clause = clausesOf(plan, line, plan.clauses, entries);
-    return clause === '' ? [] : [{ clause, title: line.title, entries: told(plan, entries).map(runs) }];
+    return clause === ''
+      ? []
+      : [{ clause: runs(clause), title: line.title, entries: told(plan, entries).map(runs) }];
   });
   const none = notAsked(plan);
   return {

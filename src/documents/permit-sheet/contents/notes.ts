@@ -32,6 +32,12 @@ const NOT_COVERED = [
   'the state of existing wiring, bonding and grounding',
 ] as const;
 
+interface Port {
+  readonly equipment: string;
+  readonly port: string;
+  readonly open: boolean;
+}
+
 const sorted = (tags: readonly string[]): string => tagList([...tags].sort(byNaturalOrder));
 
 /** Protectors by what is told of them, in the order of the first of each; those of which nothing is told are left out. */
@@ -76,28 +82,46 @@ function torqueNote(plan: Plan): string {
   return of === '' ? '' : `${of.slice(0, 1).toUpperCase()}${of.slice(1)}.`;
 }
 
+/** ` (within reach of P-3)`: where a protector that stands elsewhere covers a port; `` where the plan says nothing of the kind. */
+function coveredText(plan: Plan, { equipment, port }: Port): string {
+  for (const one of plan.notPlaced) {
+    if (one.equipment !== equipment || one.port !== port || one.because.code !== 'grid-tie/within-reach')
+      continue;
+    const { target } = one.because.values;
+    const tags = plan.protectors
+      .filter((p) => p.required.current === 'ac' && p.ports.some((at) => at.equipment === target))
+      .map(({ tag }) => tag);
+    return tags.length === 0 ? '' : ` (within reach of ${sorted(tags)})`;
+  }
+  return '';
+}
+
 /** Ports without a protector, equipment by equipment, in one line. */
 function portsNote(plan: Plan): string[] {
   const kinds = new Map(plan.site.equipments.map((e) => [e.tag, e.kind]));
   const isOpen = new Set(plan.notPlaced.filter(({ open }) => open).map((n) => `${n.equipment}\n${n.port}`));
-  const ports = new Map<
-    string,
-    { readonly equipment: string; readonly port: string; readonly open: boolean }
-  >();
+  const ports = new Map<string, Port>();
   for (const { equipment, port } of plan.notPlaced) {
     const key = `${equipment}\n${port}`;
     ports.set(key, { equipment, port, open: isOpen.has(key) });
   }
   const named = (open: boolean): string => {
-    const byPort = new Map<string, string[]>();
+    const byPort = new Map<
+      string,
+      { readonly port: string; readonly why: string; readonly tags: string[] }
+    >();
     for (const one of ports.values()) {
       if (one.open === open) {
         const words =
           kinds.get(one.equipment) === 'signal-line' ? 'data or signal line' : portInWords(one.port);
-        byPort.set(words, [...(byPort.get(words) ?? []), one.equipment]);
+        const why = open ? '' : coveredText(plan, one);
+        const key = `${words}\n${why}`;
+        const same = byPort.get(key) ?? { port: words, why, tags: [] };
+        byPort.set(key, same);
+        same.tags.push(one.equipment);
       }
     }
-    return [...byPort].map(([port, tags]) => `${port} of ${sorted(tags)}`).join('; ');
+    return [...byPort.values()].map(({ port, why, tags }) => `${port} of ${sorted(tags)}${why}`).join('; ');
   };
   const none = named(false);
   const undecided = named(true);

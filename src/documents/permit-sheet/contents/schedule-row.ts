@@ -110,7 +110,7 @@ export function scheduleCells(protector: PlannedProtector, plan: Plan): Schedule
     in: given(figures?.in, givenKiloamperes),
     faultCurrent: faultCell(protector),
     sccr: given(figures?.sccr, givenKiloamperes),
-    device: { lines: devicesInFew(protector.overcurrent), fill: protector.overcurrent.some(isDeviceBlank) },
+    device: { lines: devicesInFew(protector), fill: protector.overcurrent.some(isDeviceBlank) },
     gauge: {
       lines: gauge === '' ? [] : [metric(gauge)],
       fill: isLeadBlank(protector) || isGroundBlank(protector),

@@ -5,6 +5,7 @@ import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { tagList } from '../../../words/tag-list.js';
 import type { BlockContext } from './context.js';
 import { runsOf, RunsSchema } from './runs.js';
+import { belowTable } from './schedule-below.js';
 import { guardedPorts, scheduleCells, type Cell, type ScheduleCells } from './schedule-row.js';
 
 const CellSchema = z.object({
@@ -28,6 +29,8 @@ export const PermitScheduleSchema = z.object({
   subheads: z.array(z.object({ text: z.string(), figure: z.boolean() })),
   /** Columns that the first line of a narrow row spans. */
   widthOfWhat: z.number().int(),
+  /** What the first line of a narrow row tells, in its order; `` on a wide sheet. */
+  whatHead: z.string(),
   rows: z.array(
     z.object({
       tags: RunsSchema,
@@ -208,6 +211,19 @@ function whatText(row: Row, sharesListing: boolean): string {
   ].join('; ');
 }
 
+/** What {@link whatText} tells, in its order. */
+function whatHead(rows: readonly Row[], sharesListing: boolean): string {
+  return [
+    ...(rows.some((r) => r.tags.length > 1) ? ['Quantity'] : []),
+    'Protects',
+    'location',
+    'system',
+    'channels',
+    `part, maker, ${sharesListing ? 'file' : 'listing'}`,
+    'required by',
+  ].join('; ');
+}
+
 function headsOf(columns: readonly Column[]): Pick<PermitScheduleView, 'heads' | 'subheads'> {
   const heads: PermitScheduleView['heads'] = [];
   const subheads: PermitScheduleView['subheads'] = [];
@@ -224,31 +240,6 @@ function headsOf(columns: readonly Column[]): Pick<PermitScheduleView, 'heads' |
   return { heads, subheads };
 }
 
-/** Facts that hold for every row, in one line each. */
-function belowTable(
-  plan: Plan,
-  rows: readonly Row[],
-  listing: string,
-  leadsTold: readonly string[],
-): string[] {
-  const lines = [
-    ...(listing === '' ? [] : [`All parts: ${listing}${listing.endsWith('.') ? '' : '.'}`]),
-    ...leadsTold,
-  ];
-  const threePlusOne = plan.protectors.filter((p) => p.channels.some((c) => c.to === 'N'));
-  if (threePlusOne.length > 0) {
-    lines.push(`3+1, each line to N and N to PE: ${tagList(threePlusOne.map((p) => p.tag))}.`);
-  }
-  if (rows.some((r) => r.cells.faultCurrent.lines.some((line) => line.endsWith('+'))))
-    lines.push('+: and what the converter sends back, to be filled in.');
-  lines.push(
-    isNec(plan.basis)
-      ? 'MCOV to ground. VPR: voltage protection rating. SCCR: short-circuit current rating.'
-      : 'Uc: continuous voltage. Up: protection level. SCCR: short-circuit rating.',
-  );
-  return lines;
-}
-
 /** The protection schedule: a row for each housing, or for those that are alike. */
 export function permitSchedule(plan: Plan, { narrow }: BlockContext): PermitScheduleView {
   const runs = runsOf(plan);
@@ -263,6 +254,7 @@ export function permitSchedule(plan: Plan, { narrow }: BlockContext): PermitSche
     narrow,
     ...headsOf(columns),
     widthOfWhat: columns.length,
+    whatHead: narrow ? whatHead(rows, sharesListing) : '',
     rows: rows.map((row) => ({
       tags: runs(sorted(row.tags)),
       what: runs(narrow ? whatText(row, sharesListing) : ''),
@@ -271,7 +263,11 @@ export function permitSchedule(plan: Plan, { narrow }: BlockContext): PermitSche
         return { lines: lines.map(runs), fill, figure: column.figure, whole: column.head === 'Required by' };
       }),
     })),
-    below: belowTable(plan, rows, sharesListing ? listing : '', lead.told).map(runs),
+    below: belowTable(plan, {
+      listing: sharesListing ? listing : '',
+      leads: lead.told,
+      faults: rows.map((r) => r.cells.faultCurrent),
+    }).map(runs),
     none: 'No surge protector is placed on this job.',
   };
 }
