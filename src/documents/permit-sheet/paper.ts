@@ -23,7 +23,7 @@ export interface PermitPage {
   readonly wide: boolean;
 }
 
-const LARGE = { left: 20, edge: 10, strip: 'right', stripSize: 63, padding: 3.5, wide: true } as const;
+const LARGE = { left: 20, edge: 10, strip: 'right', stripSize: 60, padding: 3.5, wide: true } as const;
 const SMALL = { left: 20, edge: 7, strip: 'bottom', stripSize: 38, padding: 1.8, wide: false } as const;
 
 /** Sheets: ANSI/ASME Y14.1 A and B, ARCH D; ISO 216 A4 and A3. */
