@@ -162,6 +162,9 @@ describe('report.html', () => {
     ).toBe(true);
     expect(await texts('main li')).toEqual([
       'B-9 was complete and is draft.',
+      // The clauses behind required protectors that nobody has checked.
+      'nec-2023: 230.67',
+      'iec: 230.67',
       'run_length isn’t stated: 2 jobs',
     ]);
   });

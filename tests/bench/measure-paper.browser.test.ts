@@ -26,7 +26,7 @@ const BODIES = {
   wide: '<div style="width: 260mm; border: 1px solid">wider than the sheet</div>',
   over: '<style>@page { margin-left: 13mm }</style><p style="position: absolute; top: 0">readings taken over the title</p>',
   strip:
-    '<section><div><p>body</p></div><header style="font-size: 8pt"><p>Seal and signature</p><p><span>1 of 2</span> <span>NTS</span></p></header></section>',
+    '<section><div><p>body</p></div><header style="font-size: 8pt; margin-top: 150mm"><p>Seal and signature</p><p><span>1 of 2</span> <span>NTS</span></p></header></section>',
 } as const;
 
 const pages = new Map<string, Page>();

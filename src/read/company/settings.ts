@@ -18,9 +18,7 @@ function asked({ company }: Settings, path: string | undefined): OpenItem[] {
   const place = { file: path === undefined ? '' : shownPath(path), line: 0 };
   return (['phone', 'licence'] as const)
     .filter((field) => company[field].trim() === '')
-    .map((field) =>
-      itemAt(note(COMPANY_NOT_STATED, { field }), { ...place, column: `company.${field}` }),
-    );
+    .map((field) => itemAt(note(COMPANY_NOT_STATED, { field }), { ...place, column: `company.${field}` }));
 }
 
 /**

@@ -89,8 +89,11 @@ function endOf(plan: Plan, protector: PlannedProtector, { standing, because }: S
   return `${ENDS[standing]}${numbers.length === 0 ? '' : `, see ${numbers.join(', ')}`}`;
 }
 
-/** The rule by which the current of a control circuit is limited: what is said of it stands as that does. */
-const BY_SUPPLY: ReadonlySet<string> = new Set(['wire/overcurrent-control']);
+/** How a control circuit stands whose supply limits its current: what is said of its fault current stands as that does. */
+function standingBySupply(plan: Plan, tag: string): StandingThere | undefined {
+  const by = plan.standings.filter(({ because }) => because?.code === 'overcurrent/by-supply-of-control');
+  return standingAt(plan, new Set(by.map(({ rule }) => rule)), tag);
+}
 
 function entriesOf(plan: Plan, line: CodeLine): Entry[] {
   const rules = rulesOf(plan, line);
@@ -98,7 +101,7 @@ function entriesOf(plan: Plan, line: CodeLine): Entry[] {
     if (line.places && !isRequiredBy(plan, line, protector)) return [];
     const { tag } = protector;
     const looked = standingAt(plan, rules, tag);
-    const there = looked ?? standingAt(plan, BY_SUPPLY, tag);
+    const there = looked ?? standingBySupply(plan, tag);
     const text = looked === undefined ? line.beyond?.(protector) : line.here(protector, plan);
     if (there === undefined || text === undefined || text === '') return [];
     return [{ tag, text: `${text}${endOf(plan, protector, there)}` }];
