@@ -7,7 +7,7 @@ import { fits, layoutSheets } from '../../src/documents/drawing/sheets.js';
 import { siteGraph } from '../../src/documents/drawing/site-graph.js';
 import { lightGroups } from '../../src/documents/parts/owner-lights.js';
 import { ownerBoxes } from '../../src/documents/owner-sheet/boxes.js';
-import { groundingItems } from '../../src/documents/permit-sheet/handover-items.js';
+import { groundingHow } from '../../src/documents/parts/grounding-how.js';
 import type { Plan } from '../../src/model/plan.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { planJob } from '../../src/plan/plan-job.js';
@@ -62,7 +62,7 @@ function counted(plan: Plan, ...keys: readonly string[]): () => number {
 
 const strings = ownerStrings('en');
 const questions: readonly (readonly [string, (plan: Plan) => void])[] = [
-  ['whether a grounding is stated', groundingItems],
+  ['whether a grounding is stated', (plan) => plan.protectors.map(groundingHow(plan))],
   ['what is written into the records', records],
   ['what the drawing shows', siteGraph],
   [

@@ -1,6 +1,5 @@
 import { expect, it } from 'vitest';
 import { groundingText } from '../../src/documents/parts/schedule.js';
-import { groundingItems } from '../../src/documents/permit-sheet/handover-items.js';
 import { catalogueOf, dataOf, partLine } from '../plan/plan-of.js';
 
 const LIGHTS = catalogueOf(partLine('D', 'channels=2; mcov_dc=40; mcov_ac=40; up=330'));
@@ -28,8 +27,6 @@ it.each([
     expect(ends.length).toBe(2);
     expect(ends.map((p) => p.grounding)).toEqual(ends.map(() => grounding));
     expect(ends.map(groundingText)).toEqual(ends.map(() => text));
-    const [item] = groundingItems({ ...plan, protectors: ends });
-    expect(item?.value.endsWith(text)).toBe(grounding === 'not-known');
   }
 });
 

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { groundingItems, handoverItems } from '../../src/documents/permit-sheet/handover-items.js';
 import { renderDocuments } from '../../src/documents/render.js';
 import { settledViews } from '../../src/documents/parts/settled.js';
 import { plan as planWith } from './fixtures/builder.js';
@@ -55,34 +54,21 @@ describe('what a company settled, on paper', () => {
     expect(html).toContain(`AC system solidly grounded (S). ${CAPITAL}.`);
     expect(html).toContain(`DC negative grounded (A). ${CAPITAL}.`);
     expect(await htmlOf(dataOf('', LIST), 'permit-sheet.pdf')).not.toContain('settled by');
+    const stated = `${LIST}; dc_grounding=floating`.replace(
+      'S service;',
+      'S service; system_grounding=solid;',
+    );
+    const sheet = await htmlOf(
+      dataOf('lightning_protection=none', stated, { settings: SETTINGS }),
+      'permit-sheet.pdf',
+    );
+    expect(sheet).not.toContain('solidly grounded (S)');
+    expect(sheet).not.toContain('No lightning protection system');
   });
 
   it('names the first rows and counts the rest', () => {
     const rows = Array.from({ length: 15 }, (_, i) => `L-${i + 1}`);
     const settled = [{ field: 'outdoors', value: 'yes', rows, by: 'R. Example', date: '2026-02-03' }];
     expect(settledViews(planWith({ settled }))[0]?.rows).toMatch(/^L-1, .*L-12 and 3 more$/);
-  });
-
-  it('is what the permit sheet says of groundings and of lightning protection', () => {
-    const values = groundingItems(plan).map(({ value }) => value);
-    expect(values.length).toBeGreaterThan(1);
-    for (const value of values) expect(value).toContain(HOW);
-    const lightning = handoverItems(plan).find(({ what }) => what.includes('lightning'));
-    expect(lightning?.value).toBe(`none, ${HOW}`);
-  });
-
-  it('isn’t said of what the list states, nor of what is to be confirmed', () => {
-    const stated = dataOf(
-      'lightning_protection=none',
-      `${LIST}; dc_grounding=floating`.replace('S service;', 'S service; system_grounding=solid;'),
-      {
-        settings: SETTINGS,
-      },
-    );
-    const lightning = handoverItems(stated).find(({ what }) => what.includes('lightning'));
-    expect(lightning?.value).toBe('none');
-    expect(groundingItems(stated).map(({ value }) => value)[1]).toContain('as stated on the list');
-    const open = groundingItems(dataOf('', LIST)).map(({ value }) => value);
-    for (const value of open) expect(value).toContain('assumed, to be confirmed');
   });
 });

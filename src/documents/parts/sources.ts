@@ -17,22 +17,6 @@ export function clauseText(clause: Clause): string {
   return clause.memory ? `see ${name}` : name;
 }
 
-/** The clauses of one rule in few words: those of one edition stand together, `NEC (NFPA 70) 2023: 242.6, 242.12`. */
-export function clauseSummary(clauses: readonly Clause[]): string[] {
-  const editions = new Map<string, { readonly name: string; readonly of: string[] }>();
-  for (const clause of clauses) {
-    const { commonPractice, memory, edition } = clause;
-    const key = commonPractice ? '' : JSON.stringify([memory, clause.standard, edition]);
-    const standard = standardName(clause);
-    const name = commonPractice ? 'common practice, no source' : memory ? `see ${standard}` : standard;
-    const entry = editions.get(key) ?? { name, of: [] };
-    if (!commonPractice && clause.clause !== '' && !entry.of.includes(clause.clause))
-      entry.of.push(clause.clause);
-    editions.set(key, entry);
-  }
-  return [...editions.values()].map(({ name, of }) => (of.length === 0 ? name : `${name}: ${of.join(', ')}`));
-}
-
 /** The clauses of each rule, in the order of the first of each. */
 export function clausesByRule(of: readonly Clause[]): { rule: string; title: string; clauses: Clause[] }[] {
   const rules = new Map<string, { rule: string; title: string; clauses: Clause[] }>();
