@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { shuntbook } from '../commands/command.js';
 
@@ -9,6 +9,8 @@ import { shuntbook } from '../commands/command.js';
 const out = mkdtempSync(join(tmpdir(), 'shuntbook-files-'));
 const together = join(out, 'together');
 const apart = join(out, 'apart');
+const sizes = join(out, 'sizes');
+const PAPERS = ['tabloid', 'a3', 'letter', 'a4', 'arch-d'] as const;
 
 beforeAll(async () => {
   const pack = ['pack', 'fixtures/demo', '--date', '2025-03-14', '--quiet', '--out'];
@@ -19,6 +21,14 @@ beforeAll(async () => {
     const told = await shuntbook(args);
     // One job of the demo is a draft on purpose.
     expect([0, 1], told.err).toContain(told.status);
+  }
+  const settings = JSON.parse(readFileSync('fixtures/demo/settings.json', 'utf8')) as object;
+  for (const permitPaper of PAPERS) {
+    const file = join(out, `${permitPaper}.json`);
+    writeFileSync(file, JSON.stringify({ ...settings, permitPaper }));
+    const more = ['--job', 'UF-106', '--with', 'working,sources', '--settings', file];
+    const told = await shuntbook([...pack, join(sizes, permitPaper), ...more]);
+    expect(told.status, told.err).toBe(0);
   }
 }, 600_000);
 
@@ -44,13 +54,20 @@ function run(program: string, args: readonly string[]): Ended {
 }
 
 describe.each([
-  ['together', together, 4],
-  ['apart', apart, 9],
-])('the files of the demo, sheets %s', (_, folder, each) => {
-  it(`are ${each} a job, and qpdf --check finds no fault and warns of nothing`, () => {
+  ['together', together, /^(closeout-pack|permit-sheet|owner-sheet|labels)\.pdf$/, 16 * 4 - 1],
+  ['apart', apart, /^(closeout-pack|permit-sheet-\d|owner-sheet|labels)\.pdf$/, 16 * 5 - 1],
+  [
+    'in each size, with their appendix',
+    sizes,
+    /^(closeout-pack|permit-sheet|permit-appendix|owner-sheet|labels)\.pdf$/,
+    PAPERS.length * 5,
+  ],
+])('the files of the demo, sheets %s', (_, folder, name, least) => {
+  // One job is a draft, which has no labels; sheets apart are two at least.
+  it(`are ${String(least)} at least, and qpdf --check finds no fault and warns of nothing`, () => {
     const files = pdfsOf(folder);
-    expect(files.length).toBeGreaterThanOrEqual(10 * each);
-    expect(files.length % each).toBe(0);
+    expect(files.length).toBeGreaterThanOrEqual(least);
+    for (const file of files) expect(basename(file)).toMatch(name);
     for (const file of files) {
       const { status, said } = run('qpdf', ['--check', file]);
       expect(said, file).toContain('No syntax or stream encoding errors found');
