@@ -7,7 +7,7 @@ import { largeRoom } from '../../src/documents/drawing/rooms.js';
 import { scaleFor } from '../../src/documents/drawing/sheets.js';
 import { lineWidth } from '../../src/documents/parts/text-width.js';
 import type { Plan } from '../../src/model/plan.js';
-import { equipment, plan, run } from './fixtures/builder.js';
+import { equipment, manyInputs, plan, run } from './fixtures/builder.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 import { anySite } from './fixtures/generated.js';
 import { draftPlan, housePlan, hutPlan } from './fixtures/plans.js';
@@ -228,21 +228,7 @@ describe('the placement drawing', () => {
   });
 
   it('splits an equipment with more inputs than a sheet can hold', async () => {
-    const inputs = Array.from({ length: 40 }, (_, i) => i + 1);
-    const of = plan({
-      site: {
-        equipments: [
-          equipment(
-            'INV',
-            'grid-tie-inverter',
-            'Plant room',
-            inputs.map((n) => `dc-in-${n}`),
-          ),
-          ...inputs.map((n) => equipment(`PV-${n}`, 'array', 'Field', ['output'])),
-        ],
-        runs: inputs.map((n) => run(`PV-${n}:output`, `INV:dc-in-${n}`, 60)),
-      },
-    });
+    const of = manyInputs(40, () => 60);
     expect(await expectDrawn(of)).toBeGreaterThan(1);
   });
 

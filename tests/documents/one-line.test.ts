@@ -1,17 +1,13 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import * as fc from 'fast-check';
-import { afterAll, describe, expect, it } from 'vitest';
-import { jobOf } from '../../bench/jobs-of-size.mjs';
+import { describe, expect, it } from 'vitest';
 import { oneLine, pennedSheets, type OneLineRooms } from '../../src/documents/drawing/one-line.js';
 import { legendOf } from '../../src/documents/drawing/one-line/legend.js';
 import { Pen } from '../../src/documents/drawing/one-line/pen.js';
-import { planJob, readInputs } from '../../src/index.js';
 import type { Plan } from '../../src/model/plan.js';
-import { equipment, plan, protector, run } from './fixtures/builder.js';
+import { equipment, manyInputs, plan, protector, run } from './fixtures/builder.js';
 import { demoPlan, demoPlans } from './fixtures/demo-plans.js';
 import { anySite } from './fixtures/generated.js';
+import { planOfSize } from '../plan-of-size.js';
 import { faultsOf } from './one-line-faults.js';
 import { misplacedTaps } from './one-line-places.js';
 import { tagsOf } from './tags-of.js';
@@ -23,29 +19,6 @@ const same = (width: number, height: number): OneLineRooms => ({
 /** About what a sheet of each size leaves beside its title strip, mm. */
 const ROOMS = { tabloid: same(327, 250), a3: same(316, 268), letter: same(246, 150), a4: same(264, 145) };
 const MANY = ', same housing';
-
-const folder = mkdtempSync(join(tmpdir(), 'one-line-'));
-afterAll(() => {
-  rmSync(folder, { recursive: true });
-});
-
-async function sized(protectors: 6 | 14 | 32): Promise<Plan> {
-  const list = join(folder, `${protectors}.csv`);
-  writeFileSync(list, jobOf(protectors));
-  const demo = (name: string): string => join('fixtures/demo', name);
-  const inputs = await readInputs({
-    make: 'plan',
-    lists: [list],
-    catalogue: demo('catalogue.csv'),
-    library: demo('library.csv'),
-    settings: demo('settings.json'),
-    date: '2026-01-01',
-    dateGiven: true,
-  });
-  const [job] = inputs.jobs;
-  if (!job) throw new Error('the list has no job');
-  return planJob(job, inputs);
-}
 
 /** The tags of boxes and of protectors on sheets, with those that are drawn more than once; of an equipment in parts once. */
 function drawnTags(sheets: readonly { readonly pen: Pen }[]): { boxes: string[]; protectors: string[] } {
@@ -89,7 +62,7 @@ describe('the one-line drawing', () => {
   );
 
   it.each([6, 14, 32] as const)('of a job of %i protectors is clean in every room', async (protectors) => {
-    const of = await sized(protectors);
+    const of = await planOfSize(protectors);
     for (const rooms of Object.values(ROOMS)) expectDrawn(of, rooms);
   });
 
@@ -123,21 +96,7 @@ describe('the one-line drawing', () => {
   );
 
   it('splits an equipment with more lines than a sheet can hold, and says where it goes on', () => {
-    const inputs = Array.from({ length: 60 }, (_, i) => i + 1);
-    const of = plan({
-      site: {
-        equipments: [
-          equipment(
-            'INV',
-            'grid-tie-inverter',
-            'Plant room',
-            inputs.map((n) => `dc-in-${n}`),
-          ),
-          ...inputs.map((n) => equipment(`PV-${n}`, 'array', 'Field', ['output'])),
-        ],
-        runs: inputs.map((n) => run(`PV-${n}:output`, `INV:dc-in-${n}`, 60 + n)),
-      },
-    });
+    const of = manyInputs(60, (n) => 60 + n);
     expect(expectDrawn(of, ROOMS.tabloid)).toBeGreaterThan(1);
     const texts = pennedSheets(of, ROOMS.tabloid, 'ieee-315').sheets.map(({ pen }) =>
       pen.texts.flatMap(({ lines }) => lines.map(({ text }) => text)),
