@@ -85,6 +85,14 @@ export function paperLead(metres: number, unit: LengthUnit, round: 'nearest' | '
     : figure(inSteps(metres, 0.01, round) / 100, 'm');
 }
 
+/** The longest that line lead and ground lead are together, as paper prints it: the limit, or what is planned where that is longer. */
+export function longestLead(
+  { leadLengthLimit, leadLengthPlanned }: PlannedProtector['wiring'],
+  unit: LengthUnit,
+): string {
+  return paperLead(Math.max(leadLengthLimit, leadLengthPlanned), unit, 'down');
+}
+
 /**
  * How far along its cable a protector covers, in the one form that all paper has: `its whole run`, `12 m`, `none`, `not known`.
  * @param figures of the planned part; `reach` in m, null where it isn't limited

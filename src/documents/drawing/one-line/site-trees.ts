@@ -26,7 +26,7 @@ function tapsByPort(plan: Plan): Map<string, Tap[]> {
   const placed = new Map<string, PlannedProtector[]>();
   for (const protector of plan.protectors) {
     const { ports, part, existing, overcurrent, wiring, required } = protector;
-    const lead = [wiring.leadGauge, wiring.leadLengthLimit];
+    const lead = [wiring.leadGauge, wiring.leadLengthLimit, wiring.leadLengthPlanned];
     const key = JSON.stringify([ports, part, existing, overcurrent, lead, required.mcov]);
     placed.set(key, [...(placed.get(key) ?? []), protector]);
   }

@@ -2,7 +2,7 @@ import { isNec, type Basis } from '../../../model/editions.js';
 import type { PlannedProtector } from '../../../model/plan.js';
 import { deviceInFew } from '../../../words/devices-in-short.js';
 import { figure, neededVolts } from '../../../words/figures.js';
-import { paperLead, type LengthUnit } from '../../../words/lengths.js';
+import { longestLead, type LengthUnit } from '../../../words/lengths.js';
 import { isDeviceBlank, isLeadBlank } from '../../parts/blanks.js';
 import { BLANK, NO_BREAK, onLines, unbroken, type Line } from './measure.js';
 import { tagsInShort } from './tags.js';
@@ -47,7 +47,7 @@ export function tapLines({ protectors, housings, again }: Tap, basis: Basis, uni
   const gauge = isLeadBlank(protector)
     ? `${BLANK} ${isNec(basis) ? 'AWG' : 'mm\u00b2'}`
     : stated.replaceAll('mm2', 'mm\u00b2');
-  const longest = paperLead(wiring.leadLengthLimit, unit, 'down');
+  const longest = longestLead(wiring, unit);
   return [
     ...onLines(tag, TAP, true),
     ...(housings > 1 ? onLines(`${housings} housings, each:`, TAP) : []),

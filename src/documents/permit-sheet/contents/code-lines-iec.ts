@@ -1,6 +1,6 @@
 import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { plain } from '../../../words/figures.js';
-import { lengthUnitOf, paperLead, paperLength } from '../../../words/lengths.js';
+import { lengthUnitOf, longestLead, paperLength } from '../../../words/lengths.js';
 import { channelsInShort } from '../../../words/protector-short.js';
 import { dischargeHeld, leadsHeld, levelHeld, shortCircuitHeld, voltageHeld } from './code-figures.js';
 import type { CodeLine } from './code-line.js';
@@ -94,9 +94,6 @@ export const IEC_LINES: readonly CodeLine[] = [
   {
     subjects: ['lead-routing', 'smallest-lead'],
     title: 'Leads: length and least size',
-    here: (p, plan) => {
-      const longest = paperLead(p.wiring.leadLengthLimit, lengthUnitOf(plan), 'down');
-      return `at most ${longest}, ${leadsHeld(p)}`;
-    },
+    here: (p, plan) => `at most ${longestLead(p.wiring, lengthUnitOf(plan))}, ${leadsHeld(p)}`,
   },
 ];

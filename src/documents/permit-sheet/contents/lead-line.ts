@@ -1,6 +1,6 @@
 import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { figure } from '../../../words/figures.js';
-import { lengthUnitOf, paperLead, type LengthUnit } from '../../../words/lengths.js';
+import { lengthUnitOf, longestLead, paperLead, type LengthUnit } from '../../../words/lengths.js';
 
 const INCH = 0.0254;
 
@@ -16,7 +16,7 @@ export function leadAsPlanned({ wiring, figures }: PlannedProtector, plan: Plan)
   const unit = lengthUnitOf(plan);
   const { leadLengthLimit: limit, leadLengthPlanned: planned, leadLimitByWithstand: byWithstand } = wiring;
   const lead = `lead ${worked(planned, unit)}`;
-  const longest = paperLead(Math.max(limit, planned), unit, 'down');
+  const longest = longestLead(wiring, unit);
   if (planned >= limit)
     return worked(planned, unit) === longest ? lead : `${lead} (${longest} in the schedule)`;
   const withstand = figures?.impulseWithstand ?? null;

@@ -1,6 +1,6 @@
 import { isNec } from '../../../model/editions.js';
 import type { Plan, PlannedProtector } from '../../../model/plan.js';
-import { lengthUnitOf, paperLead } from '../../../words/lengths.js';
+import { lengthUnitOf, longestLead } from '../../../words/lengths.js';
 import { devicesInFew } from '../../../words/devices-in-short.js';
 import { portsInWords } from '../../../words/port-words.js';
 import {
@@ -84,11 +84,6 @@ function faultCell(protector: PlannedProtector): Cell {
   };
 }
 
-function longestText({ wiring }: PlannedProtector, plan: Plan): string {
-  const { leadLengthLimit: limit, leadLengthPlanned: planned } = wiring;
-  return paperLead(Math.max(limit, planned), lengthUnitOf(plan), 'down');
-}
-
 /**
  * The cells of one housing: V, kA and lengths as the trade writes them; what nobody states is a blank to fill in.
  */
@@ -115,7 +110,7 @@ export function scheduleCells(protector: PlannedProtector, plan: Plan): Schedule
       lines: gauge === '' ? [] : [metric(gauge)],
       fill: isLeadBlank(protector) || isGroundBlank(protector),
     },
-    longest: cell(longestText(protector, plan)),
+    longest: cell(longestLead(wiring, lengthUnitOf(plan))),
     ground: cell(groundInShort(protector)),
     enclosure: cell(partDetails?.enclosure ?? required.enclosures.join(', ')),
     asked: cell(...requiredBy(protector, plan)),
