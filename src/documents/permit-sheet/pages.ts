@@ -15,7 +15,7 @@ import type { Panel } from './panels.js';
 import { GAP, permitPage, roomOf } from './paper.js';
 import type { Room } from '../drawing/one-line/figure.js';
 import type { PermitPage } from './paper.js';
-import { titleStrip } from './title-strip.js';
+import { titleStrip, type TitleStrip } from './title-strip.js';
 import { PermitSheetSchema } from './view.js';
 import type { SheetView } from './view.js';
 import { watermark } from './watermark.js';
@@ -27,9 +27,9 @@ const LEAST_BESIDE = 70;
 
 /** Sheets of a job, laid out. */
 interface LaidOut {
-  readonly page: PermitPage;
   readonly sheets: readonly SheetView[];
   readonly style: string;
+  readonly strip: TitleStrip;
 }
 
 /** A drawing with the sheets that it leads to. */
@@ -57,38 +57,48 @@ interface Setting {
   readonly blocks: readonly Block[];
 }
 
-async function measured(
-  given: Prepared,
-  style: string,
-  settings: readonly Setting[],
-): Promise<readonly (readonly MeasuredBlock[])[]> {
-  const { templates, context } = given;
-  const htmlOf = new Map<Block, string>();
-  const html = (block: Block): string => {
-    const known = htmlOf.get(block) ?? templates.render(`permit-sheet/${block.name}`, block.view);
-    htmlOf.set(block, known);
-    return known;
+/** The measured blocks of each setting, in their order. */
+type Measuring = (settings: readonly Setting[]) => Promise<readonly (readonly MeasuredBlock[])[]>;
+
+/** Measures blocks in the browser; what was measured at a width before isn't set again. */
+function measuring({ templates, context }: Prepared, style: string): Measuring {
+  const known = new Map<Block, { readonly html: string; readonly at: Map<number, MeasuredBlock> }>();
+  const entryOf = (block: Block): { readonly html: string; readonly at: Map<number, MeasuredBlock> } => {
+    const html = (): string => templates.render(`permit-sheet/${block.name}`, block.view);
+    const entry = known.get(block) ?? { html: html(), at: new Map<number, MeasuredBlock>() };
+    known.set(block, entry);
+    return entry;
   };
-  const blocks = settings.flatMap(({ width, blocks: own }) =>
-    own.map((block) => ({ name: block.name, id: block.name, width, html: html(block) })),
-  );
-  const page = templates.render('permit-sheet/measure', { language: 'en', title: 'Blocks', style, blocks });
-  const found = await context.measure(page);
-  let at = 0;
-  return settings.map(({ blocks: own }) => {
-    const mine = found.slice(at, at + own.length);
-    at += own.length;
-    return mine;
-  });
+  return async (settings) => {
+    const asked = settings.flatMap(({ width, blocks }) =>
+      blocks.map((block) => ({ block, width })).filter(({ block }) => !entryOf(block).at.has(width)),
+    );
+    const blocks = asked.map(({ block: { name }, block, width }) => ({
+      name,
+      id: name,
+      width,
+      html: entryOf(block).html,
+    }));
+    const page = templates.render('permit-sheet/measure', { language: 'en', title: 'Blocks', style, blocks });
+    const found = blocks.length === 0 ? [] : await context.measure(page);
+    if (found.length !== asked.length)
+      throw new Error(`${found.length} of ${asked.length} blocks were measured`);
+    asked.forEach(({ block, width }, index) => {
+      const one = found[index];
+      if (one) entryOf(block).at.set(width, one);
+    });
+    return settings.map(({ width, blocks: own }) =>
+      own.flatMap((block) => entryOf(block).at.get(width) ?? []),
+    );
+  };
 }
 
 /** Measures the blocks at every width that they may have. */
 async function contentsOf(
-  given: Prepared,
+  measured: Measuring,
   page: PermitPage,
   drawing: OneLine,
   blocks: Blocks,
-  style: string,
 ): Promise<Contents> {
   const room = roomOf(page);
   const legend: Block[] =
@@ -96,7 +106,7 @@ async function contentsOf(
   const [first] = drawing.sheets;
   const free = first === undefined ? 0 : room.width - first.width - GAP.column;
   const beside = free >= LEAST_BESIDE ? free : undefined;
-  const [wide = [], below = [], next = [], ...narrow] = await measured(given, style, [
+  const [wide = [], below = [], next = [], ...narrow] = await measured([
     { width: room.width, blocks: blocks.wide },
     { width: room.width, blocks: legend },
     { width: beside ?? room.width, blocks: beside === undefined ? [] : [...legend, ...blocks.narrow] },
@@ -144,9 +154,10 @@ async function laidOut(given: Prepared): Promise<LaidOut> {
     cssOf(page),
   );
   const blocks = permitBlocks(plan, context, page);
+  const measured = measuring(given, style);
   const tried = async (first: Room): Promise<Tried> => {
     const drawing = await oneLine(plan, { first, next: room }, family);
-    const contents = await contentsOf(given, page, drawing, blocks, style);
+    const contents = await contentsOf(measured, page, drawing, blocks);
     const { panels, badness } = layOut(contents, page.columns, page.panels);
     return { drawing, legend: heightOf(contents.legend), panels, badness };
   };
@@ -177,22 +188,22 @@ async function laidOut(given: Prepared): Promise<LaidOut> {
       })),
     };
   });
-  return { page, sheets, style };
+  return { sheets, style, strip: titleStrip(plan, context, blanksOf(plan)) };
 }
 
 function documentOf(
   given: Prepared,
-  { style }: LaidOut,
+  { style, strip }: LaidOut,
   sheets: readonly SheetView[],
   fileName: string,
 ): RenderedDocument {
-  const { plan, context, templates } = given;
+  const { plan, templates } = given;
   const title = `Permit sheets, job ${plan.job}`;
   const view = checkedView('permit-sheet', PermitSheetSchema, {
     language: 'en',
     title,
     style,
-    strip: titleStrip(plan, context, blanksOf(plan)),
+    strip,
     watermark: watermark(),
     sheets: [...sheets],
   });

@@ -108,21 +108,22 @@ const STEMS: Readonly<Record<string, readonly string[]>> = {
   'overcurrent/by-maker-of-turbine': ['choose/overcurrent-turbine'],
 };
 
+/** Numbers of the assumptions on which it rests that something is to be confirmed at a protector, by codes of why it is. */
+export type AssumptionNumbers = (protector: PlannedProtector, because: readonly string[]) => string[];
+
 /**
- * Numbers of the assumptions on which it rests that something is to be confirmed at a protector.
- * @param because codes of the reasons why it is to be confirmed
+ * Numbers of the assumptions of a plan.
  * @returns the assumptions of the protector or of what it guards; where none of them names either, all that stem from the same
  */
-export function assumptionNumbers(
-  plan: Plan,
-  { tag, ports }: PlannedProtector,
-  because: readonly string[],
-): string[] {
-  const stems = because.flatMap((code) => STEMS[code] ?? []);
-  const meant = told(plan).flatMap(({ tags, stems: of }, index) =>
-    stems.some((stem) => of.has(stem)) ? [{ number: numberOf(index), tags }] : [],
-  );
-  const here = new Set([tag, ...ports.map(({ equipment }) => equipment)]);
-  const own = meant.filter(({ tags }) => tags.some((one) => here.has(one)));
-  return (own.length > 0 ? own : meant).map(({ number }) => number);
+export function assumptionNumbers(plan: Plan): AssumptionNumbers {
+  const all = told(plan);
+  return ({ tag, ports }, because) => {
+    const stems = because.flatMap((code) => STEMS[code] ?? []);
+    const meant = all.flatMap(({ tags, stems: of }, index) =>
+      stems.some((stem) => of.has(stem)) ? [{ number: numberOf(index), tags }] : [],
+    );
+    const here = new Set([tag, ...ports.map(({ equipment }) => equipment)]);
+    const own = meant.filter(({ tags }) => tags.some((one) => here.has(one)));
+    return (own.length > 0 ? own : meant).map(({ number }) => number);
+  };
 }

@@ -5,7 +5,7 @@ import type { Clause, Plan, PlannedProtector } from '../../../model/plan.js';
 import { STANDINGS, type Standing } from '../../../model/words.js';
 import { notAskedInShort, OTHER_ARTICLES } from '../../../words/clause-words.js';
 import { tagList } from '../../../words/tag-list.js';
-import { assumptionNumbers } from './assumptions.js';
+import { assumptionNumbers, type AssumptionNumbers } from './assumptions.js';
 import type { CodeLine } from './code-line.js';
 import { codeLines } from './code-lines.js';
 import { runsOf, RunsSchema } from './runs.js';
@@ -31,6 +31,12 @@ interface Entry {
   readonly tag: string;
   /** With how it ends. */
   readonly text: string;
+}
+
+/** A line with what it says at protectors. */
+interface LineThere {
+  readonly line: CodeLine;
+  readonly entries: readonly Entry[];
 }
 
 const isOf =
@@ -83,9 +89,13 @@ const ENDS: Readonly<Record<Standing, string>> = {
 };
 
 /** How an entry ends; what is to be confirmed names the assumptions that it rests on. */
-function endOf(plan: Plan, protector: PlannedProtector, { standing, because }: StandingThere): string {
+function endOf(
+  numbersOf: AssumptionNumbers,
+  protector: PlannedProtector,
+  { standing, because }: StandingThere,
+): string {
   if (standing !== 'to confirm') return ENDS[standing];
-  const numbers = assumptionNumbers(plan, protector, because);
+  const numbers = numbersOf(protector, because);
   return `${ENDS[standing]}${numbers.length === 0 ? '' : `, see ${numbers.join(', ')}`}`;
 }
 
@@ -95,7 +105,7 @@ function standingBySupply(plan: Plan, tag: string): StandingThere | undefined {
   return standingAt(plan, new Set(by.map(({ rule }) => rule)), tag);
 }
 
-function entriesOf(plan: Plan, line: CodeLine): Entry[] {
+function entriesOf(plan: Plan, line: CodeLine, numbersOf: AssumptionNumbers): Entry[] {
   const rules = rulesOf(plan, line);
   return plan.protectors.flatMap((protector) => {
     if (line.places && !isRequiredBy(plan, line, protector)) return [];
@@ -104,7 +114,7 @@ function entriesOf(plan: Plan, line: CodeLine): Entry[] {
     const there = looked ?? standingBySupply(plan, tag);
     const text = looked === undefined ? line.beyond?.(protector) : line.here(protector, plan);
     if (there === undefined || text === undefined || text === '') return [];
-    return [{ tag, text: `${text}${endOf(plan, protector, there)}` }];
+    return [{ tag, text: `${text}${endOf(numbersOf, protector, there)}` }];
   });
 }
 
@@ -149,9 +159,9 @@ function whyNotAsked(plan: Plan, line: CodeLine, rules: ReadonlySet<string>): st
 }
 
 /** Clauses that put a protector somewhere and ask for none here: `694.7(D): no wind turbine`. */
-function notAsked(plan: Plan): string[] {
-  return codeLines(plan).flatMap((line) => {
-    if (!line.places || entriesOf(plan, line).length > 0) return [];
+function notAsked(plan: Plan, lines: readonly LineThere[]): string[] {
+  return lines.flatMap(({ line, entries }) => {
+    if (!line.places || entries.length > 0) return [];
     const rules = rulesOf(plan, line);
     const names = clausesOf(plan, line, [...plan.clauses, ...plan.otherClauses], []);
     const why = whyNotAsked(plan, line, rules);
@@ -170,15 +180,19 @@ function recommended(plan: Plan): string[] {
 /** The clauses that a reviewer looks for, each once, with tags and figures; then what doesn't apply, and what is recommended. */
 export function codeTable(plan: Plan): CodeTableView {
   const runs = runsOf(plan);
-  const rows = codeLines(plan).flatMap((line) => {
-    const entries = entriesOf(plan, line);
+  const numbersOf = assumptionNumbers(plan);
+  const lines = codeLines(plan).map((line): LineThere => ({
+    line,
+    entries: entriesOf(plan, line, numbersOf),
+  }));
+  const rows = lines.flatMap(({ line, entries }) => {
     if (entries.length === 0) return [];
     const clause = clausesOf(plan, line, plan.clauses, entries);
     return clause === ''
       ? []
       : [{ clause: runs(clause), title: line.title, entries: told(plan, entries).map(runs) }];
   });
-  const none = notAsked(plan);
+  const none = notAsked(plan, lines);
   return {
     title: 'Code table',
     rows,
