@@ -7,7 +7,7 @@ import { Pen } from './one-line/pen.js';
 import { layOnSheets, type LaidSheet } from './one-line/sheets.js';
 import { siteTrees } from './one-line/site-trees.js';
 import type { SymbolFamily } from './one-line/symbols.js';
-import type { TreeNode } from './one-line/tree.js';
+import { BARE_BRANCH, type TreeNode } from './one-line/tree.js';
 import { oneLineWords, type SheetNumbers } from './one-line/words.js';
 import { drawingInMillimetres } from './svg.js';
 
@@ -80,21 +80,10 @@ export function pennedSheets(
 
 /** Trees under one node, so that alike ones are drawn once as well. */
 function bundled(trees: readonly TreeNode[]): TreeNode {
-  const none = {
-    near: [],
-    far: [],
-    isUpstream: false,
-    length: null,
-    lengthFrom: null,
-    hasMain: false,
-    nearTaps: [],
-    farTaps: [],
-    count: 1,
-  };
   return {
     form: 'from',
     equipments: [],
-    branches: trees.map((child) => ({ ...none, child })),
+    branches: trees.map((child) => ({ ...BARE_BRANCH, child })),
     part: 'whole',
   };
 }

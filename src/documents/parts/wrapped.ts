@@ -13,6 +13,9 @@ export interface LineSetting {
   readonly before?: string;
 }
 
+/** Blanks at which a line breaks: not those that keep a figure and its unit together. */
+const BLANKS = /[^\S\u00a0]+/;
+
 /**
  * Text on lines no wider than `width`: broken at blanks, and inside a word only where the word alone is wider.
  * @param text any text without line breaks
@@ -23,7 +26,7 @@ export function wrapped(text: string, width: number, setting: LineSetting): stri
   const fits = (line: string): boolean => lineWidth(line, size, weight, family) <= width;
   const lines: string[] = [];
   let current = '';
-  for (const word of text.split(/\s+/).filter((w) => w !== '')) {
+  for (const word of text.split(BLANKS).filter((w) => w !== '')) {
     const longer = current === '' ? word : `${current} ${word}`;
     if (fits(lines.length === 0 ? `${before}${longer}` : longer)) {
       current = longer;

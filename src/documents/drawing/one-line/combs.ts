@@ -1,4 +1,4 @@
-import type { Branch, TreeNode } from './tree.js';
+import { BARE_BRANCH, type Branch, type TreeNode } from './tree.js';
 
 /** Buses that a box is tried with at most; common practice, no source. */
 const MOST_BUSES = 4;
@@ -34,21 +34,9 @@ export function combs(node: TreeNode): TreeNode[] {
         branches: branches.slice(at, at + size),
         part: 'whole',
       };
-      trunks.push({ ...TRUNK, child });
+      trunks.push({ ...BARE_BRANCH, child });
     }
     found.push({ ...node, branches: trunks });
   }
   return found;
 }
-
-const TRUNK = {
-  near: [],
-  far: [],
-  isUpstream: false,
-  length: null,
-  lengthFrom: null,
-  hasMain: false,
-  nearTaps: [],
-  farTaps: [],
-  count: 1,
-} as const;

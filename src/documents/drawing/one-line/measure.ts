@@ -1,4 +1,5 @@
 import { lineWidth } from '../../parts/text-width.js';
+import { wrapped } from '../../parts/wrapped.js';
 
 /** Size of all type of the drawing, mm: 10 pt, and a hair more so that it never reads back as less. */
 export const TYPE = 3.53;
@@ -26,26 +27,8 @@ export function unbroken(text: string): string {
 
 /** Text on lines no wider than a width in mm, broken at plain blanks, and inside a word only where the word alone is wider. */
 export function onLines(text: string, width: number, bold = false): Line[] {
-  const fits = (line: string): boolean => lineWidth(line, TYPE, bold ? 700 : 400) <= width;
-  const lines: string[] = [];
-  let current = '';
-  for (const word of text.split(' ').filter((w) => w !== '')) {
-    const longer = current === '' ? word : `${current} ${word}`;
-    if (fits(longer)) {
-      current = longer;
-      continue;
-    }
-    if (current !== '') lines.push(current);
-    current = '';
-    for (const character of word) {
-      if (current !== '' && !fits(current + character)) {
-        lines.push(current);
-        current = '';
-      }
-      current += character;
-    }
-  }
-  return [...lines, ...(current === '' ? [] : [current])].map((line) => ({ text: line, bold }));
+  const lines = wrapped(text, width, { size: TYPE, weight: bold ? 700 : 400 });
+  return lines.map((line) => ({ text: line, bold }));
 }
 
 /** Width of the widest of some lines, mm. */

@@ -192,7 +192,13 @@ export function layOnSheets(
     width: Math.min(rooms.first.width, rooms.next.width),
     height: Math.min(rooms.first.height, rooms.next.height),
   };
-  const figuresFor = (room: Room): NodeFigures => nodeFigures(words, family, room);
+  const known = new Map<string, NodeFigures>();
+  const figuresFor = (room: Room): NodeFigures => {
+    const key = `${room.width} x ${room.height}`;
+    const figures = known.get(key) ?? nodeFigures(words, family, room);
+    known.set(key, figures);
+    return figures;
+  };
   const whole = figuresFor(rooms.first);
   const common = figuresFor(both);
   const goesWhole = (tree: TreeNode): boolean =>

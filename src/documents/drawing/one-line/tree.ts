@@ -38,6 +38,19 @@ export interface Branch {
   readonly count: number;
 }
 
+/** A line that is only drawn: it leaves no terminals, and nothing hangs on it. */
+export const BARE_BRANCH = {
+  near: [],
+  far: [],
+  isUpstream: false,
+  length: null,
+  lengthFrom: null,
+  hasMain: false,
+  nearTaps: [],
+  farTaps: [],
+  count: 1,
+} as const satisfies Omit<Branch, 'child'>;
+
 /** What a node is drawn as. */
 export type NodeForm = 'box' | 'bus' | 'utility' | 'from';
 
