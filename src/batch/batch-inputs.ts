@@ -6,13 +6,14 @@ import { readCatalogue } from '../read/company/catalogue.js';
 import { readColumnMap } from '../read/table/column-map.js';
 import { findCompanyFiles } from '../read/file/find.js';
 import { readLibrary } from '../read/company/library.js';
-import { readLists } from '../read/list/lists.js';
+import { readLists, type ListCount } from '../read/list/lists.js';
 import { readSettings } from '../read/company/settings.js';
 import type { BatchOptions } from './batch-options.js';
 import { readLogo } from './logo.js';
 
 /** Everything that a batch reads before it plans. */
 export interface BatchInputs {
+  readonly lists: ListCount;
   /** In natural order of their ids. */
   readonly jobs: readonly JobList[];
   readonly settings: Settings;
@@ -63,6 +64,7 @@ export async function readInputs(options: BatchOptions, signal?: AbortSignal): P
   ]);
   const withoutWhichNothing = [...settings.unreadable, ...(map?.unreadable ?? [])];
   return {
+    lists: read.lists,
     jobs: read.jobs,
     settings: settings.settings,
     catalogue: catalogueUsed,

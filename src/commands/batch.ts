@@ -179,24 +179,27 @@ function tell(
   if (given.quiet) return;
   context.err(draftsText(jobs, items));
   if (jobs.length > 0) {
+    const { all, unreadable: unread } = result.lists;
+    const lists = unread === 0 ? '' : `${counted(all, 'list')}, ${String(unread)} unreadable; `;
     const drafts = jobs.filter((j) => j.status === 'draft').length;
     const failed = jobs.filter((j) => j.status === 'failed').length;
     const not = [drafts > 0 ? counted(drafts, 'draft') : '', failed > 0 ? `${String(failed)} failed` : ''];
     const among = not.filter((s) => s !== '').join(', ');
     context.err(
-      `${counted(jobs.length, 'job')} in ${printable(result.out)}${among === '' ? '' : `: ${among}`}\n`,
+      `${lists}${counted(jobs.length, 'job')} in ${printable(result.out)}${among === '' ? '' : `: ${among}`}\n`,
     );
   }
 }
 
 function jsonOf(make: BatchOptions['make'], result: BatchResult): unknown {
-  const { exitStatus, out, jobs, items, unreadable, missingModels, leftFolders, interrupted } = result;
+  const { exitStatus, out, lists, jobs, items, unreadable, missingModels, leftFolders, interrupted } = result;
   const flat = ({ job, item }: JobItem): unknown => ({ job, ...itemInEnglish(item) });
   return {
     version: 1,
     command: make,
     exitStatus,
     out,
+    lists,
     jobs,
     openItems: items.map(flat),
     unreadable: unreadable.map(itemInEnglish),

@@ -37,8 +37,16 @@ export interface ReadOptions extends ListOptions {
   readonly signal?: AbortSignal | undefined;
 }
 
+/** How many lists there were. */
+export interface ListCount {
+  /** Those that were named or found in a folder, whether they could be read or not. */
+  readonly all: number;
+  readonly unreadable: number;
+}
+
 /** Everything that was read. */
 export interface ReadResult {
+  readonly lists: ListCount;
   /** In natural order of their ids. */
   readonly jobs: readonly JobList[];
   /** Items of no job. */
@@ -72,6 +80,7 @@ export async function readLists(options: ReadOptions): Promise<ReadResult> {
     if (reading.ok) contents.push({ name, content: reading.bytes });
     else failed.push(reading.item);
   }
+  const unopened = failed.length;
   let jobFacts: NamedContent | undefined;
   if (options.jobFacts !== undefined) {
     const reading = await readBytes(options.jobFacts);
@@ -79,7 +88,12 @@ export async function readLists(options: ReadOptions): Promise<ReadResult> {
     else failed.push(reading.item);
   }
   const result = await withPauses(readingContents(contents, options, jobFacts), options.signal);
-  return { ...result, unreadable: [...failed, ...result.unreadable] };
+  const { all, unreadable: unread } = result.lists;
+  return {
+    ...result,
+    lists: { all: all + unopened, unreadable: unread + unopened },
+    unreadable: [...failed, ...result.unreadable],
+  };
 }
 
 /**
@@ -138,9 +152,11 @@ function* readingContents(
     items.push(...taken.items);
     unreadable.push(...taken.unreadable);
   }
+  const count = { all: contents.length, unreadable: contents.length - lists.length };
   const library = libraryJoin(options.library);
   for (const list of lists) yield* takeRows(list, options.settings, library.join);
-  return { jobs: finishJobs(drafts), items, unreadable, missingModels: library.missing(), understood };
+  const missingModels = library.missing();
+  return { lists: count, jobs: finishJobs(drafts), items, unreadable, missingModels, understood };
 }
 
 function sheetOf(file: string, columns: readonly Column<Field>[]): Sheet {

@@ -1,5 +1,5 @@
 import type { Sentence } from '../../model/sentence.js';
-import { toldBy, type MessageEntry, type MessageTold } from '../message-kit.js';
+import { sharedBy, toldBy, type MessageEntry, type MessageTold } from '../message-kit.js';
 import { BATCH_WORDS, PACK_NOT_MADE } from './batch.js';
 import { CHOOSE_WORDS } from './choose.js';
 import { COMMAND_WORDS } from './command.js';
@@ -69,4 +69,18 @@ export function told(note: { readonly code: string; readonly values: object }): 
   if (!entry) throw new Error(`no message has the code ${note.code}`);
   const said = toldBy(entry, note.values);
   return hasNoPack(note.values) ? { ...said, message: `${said.message} ${PACK_NOT_MADE}` as Sentence } : said;
+}
+
+/**
+ * What a message says wherever in a batch it shows, and what it is about at its place.
+ * @returns undefined where it is a matter of its one place
+ */
+export function sharedOf(note: {
+  readonly code: string;
+  readonly values: object;
+}): ReturnType<typeof sharedBy> {
+  const entry = BY_CODE.get(note.code);
+  return entry && !isAsWritten(note.values) && !hasNoPack(note.values)
+    ? sharedBy(entry, note.values)
+    : undefined;
 }
