@@ -55,6 +55,8 @@ export async function readInputs(options: BatchOptions, signal?: AbortSignal): P
       columns: map?.map ?? undefined,
       dialect: options.dialect,
       jobFacts: options.jobFacts,
+      answers: options.answers,
+      equipmentFacts: options.equipmentFacts,
       stdinJob: options.job,
       exclude: [files.catalogue, files.library].filter((path) => path !== undefined),
       stdin: options.stdin,

@@ -20,6 +20,10 @@ export interface BatchOptions {
   /** How the lists are written; goes before the column map, and what neither states is found out. */
   readonly dialect?: Dialect | undefined;
   readonly jobFacts?: string | undefined;
+  /** Files of answers, in their order. */
+  readonly answers?: readonly string[] | undefined;
+  /** Files of equipment facts and cable schedules, in their order. */
+  readonly equipmentFacts?: readonly string[] | undefined;
   /** Only this job. */
   readonly job?: string | undefined;
   /** The output folder; default `out`. */

@@ -12,7 +12,7 @@ import { batchTable, draftsText, itemsText, itemText, noteText } from '../screen
 import type { CommonOptions, Context } from './context.js';
 import { dateOfRun } from './date.js';
 import { dialectOf, type DialectArguments } from './dialect.js';
-import { listsOf, textOption, WrongCommandLine } from './usage.js';
+import { listsOf, textOption, textOptions, WrongCommandLine } from './usage.js';
 
 /** What `pack` and `plan` are given on the command line, as the parser hands it over. */
 export interface BatchArguments extends CommonOptions, DialectArguments {
@@ -22,6 +22,8 @@ export interface BatchArguments extends CommonOptions, DialectArguments {
   readonly columns?: string | undefined;
   readonly settings?: string | undefined;
   readonly jobFacts?: string | undefined;
+  readonly answers?: string | readonly string[] | undefined;
+  readonly equipmentFacts?: string | readonly string[] | undefined;
   readonly job?: string | undefined;
   readonly out?: string | undefined;
   readonly date?: string | undefined;
@@ -85,6 +87,8 @@ function batchOptions(make: BatchOptions['make'], given: BatchArguments, context
     settings: textOption('settings', given.settings),
     dialect: dialectOf(given),
     jobFacts: textOption('job-facts', given.jobFacts),
+    answers: textOptions('answers', given.answers),
+    equipmentFacts: textOptions('equipment-facts', given.equipmentFacts),
     job: textOption('job', given.job),
     out: textOption('out', given.out),
     date: dateOfRun(date, epoch, new Date()),
