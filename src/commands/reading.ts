@@ -1,4 +1,4 @@
-import type { OpenItem, ReadResult, Settings } from '../index.js';
+import type { ColumnMap, OpenItem, ReadResult, Settings } from '../index.js';
 import type { CommonOptions, Context } from './context.js';
 import { dialectOf, type DialectArguments } from './dialect.js';
 import { textOption, textOptions } from './usage.js';
@@ -19,6 +19,8 @@ export interface ReadingArguments extends CommonOptions, DialectArguments {
 export interface Reading {
   readonly read: ReadResult;
   readonly settings: Settings;
+  /** The column map and its path; null: none, or one that couldn't be read. */
+  readonly map: { readonly path: string; readonly map: ColumnMap } | null;
   /** Items of no job, of all files. */
   readonly items: readonly OpenItem[];
   /** Files that couldn't be read at all. */
@@ -65,6 +67,7 @@ export async function readAll(
   return {
     read,
     settings: settings.settings,
+    map: files.columns === undefined || !map?.map ? null : { path: files.columns, map: map.map },
     items: [...settings.items, ...(library?.items ?? []), ...read.items],
     unreadable: [
       ...settings.unreadable,

@@ -23,6 +23,7 @@ import { isJobField, isRowField, LIST_VOCABULARY } from '../table/list-vocabular
 import { atOneGo, ROWS_A_STEP, withPauses, type InSteps } from '../file/in-steps.js';
 import { jobOfFile, listFiles, readBytes, STANDARD_INPUT } from '../file/sources.js';
 import { readingTable, type Table, type Understood } from '../table/table.js';
+import { wordsOfCells } from '../table/words-of-cells.js';
 
 /** Lists to read, and what to read them with. */
 export interface ReadOptions extends ListOptions {
@@ -198,10 +199,15 @@ function* openList(
   understood: Understood[],
 ): InSteps<OpenList | OpenItem> {
   const reading = yield* readingTable(name, content, index, options.columns?.dialect, options.dialect);
-  if (!reading.ok) return reading.item;
+  if (!reading.ok) {
+    // Its headings are what a column map is begun from.
+    if (reading.understood !== undefined) understood.push(reading.understood);
+    return reading.item;
+  }
   const { table } = reading;
-  // Also of a list that can't be used: its headings are what a column map is made from.
-  understood.push(table.understood);
+  // Also of a list that can't be used.
+  const words = wordsOfCells(table, options.settings, options.columns);
+  understood.push({ ...table.understood, words });
   if (table.rows.length === 0) {
     return (
       table.grave[0] ??
