@@ -33,6 +33,7 @@ export interface BatchOptions {
   /** True where `--date` or SOURCE_DATE_EPOCH says the date; a date of today doesn't by itself make a pack be printed again. */
   readonly dateGiven: boolean;
   readonly ownerLanguage?: string | undefined;
+  readonly crewLanguage?: string | undefined;
   /** A folder with a folder for each job, which holds a picture named by each tag. */
   readonly photos?: string | undefined;
   /** A folder with the data sheet of each part, a PDF named by it, for the appendix of the permit sheets. */

@@ -4,7 +4,7 @@ import type { DocumentContext } from '../parts/context.js';
 import { shortened } from '../parts/css.js';
 import { BASIS_TITLES, CompanyViewSchema } from '../parts/job.js';
 import type { Blank } from '../parts/blanks.js';
-import { runsOf, RunsSchema } from './contents/runs.js';
+import { runsOf, RunsSchema } from '../parts/contents/runs.js';
 import { uncheckedRequired } from './required-checks.js';
 import { stampOf, stampWords } from './stamp.js';
 
