@@ -1,14 +1,15 @@
 import { FIELDS } from '../../model/fields.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { PortClass } from '../../model/words.js';
-import { list, quantity } from '../figures.js';
+import { firstNamed, list, quantity } from '../figures.js';
 import { say } from '../reasons/say.js';
 import { says } from '../message-kit.js';
 
 /** The rows that a default stands in for; none: the job itself. */
-function namedRows({ rows, more }: { readonly rows: readonly string[]; readonly more: number }): string {
+function namedRows({ rows }: { readonly rows: readonly string[] }): string {
   if (rows.length === 0) return '';
-  return ` for ${rows.join(', ')}${more === 0 ? '' : ` and ${more} more`}`;
+  const { named, more } = firstNamed(rows);
+  return ` for ${named.join(', ')}${more}`;
 }
 
 /** The AC inputs of what has several, named beside its tag. */
