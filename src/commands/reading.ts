@@ -34,7 +34,7 @@ export async function readAll(
   given: ReadingArguments,
   context: Context,
 ): Promise<Reading> {
-  const { findCompanyFiles, readColumnMap, readLibrary, readLists, readSettings } =
+  const { companyPaths, findCompanyFiles, readColumnMap, readLibrary, readLists, readSettings } =
     await import('../index.js');
   const named = Object.entries({
     catalogue: textOption('catalogue', given.catalogue),
@@ -55,7 +55,7 @@ export async function readAll(
     dialect: dialectOf(given),
     jobFacts: textOption('job-facts', given.jobFacts),
     stdinJob: textOption('job', given.job),
-    exclude: [files.catalogue, files.library].filter((path) => path !== undefined),
+    exclude: companyPaths(files),
     stdin: context.stdin,
   });
   return {

@@ -11,7 +11,7 @@ import { bareLengthIsFeet } from '../cell/bare-length.js';
 import type { LeftOut } from '../table/body.js';
 import type { Column } from '../table/columns.js';
 import { factColumns, type FactColumn } from '../table/fact-columns.js';
-import { headingIndex, type HeadingIndex } from '../table/headings.js';
+import { headingIndex } from '../table/headings.js';
 import { shownPaths } from '../../words/shown-path.js';
 import { finishJobs, takeJobFacts, type JobDraft, type JobDrafts } from './job-drafts.js';
 import { takeJobFactsFile } from './job-facts.js';
@@ -22,7 +22,8 @@ import { takeRow, takeShiftedRow, type RowColumns } from './list-rows.js';
 import { isJobField, isRowField, LIST_VOCABULARY } from '../table/list-vocabulary.js';
 import { atOneGo, ROWS_A_STEP, withPauses, type InSteps } from '../file/in-steps.js';
 import { jobOfFile, listFiles, readBytes, STANDARD_INPUT } from '../file/sources.js';
-import { readingTable, type Table, type Understood } from '../table/table.js';
+import type { Table, Understood } from '../table/table.js';
+import { readingTables } from '../table/tables.js';
 
 /** Lists to read, and what to read them with. */
 export interface ReadOptions extends ListOptions {
@@ -30,7 +31,7 @@ export interface ReadOptions extends ListOptions {
   readonly lists: readonly string[];
   /** Path of the CSV of job facts. */
   readonly jobFacts?: string | undefined;
-  /** Files that a folder must not give as lists: catalogue, library, job facts. */
+  /** Files that a folder must not give as lists, and that are read all the same: catalogue, library, settings. */
   readonly exclude?: readonly string[] | undefined;
   readonly stdin?: (() => Promise<Uint8Array>) | undefined;
   /** Ends the reading. */
@@ -56,7 +57,7 @@ export interface ReadResult {
  * @throws the reason of the signal that ended it
  */
 export async function readLists(options: ReadOptions): Promise<ReadResult> {
-  const { files, unreadable } = await listFiles(options.lists, [
+  const { files, unreadable, items } = await listFiles(options.lists, [
     ...(options.exclude ?? []),
     ...(options.jobFacts === undefined ? [] : [options.jobFacts]),
   ]);
@@ -79,7 +80,7 @@ export async function readLists(options: ReadOptions): Promise<ReadResult> {
     else failed.push(reading.item);
   }
   const result = await withPauses(readingContents(contents, options, jobFacts), options.signal);
-  return { ...result, unreadable: [...failed, ...result.unreadable] };
+  return { ...result, items: [...items, ...result.items], unreadable: [...failed, ...result.unreadable] };
 }
 
 /**
@@ -125,13 +126,23 @@ function* readingContents(
   for (const [i, { name, content }] of contents.entries()) {
     const job = jobOfFile(name, options.stdinJob);
     yield;
-    const list = yield* openList(names[i] ?? '', content, job, index, options, drafts, understood);
-    if ('code' in list) {
-      unreadable.push(list);
-      continue;
+    const shown = names[i] ?? '';
+    const dialect = options.columns?.dialect;
+    const read = yield* readingTables(shown, content, index, dialect, options.dialect);
+    unreadable.push(...read.unreadable);
+    items.push(...read.items);
+    for (const table of read.tables) {
+      // Also of a list that can't be used: its headings are what a column map is made from.
+      understood.push(table.understood);
+      const jobOfAll = read.tables.length > 1 && table.sheet !== null ? table.sheet : job;
+      const list = yield* openList(table, jobOfAll, options, drafts);
+      if ('code' in list) {
+        unreadable.push(list);
+        continue;
+      }
+      items.push(...list.table.slight);
+      lists.push(list);
     }
-    items.push(...list.table.slight);
-    lists.push(list);
   }
   if (jobFacts !== undefined) {
     const taken = yield* takeJobFactsFile({ ...jobFacts, name: names.at(-1) ?? '' }, drafts, options);
@@ -149,21 +160,14 @@ function sheetOf(file: string, columns: readonly Column<Field>[]): Sheet {
   return { file, headings };
 }
 
-/** Reads a list's table, its jobs and their facts; `jobOfAll` is the job of all its rows where it has no job column. */
+/** Reads a list's jobs and their facts; `jobOfAll` is the job of all its rows where it has no job column. */
 function* openList(
-  name: string,
-  content: Uint8Array | string,
+  table: Table<Field>,
   jobOfAll: string,
-  index: HeadingIndex<Field>,
   options: ListOptions,
   drafts: JobDrafts,
-  understood: Understood[],
 ): InSteps<OpenList | OpenItem> {
-  const reading = yield* readingTable(name, content, index, options.columns?.dialect, options.dialect);
-  if (!reading.ok) return reading.item;
-  const { table } = reading;
-  // Also of a list that can't be used: its headings are what a column map is made from.
-  understood.push(table.understood);
+  const name = table.file;
   if (table.rows.length === 0) {
     return (
       table.grave[0] ??

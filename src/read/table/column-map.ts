@@ -93,5 +93,9 @@ export function draftColumnMap(understood: Understood): ColumnMap {
   }
   const { encoding, delimiter, headingLine, decimal } = understood;
   const mark = decimal === '.' || decimal === ',' ? { decimal } : {};
-  return { dialect: { encoding, delimiter, headingLine, ...mark }, columns: Object.fromEntries(columns) };
+  const written = {
+    ...(encoding === null ? {} : { encoding }),
+    ...(delimiter === null ? {} : { delimiter }),
+  };
+  return { dialect: { ...written, headingLine, ...mark }, columns: Object.fromEntries(columns) };
 }

@@ -6,13 +6,17 @@ import { readRecords } from '../file/records.js';
 export const DELIMITERS = [',', ';', '\t', '|'] as const;
 export type Delimiter = (typeof DELIMITERS)[number];
 
-/** Where the heading stands and what separates its cells. */
+/** Where the heading stands. */
 export interface HeadingPlace {
-  readonly delimiter: Delimiter;
   readonly line: number;
   readonly cells: readonly string[];
   /** Headings of it that were understood. */
   readonly known: number;
+}
+
+/** The heading of a text, and what separates its cells. */
+export interface TextHeading extends HeadingPlace {
+  readonly delimiter: Delimiter;
 }
 
 /** A heading stands among the first records of a file, and in the first half million characters. */
@@ -42,9 +46,9 @@ export function findHeading<F extends string>(
   index: HeadingIndex<F>,
   delimiters: readonly Delimiter[],
   line = 0,
-): HeadingPlace | null {
+): TextHeading | null {
   const head = text.length > SEARCHED_TEXT ? text.slice(0, SEARCHED_TEXT) : text;
-  let best: HeadingPlace | null = null;
+  let best: TextHeading | null = null;
   for (const delimiter of delimiters) {
     if (!head.includes(delimiter) && best !== null) continue;
     const { cells, lines } = readRecords(
@@ -52,16 +56,40 @@ export function findHeading<F extends string>(
       delimiter,
       line > 0 ? line : SEARCHED_RECORDS,
     );
-    let first = true;
-    for (const [i, record] of cells.entries()) {
-      if (record.every((cell) => cell.trim() === '')) continue;
-      const known = knownIn(record, index);
-      const place = { delimiter, line: lines[i] ?? 0, cells: record, known: known.length };
-      const alone = first && known.length === 1 && index.vocabulary.identity.some((f) => known.includes(f));
-      const enough = line > 0 ? place.line === line : place.known >= 2 || alone;
-      first = false;
-      if (enough && (best === null || place.known > best.known)) best = place;
-    }
+    const found = headingAmong(cells, lines, index, line);
+    if (found !== null && (best === null || found.known > best.known)) best = { ...found, delimiter };
+  }
+  return best;
+}
+
+/**
+ * Finds the heading among records: the one of which the most headings are understood.
+ * @param cells of the records; only the first are searched
+ * @param lines first line of each
+ * @param index what headings may mean
+ * @param line the heading's line where it is stated; 0: search
+ * @returns null where no record holds a heading that is understood
+ */
+export function headingAmong<F extends string>(
+  cells: readonly (readonly string[])[],
+  lines: readonly number[],
+  index: HeadingIndex<F>,
+  line = 0,
+): HeadingPlace | null {
+  let best: HeadingPlace | null = null;
+  let first = true;
+  for (let i = 0; i < cells.length && (line > 0 || i < SEARCHED_RECORDS); i += 1) {
+    const record = cells[i] ?? [];
+    if (record.every((cell) => cell.trim() === '')) continue;
+    const at = lines[i] ?? 0;
+    const alone = first;
+    first = false;
+    if (line > 0 && at !== line) continue;
+    const known = knownIn(record, index);
+    const named = alone && known.length === 1 && index.vocabulary.identity.some((f) => known.includes(f));
+    const enough = line > 0 || known.length >= 2 || named;
+    if (enough && (best === null || known.length > best.known))
+      best = { line: at, cells: record, known: known.length };
   }
   return best;
 }
