@@ -8,12 +8,12 @@
 // Read: what stands in a file never throws; it comes back as items.
 export { readCatalogue, readCatalogueText, type CatalogueReading } from './read/company/catalogue.js';
 export {
-  draftColumnMap,
   readColumnMap,
   ColumnMapSchema,
   type ColumnMap,
   type ColumnMapReading,
 } from './read/table/column-map.js';
+export { draftColumnMap } from './read/table/draft-map.js';
 export { findCompanyFiles, type CompanyFiles } from './read/file/find.js';
 export { readLibrary, readLibraryText, type Library, type LibraryReading } from './read/company/library.js';
 export {

@@ -153,6 +153,8 @@ export const SettingsSchema = z.strictObject({
   /** The basis of a job that states none. */
   basis: z.enum(BASES).default(DEFAULT_CYCLE),
   ownerLanguage: z.string().default('en'),
+  /** Of what the crew holds in its hands, where neither a job nor the command line names one. */
+  crewLanguage: z.string().default('en'),
   /** Defaults that the company settled once, so that no job asks to confirm them. */
   settled: settledSchema.prefault([]),
   thresholds: thresholds.prefault({}),

@@ -21,7 +21,7 @@ const house = dataOf('', 'S service; ac_in=120/240');
 const shared = dataOf('', 'I inverter-charger; ac_in=120; ac_out=120');
 const atBox = (plan: Plan): readonly string[] =>
   plan.protectors.flatMap((p) => boxCautions(p, plan).map((c) => `${c.word}: ${c.hazard}`));
-const atSite = (plan: Plan): readonly string[] => siteCautions(plan).map((c) => c.word);
+const atSite = (plan: Plan): readonly string[] => siteCautions(plan, 'en').map((c) => c.word);
 const ARC = /^WARNING: A battery drives a very high current/;
 const SHOCK = /^DANGER: Hazardous voltage/;
 const LOW = /^WARNING: Other circuits/;
@@ -102,7 +102,7 @@ describe('the gas of a battery', () => {
     ['lithium iron phosphate', '; battery_chemistry=lfp', false],
   ])('%s', (_, facts, isTold) => {
     const plan = site(facts);
-    const told = siteCautions(plan).filter(({ hazard }) => GAS.test(`WARNING: ${hazard}`));
+    const told = siteCautions(plan, 'en').filter(({ hazard }) => GAS.test(`WARNING: ${hazard}`));
     expect(told).toHaveLength(isTold ? 1 : 0);
     for (const one of told)
       expect(one.avoidance).toMatch(/^Ventilate\. No sparks.*eye protection.*no switching device/);
@@ -115,13 +115,13 @@ describe('the gas of a battery', () => {
   });
 
   it('isn’t told where there is no battery', () => {
-    expect(siteCautions(house).some(({ hazard }) => GAS.test(`WARNING: ${hazard}`))).toBe(false);
+    expect(siteCautions(house, 'en').some(({ hazard }) => GAS.test(`WARNING: ${hazard}`))).toBe(false);
   });
 });
 
 describe('light on modules', () => {
   const told = (rows: string): readonly string[] =>
-    siteCautions(dataOf('', `S service; ac_in=240; place=House\n${rows}`))
+    siteCautions(dataOf('', `S service; ac_in=240; place=House\n${rows}`), 'en')
       .filter(({ hazard }) => hazard.startsWith('Light on'))
       .map(({ avoidance }) => avoidance);
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { blanksOf } from '../../src/documents/parts/blanks.js';
 import { scheduleRows } from '../../src/documents/parts/schedule.js';
-import { scheduleCells } from '../../src/documents/permit-sheet/contents/schedule-row.js';
-import { shortCircuitHeld } from '../../src/documents/permit-sheet/contents/code-figures.js';
+import { scheduleCells } from '../../src/documents/parts/contents/schedule-row.js';
+import { shortCircuitHeld } from '../../src/documents/parts/contents/code-figures.js';
 import { dataOf } from '../plan/plan-of.js';
 
 // A fault current of which a part isn't known is a blank to fill in, whatever is known of it (rules.md 2.4).

@@ -14,8 +14,9 @@ import { chooseColumns, type Column, type ColumnReading } from './columns.js';
 import { decimalMark } from './decimal-mark.js';
 import { decoding, lineEnds, type Decoded, type Encoding } from '../file/decode.js';
 import type { Decided, DecidedBy, Dialect } from './dialect.js';
-import { DELIMITERS, findHeading, separatorLine, type Delimiter } from './find-heading.js';
+import { DELIMITERS, findHeading, likelyHeading, separatorLine, type Delimiter } from './find-heading.js';
 import { headingMeaning, type HeadingIndex } from './headings.js';
+import type { WordReading } from './words-of-cells.js';
 import { checkingQuotes, type QuoteFaults } from '../file/quotes.js';
 import type { InSteps } from '../file/in-steps.js';
 import { readingRecords, type Records } from '../file/records.js';
@@ -35,6 +36,8 @@ export interface Understood {
   readonly columns: readonly ColumnReading[];
   readonly rows: number;
   readonly leftOut: readonly LeftOut[];
+  /** Words of the list that aren't understood, or are by the words of a column map or of the settings. */
+  readonly words: readonly WordReading[];
 }
 
 /** A file as a table: understood columns, and the records that are rows. */
@@ -63,7 +66,9 @@ export interface Table<F extends string> {
 }
 
 export type TableReading<F extends string> =
-  { readonly ok: true; readonly table: Table<F> } | { readonly ok: false; readonly item: OpenItem };
+  | { readonly ok: true; readonly table: Table<F> }
+  /** `understood`: of a file of which no heading is known, what a column map can be begun from. */
+  | { readonly ok: false; readonly item: OpenItem; readonly understood?: Understood };
 
 /** A list beyond this is none: bytes of a file, characters of a text. A string of the platform ends at about twice that. */
 const LARGEST_FILE = 200e6;
@@ -106,15 +111,10 @@ export function* readingTable<F extends string>(
   if (seen.text.trim() === '') return { ok: false, item: at(FILE_EMPTY, { path: file }, file, 1) };
   const separator = separatorLine(seen.text);
   const stated = dialect.delimiter ?? separator;
-  const place = findHeading(seen.text, index, stated === null ? DELIMITERS : [stated], dialect.headingLine);
-  if (place === null) {
-    const first =
-      seen.text
-        .slice(0, 10_000)
-        .split('\n')
-        .find((line) => line.trim() !== '') ?? '';
-    return { ok: false, item: at(NO_HEADING, { path: file, first: visible(first) }, file, 1) };
-  }
+  const delimiters = stated === null ? DELIMITERS : [stated];
+  const place =
+    findHeading(seen.text, index, delimiters, dialect.headingLine) ?? likelyHeading(seen.text, delimiters);
+  if (place === null) return { ok: false, item: noHeading(file, 1, firstLine(seen.text), index) };
   const quotes = yield* checkingQuotes(seen.text, place.delimiter, place.cells.length);
   yield;
   const records = yield* recordsOf(quotes.text, place.delimiter);
@@ -139,6 +139,35 @@ export function* readingTable<F extends string>(
   sayLines(file, quotes, body, faults);
   sayHeading(file, quotes, place, faults);
   const mark = dialect.decimal ?? decimalMark(body.rows, chosen.columns, place.delimiter);
+  const rows = place.known > 0 ? body.rows : cells.slice(heading + 1).filter((row) => !row.every(isBlank));
+  const understood: Understood = {
+    file,
+    encoding: decoded.encoding,
+    delimiter: place.delimiter,
+    decimal: mark,
+    headingLine: place.line,
+    decidedBy: {
+      // Stated as UTF-8 and none: what was taken instead is a guess all the same.
+      encoding: guessed ? 'a guess' : decidedBy('encoding', decoded.marked ? 'its first bytes' : 'its text'),
+      delimiter: decidedBy('delimiter', separator === null ? 'its text' : 'its sep= line'),
+      decimal: decidedBy('decimal', 'its text'),
+      headingLine: decidedBy('headingLine', place.known > 0 ? 'its text' : 'a guess'),
+    },
+    unitsLine: chosen.unitsRow < 0 ? 0 : (lines[chosen.unitsRow] ?? 0),
+    columns: chosen.readings.map((reading) => ({
+      ...reading,
+      samples: samplesOf(rows.length > 0 ? rows : cells.slice(heading + 1), reading.index),
+    })),
+    rows: rows.length,
+    leftOut: place.known > 0 ? body.leftOut : [],
+    words: [],
+  };
+  if (place.known === 0) {
+    const line = dialect.headingLine ?? 1;
+    const found =
+      dialect.headingLine === undefined ? firstLine(seen.text) : place.cells.join(place.delimiter);
+    return { ok: false, item: noHeading(file, line, found, index), understood };
+  }
   return {
     ok: true,
     table: {
@@ -154,31 +183,25 @@ export function* readingTable<F extends string>(
       asides: body.asides,
       lostCells: lostCells(quotes, place.delimiter),
       ...faults,
-      understood: {
-        file,
-        encoding: decoded.encoding,
-        delimiter: place.delimiter,
-        decimal: mark,
-        headingLine: place.line,
-        decidedBy: {
-          // Stated as UTF-8 and none: what was taken instead is a guess all the same.
-          encoding: guessed
-            ? 'a guess'
-            : decidedBy('encoding', decoded.marked ? 'its first bytes' : 'its text'),
-          delimiter: decidedBy('delimiter', separator === null ? 'its text' : 'its sep= line'),
-          decimal: decidedBy('decimal', 'its text'),
-          headingLine: decidedBy('headingLine', 'its text'),
-        },
-        unitsLine: chosen.unitsRow < 0 ? 0 : (lines[chosen.unitsRow] ?? 0),
-        columns: chosen.readings.map((reading) => ({
-          ...reading,
-          samples: samplesOf(body.rows.length > 0 ? body.rows : cells.slice(heading + 1), reading.index),
-        })),
-        rows: body.rows.length,
-        leftOut: body.leftOut,
-      },
+      understood,
     },
   };
+}
+
+const isBlank = (cell: string): boolean => cell.trim() === '';
+
+/** The first line that says something. */
+const firstLine = (text: string): string => text.trimStart().slice(0, 10_000).split('\n', 1)[0] ?? '';
+
+/** `found`: what stands where a heading would. */
+function noHeading<F extends string>(
+  file: string,
+  line: number,
+  found: string,
+  { vocabulary }: HeadingIndex<F>,
+): OpenItem {
+  const p = { path: file, first: visible(found), mapped: vocabulary.mapped === true };
+  return at(NO_HEADING, p, file, line);
 }
 
 function tooManyRows(file: string): { readonly ok: false; readonly item: OpenItem } {

@@ -3,19 +3,19 @@ import type { Plan } from '../../../src/model/plan.js';
 import {
   assumptionRows,
   AssumptionsSchema,
-} from '../../../src/documents/permit-sheet/contents/assumptions.js';
+} from '../../../src/documents/parts/contents/assumptions.js';
 import { blanksOf } from '../../../src/documents/parts/blanks.js';
 import {
   calculationSummary,
   CalculationSummarySchema,
-} from '../../../src/documents/permit-sheet/contents/calculations.js';
+} from '../../../src/documents/parts/contents/calculations.js';
 import { codeTable, CodeTableSchema } from '../../../src/documents/permit-sheet/contents/codes.js';
 import { permitNotes, PermitNotesSchema } from '../../../src/documents/permit-sheet/contents/notes.js';
-import { runsOf, type Runs } from '../../../src/documents/permit-sheet/contents/runs.js';
+import { runsOf, type Runs } from '../../../src/documents/parts/contents/runs.js';
 import {
   permitSchedule,
   PermitScheduleSchema,
-} from '../../../src/documents/permit-sheet/contents/schedule.js';
+} from '../../../src/documents/parts/contents/schedule.js';
 import { reason } from '../../../src/model/reason.js';
 import { planOf } from '../../demo/plan-of.js';
 import { demoPlans } from '../fixtures/demo-plans.js';

@@ -8,9 +8,9 @@ import {
   shortCircuitHeld,
   stepsOf,
   voltageHeld,
-} from './code-figures.js';
+} from '../../parts/contents/code-figures.js';
 import type { CodeLine } from './code-line.js';
-import { askedCurrent, askedVolts } from './paper-figures.js';
+import { askedCurrent, askedVolts } from '../../parts/contents/paper-figures.js';
 
 const joined = (...parts: readonly string[]): string => parts.filter((one) => one !== '').join(', ');
 

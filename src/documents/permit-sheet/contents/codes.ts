@@ -5,10 +5,10 @@ import type { Clause, Plan, PlannedProtector } from '../../../model/plan.js';
 import { STANDINGS, type Standing } from '../../../model/words.js';
 import { notAskedInShort, OTHER_ARTICLES } from '../../../words/clause-words.js';
 import { tagList } from '../../../words/tag-list.js';
-import { assumptionNumbers, type AssumptionNumbers } from './assumptions.js';
+import { assumptionNumbers, type AssumptionNumbers } from '../../parts/contents/assumptions.js';
 import type { CodeLine } from './code-line.js';
 import { codeLines } from './code-lines.js';
-import { runsOf, RunsSchema } from './runs.js';
+import { runsOf, RunsSchema } from '../../parts/contents/runs.js';
 
 export const CodeTableSchema = z.object({
   title: z.string(),

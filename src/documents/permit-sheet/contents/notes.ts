@@ -5,9 +5,9 @@ import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { portInWords } from '../../../words/port-words.js';
 import { tagList } from '../../../words/tag-list.js';
 import { statedText } from '../../parts/site.js';
-import { metric } from './code-figures.js';
+import { metric } from '../../parts/contents/code-figures.js';
 import type { BlockContext } from './context.js';
-import { runsOf, RunsSchema } from './runs.js';
+import { runsOf, RunsSchema } from '../../parts/contents/runs.js';
 
 export const PermitNotesSchema = z.object({
   title: z.string(),

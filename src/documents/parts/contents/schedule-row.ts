@@ -10,7 +10,7 @@ import {
   systemInShort,
 } from '../../../words/protector-short.js';
 import { metric } from './code-figures.js';
-import { isDeviceBlank, isFaultCurrentBlank, isGroundBlank, isLeadBlank } from '../../parts/blanks.js';
+import { isDeviceBlank, isFaultCurrentBlank, isGroundBlank, isLeadBlank } from '../blanks.js';
 import { askedKiloamperes, askedVolts, givenKiloamperes } from './paper-figures.js';
 import { requiredBy } from './required-by.js';
 

@@ -3,7 +3,6 @@ import { isNec } from '../../../model/editions.js';
 import { byNaturalOrder } from '../../../model/natural-order.js';
 import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { tagList } from '../../../words/tag-list.js';
-import type { BlockContext } from './context.js';
 import { runsOf, RunsSchema } from './runs.js';
 import { belowTable } from './schedule-below.js';
 import { guardedPorts, scheduleCells, type Cell, type ScheduleCells } from './schedule-row.js';
@@ -239,8 +238,11 @@ function headsOf(columns: readonly Column[]): Pick<PermitScheduleView, 'heads' |
   return { heads, subheads };
 }
 
-/** The protection schedule: a row for each housing, or for those that are alike. */
-export function permitSchedule(plan: Plan, { narrow }: BlockContext): PermitScheduleView {
+/**
+ * The protection schedule: a row for each housing, or for those that are alike.
+ * @param narrow true: a row is two lines, what and where, then figures
+ */
+export function permitSchedule(plan: Plan, { narrow }: { readonly narrow: boolean }): PermitScheduleView {
   const runs = runsOf(plan);
   const rows = rowsOf(plan);
   const [listing = '', ...others] = [...new Set(rows.map((r) => r.cells.listing.lines[0] ?? ''))];
