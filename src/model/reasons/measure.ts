@@ -69,8 +69,12 @@ export interface MeasureReasons extends ReadingReasons, StateReasons {
   'reading-below/battery': None;
   'reading-below/utility': None;
   'reading-below/own-source': None;
+  /** Of a delta, which has no N that could be open. */
+  'reading-below/utility-delta': None;
+  'reading-below/own-source-delta': None;
   'reading-above/grounded': { readonly what: GroundedConductor };
   'reading-above/supply': None;
+  'reading-above/supply-delta': None;
   'reading-above/source': { readonly of: MeasuredSource };
   'reading-above/converter-bears': { readonly tag: string };
   'ground-fault/lines': None;

@@ -137,10 +137,15 @@ export const MEASURE: Sayings<MeasureReasons> = {
     'A line below its figures: a line or N is open, another tap or system, too long a line.',
   'reading-below/own-source': () =>
     'A line on an inverter or a generator alone below its figures: overloaded, slow, a line or N open, another system.',
+  'reading-below/utility-delta': () =>
+    'A line below its figures: a line is open, another tap or system, too long a line.',
+  'reading-below/own-source-delta': () =>
+    'A line on an inverter or a generator alone below its figures: overloaded, slow, a line open, another system.',
   'reading-above/grounded': ({ what }) =>
     `${CONDUCTORS[what]} above its figures: its ground is lost, or conductors are swapped.`,
   'reading-above/supply': () =>
     'A line above its figures: N is open, another tap or system, conductors swapped.',
+  'reading-above/supply-delta': () => 'A line above its figures: another tap or system, conductors swapped.',
   'reading-above/source': ({ of }) => `${SOURCES[of]} above its figures: ${ABOVE[of]} than the plan knows.`,
   'reading-above/converter-bears': ({ tag }) =>
     `What leads to ${tag} above its figures: more than ${tag} bears.`,
