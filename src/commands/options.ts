@@ -38,6 +38,11 @@ export function withInputOptions<T>(parser: Argv<T>) {
     .option('decimal', text('Decimal mark of the lists: point, comma; by default found out'))
     .option('heading-line', text('Line of the heading of each list, first line 1; by default found out'))
     .option('job-facts', text('CSV of facts by job'))
+    .option('answers', text('questions.csv with its answers filled in; may be given several times'))
+    .option(
+      'equipment-facts',
+      text('CSV of facts by job and tag, or a cable schedule (from, to, length); may be given several times'),
+    )
     .option('job', text('Only this job'));
 }
 

@@ -71,6 +71,8 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'json/key-twice',
     'json/key-wrong',
     'job-facts/no-job-column',
+    'answers/no-columns',
+    'facts/no-columns',
   ],
   // Its columns: one that isn't read takes its fact from every row.
   [
@@ -100,6 +102,16 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'row/job-joined',
     'job-facts/no-job',
     'job-facts/unknown-job',
+    'answers/no-such-job',
+    'answers/row-gone',
+    'answers/cell-changed',
+    'answers/not-taken',
+    'answers/needs-a-value',
+    'answers/accepted-otherwise',
+    'answers/differ',
+    'facts/no-such-job',
+    'facts/no-such-row',
+    'facts/differ',
     'job/contradiction',
     'job/no-rows',
     'job/too-many-rows',
@@ -225,6 +237,9 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'cell/unit-unsure',
     'cell/cut',
     'library/overridden',
+    'facts/overridden',
+    'facts/no-such-connection',
+    'facts/cables-short',
   ],
   // Which part it is.
   [
@@ -262,7 +277,9 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
   [
     'settings/company-not-stated',
     'cell/language-unknown',
+    'answers/unsigned',
     'batch/folder-left',
+    'batch/questions-kept',
     'batch/picture-not-used',
     'batch/record-ignored',
     'batch/file-edited',

@@ -44,6 +44,12 @@ const SUN = caution(
   'Shock or a DC arc could kill or severely burn.',
   'Open the array disconnect, treat its array side as live, never pull a DC connector under load, and measure before you touch.',
 );
+const AC_MODULES = caution(
+  'WARNING',
+  'Light on solar modules makes voltage; no switch turns the modules off.',
+  'Shock or an arc could kill or severely burn.',
+  'Switch the modules’ AC branch off at its breaker, never pull a connector under load, and measure before you touch.',
+);
 const BATTERY = caution(
   'WARNING',
   'A battery stays live at its terminals, whatever is open.',
@@ -132,7 +138,11 @@ function gravestOf({ protectors, site }: Plan): Caution[] {
 export function siteCautions(plan: Plan): Caution[] {
   return [
     ...gravestOf(plan),
-    ...(touches(plan, ['array', 'combiner', 'ac-module-branch']) ? [SUN] : []),
+    ...(touches(plan, ['array', 'combiner'])
+      ? [SUN]
+      : touches(plan, ['ac-module-branch'])
+        ? [AC_MODULES]
+        : []),
     ...(touches(plan, ['battery', 'charge-controller', 'inverter-charger']) ? [BATTERY] : []),
     ...(plan.site.equipments.some(mayGas) ? [GAS] : []),
     ...(touches(plan, ['generator']) ? [GENERATOR] : []),

@@ -26,6 +26,8 @@ interface StateReasons {
     readonly needs: readonly string[];
     /** What stays on since it loads another turbine. */
     readonly loads: readonly string[];
+    /** Batteries and supplies without which those load nothing; not in plans of before. */
+    readonly kept?: readonly string[];
     readonly off: readonly string[];
     /** True where there are more than are named. */
     readonly more: { readonly loads: boolean; readonly off: boolean };
@@ -85,11 +87,15 @@ export interface MeasureReasons extends ReadingReasons, StateReasons {
     readonly current: 'ac' | 'dc' | null;
     readonly beside?: readonly { readonly volts: Quantity | null; readonly current: 'ac' | 'dc' | null }[];
   };
-  /** By the rules of a practice: NFPA 70E is of one of them. */
+  /**
+   * By the rules of a practice: NFPA 70E is of one of them. `faultCurrent`: null where one of this enclosure isn't known; `known`: then the
+   * highest of the others, null where there is none; not in plans of before.
+   */
   'clothing/settle-first': {
     readonly practice: 'nec' | 'iec';
     readonly most: Quantity;
     readonly faultCurrent: Quantity | null;
+    readonly known?: Quantity | null;
   };
   'clothing/as-usual': { readonly practice: 'nec' | 'iec' };
 }

@@ -14,8 +14,12 @@ import type { Understood } from './table.js';
 
 const field = z.enum(FIELD_NAMES as readonly [Field, ...Field[]]);
 
+/** What a column means in a file of equipment facts and in a cable schedule only. */
+const CABLE = ['from', 'to', 'length'] as const;
+const headed = z.enum([...(FIELD_NAMES as readonly [Field, ...Field[]]), ...CABLE]);
+
 /** What a heading means: a field, a field with its unit, or null to leave its cells out. */
-const meaning = z.union([field, z.null(), z.strictObject({ field, unit: z.string().optional() })], {
+const meaning = z.union([headed, z.null(), z.strictObject({ field: headed, unit: z.string().optional() })], {
   error: 'it is neither a field of the list, nor null, nor a field and its unit',
 });
 

@@ -22,6 +22,9 @@ function lead({ planned, area }: { readonly planned: string; readonly area: Quan
   return planned === inMm2 ? planned : `${planned} (${inMm2})`;
 }
 
+/** The place of a message that is about one. */
+const atOne = ({ at }: { readonly at: PortsAt }): readonly string[] => [portsAt(at)];
+
 interface LongLead {
   readonly basis: Basis;
   readonly planned: LeadAt;
@@ -47,7 +50,7 @@ const ofMcov = (mcov: Quantity | null): string => (mcov === null ? '' : ` (MCOV 
 /** Places that a message names: `A and B`, `A, ... and L and 14 more`. */
 function placesNamed(at: readonly PortsAt[]): string {
   const { named, more } = firstNamed(at.map(portsAt));
-  return `${list(named)}${more}`;
+  return `${list(named)}${more === '' ? '' : ` and ${more}`}`;
 }
 
 /** Words of the messages of model/messages/choose.ts. */
@@ -109,12 +112,20 @@ export const CHOOSE_WORDS = [
     message: (p) => `${p.part} at ${portsAt(p.at)} falls short of an aim: ${say(p.shortfall)}.`,
     expected: 'the withstand of the equipment from its maker, or a part that clamps lower',
     hint: 'Ask the maker of the equipment, or shorten the leads.',
+    shared: {
+      fact: (p) => `${p.part} falls short of an aim: ${say(p.shortfall)}.`,
+      about: atOne,
+    },
   }),
   says(CHOOSE_MESSAGES.mayNotProtect, {
     title: 'The chosen part may not protect what stands behind it',
     message: (p) => `${p.part} at ${portsAt(p.at)} may not protect: ${say(p.shortfall)}.`,
     expected: 'the withstand of the equipment from its maker, or a part that clamps lower',
     hint: 'Ask the maker of the equipment before you rely on it, or choose a part that clamps lower.',
+    shared: {
+      fact: (p) => `${p.part} may not protect: ${say(p.shortfall)}.`,
+      about: atOne,
+    },
   }),
   says(CHOOSE_MESSAGES.enclosureScale, {
     title: 'The enclosure of a part out of doors is stated on another scale',
@@ -189,6 +200,11 @@ export const CHOOSE_WORDS = [
       `The overcurrent device ahead of ${p.part} at ${portsAt(p.at)} is as the maker of the turbine says${upTo(p.most)}.`,
     expected: 'the device that the maker of the turbine allows on its conductors, if any',
     hint: 'Ask the maker of the turbine.',
+    shared: {
+      fact: (p) =>
+        `The overcurrent device ahead of ${p.part} on the wires of a turbine is as the maker of the turbine says${upTo(p.most)}.`,
+      about: atOne,
+    },
   }),
   says(CHOOSE_MESSAGES.overcurrentControl, {
     title: 'What limits the current of a control circuit is not stated',
@@ -196,6 +212,11 @@ export const CHOOSE_WORDS = [
       `The overcurrent device ahead of ${p.part} at ${portsAt(p.at)} is the limit of the circuit’s own supply (class 2), or as the part says${upTo(p.most)}.`,
     expected: 'a supply that limits its current by itself, or a device as the part says',
     hint: 'Look at the supply of the control circuit.',
+    shared: {
+      fact: (p) =>
+        `The overcurrent device ahead of ${p.part} on a control circuit is the limit of the circuit’s own supply (class 2), or as the part says${upTo(p.most)}.`,
+      about: atOne,
+    },
   }),
   says(CHOOSE_MESSAGES.backfeedUnknown, {
     title: 'What a converter sends back into its DC input is not stated',
@@ -203,6 +224,10 @@ export const CHOOSE_WORDS = [
       `backfeed_a of ${p.converter} isn’t stated: what it sends back adds to the fault current at ${placesNamed(p.at)}, and no figure of the plan counts it.`,
     expected: 'backfeed_a on the list, 0 A where the converter sends nothing back',
     hint: 'Ask the maker of the converter, and hold the sum against the short-circuit current rating of the protector and the interrupting rating of its device.',
+    shared: {
+      fact: 'backfeed_a of a converter isn’t stated: what it sends back adds to the fault current at its DC input, and no figure of the plan counts it.',
+      about: (p) => [p.converter],
+    },
   }),
   says(CHOOSE_MESSAGES.overcurrentBelowLeast, {
     title: 'The circuit’s own device is smaller than the part asks for',
@@ -227,5 +252,9 @@ export const CHOOSE_WORDS = [
       p.who === 'designer'
         ? 'List what feeds it, or say that its AC in is unused.'
         : `Ask the ${p.who === 'utility' ? 'utility' : 'maker of the source'}, and compare.`,
+    shared: {
+      fact: (p) => `Where ${p.part} stands, ${say(p.because)}: it ${say(p.holds)}.`,
+      about: atOne,
+    },
   }),
 ];

@@ -67,8 +67,10 @@ export function calculationLine(
     case 'current': {
       const sccr = figures?.sccr;
       const open = required.backfeedUnknown;
-      const rest = open.length === 0 ? '' : '; the converter adds what it sends back';
-      const check = isPart(sccr) ? against(last.value <= sccr, `${givenCurrent(sccr)} SCCR`) : '';
+      const isAll = required.sccr !== null;
+      const more = isAll ? '' : '; what isn’t known adds to it';
+      const rest = `${open.length === 0 ? '' : '; the converter adds what it sends back'}${more}`;
+      const check = isAll && isPart(sccr) ? against(last.value <= sccr, `${givenCurrent(sccr)} SCCR`) : '';
       return { working: `${working}${rest}`, result: askedCurrent(last.value, sccr), against: check };
     }
     case 'nominal': {

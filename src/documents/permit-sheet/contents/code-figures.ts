@@ -34,9 +34,12 @@ export function voltageHeld({ figures, required }: PlannedProtector, name: strin
 export function shortCircuitHeld({ figures, required, ports }: PlannedProtector): string {
   if (ports.every(({ port }) => port === 'terminals')) return '';
   const has = figures?.sccr;
-  const { sccr: there, backfeedUnknown } = required;
+  const { sccr: there, sccrAtLeast, backfeedUnknown } = required;
   if (!known(has)) return there === null ? '' : `rating not known, ${askedCurrent(there)} there`;
-  if (there === null) return `${givenCurrent(has)}, fault current to be filled in`;
+  if (there === null) {
+    const some = sccrAtLeast === null ? '' : ` (at least ${askedCurrent(sccrAtLeast, has)})`;
+    return `${givenCurrent(has)}, fault current to be filled in${some}`;
+  }
   const open = backfeedUnknown.length === 0 ? '' : ' and what the converter sends back';
   return `${givenCurrent(has)} ${sign(has >= there)} ${askedCurrent(there, has)}${open}`;
 }
