@@ -50,7 +50,7 @@ const ofMcov = (mcov: Quantity | null): string => (mcov === null ? '' : ` (MCOV 
 /** Places that a message names: `A and B`, `A, ... and L and 14 more`. */
 function placesNamed(at: readonly PortsAt[]): string {
   const { named, more } = firstNamed(at.map(portsAt));
-  return `${list(named)}${more}`;
+  return `${list(named)}${more === '' ? '' : ` and ${more}`}`;
 }
 
 /** Words of the messages of model/messages/choose.ts. */

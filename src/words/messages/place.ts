@@ -10,7 +10,7 @@ import { says } from '../message-kit.js';
 function namedRows({ rows }: { readonly rows: readonly string[] }): string {
   if (rows.length === 0) return '';
   const { named, more } = firstNamed(rows);
-  return ` for ${named.join(', ')}${more}`;
+  return ` for ${named.join(', ')}${more === '' ? '' : ` and ${more}`}`;
 }
 
 /** What stands in for a fact, and what that decides. */
@@ -44,7 +44,10 @@ export const PLACE_WORDS = [
     hint: 'State it, or confirm.',
     shared: {
       fact: (p) => `${p.field} isn’t stated: ${takenAs(p)}.`,
-      about: ({ rows }) => rows,
+      about: ({ rows }) => {
+        const { named, more } = firstNamed(rows);
+        return more === '' ? named : [...named, more];
+      },
     },
   }),
   says(PLACE_MESSAGES.placeUnknown, {
