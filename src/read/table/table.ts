@@ -16,7 +16,7 @@ import { decoding, lineEnds, type Decoded, type Encoding } from '../file/decode.
 import type { Decided, DecidedBy, Dialect } from './dialect.js';
 import { DELIMITERS, findHeading, likelyHeading, separatorLine, type Delimiter } from './find-heading.js';
 import { headingMeaning, type HeadingIndex } from './headings.js';
-import type { WordReading } from './words-of-cells.js';
+import type { WordReading } from './word-reading.js';
 import { checkingQuotes, type QuoteFaults } from '../file/quotes.js';
 import type { InSteps } from '../file/in-steps.js';
 import { readingRecords, type Records } from '../file/records.js';
