@@ -21,6 +21,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'command/no-such-workers',
     'command/no-such-value',
     'command/nothing-to-check',
+    'command/no-such-field',
     'command/no-such-rule',
     'command/no-such-plan',
     'command/which-job',

@@ -23,7 +23,7 @@ import {
   type HeadingPlace,
 } from './find-heading.js';
 import { headingMeaning, type HeadingIndex } from './headings.js';
-import type { WordReading } from './words-of-cells.js';
+import type { WordReading } from './word-reading.js';
 import { checkingQuotes, type QuoteFaults } from '../file/quotes.js';
 import type { InSteps } from '../file/in-steps.js';
 import { readingRecords, type Records } from '../file/records.js';
