@@ -24,6 +24,7 @@ import {
 } from '../parts/open-items.js';
 import { PhotoSchema, photoViews } from './photos.js';
 import { placementView, PlacementViewSchema } from '../parts/placement.js';
+import { AcceptedViewSchema, acceptedViews } from '../parts/accepted.js';
 import { SettledViewSchema, settledViews } from '../parts/settled.js';
 import { ScheduleRowSchema, scheduleRows } from '../parts/schedule.js';
 import { NotPlacedViewSchema, notPlacedViews, SiteViewSchema, siteView } from '../parts/site.js';
@@ -62,6 +63,9 @@ export const CloseoutPackSchema = z.object({
     .describe(
       'Defaults that the company settled once, with who did and when; nobody is asked to confirm them',
     ),
+  accepted: z
+    .array(AcceptedViewSchema)
+    .describe('What was to be confirmed and somebody accepted, with who did and when'),
   openItems: z.array(OpenItemGroupSchema).describe('Open items and items to confirm, by who can supply them'),
   notPlaced: z.array(NotPlacedViewSchema).describe('Every port without a protector, with the reason'),
   site: SiteViewSchema.describe('The site as it was read, with where each fact comes from'),
@@ -103,6 +107,7 @@ export function closeoutPackView(
     checkLists: checkLists(plan),
     records: records(plan),
     settled: settledViews(plan),
+    accepted: acceptedViews(plan),
     openItems: openItemGroups(plan),
     notPlaced: notPlacedViews(plan),
     site: siteView(plan),

@@ -13,6 +13,8 @@ export const PLACE_MESSAGES = {
     value: string | Reason;
     rows: readonly string[];
     more: number;
+    /** The rows that aren't named; absent: none. */
+    others?: readonly string[];
     why: Reason | null;
   }>('default/used', 'confirm', 'designer'),
   placeUnknown: message<{ tag: string }>('fact/place', 'missing', 'designer'),

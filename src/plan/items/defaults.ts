@@ -62,7 +62,9 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): De
     const first = rows[0];
     if (!first) return;
     const tags = rows.map((r) => r.tag);
-    const p = { field, value, rows: tags.slice(0, NAMED), more: Math.max(0, tags.length - NAMED), why };
+    const others = tags.length > NAMED ? { others: tags.slice(NAMED) } : {};
+    const more = Math.max(0, tags.length - NAMED);
+    const p = { field, value, rows: tags.slice(0, NAMED), more, ...others, why };
     notes.push(about(PLACE_MESSAGES.defaultsUsed, p, first.tag, field));
   };
   const sayJob = (
