@@ -38,7 +38,7 @@ export async function readAll(
   given: ReadingArguments,
   context: Context,
 ): Promise<Reading> {
-  const { findCompanyFiles, readColumnMap, readLibrary, readLists, readSettings } =
+  const { companyPaths, findCompanyFiles, readColumnMap, readLibrary, readLists, readSettings } =
     await import('../index.js');
   const named = Object.entries({
     catalogue: textOption('catalogue', given.catalogue),
@@ -61,7 +61,7 @@ export async function readAll(
     answers: textOptions('answers', given.answers),
     equipmentFacts: textOptions('equipment-facts', given.equipmentFacts),
     stdinJob: textOption('job', given.job),
-    exclude: [files.catalogue, files.library].filter((path) => path !== undefined),
+    exclude: companyPaths(files),
     stdin: context.stdin,
   });
   return {

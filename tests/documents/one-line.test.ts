@@ -189,7 +189,10 @@ describe('the one-line drawing', () => {
       return legend.map((entry) => entry.words).join('\n');
     };
     expect(await words('UF-114', 'iec-60617')).toContain('3+1');
+    expect(await words('UF-114', 'iec-60617')).toContain('channels to earth');
     expect(await words('UF-102', 'ieee-315')).not.toContain('3+1');
+    expect(await words('UF-102', 'ieee-315')).not.toContain('filled in');
+    expect(await words('UF-105', 'ieee-315')).toContain('To be filled in');
   });
 
   it('is markup that a name of the list can’t break out of', async () => {
@@ -318,7 +321,7 @@ describe('a service with a protector', () => {
     return {
       taps: pens.flatMap(({ taps }) => taps.map(({ x }) => x)),
       main: main[0]?.x ?? NaN,
-      legend: legendOf(trees, 'ieee-315')
+      legend: legendOf(trees, 'ieee-315', false)
         .map((e) => e.words)
         .join(),
     };
@@ -338,7 +341,7 @@ describe('a service with a protector', () => {
     const none = plan({ site: { equipments: [equipment('SVC', 'service', 'Wall', ['service'])], runs: [] } });
     const { trees } = pennedSheets(none, ROOMS.letter, 'ieee-315');
     expect(
-      legendOf(trees, 'ieee-315')
+      legendOf(trees, 'ieee-315', false)
         .map((e) => e.words)
         .join(),
     ).not.toContain('Main disconnect');

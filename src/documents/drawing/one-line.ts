@@ -3,6 +3,7 @@ import { withAlikeOnce, type Lengths } from './one-line/alike.js';
 import { altText } from './one-line/alt-text.js';
 import type { Room } from './one-line/figure.js';
 import { legendOf, type LegendEntry } from './one-line/legend.js';
+import { BLANK } from './one-line/measure.js';
 import { Pen } from './one-line/pen.js';
 import { layOnSheets, type LaidSheet } from './one-line/sheets.js';
 import { siteTrees } from './one-line/site-trees.js';
@@ -109,6 +110,8 @@ function bundled(trees: readonly TreeNode[]): TreeNode {
  */
 export function oneLine(plan: Plan, rooms: OneLineRooms, family: SymbolFamily): Promise<OneLine> {
   const { sheets, trees } = pennedSheets(plan, rooms, family);
+  const texts = sheets.flatMap(({ pen }) => pen.texts.flatMap(({ lines }) => lines.map(({ text }) => text)));
+  const hasBlank = texts.some((text) => text.includes(BLANK));
   return Promise.resolve({
     sheets: sheets.map(({ pen, alt, width, height }) => ({
       svg: drawingInMillimetres(width, height, alt, 'one-line', pen.markup()),
@@ -116,6 +119,6 @@ export function oneLine(plan: Plan, rooms: OneLineRooms, family: SymbolFamily): 
       height,
       alt,
     })),
-    legend: legendOf(trees, family),
+    legend: legendOf(trees, family, hasBlank),
   });
 }

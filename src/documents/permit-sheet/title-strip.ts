@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { Plan } from '../../model/plan.js';
 import type { DocumentContext } from '../parts/context.js';
 import { shortened } from '../parts/css.js';
@@ -57,6 +58,7 @@ export function titleStrip(plan: Plan, context: DocumentContext, blanks: readonl
   };
   const words = stampWords(facts);
   const runs = runsOf(plan);
+  const isBasisAssumed = plan.openItems.some(({ code }) => code === PLACE_MESSAGES.basisDefault.code);
   const own = (field: string): string => shortened(factText(plan, field), MOST.line);
   return {
     company: {
@@ -72,7 +74,7 @@ export function titleStrip(plan: Plan, context: DocumentContext, blanks: readonl
     owner: own('owner'),
     parcel: own('parcel'),
     permitNumber: own('permit_number'),
-    basis: BASIS_TITLES[plan.basis],
+    basis: `${BASIS_TITLES[plan.basis]}${isBasisAssumed ? ', assumed' : ''}`,
     earthing: plan.basis === 'iec' ? plan.earthing : '',
     amendments: own('amendments'),
     drawnBy: own('drawn_by'),

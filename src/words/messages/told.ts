@@ -19,6 +19,7 @@ import { PRINT_WORDS } from './print.js';
 import { FACT_WORDS, RATE_WORDS } from './rate.js';
 import { ROW_WORDS } from './rows.js';
 import { SITE_WORDS } from './site.js';
+import { WORKBOOK_WORDS } from './workbook.js';
 
 /** The whole catalogue of messages, with the file that each stands in. */
 export const MESSAGE_CATALOGUE: readonly MessageEntry[] = [
@@ -41,6 +42,7 @@ export const MESSAGE_CATALOGUE: readonly MessageEntry[] = [
   ...RATE_WORDS,
   ...ROW_WORDS,
   ...SITE_WORDS,
+  ...WORKBOOK_WORDS,
 ];
 
 const BY_CODE: ReadonlyMap<string, MessageEntry> = new Map(

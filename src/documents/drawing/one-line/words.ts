@@ -88,7 +88,7 @@ function figuresOf(equipment: PlannedEquipment, basis: Basis): string[] {
   if (kva !== null) told.push(`${plain(kva)} kVA${percent === null ? '' : `, ${plain(percent)} %`}`);
   const rating = number(equipment, 'rating_a');
   if (rating !== null) told.push(`rated ${figure(rating, 'A')}`);
-  else if (['service', 'panel', 'dc-panel'].includes(kind)) told.push(`rated ${BLANK} A`);
+  else if (['service', 'panel', 'dc-panel'].includes(kind)) told.push('rating by others');
   return told;
 }
 

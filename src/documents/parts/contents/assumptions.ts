@@ -28,7 +28,6 @@ export type AssumptionsView = z.infer<typeof AssumptionsSchema>;
 interface Told {
   readonly assumption: Assumption;
   readonly tags: string[];
-  more: number;
   readonly end: string;
   /** What it stems from: the code of an item, of a default with its field. */
   readonly stems: Set<string>;
@@ -53,11 +52,10 @@ function told(plan: Plan): Told[] {
         one.end === end,
     );
     if (!same) {
-      found.push({ assumption, tags, more: assumption.more, end, stems: new Set([stem]) });
+      found.push({ assumption, tags, end, stems: new Set([stem]) });
       return;
     }
     same.stems.add(stem);
-    same.more += assumption.more;
     for (const tag of tags) if (!same.tags.includes(tag)) same.tags.push(tag);
   };
   for (const item of plan.openItems) {
@@ -74,11 +72,8 @@ const numberOf = (index: number): string => `A${String(index + 1)}`;
 const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** `PV circuits ungrounded, no pole bonded (ARR-E, ARR-W). Verify.` */
-function text({ assumption, tags, more, end }: Told): string {
-  const named =
-    tags.length === 0
-      ? ''
-      : ` (${tagList([...tags].sort(byNaturalOrder))}${more === 0 ? '' : ` and ${String(more)} more`})`;
+function text({ assumption, tags, end }: Told): string {
+  const named = tags.length === 0 ? '' : ` (${tagList([...tags].sort(byNaturalOrder))})`;
   return `${assumption.says}${named}. ${end}.`;
 }
 
