@@ -55,7 +55,7 @@ export const CREW_PACK_ES: CrewPackWords = {
     fetch: 'Piezas y material que llevar',
     columns: {
       part: 'Pieza',
-      quantity: 'Cant.',
+      quantity: 'Cantidad',
       at: 'Para',
       device: 'Protección de sobrecorriente, cada una',
       leads: 'Cable de conexión',
