@@ -20,6 +20,10 @@ export interface BatchOptions {
   /** How the lists are written; goes before the column map, and what neither states is found out. */
   readonly dialect?: Dialect | undefined;
   readonly jobFacts?: string | undefined;
+  /** Files of answers, in their order. */
+  readonly answers?: readonly string[] | undefined;
+  /** Files of equipment facts and cable schedules, in their order. */
+  readonly equipmentFacts?: readonly string[] | undefined;
   /** Only this job. */
   readonly job?: string | undefined;
   /** The output folder; default `out`. */
@@ -29,6 +33,7 @@ export interface BatchOptions {
   /** True where `--date` or SOURCE_DATE_EPOCH says the date; a date of today doesn't by itself make a pack be printed again. */
   readonly dateGiven: boolean;
   readonly ownerLanguage?: string | undefined;
+  readonly crewLanguage?: string | undefined;
   /** A folder with a folder for each job, which holds a picture named by each tag. */
   readonly photos?: string | undefined;
   /** A folder with the data sheet of each part, a PDF named by it, for the appendix of the permit sheets. */

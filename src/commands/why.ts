@@ -11,7 +11,7 @@ import { itemText } from '../screen/tell.js';
 import type { Act, CommonOptions, Context } from './context.js';
 import { dialectOf, type DialectArguments } from './dialect.js';
 import { withInputOptions } from './options.js';
-import { textOption, unmarkPlain, WrongCommandLine } from './usage.js';
+import { textOption, textOptions, unmarkPlain, WrongCommandLine } from './usage.js';
 
 interface WhyArguments extends CommonOptions, DialectArguments {
   readonly of: string;
@@ -21,6 +21,8 @@ interface WhyArguments extends CommonOptions, DialectArguments {
   readonly columns?: string | undefined;
   readonly settings?: string | undefined;
   readonly jobFacts?: string | undefined;
+  readonly answers?: string | readonly string[] | undefined;
+  readonly equipmentFacts?: string | readonly string[] | undefined;
   readonly job?: string | undefined;
 }
 
@@ -93,6 +95,8 @@ async function planOfList(path: string, given: WhyArguments, context: Context): 
     settings: textOption('settings', given.settings),
     dialect: dialectOf(given),
     jobFacts: textOption('job-facts', given.jobFacts),
+    answers: textOptions('answers', given.answers),
+    equipmentFacts: textOptions('equipment-facts', given.equipmentFacts),
     job,
     date: '',
     dateGiven: false,

@@ -7,7 +7,15 @@ import { EARTHINGS, KINDS, OCCUPANCIES, SEVERITIES, STANDINGS, WHOS } from './wo
 
 const originSchema = z.union([
   z.object({
-    from: z.enum(['list', 'library', 'catalogue', 'job-facts']),
+    from: z.enum(['list', 'library', 'catalogue', 'job-facts', 'equipment-facts']),
+    file: z.string(),
+    line: z.number(),
+    column: z.string(),
+  }),
+  z.object({
+    from: z.literal('answer'),
+    by: z.string(),
+    date: z.string(),
     file: z.string(),
     line: z.number(),
     column: z.string(),
@@ -83,6 +91,8 @@ export const openItemSchema = z.object({
   line: z.number().int(),
   column: z.string(),
   who: z.enum(WHOS),
+  /** The field that it is about; plans of before don't say. */
+  field: z.string().optional(),
 });
 
 const siteSchema = z.object({

@@ -64,7 +64,7 @@ const jobs = [
   job('C-1', { protectors: 2, basis: 'iec' }),
 ];
 const usedDefault = (rows: readonly string[]) => ({
-  ...itemAt(note(PLACE_MESSAGES.defaultsUsed, { field: 'outdoors', value: 'no', rows, more: 0, why: null }), {
+  ...itemAt(note(PLACE_MESSAGES.defaultsUsed, { field: 'outdoors', value: 'no', rows, why: null }), {
     file: 'jobs.csv',
     line: 3,
     column: 'outdoors',

@@ -80,7 +80,7 @@ describe('what a label says', () => {
     expect(battery?.lights).toEqual([
       'At all times:',
       '1  positive (+), red wire: ON, yellow',
-      '2  negative (-), black wire: OFF',
+      '2  negative (-), white or gray wire: OFF',
     ]);
     expect(input?.lights).toEqual([
       'By day:',

@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/model/plan.js';
 import { besidePicture, lightGroups } from '../../src/documents/parts/owner-lights.js';
 import { ownerStrings } from '../../src/words/languages.js';
-import { checkLists, records } from '../../src/documents/closeout-pack/checks.js';
+import { checksView } from '../../src/documents/closeout-pack/checks.js';
+import { recordView } from '../../src/documents/closeout-pack/record.js';
+import { crewPackWords } from '../../src/words/crew-language.js';
 import { lightRows } from '../../src/documents/closeout-pack/wiring-note.js';
 import { lookOf } from '../../src/documents/owner-sheet/looks.js';
 import { flagWords } from '../../src/documents/parts/flag.js';
@@ -90,14 +92,15 @@ describe('a flag', () => {
     expect(unknown.texts).toEqual([strings.boxes.flag, strings.boxes.flagUnknown]);
   });
 
-  it('the record and the checks ask for a good flag, in the words of the catalogue', () => {
-    expect(records(told)[0]?.lights.map((l) => l.expected)).toEqual(
-      Array(2).fill('good flag (good: green; used up: red)'),
-    );
-    expect(records(untold)[0]?.lights[0]?.expected).toBe('good flag (by the instructions of the part)');
-    const checks = (plan: Plan): string => JSON.stringify(checkLists(plan));
-    expect(checks(told)).toMatch(/Each flag shows that its part is good \(P-1\)/);
-    expect(checks(dataOf('', 'S service; ac_in=120/240'))).not.toMatch(/Each flag/);
+  it('the record and the checks ask for a good flag', () => {
+    const words = crewPackWords('en');
+    expect(recordView(told, words).rows[0]?.lights).toEqual(['1 flag', '2 flag']);
+    const checks = (plan: Plan): string => JSON.stringify(checksView(plan, words));
+    expect(checks(told)).toContain(words.checks.texts.flag);
+    expect(checks(dataOf('', 'S service; ac_in=120/240'))).not.toContain(words.checks.texts.flag);
+  });
+
+  it('a note tells how it looks, in the words of the catalogue', () => {
     const [row, ...others] = lightRows(first(told).channels, flagWords(first(told)));
     expect([row?.channel, row?.state, row?.shows, others]).toEqual(['1, 2', 'always', 'good', []]);
     expect(row?.because).toMatch(/: good: green; used up: red$/);

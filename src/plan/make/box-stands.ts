@@ -95,9 +95,11 @@ function standsAt(
   const before = rated.get(port);
   // A control circuit without a protector here is told by its own box.
   if (!before && port.cls === 'terminals') return { faultCurrents: [], volts: [] };
-  const { current, mcov, sccr, sccrState } = before ?? atBare(port);
+  const { circuit, current, mcov, sccr, sccrState } = before ?? atBare(port);
+  // No rule asks for that of a direct-current turbine, and nobody knows it.
+  const isNone = sccrState === 'not-asked' && circuit === 'control';
   return {
-    faultCurrents: sccrState === 'not-asked' ? [] : [sccrState === 'known' ? sccr?.value : undefined],
+    faultCurrents: isNone ? [] : [sccrState === 'known' ? sccr?.value : undefined],
     volts: [{ current: current ?? null, value: mcov?.value }, ...between],
   };
 }

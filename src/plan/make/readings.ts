@@ -66,6 +66,7 @@ export function measuringOf(
   const clothing = clothingNeeded({
     basis: job.site.basis.value,
     faultCurrent: most,
+    known: highest(currents.filter((one) => one !== undefined)),
     isControl: currents.length === 0,
     limit: measuring.clothingFaultCurrent,
   });

@@ -1,10 +1,10 @@
 import { say } from '../reasons/say.js';
 import { CHOOSE_MESSAGES, type LeadAt } from '../../model/messages/choose.js';
 import type { Basis } from '../../model/editions.js';
-import type { Quantity } from '../../model/quantity.js';
 import type { PortsAt } from '../../model/ports-at.js';
+import type { Quantity } from '../../model/quantity.js';
 import type { Reason } from '../../model/reason.js';
-import { list, quantity } from '../figures.js';
+import { firstNamed, list, quantity } from '../figures.js';
 import { leadLength, runLength } from '../lengths.js';
 import { says } from '../message-kit.js';
 import { portsAt } from '../places.js';
@@ -46,6 +46,12 @@ const REACH = {
 
 /** ` (MCOV 150 V)`; `` where it isn't known. */
 const ofMcov = (mcov: Quantity | null): string => (mcov === null ? '' : ` (MCOV ${quantity(mcov)})`);
+
+/** Places that a message names: `A and B`, `A, ... and L and 14 more`. */
+function placesNamed(at: readonly PortsAt[]): string {
+  const { named, more } = firstNamed(at.map(portsAt));
+  return `${list(named)}${more === '' ? '' : ` and ${more}`}`;
+}
 
 /** Words of the messages of model/messages/choose.ts. */
 export const CHOOSE_WORDS = [
@@ -183,7 +189,7 @@ export const CHOOSE_WORDS = [
   says(CHOOSE_MESSAGES.overcurrentSize, {
     title: 'The catalogue does not state the largest overcurrent device of a part',
     message: (p) =>
-      `The catalogue states no overcurrent_a of ${p.part}, so that nothing is known of the size of the device ahead of it${p.words === '' ? '' : ` but its words, "${p.words}",`} at ${list(p.at.map(portsAt))}${p.more === 0 ? '' : ` and ${p.more} more`}; the leads are to be as thick as that device asks.`,
+      `The catalogue states no overcurrent_a of ${p.part}, so that nothing is known of the size of the device ahead of it${p.words === '' ? '' : ` but its words, "${p.words}",`} at ${placesNamed(p.at)}; the leads are to be as thick as that device asks.`,
     found: (p) => p.words,
     expected: 'overcurrent_a in the catalogue, from the instructions of the part',
     hint: 'Fill in overcurrent_a and overcurrent_device of that part.',
@@ -215,7 +221,7 @@ export const CHOOSE_WORDS = [
   says(CHOOSE_MESSAGES.backfeedUnknown, {
     title: 'What a converter sends back into its DC input is not stated',
     message: (p) =>
-      `backfeed_a of ${p.converter} isn’t stated: what it sends back adds to the fault current at ${list(p.at.map(portsAt))}${p.more === 0 ? '' : ` and ${String(p.more)} more`}, and no figure of the plan counts it.`,
+      `backfeed_a of ${p.converter} isn’t stated: what it sends back adds to the fault current at ${placesNamed(p.at)}, and no figure of the plan counts it.`,
     expected: 'backfeed_a on the list, 0 A where the converter sends nothing back',
     hint: 'Ask the maker of the converter, and hold the sum against the short-circuit current rating of the protector and the interrupting rating of its device.',
     shared: {

@@ -2,14 +2,15 @@ import { FIELDS } from '../../model/fields.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { PortClass } from '../../model/words.js';
 import type { Reason } from '../../model/reason.js';
-import { list, quantity } from '../figures.js';
+import { firstNamed, list, quantity } from '../figures.js';
 import { say } from '../reasons/say.js';
 import { says } from '../message-kit.js';
 
 /** The rows that a default stands in for; none: the job itself. */
-function namedRows({ rows, more }: { readonly rows: readonly string[]; readonly more: number }): string {
+function namedRows({ rows }: { readonly rows: readonly string[] }): string {
   if (rows.length === 0) return '';
-  return ` for ${rows.join(', ')}${more === 0 ? '' : ` and ${more} more`}`;
+  const { named, more } = firstNamed(rows);
+  return ` for ${named.join(', ')}${more === '' ? '' : ` and ${more}`}`;
 }
 
 /** What stands in for a fact, and what that decides. */
@@ -43,7 +44,10 @@ export const PLACE_WORDS = [
     hint: 'State it, or confirm.',
     shared: {
       fact: (p) => `${p.field} isn’t stated: ${takenAs(p)}.`,
-      about: ({ rows, more }) => (more === 0 ? rows : [...rows, `${more} more`]),
+      about: ({ rows }) => {
+        const { named, more } = firstNamed(rows);
+        return more === '' ? named : [...named, more];
+      },
     },
   }),
   says(PLACE_MESSAGES.placeUnknown, {
