@@ -23,13 +23,14 @@ import type { BatchContext } from './batch-context.js';
 import { fingerprint, type Fingerprint } from './fingerprint.js';
 import { areIntact, writePack } from './pack-files.js';
 import type { PackRecord } from './pack-records.js';
+import { placedIn, type Placed } from './placed.js';
 import { printPages, type Enclosed } from './print-pages.js';
 import type { JobPhotos } from './photos.js';
 
 /** What came of one job. */
 export interface MadeJob {
   readonly line: ReportLine;
-  readonly name: string;
+  readonly placed: readonly Placed[];
   /** Names of the PDFs in its folder that show its plan. */
   readonly documents: readonly string[];
   readonly items: readonly OpenItem[];
@@ -143,6 +144,9 @@ async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: Batc
     basis: plan.basis,
     submittable: plan.submittable,
     protectors: plan.protectors.length,
+    address: plan.address,
+    revision: plan.revision,
+    placed: placedIn(plan),
     unchecked: uncheckedClauses(plan, batch.settings),
     items: plan.openItems,
     orders: plan.orders,
@@ -206,15 +210,19 @@ function fromRecord(record: PackRecord, done: ReportLine['done'], more: readonly
     missing: count('missing'),
     conflict: count('conflict'),
     confirm: count('confirm'),
+    jobName: record.name,
+    address: record.address,
+    revision: record.revision,
+    record: 'planned',
   };
   const pages = record.printedPlan === record.plan ? record.files.filter((f) => f.name.endsWith('.pdf')) : [];
   return {
     line,
-    name: record.name,
+    placed: record.placed,
     documents: pages.map((file) => file.name),
     items,
     unchecked: record.unchecked,
-    orders: record.orders.map((order) => ({ job: record.job, ...order })),
+    orders: record.orders.map((order) => ({ job: record.job, ...order, draft: !record.submittable })),
     exitStatus: record.submittable ? EXIT.complete : EXIT.drafts,
   };
 }
@@ -270,8 +278,12 @@ function failed(
       missing: count('missing'),
       conflict: count('conflict'),
       confirm: count('confirm'),
+      jobName: job.facts.job_name?.value ?? '',
+      address: job.facts.address?.value ?? '',
+      revision: job.facts.revision?.value ?? '',
+      record: 'planned',
     },
-    name: job.facts.job_name?.value ?? '',
+    placed: plan ? placedIn(plan) : [],
     documents: [],
     items,
     unchecked: [],

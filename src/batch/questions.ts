@@ -130,16 +130,13 @@ function asked(item: OpenItem, rows: RowsByTag): Asked[] {
 /** All rows that a default stands in for; none of another item, and of a default of the job. */
 export function defaultRows({ code, values }: OpenItem): readonly string[] {
   if (code !== PLACE_MESSAGES.defaultsUsed.code) return [];
-  const { rows = [], others = [] } = values as { rows?: readonly string[]; others?: readonly string[] };
-  return [...rows, ...others];
+  const { rows = [] } = values as { rows?: readonly string[] };
+  return rows;
 }
 
 /** The item of a default as far as it is about some rows. */
 export function ofRows(item: OpenItem, tags: readonly string[]): OpenItem {
-  const others = tags.length > ROWS ? { others: tags.slice(ROWS) } : {};
-  const own = Object.entries(item.values).filter(([name]) => name !== 'others');
-  const rows = { rows: tags.slice(0, ROWS), more: Math.max(0, tags.length - ROWS), ...others };
-  return { ...item, equipment: tags[0] ?? '', values: { ...Object.fromEntries(own), ...rows } };
+  return { ...item, equipment: tags[0] ?? '', values: { ...item.values, rows: [...tags] } };
 }
 
 function question(

@@ -10,6 +10,7 @@ import { addCatalogue } from './catalogue.js';
 import { addColumns } from './columns.js';
 import type { Act, Context } from './context.js';
 import { faultNote } from './ending.js';
+import { addFields } from './fields.js';
 import { addPack } from './pack.js';
 import { addPlan } from './plan.js';
 import { addRead } from './read.js';
@@ -57,7 +58,17 @@ function parser(programVersion: string, act: Act): Argv {
       'parse-numbers': false,
       'parse-positional-numbers': false,
     });
-  const commands = [addPack, addPlan, addRead, addColumns, addCatalogue, addWhy, addRules, addStart];
+  const commands = [
+    addPack,
+    addPlan,
+    addRead,
+    addColumns,
+    addCatalogue,
+    addFields,
+    addWhy,
+    addRules,
+    addStart,
+  ];
   return commands
     .reduce((known, add) => add(known, act), empty)
     .example('$0 pack fixtures/demo --out out/demo', 'plans and prints every job of the demo')

@@ -2,7 +2,11 @@ import { message } from '../message.js';
 
 /** Messages about headings and column maps. */
 
-export const NO_HEADING = message<{ path: string; first: string }>('heading/none', 'conflict', 'office');
+export const NO_HEADING = message<{ path: string; first: string; mapped: boolean }>(
+  'heading/none',
+  'conflict',
+  'office',
+);
 
 export const COLUMN_WITHOUT_HEADING = message<{ column: number }>('heading/blank', 'confirm', 'office');
 

@@ -8,7 +8,7 @@ import { TAG_HEADING_MISSING } from '../../model/messages/list-heading.js';
 import type { LeftOut } from '../table/body.js';
 import type { Column } from '../table/columns.js';
 import { factColumns, type FactColumn } from '../table/fact-columns.js';
-import { headingIndex, type HeadingIndex } from '../table/headings.js';
+import { headingIndex } from '../table/headings.js';
 import { shownPaths } from '../../words/shown-path.js';
 import { finishJobs, takeJobFacts, type JobDraft, type JobDrafts } from './job-drafts.js';
 import { takeJobFactsFile } from './job-facts.js';
@@ -22,7 +22,9 @@ import type { Supply } from './supply.js';
 import { isJobField, isRowField, LIST_VOCABULARY } from '../table/list-vocabulary.js';
 import { atOneGo, ROWS_A_STEP, withPauses, type InSteps } from '../file/in-steps.js';
 import { jobOfFile, listFiles, readBytes, STANDARD_INPUT } from '../file/sources.js';
-import { readingTable, type Table, type Understood } from '../table/table.js';
+import type { Table, Understood } from '../table/table.js';
+import { readingTables } from '../table/tables.js';
+import { wordsOfCells } from '../table/words-of-cells.js';
 
 /** Lists to read, and what to read them with. */
 export interface ReadOptions extends ListOptions {
@@ -34,15 +36,23 @@ export interface ReadOptions extends ListOptions {
   readonly answers?: readonly string[] | undefined;
   /** Paths of files of equipment facts and of cable schedules, in their order. */
   readonly equipmentFacts?: readonly string[] | undefined;
-  /** Files that a folder must not give as lists: catalogue, library, job facts. */
+  /** Files that a folder must not give as lists, and that are read all the same: catalogue, library, settings. */
   readonly exclude?: readonly string[] | undefined;
   readonly stdin?: (() => Promise<Uint8Array>) | undefined;
   /** Ends the reading. */
   readonly signal?: AbortSignal | undefined;
 }
 
+/** How many lists there were. */
+export interface ListCount {
+  /** Those that were named or found in a folder, whether they could be read or not. */
+  readonly all: number;
+  readonly unreadable: number;
+}
+
 /** Everything that was read. */
 export interface ReadResult {
+  readonly lists: ListCount;
   /** In natural order of their ids. */
   readonly jobs: readonly JobList[];
   /** Items of no job. */
@@ -60,7 +70,7 @@ export interface ReadResult {
  * @throws the reason of the signal that ended it
  */
 export async function readLists(options: ReadOptions): Promise<ReadResult> {
-  const { files, unreadable } = await listFiles(options.lists, [
+  const { files, unreadable, items } = await listFiles(options.lists, [
     ...(options.exclude ?? []),
     ...(options.jobFacts === undefined ? [] : [options.jobFacts]),
     ...(options.answers ?? []),
@@ -78,6 +88,7 @@ export async function readLists(options: ReadOptions): Promise<ReadResult> {
     if (reading.ok) contents.push({ name, content: reading.bytes });
     else failed.push(reading.item);
   }
+  const unopened = failed.length;
   const named = async (paths: readonly string[]): Promise<NamedContent[]> => {
     const read: NamedContent[] = [];
     for (const name of paths) {
@@ -92,7 +103,13 @@ export async function readLists(options: ReadOptions): Promise<ReadResult> {
   const equipmentFacts = await named(options.equipmentFacts ?? []);
   const beside = { jobFacts, answers, equipmentFacts };
   const result = await withPauses(readingContents(contents, options, beside), options.signal);
-  return { ...result, unreadable: [...failed, ...result.unreadable] };
+  const { all, unreadable: unread } = result.lists;
+  return {
+    ...result,
+    items: [...items, ...result.items],
+    lists: { all: all + unopened, unreadable: unread + unopened },
+    unreadable: [...failed, ...result.unreadable],
+  };
 }
 
 /**
@@ -134,35 +151,50 @@ function* readingContents(
   const items: OpenItem[] = [];
   const unreadable: OpenItem[] = [];
   const lists: OpenList[] = [];
+  const count = { all: contents.length, unreadable: 0 };
   const understood: Understood[] = [];
   const beside = [...(jobFacts === undefined ? [] : [jobFacts]), ...answers, ...equipmentFacts];
   const names = shownPaths([...contents, ...beside].map((c) => c.name));
-  const shown = names.slice(contents.length);
+  const besideNames = names.slice(contents.length);
   for (const [i, { name, content }] of contents.entries()) {
     const job = jobOfFile(name, options.stdinJob);
     yield;
-    const list = yield* openList(names[i] ?? '', content, job, index, options, drafts, understood);
-    if ('code' in list) {
-      unreadable.push(list);
-      continue;
+    const shown = names[i] ?? '';
+    const before = lists.length;
+    const dialect = options.columns?.dialect;
+    const read = yield* readingTables(shown, content, index, dialect, options.dialect);
+    unreadable.push(...read.unreadable);
+    items.push(...read.items);
+    // Also of a list that can't be used: its headings are what a column map is made from.
+    understood.push(...read.unknown);
+    for (const table of read.tables) {
+      understood.push({ ...table.understood, words: wordsOfCells(table, options.settings, options.columns) });
+      const jobOfAll = read.tables.length > 1 && table.sheet !== null ? table.sheet : job;
+      const list = yield* openList(table, jobOfAll, options, drafts);
+      if ('code' in list) {
+        unreadable.push(list);
+        continue;
+      }
+      items.push(...list.table.slight);
+      lists.push(list);
     }
-    items.push(...list.table.slight);
-    lists.push(list);
+    if (lists.length === before) count.unreadable += 1;
   }
   if (jobFacts !== undefined) {
-    const taken = yield* takeJobFactsFile({ ...jobFacts, name: shown.shift() ?? '' }, drafts, options);
+    const taken = yield* takeJobFactsFile({ ...jobFacts, name: besideNames.shift() ?? '' }, drafts, options);
     items.push(...taken.items);
     unreadable.push(...taken.unreadable);
   }
   const named = (files: readonly NamedContent[]): NamedContent[] =>
-    files.map((file) => ({ ...file, name: shown.shift() ?? '' }));
+    files.map((file) => ({ ...file, name: besideNames.shift() ?? '' }));
   const given = yield* readingSupply(named(answers), named(equipmentFacts), lists, drafts, options);
   items.push(...given.items);
   unreadable.push(...given.unreadable);
   const library = libraryJoin(options.library);
   for (const list of lists) yield* takeRows(list, options.settings, library.join, given.supply);
   finishSupply(given.supply, drafts, options.settings);
-  return { jobs: finishJobs(drafts), items, unreadable, missingModels: library.missing(), understood };
+  const missingModels = library.missing();
+  return { lists: count, jobs: finishJobs(drafts), items, unreadable, missingModels, understood };
 }
 
 function sheetOf(file: string, columns: readonly Column<Field>[]): Sheet {
@@ -171,21 +203,14 @@ function sheetOf(file: string, columns: readonly Column<Field>[]): Sheet {
   return { file, headings };
 }
 
-/** Reads a list's table, its jobs and their facts; `jobOfAll` is the job of all its rows where it has no job column. */
+/** Reads a list's jobs and their facts; `jobOfAll` is the job of all its rows where it has no job column. */
 function* openList(
-  name: string,
-  content: Uint8Array | string,
+  table: Table<Field>,
   jobOfAll: string,
-  index: HeadingIndex<Field>,
   options: ListOptions,
   drafts: JobDrafts,
-  understood: Understood[],
 ): InSteps<OpenList | OpenItem> {
-  const reading = yield* readingTable(name, content, index, options.columns?.dialect, options.dialect);
-  if (!reading.ok) return reading.item;
-  const { table } = reading;
-  // Also of a list that can't be used: its headings are what a column map is made from.
-  understood.push(table.understood);
+  const name = table.file;
   if (table.rows.length === 0) {
     return (
       table.grave[0] ??
