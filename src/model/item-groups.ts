@@ -67,6 +67,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'file/control-characters',
     'file/unseen-marks',
     'file/encoding-guessed',
+    'file/decimal-unsure',
     'file/quote-stray',
     'json/not-valid',
     'json/key-twice',

@@ -16,6 +16,7 @@ import { shownPaths } from '../../words/shown-path.js';
 import { finishJobs, takeJobFacts, type JobDraft, type JobDrafts } from './job-drafts.js';
 import { takeJobFactsFile } from './job-facts.js';
 import { jobsOfRows } from './jobs-of-rows.js';
+import { decimalsUnsure } from './decimal-unsure.js';
 import type { ListOptions, NamedContent } from './list-options.js';
 import { libraryJoin, type LibraryJoin } from './library-join.js';
 import { takeRow, takeShiftedRow, type RowColumns } from './list-rows.js';
@@ -141,6 +142,7 @@ function* readingContents(
   }
   const library = libraryJoin(options.library);
   for (const list of lists) yield* takeRows(list, options.settings, library.join);
+  items.push(...decimalsUnsure(drafts.values()));
   return { jobs: finishJobs(drafts), items, unreadable, missingModels: library.missing(), understood };
 }
 
