@@ -75,6 +75,7 @@ export {
 
 // All of it for many jobs.
 export { readInputs, type BatchInputs } from './batch/batch-inputs.js';
+export { withAccepted } from './batch/accepted.js';
 export { runBatch } from './batch/run-batch.js';
 export type { BatchOptions, BatchResult, Progress } from './batch/batch-options.js';
 

@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { setImmediate as pause } from 'node:timers/promises';
 import { uncheckedClauses } from '../documents/parts/clause-checks.js';
 import { documentsLeftOut } from '../documents/parts/context.js';
+import { withAccepted } from './accepted.js';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import { inOrder } from '../model/item-order.js';
@@ -88,6 +89,7 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     // A photo that isn't printed is told with all that is open, in the pack too.
     const more = [...shown.items, ...(sheets?.items ?? [])];
     if (more.length > 0) plan = { ...plan, openItems: inOrder([...plan.openItems, ...more]) };
+    plan = withAccepted(plan, job);
     return await makePack(plan, { photos: shown.photos, sheets: sheets?.sheets }, making, batch);
   } catch (error) {
     if (batch.signal.aborted) return undefined;

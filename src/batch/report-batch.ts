@@ -14,6 +14,7 @@ import type { BatchResult } from './batch-options.js';
 import { changesSince, readLastRun, runToKeep, writeLastRun, type LastRun } from './last-run.js';
 import type { MadeJob } from './make-job.js';
 import { modelsAskedFor } from './missing-models.js';
+import { questionsOfBatch, writeQuestions } from './questions-files.js';
 import { reportPage } from './report-page.js';
 
 /** Puts items of no job under the empty job. */
@@ -53,6 +54,11 @@ export async function reportBatch(
   const planned = new Set(made.map((job) => job.line.job));
   const jobs = inputs.jobs.filter(({ job }) => planned.has(job));
   const models = modelsAskedFor(inputs.missingModels, jobs, items);
+  // A run that was stopped, or could read nothing, knows too little to ask.
+  if (whole && made.length > 0) {
+    const kept = await writeQuestions(out, batch.own, questionsOfBatch(items, jobs));
+    items.unshift(...ofNoJob(kept));
+  }
   await writeWhole(out, tables(made, items, models, whole, inputs));
   // Nothing was read: what an earlier run wrote is left alone.
   if (made.length > 0) await compareRuns(made, items, all, batch, inputs);

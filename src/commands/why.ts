@@ -84,7 +84,7 @@ async function savedPlan(file: string): Promise<Plan> {
 }
 
 async function planOfList(path: string, given: WhyArguments, context: Context): Promise<Plan> {
-  const { planJob, readInputs } = await import('../index.js');
+  const { planJob, readInputs, withAccepted } = await import('../index.js');
   const job = textOption('job', given.job);
   const inputs = await readInputs({
     make: 'plan',
@@ -112,7 +112,7 @@ async function planOfList(path: string, given: WhyArguments, context: Context): 
     const p = { path, jobs: inputs.jobs.map((one) => one.job) };
     throw new WrongCommandLine(note(COMMAND_MESSAGES.whichJob, p));
   }
-  return planJob(only, { catalogue: inputs.catalogue, settings: inputs.settings });
+  return withAccepted(planJob(only, { catalogue: inputs.catalogue, settings: inputs.settings }), only);
 }
 
 async function noPlan(path: string, because: string): Promise<Error> {

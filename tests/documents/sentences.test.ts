@@ -102,6 +102,7 @@ vi.mock('../../src/words/lengths.js', async (original) => {
 
 // Sources that another test file of this worker loaded would say sentences as they are; and none after this one gets these.
 vi.resetModules();
+const { APPENDICES } = await import('../../src/model/appendices.js');
 const { planJob, readInputs, renderDocuments } = await import('../../src/index.js');
 const { changesSince, runToKeep } = await import('../../src/batch/last-run.js');
 const { reportPage } = await import('../../src/batch/report-page.js');
@@ -148,7 +149,14 @@ const kinds = new Map(
 async function documents(index: number): Promise<string[]> {
   const [plan, inputs, previous] = [plans[index], jobs[index]?.inputs, plans[Math.max(index - 1, 0)]];
   if (!plan || !inputs || !previous) throw new Error(`no job ${index}`);
-  const context = { settings: inputs.settings, date: '2026-01-01', fonts, measure: setByHand, previous };
+  const context = {
+    settings: inputs.settings,
+    date: '2026-01-01',
+    fonts,
+    measure: setByHand,
+    previous,
+    appendices: APPENDICES,
+  };
   return (await renderDocuments(plan, context)).map(({ fileName, html }) => `${fileName}\n${html}`);
 }
 
@@ -182,7 +190,7 @@ describe('documents and plans, with every sentence replaced by its code', () => 
         ...(await documents(index)),
       ]);
       const leftOut = plans.slice(index, index + 1).flatMap(documentsLeftOut);
-      expect(english).toHaveLength(1 + DOCUMENT_KINDS.length - leftOut.length);
+      expect(english).toHaveLength(2 + DOCUMENT_KINDS.length - leftOut.length);
       expect(ofCodes).toEqual(english);
       expect(replaced).toBeGreaterThan(100);
     },

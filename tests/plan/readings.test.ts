@@ -358,9 +358,19 @@ describe('the meter and the clothing', () => {
         return JSON.stringify(measuring(list, where));
       };
       expect(wind('G:dc-in-1')).toMatch(
-        /the fault current here is at least 6000 A: that of another source of this enclosure isn’t known/,
+        /the fault current here is at least 6000 A: not all that feeds this enclosure is known/,
       );
       expect(wind('W:output')).toMatch(/the fault current here isn’t known/);
+    });
+
+    it('names what is known behind a transfer switch one of whose feeders isn’t', () => {
+      const list = `S service; ac_in=480Y/277; place=House; fault_current=35 kA
+        T transfer-switch; connects_to=S; run_length=4 m; place=House
+        G generator; connects_to=T; run_length=4 m; ac_out=480Y/277; place=House
+        P panel; connects_to=T; run_length=4 m; ac_in=480Y/277; place=House; protect=yes`;
+      expect(JSON.stringify(measuring(list, 'P:feeder'))).toMatch(
+        /the fault current here is at least 35000 A/,
+      );
     });
 
     it('a turbine beside an array in one enclosure: its fault current isn’t known, whatever it gives', () => {
@@ -375,7 +385,7 @@ describe('the meter and the clothing', () => {
           ),
         );
       for (const output of ['output=dc', 'output=three-phase', 'maker=nobody'])
-        expect(hybrid(output)).toMatch(/the fault current here is at least 9000 A: that of another source/);
+        expect(hybrid(output)).toMatch(/the fault current here is at least 9000 A: not all that feeds/);
     });
 
     it('not of a control circuit’s own end', () => {

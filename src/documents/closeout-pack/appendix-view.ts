@@ -11,9 +11,11 @@ import { EquipmentViewSchema, FactViewSchema, notPlacedViews, siteView } from '.
 export const PackAppendixSchema = z.object({
   /** Parts of the catalogue that were left out, with why, and the protectors that each reason holds for. */
   rejected: z
-    .array(
-      z.object({ part: z.string(), reasons: z.array(z.object({ because: z.string(), tags: z.string() })) }),
-    )
+    .object({
+      parts: z.array(
+        z.object({ part: z.string(), reasons: z.array(z.object({ because: z.string(), tags: z.string() })) }),
+      ),
+    })
     .nullable(),
   /** Why each protector is there, and where each fact was read. */
   trace: z
@@ -30,7 +32,11 @@ export const PackAppendixSchema = z.object({
     .nullable(),
   /** Ports without a protector, with why. */
   bare: z
-    .array(z.object({ equipment: z.string(), port: z.string(), because: z.string(), open: z.boolean() }))
+    .object({
+      ports: z.array(
+        z.object({ equipment: z.string(), port: z.string(), because: z.string(), open: z.boolean() }),
+      ),
+    })
     .nullable(),
 });
 export type PackAppendixView = z.infer<typeof PackAppendixSchema>;
@@ -38,10 +44,11 @@ export type PackAppendixView = z.infer<typeof PackAppendixSchema>;
 const splitTags = (tags: string): string => tagList(tags.split(', '));
 
 function rejectedView(plan: Plan): PackAppendixView['rejected'] {
-  return leftOutParts(plan).map(({ part, reasons }) => ({
+  const parts = leftOutParts(plan).map(({ part, reasons }) => ({
     part,
     reasons: reasons.map(({ because, tags }) => ({ because, tags: splitTags(tags) })),
   }));
+  return { parts };
 }
 
 function traceView(plan: Plan): PackAppendixView['trace'] {
@@ -57,12 +64,13 @@ function traceView(plan: Plan): PackAppendixView['trace'] {
 }
 
 function bareView(plan: Plan): PackAppendixView['bare'] {
-  return notPlacedViews(plan).map(({ equipment, port, because, open }) => ({
+  const ports = notPlacedViews(plan).map(({ equipment, port, because, open }) => ({
     equipment,
     port: portInWords(port),
     because,
     open,
   }));
+  return { ports };
 }
 
 /** What was asked for beside the pack. */

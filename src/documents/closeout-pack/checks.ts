@@ -6,7 +6,6 @@ import { CHECK_NAMES, type CheckName, type CrewPackWords } from '../../words/lan
 
 export const ChecksSchema = z.object({
   heading: z.string(),
-  how: z.string(),
   check: z.string().describe('Head of the column of checks'),
   /** A job of many protectors has several, since a page has room for so many columns. */
   tables: z.array(
@@ -72,7 +71,6 @@ export function checksView(plan: Plan, words: CrewPackWords): ChecksView {
   const { latest, equipment, code, sources, back, owner } = checks.once;
   return {
     heading: checks.heading,
-    how: checks.how,
     check: checks.check,
     tables: groups.map((group) => ({
       tags: group.map(({ tag }) => tag),

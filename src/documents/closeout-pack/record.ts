@@ -34,7 +34,6 @@ export const RecordSchema = z.object({
 export type RecordView = z.infer<typeof RecordSchema>;
 
 export const SignOffSchema = z.object({
-  heading: z.string(),
   columns: z.array(z.string()),
   rows: z.array(z.string()),
 });
@@ -87,11 +86,10 @@ export function recordView(plan: Plan, words: CrewPackWords): RecordView {
 
 /** Who signs for the work. */
 export function signOffView({ signOff }: CrewPackWords): z.infer<typeof SignOffSchema> {
-  const { who, name, licence, signature, date } = signOff.columns;
+  const { name, licence, signature, date } = signOff.columns;
   const { installer, inspector, owner } = signOff.who;
   return {
-    heading: signOff.heading,
-    columns: [who, name, licence, signature, date],
+    columns: [signOff.heading, name, licence, signature, date],
     rows: [installer, inspector, owner],
   };
 }

@@ -92,8 +92,8 @@ export interface MeasureReasons extends ReadingReasons, StateReasons {
     readonly beside?: readonly { readonly volts: Quantity | null; readonly current: 'ac' | 'dc' | null }[];
   };
   /**
-   * By the rules of a practice: NFPA 70E is of one of them. `faultCurrent`: null where one of this enclosure isn't known; `known`: then the
-   * highest of the others, null where there is none; not in plans of before.
+   * By the rules of a practice: NFPA 70E is of one of them. `faultCurrent`: null where one of this enclosure isn't known wholly; `known`:
+   * then the highest of what is, null where nothing is; not in plans of before.
    */
   'clothing/settle-first': {
     readonly practice: 'nec' | 'iec';

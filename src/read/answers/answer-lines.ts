@@ -4,6 +4,7 @@ import { ANSWER_MESSAGES } from '../../model/messages/answers.js';
 import type { OpenItem } from '../../model/open-item.js';
 import { QUESTION_COLUMNS, type QuestionColumn } from '../../model/questions.js';
 import type { DecimalMark } from '../cell/numbers.js';
+import { visible } from '../../words/visible.js';
 import { saysNothing } from '../cell/yes-no.js';
 import { ROWS_A_STEP, type InSteps } from '../file/in-steps.js';
 import { headingIndex, type Vocabulary } from '../table/headings.js';
@@ -71,7 +72,7 @@ export function* answerLines(name: string, content: Uint8Array | string): InStep
     // Who doesn't know says so, and has answered nothing; `none` answers some fields.
     if (answer === '' || (saysNothing(answer) && answer.toLowerCase() !== 'none')) continue;
     const line = table.lines[r] ?? 0;
-    const [by, date] = [cell('by'), cell('date')];
+    const [by, date] = [visible(cell('by')), visible(cell('date'))];
     if (by === '' || !isDay(date)) {
       if (unsigned === 0) firstUnsigned = line;
       unsigned += 1;

@@ -98,9 +98,17 @@ function takeAcceptance(line: AnswerLine, job: JobToSupply, mine: Gathering): vo
     job.say(itemAt(note(ANSWER_MESSAGES.needsValue, { code: visible(code) }), place, tag));
     return;
   }
-  const tags = thereOf(line, job);
-  if (tag !== '' && tags.length === 0) return;
-  mine.accepted.push({ tags, field, code, question, by, date, file: place.file, line: place.line });
+  if (thereOf(line, job).length === 0 && tag !== '') return;
+  mine.accepted.push({
+    tags: tagsOf(line, job),
+    field,
+    code,
+    question,
+    by,
+    date,
+    file: place.file,
+    line: place.line,
+  });
 }
 
 function takeAnswer(line: AnswerLine, job: JobToSupply, mine: Gathering, read: AnswerReader): void {

@@ -23,7 +23,7 @@ export const CREW_PACK_EN: CrewPackWords = {
     record: 'Checks and commissioning record',
     calculations: 'Calculations, assumptions, limits',
     rejected: 'Parts left out, and why',
-    trace: 'Why each protector is there, and where its facts were read',
+    trace: 'Why each protector is there',
     bare: 'Ports without a protector',
     photos: 'Photos',
   },
@@ -209,8 +209,7 @@ export const CREW_PACK_EN: CrewPackWords = {
   },
   checks: {
     heading: 'Checks',
-    how: 'A tick for each protector, in the order of the work; – is not asked for there.',
-    check: 'At each protector',
+    check: 'In the order of the work; – is not asked for there',
     notHere: '–',
     texts: {
       part: 'Part and ratings on its label are those of the schedule.',
@@ -272,7 +271,7 @@ export const CREW_PACK_EN: CrewPackWords = {
   },
   signOff: {
     heading: 'Sign-off',
-    columns: { who: '', name: 'Name', licence: 'Licence', signature: 'Signature', date: 'Date' },
+    columns: { name: 'Name', licence: 'Licence', signature: 'Signature', date: 'Date' },
     who: { installer: 'Installer', inspector: 'Inspector', owner: 'Owner' },
   },
 };

@@ -18,13 +18,13 @@ export const CREW_PACK_ES: CrewPackWords = {
   and: 'y',
   sections: {
     cover: 'Qué llevar, mensajes de seguridad',
-    drawing: 'Plano y lista de protectores (en inglés)',
+    drawing: 'Plano y lista (en inglés)',
     isolation: 'Aislamiento y registro de bloqueos',
     notes: 'Hojas de conexión',
-    record: 'Comprobaciones y registro de puesta en servicio',
-    calculations: 'Cálculos, supuestos y límites (en inglés)',
+    record: 'Comprobaciones y registro',
+    calculations: 'Cálculos, supuestos y límites (inglés)',
     rejected: 'Piezas descartadas y por qué (en inglés)',
-    trace: 'Por qué está cada protector y dónde se leyó cada dato (en inglés)',
+    trace: 'Por qué cada protector (en inglés)',
     bare: 'Puertos sin protector (en inglés)',
     photos: 'Fotos',
   },
@@ -55,7 +55,7 @@ export const CREW_PACK_ES: CrewPackWords = {
     fetch: 'Piezas y material que llevar',
     columns: {
       part: 'Pieza',
-      quantity: 'Cant.',
+      quantity: 'Cantidad',
       at: 'Para',
       device: 'Protección de sobrecorriente, cada una',
       leads: 'Cable de conexión',
@@ -216,8 +216,7 @@ export const CREW_PACK_ES: CrewPackWords = {
   },
   checks: {
     heading: 'Comprobaciones',
-    how: 'Una marca por protector, en el orden del trabajo; – quiere decir que allí no se pide.',
-    check: 'En cada protector',
+    check: 'En el orden del trabajo; – allí no se pide',
     notHere: '–',
     texts: {
       part: 'La pieza y los valores de su placa son los de la lista.',
@@ -279,7 +278,7 @@ export const CREW_PACK_ES: CrewPackWords = {
   },
   signOff: {
     heading: 'Firmas',
-    columns: { who: '', name: 'Nombre', licence: 'Licencia', signature: 'Firma', date: 'Fecha' },
+    columns: { name: 'Nombre', licence: 'Licencia', signature: 'Firma', date: 'Fecha' },
     who: { installer: 'Instalador', inspector: 'Inspector', owner: 'Dueño' },
   },
 };

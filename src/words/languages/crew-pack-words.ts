@@ -167,7 +167,6 @@ export interface CrewPackWords {
   readonly cautions: { readonly [C in CautionName]: CautionWords };
   readonly checks: {
     readonly heading: string;
-    readonly how: string;
     readonly check: string;
     readonly notHere: string;
     readonly texts: { readonly [C in Exclude<CheckName, 'groundBar' | 'groundTerminal'>]: string };
@@ -194,7 +193,7 @@ export interface CrewPackWords {
   };
   readonly signOff: {
     readonly heading: string;
-    readonly columns: Readonly<Record<'who' | 'name' | 'licence' | 'signature' | 'date', string>>;
+    readonly columns: Readonly<Record<'name' | 'licence' | 'signature' | 'date', string>>;
     readonly who: Readonly<Record<'installer' | 'inspector' | 'owner', string>>;
   };
 }

@@ -8,6 +8,7 @@ import {
 } from '../../../src/documents/parts/contents/calculations.js';
 import { codeTable, CodeTableSchema } from '../../../src/documents/permit-sheet/contents/codes.js';
 import { permitNotes, PermitNotesSchema } from '../../../src/documents/permit-sheet/contents/notes.js';
+import type { BlockContext } from '../../../src/documents/permit-sheet/contents/context.js';
 import { runsOf, type Runs } from '../../../src/documents/parts/contents/runs.js';
 import { permitSchedule, PermitScheduleSchema } from '../../../src/documents/parts/contents/schedule.js';
 import { reason } from '../../../src/model/reason.js';
@@ -23,8 +24,8 @@ function demoPlan(job: string): Plan {
   return found;
 }
 
-const WIDE = { narrow: false, dataSheets: false };
-const NARROW = { narrow: true, dataSheets: true };
+const WIDE: BlockContext = { narrow: false, dataSheets: [] };
+const NARROW: BlockContext = { narrow: true, dataSheets: [] };
 const said = (runs: Runs): string => runs.map(({ text }) => text).join('');
 
 function codes(plan: Plan): Map<string, string[]> {
@@ -487,7 +488,11 @@ describe('notes', () => {
 
   it('say whether data sheets follow or are appended', () => {
     expect(texts('UF-102')).toContain('Data sheets of the parts: to follow.');
-    expect(texts('UF-102', NARROW)).toContain('Data sheets of the parts: appended.');
+    const parts = ['PM-INGLENOOK', 'WK-FOXGLOVE', 'WK-MALLOW'];
+    expect(texts('UF-102', { ...WIDE, dataSheets: parts })).toContain('Data sheets of the parts: appended.');
+    expect(texts('UF-102', { ...WIDE, dataSheets: ['WK-FOXGLOVE', 'OF-ANOTHER-JOB'] })).toContain(
+      'Data sheets appended: WK-FOXGLOVE; to follow: WK-MALLOW, PM-INGLENOOK.',
+    );
   });
 
   it('ask for the bonding conductors by IEC 62446-1 on an IEC job alone', () => {

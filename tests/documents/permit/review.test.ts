@@ -20,7 +20,7 @@ const context: DocumentContext = {
   fonts: { css: () => '', covers: () => true },
   measure: setByHand,
 };
-const WIDE = { narrow: false, dataSheets: false };
+const WIDE = { narrow: false, dataSheets: [] };
 const said = (runs: Runs): string => runs.map(({ text }) => text).join('');
 
 const scheduled = (plan: Plan): string[] =>

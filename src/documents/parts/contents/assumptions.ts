@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { byNaturalOrder } from '../../../model/natural-order.js';
-import type { Plan, PlannedProtector } from '../../../model/plan.js';
+import type { Plan, PlanItem, PlannedProtector } from '../../../model/plan.js';
 import { DECIDES, type Assumption } from '../../../words/assumptions/assumption-kit.js';
 import { settledAssumed } from '../../../words/assumptions/defaults.js';
 import { assumptionOf } from '../../../words/assumptions/told.js';
-import { settledBy } from '../../../words/settled.js';
+import { acceptedBy, settledBy } from '../../../words/settled.js';
 import { tagList } from '../../../words/tag-list.js';
 import { tagsAt } from './at-ports.js';
 import { runsOf, RunsSchema } from './runs.js';
@@ -58,11 +58,13 @@ function told(plan: Plan): Told[] {
     same.stems.add(stem);
     for (const tag of tags) if (!same.tags.includes(tag)) same.tags.push(tag);
   };
-  for (const item of plan.openItems) {
+  const stemOf = (item: PlanItem): string => {
     const field = 'field' in item.values && typeof item.values.field === 'string' ? item.values.field : '';
-    const stem = item.code === 'default/used' ? ofDefault(field) : item.code;
-    if (item.severity === 'confirm') add(assumptionOf(item), VERIFY, stem);
-  }
+    return item.code === 'default/used' ? ofDefault(field) : item.code;
+  };
+  for (const item of plan.openItems)
+    if (item.severity === 'confirm') add(assumptionOf(item), VERIFY, stemOf(item));
+  for (const item of plan.accepted ?? []) add(assumptionOf(item), capital(acceptedBy(item)), stemOf(item));
   for (const one of plan.settled) add(settledAssumed(one), capital(settledBy(one)), ofDefault(one.field));
   const rank = ({ assumption }: Told): number => DECIDES.indexOf(assumption.decides);
   return found.sort((a, b) => rank(a) - rank(b));

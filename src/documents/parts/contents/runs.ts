@@ -12,7 +12,7 @@ const escaped = (tag: string): string => tag.replaceAll(/[\\^$.*+?()[\]{}|/]/g, 
 
 /** A figure with its unit, and the sign before it. */
 const FIGURE =
-  '(?:[≤≥<>] )?[-−+]?\\d[\\d.,/–]* (?:V/m|V/ft|V|A|kA|in|ft|mm²|mm2|mm|m|µH|AWG(?: Cu| Al)?|%|°C|N m|lb-in)(?![\\w/°])';
+  '(?:[≤≥<>] )?[-−+]?\\d[\\d.,/–]* (?:V/m|V/ft|V|A/µs|A|kA|in|ft|mm²|mm2|mm|m|µH|µs|AWG(?: Cu| Al)?|%|°C|N m|lb-in)(?![\\w/°])';
 
 /** A clause with its letters in brackets: `690.7(A)(1)`. */
 const CLAUSE = '\\d{3}\\.\\d+(?:\\([A-Za-z0-9]+\\))+[a-z]?';

@@ -5,6 +5,7 @@ import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { figure } from '../../../words/figures.js';
 import { portInWords } from '../../../words/port-words.js';
 import { tagList } from '../../../words/tag-list.js';
+import { partsUsed } from '../../parts/parts-used.js';
 import { statedText } from '../../parts/site.js';
 import { metric } from '../../parts/contents/code-figures.js';
 import type { BlockContext } from './context.js';
@@ -165,6 +166,16 @@ function siteNote(plan: Plan): string {
 const BONDING =
   'IEC 62446-1, 4.3.5: places, types and ratings of protectors by the schedule; earthing and bonding conductors of the site, size and type:';
 
+/** Which data sheets are appended: a part whose sheet is missing is named, so that none is looked for in vain. */
+function sheetsNote(plan: Plan, appended: readonly string[]): string {
+  const used = partsUsed(plan);
+  const there = used.filter((part) => appended.includes(part));
+  const missing = used.filter((part) => !appended.includes(part));
+  if (there.length === 0) return 'Data sheets of the parts: to follow.';
+  if (missing.length === 0) return 'Data sheets of the parts: appended.';
+  return `Data sheets appended: ${there.join(', ')}; to follow: ${missing.join(', ')}.`;
+}
+
 /** The notes of the sheets; what goes before everything stands first. */
 export function permitNotes(plan: Plan, { dataSheets }: BlockContext): PermitNotesView {
   const isPlaced = plan.protectors.length > 0;
@@ -176,7 +187,7 @@ export function permitNotes(plan: Plan, { dataSheets }: BlockContext): PermitNot
     ...portsNote(plan),
     siteNote(plan),
     `Not covered: ${NOT_COVERED.join('; ')}; the state of existing wiring, bonding and ${isNec(plan.basis) ? 'grounding' : 'earthing'}.`,
-    ...(isPlaced ? [`Data sheets of the parts: ${dataSheets ? 'appended' : 'to follow'}.`] : []),
+    ...(isPlaced ? [sheetsNote(plan, dataSheets)] : []),
   ];
   const runs = runsOf(plan);
   const rows = texts.filter((text) => text !== '').map((text) => ({ text: runs(text), fill: false }));

@@ -165,7 +165,7 @@ export const MEASURE: Sayings<MeasureReasons> = {
     const least =
       known === null
         ? 'isn’t known'
-        : `is at least ${quantity(known)}: that of another source of this enclosure isn’t known`;
+        : `is at least ${quantity(known)}: not all that feeds this enclosure is known`;
     const current = faultCurrent === null ? least : `is ${quantity(faultCurrent)}, over ${quantity(most)}`;
     return `First of all settle shock and arc-flash protection (${SAFE_WORK[practice]}): the fault current here ${current}. Never open the enclosure live without it.`;
   },
