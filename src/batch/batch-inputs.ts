@@ -6,13 +6,14 @@ import { readCatalogue } from '../read/company/catalogue.js';
 import { readColumnMap } from '../read/table/column-map.js';
 import { companyPaths, findCompanyFiles } from '../read/file/find.js';
 import { readLibrary } from '../read/company/library.js';
-import { readLists } from '../read/list/lists.js';
+import { readLists, type ListCount } from '../read/list/lists.js';
 import { readSettings } from '../read/company/settings.js';
 import type { BatchOptions } from './batch-options.js';
 import { logoPath, readLogo } from './logo.js';
 
 /** Everything that a batch reads before it plans. */
 export interface BatchInputs {
+  readonly lists: ListCount;
   /** In natural order of their ids. */
   readonly jobs: readonly JobList[];
   readonly settings: Settings;
@@ -55,6 +56,8 @@ export async function readInputs(options: BatchOptions, signal?: AbortSignal): P
       columns: map?.map ?? undefined,
       dialect: options.dialect,
       jobFacts: options.jobFacts,
+      answers: options.answers,
+      equipmentFacts: options.equipmentFacts,
       stdinJob: options.job,
       exclude: [...companyPaths(files), logoPath(company.logo, files.settings)].filter((path) => path !== ''),
       stdin: options.stdin,
@@ -64,6 +67,7 @@ export async function readInputs(options: BatchOptions, signal?: AbortSignal): P
   ]);
   const withoutWhichNothing = [...settings.unreadable, ...(map?.unreadable ?? [])];
   return {
+    lists: read.lists,
     jobs: read.jobs,
     settings: settings.settings,
     catalogue: catalogueUsed,

@@ -1,5 +1,3 @@
-import { NO_HEADING } from '../../model/messages/list-heading.js';
-import { visible } from '../../words/visible.js';
 import type { InSteps } from '../file/in-steps.js';
 import type { SheetCells } from '../file/workbook/sheet.js';
 import { decimalMark } from './decimal-mark.js';
@@ -9,8 +7,8 @@ import type { HeadingIndex } from './headings.js';
 import { takeMergedCells } from './merged-cells.js';
 import { seeingCells } from './seen-cells.js';
 import { columnsBehind, datesInNames, hiddenIn } from './sheet-faults.js';
-import { MOST_RECORDS, tableOf, tooManyRows, type TableReading } from './table.js';
-import { at, sayLines, sayText } from './table-faults.js';
+import { MOST_RECORDS, noHeading, tableOf, tooManyRows, type TableReading } from './table.js';
+import { sayLines, sayText } from './table-faults.js';
 
 /** No cell of a sheet is between quotation marks. */
 const NO_QUOTES = { text: '', leftOut: [], stray: [] };
@@ -37,10 +35,8 @@ export function* sheetTable<F extends string>(
   if (cells.length > MOST_RECORDS) return tooManyRows(file);
   const seen = yield* seeingCells(cells, lines);
   const place = headingAmong(cells, lines, index, dialect.headingLine);
-  if (place === null) {
-    const first = visible((cells[0] ?? []).filter((cell) => cell !== '').join(' '));
-    return { ok: false, item: at(NO_HEADING, { path: file, first }, file, 1) };
-  }
+  const first = (cells[0] ?? []).filter((cell) => cell !== '').join(' ');
+  if (place === null) return { ok: false, item: noHeading(file, 1, first, index) };
   return yield* tableOf(index, {
     file,
     sheet: sheet.name,
@@ -76,5 +72,6 @@ export function* sheetTable<F extends string>(
     // A cell of a sheet stands under its heading, whatever stands beside it.
     shifted: () => new Map(),
     lostCells: [],
+    noHeading: () => noHeading(file, place.line, place.cells.filter((cell) => cell !== '').join(' '), index),
   });
 }

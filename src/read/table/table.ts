@@ -13,9 +13,17 @@ import { bodyOf, type Aside, type Body, type LeftOut } from './body.js';
 import { chooseColumns, type ChosenColumns, type Column, type ColumnReading } from './columns.js';
 import { decimalMark } from './decimal-mark.js';
 import { decoding, lineEnds, type Decoded, type Encoding } from '../file/decode.js';
-import { decider, statedDialect, type Decided, type Dialect } from './dialect.js';
-import { DELIMITERS, findHeading, separatorLine, type Delimiter, type HeadingPlace } from './find-heading.js';
+import { decider, statedDialect, type Decided, type DecidedBy, type Dialect } from './dialect.js';
+import {
+  DELIMITERS,
+  findHeading,
+  likelyHeading,
+  separatorLine,
+  type Delimiter,
+  type HeadingPlace,
+} from './find-heading.js';
 import { headingMeaning, type HeadingIndex } from './headings.js';
+import type { WordReading } from './word-reading.js';
 import { checkingQuotes, type QuoteFaults } from '../file/quotes.js';
 import type { InSteps } from '../file/in-steps.js';
 import { readingRecords, type Records } from '../file/records.js';
@@ -37,6 +45,8 @@ export interface Understood {
   readonly columns: readonly ColumnReading[];
   readonly rows: number;
   readonly leftOut: readonly LeftOut[];
+  /** Words of the list that aren't understood, or are by the words of a column map or of the settings. */
+  readonly words: readonly WordReading[];
 }
 
 /** A file as a table: understood columns, and the records that are rows. */
@@ -67,7 +77,9 @@ export interface Table<F extends string> {
 }
 
 export type TableReading<F extends string> =
-  { readonly ok: true; readonly table: Table<F> } | { readonly ok: false; readonly item: OpenItem };
+  | { readonly ok: true; readonly table: Table<F> }
+  /** `understood`: of a file of which no heading is known, what a column map can be begun from. */
+  | { readonly ok: false; readonly item: OpenItem; readonly understood?: Understood };
 
 /** A list beyond this is none: bytes of a file, characters of a text. A string of the platform ends at about twice that. */
 const LARGEST_FILE = 200e6;
@@ -100,6 +112,8 @@ export interface Source {
     readings: ChosenColumns<string>['readings'],
   ) => Map<number, OpenItem>;
   readonly lostCells: readonly string[];
+  /** Says that no heading of it is known. */
+  readonly noHeading: () => OpenItem;
 }
 
 /**
@@ -131,15 +145,10 @@ export function* readingTable<F extends string>(
   if (seen.text.trim() === '') return { ok: false, item: at(FILE_EMPTY, { path: file }, file, 1) };
   const separator = separatorLine(seen.text);
   const stated = dialect.delimiter ?? separator;
-  const place = findHeading(seen.text, index, stated === null ? DELIMITERS : [stated], dialect.headingLine);
-  if (place === null) {
-    const first =
-      seen.text
-        .slice(0, 10_000)
-        .split('\n')
-        .find((line) => line.trim() !== '') ?? '';
-    return { ok: false, item: at(NO_HEADING, { path: file, first: visible(first) }, file, 1) };
-  }
+  const delimiters = stated === null ? DELIMITERS : [stated];
+  const place =
+    findHeading(seen.text, index, delimiters, dialect.headingLine) ?? likelyHeading(seen.text, delimiters);
+  if (place === null) return { ok: false, item: noHeading(file, 1, firstLine(seen.text), index) };
   const quotes = yield* checkingQuotes(seen.text, place.delimiter, place.cells.length);
   yield;
   const records = yield* recordsOf(quotes.text, place.delimiter);
@@ -174,6 +183,10 @@ export function* readingTable<F extends string>(
     },
     shifted: (body, columns, readings) => shiftedRows(file, body, place, { columns, readings }, quotes),
     lostCells: lostCells(quotes, place.delimiter),
+    noHeading: () =>
+      dialect.headingLine === undefined
+        ? noHeading(file, 1, firstLine(seen.text), index)
+        : noHeading(file, dialect.headingLine, place.cells.join(place.delimiter), index),
   });
 }
 
@@ -196,6 +209,24 @@ export function* tableOf<F extends string>(index: HeadingIndex<F>, source: Sourc
   const faults = { grave: [...chosen.grave, ...settled], slight: [...chosen.slight] };
   source.say(faults, body);
   const mark = source.mark(body.rows, chosen.columns);
+  const rows = place.known > 0 ? body.rows : cells.slice(heading + 1).filter((row) => !row.every(isBlank));
+  const { decidedBy } = source.written;
+  const understood: Understood = {
+    file,
+    ...source.written,
+    decimal: mark,
+    headingLine: place.line,
+    decidedBy: place.known > 0 ? decidedBy : { ...decidedBy, headingLine: guessed(decidedBy.headingLine) },
+    unitsLine: chosen.unitsRow < 0 ? 0 : (lines[chosen.unitsRow] ?? 0),
+    columns: chosen.readings.map((reading) => ({
+      ...reading,
+      samples: samplesOf(rows.length > 0 ? rows : cells.slice(heading + 1), reading.index),
+    })),
+    rows: rows.length,
+    leftOut: place.known > 0 ? body.leftOut : [],
+    words: [],
+  };
+  if (place.known === 0) return { ok: false, item: source.noHeading(), understood };
   return {
     ok: true,
     table: {
@@ -212,21 +243,28 @@ export function* tableOf<F extends string>(index: HeadingIndex<F>, source: Sourc
       asides: body.asides,
       lostCells: source.lostCells,
       ...faults,
-      understood: {
-        file,
-        ...source.written,
-        decimal: mark,
-        headingLine: place.line,
-        unitsLine: chosen.unitsRow < 0 ? 0 : (lines[chosen.unitsRow] ?? 0),
-        columns: chosen.readings.map((reading) => ({
-          ...reading,
-          samples: samplesOf(body.rows.length > 0 ? body.rows : cells.slice(heading + 1), reading.index),
-        })),
-        rows: body.rows.length,
-        leftOut: body.leftOut,
-      },
+      understood,
     },
   };
+}
+
+/** Where no heading is known, the file shows nothing of its line: it is a guess, unless it was stated. */
+const guessed = (by: DecidedBy): DecidedBy => (by === 'its text' || by === 'its cells' ? 'a guess' : by);
+
+const isBlank = (cell: string): boolean => cell.trim() === '';
+
+/** The first line that says something. */
+const firstLine = (text: string): string => text.trimStart().slice(0, 10_000).split('\n', 1)[0] ?? '';
+
+/** `found`: what stands where a heading would. */
+export function noHeading<F extends string>(
+  file: string,
+  line: number,
+  found: string,
+  { vocabulary }: HeadingIndex<F>,
+): OpenItem {
+  const p = { path: file, first: visible(found), mapped: vocabulary.mapped === true };
+  return at(NO_HEADING, p, file, line);
 }
 
 export function tooManyRows(file: string): { readonly ok: false; readonly item: OpenItem } {

@@ -18,7 +18,7 @@ import { statedDialect, type Dialect } from './dialect.js';
 import type { HeadingIndex } from './headings.js';
 import { hiddenIn } from './sheet-faults.js';
 import { sheetTable } from './sheet-table.js';
-import { readingTable, type Table, type TableReading } from './table.js';
+import { readingTable, type Table, type TableReading, type Understood } from './table.js';
 import { at } from './table-faults.js';
 
 /** The tables of a file: one of a text, one a sheet of a workbook. */
@@ -28,6 +28,8 @@ export interface Tables<F extends string> {
   readonly unreadable: readonly OpenItem[];
   /** What of the file isn't read though the rest is. */
   readonly items: readonly OpenItem[];
+  /** Those of which no heading is known: what a column map can be begun from. */
+  readonly unknown: readonly Understood[];
 }
 
 /**
@@ -49,16 +51,20 @@ export function* readingTables<F extends string>(
   if (typeof content === 'string' || !isWorkbook(file, content)) {
     const reading = yield* readingTable(file, content, index, map, flags);
     return reading.ok
-      ? { tables: [reading.table], unreadable: [], items: [] }
-      : { tables: [], unreadable: [reading.item], items: [] };
+      ? { tables: [reading.table], unreadable: [], items: [], unknown: [] }
+      : { tables: [], unreadable: [reading.item], items: [], unknown: unknownOf(reading) };
   }
   if (content.length === 0)
-    return { tables: [], unreadable: [at(FILE_EMPTY, { path: file }, file, 1)], items: [] };
+    return { tables: [], unreadable: [at(FILE_EMPTY, { path: file }, file, 1)], items: [], unknown: [] };
   const workbook = yield* readingWorkbook(content, statedDialect(map, flags).decimal ?? '.');
-  if (!workbook.ok) return { tables: [], unreadable: [notRead(file, workbook.problem)], items: [] };
+  if (!workbook.ok)
+    return { tables: [], unreadable: [notRead(file, workbook.problem)], items: [], unknown: [] };
   yield;
   return yield* sheetsAsTables(file, workbook.sheets, index, map, flags);
 }
+
+const unknownOf = <F extends string>(reading: TableReading<F>): Understood[] =>
+  reading.ok || reading.understood === undefined ? [] : [reading.understood];
 
 function notRead(file: string, problem: WorkbookProblem): OpenItem {
   if (problem === 'no-workbook')
@@ -96,12 +102,13 @@ function* sheetsAsTables<F extends string>(
       });
     yield;
   }
+  const unknown = readings.flatMap(({ reading }) => unknownOf(reading));
   const tables = readings.flatMap(({ reading }) => (reading.ok ? [reading.table] : []));
   const withRows = tables.filter((table) => table.rows.length > 0);
   if (withRows.length === 0) {
     const failed = readings.flatMap(({ reading }) => (reading.ok ? [] : [reading.item]));
     const empty = readings.length === 0 ? [at(FILE_EMPTY, { path: file }, file, 1)] : [];
-    return { tables, unreadable: tables.length > 0 ? [] : [...failed.slice(0, 1), ...empty], items };
+    return { tables, unreadable: tables.length > 0 ? [] : [...failed.slice(0, 1), ...empty], items, unknown };
   }
   // Beside a list a workbook may hold notes; a sheet that is too long for a list is none of these.
   const unreadable: OpenItem[] = [];
@@ -113,7 +120,7 @@ function* sheetsAsTables<F extends string>(
       items.push(at(SHEET_NOT_A_TABLE, { sheet: name, why, first }, `${file}!${name}`, 1));
     }
   }
-  return { tables: withRows, unreadable, items };
+  return { tables: withRows, unreadable, items, unknown: [] };
 }
 
 /** What sheets are called in messages and, where they have no job column, as jobs: each by a name of its own. */

@@ -3,11 +3,13 @@
  * report and in the list of open items; a permit sheet that repeated them would hide what decides something.
  */
 export const OFFICE_CODES: ReadonlySet<string> = new Set([
+  'answers/unsigned',
   'batch/data-sheet-not-taken',
   'batch/file-edited',
   'batch/folder-left',
   'batch/labels-removed',
   'batch/picture-not-used',
+  'batch/questions-kept',
   'batch/record-ignored',
   'catalogue/cell-ignored',
   'catalogue/part-fits-nothing',
@@ -18,6 +20,10 @@ export const OFFICE_CODES: ReadonlySet<string> = new Set([
   'cell/cut',
   'cell/language-unknown',
   'cell/unit-unsure',
+  'facts/cables-short',
+  'facts/no-such-connection',
+  'facts/no-such-job',
+  'facts/overridden',
   'file/encoding-guessed',
   'file/quote-stray',
   'file/rows-left-out',

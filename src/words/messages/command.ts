@@ -53,6 +53,13 @@ export const COMMAND_WORDS = [
     expected: 'a catalogue FILE, --library FILE, or both',
     hint: 'Run "shuntbook catalogue --help" for an example.',
   }),
+  says(COMMAND_MESSAGES.noSuchField, {
+    title: 'No field or column has that name',
+    message: (p) => `No field of the list and no column of the catalogue is called ${p.name}.`,
+    found: (p) => p.name,
+    expected: (p) => (p.near === '' ? 'the name of a field' : `the name of a field, such as ${p.near}`),
+    hint: 'Run "shuntbook fields" for all of them.',
+  }),
   says(COMMAND_MESSAGES.noSuchRule, {
     title: 'No rule has that id',
     message: (p) => `No rule is called ${p.id}.`,
