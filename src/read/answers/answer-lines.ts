@@ -8,7 +8,8 @@ import { visible } from '../../words/visible.js';
 import { saysNothing } from '../cell/yes-no.js';
 import { ROWS_A_STEP, type InSteps } from '../file/in-steps.js';
 import { headingIndex, type Vocabulary } from '../table/headings.js';
-import { readingTable } from '../table/table.js';
+import type { Table } from '../table/table.js';
+import { readingTables } from '../table/tables.js';
 import { unguarded } from './cell-text.js';
 
 /** A line of a file of answers that says something in `answer`. */
@@ -51,9 +52,21 @@ const NEEDED = ['job', 'tag', 'field', 'answer'] as const;
  * @returns the lines that hold an answer, in their order; never throws
  */
 export function* answerLines(name: string, content: Uint8Array | string): InSteps<LinesRead<AnswerLine>> {
-  const reading = yield* readingTable<QuestionColumn>(name, content, headingIndex(VOCABULARY, new Map()));
-  if (!reading.ok) return { lines: [], items: [], unreadable: [reading.item] };
-  const { table } = reading;
+  const { tables, items, unreadable } = yield* readingTables(name, content, INDEX);
+  const read = { lines: [] as AnswerLine[], items: [...items], unreadable: [...unreadable] };
+  for (const table of tables) {
+    const of = yield* linesOf(table);
+    for (const line of of.lines) read.lines.push(line);
+    read.items.push(...of.items);
+    read.unreadable.push(...of.unreadable);
+  }
+  return read;
+}
+
+const INDEX = headingIndex<QuestionColumn>(VOCABULARY, new Map());
+
+function* linesOf(table: Table<QuestionColumn>): InSteps<LinesRead<AnswerLine>> {
+  const name = table.file;
   const columns = new Map(table.columns.map((column) => [column.field, column]));
   const lacks = NEEDED.filter((column) => !columns.has(column));
   if (lacks.length > 0) {

@@ -12,7 +12,8 @@ import type { Column } from '../table/columns.js';
 import { factColumns, type FactColumn } from '../table/fact-columns.js';
 import { headingIndex, type Vocabulary } from '../table/headings.js';
 import { isRowField, LIST_VOCABULARY } from '../table/list-vocabulary.js';
-import { readingTable, type Table } from '../table/table.js';
+import type { Table } from '../table/table.js';
+import { readingTables } from '../table/tables.js';
 import type { LinesRead } from './answer-lines.js';
 import type { GivenFact } from './given-facts.js';
 
@@ -75,9 +76,22 @@ export function* factLines(
   options: FactOptions,
 ): InSteps<LinesRead<FactLine>> {
   const map = new Map(Object.entries(options.columns?.columns ?? {}));
-  const reading = yield* readingTable<FactColumnName>(name, content, headingIndex(VOCABULARY, map));
-  if (!reading.ok) return { lines: [], items: [], unreadable: [reading.item] };
-  const { table } = reading;
+  const read = yield* readingTables(name, content, headingIndex<FactColumnName>(VOCABULARY, map));
+  const lines: FactLine[] = [];
+  const items = [...read.items];
+  const unreadable = [...read.unreadable];
+  for (const table of read.tables) {
+    const job = read.tables.length > 1 && table.sheet !== null ? table.sheet : options.jobOfAll;
+    const of = yield* linesOf(table, { ...options, jobOfAll: job });
+    for (const line of of.lines) lines.push(line);
+    items.push(...of.items);
+    unreadable.push(...of.unreadable);
+  }
+  return { lines, items, unreadable };
+}
+
+function* linesOf(table: Table<FactColumnName>, options: FactOptions): InSteps<LinesRead<FactLine>> {
+  const name = table.file;
   const columns = columnsOf(table, options);
   const lacks = lackingIn(columns);
   if (lacks.length > 0) {
