@@ -13,15 +13,8 @@ import { factColumns, type FactColumn } from '../table/fact-columns.js';
 import { headingIndex, type Vocabulary } from '../table/headings.js';
 import { isRowField, LIST_VOCABULARY } from '../table/list-vocabulary.js';
 import type { Table } from '../table/table.js';
-import type { GivenFact } from './given-facts.js';
+import type { Cable, GivenFact } from './given-fact.js';
 import { linesOfTables, type LinesRead } from './lines-of-tables.js';
-
-/** A cable of a schedule; its ends are tags. */
-export interface Cable {
-  readonly from: string;
-  readonly to: string;
-  readonly length: GivenFact;
-}
 
 /** A line of a file of equipment facts. */
 export interface FactLine {
