@@ -1,7 +1,6 @@
 import type { Place, Signed } from '../../model/fact.js';
 import { itemAt, note } from '../../model/message.js';
 import { ANSWER_MESSAGES } from '../../model/messages/answers.js';
-import type { OpenItem } from '../../model/open-item.js';
 import { QUESTION_COLUMNS, type QuestionColumn } from '../../model/questions.js';
 import type { DecimalMark } from '../cell/numbers.js';
 import { visible } from '../../words/visible.js';
@@ -9,8 +8,8 @@ import { saysNothing } from '../cell/yes-no.js';
 import { ROWS_A_STEP, type InSteps } from '../file/in-steps.js';
 import { headingIndex, type Vocabulary } from '../table/headings.js';
 import type { Table } from '../table/table.js';
-import { readingTables } from '../table/tables.js';
 import { unguarded } from './cell-text.js';
+import { linesOfTables, type LinesRead } from './lines-of-tables.js';
 
 /** A line of a file of answers that says something in `answer`. */
 export interface AnswerLine extends Signed {
@@ -27,13 +26,6 @@ export interface AnswerLine extends Signed {
   readonly mark: DecimalMark;
 }
 
-/** What came of a file besides its lines. */
-export interface LinesRead<L> {
-  readonly lines: readonly L[];
-  readonly items: readonly OpenItem[];
-  readonly unreadable: readonly OpenItem[];
-}
-
 const VOCABULARY: Vocabulary<QuestionColumn> = {
   fields: QUESTION_COLUMNS,
   aliases: () => [],
@@ -46,26 +38,17 @@ const VOCABULARY: Vocabulary<QuestionColumn> = {
 const NEEDED = ['job', 'tag', 'field', 'answer'] as const;
 
 /**
- * Reads a file of answers: `questions.csv`, filled in.
+ * Reads a file of answers: `questions.csv`, filled in, or a workbook of it.
  * @param name as messages call it
  * @param content of the file
  * @returns the lines that hold an answer, in their order; never throws
  */
 export function* answerLines(name: string, content: Uint8Array | string): InSteps<LinesRead<AnswerLine>> {
-  const { tables, items, unreadable } = yield* readingTables(name, content, INDEX);
-  const read = { lines: [] as AnswerLine[], items: [...items], unreadable: [...unreadable] };
-  for (const table of tables) {
-    const of = yield* linesOf(table);
-    for (const line of of.lines) read.lines.push(line);
-    read.items.push(...of.items);
-    read.unreadable.push(...of.unreadable);
-  }
-  return read;
+  const index = headingIndex<QuestionColumn>(VOCABULARY, new Map());
+  return yield* linesOfTables(name, content, index, linesOfTable);
 }
 
-const INDEX = headingIndex<QuestionColumn>(VOCABULARY, new Map());
-
-function* linesOf(table: Table<QuestionColumn>): InSteps<LinesRead<AnswerLine>> {
+function* linesOfTable(table: Table<QuestionColumn>): InSteps<LinesRead<AnswerLine>> {
   const name = table.file;
   const columns = new Map(table.columns.map((column) => [column.field, column]));
   const lacks = NEEDED.filter((column) => !columns.has(column));

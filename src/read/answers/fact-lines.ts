@@ -13,16 +13,8 @@ import { factColumns, type FactColumn } from '../table/fact-columns.js';
 import { headingIndex, type Vocabulary } from '../table/headings.js';
 import { isRowField, LIST_VOCABULARY } from '../table/list-vocabulary.js';
 import type { Table } from '../table/table.js';
-import { readingTables } from '../table/tables.js';
-import type { LinesRead } from './answer-lines.js';
-import type { GivenFact } from './given-facts.js';
-
-/** A cable of a schedule; its ends are tags. */
-export interface Cable {
-  readonly from: string;
-  readonly to: string;
-  readonly length: GivenFact;
-}
+import type { Cable, GivenFact } from './given-fact.js';
+import { linesOfTables, type LinesRead } from './lines-of-tables.js';
 
 /** A line of a file of equipment facts. */
 export interface FactLine {
@@ -64,7 +56,8 @@ export interface FactOptions {
 }
 
 /**
- * Reads a file of equipment facts (`job`, `tag`, then fields of a row) or a cable schedule (`job`, `from`, `to`, `length`).
+ * Reads a file of equipment facts (`job`, `tag`, then fields of a row) or a cable schedule (`job`, `from`, `to`, `length`); of a
+ * workbook each sheet is one or the other.
  * @param name as messages call it
  * @param content of the file
  * @param options what it is read with
@@ -76,21 +69,14 @@ export function* factLines(
   options: FactOptions,
 ): InSteps<LinesRead<FactLine>> {
   const map = new Map(Object.entries(options.columns?.columns ?? {}));
-  const read = yield* readingTables(name, content, headingIndex<FactColumnName>(VOCABULARY, map));
-  const lines: FactLine[] = [];
-  const items = [...read.items];
-  const unreadable = [...read.unreadable];
-  for (const table of read.tables) {
-    const job = read.tables.length > 1 && table.sheet !== null ? table.sheet : options.jobOfAll;
-    const of = yield* linesOf(table, { ...options, jobOfAll: job });
-    for (const line of of.lines) lines.push(line);
-    items.push(...of.items);
-    unreadable.push(...of.unreadable);
-  }
-  return { lines, items, unreadable };
+  const index = headingIndex<FactColumnName>(VOCABULARY, map);
+  return yield* linesOfTables(name, content, index, (table, isOneOfSeveral) => {
+    const jobOfAll = isOneOfSeveral && table.sheet !== null ? table.sheet : options.jobOfAll;
+    return linesOfTable(table, { ...options, jobOfAll });
+  });
 }
 
-function* linesOf(table: Table<FactColumnName>, options: FactOptions): InSteps<LinesRead<FactLine>> {
+function* linesOfTable(table: Table<FactColumnName>, options: FactOptions): InSteps<LinesRead<FactLine>> {
   const name = table.file;
   const columns = columnsOf(table, options);
   const lacks = lackingIn(columns);
