@@ -14,7 +14,7 @@ export {
   type ColumnMapReading,
 } from './read/table/column-map.js';
 export { draftColumnMap } from './read/table/draft-map.js';
-export { findCompanyFiles, type CompanyFiles } from './read/file/find.js';
+export { companyPaths, findCompanyFiles, type CompanyFiles } from './read/file/find.js';
 export { readLibrary, readLibraryText, type Library, type LibraryReading } from './read/company/library.js';
 export {
   readLists,
@@ -75,6 +75,7 @@ export {
 
 // All of it for many jobs.
 export { readInputs, type BatchInputs } from './batch/batch-inputs.js';
+export { withAccepted } from './batch/accepted.js';
 export { runBatch } from './batch/run-batch.js';
 export type { BatchOptions, BatchResult, Progress } from './batch/batch-options.js';
 

@@ -82,6 +82,7 @@ export async function sharedFingerprints(
   const settings = dataFingerprint(inputs.settings);
   const choices = dataFingerprint([
     options.ownerLanguage ?? '',
+    options.crewLanguage ?? '',
     options.separate === true,
     [...(options.appendices ?? [])],
   ]);

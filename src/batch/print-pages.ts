@@ -37,6 +37,7 @@ export async function printPages(
     ...(sheets === undefined ? {} : { dataSheets: sheets.map(({ part, pages }) => ({ part, pages })) }),
     separate: options.separate === true,
     ...(options.ownerLanguage === undefined ? {} : { ownerLanguage: options.ownerLanguage }),
+    ...(options.crewLanguage === undefined ? {} : { crewLanguage: options.crewLanguage }),
     ...(options.templates === undefined ? {} : { templatesFolder: options.templates }),
     ...(batch.logo === undefined ? {} : { logo: batch.logo }),
     ...(before === undefined ? {} : { previous: before }),

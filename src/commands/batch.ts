@@ -4,7 +4,8 @@ import type { BatchOptions, BatchResult, ExitStatus, OpenItem, Progress } from '
 import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { gapsText } from '../screen/gaps.js';
-import { appendixOf, PRINTED_APPENDICES } from '../words/appendices.js';
+import { APPENDICES, appendixOf } from '../model/appendices.js';
+import { CREW_LANGUAGES, isCrewLanguage } from '../words/crew-language.js';
 import { isOwnerLanguage, OWNER_LANGUAGE_CODES } from '../words/languages.js';
 import { progressBar, progressLine } from '../screen/progress.js';
 import { counted, printable } from '../screen/text-table.js';
@@ -13,7 +14,7 @@ import { batchTable, draftsText, itemsText } from '../screen/tell.js';
 import type { CommonOptions, Context } from './context.js';
 import { dateOfRun } from './date.js';
 import { dialectOf, type DialectArguments } from './dialect.js';
-import { listsOf, textOption, WrongCommandLine } from './usage.js';
+import { listsOf, textOption, textOptions, WrongCommandLine } from './usage.js';
 
 /** What `pack` and `plan` are given on the command line, as the parser hands it over. */
 export interface BatchArguments extends CommonOptions, DialectArguments {
@@ -23,10 +24,13 @@ export interface BatchArguments extends CommonOptions, DialectArguments {
   readonly columns?: string | undefined;
   readonly settings?: string | undefined;
   readonly jobFacts?: string | undefined;
+  readonly answers?: string | readonly string[] | undefined;
+  readonly equipmentFacts?: string | readonly string[] | undefined;
   readonly job?: string | undefined;
   readonly out?: string | undefined;
   readonly date?: string | undefined;
   readonly ownerLanguage?: string | undefined;
+  readonly crewLanguage?: string | undefined;
   readonly photos?: string | undefined;
   readonly with?: string | undefined;
   readonly cutsheets?: string | undefined;
@@ -86,11 +90,19 @@ function batchOptions(make: BatchOptions['make'], given: BatchArguments, context
     settings: textOption('settings', given.settings),
     dialect: dialectOf(given),
     jobFacts: textOption('job-facts', given.jobFacts),
+    answers: textOptions('answers', given.answers),
+    equipmentFacts: textOptions('equipment-facts', given.equipmentFacts),
     job: textOption('job', given.job),
     out: textOption('out', given.out),
     date: dateOfRun(date, epoch, new Date()),
     dateGiven: date !== undefined || (epoch !== undefined && epoch !== ''),
-    ownerLanguage: languageOption(textOption('owner-language', given.ownerLanguage)),
+    ownerLanguage: languageOption(
+      'owner-language',
+      given.ownerLanguage,
+      isOwnerLanguage,
+      OWNER_LANGUAGE_CODES,
+    ),
+    crewLanguage: languageOption('crew-language', given.crewLanguage, isCrewLanguage, CREW_LANGUAGES),
     photos: textOption('photos', given.photos),
     appendices: appendicesOf(textOption('with', given.with)),
     cutSheets: textOption('cutsheets', given.cutsheets),
@@ -102,21 +114,24 @@ function batchOptions(make: BatchOptions['make'], given: BatchArguments, context
   };
 }
 
-function languageOption(code: string | undefined): string | undefined {
-  if (code === undefined || isOwnerLanguage(code)) return code;
-  const expected = OWNER_LANGUAGE_CODES.join(' or ');
-  throw new WrongCommandLine(
-    note(COMMAND_MESSAGES.noSuchValue, { option: 'owner-language', found: code, expected }),
-  );
+function languageOption(
+  option: string,
+  given: string | undefined,
+  isKnown: (code: string) => boolean,
+  codes: readonly string[],
+): string | undefined {
+  const code = textOption(option, given);
+  if (code === undefined || isKnown(code)) return code;
+  const expected = codes.join(' or ');
+  throw new WrongCommandLine(note(COMMAND_MESSAGES.noSuchValue, { option, found: code, expected }));
 }
 
-/** Those that nothing prints yet are refused: whoever asks for one shall not think that it is there. */
 function appendicesOf(text: string | undefined): BatchOptions['appendices'] {
   if (text === undefined) return undefined;
   return text.split(',').map((word) => {
     const found = appendixOf(word.trim());
     if (found !== undefined) return found;
-    const expected = `some of ${PRINTED_APPENDICES.join(', ')}, with commas between them`;
+    const expected = `some of ${APPENDICES.join(', ')}, with commas between them`;
     throw new WrongCommandLine(note(COMMAND_MESSAGES.noSuchValue, { option: 'with', found: word, expected }));
   });
 }
@@ -180,24 +195,27 @@ function tell(
   if (given.quiet) return;
   context.err(draftsText(jobs, items));
   if (jobs.length > 0) {
+    const { all, unreadable: unread } = result.lists;
+    const lists = unread === 0 ? '' : `${counted(all, 'list')}, ${String(unread)} unreadable; `;
     const drafts = jobs.filter((j) => j.status === 'draft').length;
     const failed = jobs.filter((j) => j.status === 'failed').length;
     const not = [drafts > 0 ? counted(drafts, 'draft') : '', failed > 0 ? `${String(failed)} failed` : ''];
     const among = not.filter((s) => s !== '').join(', ');
     context.err(
-      `${counted(jobs.length, 'job')} in ${printable(result.out)}${among === '' ? '' : `: ${among}`}\n`,
+      `${lists}${counted(jobs.length, 'job')} in ${printable(result.out)}${among === '' ? '' : `: ${among}`}\n`,
     );
   }
 }
 
 function jsonOf(make: BatchOptions['make'], result: BatchResult): unknown {
-  const { exitStatus, out, jobs, items, unreadable, missingModels, leftFolders, interrupted } = result;
+  const { exitStatus, out, lists, jobs, items, unreadable, missingModels, leftFolders, interrupted } = result;
   const flat = ({ job, item }: JobItem): unknown => ({ job, ...itemInEnglish(item) });
   return {
     version: 1,
     command: make,
     exitStatus,
     out,
+    lists,
     jobs,
     openItems: items.map(flat),
     unreadable: unreadable.map(itemInEnglish),

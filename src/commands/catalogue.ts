@@ -110,7 +110,8 @@ async function settingsFor(
   beside: string,
 ): Promise<Checked & { readonly settings: Settings }> {
   const { findCompanyFiles, readSettings } = await import('../index.js');
-  const found = await findCompanyFiles([beside], {});
+  // Only settings are looked for: which catalogue and library are meant is stated.
+  const found = await findCompanyFiles([beside], { catalogue: beside, library: beside });
   return readSettings(named ?? found.settings);
 }
 

@@ -1,5 +1,5 @@
 import type { Argv } from 'yargs';
-import { PRINTED_APPENDICES } from '../words/appendices.js';
+import { CREW_LANGUAGES } from '../words/crew-language.js';
 import { OWNER_LANGUAGE_CODES } from '../words/languages.js';
 
 /** The options that every command has. */
@@ -38,6 +38,11 @@ export function withInputOptions<T>(parser: Argv<T>) {
     .option('decimal', text('Decimal mark of the lists: point, comma; by default found out'))
     .option('heading-line', text('Line of the heading of each list, first line 1; by default found out'))
     .option('job-facts', text('CSV of facts by job'))
+    .option('answers', text('questions.csv with its answers filled in; may be given several times'))
+    .option(
+      'equipment-facts',
+      text('CSV of facts by job and tag, or a cable schedule (from, to, length); may be given several times'),
+    )
     .option('job', text('Only this job'));
 }
 
@@ -56,11 +61,15 @@ export function withBatchOptions<T>(parser: Argv<T>) {
       'owner-language',
       text(`Language of the owner’s sheet, whatever the jobs name: ${OWNER_LANGUAGE_CODES.join(', ')}`),
     )
+    .option(
+      'crew-language',
+      text(`Language of the crew’s pages, whatever the jobs name: ${CREW_LANGUAGES.join(', ')}`),
+    )
     .option('photos', text('Folder of photos: FOLDER/JOB/TAG.*'))
     .option(
       'with',
       text(
-        `What else is printed, of ${PRINTED_APPENDICES.join(', ')}: working and sources in permit-appendix.pdf`,
+        `What else is printed: working and sources in permit-appendix.pdf; rejected, trace and bare at the end of closeout-pack.pdf`,
       ),
     )
     .option('cutsheets', text('Folder of data sheets for permit-appendix.pdf: FOLDER/PART.pdf'))

@@ -11,7 +11,7 @@ import { itemText } from '../screen/item-text.js';
 import type { Act, CommonOptions, Context } from './context.js';
 import { dialectOf, type DialectArguments } from './dialect.js';
 import { withInputOptions } from './options.js';
-import { textOption, unmarkPlain, WrongCommandLine } from './usage.js';
+import { textOption, textOptions, unmarkPlain, WrongCommandLine } from './usage.js';
 
 interface WhyArguments extends CommonOptions, DialectArguments {
   readonly of: string;
@@ -21,6 +21,8 @@ interface WhyArguments extends CommonOptions, DialectArguments {
   readonly columns?: string | undefined;
   readonly settings?: string | undefined;
   readonly jobFacts?: string | undefined;
+  readonly answers?: string | readonly string[] | undefined;
+  readonly equipmentFacts?: string | readonly string[] | undefined;
   readonly job?: string | undefined;
 }
 
@@ -82,7 +84,7 @@ async function savedPlan(file: string): Promise<Plan> {
 }
 
 async function planOfList(path: string, given: WhyArguments, context: Context): Promise<Plan> {
-  const { planJob, readInputs } = await import('../index.js');
+  const { planJob, readInputs, withAccepted } = await import('../index.js');
   const job = textOption('job', given.job);
   const inputs = await readInputs({
     make: 'plan',
@@ -93,6 +95,8 @@ async function planOfList(path: string, given: WhyArguments, context: Context): 
     settings: textOption('settings', given.settings),
     dialect: dialectOf(given),
     jobFacts: textOption('job-facts', given.jobFacts),
+    answers: textOptions('answers', given.answers),
+    equipmentFacts: textOptions('equipment-facts', given.equipmentFacts),
     job,
     date: '',
     dateGiven: false,
@@ -108,7 +112,7 @@ async function planOfList(path: string, given: WhyArguments, context: Context): 
     const p = { path, jobs: inputs.jobs.map((one) => one.job) };
     throw new WrongCommandLine(note(COMMAND_MESSAGES.whichJob, p));
   }
-  return planJob(only, { catalogue: inputs.catalogue, settings: inputs.settings });
+  return withAccepted(planJob(only, { catalogue: inputs.catalogue, settings: inputs.settings }), only);
 }
 
 async function noPlan(path: string, because: string): Promise<Error> {

@@ -18,6 +18,8 @@ export interface DocumentMetadata {
   readonly keywords: readonly string[];
   /** BCP 47 tag, `en`, `es`. */
   readonly language: string;
+  /** Ids of the places that a table of contents names, whose page numbers stand in the end where the page has its marks. */
+  readonly contents?: readonly string[];
 }
 
 /** One document as self-contained HTML (fonts, styles and pictures inlined, no script), ready to print. */

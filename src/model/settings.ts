@@ -153,6 +153,8 @@ export const SettingsSchema = z.strictObject({
   /** The basis of a job that states none. */
   basis: z.enum(BASES).default(DEFAULT_CYCLE),
   ownerLanguage: z.string().default('en'),
+  /** Of what the crew holds in its hands, where neither a job nor the command line names one. */
+  crewLanguage: z.string().default('en'),
   /** Defaults that the company settled once, so that no job asks to confirm them. */
   settled: settledSchema.prefault([]),
   thresholds: thresholds.prefault({}),
@@ -175,7 +177,7 @@ export const SettingsSchema = z.strictObject({
       /** Lines and N of systems of 480 or 600 V between lines: common practice, no source. */
       nec480: lineColours.prefault({ L1: 'brown', L2: 'orange', L3: 'yellow', N: 'gray' }),
       necHighLeg: z.string().default('orange'),
-      /** A phase that is solidly grounded: NEC 200.6, value from memory. */
+      /** A phase, or the negative of a battery's bus, that is solidly grounded: NEC 200.6, value from memory. */
       necGrounded: z.string().default('white or gray'),
       /** Poles of a plant whose positive is grounded: none is taken for granted. */
       positiveGround: z

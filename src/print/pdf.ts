@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { deflateSync } from 'node:zlib';
 import type { DocumentMetadata } from '../model/print.js';
+import { withPageNumbers } from './page-numbers.js';
 import { readPdfObjects, type PdfObject } from './pdf-objects.js';
 
 /** What a PDF says about itself, with the day on which it was made. */
@@ -33,10 +34,12 @@ const OBJECTS_A_STREAM = 1000;
  * Source: ISO 32000-1, 7.5.7 (object streams), 7.5.8 (cross-reference streams), 14.3.3 (document information), 14.4 (file identifiers).
  * @param printed the PDF as the browser returns it
  * @param metadata what the PDF shall say about itself
+ * @param marks how many page numbers of a table of contents are to be put in
  * @throws Error where the browser's PDF has an unknown form
  */
-export function finishPdf(printed: Uint8Array, metadata: PdfMetadata): FinishedPdf {
-  const { objects, root, info } = readPdfObjects(printed);
+export function finishPdf(printed: Uint8Array, metadata: PdfMetadata, marks = 0): FinishedPdf {
+  const { objects: read, root, info } = readPdfObjects(printed);
+  const objects = marks === 0 ? read : withPageNumbers(read, root, metadata.contents ?? [], marks);
   const plain: PdfObject[] = [];
   const streams: PdfObject[] = [];
   for (const object of objects) {

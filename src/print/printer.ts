@@ -5,6 +5,7 @@ import type { Note } from '../model/open-item.js';
 import type { Measure } from '../model/print.js';
 import { PRINT_MESSAGES } from '../model/messages/print.js';
 import { note } from '../model/message.js';
+import { countMarks } from '../model/page-mark.js';
 import { startBrowser, type BrowserOptions, type RunningBrowser } from './browser.js';
 import { embeddedFonts } from './fonts.js';
 import { openPage, type PrintingPage } from './page.js';
@@ -106,7 +107,7 @@ class PagePool implements Printer {
     await this.enter();
     try {
       const printed = await this.tryAgain(order.html, order.metadata.title, (page) => page.print(order.html));
-      const { bytes, fonts } = finishPdf(printed, order.metadata);
+      const { bytes, fonts } = finishPdf(printed, order.metadata, countMarks(order.html));
       const odd = fonts.find((font) => font.type3 || !font.embedded);
       if (odd)
         this.options.onNotice?.(

@@ -135,6 +135,7 @@ const FIELDS_OF: { readonly [F in FactName]: readonly Field[] } = {
   neutralAsked: NONE,
   threePlusOne: NONE,
   positiveGround: ['dc_grounding'],
+  negativeGround: ['dc_grounding'],
   groundedConductor: GROUNDED,
   systems: AC,
   highLeg: AC,

@@ -108,6 +108,7 @@ const SETTINGS = {
   units: { length: 'by-basis', temperature: 'C' },
   basis: 'nec-2023',
   ownerLanguage: 'en',
+  crewLanguage: 'en',
 };
 
 const COLUMNS = { columns: { 'Example heading of your design source': 'description' } };

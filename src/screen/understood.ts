@@ -13,8 +13,9 @@ export interface HeadingTold {
 /** How a file was understood. */
 export interface FileTold {
   readonly file: string;
-  readonly encoding: string;
-  readonly delimiter: string;
+  /** Null: a sheet of a workbook has none; nor a delimiter. */
+  readonly encoding: string | null;
+  readonly delimiter: string | null;
   readonly decimal: string;
   readonly headingLine: number;
   readonly decidedBy: {
@@ -62,12 +63,17 @@ const DECIMAL_NAMES: Readonly<Record<string, string>> = {
  */
 export function dialectText(told: FileTold): string {
   const { file, encoding, delimiter, decimal, headingLine, unitsLine, rows, leftOut, decidedBy } = told;
+  const mark = `${DECIMAL_NAMES[decimal] ?? decimal} (by ${by(decidedBy.decimal)})`;
   const units = unitsLine > 0 ? `, units in line ${String(unitsLine)}` : '';
   const lines = [
     `${file === '-' ? 'standard input' : printable(file)}: ${counted(rows, 'row')}`,
-    `  encoding: ${encoding} (by ${by(decidedBy.encoding)})`,
-    `  delimiter: ${DELIMITER_NAMES[delimiter] ?? delimiter} (by ${by(decidedBy.delimiter)})`,
-    `  decimal mark: ${DECIMAL_NAMES[decimal] ?? decimal} (by ${by(decidedBy.decimal)})`,
+    ...(encoding === null || delimiter === null
+      ? ['  a sheet of a workbook: figures and dates as they are stored', `  decimal mark of texts: ${mark}`]
+      : [
+          `  encoding: ${encoding} (by ${by(decidedBy.encoding)})`,
+          `  delimiter: ${DELIMITER_NAMES[delimiter] ?? delimiter} (by ${by(decidedBy.delimiter)})`,
+          `  decimal mark: ${mark}`,
+        ]),
     `  heading: line ${String(headingLine)}${units} (by ${by(decidedBy.headingLine)})`,
     ...leftOut.slice(0, 10).map((l) => `  left out, line ${String(l.line)}: ${printable(l.text, 80)}`),
   ];

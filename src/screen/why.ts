@@ -94,6 +94,9 @@ function protectorText(p: PlannedProtector, basis: Basis): string {
     `MCOV at least ${or(required.mcov, 'V')} ${required.current ?? ''}`.trimEnd(),
     `In at least ${or(required.in, 'A')}`,
     required.sccr === null ? '' : `short-circuit current rating at least ${figure(required.sccr, 'A')}`,
+    required.sccrAtLeast === null
+      ? ''
+      : `short-circuit current rating at least ${figure(required.sccrAtLeast, 'A')}, and more for what isn’t known`,
     required.types.length > 0 ? `type ${required.types.join(' or ')}` : '',
     required.enclosures.length > 0 ? `enclosure ${required.enclosures.join(', ')}` : '',
     required.listedFor === null ? '' : `listed for ${required.listedFor}`,

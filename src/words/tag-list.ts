@@ -23,16 +23,18 @@ function follows(before: string, tag: string): boolean {
 /**
  * Tags as papers name them: `P-1, P-2`; from four in a row on as a span, `P-5 to P-30`.
  * @param tags in natural order, each once
+ * @param span words of a span, in another language than English
  */
-export function tagList(tags: readonly string[]): string {
-  const spans: string[][] = [];
+export function tagList(
+  tags: readonly string[],
+  span = (first: string, last: string): string => `${first} to ${last}`,
+): string {
+  const runs: string[][] = [];
   for (const tag of tags) {
-    const last = spans.at(-1);
+    const last = runs.at(-1);
     const before = last?.at(-1);
     if (last && before !== undefined && follows(before, tag)) last.push(tag);
-    else spans.push([tag]);
+    else runs.push([tag]);
   }
-  return spans
-    .flatMap((span) => (span.length < SPAN ? span : `${span[0] ?? ''} to ${span.at(-1) ?? ''}`))
-    .join(', ');
+  return runs.flatMap((run) => (run.length < SPAN ? run : span(run[0] ?? '', run.at(-1) ?? ''))).join(', ');
 }

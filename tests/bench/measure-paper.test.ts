@@ -467,13 +467,13 @@ describe('what is told', () => {
   });
 
   it('is a failure for each line of the design, but of what is held', () => {
-    const documents = [measured('permit-sheet'), measured('closeout-pack')];
+    const documents = [measured('permit-sheet'), measured('permit-appendix')];
     expect(failuresOf(documents)).toEqual([
       'permit-sheet, J-1, letter, page 1: body of 9.00 pt: “by dc-in-1” (paper.md 1, Type: 10 pt on permit sheets)',
       'permit-sheet, J-1, letter, page 1: words of the program’s own: a port name: dc-in-1 (paper.md 1, No word of the program’s own)',
     ]);
     expect(heldOf(documents)).toHaveLength(1);
-    expect(heldOf(documents)[0]).toMatch(/^closeout-pack: .*: 1 times, such as J-1, page 1: /);
+    expect(heldOf(documents)[0]).toMatch(/^permit-appendix: .*: 1 times, such as J-1, page 1: /);
   });
 });
 

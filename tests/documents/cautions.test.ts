@@ -21,7 +21,7 @@ const house = dataOf('', 'S service; ac_in=120/240');
 const shared = dataOf('', 'I inverter-charger; ac_in=120; ac_out=120');
 const atBox = (plan: Plan): readonly string[] =>
   plan.protectors.flatMap((p) => boxCautions(p, plan).map((c) => `${c.word}: ${c.hazard}`));
-const atSite = (plan: Plan): readonly string[] => siteCautions(plan).map((c) => c.word);
+const atSite = (plan: Plan): readonly string[] => siteCautions(plan, 'en').map((c) => c.word);
 const ARC = /^WARNING: A battery drives a very high current/;
 const SHOCK = /^DANGER: Hazardous voltage/;
 const LOW = /^WARNING: Other circuits/;
@@ -102,7 +102,7 @@ describe('the gas of a battery', () => {
     ['lithium iron phosphate', '; battery_chemistry=lfp', false],
   ])('%s', (_, facts, isTold) => {
     const plan = site(facts);
-    const told = siteCautions(plan).filter(({ hazard }) => GAS.test(`WARNING: ${hazard}`));
+    const told = siteCautions(plan, 'en').filter(({ hazard }) => GAS.test(`WARNING: ${hazard}`));
     expect(told).toHaveLength(isTold ? 1 : 0);
     for (const one of told)
       expect(one.avoidance).toMatch(/^Ventilate\. No sparks.*eye protection.*no switching device/);
@@ -115,6 +115,25 @@ describe('the gas of a battery', () => {
   });
 
   it('isn’t told where there is no battery', () => {
-    expect(siteCautions(house).some(({ hazard }) => GAS.test(`WARNING: ${hazard}`))).toBe(false);
+    expect(siteCautions(house, 'en').some(({ hazard }) => GAS.test(`WARNING: ${hazard}`))).toBe(false);
+  });
+});
+
+describe('light on modules', () => {
+  const told = (rows: string): readonly string[] =>
+    siteCautions(dataOf('', `S service; ac_in=240; place=House\n${rows}`), 'en')
+      .filter(({ hazard }) => hazard.startsWith('Light on'))
+      .map(({ avoidance }) => avoidance);
+
+  it('an array has a disconnect; modules with inverters of their own have a breaker, and no array disconnect', () => {
+    const modules = 'T ac-module-branch; ac_out=240; connects_to=S; run_length=9 m; place=Roof';
+    const array = `X grid-tie-inverter; ac_out=240; connects_to=S; run_length=9 m; place=House
+      A array; connects_to=X; run_length=9 m; open_circuit_voltage=300; place=Roof`;
+    expect(told(array)).toEqual([expect.stringMatching(/^Open the array disconnect/)]);
+    expect(told(modules)).toEqual([
+      expect.stringMatching(/^Switch the modules’ AC branch off at its breaker/),
+    ]);
+    expect(told(`${modules}\n${array}`)).toHaveLength(1);
+    expect(told('P panel; ac_in=240; connects_to=S; run_length=2 m; place=House')).toEqual([]);
   });
 });

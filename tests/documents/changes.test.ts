@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { changeTexts } from '../../src/documents/closeout-pack/changes.js';
 import type { Plan } from '../../src/model/plan.js';
+import { crewPackWords } from '../../src/words/crew-language.js';
 import { item } from './fixtures/builder.js';
 import { hutPlan } from './fixtures/plans.js';
 
+const EN = crewPackWords('en');
+
 function changed(change: (plan: Plan) => Plan): string[] {
-  return changeTexts(hutPlan(), change(hutPlan()));
+  return changeTexts(hutPlan(), change(hutPlan()), EN);
 }
 
 describe('what changed since the last pack', () => {
@@ -15,10 +18,10 @@ describe('what changed since the last pack', () => {
 
   it('names a protector that is gone, and one that is new', () => {
     expect(changed((p) => ({ ...p, protectors: p.protectors.slice(1) }))).toEqual([
-      'P-1 at CC-1 dc-in-1 is gone.',
+      'P-1 at CC-1 DC input 1 is gone.',
     ]);
-    expect(changeTexts({ ...hutPlan(), protectors: hutPlan().protectors.slice(1) }, hutPlan())).toEqual([
-      'P-1 at CC-1 dc-in-1 is new.',
+    expect(changeTexts({ ...hutPlan(), protectors: hutPlan().protectors.slice(1) }, hutPlan(), EN)).toEqual([
+      'P-1 at CC-1 DC input 1 is new.',
     ]);
   });
 
@@ -39,11 +42,18 @@ describe('what changed since the last pack', () => {
       openItems: [item({ message: 'Something is missing.' })],
     }));
     expect(lines).toEqual([
-      'The basis was nec-2023, is iec.',
+      'The code was NEC (NFPA 70), 2023 edition, is IEC 60364 and IEC 61643.',
       'The revision was B, is not stated.',
       'The pack was complete and is a draft.',
       'Items settled: 1.',
       'Items raised: 1.',
+    ]);
+  });
+
+  it('is told in the crew’s language', () => {
+    const after = { ...hutPlan(), protectors: hutPlan().protectors.slice(1) };
+    expect(changeTexts(hutPlan(), after, crewPackWords('es'))).toEqual([
+      'P-1 en CC-1 entrada CC 1 ya no está.',
     ]);
   });
 
@@ -54,8 +64,8 @@ describe('what changed since the last pack', () => {
       ports: [{ equipment: `CC-${i + 50}`, port: 'dc-in-1' }],
     }));
     const lines = changed((p) => ({ ...p, protectors: [...p.protectors, ...many] }));
-    expect(lines).toHaveLength(25);
-    expect(lines.at(-1)).toBe('And 36 more.');
+    expect(lines).toHaveLength(9);
+    expect(lines.at(-1)).toBe('And 52 more.');
   });
 });
 

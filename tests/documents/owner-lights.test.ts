@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/model/plan.js';
-import { lightGroups } from '../../src/documents/parts/owner-lights.js';
+import { besidePicture, lightGroups } from '../../src/documents/parts/owner-lights.js';
 import { ownerStrings } from '../../src/words/languages.js';
-import { checkLists, records } from '../../src/documents/closeout-pack/checks.js';
+import { checksView } from '../../src/documents/closeout-pack/checks.js';
+import { recordView } from '../../src/documents/closeout-pack/record.js';
+import { crewPackWords } from '../../src/words/crew-language.js';
 import { lightRows } from '../../src/documents/closeout-pack/wiring-note.js';
 import { lookOf } from '../../src/documents/owner-sheet/looks.js';
 import { flagWords } from '../../src/documents/parts/flag.js';
+import { demoPlan } from './fixtures/demo-plans.js';
 import { catalogueOf, dataOf, partLine } from '../plan/plan-of.js';
 
 /** Every picture of a protector, a line each: the word of the state, and each light as it looks then. */
@@ -89,16 +92,36 @@ describe('a flag', () => {
     expect(unknown.texts).toEqual([strings.boxes.flag, strings.boxes.flagUnknown]);
   });
 
-  it('the record and the checks ask for a good flag, in the words of the catalogue', () => {
-    expect(records(told)[0]?.lights.map((l) => l.expected)).toEqual(
-      Array(2).fill('good flag (good: green; used up: red)'),
-    );
-    expect(records(untold)[0]?.lights[0]?.expected).toBe('good flag (by the instructions of the part)');
-    const checks = (plan: Plan): string => JSON.stringify(checkLists(plan));
-    expect(checks(told)).toMatch(/Each flag shows that its part is good \(P-1\)/);
-    expect(checks(dataOf('', 'S service; ac_in=120/240'))).not.toMatch(/Each flag/);
+  it('the record and the checks ask for a good flag', () => {
+    const words = crewPackWords('en');
+    expect(recordView(told, words).rows[0]?.lights).toEqual(['1 flag', '2 flag']);
+    const checks = (plan: Plan): string => JSON.stringify(checksView(plan, words));
+    expect(checks(told)).toContain(words.checks.texts.flag);
+    expect(checks(dataOf('', 'S service; ac_in=120/240'))).not.toContain(words.checks.texts.flag);
+  });
+
+  it('a note tells how it looks, in the words of the catalogue', () => {
     const [row, ...others] = lightRows(first(told).channels, flagWords(first(told)));
     expect([row?.channel, row?.state, row?.shows, others]).toEqual(['1, 2', 'always', 'good', []]);
     expect(row?.because).toMatch(/: good: green; used up: red$/);
   });
+});
+
+it('a light that goes by the grid is off when the grid is off, at the box that makes house power too', () => {
+  expect(pictures(demoPlan('UF-111'), 'INV:ac-out')).toEqual([
+    'Grid power on: 1 lit, 2 lit',
+    'Grid power off: 1 dark, 2 dark',
+  ]);
+});
+
+it('of a turbine whose lights all blink, one that is off alone is told from a turbine that stands still', () => {
+  const told = (jobId: string, tag: string): string[] => {
+    const plan = demoPlan(jobId);
+    const protector = plan.protectors.find((p) => p.tag === tag);
+    if (!protector) throw new Error(`no protector ${tag}`);
+    return besidePicture(lightGroups(plan, protector, ownerStrings('en').states), ownerStrings('en'));
+  };
+  const { alternator, oneOff } = ownerStrings('en').boxes;
+  expect(told('UF-105', 'P-6')).toEqual([alternator, oneOff]);
+  expect(told('UF-105', 'P-4')).not.toContain(oneOff);
 });

@@ -150,7 +150,7 @@ describe('a folder of templates', () => {
     await mkdir(join(folder, 'partials'), { recursive: true });
     await mkdir(join(folder, 'styles'), { recursive: true });
     await mkdir(join(folder, 'labels'), { recursive: true });
-    await writeFile(join(folder, 'partials', 'sources.hbs'), '<p>Our own table of sources</p>');
+    await writeFile(join(folder, 'partials', 'assumptions.hbs'), '<p>Our own table of assumptions</p>');
     await writeFile(join(folder, 'styles', 'owner-sheet.css'), 'h1 { color: #123456; }');
     await writeFile(join(folder, 'labels', 'document.hbs'), '<p>{{nothing.of.the.kind}}</p>');
   });
@@ -161,7 +161,7 @@ describe('a folder of templates', () => {
   it('overrides partials and styles by their relative path', async () => {
     const own = { ...context, templatesFolder: folder };
     expect((await renderDocument('closeout-pack', hutPlan(), own)).html).toContain(
-      'Our own table of sources',
+      'Our own table of assumptions',
     );
     expect((await renderDocument('owner-sheet', hutPlan(), own)).html).toContain('h1 { color: #123456; }');
     expect((await renderDocument('owner-sheet', hutPlan(), context)).html).not.toContain('#123456');
@@ -235,7 +235,7 @@ describe('the appendix of the permit sheets', () => {
         (d) => d.fileName === 'permit-appendix.pdf',
       )?.html;
     expect(await appendix({})).toBeUndefined();
-    expect(await appendix({ appendices: ['rejected', 'bare'] })).toBeUndefined();
+    expect(await appendix({ appendices: ['rejected', 'trace', 'bare'] })).toBeUndefined();
     const working = await appendix({ appendices: ['working'] });
     expect(working).toContain('<h2>Calculations</h2>');
     expect(working).not.toContain('<h2>Where each value comes from</h2>');
@@ -244,5 +244,27 @@ describe('the appendix of the permit sheets', () => {
     expect(sources).not.toMatch(/\((?:place|rate|wire|indicate)\/[a-z-]+\)/);
     const sheets = await appendix({ dataSheets: [] });
     expect(sheets).toContain('To follow: ');
+  });
+});
+
+describe('what is asked for behind the crew’s pack', () => {
+  const IDS = ['rejected', 'trace', 'bare'] as const;
+
+  it.each(IDS)('%s is there when it is asked for, in the contents too, and not else', async (id) => {
+    const has = async (appendices: readonly (typeof IDS)[number][]): Promise<boolean[]> => {
+      const { html } = await renderDocument('closeout-pack', housePlan(), { ...context, appendices });
+      return [html.includes(`<section id="${id}"`), html.includes(`<a href="#${id}">`)];
+    };
+    expect(await has([id])).toEqual([true, true]);
+    expect(await has(IDS.filter((other) => other !== id))).toEqual([false, false]);
+  });
+
+  it('leaves the office’s items off the paper', async () => {
+    const plan = draftPlan();
+    const item = plan.openItems.find(({ severity }) => severity !== 'confirm');
+    if (!item) throw new Error('a draft has an item');
+    const { html } = await renderDocument('closeout-pack', plan, context);
+    expect(html).not.toContain(item.file);
+    expect(html).toContain('missing or in conflict');
   });
 });

@@ -2,7 +2,8 @@ import { written } from '../in-english.js';
 import { describe, expect, it } from 'vitest';
 import { boxIsolationView } from '../../src/documents/closeout-pack/isolation-view.js';
 import { reason } from '../../src/model/reason.js';
-import { records } from '../../src/documents/closeout-pack/checks.js';
+import { recordView } from '../../src/documents/closeout-pack/record.js';
+import { crewPackWords } from '../../src/words/crew-language.js';
 import { statedText } from '../../src/documents/parts/site.js';
 import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
 import { dataOf } from '../plan/plan-of.js';
@@ -31,23 +32,35 @@ describe('a fact as it was typed', () => {
 });
 
 describe('the commissioning record', () => {
-  it('takes what the list states, with its unit, and leaves the rest to be filled in', () => {
-    const fact = { text: '10', value: 10000, unit: 'A', origin, field: 'fault_current' } as const;
-    const base = hutPlan();
-    const [first, ...others] = base.site.equipments;
-    if (first === undefined) throw new Error('the hut has equipment');
-    const of = {
-      ...base,
-      site: { ...base.site, equipments: [{ ...first, facts: [fact] }, ...others] },
-      protectors: [
-        protector({ tag: 'P-1', ports: [{ equipment: first.tag, port: 'output' }], serial: 'S-7' }),
-      ],
-    };
-    expect(records(of)[0]).toMatchObject({
-      serial: { value: 'S-7', toFillIn: false },
-      leadLength: { value: '', toFillIn: true },
-      faultCurrent: { value: '10 kA on the list', toFillIn: false },
+  const base = hutPlan();
+  const [first] = base.site.equipments;
+  if (first === undefined) throw new Error('the hut has equipment');
+  const rowOf = (more: Partial<Parameters<typeof protector>[0]>): unknown => {
+    const one = protector({ tag: 'P-1', ports: [{ equipment: first.tag, port: 'output' }], ...more });
+    return recordView({ ...base, protectors: [one] }, crewPackWords('en')).rows[0];
+  };
+
+  it('has the serial that the list states, and leaves the rest to be filled in', () => {
+    expect(rowOf({ serial: 'S-7' })).toMatchObject({ tag: 'P-1', serial: 'S-7' });
+    expect(rowOf({})).toMatchObject({ serial: '' });
+  });
+
+  it('names each pair of conductors between which volts are found once', () => {
+    const none = { below: null, above: null, fault: null, due: null, current: null, low: null, high: null };
+    const band = (between: Probes[]): PlannedBand => ({ ...none, between, reads: written('x') });
+    const pair = (name: string, to: string | null): Probes => ({
+      wire: wire(name),
+      to: to === null ? null : wire(to),
+      sign: null,
     });
+    const bands = [
+      band([pair('positive', 'negative')]),
+      band([pair('positive', null), pair('positive', 'negative')]),
+    ];
+    const measuring = { state: null, bands, meter: null, clothing: null };
+    expect(rowOf({ wiring: { measuring } })).toMatchObject({ volts: ['+/−', '+/G'], voltsNone: '' });
+    const closed = { ...measuring, state: reason('measure-state/do-not-open', { turbines: [] }) };
+    expect(rowOf({ wiring: { measuring: closed } })).toMatchObject({ volts: [], voltsNone: 'do not open' });
   });
 });
 

@@ -1,59 +1,91 @@
+import { isNec } from '../../model/editions.js';
 import type { RenderedDocument } from '../../model/print.js';
-import { pageRules } from '../parts/css.js';
-import type { PageRule } from '../parts/css.js';
-import { drawPlacement, fitsOn } from '../drawing/placement.js';
-import { largeRoom, largeSheet, smallRoom } from '../drawing/rooms.js';
+import { crewLanguage, crewPackWords } from '../../words/crew-language.js';
+import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
+import { oneLine } from '../drawing/one-line.js';
+import { MARGIN, pageRules, SHEETS } from '../parts/css.js';
+import type { PageRule, Sheet } from '../parts/css.js';
 import type { Prepared } from '../parts/shell.js';
 import { checkedView, marginsOf, metadataOf, pageRule, styleOf } from '../parts/shell.js';
-import { CloseoutPackSchema, closeoutPackView } from './view.js';
+import { CloseoutPackSchema, closeoutPackView, type CloseoutPackView } from './view.js';
 
-/**
- * The pages of the pack. Each section has a name of its own in the margin, since a browser can't number the pages of a
- * table of contents; each wiring note has the tag of its protector.
- */
-function pagesOf(given: Prepared, onPaper: boolean): PageRule[] {
-  const { plan, paper } = given;
+const MILLIMETRES_A_POINT = 25.4 / 72;
+
+/** Drawings are set in 10 pt; on paper that nobody submits 8.5 pt are enough. */
+const SCALE = 0.851;
+
+/** Above the drawing, its heading; mm. The style takes its height from here. */
+const HEAD = 8;
+
+/** The language of the crew: that of the command line, the job's own, that of the settings. */
+function languageOf({ plan, context }: Prepared): ReturnType<typeof crewLanguage> {
+  const own = plan.facts.find(({ field }) => field === 'crew_language')?.value;
+  return crewLanguage(
+    context.crewLanguage ?? '',
+    typeof own === 'string' ? own : '',
+    context.settings.crewLanguage,
+  );
+}
+
+/** What a landscape page leaves below a heading, mm, for a drawing that is printed at the scale. */
+function roomFor(sheet: Sheet): { readonly width: number; readonly height: number } {
+  const { width, height } = SHEETS[sheet];
+  const room = {
+    width: (height - MARGIN.left - MARGIN.right - 1) * MILLIMETRES_A_POINT,
+    height: (width - MARGIN.top - MARGIN.bottom) * MILLIMETRES_A_POINT - HEAD,
+  };
+  return { width: room.width / SCALE, height: room.height / SCALE };
+}
+
+/** The pages of the pack, each with the name of its section in the margin. */
+function pagesOf({ paper }: Prepared, { sections }: CrewPackWords, view: CloseoutPackView): PageRule[] {
   const section = (name: string, text: string, landscape = false): PageRule =>
     pageRule(name, paper, text, landscape);
   return [
-    section('', 'Cover'),
-    section('cautions', '1 Cautions'),
-    section('schedule', '2 Protection schedule', true),
-    pageRule('drawing', onPaper ? paper : largeSheet(paper), '3 Placement drawing', true),
-    ...plan.protectors.map((p, index) => section(`note-${index + 1}`, `4 Wiring notes · ${p.tag}`)),
-    section('calculations', '5 Calculations'),
-    section('checks', '6 Checks · 7 Commissioning record'),
-    section('open', '8 Open items · 9 Bare ports'),
-    section('site', '10 Site · 11 Sources · 12 Limits'),
-    section('photos', '13 Photos'),
+    section('', sections.cover),
+    section('drawing', sections.drawing, true),
+    section('isolation', sections.isolation),
+    ...view.notes.map(({ id, tag }) => section(id, `${sections.notes} · ${tag}`)),
+    section('record', sections.record),
+    section('calculations', sections.calculations),
+    section('photos', sections.photos),
+    section('rejected', sections.rejected),
+    section('trace', sections.trace),
+    section('bare', sections.bare),
   ];
 }
 
-/** The closeout pack: everything that the crew and the office need of a job. */
+/** The crew's pack: what to fetch, the drawing, how the site is made dead, a note for each kind of protector, checks and record. */
 export async function closeoutPack(given: Prepared): Promise<RenderedDocument> {
   const { plan, context, paper, templates } = given;
-  const placement = await given.placement();
-  const onPaper = fitsOn(placement, smallRoom(paper));
-  const sheets = drawPlacement(plan, placement, onPaper ? smallRoom(paper) : largeRoom(paper));
-  const notePages = plan.protectors.map((_, index) => `#note-${index + 1} { page: note-${index + 1}; }`);
-  const rules = [pageRules(pagesOf(given, onPaper), marginsOf(given, 'Closeout pack')), ...notePages].join(
-    '\n',
-  );
-  const style = styleOf(given, ['base', 'kit-safety', 'safety', 'drawing', 'closeout-pack'], rules);
-  const view = checkedView(
+  const words = crewPackWords(languageOf(given));
+  const room = roomFor(paper);
+  const family = isNec(plan.basis) ? 'ieee-315' : 'iec-60617';
+  const drawing = { ...(await oneLine(plan, { first: room, next: room }, family)), scale: SCALE };
+  const bare = closeoutPackView(plan, context, words, paper, drawing, '');
+  const rules = [
+    `:root { --drawing-head: ${HEAD}mm; }`,
+    pageRules(pagesOf(given, words, bare), marginsOf(given, words.document, words)),
+    ...bare.notes.map(({ id }) => `#${id} { page: ${id}; }`),
+  ].join('\n');
+  const names = [
+    'base',
+    'drawing',
+    'kit-type',
+    'kit-tables',
+    'kit-fill',
+    'kit-safety',
+    'safety',
     'closeout-pack',
-    CloseoutPackSchema,
-    closeoutPackView(plan, context, paper, sheets, style),
-  );
+  ];
+  const view = checkedView('closeout-pack', CloseoutPackSchema, {
+    ...bare,
+    style: styleOf(given, names, rules),
+  });
+  const metadata = metadataOf(given, view.title, words.subject, words.keywords, words.language);
   return {
     fileName: 'closeout-pack.pdf',
     html: templates.render('closeout-pack', view),
-    metadata: metadataOf(
-      given,
-      view.title,
-      'Surge protection: schedule, placement drawing, wiring notes, calculations, checks',
-      ['surge protection', 'closeout'],
-      'en',
-    ),
+    metadata: { ...metadata, contents: view.contents.entries.map(({ id }) => id) },
   };
 }

@@ -1,113 +1,130 @@
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
+import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
+import type { OneLine } from '../drawing/one-line.js';
+import { SvgSchema } from '../drawing/svg.js';
+import { CautionSchema, siteCautions } from '../parts/cautions.js';
+import { assumptionRows, AssumptionsSchema } from '../parts/contents/assumptions.js';
+import { calculationSummary, CalculationSummarySchema } from '../parts/contents/calculations.js';
+import { permitSchedule, PermitScheduleSchema } from '../parts/contents/schedule.js';
 import type { DocumentContext } from '../parts/context.js';
 import type { Sheet } from '../parts/css.js';
-import type { PlacementSheet } from '../drawing/placement.js';
-import {
-  calculationView,
-  calculationViews,
-  CalculationViewSchema,
-  leftOutParts,
-  LeftOutSchema,
-} from '../parts/calculations.js';
-import { CautionSchema, siteCautions } from '../parts/cautions.js';
+import { limitTexts } from '../parts/limits.js';
+import { packAppendixView, PackAppendixSchema } from './appendix-view.js';
 import { changeTexts } from './changes.js';
-import { CheckListSchema, checkLists, RecordSchema, records } from './checks.js';
+import { ChecksSchema, checksView } from './checks.js';
+import { ContentsSchema, contentsView } from './contents.js';
+import { CoverSchema, coverView } from './cover-view.js';
+import { FetchSchema, fetchView } from './fetch-view.js';
 import { isolationViews, IsolationViewSchema } from './isolation-view.js';
-import { JobViewSchema, jobView } from '../parts/job.js';
-import { DEFERENCE, limitTexts } from '../parts/limits.js';
-import {
-  blockingItems,
-  OpenItemGroupSchema,
-  openItemGroups,
-  OpenItemViewSchema,
-} from '../parts/open-items.js';
 import { PhotoSchema, photoViews } from './photos.js';
-import { placementView, PlacementViewSchema } from '../parts/placement.js';
-import { SettledViewSchema, settledViews } from '../parts/settled.js';
-import { ScheduleRowSchema, scheduleRows } from '../parts/schedule.js';
-import { NotPlacedViewSchema, notPlacedViews, SiteViewSchema, siteView } from '../parts/site.js';
-import { outsideTexts } from './readings-view.js';
-import { SourceViewSchema, sourceViews } from '../parts/sources.js';
+import { RecordSchema, recordView, SignOffSchema, signOffView } from './record.js';
 import { WiringNoteSchema } from './wiring-note-view.js';
 import { wiringNotes } from './wiring-note.js';
 
+const LegendSchema = z.array(z.object({ svg: SvgSchema, words: z.string() }));
+
 export const CloseoutPackSchema = z.object({
-  language: z.literal('en'),
+  language: z.string().describe('BCP 47 tag of what the crew holds in its hands'),
   title: z.string().describe('Title of the file, with the id of the job'),
   style: z.string().describe('All CSS: fonts, accent colour, styles and page rules'),
-  job: JobViewSchema.describe('Job, company, basis, revision, date and status'),
-  blocking: z.array(OpenItemViewSchema).describe('The items that make the pack a draft'),
+  cover: CoverSchema.describe('Job, company, code, and what makes the pack a draft'),
   /** Absent before the first pack. */
-  changes: z.object({ lines: z.array(z.string()) }).nullable(),
+  changes: z.object({ heading: z.string(), lines: z.array(z.string()), none: z.string() }).nullable(),
+  contents: ContentsSchema.describe('What is in the pack, by page'),
+  fetch: FetchSchema.describe('Parts and material to fetch'),
+  cautionsHeading: z.string(),
   cautions: z.array(CautionSchema).describe('Safety messages after ANSI Z535.6 that fit the site'),
+  sections: z.record(z.string(), z.string()).describe('Headings of the sections by their ids'),
+  drawings: z
+    .array(z.object({ svg: SvgSchema, width: z.number() }))
+    .describe('Sheets of the one-line drawing; width as it is printed, mm'),
+  legend: LegendSchema.describe('The symbols that the drawing uses'),
+  schedule: PermitScheduleSchema.describe('One row for each housing, or for those that are alike'),
   isolation: z
     .array(IsolationViewSchema)
     .describe('How each part of the site is made dead, step by step, and live again'),
-  outside: z.array(z.string()).describe('What readings outside their figures may mean'),
-  deference: z.string().describe('The sentence that defers to local code, authority and licensed practice'),
-  schedule: z.array(ScheduleRowSchema).describe('One line a housing'),
-  orders: z.array(z.object({ part: z.string(), quantity: z.number().int() })).describe('Parts to order'),
-  placement: PlacementViewSchema.describe('The placement drawing: its sheets, its symbol and its legend'),
   notes: z.array(WiringNoteSchema).describe('One wiring note a housing'),
-  calculations: z
-    .array(CalculationViewSchema)
-    .describe('Each calculation once, with the protectors that share it'),
-  leftOut: z.array(LeftOutSchema).describe('Parts of the catalogue that were left out, and why'),
-  siteCalculations: z.array(CalculationViewSchema).describe('Calculations about the site as a whole'),
-  checkLists: z.array(CheckListSchema).describe('The checks of the installer, in the order of the work'),
-  records: z.array(RecordSchema).describe('The commissioning record of each housing'),
-  settled: z
-    .array(SettledViewSchema)
-    .describe(
-      'Defaults that the company settled once, with who did and when; nobody is asked to confirm them',
-    ),
-  openItems: z.array(OpenItemGroupSchema).describe('Open items and items to confirm, by who can supply them'),
-  notPlaced: z.array(NotPlacedViewSchema).describe('Every port without a protector, with the reason'),
-  site: SiteViewSchema.describe('The site as it was read, with where each fact comes from'),
-  photos: z.array(PhotoSchema).describe('Photos with their captions'),
-  sources: z
-    .array(SourceViewSchema)
-    .describe('The clauses and the common practice behind each rule that fired'),
+  checks: ChecksSchema.describe('The checks of the installer, protector by check'),
+  record: RecordSchema.describe('The commissioning record, a row a protector'),
+  signOff: SignOffSchema.describe('Who signs'),
+  calculations: CalculationSummarySchema.describe('One line for each kind of quantity'),
+  assumptions: AssumptionsSchema.describe('Numbered as on the permit sheets'),
   limits: z.array(z.string()).describe('What the plan does not cover'),
+  appendix: PackAppendixSchema.describe('What was asked for with `--with`'),
+  photos: z.array(PhotoSchema).describe('Photos with their captions'),
 });
 export type CloseoutPackView = z.infer<typeof CloseoutPackSchema>;
 
-/** The view of the closeout pack. */
+/** Ids of the sections behind the notes and whether a pack has them. */
+function lastSections(
+  { rejected, trace, bare }: CloseoutPackView['appendix'],
+  photos: CloseoutPackView['photos'],
+): readonly (keyof CrewPackWords['sections'])[] {
+  return [
+    'record',
+    'calculations',
+    ...(photos.length > 0 ? (['photos'] as const) : []),
+    ...(rejected === null ? [] : (['rejected'] as const)),
+    ...(trace === null ? [] : (['trace'] as const)),
+    ...(bare === null ? [] : (['bare'] as const)),
+  ];
+}
+
+/** The view of the pack. */
 export function closeoutPackView(
   plan: Plan,
   context: DocumentContext,
+  words: CrewPackWords,
   paper: Sheet,
-  sheets: readonly PlacementSheet[],
+  drawing: OneLine & { readonly scale: number },
   style: string,
 ): CloseoutPackView {
-  const { previous, photos } = context;
+  const { previous } = context;
+  const { sections } = words;
+  const photos = photoViews(plan, context.photos ?? []);
+  const appendix = packAppendixView(plan, context);
+  const notes = wiringNotes(plan, context.settings, paper);
+  const contents: (readonly [id: string, name: string])[] = [
+    ['drawing', sections.drawing],
+    ...(plan.protectors.length === 0
+      ? []
+      : [
+          ['isolation', sections.isolation] as const,
+          ...notes.map(({ id, tag }) => [id, `${sections.notes}: ${tag}`] as const),
+        ]),
+    ...lastSections(appendix, photos).map((id) => [id, sections[id]] as const),
+  ];
   return {
-    language: 'en',
-    title: `Closeout pack, job ${plan.job}`,
+    language: words.language,
+    title: words.title(plan.job),
     style,
-    job: jobView(plan, context),
-    blocking: blockingItems(plan),
-    changes: previous === undefined ? null : { lines: changeTexts(previous, plan) },
-    cautions: siteCautions(plan),
+    cover: coverView(plan, context, words),
+    changes:
+      previous === undefined
+        ? null
+        : {
+            heading: words.changes.heading,
+            lines: changeTexts(previous, plan, words),
+            none: words.changes.none,
+          },
+    contents: contentsView(words.cover.contents, contents),
+    fetch: fetchView(plan, words),
+    cautionsHeading: words.cover.cautions,
+    cautions: siteCautions(plan, words.language),
+    sections: { ...sections },
+    drawings: drawing.sheets.map(({ svg, width }) => ({ svg, width: width * drawing.scale })),
+    legend: [...drawing.legend],
+    schedule: permitSchedule(plan, { narrow: true }),
     isolation: isolationViews(plan),
-    outside: outsideTexts(plan),
-    deference: DEFERENCE,
-    schedule: scheduleRows(plan),
-    orders: plan.orders.map((o) => ({ ...o })),
-    placement: placementView(plan, sheets),
-    notes: wiringNotes(plan, context.settings, paper),
-    calculations: calculationViews(plan),
-    leftOut: leftOutParts(plan),
-    siteCalculations: plan.siteCalculations.map((c) => calculationView(c)),
-    checkLists: checkLists(plan),
-    records: records(plan),
-    settled: settledViews(plan),
-    openItems: openItemGroups(plan),
-    notPlaced: notPlacedViews(plan),
-    site: siteView(plan),
-    photos: photoViews(plan, photos ?? []),
-    sources: sourceViews(plan),
+    notes,
+    checks: checksView(plan, words),
+    record: recordView(plan, words),
+    signOff: signOffView(words),
+    calculations: calculationSummary(plan),
+    assumptions: assumptionRows(plan),
     limits: limitTexts(plan),
+    appendix,
+    photos,
   };
 }

@@ -41,6 +41,8 @@ export interface DocumentContext {
   readonly measure: Measure;
   /** Goes before the job's own `owner_language`. */
   readonly ownerLanguage?: string;
+  /** Goes before the job's own `crew_language`, as `ownerLanguage` does. */
+  readonly crewLanguage?: string;
   /** A folder that overrides templates, partials and styles by relative path. */
   readonly templatesFolder?: string;
   /** The company's logo as a `data:` URL. */

@@ -7,9 +7,6 @@ import type { OwnerStrings } from '../../words/languages/owner-strings.js';
 import type { DocumentContext, DocumentKind } from './context.js';
 import { marginText } from './css.js';
 import type { MarginTexts, PageRule, Sheet } from './css.js';
-import type { Placement } from '../drawing/placement.js';
-import { layoutPlacement } from '../drawing/placement.js';
-import { largeRoom } from '../drawing/rooms.js';
 import { viewFailure } from './template-failure.js';
 import { loadTemplates } from './templates.js';
 import type { Templates } from './templates.js';
@@ -23,8 +20,6 @@ export interface Prepared {
   readonly strings: OwnerStrings;
   readonly paper: Sheet;
   readonly templates: Templates;
-  /** The placement drawing, laid out at the first call. */
-  placement(): Promise<Placement>;
 }
 
 /** An address may have lines of its own; nothing else of a list has. */
@@ -42,7 +37,6 @@ export async function prepared(plan: Plan, context: DocumentContext): Promise<Pr
   const byBasis = isNec(plan.basis) ? 'letter' : 'A4';
   const visible = visibleData(plan, covers);
   const paper = settings.paper === 'by-basis' ? byBasis : settings.paper;
-  let placement: Promise<Placement> | undefined;
   return {
     plan: { ...visible, address: linesOf(plan.address, covers) },
     context: {
@@ -54,10 +48,6 @@ export async function prepared(plan: Plan, context: DocumentContext): Promise<Pr
     strings: ownerStrings(context.ownerLanguage ?? '', plan.ownerLanguage, settings.ownerLanguage),
     paper,
     templates: await loadTemplates(context.templatesFolder),
-    placement() {
-      placement ??= layoutPlacement(visible, largeRoom(paper));
-      return placement;
-    },
   };
 }
 
@@ -70,7 +60,11 @@ export function styleOf(given: Prepared, sheets: readonly string[], rules: strin
 }
 
 /** What the margins of a document say; a draft says so on every page. */
-export function marginsOf(given: Prepared, document: string, language?: OwnerStrings): MarginTexts {
+export function marginsOf(
+  given: Prepared,
+  document: string,
+  language?: Pick<OwnerStrings, 'draftMark' | 'page' | 'of'>,
+): MarginTexts {
   const draft = language === undefined ? DRAFT_MARK : language.draftMark;
   return {
     document,

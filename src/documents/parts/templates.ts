@@ -6,7 +6,7 @@ import { templateFailure } from './template-failure.js';
 
 /** The templates of one folder, compiled once. */
 export interface Templates {
-  /** Renders `templates/<name>/document.hbs`; of `<folder>/<name>`, `templates/<folder>/<name>.hbs`. */
+  /** Renders `templates/<name>/document.hbs`; of `<folder>/<name>`, `templates/<folder>/<name>.hbs`, which others may take in as `{{> folder/name}}`. */
   render(name: string, view: unknown): string;
   /** The text of `templates/styles/<name>.css`. */
   style(name: string): string;
@@ -38,12 +38,18 @@ export function shippedTemplate(relative: string): string {
   return source(undefined, relative);
 }
 
-function partialNames(folder: string | undefined): string[] {
-  const folders = [SHIPPED_TEMPLATES, ...(folder === undefined ? [] : [folder])].map((f) =>
-    path.join(f, 'partials'),
-  );
-  const names = folders.filter((f) => existsSync(f)).flatMap((f) => readdirSync(f));
-  return [...new Set(names.filter((n) => n.endsWith('.hbs')))].sort();
+/** Templates that others take in: those of `partials` by their bare name, others by folder and name, `closeout-pack/note`. */
+function partials(folder: string | undefined): Map<string, string> {
+  const found = new Map<string, string>();
+  for (const root of [SHIPPED_TEMPLATES, ...(folder === undefined ? [] : [folder])]) {
+    if (!existsSync(root)) continue;
+    for (const file of readdirSync(root, { recursive: true, encoding: 'utf8' }).sort()) {
+      const relative = file.split(path.sep).join('/');
+      if (!/^[^/]+\/[^/]+\.hbs$/.test(relative) || relative.endsWith('/document.hbs')) continue;
+      found.set(relative.replace(/^partials\//, '').replace(/\.hbs$/, ''), relative);
+    }
+  }
+  return found;
 }
 
 async function load(folder: string | undefined): Promise<Templates> {
@@ -60,9 +66,7 @@ async function load(folder: string | undefined): Promise<Templates> {
       throw templateFailure(relative, error);
     }
   };
-  for (const name of partialNames(folder)) {
-    engine.registerPartial(name.replace(/\.hbs$/, ''), compile(`partials/${name}`));
-  }
+  for (const [name, relative] of partials(folder)) engine.registerPartial(name, compile(relative));
   const compiled = new Map<string, TemplateDelegate>();
   const styles = new Map<string, string>();
   return {

@@ -2,16 +2,17 @@ import type { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
 import type { DocumentContext } from '../parts/context.js';
 import { checkedView } from '../parts/shell.js';
-import { assumptionRows, AssumptionsSchema } from './contents/assumptions.js';
-import { calculationSummary, CalculationSummarySchema } from './contents/calculations.js';
+import { assumptionRows, AssumptionsSchema } from '../parts/contents/assumptions.js';
+import { calculationSummary, CalculationSummarySchema } from '../parts/contents/calculations.js';
 import { codeTable, CodeTableSchema } from './contents/codes.js';
 import { permitNotes, PermitNotesSchema } from './contents/notes.js';
-import { permitSchedule, PermitScheduleSchema } from './contents/schedule.js';
+import { permitSchedule, PermitScheduleSchema } from '../parts/contents/schedule.js';
 import type { PermitPage } from './paper.js';
 
-/** A block of the sheets: its template in `templates/permit-sheet/`, and what it shows. */
+/** A block of the sheets: the path of its template in `templates/`, and what it shows. */
 export interface Block {
   readonly name: string;
+  readonly template: string;
   readonly view: object;
 }
 
@@ -23,8 +24,13 @@ export interface Blocks {
   readonly narrow: readonly Block[];
 }
 
-function block<S extends z.ZodType<object>>(name: string, schema: S, view: z.infer<S>): Block {
-  return { name, view: checkedView('permit-sheet', schema, view) };
+function block<S extends z.ZodType<object>>(
+  name: string,
+  template: string,
+  schema: S,
+  view: z.infer<S>,
+): Block {
+  return { name, template, view: checkedView('permit-sheet', schema, view) };
 }
 
 /**
@@ -32,14 +38,22 @@ function block<S extends z.ZodType<object>>(name: string, schema: S, view: z.inf
  * @throws Failure where a view has a hole in it
  */
 export function permitBlocks(plan: Plan, context: DocumentContext, page: PermitPage): Blocks {
-  const of = { narrow: !page.wide, dataSheets: (context.dataSheets?.length ?? 0) > 0 };
-  const calculations = block('calculations', CalculationSummarySchema, calculationSummary(plan));
+  const of = { narrow: !page.wide, dataSheets: (context.dataSheets ?? []).map(({ part }) => part) };
+  const calculations = block(
+    'calculations',
+    'partials/calculations',
+    CalculationSummarySchema,
+    calculationSummary(plan),
+  );
   return {
-    wide: [block('schedule', PermitScheduleSchema, permitSchedule(plan, of)), calculations],
+    wide: [
+      block('schedule', 'partials/schedule', PermitScheduleSchema, permitSchedule(plan, of)),
+      calculations,
+    ],
     narrow: [
-      block('notes', PermitNotesSchema, permitNotes(plan, of)),
-      block('codes', CodeTableSchema, codeTable(plan)),
-      block('assumptions', AssumptionsSchema, assumptionRows(plan)),
+      block('notes', 'permit-sheet/notes', PermitNotesSchema, permitNotes(plan, of)),
+      block('codes', 'permit-sheet/codes', CodeTableSchema, codeTable(plan)),
+      block('assumptions', 'partials/assumptions', AssumptionsSchema, assumptionRows(plan)),
       calculations,
     ],
   };

@@ -64,7 +64,7 @@ type Measuring = (settings: readonly Setting[]) => Promise<readonly (readonly Me
 function measuring({ templates, context }: Prepared, style: string): Measuring {
   const known = new Map<Block, { readonly html: string; readonly at: Map<number, MeasuredBlock> }>();
   const entryOf = (block: Block): { readonly html: string; readonly at: Map<number, MeasuredBlock> } => {
-    const html = (): string => templates.render(`permit-sheet/${block.name}`, block.view);
+    const html = (): string => templates.render(block.template, block.view);
     const entry = known.get(block) ?? { html: html(), at: new Map<number, MeasuredBlock>() };
     known.set(block, entry);
     return entry;
@@ -102,7 +102,9 @@ async function contentsOf(
 ): Promise<Contents> {
   const room = roomOf(page);
   const legend: Block[] =
-    drawing.legend.length === 0 ? [] : [{ name: 'legend', view: { entries: drawing.legend } }];
+    drawing.legend.length === 0
+      ? []
+      : [{ name: 'legend', template: 'partials/legend', view: { entries: drawing.legend } }];
   const [first] = drawing.sheets;
   const free = first === undefined ? 0 : room.width - first.width - GAP.column;
   const beside = free >= LEAST_BESIDE ? free : undefined;

@@ -1,7 +1,7 @@
 import type { Plan } from '../../model/plan.js';
 import type { Settings } from '../../model/settings.js';
 import { clauseName, isChecked } from '../parts/clause-checks.js';
-import { requiringClauses } from './contents/required-by.js';
+import { requiringClauses } from '../parts/contents/required-by.js';
 
 /** The clauses behind the required lines of the schedule that nobody of the company has checked against the edition in force. */
 export function uncheckedRequired(plan: Plan, settings: Settings): string[] {

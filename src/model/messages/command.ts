@@ -26,6 +26,11 @@ export const COMMAND_MESSAGES = {
     'conflict',
     'office',
   ),
+  whichFile: message<{ option: string; names: readonly string[] }>(
+    'command/which-file',
+    'conflict',
+    'office',
+  ),
   alreadyThere: message<{ path: string }>('command/already-there', 'conflict', 'office'),
   fault: message<{ what: string }>('command/fault', 'conflict', 'office'),
 } as const;

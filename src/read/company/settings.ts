@@ -1,3 +1,4 @@
+import { CREW_LANGUAGES, isCrewLanguage } from '../../words/crew-language.js';
 import { itemAt, note } from '../../model/message.js';
 import { COMPANY_NOT_STATED } from '../../model/messages/company-files.js';
 import type { OpenItem } from '../../model/open-item.js';
@@ -34,6 +35,9 @@ export async function readSettings(path: string | undefined): Promise<SettingsRe
   const schema = SettingsSchema.refine(({ ownerLanguage }) => isOwnerLanguage(ownerLanguage), {
     path: ['ownerLanguage'],
     message: `the owner’s sheet can be written in ${OWNER_LANGUAGE_CODES.join(' or ')}`,
+  }).refine(({ crewLanguage }) => isCrewLanguage(crewLanguage), {
+    path: ['crewLanguage'],
+    message: `the crew’s pages can be written in ${CREW_LANGUAGES.join(' or ')}`,
   });
   const reading = await readJson(path, schema);
   return reading.ok

@@ -13,13 +13,17 @@ import { readJson } from '../file/json-file.js';
 
 const field = z.enum(FIELD_NAMES as readonly [Field, ...Field[]]);
 
+/** What a column means in a file of equipment facts and in a cable schedule only. */
+const CABLE = ['from', 'to', 'length'] as const;
+const headed = z.enum([...(FIELD_NAMES as readonly [Field, ...Field[]]), ...CABLE]);
+
 /** What a heading means: a field, a field with its unit, or null to leave its cells out; `? field` is a question that nobody settled yet. */
 const error = 'it is neither a field of the list, nor null, nor a field and its unit, nor a question (“?”)';
 const meaning = z.union(
   [
-    field,
+    headed,
     z.null(),
-    z.strictObject({ field, unit: z.string().optional() }),
+    z.strictObject({ field: headed, unit: z.string().optional() }),
     z.string().regex(/^\s*\?/, { error }),
   ],
   { error },

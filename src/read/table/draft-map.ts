@@ -40,10 +40,14 @@ export function draftColumnMap(understood: Understood, before: ColumnMap = {}): 
   }
   const { encoding, delimiter, headingLine, decimal } = understood;
   const mark = decimal === '.' || decimal === ',' ? { decimal } : {};
+  const written = {
+    ...(encoding === null ? {} : { encoding }),
+    ...(delimiter === null ? {} : { delimiter }),
+  };
   const words = wordsOf(understood, before);
   return {
     ...before,
-    dialect: { encoding, delimiter, headingLine, ...mark, ...before.dialect },
+    dialect: { ...written, headingLine, ...mark, ...before.dialect },
     columns: Object.fromEntries(columns.values()),
     ...(Object.keys(words).length === 0 ? {} : { words }),
   };

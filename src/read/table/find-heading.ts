@@ -6,13 +6,17 @@ import { readRecords, type Records } from '../file/records.js';
 export const DELIMITERS = [',', ';', '\t', '|'] as const;
 export type Delimiter = (typeof DELIMITERS)[number];
 
-/** Where the heading stands and what separates its cells. */
+/** Where the heading stands. */
 export interface HeadingPlace {
-  readonly delimiter: Delimiter;
   readonly line: number;
   readonly cells: readonly string[];
   /** Headings of it that were understood. */
   readonly known: number;
+}
+
+/** The heading of a text, and what separates its cells. */
+export interface TextHeading extends HeadingPlace {
+  readonly delimiter: Delimiter;
 }
 
 /** A heading stands among the first records of a file, and in the first half million characters. */
@@ -51,7 +55,7 @@ function fit(cells: Records['cells'], from: number): { readonly share: number; r
 
 /** A place with what decides between two delimiters under which as many of its headings are understood. */
 interface Fitted {
-  readonly place: HeadingPlace;
+  readonly place: TextHeading;
   readonly fit: ReturnType<typeof fit>;
 }
 
@@ -76,7 +80,7 @@ export function findHeading<F extends string>(
   index: HeadingIndex<F>,
   delimiters: readonly Delimiter[],
   line = 0,
-): HeadingPlace | null {
+): TextHeading | null {
   let best: Fitted | null = null;
   for (const delimiter of delimiters) {
     if (best !== null && !text.slice(0, SEARCHED_TEXT).includes(delimiter)) continue;
@@ -97,6 +101,38 @@ export function findHeading<F extends string>(
   return best?.place ?? null;
 }
 
+/**
+ * Finds the heading among records: the one of which the most headings are understood.
+ * @param cells of the records; only the first are searched
+ * @param lines first line of each
+ * @param index what headings may mean
+ * @param line the heading's line where it is stated; 0: search
+ * @returns null where no record holds a heading that is understood
+ */
+export function headingAmong<F extends string>(
+  cells: readonly (readonly string[])[],
+  lines: readonly number[],
+  index: HeadingIndex<F>,
+  line = 0,
+): HeadingPlace | null {
+  let best: HeadingPlace | null = null;
+  let first = true;
+  for (let i = 0; i < cells.length && (line > 0 || i < SEARCHED_RECORDS); i += 1) {
+    const record = cells[i] ?? [];
+    if (record.every((cell) => cell.trim() === '')) continue;
+    const at = lines[i] ?? 0;
+    const alone = first;
+    first = false;
+    if (line > 0 && at !== line) continue;
+    const known = knownIn(record, index);
+    const named = alone && known.length === 1 && index.vocabulary.identity.some((f) => known.includes(f));
+    const enough = line > 0 || known.length >= 2 || named;
+    if (enough && (best === null || known.length > best.known))
+      best = { line: at, cells: record, known: known.length };
+  }
+  return best;
+}
+
 /** A cell of a row rather than of a heading. */
 const FIGURE = /^[^\p{L}]*\d[^\p{L}]*\p{L}{0,3}$/u;
 
@@ -107,7 +143,7 @@ const FIGURE = /^[^\p{L}]*\d[^\p{L}]*\p{L}{0,3}$/u;
  * @param delimiters those to try
  * @returns null where no delimiter parts the file
  */
-export function likelyHeading(text: string, delimiters: readonly Delimiter[]): HeadingPlace | null {
+export function likelyHeading(text: string, delimiters: readonly Delimiter[]): TextHeading | null {
   let best: Fitted | null = null;
   for (const delimiter of delimiters) {
     const { cells, lines } = recordsBy(text, delimiter, 0);

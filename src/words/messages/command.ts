@@ -88,6 +88,14 @@ export const COMMAND_WORDS = [
     expected: (p) => `TAG or TAG:PORT; it has ${p.known}`,
     hint: 'Correct it, or leave it out for all of the job.',
   }),
+  says(COMMAND_MESSAGES.whichFile, {
+    title: 'A catalogue or library stands beside the lists in two forms',
+    message: (p) =>
+      `Beside the lists stand ${p.names.join(' and ')}: which of them is to be read isn’t known.`,
+    found: (p) => p.names.join(', '),
+    expected: (p) => `one ${p.option}`,
+    hint: (p) => `Name one with --${p.option}, or move the other away.`,
+  }),
   says(COMMAND_MESSAGES.alreadyThere, {
     title: 'A file to write is there already',
     message: (p) => `${p.path} is there already, and nothing of yours is overwritten.`,

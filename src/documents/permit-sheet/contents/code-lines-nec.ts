@@ -8,9 +8,9 @@ import {
   shortCircuitHeld,
   stepsOf,
   voltageHeld,
-} from './code-figures.js';
+} from '../../parts/contents/code-figures.js';
 import type { CodeLine } from './code-line.js';
-import { askedCurrent, askedVolts } from './paper-figures.js';
+import { askedCurrent, askedVolts } from '../../parts/contents/paper-figures.js';
 
 const joined = (...parts: readonly string[]): string => parts.filter((one) => one !== '').join(', ');
 
@@ -92,7 +92,7 @@ function voltageLimits(protector: PlannedProtector): string {
     ...protector.calculations.flatMap(({ title, steps }) => {
       const last = steps.at(-1);
       if (title.code !== 'calculation/converter-limit' || last?.code !== 'input-limit/converter') return [];
-      return [{ value: last.value, whose: ` of ${last.values.converter}` }];
+      return [{ value: last.value, whose: ' of the converter' }];
     }),
   ];
   if (limits.length === 0) return '';
@@ -113,7 +113,7 @@ function arrayCurrentText(protector: PlannedProtector): string {
     }
     case 'overcurrent/array-above':
     case 'overcurrent/array-not-known': {
-      const open = backfeedUnknown.length === 0 ? '' : ` and what ${backfeedUnknown.join(', ')} sends back`;
+      const open = backfeedUnknown.length === 0 ? '' : ' and what the converter sends back';
       return `${askedCurrent(sccr)}${open}: device of its own${device.amps === null ? '' : `, at most ${plain(device.amps)} A`}`;
     }
     default:

@@ -1,0 +1,48 @@
+import { z } from 'zod';
+import type { Plan } from '../../model/plan.js';
+import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
+import type { DocumentContext } from '../parts/context.js';
+
+export const CoverSchema = z.object({
+  heading: z.string(),
+  logo: z.string().regex(/^(data:image\/(png|jpeg|svg\+xml);base64,[A-Za-z0-9+/=]+)?$/),
+  company: z.string().describe('Its name, for the logo'),
+  facts: z.array(z.object({ name: z.string(), text: z.string() })).describe('Job, address, code, company'),
+  /** `` where the pack is no draft. */
+  draft: z.object({ says: z.string(), does: z.string() }).nullable(),
+  deference: z.string().describe('The sentence that defers to local code, authority and licensed practice'),
+});
+export type CoverView = z.infer<typeof CoverSchema>;
+
+/** The code of a job; said to be assumed where nobody states it. */
+function codeText(plan: Plan, { cover }: CrewPackWords): string {
+  const own = cover.bases[plan.basis];
+  const text = plan.basis === 'iec' ? `${own}, ${cover.earthing(plan.earthing)}` : own;
+  return plan.facts.some(({ field }) => field === 'basis') ? text : cover.assumed(text);
+}
+
+/** What the cover says of the job. */
+export function coverView(plan: Plan, context: DocumentContext, words: CrewPackWords): CoverView {
+  const { cover, notStated } = words;
+  const { company } = context.settings;
+  const stated = (text: string): string => (text === '' ? notStated : text);
+  const missing = plan.openItems.filter(({ severity }) => severity !== 'confirm').length;
+  const called = [company.name, company.address, company.phone, company.email].filter((one) => one !== '');
+  const facts: readonly (readonly [name: string, text: string])[] = [
+    [cover.job, plan.jobName === '' ? plan.job : `${plan.job}, ${plan.jobName}`],
+    [cover.address, stated(plan.address.replaceAll('\n', ', '))],
+    [cover.code, codeText(plan, words)],
+    [cover.revision, plan.revision],
+    [cover.date, context.date],
+    [cover.company, called.join(', ')],
+    [cover.licence, company.licence],
+  ];
+  return {
+    heading: cover.heading,
+    logo: context.logo ?? '',
+    company: company.name,
+    facts: facts.filter(([, text]) => text !== '').map(([name, text]) => ({ name, text })),
+    draft: plan.submittable ? null : { says: cover.draft(missing), does: cover.draftDo },
+    deference: cover.deference,
+  };
+}
