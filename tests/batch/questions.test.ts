@@ -253,6 +253,30 @@ describe('an answer', () => {
     expect(out).toContain('answered by R. Example on 2026-03-01 (answers.csv, line 2');
   });
 
+  it('that accepts is told by `why` too, with its equipment, and by `why --json` as data', async () => {
+    const { folder, plan, questions } = desk();
+    await plan();
+    writeLines(join(folder, 'answers.csv'), accepting(questions()));
+    const of = (tag: string, ...more: readonly string[]): Promise<Told> =>
+      shuntbook([
+        'why',
+        join(folder, 'list.csv'),
+        tag,
+        ...COMPANY,
+        '--answers',
+        join(folder, 'answers.csv'),
+        ...more,
+      ]);
+    const { out } = await of('ARR-W');
+    expect(out).toContain('dc_grounding isn’t stated for ARR-E, ARR-W: taken as floating');
+    expect(out).toContain('[accepted by R. Example on 2026-03-01]');
+    expect(out).not.toContain('impulse_withstand isn’t stated');
+    const { accepted } = JSON.parse((await of('INV', '--json')).out) as {
+      accepted: Record<string, unknown>[];
+    };
+    expect(accepted.map((item) => item['by'])).toContain('R. Example');
+  });
+
   it('that was given wrongly is asked about where it stands', async () => {
     const { folder, plan, questions } = desk();
     writeLines(join(folder, 'answers.csv'), [
