@@ -3,7 +3,7 @@ import { buffer } from 'node:stream/consumers';
 import { areFilesFew } from './commands/open-files.js';
 import type * as Ending from './commands/ending.js';
 import type { ExitStatus } from './index.js';
-import type * as Tell from './screen/tell.js';
+import type * as Tell from './screen/item-text.js';
 
 const { stdout, stderr } = process;
 type Words = typeof Ending & typeof Tell;
@@ -33,7 +33,7 @@ process.on('uncaughtException', (error: unknown) => {
 
 /** Loads the modules that say how a run ended: alone, since loading all at once is what fails. */
 async function loadWords(): Promise<Words> {
-  return { ...(await import('./commands/ending.js')), ...(await import('./screen/tell.js')) };
+  return { ...(await import('./commands/ending.js')), ...(await import('./screen/item-text.js')) };
 }
 
 async function run(): Promise<ExitStatus> {

@@ -24,6 +24,8 @@ const ReportPageSchema = z.object({
   summary: z.string(),
   /** `` where every list and company file could be read. */
   unread: z.string(),
+  /** The tables of the batch beside the page. */
+  tables: z.array(z.object({ file: z.string(), what: z.string(), last: z.boolean() })),
   /** `` for a run that reached its end. */
   stopped: z.string(),
   statuses: z.array(count),
@@ -100,6 +102,13 @@ const HEADINGS = [
   plain('Documents'),
   plain('What holds it back'),
 ];
+/** The tables of a batch; those of what to buy and to fill in are written by a run that reached its end alone. */
+const TABLES = [
+  { file: 'open-items.csv', what: 'what is open', whole: false },
+  { file: 'report.csv', what: 'the state of each job', whole: false },
+  { file: 'order-list.csv', what: 'what to buy', whole: true },
+  { file: 'missing-models.csv', what: 'models to add to the library', whole: true },
+];
 /** Items of one job that are named before the rest is counted. */
 const MOST = 5;
 /** Changes that are shown before they are folded. */
@@ -144,6 +153,11 @@ function pageView(source: ReportSource, style: string, script: string): ReportPa
     scriptHash: createHash('sha256').update(script, 'utf8').digest('base64'),
     summary: `${date}: ${listsText(source.lists)}; ${counted(lines.length, 'job')}: ${said}.`,
     unread: unreadText(source),
+    tables: TABLES.filter(({ whole }) => !whole || lines.length === all).map(({ file, what }, at, of) => ({
+      file,
+      what,
+      last: at === of.length - 1,
+    })),
     stopped:
       lines.length < all ? `The run was stopped: ${lines.length} of ${all} jobs are in this report.` : '',
     statuses,

@@ -4,7 +4,7 @@ import yargs, { type Argv } from 'yargs';
 import type { ExitStatus } from '../index.js';
 import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
-import { noteText } from '../screen/tell.js';
+import { noteText } from '../screen/item-text.js';
 import { MACHINE_MESSAGES } from '../model/messages/machine.js';
 import { addCatalogue } from './catalogue.js';
 import { addColumns } from './columns.js';

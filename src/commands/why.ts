@@ -7,7 +7,7 @@ import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { protectorInEnglish } from '../words/protector-in-english.js';
 import { askedOf, whyText, type Asked } from '../screen/why.js';
-import { itemText } from '../screen/tell.js';
+import { itemText } from '../screen/item-text.js';
 import type { Act, CommonOptions, Context } from './context.js';
 import { dialectOf, type DialectArguments } from './dialect.js';
 import { withInputOptions } from './options.js';

@@ -72,6 +72,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'file/control-characters',
     'file/unseen-marks',
     'file/encoding-guessed',
+    'file/decimal-unsure',
     'workbook/date-in-name',
     'workbook/count-merged',
     'workbook/rows-hidden',

@@ -108,6 +108,12 @@ export function readPlan(json: unknown): ReadPlan | undefined {
   const items = Array.isArray(openItems) ? openItems.map(itemData) : openItems;
   const data = withoutEnglish(rest, json['basis']) as Json;
   const protectors = eachOf(data['protectors'], version === 1 ? earlierProtector : protectorData);
-  const plan = PlanSchema.safeParse({ ...data, version: 2, protectors, openItems: items, accepted });
+  const plan = PlanSchema.safeParse({
+    ...data,
+    version: 2,
+    protectors,
+    openItems: items,
+    ...(accepted === undefined ? {} : { accepted }),
+  });
   return plan.success ? { plan: plan.data, version } : undefined;
 }

@@ -14,7 +14,8 @@ import { openItemsCsv, reportCsv, scheduleCsv } from '../../src/output/tables.js
 import { planJob } from '../../src/plan/plan-job.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
 import { readListText } from '../../src/read/list/lists.js';
-import { batchTable, itemText } from '../../src/screen/tell.js';
+import { itemText } from '../../src/screen/item-text.js';
+import { batchTable } from '../../src/screen/tell.js';
 import { setByHand } from '../documents/fixtures/set-by-hand.js';
 
 const PAYLOADS = [

@@ -148,9 +148,15 @@ describe('report.html', () => {
   });
 
   it('counts the lists, and says which could not be read', async () => {
-    expect(await texts('header > p')).toEqual([
+    expect((await texts('header > p')).slice(0, 2)).toEqual([
       '2026-05-06: 60 lists, 1 unreadable; 4 jobs: 2 complete, 1 draft, 1 failed.',
       '1 list could not be read: see the open items of the office. Jobs that stand on such a list alone are not in this report.',
+    ]);
+    expect(await attributes('header a', 'href')).toEqual([
+      'open-items.csv',
+      'report.csv',
+      'order-list.csv',
+      'missing-models.csv',
     ]);
     const whole = await reportPage({ ...source, lists: { all: 1, unreadable: 0 } }, undefined);
     expect(whole).toContain('2026-05-06: 1 list; 4 jobs:');
@@ -308,6 +314,7 @@ describe('report.html', () => {
   it('says that a run was stopped', async () => {
     const html = await reportPage({ ...source, items: [], changes: undefined, all: 9 }, undefined);
     expect(html).toContain('4 of 9 jobs are in this report');
+    expect(html).not.toContain('order-list.csv');
     expect(html).toContain('This is the first run into this folder.');
     expect(html).toContain('Nothing is open.');
   });

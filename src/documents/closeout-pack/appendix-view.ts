@@ -5,7 +5,7 @@ import { say } from '../../words/reasons/say.js';
 import { tagList } from '../../words/tag-list.js';
 import { leftOutParts } from '../parts/calculations.js';
 import type { DocumentContext } from '../parts/context.js';
-import { EquipmentViewSchema, FactViewSchema, notPlacedViews, siteView } from '../parts/site.js';
+import { EquipmentViewSchema, factsByOrigin, notPlacedViews, siteView } from '../parts/site.js';
 
 /** What stands at the end of the pack when it is asked for; each is null where it isn't. Only the office reads it, in English. */
 export const PackAppendixSchema = z.object({
@@ -26,7 +26,7 @@ export const PackAppendixSchema = z.object({
           reasons: z.array(z.object({ strength: z.string(), because: z.string() })),
         }),
       ),
-      facts: z.array(FactViewSchema),
+      facts: z.array(z.object({ from: z.string(), values: z.string() })),
       equipments: z.array(EquipmentViewSchema),
     })
     .nullable(),
@@ -52,14 +52,13 @@ function rejectedView(plan: Plan): PackAppendixView['rejected'] {
 }
 
 function traceView(plan: Plan): PackAppendixView['trace'] {
-  const { facts, equipments } = siteView(plan);
   return {
     protectors: plan.protectors.map(({ tag, reasons }) => ({
       tag,
       reasons: reasons.map(({ strength, because }) => ({ strength, because: say(because) })),
     })),
-    facts,
-    equipments,
+    facts: factsByOrigin(plan.facts),
+    equipments: siteView(plan).equipments,
   };
 }
 

@@ -32,7 +32,8 @@ export function coverView(plan: Plan, context: DocumentContext, words: CrewPackW
     [cover.job, plan.jobName === '' ? plan.job : `${plan.job}, ${plan.jobName}`],
     [cover.address, stated(plan.address.replaceAll('\n', ', '))],
     [cover.code, codeText(plan, words)],
-    [cover.revision, plan.revision === '' ? context.date : `${plan.revision}, ${context.date}`],
+    [cover.revision, plan.revision],
+    [cover.date, context.date],
     [cover.company, called.join(', ')],
     [cover.licence, company.licence],
   ];

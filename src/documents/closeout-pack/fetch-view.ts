@@ -4,7 +4,7 @@ import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { crewDevices } from '../../words/crew-devices.js';
 import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
 import { lengthUnitOf, longestLead, type LengthUnit } from '../../words/lengths.js';
-import { unparted } from '../../words/unparted.js';
+import { runsOf, RunsSchema } from '../parts/contents/runs.js';
 import { crewTags } from './crew-tags.js';
 
 export const FetchSchema = z.object({
@@ -21,9 +21,9 @@ export const FetchSchema = z.object({
       part: z.string(),
       maker: z.string(),
       quantity: z.number().int(),
-      tags: z.string(),
-      devices: z.array(z.string()),
-      leads: z.array(z.string()),
+      tags: RunsSchema,
+      devices: z.array(RunsSchema),
+      leads: z.array(RunsSchema),
     }),
   ),
   /** What else is fetched; `` nothing. */
@@ -31,6 +31,14 @@ export const FetchSchema = z.object({
   none: z.string().describe('What stands there where nothing is to be fetched'),
 });
 export type FetchView = z.infer<typeof FetchSchema>;
+
+/** What housings have in common that are fetched for in one row. */
+interface FetchRow {
+  readonly part: string;
+  readonly maker: string;
+  readonly devices: readonly string[];
+  readonly leads: readonly string[];
+}
 
 /** Gauge of line and ground leads, and how long they are together at most. */
 function leadTexts(
@@ -47,23 +55,21 @@ function leadTexts(
           lead.line(line === '' ? lead.byInstructions : line),
           lead.ground(ground === '' ? lead.byInstructions : ground),
         ];
-  return [gauges.join(', '), lead.longest(longestLead(wiring, unit))].map(unparted);
+  return [gauges.join(', '), lead.longest(longestLead(wiring, unit))];
 }
 
 /** Parts and material to fetch: those that are alike in part, device and leads in one row. What is there already isn't fetched. */
 export function fetchView(plan: Plan, words: CrewPackWords): FetchView {
   const { cover } = words;
   const unit = lengthUnitOf(plan);
+  const runs = runsOf(plan);
   const fresh = plan.protectors.filter(({ existing }) => existing === null);
-  const found = new Map<
-    string,
-    { readonly row: Omit<FetchView['rows'][number], 'tags' | 'quantity'>; tags: string[] }
-  >();
+  const found = new Map<string, { readonly row: FetchRow; tags: string[] }>();
   for (const protector of fresh) {
     const row = {
       part: protector.part ?? cover.noPart,
       maker: protector.partDetails?.maker ?? '',
-      devices: crewDevices(protector, words).map(unparted),
+      devices: crewDevices(protector, words),
       leads: leadTexts(protector, unit, words),
     };
     const key = JSON.stringify(row);
@@ -76,7 +82,14 @@ export function fetchView(plan: Plan, words: CrewPackWords): FetchView {
   return {
     heading: cover.fetch,
     columns: { ...cover.columns },
-    rows: rows.map(({ row, tags }) => ({ ...row, quantity: tags.length, tags: crewTags(tags, words) })),
+    rows: rows.map(({ row: { part, maker, devices, leads }, tags }) => ({
+      part,
+      maker,
+      quantity: tags.length,
+      tags: runs(crewTags(tags, words)),
+      devices: devices.map(runs),
+      leads: leads.map(runs),
+    })),
     more:
       terminals.length === 0
         ? ''

@@ -157,7 +157,7 @@ export function labelsOf(source: LabelSource): Unsized[] {
         ...(hasDevice ? [{ what: label.breaker, value: '' }] : []),
         { what: label.nextCheck, value: '' },
       ],
-      call: phone === '' ? `${label.call}: ____________` : `${label.call} ${phone}`,
+      call: phone === '' ? `${label.call}: ${'_'.repeat(24)}` : `${label.call} ${phone}`,
       ...hazardOf(protector, strings),
     };
   });

@@ -69,7 +69,8 @@ function lineKey(origin: StatedFact['origin']): string {
   return JSON.stringify(parts);
 }
 
-function factsByOrigin(facts: readonly StatedFact[]): { from: string; values: string }[] {
+/** Facts as they were typed, those of one line or one source together. */
+export function factsByOrigin(facts: readonly StatedFact[]): { from: string; values: string }[] {
   const groups = new Map<string, { readonly from: string; readonly values: string[] }>();
   for (const fact of facts) {
     const view = factView(fact);

@@ -37,6 +37,12 @@ export const NO_ROWS = message<{ path: string }>('file/no-rows', 'conflict', 'of
 
 export const ENCODING_GUESSED = message<object>('file/encoding-guessed', 'confirm', 'office');
 
+export const DECIMAL_UNSURE = message<{ count: number; found: string }>(
+  'file/decimal-unsure',
+  'conflict',
+  'office',
+);
+
 export const UNSEEN_REMOVED = message<{ count: number; found: string }>(
   'file/unseen-marks',
   'confirm',

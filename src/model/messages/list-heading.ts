@@ -1,3 +1,4 @@
+import type { Holds } from '../item-causes.js';
 import { message } from '../message.js';
 
 /** Messages about headings and column maps. */
@@ -10,7 +11,7 @@ export const NO_HEADING = message<{ path: string; first: string; mapped: boolean
 
 export const COLUMN_WITHOUT_HEADING = message<{ column: number }>('heading/blank', 'confirm', 'office');
 
-export const HEADING_UNKNOWN = message<{ heading: string; near: string }>(
+export const HEADING_UNKNOWN = message<{ heading: string; near: string; holds: Holds }>(
   'heading/unknown',
   'confirm',
   'office',

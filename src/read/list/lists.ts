@@ -13,6 +13,7 @@ import { shownPaths } from '../../words/shown-path.js';
 import { finishJobs, takeJobFacts, type JobDraft, type JobDrafts } from './job-drafts.js';
 import { takeJobFactsFile } from './job-facts.js';
 import { jobsOfRows } from './jobs-of-rows.js';
+import { decimalsUnsure } from './decimal-unsure.js';
 import type { ListOptions, NamedContent } from './list-options.js';
 import type { OpenList } from './open-list.js';
 import { libraryJoin, type LibraryJoin } from './library-join.js';
@@ -193,6 +194,7 @@ function* readingContents(
   const library = libraryJoin(options.library);
   for (const list of lists) yield* takeRows(list, options.settings, library.join, given.supply);
   finishSupply(given.supply, drafts, options.settings);
+  items.push(...decimalsUnsure(drafts.values()));
   const missingModels = library.missing();
   return { lists: count, jobs: finishJobs(drafts), items, unreadable, missingModels, understood };
 }

@@ -1,4 +1,5 @@
 import type { Place } from '../../model/fact.js';
+import type { Holds } from '../../model/item-causes.js';
 import type { Note, OpenItem } from '../../model/open-item.js';
 import { itemAt, note } from '../../model/message.js';
 import {
@@ -14,6 +15,7 @@ import { visible } from '../../words/visible.js';
 import { unitOf, type Dimension, type Unit } from '../cell/units.js';
 import { saysNothing } from '../cell/yes-no.js';
 import type { HeadingPlace } from './find-heading.js';
+import { holdsOf } from './holds.js';
 import { headingKey, joinedFields, readHeading, type HeadingIndex, type HeadingReading } from './headings.js';
 
 /** A column whose heading was understood. */
@@ -148,7 +150,8 @@ export function chooseColumns<F extends string>(
     } else columns.push(column);
   }
   const near = unknownHeadings(found, index, byField);
-  sayUnknown(found, near, joinedHeadings(place.cells, found, index), where, grave, slight);
+  const holds = (column: number): Holds => holdsOf(records, firstRow, column);
+  sayUnknown(found, near, joinedHeadings(place.cells, found, index), where, holds, grave, slight);
   columns.sort((a, b) => a.index - b.index);
   return {
     columns,
@@ -191,6 +194,7 @@ function sayUnknown<F extends string>(
   near: Near<F>,
   joined: ReadonlyMap<number, string>,
   where: (column: string) => Place,
+  holds: (column: number) => Holds,
   grave: OpenItem[],
   slight: OpenItem[],
 ): void {
@@ -220,7 +224,11 @@ function sayUnknown<F extends string>(
     return;
   }
   for (const f of rest) {
-    const p = { heading: visible(f.heading), near: near.get(f.index)?.field ?? '' };
+    const p = {
+      heading: visible(f.heading),
+      near: near.get(f.index)?.field ?? '',
+      holds: holds(f.index),
+    };
     slight.push(itemAt(note(HEADING_UNKNOWN, p), where(f.heading)));
   }
 }

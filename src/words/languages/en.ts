@@ -150,7 +150,7 @@ export const en: OwnerStrings = {
   warningWord: 'WARNING',
   never: [
     'The power in these boxes could kill you.',
-    'Never open a box. Never touch a wire. Never try to fix a part. Never climb to look: ask us.',
+    'Never open a box. Never touch a wire. Never try to fix a part. Never climb: ask us.',
     'In a storm, stay away from the boxes and wires.',
   ],
   limitsHeading: 'What they do not do',

@@ -9,6 +9,7 @@ import {
   FILES_NOT_READ,
   NO_ROWS,
   ENCODING_GUESSED,
+  DECIMAL_UNSURE,
   UNSEEN_REMOVED,
   CONTROL_CHARACTERS,
   QUOTE_OPEN,
@@ -80,6 +81,14 @@ export const LIST_FILE_WORDS = [
       'The file is not UTF-8; it was read as windows-1252 from this line on what could be an accent or a degree sign.',
     expected: 'UTF-8',
     hint: 'Look at the names with accents; save the list as UTF-8, or state the encoding in the column map.',
+  }),
+  says(DECIMAL_UNSURE, {
+    title: 'Figures of a list can be read two ways, as its decimal mark is not known',
+    message: ({ count }) =>
+      `The decimal mark of the file isn’t known: ${count} figures of it can be read two ways, the first on this line.`,
+    found: ({ found }) => found,
+    expected: 'a decimal mark that is stated, or figures without marks between thousands',
+    hint: 'State the mark: --decimal point or --decimal comma, or decimal under dialect in the column map.',
   }),
   says(UNSEEN_REMOVED, {
     title: 'Marks that turn text around, or have no width, were taken out',
