@@ -1,4 +1,4 @@
-import { copyFileSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/model/plan.js';
@@ -142,6 +142,18 @@ describe('what someone filled in', () => {
     expect(readFileSync(path, 'utf8')).toBe(filled);
     expect(readFileSync(join(out, 'questions.new.csv'), 'utf8')).toBe(both);
     expect(questions('questions.new-2.csv')).toEqual([]);
+  });
+
+  it('once it is put away, leaves no questions of before beside the new ones', async () => {
+    const { out, plan, questions } = desk();
+    await plan();
+    writeLines(join(out, 'questions.csv'), accepting(questions()).slice(0, 3));
+    await plan();
+    expect(readdirSync(out)).toContain('questions.new.csv');
+    renameSync(join(out, 'questions.csv'), join(out, '..', 'answers.csv'));
+    await plan('--answers', join(out, '..', 'answers.csv'));
+    expect(readdirSync(out).filter((name) => name.includes('.new'))).toEqual([]);
+    expect(questions().length).toBeGreaterThan(0);
   });
 
   it('is told from what nobody touched, which is written anew', async () => {
