@@ -1,3 +1,4 @@
+import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
 import { itemAt, note } from '../model/message.js';
@@ -94,7 +95,9 @@ export async function writeQuestions(
   const next = Object.fromEntries(prints.map(([name, print]) => [`${name}${NEXT}`, print]));
   await writeRecord(own, { ...record, ...next });
   await writeWhole(out, files);
-  const before = Object.entries(record).filter(([name]) => !name.endsWith(NEXT));
+  const now = new Set(files.map(({ name }) => name));
+  const before = Object.entries(record).filter(([name]) => !name.endsWith(NEXT) && !now.has(name));
+  for (const [name] of before) await removeOurs(out, name, record);
   await writeRecord(own, Object.fromEntries([...before, ...prints]));
   return kept;
 }
@@ -119,6 +122,13 @@ async function freeName(out: string, name: string, record: Written): Promise<str
     if (await isOurs(join(out, tried), tried, record)) return tried;
   }
   return `${stem}.new-${MOST_KEPT}.csv`;
+}
+
+/** Takes away questions of an earlier run that stood beside a file which isn't there any more; never what someone filled in. */
+async function removeOurs(out: string, name: string, record: Written): Promise<void> {
+  const isQuestions = /^questions(?:-[a-z]+)?\.new(?:-\d+)?\.csv$/.test(name);
+  if (isQuestions && (await isOurs(join(out, name), name, record)))
+    await rm(join(out, name), { force: true });
 }
 
 /** True where nothing stands there, or what we wrote. */

@@ -1,4 +1,4 @@
-import { withEnglish } from '../words/english-beside.js';
+import { itemInEnglish, withEnglish } from '../words/english-beside.js';
 import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Argv } from 'yargs';
@@ -59,8 +59,14 @@ async function why(given: WhyArguments, context: Context): Promise<0> {
 }
 
 function whyJson(job: string, asked: Asked): unknown {
+  const { accepted = [], ...others } = asked;
   const protectors = asked.protectors.map(protectorInEnglish);
-  return withEnglish({ version: 1, command: 'why', job, ...asked, protectors });
+  const data = withEnglish({ version: 1, command: 'why', job, ...others, protectors });
+  if (accepted.length === 0) return data;
+  return {
+    ...(data as object),
+    accepted: accepted.map((item) => ({ ...itemInEnglish(item), by: item.by, date: item.date })),
+  };
 }
 
 async function planAt(given: WhyArguments, context: Context): Promise<Plan> {

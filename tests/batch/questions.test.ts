@@ -1,4 +1,4 @@
-import { copyFileSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/model/plan.js';
@@ -144,6 +144,18 @@ describe('what someone filled in', () => {
     expect(questions('questions.new-2.csv')).toEqual([]);
   });
 
+  it('once it is put away, leaves no questions of before beside the new ones', async () => {
+    const { out, plan, questions } = desk();
+    await plan();
+    writeLines(join(out, 'questions.csv'), accepting(questions()).slice(0, 3));
+    await plan();
+    expect(readdirSync(out)).toContain('questions.new.csv');
+    renameSync(join(out, 'questions.csv'), join(out, '..', 'answers.csv'));
+    await plan('--answers', join(out, '..', 'answers.csv'));
+    expect(readdirSync(out).filter((name) => name.includes('.new'))).toEqual([]);
+    expect(questions().length).toBeGreaterThan(0);
+  });
+
   it('is told from what nobody touched, which is written anew', async () => {
     const { out, plan, questions } = desk();
     await plan();
@@ -251,6 +263,30 @@ describe('an answer', () => {
     const args = [join(folder, 'list.csv'), 'ARR-W', ...COMPANY, '--answers', join(folder, 'answers.csv')];
     const { out } = await shuntbook(['why', ...args]);
     expect(out).toContain('answered by R. Example on 2026-03-01 (answers.csv, line 2');
+  });
+
+  it('that accepts is told by `why` too, with its equipment, and by `why --json` as data', async () => {
+    const { folder, plan, questions } = desk();
+    await plan();
+    writeLines(join(folder, 'answers.csv'), accepting(questions()));
+    const of = (tag: string, ...more: readonly string[]): Promise<Told> =>
+      shuntbook([
+        'why',
+        join(folder, 'list.csv'),
+        tag,
+        ...COMPANY,
+        '--answers',
+        join(folder, 'answers.csv'),
+        ...more,
+      ]);
+    const { out } = await of('ARR-W');
+    expect(out).toContain('dc_grounding isn’t stated for ARR-E, ARR-W: taken as floating');
+    expect(out).toContain('[accepted by R. Example on 2026-03-01]');
+    expect(out).not.toContain('impulse_withstand isn’t stated');
+    const { accepted } = JSON.parse((await of('INV', '--json')).out) as {
+      accepted: Record<string, unknown>[];
+    };
+    expect(accepted.map((item) => item['by'])).toContain('R. Example');
   });
 
   it('that was given wrongly is asked about where it stands', async () => {

@@ -47,7 +47,7 @@ export function* readingSupply(
   const answered: AnswerLine[] = [];
   for (const { name, content } of answers) {
     const read = yield* answerLines(name, content);
-    answered.push(...read.lines);
+    for (const line of read.lines) answered.push(line);
     items.push(...read.items);
     unreadable.push(...read.unreadable);
   }
@@ -57,7 +57,7 @@ export function* readingSupply(
     const jobOfAll = only !== undefined && others.length === 0 ? only : jobOfFile(name);
     const { settings, columns } = options;
     const read = yield* factLines(name, content, { settings, columns, jobOfAll });
-    facts.push(...read.lines);
+    for (const line of read.lines) facts.push(line);
     items.push(...read.items);
     unreadable.push(...read.unreadable);
   }
