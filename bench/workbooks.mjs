@@ -89,12 +89,22 @@ export function xlsxParts(sheets, { formats = [], strings = [], from1904 = false
     ({ name, state }, i) =>
       `<sheet name="${escaped(name)}" sheetId="${String(i + 1)}"${state === undefined ? '' : ` state="${state}"`} r:id="rId${String(i + 1)}"/>`,
   );
+  const type = (part, kind) =>
+    `<Override PartName="/xl/${part}.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.${kind}+xml"/>`;
+  const types = [
+    '<Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/>',
+    '<Default Extension="xml" ContentType="application/xml"/>',
+    type('workbook', 'sheet.main'),
+    type('styles', 'styles'),
+    type('sharedStrings', 'sharedStrings'),
+    ...sheets.map((_, i) => type(`worksheets/sheet${String(i + 1)}`, 'worksheet')),
+  ];
   const codes = formats.map(
     (code, i) => `<numFmt numFmtId="${String(164 + i)}" formatCode="${escaped(code)}"/>`,
   );
   const styles = formats.map((_, i) => `<xf numFmtId="${String(164 + i)}"/>`);
   return {
-    '[Content_Types].xml': `${XML}<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"/>`,
+    '[Content_Types].xml': `${XML}<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types">${types.join('')}</Types>`,
     '_rels/.rels': relations(relation('rId1', 'officeDocument', 'xl/workbook.xml')),
     'xl/workbook.xml': `${XML}<workbook xmlns="${MAIN}" xmlns:r="${OFFICE}"><workbookPr${from1904 ? ' date1904="1"' : ''}/><sheets>${listed.join('')}</sheets></workbook>`,
     'xl/_rels/workbook.xml.rels': relations(

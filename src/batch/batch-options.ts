@@ -12,7 +12,7 @@ export interface BatchOptions {
   readonly make: 'pack' | 'plan';
   /** Files, folders or `-`. */
   readonly lists: readonly string[];
-  /** Each of the four: by default `catalogue.csv`, `library.csv`, `columns.json`, `settings.json` beside the first list, where they exist. */
+  /** Each of the four: by default `catalogue.csv`, `library.csv` (or workbooks of these names), `columns.json`, `settings.json` beside the first list, where they exist. */
   readonly catalogue?: string | undefined;
   readonly library?: string | undefined;
   readonly columns?: string | undefined;

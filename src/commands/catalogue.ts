@@ -25,11 +25,11 @@ export function addCatalogue(parser: Argv, act: Act): Argv {
     'Check a catalogue: what each part may be used for, and what no part is there for',
     (p) =>
       withCommonOptions(p)
-        .positional('file', { type: 'string', describe: 'CSV of the protectors that you stock' })
+        .positional('file', { type: 'string', describe: 'CSV or workbook of the protectors that you stock' })
         .option('library', {
           type: 'string',
           requiresArg: true,
-          describe: 'Check this CSV of equipment too, or alone: which facts each model lacks',
+          describe: 'Check this CSV or workbook of equipment too, or alone: which facts each model lacks',
         })
         .option('settings', {
           type: 'string',

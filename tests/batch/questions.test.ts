@@ -67,7 +67,7 @@ describe('questions.csv', () => {
       field: 'run_length',
       code: 'cell/wrong',
       found: 'far',
-      example: '100 ft',
+      example: '45 ft',
     });
   });
 

@@ -1,3 +1,4 @@
+import { utils, write } from '@e965/xlsx';
 import { describe, expect, it } from 'vitest';
 import { defaultSettings } from '../../src/model/settings.js';
 import { safeCell } from '../../src/output/csv.js';
@@ -209,6 +210,44 @@ describe('a file of answers', () => {
     const result = read('J,ARR,modules_in_series,,,12,R,2026-03-01\n', strings);
     expect(result.jobs[0]?.rows.map((r) => r.facts.modules_in_series?.value)).toEqual([10, 12, 9]);
     expect(codes(result)).toEqual([]);
+  });
+});
+
+describe('a workbook of answers', () => {
+  const workbook = (sheets: Readonly<Record<string, unknown[][]>>): Uint8Array => {
+    const book = utils.book_new();
+    for (const [name, rows] of Object.entries(sheets))
+      utils.book_append_sheet(book, utils.aoa_to_sheet(rows, { UTC: true }), name);
+    return new Uint8Array(write(book, { type: 'array', bookType: 'xlsx' }) as ArrayBuffer);
+  };
+  const heading = ['job', 'tag', 'field', 'code', 'found', 'answer', 'by', 'date'];
+  const given = (content: Uint8Array): ReadResult =>
+    readListContents([{ name: 'list.csv', content: LIST }], { settings }, undefined, {
+      answers: [{ name: 'answers.xlsx', content }],
+    });
+
+  it('is read as its CSV is: numbers and days as they are stored, notes on other sheets left out', () => {
+    const day = new Date(Date.UTC(2026, 2, 1));
+    const answers = [heading, ['J', 'ARR', 'voc_stc', 'x/y', 41, 49.5, 'R. Example', day]];
+    const result = given(workbook({ Notes: [['Call the office about this one', '']], Answers: answers }));
+    expect(row(result, 'ARR')?.facts.voc_stc).toMatchObject({
+      value: 49.5,
+      origin: { from: 'answer', by: 'R. Example', date: '2026-03-01', file: 'answers.xlsx!Answers', line: 2 },
+    });
+    expect(result.unreadable).toEqual([]);
+    expect(result.items.map((i) => i.code)).not.toContain('answers/unsigned');
+  });
+
+  it('without a sheet of answers can’t be read', () => {
+    const other = workbook({
+      Jobs: [
+        ['job', 'tag'],
+        ['J', 'ARR'],
+      ],
+    });
+    expect(given(other).unreadable).toMatchObject([
+      { code: 'answers/no-columns', file: 'answers.xlsx!Jobs' },
+    ]);
   });
 });
 

@@ -254,6 +254,16 @@ describe('what isn’t shown', () => {
     expect(hidden?.hidden).toBe(true);
   });
 
+  it('is known of folded groups of .ods', () => {
+    const row = (text: string): string =>
+      `<table:table-row><table:table-cell><text:p>${text}</text:p></table:table-cell></table:table-row>`;
+    const folded = `<table:table-row-group table:display="false">${row('b')}<table:table-row-group>${row('c')}</table:table-row-group></table:table-row-group>`;
+    const [sheet] = sheetsOf(
+      ods(`<table:table table:name="T">${row('a')}${folded}${row('d')}</table:table>`),
+    );
+    expect(sheet).toMatchObject({ cells: [['a'], ['d']], lines: [1, 4], hiddenRows: [2, 3] });
+  });
+
   it('under a merged cell isn’t read', () => {
     const content = `${sheetData([
       ['a', 'b'],

@@ -1,15 +1,15 @@
 import type { Place, Signed } from '../../model/fact.js';
 import { itemAt, note } from '../../model/message.js';
 import { ANSWER_MESSAGES } from '../../model/messages/answers.js';
-import type { OpenItem } from '../../model/open-item.js';
 import { QUESTION_COLUMNS, type QuestionColumn } from '../../model/questions.js';
 import type { DecimalMark } from '../cell/numbers.js';
 import { visible } from '../../words/visible.js';
 import { saysNothing } from '../cell/yes-no.js';
 import { ROWS_A_STEP, type InSteps } from '../file/in-steps.js';
 import { headingIndex, type Vocabulary } from '../table/headings.js';
-import { readingTable } from '../table/table.js';
+import type { Table } from '../table/table.js';
 import { unguarded } from './cell-text.js';
+import { linesOfTables, type LinesRead } from './lines-of-tables.js';
 
 /** A line of a file of answers that says something in `answer`. */
 export interface AnswerLine extends Signed {
@@ -26,13 +26,6 @@ export interface AnswerLine extends Signed {
   readonly mark: DecimalMark;
 }
 
-/** What came of a file besides its lines. */
-export interface LinesRead<L> {
-  readonly lines: readonly L[];
-  readonly items: readonly OpenItem[];
-  readonly unreadable: readonly OpenItem[];
-}
-
 const VOCABULARY: Vocabulary<QuestionColumn> = {
   fields: QUESTION_COLUMNS,
   aliases: () => [],
@@ -45,15 +38,18 @@ const VOCABULARY: Vocabulary<QuestionColumn> = {
 const NEEDED = ['job', 'tag', 'field', 'answer'] as const;
 
 /**
- * Reads a file of answers: `questions.csv`, filled in.
+ * Reads a file of answers: `questions.csv`, filled in, or a workbook of it.
  * @param name as messages call it
  * @param content of the file
  * @returns the lines that hold an answer, in their order; never throws
  */
 export function* answerLines(name: string, content: Uint8Array | string): InSteps<LinesRead<AnswerLine>> {
-  const reading = yield* readingTable<QuestionColumn>(name, content, headingIndex(VOCABULARY, new Map()));
-  if (!reading.ok) return { lines: [], items: [], unreadable: [reading.item] };
-  const { table } = reading;
+  const index = headingIndex<QuestionColumn>(VOCABULARY, new Map());
+  return yield* linesOfTables(name, content, index, linesOfTable);
+}
+
+function* linesOfTable(table: Table<QuestionColumn>): InSteps<LinesRead<AnswerLine>> {
+  const name = table.file;
   const columns = new Map(table.columns.map((column) => [column.field, column]));
   const lacks = NEEDED.filter((column) => !columns.has(column));
   if (lacks.length > 0) {

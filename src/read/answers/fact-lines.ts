@@ -12,16 +12,9 @@ import type { Column } from '../table/columns.js';
 import { factColumns, type FactColumn } from '../table/fact-columns.js';
 import { headingIndex, type Vocabulary } from '../table/headings.js';
 import { isRowField, LIST_VOCABULARY } from '../table/list-vocabulary.js';
-import { readingTable, type Table } from '../table/table.js';
-import type { LinesRead } from './answer-lines.js';
-import type { GivenFact } from './given-facts.js';
-
-/** A cable of a schedule; its ends are tags. */
-export interface Cable {
-  readonly from: string;
-  readonly to: string;
-  readonly length: GivenFact;
-}
+import type { Table } from '../table/table.js';
+import type { Cable, GivenFact } from './given-fact.js';
+import { linesOfTables, type LinesRead } from './lines-of-tables.js';
 
 /** A line of a file of equipment facts. */
 export interface FactLine {
@@ -63,7 +56,8 @@ export interface FactOptions {
 }
 
 /**
- * Reads a file of equipment facts (`job`, `tag`, then fields of a row) or a cable schedule (`job`, `from`, `to`, `length`).
+ * Reads a file of equipment facts (`job`, `tag`, then fields of a row) or a cable schedule (`job`, `from`, `to`, `length`); of a
+ * workbook each sheet is one or the other.
  * @param name as messages call it
  * @param content of the file
  * @param options what it is read with
@@ -75,9 +69,15 @@ export function* factLines(
   options: FactOptions,
 ): InSteps<LinesRead<FactLine>> {
   const map = new Map(Object.entries(options.columns?.columns ?? {}));
-  const reading = yield* readingTable<FactColumnName>(name, content, headingIndex(VOCABULARY, map));
-  if (!reading.ok) return { lines: [], items: [], unreadable: [reading.item] };
-  const { table } = reading;
+  const index = headingIndex<FactColumnName>(VOCABULARY, map);
+  return yield* linesOfTables(name, content, index, (table, isOneOfSeveral) => {
+    const jobOfAll = isOneOfSeveral && table.sheet !== null ? table.sheet : options.jobOfAll;
+    return linesOfTable(table, { ...options, jobOfAll });
+  });
+}
+
+function* linesOfTable(table: Table<FactColumnName>, options: FactOptions): InSteps<LinesRead<FactLine>> {
+  const name = table.file;
   const columns = columnsOf(table, options);
   const lacks = lackingIn(columns);
   if (lacks.length > 0) {

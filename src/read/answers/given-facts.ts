@@ -1,20 +1,11 @@
-import type { Fact } from '../../model/fact.js';
 import type { RowField } from '../../model/list.js';
 import { itemAt, note } from '../../model/message.js';
 import { GIVEN_FACT_MESSAGES } from '../../model/messages/answers.js';
 import type { OpenItem } from '../../model/open-item.js';
 import { visible } from '../../words/visible.js';
-import type { CellReading } from '../cell/cell-reading.js';
 import type { JobToSupply } from './answers-by-row.js';
-import type { Cable, FactLine } from './fact-lines.js';
-import { valueIn } from './readers.js';
-
-/** What a file of equipment facts states of one field of one row. */
-export interface GivenFact {
-  readonly text: string;
-  readonly reading: CellReading & { readonly is: 'value' };
-  readonly origin: { readonly file: string; readonly line: number; readonly column: string };
-}
+import type { FactLine } from './fact-lines.js';
+import type { Cable, GivenFact } from './given-fact.js';
 
 /** Equipment facts and cables of one job. */
 export interface JobGiven {
@@ -79,9 +70,4 @@ function put(
     second: visible(fact.text),
   };
   job.say(itemAt(note(GIVEN_FACT_MESSAGES.differ, p), fact.origin, tag));
-}
-
-/** The fact that a row takes; a bare length is in the unit of its job. */
-export function givenFact({ text, reading, origin }: GivenFact, feet: boolean): Fact<unknown> {
-  return { value: valueIn(reading, feet), text, origin: { from: 'equipment-facts', ...origin } };
 }

@@ -4,7 +4,7 @@ import { GIVEN_FACT_MESSAGES } from '../../model/messages/answers.js';
 import { visible } from '../../words/visible.js';
 import { sameValue } from '../answers/readers.js';
 import { answeredFact, goesBefore } from '../answers/take-answer.js';
-import { givenFact } from '../answers/given-facts.js';
+import { givenFact } from '../answers/given-fact.js';
 import type { CellReading } from '../cell/cell-reading.js';
 import type { RowInHand } from '../cell/kind-facts.js';
 import type { FactColumn } from '../table/fact-columns.js';

@@ -67,6 +67,8 @@ function contentWalk(sheets: SheetCells[], mark: '.' | ','): XmlWalk {
   let sheet: SheetInHand | null = null;
   let line = 1;
   let columns = 0;
+  /** Groups of rows or columns around this place, and whether each is folded away. */
+  const groups: boolean[] = [];
   let row: RowInHand | null = null;
   let cell: CellInHand | null = null;
   let inParagraph = false;
@@ -109,13 +111,15 @@ function contentWalk(sheets: SheetCells[], mark: '.' | ','): XmlWalk {
         if (attributes['display'] === 'false') hiddenStyles.add(style);
       } else if (element === 'table') openTable(attributes);
       else if (sheet === null || tables > 1) return;
+      else if (isGroup(element)) groups.push(attributes['display'] === 'false');
       else if (element === 'table-column') {
         const repeated = count(attributes['number-columns-repeated'], LAST_COLUMN);
-        if (isHidden(attributes)) sheet.hideColumns(columns, columns + repeated - 1);
+        if (isHidden(attributes) || groups.includes(true)) sheet.hideColumns(columns, columns + repeated - 1);
         columns += repeated;
       } else if (element === 'table-row') {
         const repeated = count(attributes['number-rows-repeated'], LAST_ROW);
-        row = { repeated, hidden: isHidden(attributes), cells: new Map(), column: 0 };
+        const hidden = isHidden(attributes) || groups.includes(true);
+        row = { repeated, hidden, cells: new Map(), column: 0 };
       } else if (row !== null && /^(?:covered-)?table-cell$/.test(element)) {
         const repeated = count(attributes['number-columns-repeated'], LAST_COLUMN);
         const covered = element !== 'table-cell';
@@ -133,7 +137,8 @@ function contentWalk(sheets: SheetCells[], mark: '.' | ','): XmlWalk {
         sheet?.takeRow(line, row.repeated, row.cells, row.hidden);
         line += row.repeated;
         row = null;
-      } else if (element === 'table') {
+      } else if (sheet !== null && tables === 1 && isGroup(element)) groups.pop();
+      else if (element === 'table') {
         tables -= 1;
         if (tables > 0 || sheet === null) return;
         sheets.push(sheet.done());
@@ -145,6 +150,8 @@ function contentWalk(sheets: SheetCells[], mark: '.' | ','): XmlWalk {
     },
   };
 }
+
+const isGroup = (element: string): boolean => /^table-(?:row|column)-group$/.test(element);
 
 const isHidden = ({ visibility }: Attributes): boolean =>
   visibility === 'collapse' || visibility === 'filter';
