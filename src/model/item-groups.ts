@@ -1,3 +1,5 @@
+import { DEFAULT_CODES } from './default-codes.js';
+
 /**
  * Codes in the order in which items of one severity are listed: what can change more stands first, a cause before its effects.
  * A code belongs to one group; within a group items go by equipment.
@@ -305,14 +307,6 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'photo/no-tag',
     'photo/no-job',
   ],
-  // Defaults, each of which decides something: last, as nobody contradicts them.
-  [
-    'default/basis',
-    'default/used',
-    'default/building',
-    'default/dc-inputs',
-    'default/dc-inputs-named',
-    'default/isolated',
-    'default/transformer-grounding',
-  ],
+  // Last, as nobody contradicts them.
+  DEFAULT_CODES,
 ];

@@ -105,7 +105,9 @@ describe('an export', () => {
         await shuntbook(['columns', path, '--columns', map, '--write', map]);
         const again = JSON.parse(readFileSync(map, 'utf8')) as ColumnMap;
         const questions = (of: ColumnMap['words']): unknown =>
-          Object.fromEntries(Object.entries(of ?? {}).map(([field, each]) => [field, Object.keys(each).sort()]));
+          Object.fromEntries(
+            Object.entries(of ?? {}).map(([field, each]) => [field, Object.keys(each).sort()]),
+          );
         expect(questions(again.words)).toEqual(questions(words));
         writeFileSync(map, JSON.stringify({ ...again, words }));
       }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DELIMITERS, findHeading, likelyHeading } from '../../src/read/table/find-heading.js';
+import { DELIMITERS, findHeading, likelyAmong, likelyHeading } from '../../src/read/table/find-heading.js';
 import { headingIndex } from '../../src/read/table/headings.js';
 import { LIST_VOCABULARY } from '../../src/read/table/list-vocabulary.js';
 
@@ -20,6 +20,22 @@ describe('the heading of a list of which no heading is known', () => {
 
   it('is nowhere where nothing parts the lines', () => {
     expect(likelyHeading('Teil\nA\nB\n', DELIMITERS)).toBeNull();
+  });
+});
+
+describe('the heading of a sheet of which no heading is known', () => {
+  it.each([
+    ['its first line', ['Teil|Zahl|Ort', 'A|4|H'], 1],
+    ['below a title and a blank line', ['Liste, Stand 3||', '||', 'Teil|Zahl|Ort', 'A|4|H'], 3],
+    ['with a column too many', ['Teil|Zahl|Ort|Art|', 'A|4|H|x|3'], 1],
+    ['nowhere among figures', ['1|2', '3|4'], undefined],
+  ])('%s', (_, lines, line) => {
+    const cells = lines.map((record) => record.split('|'));
+    const place = likelyAmong(
+      cells,
+      cells.map((_record, i) => i + 1),
+    );
+    expect(place?.line).toBe(line);
   });
 });
 

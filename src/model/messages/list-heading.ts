@@ -3,7 +3,7 @@ import { message } from '../message.js';
 
 /** Messages about headings and column maps. */
 
-export const NO_HEADING = message<{ path: string; first: string; mapped: boolean }>(
+export const NO_HEADING = message<{ path: string; list: string; first: string; mapped: boolean }>(
   'heading/none',
   'conflict',
   'office',

@@ -166,6 +166,32 @@ export function likelyHeading(text: string, delimiters: readonly Delimiter[]): T
   return best?.place ?? null;
 }
 
+/** The least share of the fullest record that a heading fills. */
+const FILLED = 0.8;
+
+/**
+ * The likeliest heading among records of which none is understood, so that a column map can be begun: the first that fills nearly as many
+ * cells as any, none of them with a figure.
+ * @param cells of the records; only the first are searched
+ * @param lines first line of each
+ * @returns null where there is none
+ */
+export function likelyAmong(
+  cells: readonly (readonly string[])[],
+  lines: readonly number[],
+): HeadingPlace | null {
+  const filled = cells
+    .slice(0, SEARCHED_RECORDS)
+    .map((record) => record.map((cell) => cell.trim()).filter((cell) => cell !== ''));
+  const most = Math.max(0, ...filled.map((record) => record.length));
+  const at = filled.findIndex(
+    (record) =>
+      record.length >= 2 && record.length >= FILLED * most && !record.some((cell) => FIGURE.test(cell)),
+  );
+  const record = cells[at];
+  return record === undefined ? null : { line: lines[at] ?? 0, cells: record, known: 0 };
+}
+
 function knownIn<F extends string>(record: readonly string[], index: HeadingIndex<F>): F[] {
   const fields = new Set<F>();
   for (const cell of record) {

@@ -2,7 +2,7 @@ import type { InSteps } from '../file/in-steps.js';
 import type { SheetCells } from '../file/workbook/sheet.js';
 import { decimalMark } from './decimal-mark.js';
 import { decider, statedDialect, type Dialect } from './dialect.js';
-import { headingAmong } from './find-heading.js';
+import { headingAmong, likelyAmong } from './find-heading.js';
 import type { HeadingIndex } from './headings.js';
 import { takeMergedCells } from './merged-cells.js';
 import { seeingCells } from './seen-cells.js';
@@ -34,9 +34,11 @@ export function* sheetTable<F extends string>(
   const decidedBy = decider(map, flags);
   if (cells.length > MOST_RECORDS) return tooManyRows(file);
   const seen = yield* seeingCells(cells, lines);
-  const place = headingAmong(cells, lines, index, dialect.headingLine);
+  const place = headingAmong(cells, lines, index, dialect.headingLine) ?? likelyAmong(cells, lines);
   const first = (cells[0] ?? []).filter((cell) => cell !== '').join(' ');
-  if (place === null) return { ok: false, item: noHeading(file, 1, first, index) };
+  // The path that a command takes is that of the workbook.
+  const list = file.slice(0, -(sheet.name.length + 1));
+  if (place === null) return { ok: false, item: noHeading(file, 1, first, index, list) };
   return yield* tableOf(index, {
     file,
     sheet: sheet.name,
@@ -72,6 +74,9 @@ export function* sheetTable<F extends string>(
     // A cell of a sheet stands under its heading, whatever stands beside it.
     shifted: () => new Map(),
     lostCells: [],
-    noHeading: () => noHeading(file, place.line, place.cells.filter((cell) => cell !== '').join(' '), index),
+    noHeading: () =>
+      dialect.headingLine === undefined
+        ? noHeading(file, 1, first, index, list)
+        : noHeading(file, place.line, place.cells.filter((cell) => cell !== '').join(' '), index, list),
   });
 }

@@ -256,14 +256,15 @@ const isBlank = (cell: string): boolean => cell.trim() === '';
 /** The first line that says something. */
 const firstLine = (text: string): string => text.trimStart().slice(0, 10_000).split('\n', 1)[0] ?? '';
 
-/** `found`: what stands where a heading would. */
+/** `found`: what stands where a heading would; `list`: the path of the file, also where it is a sheet of it. */
 export function noHeading<F extends string>(
   file: string,
   line: number,
   found: string,
   { vocabulary }: HeadingIndex<F>,
+  list = file,
 ): OpenItem {
-  const p = { path: file, first: visible(found), mapped: vocabulary.mapped === true };
+  const p = { path: file, list, first: visible(found), mapped: vocabulary.mapped === true };
   return at(NO_HEADING, p, file, line);
 }
 
