@@ -1,4 +1,5 @@
 import { DEFAULT_CODES } from './default-codes.js';
+import { FILE_ITEMS } from './file-items.js';
 
 /**
  * Codes in the order in which items of one severity are listed: what can change more stands first, a cause before its effects.
@@ -57,40 +58,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'batch/no-cutsheets',
   ],
   // A file as a whole.
-  [
-    'file/not-there',
-    'file/not-readable',
-    'file/empty',
-    'file/too-large',
-    'file/not-text',
-    'file/folder-without-lists',
-    'file/no-rows',
-    'workbook/broken',
-    'workbook/encrypted',
-    'workbook/binary',
-    'workbook/too-large',
-    'file/too-many-rows',
-    'file/quote-open',
-    'file/control-characters',
-    'file/unseen-marks',
-    'file/encoding-guessed',
-    'file/decimal-unsure',
-    'workbook/date-in-name',
-    'workbook/count-merged',
-    'workbook/rows-hidden',
-    'workbook/columns-hidden',
-    'workbook/sheet-not-a-table',
-    'workbook/sheets-hidden',
-    'workbook/cells-merged',
-    'file/not-a-list',
-    'file/quote-stray',
-    'json/not-valid',
-    'json/key-twice',
-    'json/key-wrong',
-    'job-facts/no-job-column',
-    'answers/no-columns',
-    'facts/no-columns',
-  ],
+  FILE_ITEMS,
   // Its columns: one that isn't read takes its fact from every row.
   [
     'heading/none',
