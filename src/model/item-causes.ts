@@ -33,7 +33,7 @@ const OF_A_KIND: readonly Field[] = ['kind', 'maker', 'model'];
 /** The fields of which each may be what an item lacks; none: it lacks no cell. */
 function lacks({ code, severity, column }: Looked): readonly Field[] {
   if (code === 'row/kind-missing' || code === 'fact/kind') return OF_A_KIND;
-  if (code === 'site/connection-to-nothing') return ['tag'];
+  if (code === 'site/connection-to-nothing' || code === 'heading/tag-missing') return ['tag'];
   if (severity !== 'missing' || column !== '' || !code.startsWith('fact/')) return [];
   const field = code.slice('fact/'.length).replaceAll('-', '_');
   return isField(field) ? [field] : [];
@@ -55,8 +55,10 @@ const FIGURES: ReadonlySet<unknown> = new Set([
   'coefficient',
 ]);
 
-/** What a cell of a field holds. */
-const holdsOf = (field: Field): Holds => (FIGURES.has(FIELDS[field].type) ? 'figures' : 'words');
+/** What a cell of a field of the list holds; words of what is none. */
+export function holdsOf(field: string): Holds {
+  return isField(field) && FIGURES.has(FIELDS[field].type) ? 'figures' : 'words';
+}
 
 /** The value of an item, where it is a text. */
 function textOf({ values }: Looked, name: string): string {
@@ -67,22 +69,26 @@ function textOf({ values }: Looked, name: string): string {
 /** A letter that another encoding would show otherwise. */
 const BEYOND_ASCII = /[^\0-\u007f]/;
 
+/** How surely an item comes of another: the cause is about the very field, or mark, that it lacks; or what it lacks may stand there. */
+export type Comes = 'named' | 'maybe' | null;
+
 /**
  * Whether an item may come of another of the same file: what it lacks may stand in the column that isn't read, or its cell was read with
  * another mark or encoding than it was written with.
  */
-export function mayComeOf(effect: Looked, cause: Looked): boolean {
+export function comesOf(effect: Looked, cause: Looked): Comes {
   const { code } = cause;
-  if (code === 'file/decimal-unsure') return textOf(effect, 'problem') === 'two-ways';
+  if (code === 'file/decimal-unsure') return textOf(effect, 'problem') === 'two-ways' ? 'named' : null;
   if (code === 'file/encoding-guessed')
-    return effect.code === 'cell/wrong' && BEYOND_ASCII.test(textOf(effect, 'text'));
+    return effect.code === 'cell/wrong' && BEYOND_ASCII.test(textOf(effect, 'text')) ? 'named' : null;
   const fields = lacks(effect);
-  if (fields.length === 0) return false;
-  if (code === 'heading/tag-missing') return fields.includes('tag');
+  if (fields.length === 0) return null;
+  if (code === 'heading/tag-missing') return effect.code !== code && fields.includes('tag') ? 'named' : null;
   const near = textOf(cause, 'field') || textOf(cause, 'near');
   const named = `${near} and ${textOf(cause, 'fields')}`.split(' and ');
-  if (fields.some((field) => named.includes(field))) return true;
-  if (code !== 'heading/unknown') return code === 'heading/many-unknown' || code === 'heading/blank';
+  if (fields.some((field) => named.includes(field))) return 'named';
+  if (code === 'heading/many-unknown' || code === 'heading/blank') return 'maybe';
+  if (code !== 'heading/unknown') return null;
   const holds = textOf(cause, 'holds');
-  return holds === '' || fields.some((field) => field !== 'tag' && holdsOf(field) === holds);
+  return holds === '' || fields.some((field) => field !== 'tag' && holdsOf(field) === holds) ? 'maybe' : null;
 }

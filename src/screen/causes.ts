@@ -1,4 +1,4 @@
-import { mayCause, mayComeOf } from '../model/item-causes.js';
+import { comesOf, mayCause } from '../model/item-causes.js';
 import { byLead } from '../model/item-order.js';
 import type { JobItem, OpenItem } from '../model/open-item.js';
 import { placeText } from '../words/origin.js';
@@ -26,33 +26,24 @@ export function causesTold(listed: readonly JobItem[], rest: string): CausesTold
   // The same heading of many exports of one source is told once.
   const said = new Set<string>();
   for (const [file, items] of byFile(listed)) {
-    const effects = new Set<JobItem>();
-    const causes: { readonly one: JobItem; readonly count: number }[] = [];
+    // What is said once for each job of the list is one cause.
     const same = new Map<string, JobItem[]>();
     for (const one of items) {
       if (!mayCause(one.item)) continue;
-      const key = JSON.stringify([one.item.code, one.item.values, one.item.column]);
-      const before = same.get(key);
-      // Said once for each job of the list.
-      if (before !== undefined) {
-        before.push(one);
-        continue;
-      }
-      same.set(key, [one]);
-      const mine = items.filter(({ item }) => item !== one.item && mayComeOf(item, one.item));
-      if (mine.length === 0) continue;
-      causes.push({ one, count: mine.length });
-      for (const effect of mine) effects.add(effect);
+      const before = same.get(keyOf(one.item));
+      if (before === undefined) same.set(keyOf(one.item), [one]);
+      else before.push(one);
     }
+    const known = [...same.values()].flatMap(([one]) => one ?? []);
+    const { causes, effects } = attributed(known, items);
     if (causes.length === 0) continue;
     causes.sort((a, b) => b.count - a.count || byLead(a.one.item, b.one.item));
     const shown = causes.slice(0, MOST_OF_A_KIND);
     for (const { one, count } of shown) {
-      const { code, values, column } = one.item;
-      const key = JSON.stringify([code, values]);
+      const key = JSON.stringify([one.item.code, one.item.values]);
       if (!said.has(key)) told.push(itemText(one.item, `maybe why ${counted(count, 'item')} below`));
       said.add(key);
-      for (const again of same.get(JSON.stringify([code, values, column])) ?? []) gone.add(again);
+      for (const again of same.get(keyOf(one.item)) ?? []) gone.add(again);
     }
     // One by itself is told whole: a line about it would be no shorter.
     if (effects.size < 2) continue;
@@ -68,6 +59,31 @@ export function causesTold(listed: readonly JobItem[], rest: string): CausesTold
   }
   return { told, left: listed.filter((one) => !gone.has(one)) };
 }
+
+interface Attributed {
+  /** Those of which something may come, with how much. */
+  readonly causes: { readonly one: JobItem; readonly count: number }[];
+  readonly effects: ReadonlySet<JobItem>;
+}
+
+/** What comes of which cause: of those that are about the very thing that is lacking, where there are any. */
+function attributed(known: readonly JobItem[], items: readonly JobItem[]): Attributed {
+  const roots = known.filter((one) => !known.some(({ item }) => comesOf(one.item, item) === 'named'));
+  const counts = new Map<JobItem, number>();
+  const effects = new Set<JobItem>();
+  for (const effect of items) {
+    const named = roots.filter((one) => comesOf(effect.item, one.item) === 'named');
+    const mine = named.length > 0 ? named : roots.filter((one) => comesOf(effect.item, one.item) !== null);
+    for (const one of mine) if (one !== effect) counts.set(one, (counts.get(one) ?? 0) + 1);
+    if (mine.some((one) => one !== effect)) effects.add(effect);
+  }
+  return {
+    causes: roots.flatMap((one) => ({ one, count: counts.get(one) ?? 0 })).filter((c) => c.count > 0),
+    effects,
+  };
+}
+
+const keyOf = ({ code, values, column }: OpenItem): string => JSON.stringify([code, values, column]);
 
 function byFile(items: readonly JobItem[]): ReadonlyMap<string, readonly JobItem[]> {
   const files = new Map<string, JobItem[]>();

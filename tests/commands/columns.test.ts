@@ -70,7 +70,7 @@ describe('columns', () => {
       expect(told.status).toBe(2);
       expect(mapOf(map)).toMatchObject({
         dialect: { delimiter: ';', headingLine: 1 },
-        columns: { Kennung: '?', Bauteil: '?', 'Verbunden mit': '?', 'Länge (m)': '?' },
+        columns: { Kennung: '? tag', Bauteil: '?', 'Verbunden mit': '? connects_to', 'Länge (m)': '?' },
       });
       expect(told.err).toContain('nothing is known of 6 headings');
     });
@@ -83,7 +83,7 @@ describe('columns', () => {
       await shuntbook(['columns', list, '--write', map, '--heading-line', line]);
       expect(mapOf(map)).toMatchObject({
         dialect: { delimiter: ';', headingLine: Number(line) },
-        columns: { Kennung: '?' },
+        columns: { Kennung: '? tag' },
       });
     });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { housingDrawing } from '../../src/documents/drawing/housing.js';
-import { scheduleRow } from '../../src/documents/parts/schedule.js';
 import type { Plan, PlannedProtector } from '../../src/model/plan.js';
+import { devicesText, smallestLeadsText } from '../../src/words/overcurrent.js';
 import { say } from '../../src/words/reasons/say.js';
 import { catalogueOf, dataOf, partLine, type PlanOptions } from '../plan/plan-of.js';
 
@@ -13,8 +13,7 @@ function there({ protectors }: Plan, tag: string): PlannedProtector {
   return found;
 }
 
-const devices = (plan: Plan, tag: string): string =>
-  scheduleRow(there(plan, tag), plan.basis).devices.join(' | ');
+const devices = (plan: Plan, tag: string): string => devicesText(there(plan, tag)).join(' | ');
 
 /** Dashed frames of devices as rows of channels from top to bottom: `1 2`, with `|` between two frames. */
 function framed(plan: Plan, tag: string): string {
@@ -86,10 +85,9 @@ describe('the device', () => {
   });
 });
 
-/** What the schedule says of the device and the smallest leads at one place. */
+/** What `schedule.csv` says of the device and the smallest leads at one place. */
 function says(plan: Plan, tag: string): string {
-  const { devices: each, smallestLead } = scheduleRow(there(plan, tag), plan.basis);
-  return `${each.join(' | ')}; leads ${smallestLead}`;
+  return `${devices(plan, tag)}; leads ${smallestLeadsText(there(plan, tag))}`;
 }
 
 describe('a control circuit', () => {

@@ -1,8 +1,9 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { checkOwnTemplates } from '../../src/documents/parts/own-templates.js';
+import { SHIPPED_TEMPLATES } from '../../src/documents/parts/templates.js';
 import { Failure } from '../../src/model/failure.js';
 import { SettingsSchema } from '../../src/model/settings.js';
 import { told } from '../../src/words/messages/told.js';
@@ -53,10 +54,10 @@ describe('templates of a company', () => {
     ['a missing folder', undefined, 'documents/no-templates', 64, 'nowhere'],
     [
       'a file that goes before none of ours',
-      { 'permit-sheet/schedul.hbs': '' },
+      { 'permit-sheet/note.hbs': '' },
       'documents/template-unknown',
       70,
-      'permit-sheet/schedule.hbs',
+      'permit-sheet/notes.hbs',
     ],
     [
       'a misspelt folder',
@@ -135,7 +136,15 @@ describe('templates and settings of the shuntbook before', () => {
     );
     if (refused === undefined) return;
     expect(refused.code).toBe('documents/template-replaced');
-    expect(refused.message).toMatch(/: permit-sheet\/sheets\.hbs|: styles\/permit-frame\.css|sheets now: /);
+    const named =
+      refused.message
+        .split(': ')
+        .slice(1)
+        .join(': ')
+        .match(/[\w-]+\/[\w-]+\.(?:hbs|css)|report\.html/g) ?? [];
+    expect(named).not.toEqual([]);
+    for (const one of named)
+      expect(one === 'report.html' || existsSync(join(SHIPPED_TEMPLATES, one))).toBe(true);
   });
 
   it('settings that name every field of then are taken as they are', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { scheduleRow } from '../../src/documents/parts/schedule.js';
+import { scheduleCells } from '../../src/documents/parts/contents/schedule-row.js';
 import type { EnglishPlan } from '../in-english.js';
 import { dataOf, items, planOf } from './plan-of.js';
 
@@ -20,10 +20,11 @@ function standings(plan: EnglishPlan, rule: string): readonly string[] {
 const messages = (plan: EnglishPlan): readonly string[] =>
   items(plan, 'choose/backfeed-unknown').map((i) => i.message);
 const currents = (controller: string): readonly string[] => {
-  const { protectors, basis } = dataOf('lowest_temp=0', rows(controller));
-  return protectors
+  const plan = dataOf('lowest_temp=0', rows(controller));
+  return plan.protectors
     .filter((p) => p.ports.some(({ equipment }) => equipment !== 'B'))
-    .map((p) => scheduleRow(p, basis).requiredSccr);
+    .map((p) => scheduleCells(p, plan).faultCurrent)
+    .map(({ lines, fill }) => `${lines.join()}${fill ? ' ____' : ''} kA`);
 };
 
 describe('a charge controller that doesn’t say what it sends back', () => {
@@ -46,10 +47,7 @@ describe('a charge controller that doesn’t say what it sends back', () => {
   });
 
   it('stands beside the current of the arrays in the schedule', () => {
-    expect(currents('')).toEqual([
-      '25 A and what C sends back, not known',
-      '25 A and what C sends back, not known',
-    ]);
+    expect(currents('')).toEqual(['0.025 + ____ kA', '0.025 + ____ kA']);
   });
 });
 
@@ -59,8 +57,8 @@ describe('one that says it', () => {
     expect(messages(plan)).toEqual([]);
     expect(standings(plan, 'rate/short-circuit')).toEqual([expect.stringMatching(/^met at P-1, P-2/)]);
     expect(currents(`backfeed_a=${backfeed}`)).toEqual([
-      backfeed === '0 A' ? '25 A' : '28 A',
-      backfeed === '0 A' ? '25 A' : '28 A',
+      backfeed === '0 A' ? '0.025 kA' : '0.028 kA',
+      backfeed === '0 A' ? '0.025 kA' : '0.028 kA',
     ]);
   });
 });

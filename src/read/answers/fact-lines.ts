@@ -70,9 +70,10 @@ export function* factLines(
 ): InSteps<LinesRead<FactLine>> {
   const map = new Map(Object.entries(options.columns?.columns ?? {}));
   const index = headingIndex<FactColumnName>(VOCABULARY, map);
-  return yield* linesOfTables(name, content, index, (table, job) =>
-    linesOfTable(table, { ...options, jobOfAll: job ?? options.jobOfAll }),
-  );
+  return yield* linesOfTables(name, content, index, (table, isOneOfSeveral) => {
+    const jobOfAll = isOneOfSeveral && table.sheet !== null ? table.sheet : options.jobOfAll;
+    return linesOfTable(table, { ...options, jobOfAll });
+  });
 }
 
 function* linesOfTable(table: Table<FactColumnName>, options: FactOptions): InSteps<LinesRead<FactLine>> {

@@ -16,14 +16,14 @@ export interface LinesRead<L> {
  * @param name as messages call it
  * @param content of the file
  * @param index what its headings may mean
- * @param linesOf reads one table; of several sheets the name of each is the job of its lines where it has no job column
+ * @param linesOf reads one table; told whether its file has others
  * @returns a sheet that is no such table makes the file unreadable only where no other is one
  */
 export function* linesOfTables<F extends string, L>(
   name: string,
   content: Uint8Array | string,
   index: HeadingIndex<F>,
-  linesOf: (table: Table<F>, jobOfAll: string | null) => InSteps<LinesRead<L>>,
+  linesOf: (table: Table<F>, isOneOfSeveral: boolean) => InSteps<LinesRead<L>>,
 ): InSteps<LinesRead<L>> {
   const read = yield* readingTables<F>(name, content, index);
   const lines: L[] = [];
@@ -31,8 +31,7 @@ export function* linesOfTables<F extends string, L>(
   const others: OpenItem[] = [];
   let isRead = false;
   for (const table of read.tables) {
-    const one = yield* linesOf(table, read.tables.length > 1 ? table.sheet : null);
-    // Not spread: there may be more than a call takes.
+    const one = yield* linesOf(table, read.tables.length > 1);
     for (const line of one.lines) lines.push(line);
     items.push(...one.items);
     others.push(...one.unreadable);

@@ -1,5 +1,6 @@
 import { FIELDS } from '../../model/fields.js';
 import type { Field } from '../../model/list.js';
+import { CREW_LANGUAGES, isCrewLanguage } from '../../words/crew-language.js';
 import { isOwnerLanguage, OWNER_LANGUAGE_CODES } from '../../words/languages.js';
 import { CELL_CUT, LANGUAGE_UNKNOWN } from '../../model/messages/list.js';
 import { note } from '../../model/message.js';
@@ -67,8 +68,10 @@ export function readTextCell(field: Field, text: string, context: CellContext): 
   const cut = text.length === CUT_LENGTH;
   const { expected, who } = FIELDS[field];
   const at = { field, text: visible(text), expected, who };
-  const unspoken = (field === 'owner_language' || field === 'crew_language') && !isOwnerLanguage(value);
-  const languages = OWNER_LANGUAGE_CODES.join(' or ');
+  const unspoken =
+    (field === 'owner_language' && !isOwnerLanguage(value)) ||
+    (field === 'crew_language' && !isCrewLanguage(value));
+  const languages = (field === 'crew_language' ? CREW_LANGUAGES : OWNER_LANGUAGE_CODES).join(' or ');
   const told = unspoken ? note(LANGUAGE_UNKNOWN, { ...at, languages }) : cut ? note(CELL_CUT, at) : null;
   return { is: 'value', value, feet: null, note: told };
 }
