@@ -1,5 +1,6 @@
 import { DEFAULT_CODES } from './default-codes.js';
 import { FILE_ITEMS } from './file-items.js';
+import { OF_THE_RUN } from './item-group-of-run.js';
 
 /**
  * Codes in the order in which items of one severity are listed: what can change more stands first, a cause before its effects.
@@ -16,47 +17,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
   ],
   ['choose/may-not-protect'],
   // The run.
-  [
-    'command/wrong-command-line',
-    'command/given-twice',
-    'command/empty-value',
-    'command/no-such-date',
-    'command/no-such-workers',
-    'command/no-such-value',
-    'command/nothing-to-check',
-    'command/no-such-field',
-    'command/no-such-rule',
-    'command/no-such-plan',
-    'command/which-job',
-    'command/no-such-port',
-    'command/which-file',
-    'command/already-there',
-    'command/fault',
-    'machine/ran-out',
-    'machine/not-told',
-    'output/held',
-    'output/not-written',
-    'output/link',
-    'output/not-a-file',
-    'output/no-answer',
-    'print/no-browser',
-    'print/other-browser',
-    'print/no-sandbox',
-    'print/document-failed',
-    'print/font-missing',
-    'print/cache-refused',
-    'documents/template',
-    'documents/no-templates',
-    'documents/template-unknown',
-    'documents/template-replaced',
-    'documents/view-model',
-    'batch/program-fault',
-    'batch/no-such-job',
-    'batch/interrupted',
-    'batch/interrupted-reading',
-    'batch/no-photos',
-    'batch/no-cutsheets',
-  ],
+  OF_THE_RUN,
   // A file as a whole.
   FILE_ITEMS,
   // Its columns: one that isn't read takes its fact from every row.
