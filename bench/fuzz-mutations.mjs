@@ -72,10 +72,10 @@ const ALL_HEADINGS = [
 
 /** Characters of one cell, and bytes of one case: a watch of two seconds is for lists, not for hundreds of megabytes. */
 const LARGEST_CELL = 1_000_000;
-const LARGEST_CASE = 4_000_000;
+export const LARGEST_CASE = 4_000_000;
 
 /** Cells that have broken readers of tables before. */
-const NASTY = [
+export const NASTY = [
   ...['"', '""', '"""', 'a"b', '"a" b', "'", '\\', '\\"', '""\n"', '"unclosed'],
   ...['=1+1', '+1', '-1', '@SUM(A1)', '=HYPERLINK("x","y")', '\t=1', '\u0000=1', '|cmd', '%00', '＝1'],
   ...[
@@ -316,7 +316,7 @@ export function randomOf(seed, number) {
 }
 
 /** Choices from random numbers. */
-function chooser(random) {
+export function chooser(random) {
   const below = (n) => Math.floor(random() * n);
   return { below, one: (list) => list[below(list.length)], chance: (p) => random() < p };
 }

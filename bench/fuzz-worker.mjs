@@ -14,6 +14,7 @@ import {
   scheduleCsv,
 } from '../dist/index.js';
 import { fuzzCase } from './fuzz-mutations.mjs';
+import { workbookCase } from './fuzz-workbooks.mjs';
 
 const settings = defaultSettings();
 const CODE = /^[a-z][a-z0-9-]*\/[a-z0-9][a-z0-9-]*$/;
@@ -56,7 +57,8 @@ function withinLimits(planned) {
 
 /** Reads and plans one case. Throws what a crash would throw. */
 function tryCase(number) {
-  const { name, list, library, catalogue, jobFacts } = fuzzCase(workerData.seed, number);
+  const caseOf = number >= workerData.firstWorkbook ? workbookCase : fuzzCase;
+  const { name, list, library, catalogue, jobFacts } = caseOf(workerData.seed, number);
   const lib = readLibraryText('library.csv', library, settings);
   const parts = readCatalogueText('catalogue.csv', catalogue);
   const read = readListContents(

@@ -1,4 +1,4 @@
-// npm run fuzz [-- --seed N --lists N --commands N --case N]: mutated lists, read and planned in a worker under a watchdog,
+// npm run fuzz [-- --seed N --lists N --workbooks N --commands N --case N]: mutated lists and workbooks, read and planned in a worker under a watchdog,
 // then some of them through the program as a process. Ends with 1 where one of them crashed, hung, wrote elsewhere or
 // failed without a code and a line. The same seed gives the same lists.
 import { spawn } from 'node:child_process';
@@ -11,16 +11,20 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { Worker } from 'node:worker_threads';
 import { fuzzCase } from './fuzz-mutations.mjs';
+import { workbookCase } from './fuzz-workbooks.mjs';
 
 const { values } = parseArgs({
   options: {
     seed: { type: 'string', default: '20261125' },
     lists: { type: 'string', default: '20000' },
+    workbooks: { type: 'string', default: '2000' },
     commands: { type: 'string', default: '200' },
     case: { type: 'string' },
   },
 });
 const seed = Number(values.seed);
+// From this number on a case is a workbook.
+const FIRST_WORKBOOK = 10_000_000;
 // A list may compute this long; a process starts, and a pack is printed, besides.
 const WATCHDOG_MS = 2_000;
 const STANDSTILL_MS = 60_000;
@@ -36,7 +40,9 @@ const fault = (number, what) => {
 
 /** A worker that is up: its modules are loaded before the first watch begins. */
 async function startWorker() {
-  const worker = new Worker(new URL('./fuzz-worker.mjs', import.meta.url), { workerData: { seed } });
+  const worker = new Worker(new URL('./fuzz-worker.mjs', import.meta.url), {
+    workerData: { seed, firstWorkbook: FIRST_WORKBOOK },
+  });
   await once(worker, 'message');
   return worker;
 }
@@ -161,7 +167,9 @@ async function throughTheCommand(from, count) {
   try {
     for (let i = 0; i < count; i += 1) {
       const number = from + i;
-      const { list, library, catalogue } = fuzzCase(seed, number);
+      // Every tenth is a workbook, whatever its name says.
+      const caseOf = i % 10 === 9 || number >= FIRST_WORKBOOK ? workbookCase : fuzzCase;
+      const { list, library, catalogue } = caseOf(seed, number);
       // Deep down, so that a file that climbs out of --out lands where it is seen.
       const root = join(top, String(number));
       const cwd = join(root, 'a', 'b', 'c');
@@ -204,11 +212,18 @@ async function throughTheCommand(from, count) {
 
 console.log(`seed ${seed}`);
 const only = values.case === undefined ? undefined : Number(values.case);
-const lists = await inProcess(only ?? 0, only === undefined ? Number(values.lists) : 1);
-console.log(
-  `in-process: ${lists.lists} lists, ${lists.jobs} jobs planned, ${lists.items} items, ${lists.unreadable} lists unreadable; ` +
-    `${lists.crashes} crashes, ${lists.hangs} hangs, ${lists.deaths} workers lost`,
-);
+const told = ({ lists, jobs, items, unreadable, crashes, hangs, deaths }, what) =>
+  `in-process: ${lists} ${what}, ${jobs} jobs planned, ${items} items, ${unreadable} unreadable; ` +
+  `${crashes} crashes, ${hangs} hangs, ${deaths} workers lost`;
+if (only === undefined || only < FIRST_WORKBOOK)
+  console.log(told(await inProcess(only ?? 0, only === undefined ? Number(values.lists) : 1), 'lists'));
+if (only === undefined || only >= FIRST_WORKBOOK)
+  console.log(
+    told(
+      await inProcess(only ?? FIRST_WORKBOOK, only === undefined ? Number(values.workbooks) : 1),
+      'workbooks',
+    ),
+  );
 const runs = await throughTheCommand(only ?? 1_000_000, only === undefined ? Number(values.commands) : 1);
 const byStatus = Object.entries(runs.byStatus).map(([status, n]) => `${n} ended with ${status}`);
 console.log(

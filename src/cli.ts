@@ -1,8 +1,9 @@
 #!/usr/bin/env node
 import { buffer } from 'node:stream/consumers';
+import { areFilesFew } from './commands/open-files.js';
 import type * as Ending from './commands/ending.js';
 import type { ExitStatus } from './index.js';
-import type * as Tell from './screen/tell.js';
+import type * as Tell from './screen/item-text.js';
 
 const { stdout, stderr } = process;
 type Words = typeof Ending & typeof Tell;
@@ -17,10 +18,10 @@ function tellFault(error: unknown): 70 {
   return 70;
 }
 
-/** Says it without any module of ours: a machine may let a program open fewer files than those are. */
+/** Says it without the modules that have the words: a machine may let a program open fewer files than those are. */
 function plainFault(error: unknown): string {
   const fault = error instanceof Error ? error.message : String(error);
-  const isOfFiles = /^E[MN]FILE/.test(fault);
+  const isOfFiles = /^E[MN]FILE/.test(fault) || areFilesFew();
   return isOfFiles
     ? 'The machine can’t go on: the limit of open files is too low. [machine/ran-out]\n  Raise the limit (ulimit -n), or end other programs, and run the same command again. (office)\n'
     : `The program can’t be loaded: ${fault}. [command/fault]\n  Install it again. (office)\n`;
@@ -32,7 +33,7 @@ process.on('uncaughtException', (error: unknown) => {
 
 /** Loads the modules that say how a run ended: alone, since loading all at once is what fails. */
 async function loadWords(): Promise<Words> {
-  return { ...(await import('./commands/ending.js')), ...(await import('./screen/tell.js')) };
+  return { ...(await import('./commands/ending.js')), ...(await import('./screen/item-text.js')) };
 }
 
 async function run(): Promise<ExitStatus> {

@@ -8,13 +8,13 @@
 // Read: what stands in a file never throws; it comes back as items.
 export { readCatalogue, readCatalogueText, type CatalogueReading } from './read/company/catalogue.js';
 export {
-  draftColumnMap,
   readColumnMap,
   ColumnMapSchema,
   type ColumnMap,
   type ColumnMapReading,
 } from './read/table/column-map.js';
-export { findCompanyFiles, type CompanyFiles } from './read/file/find.js';
+export { draftColumnMap } from './read/table/draft-map.js';
+export { companyPaths, findCompanyFiles, type CompanyFiles } from './read/file/find.js';
 export { readLibrary, readLibraryText, type Library, type LibraryReading } from './read/company/library.js';
 export {
   readLists,
@@ -24,6 +24,14 @@ export {
   type ReadResult,
 } from './read/list/lists.js';
 export type { ListOptions, NamedContent } from './read/list/list-options.js';
+export {
+  catalogueGuide,
+  kindGuide,
+  listGuide,
+  type ColumnEntry,
+  type FieldEntry,
+  type GuideEntry,
+} from './read/company/guide.js';
 export { jsonSchemas, type PublishedSchema } from './read/company/schemas.js';
 export { readSettings, type SettingsReading } from './read/company/settings.js';
 export type { Dialect } from './read/table/dialect.js';
@@ -35,6 +43,7 @@ export { placeItems } from './plan/items/items.js';
 export { planJob } from './plan/plan-job.js';
 export { libraryLacks } from './range/library-lacks.js';
 export { rangeOf, type PartUse, type Range, type RangeCover, type RangeLine } from './range/range.js';
+export { rulesAskingField, rulesAskingPart } from './rules/asks.js';
 export { ALL_RULES } from './rules/rulebook.js';
 
 // Render: a plan as self-contained HTML with the metadata of its PDF.
@@ -66,6 +75,7 @@ export {
 
 // All of it for many jobs.
 export { readInputs, type BatchInputs } from './batch/batch-inputs.js';
+export { withAccepted } from './batch/accepted.js';
 export { runBatch } from './batch/run-batch.js';
 export type { BatchOptions, BatchResult, Progress } from './batch/batch-options.js';
 

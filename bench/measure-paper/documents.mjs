@@ -5,8 +5,6 @@ export const DOCUMENTS = ['permit-sheet', 'permit-appendix', 'closeout-pack', 'o
 /** What is measured and listed, not failed: what isn't set anew yet, and what holds pages of others. */
 export const HELD = new Map([
   ['permit-appendix', 'it comes only when it is asked for, and makers’ data sheets are appended to it'],
-  ['owner-sheet', 'the owner’s sheet is set anew by a later issue'],
-  ['labels', 'the labels are set anew by a later issue'],
 ]);
 
 /** Documents that go into a binder. */

@@ -12,6 +12,16 @@ const PROTECTORS = [6, 14, 32];
 /** Permit sheets of these sizes are measured beside those that the bases bring. */
 export const OTHER_PAPERS = ['a3', 'letter', 'a4', 'arch-d'];
 
+/** What owners hold is measured on both papers and in both languages, plates behind the labels. */
+export const FOR_OWNERS = {
+  documents: ['owner-sheet', 'labels'],
+  variants: [
+    { paper: 'letter', language: 'es' },
+    { paper: 'A4', language: 'es' },
+    { paper: 'A4', language: 'en' },
+  ],
+};
+
 /**
  * True where the program has a setting for the paper of permit sheets.
  * @returns {Promise<boolean>}
@@ -24,23 +34,25 @@ export async function hasPermitPaper() {
 /**
  * Makes the packs.
  * @param {string} work a folder of the measuring's own
- * @param {string | null} paper of permit sheets; null: that of each basis
+ * @param {string} name of the folder of packs in it
+ * @param {object} changed settings that differ from those of the demo
  * @param {string | undefined} job only this one
+ * @param {readonly string[]} more options of the command
  * @returns {string} where the packs are
  * @throws Error where the program fails at more than a draft
  */
-export function makePacks(work, paper, job) {
+export function makePacks(work, name, changed, job, more = []) {
   mkdirSync(work, { recursive: true });
   const lists = PROTECTORS.map((protectors) => {
     const list = join(work, `size-${protectors}.csv`);
     writeFileSync(list, jobOf(protectors));
     return list;
   });
-  const settings = join(work, `settings-${paper ?? 'by-basis'}.json`);
+  const settings = join(work, `settings-${name}.json`);
   const own = JSON.parse(readFileSync(join(DEMO, 'settings.json'), 'utf8'));
-  writeFileSync(settings, JSON.stringify(paper === null ? own : { ...own, permitPaper: paper }));
-  const out = join(work, paper ?? 'by-basis');
-  const options = ['--settings', settings, '--out', out, '--date', '2025-03-14', '--quiet'];
+  writeFileSync(settings, JSON.stringify({ ...own, ...changed }));
+  const out = join(work, name);
+  const options = [...more, '--settings', settings, '--out', out, '--date', '2025-03-14', '--quiet'];
   const run = spawnSync(
     process.execPath,
     [

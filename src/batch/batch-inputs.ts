@@ -4,15 +4,16 @@ import type { OpenItem } from '../model/open-item.js';
 import type { Settings } from '../model/settings.js';
 import { readCatalogue } from '../read/company/catalogue.js';
 import { readColumnMap } from '../read/table/column-map.js';
-import { findCompanyFiles } from '../read/file/find.js';
+import { companyPaths, findCompanyFiles } from '../read/file/find.js';
 import { readLibrary } from '../read/company/library.js';
-import { readLists } from '../read/list/lists.js';
+import { readLists, type ListCount } from '../read/list/lists.js';
 import { readSettings } from '../read/company/settings.js';
 import type { BatchOptions } from './batch-options.js';
-import { readLogo } from './logo.js';
+import { logoPath, readLogo } from './logo.js';
 
 /** Everything that a batch reads before it plans. */
 export interface BatchInputs {
+  readonly lists: ListCount;
   /** In natural order of their ids. */
   readonly jobs: readonly JobList[];
   readonly settings: Settings;
@@ -40,6 +41,7 @@ export async function readInputs(options: BatchOptions, signal?: AbortSignal): P
   const { lists } = options;
   const files = await findCompanyFiles(lists, options);
   const settings = await readSettings(files.settings);
+  const { company } = settings.settings;
   const map = files.columns === undefined ? undefined : await readColumnMap(files.columns);
   const library =
     files.library === undefined ? undefined : await readLibrary(files.library, settings.settings, signal);
@@ -54,15 +56,18 @@ export async function readInputs(options: BatchOptions, signal?: AbortSignal): P
       columns: map?.map ?? undefined,
       dialect: options.dialect,
       jobFacts: options.jobFacts,
+      answers: options.answers,
+      equipmentFacts: options.equipmentFacts,
       stdinJob: options.job,
-      exclude: [files.catalogue, files.library].filter((path) => path !== undefined),
+      exclude: [...companyPaths(files), logoPath(company.logo, files.settings)].filter((path) => path !== ''),
       stdin: options.stdin,
       signal,
     }),
-    readLogo(settings.settings.company.logo, files.settings),
+    readLogo(company.logo, files.settings),
   ]);
   const withoutWhichNothing = [...settings.unreadable, ...(map?.unreadable ?? [])];
   return {
+    lists: read.lists,
     jobs: read.jobs,
     settings: settings.settings,
     catalogue: catalogueUsed,

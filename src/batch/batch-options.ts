@@ -2,6 +2,7 @@ import type { Appendix } from '../model/appendices.js';
 import type { ExitStatus } from '../model/exit-status.js';
 import type { AskedModel } from '../model/list.js';
 import type { Note, OpenItem, JobItem } from '../model/open-item.js';
+import type { ListCount } from '../read/list/lists.js';
 import type { ReportLine } from '../output/tables.js';
 import type { Dialect } from '../read/table/dialect.js';
 
@@ -11,7 +12,7 @@ export interface BatchOptions {
   readonly make: 'pack' | 'plan';
   /** Files, folders or `-`. */
   readonly lists: readonly string[];
-  /** Each of the four: by default `catalogue.csv`, `library.csv`, `columns.json`, `settings.json` beside the first list, where they exist. */
+  /** Each of the four: by default `catalogue.csv`, `library.csv` (or workbooks of these names), `columns.json`, `settings.json` beside the first list, where they exist. */
   readonly catalogue?: string | undefined;
   readonly library?: string | undefined;
   readonly columns?: string | undefined;
@@ -19,6 +20,10 @@ export interface BatchOptions {
   /** How the lists are written; goes before the column map, and what neither states is found out. */
   readonly dialect?: Dialect | undefined;
   readonly jobFacts?: string | undefined;
+  /** Files of answers, in their order. */
+  readonly answers?: readonly string[] | undefined;
+  /** Files of equipment facts and cable schedules, in their order. */
+  readonly equipmentFacts?: readonly string[] | undefined;
   /** Only this job. */
   readonly job?: string | undefined;
   /** The output folder; default `out`. */
@@ -75,6 +80,8 @@ export interface BatchResult {
   readonly exitStatus: ExitStatus;
   /** The output folder, as given. */
   readonly out: string;
+  /** None where the run was stopped while it read them. */
+  readonly lists: ListCount;
   /** One a job, in natural order of their ids; jobs that an interrupted run didn't reach are `failed`, `nothing`. */
   readonly jobs: readonly ReportLine[];
   /** Those of no job first, then by job. */

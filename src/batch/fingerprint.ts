@@ -83,6 +83,7 @@ export function jobFingerprints(): (job: JobList) => Fingerprint {
       job.line,
       job.items,
       job.lost,
+      job.accepted ?? [],
       job.rows.map((row) => [ofSheet(row.sheet), row.line, row.facts, [...row.unreadable]]),
     ]);
 }

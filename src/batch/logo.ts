@@ -12,6 +12,11 @@ export interface Logo {
   readonly items: readonly OpenItem[];
 }
 
+/** Where the company's logo is: beside the settings file; `` where there is none. */
+export function logoPath(logo: string, settings: string | undefined): string {
+  return logo === '' || settings === undefined ? logo : resolve(dirname(settings), logo);
+}
+
 /**
  * Reads the company's logo.
  * @param logo path as the settings have it, beside the settings file; ``: none
@@ -19,7 +24,7 @@ export interface Logo {
  */
 export async function readLogo(logo: string, settings: string | undefined): Promise<Logo> {
   if (logo === '') return { dataUrl: undefined, items: [] };
-  const path = settings === undefined ? logo : resolve(dirname(settings), logo);
+  const path = logoPath(logo, settings);
   // The settings are the company's own: a link is followed here.
   const picture = await readPicture(await realpath(path).catch(() => path), true);
   if (!('fault' in picture)) return { dataUrl: dataUrl(picture), items: [] };

@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { setImmediate as pause } from 'node:timers/promises';
 import { uncheckedClauses } from '../documents/parts/clause-checks.js';
 import { documentsLeftOut } from '../documents/parts/context.js';
+import { withAccepted } from './accepted.js';
 import { EXIT, type ExitStatus } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import { inOrder } from '../model/item-order.js';
@@ -22,13 +23,14 @@ import type { BatchContext } from './batch-context.js';
 import { fingerprint, type Fingerprint } from './fingerprint.js';
 import { areIntact, writePack } from './pack-files.js';
 import type { PackRecord } from './pack-records.js';
+import { placedIn, type Placed } from './placed.js';
 import { printPages, type Enclosed } from './print-pages.js';
 import type { JobPhotos } from './photos.js';
 
 /** What came of one job. */
 export interface MadeJob {
   readonly line: ReportLine;
-  readonly name: string;
+  readonly placed: readonly Placed[];
   /** Names of the PDFs in its folder that show its plan. */
   readonly documents: readonly string[];
   readonly items: readonly OpenItem[];
@@ -87,6 +89,7 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     // A photo that isn't printed is told with all that is open, in the pack too.
     const more = [...shown.items, ...(sheets?.items ?? [])];
     if (more.length > 0) plan = { ...plan, openItems: inOrder([...plan.openItems, ...more]) };
+    plan = withAccepted(plan, job);
     return await makePack(plan, { photos: shown.photos, sheets: sheets?.sheets }, making, batch);
   } catch (error) {
     if (batch.signal.aborted) return undefined;
@@ -141,6 +144,9 @@ async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: Batc
     basis: plan.basis,
     submittable: plan.submittable,
     protectors: plan.protectors.length,
+    address: plan.address,
+    revision: plan.revision,
+    placed: placedIn(plan),
     unchecked: uncheckedClauses(plan, batch.settings),
     items: plan.openItems,
     orders: plan.orders,
@@ -204,15 +210,19 @@ function fromRecord(record: PackRecord, done: ReportLine['done'], more: readonly
     missing: count('missing'),
     conflict: count('conflict'),
     confirm: count('confirm'),
+    jobName: record.name,
+    address: record.address,
+    revision: record.revision,
+    record: 'planned',
   };
   const pages = record.printedPlan === record.plan ? record.files.filter((f) => f.name.endsWith('.pdf')) : [];
   return {
     line,
-    name: record.name,
+    placed: record.placed,
     documents: pages.map((file) => file.name),
     items,
     unchecked: record.unchecked,
-    orders: record.orders.map((order) => ({ job: record.job, ...order })),
+    orders: record.orders.map((order) => ({ job: record.job, ...order, draft: !record.submittable })),
     exitStatus: record.submittable ? EXIT.complete : EXIT.drafts,
   };
 }
@@ -268,8 +278,12 @@ function failed(
       missing: count('missing'),
       conflict: count('conflict'),
       confirm: count('confirm'),
+      jobName: job.facts.job_name?.value ?? '',
+      address: job.facts.address?.value ?? '',
+      revision: job.facts.revision?.value ?? '',
+      record: 'planned',
     },
-    name: job.facts.job_name?.value ?? '',
+    placed: plan ? placedIn(plan) : [],
     documents: [],
     items,
     unchecked: [],

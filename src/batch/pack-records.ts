@@ -13,6 +13,7 @@ import { OUTPUT_MESSAGES } from '../model/messages/output.js';
 import { itemAt, note } from '../model/message.js';
 import { visible } from '../words/visible.js';
 import { isPackFile, isPackFolder } from './pack-names.js';
+import { placedSchema } from './placed.js';
 
 /** 32 hex digits; they are parts of paths. */
 const fingerprintSchema = z.string().regex(/^[0-9a-f]{32}$/);
@@ -46,6 +47,11 @@ const recordSchema = z.object({
   basis: z.enum(BASES),
   submittable: z.boolean(),
   protectors: z.number(),
+  /** What the report tells of the job beside its name; records of before don't say. */
+  address: z.string().default(''),
+  revision: z.string().default(''),
+  /** Its protectors, as the report lists and finds them; records of before don't say. */
+  placed: z.array(placedSchema).default([]),
   /** Clauses that its papers cite and that nobody of the company has checked; records of before don't say. */
   unchecked: z.array(z.string()).default([]),
   items: z.array(openItemSchema),

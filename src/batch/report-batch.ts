@@ -14,6 +14,7 @@ import type { BatchResult } from './batch-options.js';
 import { changesSince, readLastRun, runToKeep, writeLastRun, type LastRun } from './last-run.js';
 import type { MadeJob } from './make-job.js';
 import { modelsAskedFor } from './missing-models.js';
+import { questionsOfBatch, writeQuestions } from './questions-files.js';
 import { reportPage } from './report-page.js';
 
 /** Puts items of no job under the empty job. */
@@ -53,9 +54,14 @@ export async function reportBatch(
   const planned = new Set(made.map((job) => job.line.job));
   const jobs = inputs.jobs.filter(({ job }) => planned.has(job));
   const models = modelsAskedFor(inputs.missingModels, jobs, items);
+  // A run that was stopped, or could read nothing, knows too little to ask.
+  if (whole && made.length > 0) {
+    const kept = await writeQuestions(out, batch.own, questionsOfBatch(items, jobs));
+    items.unshift(...ofNoJob(kept));
+  }
   await writeWhole(out, tables(made, items, models, whole, inputs));
   // Nothing was read: what an earlier run wrote is left alone.
-  if (made.length > 0) await compareRuns(made, items, all, batch);
+  if (made.length > 0) await compareRuns(made, items, all, batch, inputs);
   const statuses: ExitStatus[] = [
     ...made.map((job) => job.exitStatus),
     inputs.unreadable.length > 0 ? EXIT.unreadable : EXIT.complete,
@@ -64,6 +70,7 @@ export async function reportBatch(
   return {
     exitStatus: statuses.reduce((worst, status) => (status > worst ? status : worst), EXIT.complete),
     out,
+    lists: inputs.lists,
     jobs: made.map((job) => job.line),
     items,
     unreadable: inputs.unreadable,
@@ -108,6 +115,7 @@ async function compareRuns(
   items: readonly JobItem[],
   all: number,
   { out, own, options }: UnprintedContext,
+  { lists, unreadable }: BatchInputs,
 ): Promise<void> {
   const before = await readLastRun(own);
   const lines = made.map((job) => job.line);
@@ -116,7 +124,9 @@ async function compareRuns(
   const compared = before && partial ? { ...before, jobs: sharedJobs(before, now) } : before;
   if (options.make === 'pack') {
     const changes = compared && changesSince(compared, now);
-    const page = await reportPage({ date: options.date, jobs: made, items, changes, all }, options.templates);
+    const otherUnreadable = unreadable.length - lists.unreadable;
+    const source = { date: options.date, lists, otherUnreadable, jobs: made, items, changes, all };
+    const page = await reportPage(source, options.templates);
     await writeWholeFile(join(out, 'report.html'), page);
   }
   const jobs = new Map([...(partial ? (before?.jobs ?? []) : []), ...now.jobs].map((job) => [job.job, job]));

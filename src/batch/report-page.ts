@@ -1,17 +1,17 @@
-import { told } from '../words/messages/told.js';
-import type { JobItem } from '../model/open-item.js';
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { z } from 'zod';
 import { loadTemplates } from '../documents/parts/templates.js';
-import type { ReportLine } from '../output/tables.js';
-import { gapsOf, gapText } from '../screen/gaps.js';
-import { counted, printable } from '../screen/text-table.js';
-import { placeText } from '../words/origin.js';
-import type { Sentence } from '../model/sentence.js';
-import { byLead } from '../model/item-order.js';
 import { byNaturalOrder } from '../model/natural-order.js';
-import { WHOS } from '../model/words.js';
+import type { JobItem } from '../model/open-item.js';
+import type { Sentence } from '../model/sentence.js';
+import type { ReportLine } from '../output/tables.js';
+import { embeddedFonts } from '../print/fonts.js';
+import type { ListCount } from '../read/list/lists.js';
+import { counted } from '../screen/text-table.js';
+import { told } from '../words/messages/told.js';
+import { placedSchema, type Placed } from './placed.js';
+import { factGroups, factGroupsSchema } from './report-facts.js';
 
 const count = z.object({ value: z.string(), count: z.number() });
 
@@ -22,6 +22,10 @@ const ReportPageSchema = z.object({
   script: z.string(),
   scriptHash: z.string().regex(/^[A-Za-z0-9+/]{43}=$/),
   summary: z.string(),
+  /** `` where every list and company file could be read. */
+  unread: z.string(),
+  /** The tables of the batch beside the page. */
+  tables: z.array(z.object({ file: z.string(), what: z.string(), last: z.boolean() })),
   /** `` for a run that reached its end. */
   stopped: z.string(),
   statuses: z.array(count),
@@ -30,48 +34,38 @@ const ReportPageSchema = z.object({
   jobs: z.array(
     z.object({
       job: z.string(),
-      name: z.string(),
+      jobName: z.string(),
+      address: z.string(),
+      revision: z.string(),
       status: z.enum(['complete', 'draft', 'failed']),
       done: z.enum(['printed', 'unchanged', 'nothing']),
       basis: z.string(),
       protectors: z.number(),
+      placed: z.array(placedSchema.extend({ guards: z.string() })),
       missing: z.number(),
       conflict: z.number(),
       confirm: z.number(),
       documents: z.array(z.object({ text: z.string(), href: z.string().regex(/^[A-Za-z0-9._/-]+$/) })),
+      /** How many facts hold it back: `4 facts`; `` for none. */
+      held: z.string(),
+      holds: z.string(),
       openItems: z.array(z.string()),
     }),
   ),
   changes: z.array(z.string()),
+  changesSummary: z.string(),
+  fewChanges: z.boolean(),
   noChanges: z.string(),
-  /** Clauses that nobody of the company has checked against the edition in force, a line a basis. */
-  unchecked: z.array(z.string()),
-  /** Gaps that several jobs share, a line each. */
-  gaps: z.array(z.string()),
-  groups: z.array(
-    z.object({
-      who: z.string(),
-      count: z.number(),
-      open: z.boolean(),
-      items: z.array(
-        z.object({
-          severity: z.string(),
-          jobs: z.string(),
-          place: z.string(),
-          message: z.string(),
-          code: z.string(),
-          hint: z.string(),
-        }),
-      ),
-    }),
-  ),
+  /** Clauses that nobody of the company has checked against the edition in force, by basis. */
+  unchecked: z.array(z.object({ basis: z.string(), count: z.number(), clauses: z.string() })),
+  groups: factGroupsSchema,
 });
 type ReportPage = z.infer<typeof ReportPageSchema>;
 
 /** A job as the report shows it. */
 export interface ReportedJob {
   readonly line: ReportLine;
-  readonly name: string;
+  readonly placed: readonly Placed[];
   /** Clauses that its papers cite and that nobody of the company has checked. */
   readonly unchecked: readonly string[];
   /** Names of the PDFs in its folder. */
@@ -82,6 +76,9 @@ export interface ReportedJob {
 export interface ReportSource {
   /** `YYYY-MM-DD`. */
   readonly date: string;
+  readonly lists: ListCount;
+  /** Company files (catalogue, library, job facts) that couldn't be read. */
+  readonly otherUnreadable: number;
   readonly jobs: readonly ReportedJob[];
   readonly items: readonly JobItem[];
   /** Sentences; undefined: this is the first run. */
@@ -105,8 +102,17 @@ const HEADINGS = [
   plain('Documents'),
   plain('What holds it back'),
 ];
-/** Items of one job or jobs of one item that are named before the rest is counted. */
+/** The tables of a batch; those of what to buy and to fill in are written by a run that reached its end alone. */
+const TABLES = [
+  { file: 'open-items.csv', what: 'what is open', whole: false },
+  { file: 'report.csv', what: 'the state of each job', whole: false },
+  { file: 'order-list.csv', what: 'what to buy', whole: true },
+  { file: 'missing-models.csv', what: 'models to add to the library', whole: true },
+];
+/** Items of one job that are named before the rest is counted. */
 const MOST = 5;
+/** Changes that are shown before they are folded. */
+const FEW = 10;
 
 /**
  * `report.html`: the batch as one page that opens from disk, with no server and nothing fetched.
@@ -115,24 +121,29 @@ const MOST = 5;
  * @throws Failure where the template can't be used
  */
 export async function reportPage(source: ReportSource, templates: string | undefined): Promise<string> {
-  const shipped = await loadTemplates(templates);
-  const script = await readFile(new URL('../../templates/report/report.js', import.meta.url), 'utf8');
-  const view = ReportPageSchema.parse(pageView(source, shipped.style('report'), script));
-  return shipped.render('report', view);
+  const [shipped, fonts, script] = await Promise.all([
+    loadTemplates(templates),
+    embeddedFonts(),
+    readFile(new URL('../../templates/report/report.js', import.meta.url), 'utf8'),
+  ]);
+  const style = shipped.style('report');
+  const view = ReportPageSchema.parse(pageView(source, style, script));
+  const faces = fonts.standAloneKit.css(shipped.render('report', view));
+  return shipped.render('report', { ...view, style: `${faces}\n${style}` });
 }
 
-function pageView(
-  { date, jobs, items, changes, all }: ReportSource,
-  style: string,
-  script: string,
-): ReportPage {
+function pageView(source: ReportSource, style: string, script: string): ReportPage {
+  const { date, jobs, items, changes, all } = source;
   const lines = jobs.map((job) => job.line);
   const tally = (values: readonly string[], of: (line: ReportLine) => string) =>
     values.map((value) => ({ value, count: lines.filter((line) => of(line) === value).length }));
   const statuses = tally(['complete', 'draft', 'failed'], (line) => line.status);
   const blocking = new Map<string, Sentence[]>();
   for (const { job, item } of items) {
-    if (item.severity !== 'confirm') blocking.set(job, [...(blocking.get(job) ?? []), told(item).message]);
+    if (item.severity === 'confirm') continue;
+    const own = blocking.get(job) ?? [];
+    own.push(told(item).message);
+    blocking.set(job, own);
   }
   const said = statuses.map((s) => `${s.count} ${s.value}`).join(', ');
   return {
@@ -140,31 +151,62 @@ function pageView(
     style,
     script,
     scriptHash: createHash('sha256').update(script, 'utf8').digest('base64'),
-    summary: `${date}: ${counted(lines.length, 'job')}, ${said}.`,
+    summary: `${date}: ${listsText(source.lists)}; ${counted(lines.length, 'job')}: ${said}.`,
+    unread: unreadText(source),
+    tables: TABLES.filter(({ whole }) => !whole || lines.length === all).map(({ file, what }, at, of) => ({
+      file,
+      what,
+      last: at === of.length - 1,
+    })),
     stopped:
       lines.length < all ? `The run was stopped: ${lines.length} of ${all} jobs are in this report.` : '',
     statuses,
     deeds: tally(['printed', 'unchanged', 'nothing'], (line) => line.done),
     headings: HEADINGS,
-    jobs: jobs.map(({ line, name, documents }) => ({
-      ...line,
-      name,
-      documents: documents.map((file) => ({
-        text: file.replace(/\.pdf$/, ''),
-        href: `${line.folder}/${file}`,
-      })),
-      openItems: firstOf(blocking.get(line.job) ?? []),
-    })),
+    jobs: jobs.map((job) => jobView(job, blocking.get(job.line.job) ?? [])),
     changes: [...(changes ?? [])],
+    changesSummary: counted(changes?.length ?? 0, 'change'),
+    fewChanges: (changes?.length ?? 0) <= FEW,
     noChanges: changes ? 'Nothing changed since the last run.' : 'This is the first run into this folder.',
-    unchecked: uncheckedLines(jobs),
-    gaps: gapsOf(items).map(gapText),
-    groups: groupsOf(items),
+    unchecked: uncheckedClauses(jobs),
+    groups: factGroups(items),
   };
 }
 
-/** `nec-2023: 110.3(B), 230.67`, each clause once. */
-function uncheckedLines(jobs: readonly ReportedJob[]): string[] {
+/** `60 lists, 1 unreadable`. */
+function listsText({ all, unreadable }: ListCount): string {
+  return `${counted(all, 'list')}${unreadable === 0 ? '' : `, ${String(unreadable)} unreadable`}`;
+}
+
+function unreadText({ lists, otherUnreadable }: ReportSource): string {
+  const what = [
+    ...(lists.unreadable === 0 ? [] : [counted(lists.unreadable, 'list')]),
+    ...(otherUnreadable === 0 ? [] : [counted(otherUnreadable, 'company file')]),
+  ];
+  if (what.length === 0) return '';
+  const jobs = lists.unreadable === 0 ? '' : ' Jobs that stand on such a list alone are not in this report.';
+  return `${what.join(' and ')} could not be read: see the open items of the office.${jobs}`;
+}
+
+function jobView(
+  { line, placed, documents }: ReportedJob,
+  blocking: readonly Sentence[],
+): ReportPage['jobs'][number] {
+  return {
+    ...line,
+    placed: placed.map((one) => ({ ...one, guards: one.guards.join(', ') })),
+    documents: documents.map((file) => ({
+      text: file.replace(/\.pdf$/, '').replaceAll('-', ' '),
+      href: `${line.folder}/${file}`,
+    })),
+    held: blocking.length === 0 ? '' : counted(blocking.length, 'fact'),
+    holds: blocking.length === 1 ? 'holds it back' : 'hold it back',
+    openItems: firstOf(blocking),
+  };
+}
+
+/** The clauses of each basis that nobody has checked, each once. */
+function uncheckedClauses(jobs: readonly ReportedJob[]): ReportPage['unchecked'] {
   const byBasis = new Map<string, Set<string>>();
   for (const { line, unchecked } of jobs) {
     const known = byBasis.get(line.basis) ?? new Set<string>();
@@ -172,51 +214,13 @@ function uncheckedLines(jobs: readonly ReportedJob[]): string[] {
     byBasis.set(line.basis, known);
   }
   return [...byBasis].flatMap(([basis, clauses]) =>
-    clauses.size === 0 ? [] : [`${basis}: ${[...clauses].sort(byNaturalOrder).join(', ')}`],
+    clauses.size === 0
+      ? []
+      : [{ basis, count: clauses.size, clauses: [...clauses].sort(byNaturalOrder).join(', ') }],
   );
 }
 
 function firstOf(messages: readonly Sentence[]): string[] {
   const more = messages.length - MOST;
   return more > 0 ? [...messages.slice(0, MOST), `and ${more} more: see open-items.csv`] : [...messages];
-}
-
-/** Open items by who can supply them; what several jobs share stands once. */
-function groupsOf(items: readonly JobItem[]): ReportPage['groups'] {
-  return WHOS.flatMap((who) => {
-    const own = items.filter(({ item }) => item.who === who);
-    if (own.length === 0) return [];
-    const shared = new Map<string, { first: JobItem; jobs: string[] }>();
-    for (const one of own) {
-      const key = JSON.stringify([one.item.severity, one.item.code, one.item.values]);
-      const known = shared.get(key);
-      if (known) known.jobs.push(one.job);
-      else shared.set(key, { first: one, jobs: [one.job] });
-    }
-    const rows = [...shared.values()].sort((a, b) => byLead(a.first.item, b.first.item));
-    return [
-      {
-        who,
-        count: own.length,
-        open: own.some(({ item }) => item.severity !== 'confirm'),
-        items: rows.map(({ first: { item }, jobs }) => {
-          const { message, hint } = told(item);
-          return {
-            severity: item.severity,
-            jobs: jobsText(jobs),
-            place: jobs.length > 1 ? '' : printable(placeText(item)),
-            message,
-            code: item.code,
-            hint,
-          };
-        }),
-      },
-    ];
-  });
-}
-
-function jobsText(jobs: readonly string[]): string {
-  const named = [...new Set(jobs)].filter((job) => job !== '');
-  const more = named.length - MOST;
-  return more > 0 ? `${named.slice(0, MOST).join('; ')} and ${more} more` : named.join('; ');
 }

@@ -122,6 +122,7 @@ function nothingMade(out: string, inputs: BatchInputs): BatchResult {
   return {
     exitStatus: EXIT.unreadable,
     out,
+    lists: inputs.lists,
     jobs: [],
     items: ofNoJob([...inputs.unreadable, ...inputs.items]),
     unreadable: inputs.unreadable,
@@ -136,6 +137,7 @@ function stoppedWhileReading(out: string): BatchResult {
   return {
     exitStatus: EXIT.interrupted,
     out,
+    lists: { all: 0, unreadable: 0 },
     jobs: [],
     items: ofNoJob([item]),
     unreadable: [],

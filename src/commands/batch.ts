@@ -9,11 +9,12 @@ import { CREW_LANGUAGES, isCrewLanguage } from '../words/crew-language.js';
 import { isOwnerLanguage, OWNER_LANGUAGE_CODES } from '../words/languages.js';
 import { progressBar, progressLine } from '../screen/progress.js';
 import { counted, printable } from '../screen/text-table.js';
-import { batchTable, draftsText, itemsText, itemText, noteText } from '../screen/tell.js';
+import { itemText, noteText } from '../screen/item-text.js';
+import { batchTable, draftsText, itemsText } from '../screen/tell.js';
 import type { CommonOptions, Context } from './context.js';
 import { dateOfRun } from './date.js';
 import { dialectOf, type DialectArguments } from './dialect.js';
-import { listsOf, textOption, WrongCommandLine } from './usage.js';
+import { listsOf, textOption, textOptions, WrongCommandLine } from './usage.js';
 
 /** What `pack` and `plan` are given on the command line, as the parser hands it over. */
 export interface BatchArguments extends CommonOptions, DialectArguments {
@@ -23,6 +24,8 @@ export interface BatchArguments extends CommonOptions, DialectArguments {
   readonly columns?: string | undefined;
   readonly settings?: string | undefined;
   readonly jobFacts?: string | undefined;
+  readonly answers?: string | readonly string[] | undefined;
+  readonly equipmentFacts?: string | readonly string[] | undefined;
   readonly job?: string | undefined;
   readonly out?: string | undefined;
   readonly date?: string | undefined;
@@ -87,6 +90,8 @@ function batchOptions(make: BatchOptions['make'], given: BatchArguments, context
     settings: textOption('settings', given.settings),
     dialect: dialectOf(given),
     jobFacts: textOption('job-facts', given.jobFacts),
+    answers: textOptions('answers', given.answers),
+    equipmentFacts: textOptions('equipment-facts', given.equipmentFacts),
     job: textOption('job', given.job),
     out: textOption('out', given.out),
     date: dateOfRun(date, epoch, new Date()),
@@ -190,24 +195,27 @@ function tell(
   if (given.quiet) return;
   context.err(draftsText(jobs, items));
   if (jobs.length > 0) {
+    const { all, unreadable: unread } = result.lists;
+    const lists = unread === 0 ? '' : `${counted(all, 'list')}, ${String(unread)} unreadable; `;
     const drafts = jobs.filter((j) => j.status === 'draft').length;
     const failed = jobs.filter((j) => j.status === 'failed').length;
     const not = [drafts > 0 ? counted(drafts, 'draft') : '', failed > 0 ? `${String(failed)} failed` : ''];
     const among = not.filter((s) => s !== '').join(', ');
     context.err(
-      `${counted(jobs.length, 'job')} in ${printable(result.out)}${among === '' ? '' : `: ${among}`}\n`,
+      `${lists}${counted(jobs.length, 'job')} in ${printable(result.out)}${among === '' ? '' : `: ${among}`}\n`,
     );
   }
 }
 
 function jsonOf(make: BatchOptions['make'], result: BatchResult): unknown {
-  const { exitStatus, out, jobs, items, unreadable, missingModels, leftFolders, interrupted } = result;
+  const { exitStatus, out, lists, jobs, items, unreadable, missingModels, leftFolders, interrupted } = result;
   const flat = ({ job, item }: JobItem): unknown => ({ job, ...itemInEnglish(item) });
   return {
     version: 1,
     command: make,
     exitStatus,
     out,
+    lists,
     jobs,
     openItems: items.map(flat),
     unreadable: unreadable.map(itemInEnglish),

@@ -6,7 +6,8 @@ import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { coverTable, gapsText, lacksText, libraryTable, partsText, type ModelTold } from '../screen/range.js';
 import { counted, printable } from '../screen/text-table.js';
-import { itemsText, itemText } from '../screen/tell.js';
+import { itemText } from '../screen/item-text.js';
+import { itemsText } from '../screen/tell.js';
 import type { Act, CommonOptions, Context } from './context.js';
 import { withCommonOptions } from './options.js';
 import { listsOf, textOption, WrongCommandLine } from './usage.js';
@@ -24,11 +25,11 @@ export function addCatalogue(parser: Argv, act: Act): Argv {
     'Check a catalogue: what each part may be used for, and what no part is there for',
     (p) =>
       withCommonOptions(p)
-        .positional('file', { type: 'string', describe: 'CSV of the protectors that you stock' })
+        .positional('file', { type: 'string', describe: 'CSV or workbook of the protectors that you stock' })
         .option('library', {
           type: 'string',
           requiresArg: true,
-          describe: 'Check this CSV of equipment too, or alone: which facts each model lacks',
+          describe: 'Check this CSV or workbook of equipment too, or alone: which facts each model lacks',
         })
         .option('settings', {
           type: 'string',
@@ -109,7 +110,8 @@ async function settingsFor(
   beside: string,
 ): Promise<Checked & { readonly settings: Settings }> {
   const { findCompanyFiles, readSettings } = await import('../index.js');
-  const found = await findCompanyFiles([beside], {});
+  // Only settings are looked for: which catalogue and library are meant is stated.
+  const found = await findCompanyFiles([beside], { catalogue: beside, library: beside });
   return readSettings(named ?? found.settings);
 }
 

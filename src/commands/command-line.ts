@@ -4,12 +4,13 @@ import yargs, { type Argv } from 'yargs';
 import type { ExitStatus } from '../index.js';
 import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
-import { noteText } from '../screen/tell.js';
+import { noteText } from '../screen/item-text.js';
 import { MACHINE_MESSAGES } from '../model/messages/machine.js';
 import { addCatalogue } from './catalogue.js';
 import { addColumns } from './columns.js';
 import type { Act, Context } from './context.js';
 import { faultNote } from './ending.js';
+import { addFields } from './fields.js';
 import { addPack } from './pack.js';
 import { addPlan } from './plan.js';
 import { addRead } from './read.js';
@@ -57,7 +58,17 @@ function parser(programVersion: string, act: Act): Argv {
       'parse-numbers': false,
       'parse-positional-numbers': false,
     });
-  const commands = [addPack, addPlan, addRead, addColumns, addCatalogue, addWhy, addRules, addStart];
+  const commands = [
+    addPack,
+    addPlan,
+    addRead,
+    addColumns,
+    addCatalogue,
+    addFields,
+    addWhy,
+    addRules,
+    addStart,
+  ];
   return commands
     .reduce((known, add) => add(known, act), empty)
     .example('$0 pack fixtures/demo --out out/demo', 'plans and prints every job of the demo')

@@ -2,6 +2,7 @@ import type { ExitStatus } from '../index.js';
 import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { MACHINE_MESSAGES } from '../model/messages/machine.js';
+import { areFilesFew } from './open-files.js';
 import { refusalText, runOut } from '../words/refusals.js';
 
 type Told = ReturnType<typeof note>;
@@ -37,7 +38,7 @@ export function watchStreams(streams: Readonly<Record<string, NodeJS.WriteStream
  * @param error as thrown
  */
 export function faultNote(error: unknown): Told {
-  const because = runOut(error);
+  const because = runOut(error, areFilesFew());
   if (because !== undefined) return note(MACHINE_MESSAGES.ranOut, { because });
   return note(COMMAND_MESSAGES.fault, { what: error instanceof Error ? error.message : String(error) });
 }

@@ -25,11 +25,11 @@ export function withInputOptions<T>(parser: Argv<T>) {
   return withCommonOptions(parser)
     .option(
       'catalogue',
-      text('CSV of the protectors that you stock; by default catalogue.csv beside the first list'),
+      text('The protectors that you stock, CSV or workbook; by default catalogue.csv beside the first list'),
     )
     .option(
       'library',
-      text('CSV of equipment by maker and model; by default library.csv beside the first list'),
+      text('Equipment by maker and model, CSV or workbook; by default library.csv beside the first list'),
     )
     .option('columns', text('JSON that says which heading means which field; by default columns.json there'))
     .option('settings', text('JSON with company, paper, labels, thresholds; by default settings.json there'))
@@ -37,7 +37,12 @@ export function withInputOptions<T>(parser: Argv<T>) {
     .option('delimiter', text('Between cells of the lists: comma, semicolon, tab, bar; by default found out'))
     .option('decimal', text('Decimal mark of the lists: point, comma; by default found out'))
     .option('heading-line', text('Line of the heading of each list, first line 1; by default found out'))
-    .option('job-facts', text('CSV of facts by job'))
+    .option('job-facts', text('Facts by job, CSV or workbook'))
+    .option('answers', text('questions.csv with its answers filled in; may be given several times'))
+    .option(
+      'equipment-facts',
+      text('Facts by job and tag, or a cable schedule (from, to, length); may be given several times'),
+    )
     .option('job', text('Only this job'));
 }
 

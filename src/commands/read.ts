@@ -3,8 +3,9 @@ import type { JobItem } from '../index.js';
 import type { Argv } from 'yargs';
 import type { ExitStatus } from '../index.js';
 import { surveyText } from '../screen/survey.js';
-import { itemsText, itemText } from '../screen/tell.js';
-import { dialectText } from '../screen/understood.js';
+import { itemText } from '../screen/item-text.js';
+import { itemsText } from '../screen/tell.js';
+import { dialectText, mapText, wordsTable } from '../screen/understood.js';
 import type { Act, Context } from './context.js';
 import { withInputOptions } from './options.js';
 import { readAll, type ReadingArguments } from './reading.js';
@@ -61,7 +62,11 @@ async function read(
     };
     context.out(`${JSON.stringify(result, null, 2)}\n`);
   } else {
-    context.out(reading.read.understood.map(dialectText).join(''));
+    for (const file of reading.read.understood) {
+      context.out(dialectText(file));
+      if (reading.map !== null) context.out(mapText(file, reading.map.map, reading.map.path));
+      else context.out(wordsTable(file));
+    }
     for (const survey of surveys) context.out(`\n${surveyText(survey)}`);
   }
   return exitStatus;

@@ -1,7 +1,7 @@
-import type { OpenItem, ReadResult, Settings } from '../index.js';
+import type { ColumnMap, OpenItem, ReadResult, Settings } from '../index.js';
 import type { CommonOptions, Context } from './context.js';
 import { dialectOf, type DialectArguments } from './dialect.js';
-import { textOption } from './usage.js';
+import { textOption, textOptions } from './usage.js';
 
 /** The options of a command that reads lists. */
 export interface ReadingArguments extends CommonOptions, DialectArguments {
@@ -10,6 +10,8 @@ export interface ReadingArguments extends CommonOptions, DialectArguments {
   readonly columns?: string | undefined;
   readonly settings?: string | undefined;
   readonly jobFacts?: string | undefined;
+  readonly answers?: string | readonly string[] | undefined;
+  readonly equipmentFacts?: string | readonly string[] | undefined;
   readonly job?: string | undefined;
 }
 
@@ -17,6 +19,8 @@ export interface ReadingArguments extends CommonOptions, DialectArguments {
 export interface Reading {
   readonly read: ReadResult;
   readonly settings: Settings;
+  /** The column map and its path; null: none, or one that couldn't be read. */
+  readonly map: { readonly path: string; readonly map: ColumnMap } | null;
   /** Items of no job, of all files. */
   readonly items: readonly OpenItem[];
   /** Files that couldn't be read at all. */
@@ -34,7 +38,7 @@ export async function readAll(
   given: ReadingArguments,
   context: Context,
 ): Promise<Reading> {
-  const { findCompanyFiles, readColumnMap, readLibrary, readLists, readSettings } =
+  const { companyPaths, findCompanyFiles, readColumnMap, readLibrary, readLists, readSettings } =
     await import('../index.js');
   const named = Object.entries({
     catalogue: textOption('catalogue', given.catalogue),
@@ -54,13 +58,16 @@ export async function readAll(
     columns: map?.map ?? undefined,
     dialect: dialectOf(given),
     jobFacts: textOption('job-facts', given.jobFacts),
+    answers: textOptions('answers', given.answers),
+    equipmentFacts: textOptions('equipment-facts', given.equipmentFacts),
     stdinJob: textOption('job', given.job),
-    exclude: [files.catalogue, files.library].filter((path) => path !== undefined),
+    exclude: companyPaths(files),
     stdin: context.stdin,
   });
   return {
     read,
     settings: settings.settings,
+    map: files.columns === undefined || !map?.map ? null : { path: files.columns, map: map.map },
     items: [...settings.items, ...(library?.items ?? []), ...read.items],
     unreadable: [
       ...settings.unreadable,

@@ -42,6 +42,12 @@ export function textOption(name: string, value: string | readonly string[] | und
   return filled(`--${name}`, unmarkPlain(value));
 }
 
+/** A text option that may be given several times. */
+export function textOptions(name: string, value: string | readonly string[] | undefined): readonly string[] {
+  const all = value === undefined ? [] : typeof value === 'string' ? [value] : value;
+  return all.map((one) => filled(`--${name}`, unmarkPlain(one)));
+}
+
 function filled(what: string, text: string): string {
   if (text === '') throw new WrongCommandLine(note(COMMAND_MESSAGES.emptyValue, { what }));
   return text;

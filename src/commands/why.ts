@@ -1,4 +1,4 @@
-import { withEnglish } from '../words/english-beside.js';
+import { itemInEnglish, withEnglish } from '../words/english-beside.js';
 import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Argv } from 'yargs';
@@ -7,11 +7,11 @@ import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { protectorInEnglish } from '../words/protector-in-english.js';
 import { askedOf, whyText, type Asked } from '../screen/why.js';
-import { itemText } from '../screen/tell.js';
+import { itemText } from '../screen/item-text.js';
 import type { Act, CommonOptions, Context } from './context.js';
 import { dialectOf, type DialectArguments } from './dialect.js';
 import { withInputOptions } from './options.js';
-import { textOption, unmarkPlain, WrongCommandLine } from './usage.js';
+import { textOption, textOptions, unmarkPlain, WrongCommandLine } from './usage.js';
 
 interface WhyArguments extends CommonOptions, DialectArguments {
   readonly of: string;
@@ -21,6 +21,8 @@ interface WhyArguments extends CommonOptions, DialectArguments {
   readonly columns?: string | undefined;
   readonly settings?: string | undefined;
   readonly jobFacts?: string | undefined;
+  readonly answers?: string | readonly string[] | undefined;
+  readonly equipmentFacts?: string | readonly string[] | undefined;
   readonly job?: string | undefined;
 }
 
@@ -57,8 +59,14 @@ async function why(given: WhyArguments, context: Context): Promise<0> {
 }
 
 function whyJson(job: string, asked: Asked): unknown {
+  const { accepted = [], ...others } = asked;
   const protectors = asked.protectors.map(protectorInEnglish);
-  return withEnglish({ version: 1, command: 'why', job, ...asked, protectors });
+  const data = withEnglish({ version: 1, command: 'why', job, ...others, protectors });
+  if (accepted.length === 0) return data;
+  return {
+    ...(data as object),
+    accepted: accepted.map((item) => ({ ...itemInEnglish(item), by: item.by, date: item.date })),
+  };
 }
 
 async function planAt(given: WhyArguments, context: Context): Promise<Plan> {
@@ -82,7 +90,7 @@ async function savedPlan(file: string): Promise<Plan> {
 }
 
 async function planOfList(path: string, given: WhyArguments, context: Context): Promise<Plan> {
-  const { planJob, readInputs } = await import('../index.js');
+  const { planJob, readInputs, withAccepted } = await import('../index.js');
   const job = textOption('job', given.job);
   const inputs = await readInputs({
     make: 'plan',
@@ -93,6 +101,8 @@ async function planOfList(path: string, given: WhyArguments, context: Context): 
     settings: textOption('settings', given.settings),
     dialect: dialectOf(given),
     jobFacts: textOption('job-facts', given.jobFacts),
+    answers: textOptions('answers', given.answers),
+    equipmentFacts: textOptions('equipment-facts', given.equipmentFacts),
     job,
     date: '',
     dateGiven: false,
@@ -108,7 +118,7 @@ async function planOfList(path: string, given: WhyArguments, context: Context): 
     const p = { path, jobs: inputs.jobs.map((one) => one.job) };
     throw new WrongCommandLine(note(COMMAND_MESSAGES.whichJob, p));
   }
-  return planJob(only, { catalogue: inputs.catalogue, settings: inputs.settings });
+  return withAccepted(planJob(only, { catalogue: inputs.catalogue, settings: inputs.settings }), only);
 }
 
 async function noPlan(path: string, because: string): Promise<Error> {

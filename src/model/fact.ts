@@ -13,9 +13,18 @@ export interface Place {
 /** A line of a file: where a row stands. */
 export type FileLine = Pick<Place, 'file' | 'line'>;
 
+/** Who said something, and when. */
+export interface Signed {
+  /** ``: nobody is named. */
+  readonly by: string;
+  /** As typed, by contract `YYYY-MM-DD`; ``: none. */
+  readonly date: string;
+}
+
 /** Where a value comes from. */
 export type Origin =
-  | ({ readonly from: 'list' | 'library' | 'catalogue' | 'job-facts' } & Place)
+  | ({ readonly from: 'list' | 'library' | 'catalogue' | 'job-facts' | 'equipment-facts' } & Place)
+  | ({ readonly from: 'answer' } & Place & Signed)
   | { readonly from: 'setting'; readonly name: string }
   | { readonly from: 'default'; readonly field: string }
   | { readonly from: 'rule'; readonly id: string }

@@ -1,3 +1,5 @@
+import { DEFAULT_CODES } from './default-codes.js';
+
 /**
  * Codes in the order in which items of one severity are listed: what can change more stands first, a cause before its effects.
  * A code belongs to one group; within a group items go by equipment.
@@ -21,10 +23,12 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'command/no-such-workers',
     'command/no-such-value',
     'command/nothing-to-check',
+    'command/no-such-field',
     'command/no-such-rule',
     'command/no-such-plan',
     'command/which-job',
     'command/no-such-port',
+    'command/which-file',
     'command/already-there',
     'command/fault',
     'machine/ran-out',
@@ -61,16 +65,31 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'file/not-text',
     'file/folder-without-lists',
     'file/no-rows',
+    'workbook/broken',
+    'workbook/encrypted',
+    'workbook/binary',
+    'workbook/too-large',
     'file/too-many-rows',
     'file/quote-open',
     'file/control-characters',
     'file/unseen-marks',
     'file/encoding-guessed',
+    'file/decimal-unsure',
+    'workbook/date-in-name',
+    'workbook/count-merged',
+    'workbook/rows-hidden',
+    'workbook/columns-hidden',
+    'workbook/sheet-not-a-table',
+    'workbook/sheets-hidden',
+    'workbook/cells-merged',
+    'file/not-a-list',
     'file/quote-stray',
     'json/not-valid',
     'json/key-twice',
     'json/key-wrong',
     'job-facts/no-job-column',
+    'answers/no-columns',
+    'facts/no-columns',
   ],
   // Its columns: one that isn't read takes its fact from every row.
   [
@@ -100,6 +119,16 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'row/job-joined',
     'job-facts/no-job',
     'job-facts/unknown-job',
+    'answers/no-such-job',
+    'answers/row-gone',
+    'answers/cell-changed',
+    'answers/not-taken',
+    'answers/needs-a-value',
+    'answers/accepted-otherwise',
+    'answers/differ',
+    'facts/no-such-job',
+    'facts/no-such-row',
+    'facts/differ',
     'job/contradiction',
     'job/no-rows',
     'job/too-many-rows',
@@ -225,6 +254,9 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'cell/unit-unsure',
     'cell/cut',
     'library/overridden',
+    'facts/overridden',
+    'facts/no-such-connection',
+    'facts/cables-short',
   ],
   // Which part it is.
   [
@@ -262,7 +294,9 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
   [
     'settings/company-not-stated',
     'cell/language-unknown',
+    'answers/unsigned',
     'batch/folder-left',
+    'batch/questions-kept',
     'batch/picture-not-used',
     'batch/record-ignored',
     'batch/file-edited',
@@ -273,14 +307,6 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'photo/no-tag',
     'photo/no-job',
   ],
-  // Defaults, each of which decides something: last, as nobody contradicts them.
-  [
-    'default/basis',
-    'default/used',
-    'default/building',
-    'default/dc-inputs',
-    'default/dc-inputs-named',
-    'default/isolated',
-    'default/transformer-grounding',
-  ],
+  // Last, as nobody contradicts them.
+  DEFAULT_CODES,
 ];

@@ -74,28 +74,3 @@ export function inOrder(items: readonly OpenItem[]): OpenItem[] {
       a.line - b.line,
   );
 }
-
-/** Columns that nobody reads: what they hold may be what is asked for below. */
-const UNREAD_COLUMNS: ReadonlySet<string> = new Set([
-  'heading/unknown',
-  'heading/many-unknown',
-  'heading/blank',
-]);
-
-/** A row without a kind, whose heading or whose maker and model may stand in a column that isn't read. */
-const WITHOUT_KIND: ReadonlySet<string> = new Set(['row/kind-missing', 'fact/kind']);
-
-/** True for an item about a column that nobody reads. */
-export function isOfUnreadColumn({ code }: Pick<OpenItem, 'code'>): boolean {
-  return UNREAD_COLUMNS.has(code);
-}
-
-/** True for what a column that nobody reads may be the cause of: a row without a kind, a fact of which its file has no column. */
-export function mayComeOfUnread({
-  code,
-  severity,
-  column,
-}: Pick<OpenItem, 'code' | 'severity' | 'column'>): boolean {
-  if (WITHOUT_KIND.has(code)) return true;
-  return severity === 'missing' && column === '' && code.startsWith('fact/');
-}

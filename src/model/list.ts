@@ -1,4 +1,4 @@
-import type { Fact, Stated } from './fact.js';
+import type { Fact, FileLine, Signed, Stated } from './fact.js';
 import type { OpenItem } from './open-item.js';
 import type { Basis } from './editions.js';
 import type {
@@ -154,6 +154,8 @@ export interface ListRow {
   readonly facts: Stated<RowFacts>;
   /** Fields whose cell couldn't be understood: an open item stands already, so nobody asks a second time. */
   readonly unreadable: ReadonlySet<Field>;
+  /** Those cells as typed, as far as they were looked at. */
+  readonly typed?: { readonly [F in Field]?: string };
   /** The kinds that the word in its kind cell can mean beside the one that it was read as (a meter may be the service). */
   readonly mayBe?: readonly Kind[];
   /** What the company settled for facts that nothing states, where their default would decide; undefined: nothing. */
@@ -173,6 +175,22 @@ export interface JobList {
   readonly items: readonly OpenItem[];
   /** Cells of lines of its files that couldn't be read at all, an item each: a row that names one of them is no second fault. */
   readonly lost: readonly string[];
+  /** Cells of job facts that couldn't be understood, as typed. */
+  readonly typed?: { readonly [F in Field]?: string };
+  /** What people accepted of what was to be confirmed. */
+  readonly accepted?: readonly Accepted[];
+}
+
+/** Somebody accepts what was to be confirmed, as a line of a file of answers says. */
+export interface Accepted extends Signed, FileLine {
+  /** Tags of rows; ``: the job itself. */
+  readonly tags: readonly string[];
+  /** `` for what is about no field. */
+  readonly field: string;
+  /** Of the item. */
+  readonly code: string;
+  /** The question as it was asked: it may be another one by now. */
+  readonly question: string;
 }
 
 /** A model that the equipment library lacks. */

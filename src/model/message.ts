@@ -53,9 +53,13 @@ export function about<P extends object>(
   return { code: kind.code, severity: kind.severity, who: whoOf(kind, values), values, tag, field };
 }
 
-/** Puts a place to a note. `equipment` is `` where the note is about the job or a file. */
-export function itemAt(n: Note, place: Place, equipment = ''): OpenItem {
-  return {
+/**
+ * Puts a place to a note.
+ * @param equipment `` where the note is about the job or a file
+ * @param field `` where it is about none, or its values say which
+ */
+export function itemAt(n: Note, place: Place, equipment = '', field = ''): OpenItem {
+  const item = {
     code: n.code,
     severity: n.severity,
     who: n.who,
@@ -65,4 +69,5 @@ export function itemAt(n: Note, place: Place, equipment = ''): OpenItem {
     column: place.column,
     equipment,
   };
+  return field === '' ? item : { ...item, field };
 }

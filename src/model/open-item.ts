@@ -22,6 +22,8 @@ export interface PlacedNote extends Note {
 export interface OpenItem extends Note, Place {
   /** The equipment it is about; `` where it is about the job, a file or the catalogue. */
   readonly equipment: string;
+  /** The field of the contract that it is about, where it is about one. */
+  readonly field?: string | undefined;
 }
 
 /** A file that couldn't be read at all: exit status 2. */

@@ -7,7 +7,15 @@ import { EARTHINGS, KINDS, OCCUPANCIES, SEVERITIES, STANDINGS, WHOS } from './wo
 
 const originSchema = z.union([
   z.object({
-    from: z.enum(['list', 'library', 'catalogue', 'job-facts']),
+    from: z.enum(['list', 'library', 'catalogue', 'job-facts', 'equipment-facts']),
+    file: z.string(),
+    line: z.number(),
+    column: z.string(),
+  }),
+  z.object({
+    from: z.literal('answer'),
+    by: z.string(),
+    date: z.string(),
     file: z.string(),
     line: z.number(),
     column: z.string(),
@@ -83,6 +91,15 @@ export const openItemSchema = z.object({
   line: z.number().int(),
   column: z.string(),
   who: z.enum(WHOS),
+  /** The field that it is about; plans of before don't say. */
+  field: z.string().optional(),
+});
+
+/** What was to be confirmed, and somebody accepted. */
+const acceptedSchema = openItemSchema.extend({
+  /** ``: nobody is named. */
+  by: z.string(),
+  date: z.string(),
 });
 
 const siteSchema = z.object({
@@ -142,6 +159,8 @@ export const PlanSchema = z.object({
   openItems: z.array(openItemSchema),
   /** What the company settled once and this plan rests on; plans of before had none. */
   settled: z.array(settledSchema).default([]),
+  /** What people accepted of what was to be confirmed; absent: nothing. */
+  accepted: z.array(acceptedSchema).optional(),
   orders: z.array(z.object({ part: z.string(), quantity: z.number().int() })),
   clauses: z.array(clauseSchema),
   /** Those of the other rules that `standings` names; plans of before had none. */
@@ -161,6 +180,7 @@ export type PlannedRun = Plan['site']['runs'][number];
 export type NotPlaced = Plan['notPlaced'][number];
 export type PlannedStanding = Plan['standings'][number];
 export type PlannedSettled = Plan['settled'][number];
+export type PlannedAccepted = NonNullable<Plan['accepted']>[number];
 export type SiteIsolation = Plan['isolation'];
 export type PlanItem = Plan['openItems'][number];
 export type Calculation = PlannedProtector['calculations'][number];

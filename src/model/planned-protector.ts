@@ -153,7 +153,10 @@ export const protectorSchema = z.object({
     current: z.enum(['dc', 'ac']).nullable(),
     mcov: figure,
     in: figure,
+    /** A; the fault current there. Null: not known, not all of it, or not asked. */
     sccr: figure,
+    /** A; what is known of it where something that feeds it isn't: no bound. */
+    sccrAtLeast: figure.default(null),
     /** Tags of converters that may add to that current, and nobody states how much. */
     backfeedUnknown: z.array(z.string()).default([]),
     /** UL types that may stand here; empty: not asked. */

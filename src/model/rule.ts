@@ -1,3 +1,4 @@
+import type { Part } from './catalogue.js';
 import type { Source, SourcesByBasis } from './fact.js';
 import type { PlacedNote } from './open-item.js';
 import type { Reason } from './reason.js';
@@ -16,6 +17,8 @@ export interface RuleCard {
   /** One sentence that an owner could read. */
   readonly why: string;
   readonly sources: SourcesByBasis;
+  /** What it reads of a part of the catalogue; absent: nothing. */
+  readonly ofPart?: readonly (keyof Part)[];
 }
 
 /** What the rulebook prints of a rule; a placement rule has its strengths and the ports that it looks at. */

@@ -177,7 +177,7 @@ export const SettingsSchema = z.strictObject({
       /** Lines and N of systems of 480 or 600 V between lines: common practice, no source. */
       nec480: lineColours.prefault({ L1: 'brown', L2: 'orange', L3: 'yellow', N: 'gray' }),
       necHighLeg: z.string().default('orange'),
-      /** A phase that is solidly grounded: NEC 200.6, value from memory. */
+      /** A phase, or the negative of a battery's bus, that is solidly grounded: NEC 200.6, value from memory. */
       necGrounded: z.string().default('white or gray'),
       /** Poles of a plant whose positive is grounded: none is taken for granted. */
       positiveGround: z

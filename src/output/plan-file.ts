@@ -20,16 +20,14 @@ const BESIDE: ReadonlySet<string> = new Set(['code', 'values']);
  * @throws Error where the plan isn't what the schema says: nothing wrong is ever written
  */
 export function planJson(plan: Plan): string {
-  const { openItems, ...rest } = PlanSchema.parse(plan);
+  const { openItems, accepted, ...rest } = PlanSchema.parse(plan);
   const items = openItems.map(itemInEnglish);
+  const settled = accepted?.map((item) => ({ ...itemInEnglish(item), by: item.by, date: item.date }));
   const written = withEnglish({ ...rest, protectors: rest.protectors.map(protectorInEnglish) }) as Json;
   // The items stand where the schema has them: behind what has no protector.
   const entries = Object.entries(written).flatMap(([key, value]) =>
     key === 'notPlaced'
-      ? [
-          [key, value],
-          ['openItems', items],
-        ]
+      ? [[key, value], ['openItems', items], ...(settled ? [['accepted', settled]] : [])]
       : [[key, value]],
   );
   return jsonText(Object.fromEntries(entries) as Json);
@@ -106,10 +104,16 @@ export function readPlan(json: unknown): ReadPlan | undefined {
   if (!isObject(json)) return undefined;
   const version = json['version'];
   if (version !== 1 && version !== 2) return undefined;
-  const { openItems, ...rest } = json;
+  const { openItems, accepted, ...rest } = json;
   const items = Array.isArray(openItems) ? openItems.map(itemData) : openItems;
   const data = withoutEnglish(rest, json['basis']) as Json;
   const protectors = eachOf(data['protectors'], version === 1 ? earlierProtector : protectorData);
-  const plan = PlanSchema.safeParse({ ...data, version: 2, protectors, openItems: items });
+  const plan = PlanSchema.safeParse({
+    ...data,
+    version: 2,
+    protectors,
+    openItems: items,
+    ...(accepted === undefined ? {} : { accepted }),
+  });
   return plan.success ? { plan: plan.data, version } : undefined;
 }

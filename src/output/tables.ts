@@ -63,30 +63,36 @@ export interface JobOrder {
   readonly job: string;
   readonly part: string;
   readonly quantity: number;
+  /** Of a job that isn't complete yet: its parts may change still. */
+  readonly draft: boolean;
 }
 
+const ORDER_HEADINGS = 'part,maker,description,quantity,complete,draft,jobs,price,currency'.split(',');
+
 /**
- * `order-list.csv` of a batch: one line a part, with the jobs that take it; the price is that of one.
+ * `order-list.csv` of a batch: one line a part, with the jobs that take it; the price is that of one. The quantity is the sum of
+ * what complete jobs take and of what drafts take, which may change still.
  * @param orders of all jobs, in the order of the jobs
  * @param catalogue what a part is and costs; undefined: there is none
  */
 export function orderListCsv(orders: readonly JobOrder[], catalogue: Catalogue | undefined): string {
-  const byPart = new Map<string, { quantity: number; jobs: Set<string> }>();
-  for (const { job, part, quantity } of orders) {
-    const line = byPart.get(part) ?? { quantity: 0, jobs: new Set() };
-    line.quantity += quantity;
+  const byPart = new Map<string, { complete: number; draft: number; jobs: Set<string> }>();
+  for (const { job, part, quantity, draft } of orders) {
+    const line = byPart.get(part) ?? { complete: 0, draft: 0, jobs: new Set() };
+    line[draft ? 'draft' : 'complete'] += quantity;
     line.jobs.add(job);
     byPart.set(part, line);
   }
   const parts = new Map(catalogue?.parts.map((p) => [p.part, p]));
   const rows = [...byPart]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([part, { quantity, jobs }]): Cell[] => {
+    .map(([part, { complete, draft, jobs }]): Cell[] => {
       const known = parts.get(part);
       const what = [known?.maker ?? null, known?.description ?? null];
-      return [part, ...what, quantity, joined([...jobs]), known?.price ?? null, known?.currency ?? null];
+      const counts = [complete + draft, complete, draft];
+      return [part, ...what, ...counts, joined([...jobs]), known?.price ?? null, known?.currency ?? null];
     });
-  return csvText(['part', 'maker', 'description', 'quantity', 'jobs', 'price', 'currency'], rows);
+  return csvText(ORDER_HEADINGS, rows);
 }
 
 const ITEM_COLUMNS = [
@@ -128,6 +134,11 @@ export interface ReportLine {
   readonly missing: number;
   readonly conflict: number;
   readonly confirm: number;
+  readonly jobName: string;
+  readonly address: string;
+  readonly revision: string;
+  /** How far the record of the work is. */
+  readonly record: 'planned';
 }
 
 const REPORT_COLUMNS = [
@@ -140,7 +151,12 @@ const REPORT_COLUMNS = [
   'missing',
   'conflict',
   'confirm',
+  'jobName',
+  'address',
+  'revision',
+  'record',
 ] as const;
+const REPORT_HEADINGS = REPORT_COLUMNS.map((column) => (column === 'jobName' ? 'job_name' : column));
 
 /**
  * `report.csv` of a batch: one line a job.
@@ -148,7 +164,7 @@ const REPORT_COLUMNS = [
  */
 export function reportCsv(lines: readonly ReportLine[]): string {
   return csvText(
-    REPORT_COLUMNS,
+    REPORT_HEADINGS,
     lines.map((line) => REPORT_COLUMNS.map((column) => line[column])),
   );
 }

@@ -29,6 +29,8 @@ export interface WiringFacts {
   readonly threePlusOne: boolean;
   /** True where the positive pole of a DC bus or a control circuit is grounded. */
   readonly positiveGround: boolean;
+  /** True where the negative pole of a battery's bus is grounded, which is solidly. */
+  readonly negativeGround: boolean;
   /** True where a class T1 part is asked for here, or every part is to have the earth lead of one. */
   readonly classOneAsked: boolean;
 }
@@ -67,8 +69,8 @@ export interface LeadsDecision {
 /** By which colours and names of the settings conductors go. */
 export interface NamesDecision {
   readonly colours: 'nec' | 'nec480' | 'iec' | 'positiveGround';
-  /** The phase that is solidly grounded; null: none is. */
-  readonly grounded: 'L2' | null;
+  /** The phase or the pole that is solidly grounded; null: none is. */
+  readonly grounded: 'L2' | 'negative' | null;
   readonly because: Reason;
 }
 

@@ -1,8 +1,10 @@
-import { isUnsaid, told } from '../words/messages/told.js';
-import type { JobItem, Note, OpenItem } from '../model/open-item.js';
-import { byLead, isOfUnreadColumn, mayComeOfUnread } from '../model/item-order.js';
-import { SEVERITIES, type Severity } from '../model/words.js';
+import { told } from '../words/messages/told.js';
+import type { JobItem } from '../model/open-item.js';
+import { byLead } from '../model/item-order.js';
+import { SEVERITIES } from '../model/words.js';
 import { placeText } from '../words/origin.js';
+import { causesTold } from './causes.js';
+import { itemText, MOST_OF_A_KIND } from './item-text.js';
 import { counted, printable, textTable } from './text-table.js';
 
 /** What the table of a batch shows of one job. */
@@ -14,37 +16,6 @@ export interface JobLine {
   readonly missing: number;
   readonly conflict: number;
   readonly confirm: number;
-}
-
-/** Items of one kind that a screen shows for one column of a file before it counts the rest. */
-const MOST_OF_A_KIND = 5;
-
-/**
- * A message without a place, for people: the problem, what was found and expected, what to do, its code.
- * @returns lines, each ended by a line feed
- */
-export function noteText(note: Note): string {
-  return `${printable(told(note).message)} [${note.code}]\n${detail(note)}`;
-}
-
-/**
- * A message with its place, for people.
- * @param more said after the place, e.g. the jobs that it runs through
- * @returns lines, each ended by a line feed
- */
-export function itemText(item: OpenItem, more = ''): string {
-  const place = printable(placeText(item));
-  const lead = [item.severity, place, more].filter((s) => s !== '').join('  ');
-  return `${lead}\n  ${printable(told(item).message)} [${item.code}]\n${detail(item)}`;
-}
-
-function detail(note: Note): string {
-  const { found: was, expected: wanted, hint } = told(note);
-  const found = isUnsaid(was) ? '' : `found ${JSON.stringify(printable(was, 80))}`;
-  const expected = isUnsaid(wanted) ? '' : `expected ${printable(wanted)}`;
-  const both = [found, expected].filter((s) => s !== '').join(', ');
-  const facts = both === '' ? '' : `  ${both}\n`;
-  return `${facts}  ${printable(hint)} (${note.who})\n`;
 }
 
 interface Group {
@@ -66,16 +37,11 @@ export function itemsText(
   rest = 'all of them stand in open-items.csv',
 ): string {
   const listed = items.filter((i) => all || i.job === '' || i.item.severity !== 'confirm');
-  const out: string[] = [];
-  const causes = causesIn(listed);
+  const { told: causesFirst, left } = causesTold(listed, rest);
+  const out: string[] = [...causesFirst];
   for (const severity of SEVERITIES) {
-    for (const { item, standsAs, count } of causes) {
-      if (standsAs === severity) out.push(itemText(item, `maybe why ${counted(count, 'item')} below`));
-    }
     const groups = grouped(
-      listed
-        .filter(({ item }) => item.severity === severity && !causes.some((cause) => cause.item === item))
-        .sort((a, b) => byLead(a.item, b.item)),
+      left.filter(({ item }) => item.severity === severity).sort((a, b) => byLead(a.item, b.item)),
     );
     const used = new Map<string, number>();
     const uncounted = new Map<string, { code: string; file: string; column: string; count: number }>();
@@ -102,36 +68,6 @@ export function itemsText(
     );
   }
   return out.join('');
-}
-
-/** An unread column that may be the cause of other items. */
-interface Cause {
-  readonly item: OpenItem;
-  /** Of the gravest of them: before these it is told, however mild it is by itself. */
-  readonly standsAs: Severity;
-  readonly count: number;
-}
-
-/** The first unread columns of each file that has something that they may be the cause of. */
-function causesIn(items: readonly JobItem[]): readonly Cause[] {
-  const effects = new Map<string, OpenItem[]>();
-  for (const { item } of items) {
-    if (!mayComeOfUnread(item)) continue;
-    const mine = effects.get(item.file);
-    if (mine) mine.push(item);
-    else effects.set(item.file, [item]);
-  }
-  const causes: Cause[] = [];
-  const used = new Map<string, number>();
-  for (const { item } of items) {
-    const mine = isOfUnreadColumn(item) ? effects.get(item.file) : undefined;
-    const [gravest] = mine?.toSorted(byLead) ?? [];
-    const already = used.get(item.file) ?? 0;
-    if (!mine || !gravest || already >= MOST_OF_A_KIND) continue;
-    used.set(item.file, already + 1);
-    causes.push({ item, standsAs: gravest.severity, count: mine.length });
-  }
-  return causes;
 }
 
 /** One gap that several jobs share is one group; anything else is a group of its own. */

@@ -1,12 +1,20 @@
-import { isUnsaid } from '../words/messages/told.js';
+import { isUnsaid, told } from '../words/messages/told.js';
 import { channelText } from '../words/conductors.js';
 import { deviceAndWhy, devicesText, smallestLeadsText } from '../words/overcurrent.js';
 import { say } from '../words/reasons/say.js';
-import type { Calculation, NotPlaced, Plan, PlannedEquipment, PlannedProtector } from '../model/plan.js';
+import type {
+  Calculation,
+  NotPlaced,
+  Plan,
+  PlannedAccepted,
+  PlannedEquipment,
+  PlannedProtector,
+} from '../model/plan.js';
 import type { Basis } from '../model/editions.js';
 import { figure } from '../words/figures.js';
 import { runLength } from '../words/lengths.js';
 import { cited } from '../words/origin.js';
+import { acceptedBy } from '../words/settled.js';
 import { stepTold } from '../words/steps/told.js';
 import { printable } from './text-table.js';
 
@@ -16,6 +24,8 @@ export interface Asked {
   readonly protectors: readonly PlannedProtector[];
   readonly notPlaced: readonly NotPlaced[];
   readonly equipments: readonly PlannedEquipment[];
+  /** What somebody accepted about them, and about the job. */
+  readonly accepted?: readonly PlannedAccepted[] | undefined;
 }
 
 /**
@@ -32,6 +42,7 @@ export function askedOf(plan: Plan, wanted: string | undefined): Asked | null {
       protectors: plan.protectors,
       notPlaced: plan.notPlaced,
       equipments: plan.site.equipments,
+      accepted: plan.accepted,
     };
   }
   const protector = plan.protectors.filter((p) => p.tag === wanted);
@@ -45,6 +56,7 @@ export function askedOf(plan: Plan, wanted: string | undefined): Asked | null {
       protectors: protector,
       notPlaced: [],
       equipments: plan.site.equipments.filter((e) => tags.has(e.tag)),
+      accepted: acceptedOf(plan, tags),
     };
   }
   if (!known) return null;
@@ -55,7 +67,16 @@ export function askedOf(plan: Plan, wanted: string | undefined): Asked | null {
     protectors: plan.protectors.filter((p) => p.ports.some(here)),
     notPlaced: plan.notPlaced.filter(here),
     equipments,
+    accepted: acceptedOf(plan, new Set([equipment])),
   };
+}
+
+/** What somebody accepted about some equipments, and about the job. */
+function acceptedOf({ accepted = [] }: Plan, tags: ReadonlySet<string>): readonly PlannedAccepted[] {
+  return accepted.filter(({ equipment, values }) => {
+    const rows = 'rows' in values && Array.isArray(values.rows) ? values.rows.map(String) : [];
+    return equipment === '' || tags.has(equipment) || rows.some((tag) => tags.has(tag));
+  });
 }
 
 /** A tag may itself hold a colon: the longest tag of the plan counts. */
@@ -77,6 +98,7 @@ export function whyText(asked: Asked): string {
     ...asked.protectors.map((p) => protectorText(p, asked.basis)),
     asked.notPlaced.length > 0 ? notPlacedText(asked.notPlaced) : '',
     asked.equipments.length > 0 ? statedText(asked.equipments) : '',
+    asked.accepted && asked.accepted.length > 0 ? acceptedText(asked.accepted) : '',
   ]
     .filter((s) => s !== '')
     .join('\n');
@@ -94,6 +116,9 @@ function protectorText(p: PlannedProtector, basis: Basis): string {
     `MCOV at least ${or(required.mcov, 'V')} ${required.current ?? ''}`.trimEnd(),
     `In at least ${or(required.in, 'A')}`,
     required.sccr === null ? '' : `short-circuit current rating at least ${figure(required.sccr, 'A')}`,
+    required.sccrAtLeast === null
+      ? ''
+      : `short-circuit current rating at least ${figure(required.sccrAtLeast, 'A')}, and more for what isn’t known`,
     required.types.length > 0 ? `type ${required.types.join(' or ')}` : '',
     required.enclosures.length > 0 ? `enclosure ${required.enclosures.join(', ')}` : '',
     required.listedFor === null ? '' : `listed for ${required.listedFor}`,
@@ -171,6 +196,15 @@ function statedText(equipments: readonly PlannedEquipment[]): string {
         (f) =>
           `  ${printable(e.tag, 60)} ${f.field}: ${printable(f.text === '' ? String(f.value) : f.text, 80)}  [${printable(cited(f.origin))}]`,
       ),
+    ),
+  ]);
+}
+
+function acceptedText(items: readonly PlannedAccepted[]): string {
+  return lines([
+    'Accepted',
+    ...items.map(
+      (item) => `  ${printable(told(item).message)} (${item.code})  [${printable(acceptedBy(item))}]`,
     ),
   ]);
 }

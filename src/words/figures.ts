@@ -25,6 +25,18 @@ export function list(words: readonly string[]): string {
   return `${words.slice(0, -1).join(', ')} and ${words[words.length - 1] ?? ''}`;
 }
 
+/** Words that a message names one by one; all of them stand in the plan. */
+const NAMED = 12;
+
+/** The words that a message names, and how many more there are: `14 more`, or ``. */
+export function firstNamed(words: readonly string[]): {
+  readonly named: readonly string[];
+  readonly more: string;
+} {
+  const more = words.length - NAMED;
+  return { named: words.slice(0, NAMED), more: more > 0 ? `${String(more)} more` : '' };
+}
+
 /** A quantity as documents and messages print it: its figure and its unit. */
 export function measure({ value, unit }: Quantity): string {
   return figure(value, unit);

@@ -71,8 +71,27 @@ const inSteps = (length: number, step: number, round: 'nearest' | 'down'): numbe
  * @param metres m
  */
 export function paperLength(metres: number, unit: LengthUnit, round: 'nearest' | 'down' = 'nearest'): string {
+  return figure(runFigure(metres, unit, round), unit);
+}
+
+function runFigure(metres: number, unit: LengthUnit, round: 'nearest' | 'down'): number {
   const one = unit === 'ft' ? FOOT : 1;
-  return figure(inSteps(metres, one / 10, round) / 10, unit);
+  return inSteps(metres, one / 10, round) / 10;
+}
+
+/** Lengths that are told one by one. */
+const MOST_LENGTHS = 3;
+
+/**
+ * Lengths of runs that are alike but for them, from the shortest on: `13, 14, 15 ft`; of many the ends, `55 to 68 ft`.
+ * @param metres m; null where one isn't stated, which is left out
+ */
+export function paperLengths(metres: readonly (number | null)[], unit: LengthUnit): string {
+  const ordered = metres.filter((one) => one !== null).sort((a, b) => a - b);
+  const figures = [...new Set(ordered.map((one) => plain(runFigure(one, unit, 'nearest'))))];
+  const [first = ''] = figures;
+  const told = figures.length <= MOST_LENGTHS ? figures.join(', ') : `${first} to ${figures.at(-1) ?? ''}`;
+  return `${told} ${unit}`;
 }
 
 /**

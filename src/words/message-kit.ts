@@ -12,6 +12,15 @@ export interface MessageWords<P extends object> {
   readonly expected: string | ((p: P) => string);
   /** What to do. */
   readonly hint: string | ((p: P) => string);
+  /** Of a message that many places of a batch may have: what is the same at all of them, so that it is told once. */
+  readonly shared?: SharedWords<P>;
+}
+
+/** What a message says wherever it shows, and what it is about at one place. */
+interface SharedWords<P extends object> {
+  readonly fact: string | ((p: P) => string);
+  /** Tags, or what else names the place. */
+  readonly about: (p: P) => readonly string[];
 }
 
 /** A kind of message with its sentences. */
@@ -37,6 +46,15 @@ export interface MessageTold {
 
 const text = (of: string | ((p: object) => string) | undefined, p: object): Sentence =>
   (typeof of === 'function' ? of(p) : (of ?? '')) as Sentence;
+
+/** What an entry says wherever it shows, and of what; undefined where it is a matter of its one place. */
+export function sharedBy(
+  { words }: MessageEntry,
+  values: object,
+): { readonly fact: Sentence; readonly about: readonly string[] } | undefined {
+  if (!words.shared) return undefined;
+  return { fact: text(words.shared.fact, values), about: words.shared.about(values) };
+}
 
 /** The sentences of an entry with the values of one message put in. */
 export function toldBy({ words }: MessageEntry, values: object): MessageTold {

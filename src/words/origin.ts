@@ -1,4 +1,4 @@
-import type { Origin, Place } from '../model/fact.js';
+import type { Origin, Place, Signed } from '../model/fact.js';
 
 /**
  * A place in a file, the same wherever it is told: `jobs.csv, line 12, voc_stc`, as far as it is known.
@@ -13,6 +13,13 @@ export function placeText({ file, line, column }: Place): string {
   ].join(', ');
 }
 
+/** `answered by R. Example on 2026-02-03`: whoever reads it can ask who answered, and when. */
+export function answeredBy({ by, date }: Signed): string {
+  return signed(by === '' ? 'answered, by whom isn’t said' : `answered by ${by}`, date);
+}
+
+const signed = (what: string, date: string): string => (date === '' ? what : `${what} on ${date}`);
+
 /** Where a value comes from, as documents and `why` print it: `jobs.csv, line 12, voc_stc`. */
 export function cited(origin: Origin): string {
   switch (origin.from) {
@@ -24,6 +31,10 @@ export function cited(origin: Origin): string {
       return `catalogue ${placeText(origin)}`;
     case 'job-facts':
       return `job facts ${placeText(origin)}`;
+    case 'equipment-facts':
+      return `equipment facts ${placeText(origin)}`;
+    case 'answer':
+      return `${answeredBy(origin)} (${placeText(origin)})`;
     case 'setting':
       return `setting ${origin.name}`;
     case 'default':
@@ -44,6 +55,8 @@ export function knownHow({ from }: Origin): 'stated' | 'assumed' | 'looked up' {
   switch (from) {
     case 'list':
     case 'job-facts':
+    case 'equipment-facts':
+    case 'answer':
       return 'stated';
     case 'default':
     case 'rule':

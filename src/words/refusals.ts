@@ -39,9 +39,11 @@ const RUN_OUT_IN_LOADER: readonly (readonly [says: string, code: string])[] = [
 ];
 
 /** The code of what ran out; undefined: nothing did. */
-function ranOutCode(error: Error): string | undefined {
+function ranOutCode(error: Error, areFilesFew: boolean): string | undefined {
   const code = 'code' in error ? String(error.code) : '';
   if (RUN_OUT.has(code)) return code;
+  // Node 20 takes a `package.json` that it can't open for none, and then looks for the package where it isn't.
+  if (code === 'ERR_MODULE_NOT_FOUND' && areFilesFew) return 'EMFILE';
   if (code !== 'ERR_INVALID_PACKAGE_CONFIG') return undefined;
   return RUN_OUT_IN_LOADER.find(([says]) => error.message.endsWith(`: ${says}.`))?.[1];
 }
@@ -49,11 +51,12 @@ function ranOutCode(error: Error): string | undefined {
 /**
  * Tells whether the machine ran out of something that every run needs.
  * @param error as thrown; what caused it is looked at too
+ * @param areFilesFew whether the process may have fewer files open at once than the program needs
  * @returns what ran out, in words
  */
-export function runOut(error: unknown): string | undefined {
+export function runOut(error: unknown, areFilesFew = false): string | undefined {
   for (let at = error; at instanceof Error; at = at.cause) {
-    const code = ranOutCode(at);
+    const code = ranOutCode(at, areFilesFew);
     if (code !== undefined) return REFUSALS[code];
   }
   return undefined;

@@ -14,7 +14,8 @@ import { openItemsCsv, reportCsv, scheduleCsv } from '../../src/output/tables.js
 import { planJob } from '../../src/plan/plan-job.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
 import { readListText } from '../../src/read/list/lists.js';
-import { batchTable, itemText } from '../../src/screen/tell.js';
+import { itemText } from '../../src/screen/item-text.js';
+import { batchTable } from '../../src/screen/tell.js';
 import { setByHand } from '../documents/fixtures/set-by-hand.js';
 
 const PAYLOADS = [
@@ -113,7 +114,15 @@ async function expectHarmless(list: string): Promise<number> {
     }
     const items = plan.openItems.map((item) => ({ job: plan.job, item }));
     const line = { job: plan.job, folder: 'x', basis: plan.basis, status: 'draft', done: 'nothing' } as const;
-    const counts = { protectors: 0, missing: 0, conflict: 0, confirm: 0 };
+    const told = { jobName: plan.jobName, address: plan.address, revision: plan.revision } as const;
+    const counts = {
+      ...told,
+      record: 'planned',
+      protectors: 0,
+      missing: 0,
+      conflict: 0,
+      confirm: 0,
+    } as const;
     for (const text of [scheduleCsv(plan), openItemsCsv(items), reportCsv([{ ...line, ...counts }])]) {
       for (const delimiter of [',', ';', '\t']) {
         const cells: string[][] = parse(text, { delimiter, relax_quotes: true, relax_column_count: true });
@@ -122,8 +131,8 @@ async function expectHarmless(list: string): Promise<number> {
       }
     }
     expect(JSON.parse(planJson(plan))).toMatchObject({ job: plan.job });
-    const told = items.map(({ item }) => itemText(item)).join('') + batchTable([{ ...line, ...counts }]);
-    expect(told.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\u202e]/u);
+    const shown = items.map(({ item }) => itemText(item)).join('') + batchTable([{ ...line, ...counts }]);
+    expect(shown.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\u202e]/u);
   }
   return plans.length;
 }

@@ -1,6 +1,7 @@
 import { mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { installedProgram, start, writeLists, type Ended } from '../faults/program.js';
 
@@ -30,6 +31,17 @@ describe('a machine that lets a program open few files', () => {
 
   it('24 of them: a sentence and 70', async () => {
     expectSentence(await planned(24, 'few'));
+  });
+
+  // What Node 20's loader says where it can't open a package.json names no refusal; how many may be open then tells.
+  it.each([
+    [255, true],
+    [256, false],
+  ])('%d of them: known as too few, or not', async (most, isFew) => {
+    const url = new URL('commands/open-files.js', pathToFileURL(program.cli)).href;
+    const script = `import(${JSON.stringify(url)}).then((files) => console.log(files.areFilesFew()))`;
+    const ended = await shell(`ulimit -n ${most}; exec '${process.execPath}' -e '${script}'`);
+    expect(ended.out.trim()).toBe(String(isFew));
   });
 
   // How many are open at once while a program is loaded is the engine's affair: Node 22 and 24 get by with 40, Node 20 doesn't with 64.

@@ -3,11 +3,15 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import axe from 'axe-core';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { changesSince, type LastRun } from '../../src/batch/last-run.js';
 import { reportPage, type ReportedJob } from '../../src/batch/report-page.js';
 import type { OpenItem } from '../../src/model/open-item.js';
+import { itemAt, note } from '../../src/model/message.js';
+import { PLACE_MESSAGES } from '../../src/model/messages/place.js';
+import { readPrinted } from '../documents/printed.js';
 import { startBrowser, type RunningBrowser } from '../../src/print/browser.js';
 import type { ReportLine } from '../../src/output/tables.js';
 
@@ -28,9 +32,15 @@ const job = (
     missing: 0,
     conflict: 0,
     confirm: 2,
+    jobName: `The ${name}`,
+    address: `${name.length} Quillmarsh Lane`,
+    revision: 'B',
+    record: 'planned',
     ...more,
   },
-  name: `The ${name}`,
+  placed: [
+    { tag: 'P-1', part: `WK-${name.slice(0, 4)}`, place: 'Shed / wall', guards: [`INV-${name.slice(0, 3)}`] },
+  ],
   unchecked: ['230.67'],
   documents,
 });
@@ -53,6 +63,14 @@ const jobs = [
   job(HOSTILE, { status: 'failed', done: 'nothing', protectors: 0 }, []),
   job('C-1', { protectors: 2, basis: 'iec' }),
 ];
+const usedDefault = (rows: readonly string[]) => ({
+  ...itemAt(note(PLACE_MESSAGES.defaultsUsed, { field: 'outdoors', value: 'no', rows, why: null }), {
+    file: 'jobs.csv',
+    line: 3,
+    column: 'outdoors',
+  }),
+  equipment: rows[0] ?? '',
+});
 const items = [
   {
     job: '',
@@ -68,9 +86,20 @@ const items = [
   { job: HOSTILE, item: item(HOSTILE, { who: 'utility' }) },
   ...['B-10', 'C-1'].map((name) => ({
     job: name,
-    item: item('The basis is a default.', { severity: 'confirm' }),
+    item: item('The basis is a default.', { code: 'default/basis', severity: 'confirm' }),
   })),
+  { job: 'B-10', item: usedDefault(['CC-1', 'CC-2', 'CC-3', 'CC-4', 'INV']) },
+  { job: 'C-1', item: usedDefault(['INV']) },
 ];
+const source = {
+  date: '2026-05-06',
+  lists: { all: 60, unreadable: 1 },
+  otherUnreadable: 0,
+  jobs,
+  items,
+  changes: ['B-9 was complete and is draft.'],
+  all: 4,
+};
 
 describe('report.html', () => {
   let folder: string;
@@ -80,13 +109,7 @@ describe('report.html', () => {
   beforeAll(async () => {
     folder = await mkdtemp(join(tmpdir(), 'shuntbook-report-'));
     const file = join(folder, 'report.html');
-    await writeFile(
-      file,
-      await reportPage(
-        { date: '2026-05-06', jobs, items, changes: ['B-9 was complete and is draft.'], all: 4 },
-        undefined,
-      ),
-    );
+    await writeFile(file, await reportPage(source, undefined));
     browser = await startBrowser();
     page = await browser.browser.newPage();
     page.on('request', (request) => asked.push(request.url()));
@@ -106,6 +129,12 @@ describe('report.html', () => {
     (await page.evaluate(
       `Array.from(document.querySelectorAll(${JSON.stringify(selector)}), (e) => e.getAttribute(${JSON.stringify(name)}))`,
     )) as (string | null)[];
+  const findings = async (): Promise<unknown> => {
+    await page.evaluate(axe.source);
+    return page.evaluate(
+      `axe.run(document, { rules: { 'color-contrast': { enabled: true } } }).then((r) => r.violations.map((v) => v.id + ': ' + v.nodes.map((n) => n.html).join(' ').slice(0, 300)))`,
+    );
+  };
   const visible = async (): Promise<string[]> =>
     (await page.evaluate(
       `Array.from(document.querySelectorAll('#jobs tbody tr')).filter((row) => !row.hidden).map((row) => row.cells[0].childNodes[0].textContent)`,
@@ -113,10 +142,32 @@ describe('report.html', () => {
 
   it('opens from disk and asks for nothing', async () => {
     expect(await page.title()).toBe('Surge protection packs: report of the batch');
-    expect(asked).toHaveLength(1);
+    expect(asked.filter((url) => !url.startsWith('data:font/'))).toHaveLength(1);
     expect(await visible()).toEqual(['B-10', 'B-9', HOSTILE, 'C-1']);
-    expect(await texts('#shown')).toEqual(['4 of 4 jobs shown']);
-    expect(await texts('header p')).toEqual(['2026-05-06: 4 jobs, 2 complete, 1 draft, 1 failed.']);
+    expect(await texts('#shown')).toEqual(['4 of 4 jobs found']);
+  });
+
+  it('counts the lists, and says which could not be read', async () => {
+    expect((await texts('header > p')).slice(0, 2)).toEqual([
+      '2026-05-06: 60 lists, 1 unreadable; 4 jobs: 2 complete, 1 draft, 1 failed.',
+      '1 list could not be read: see the open items of the office. Jobs that stand on such a list alone are not in this report.',
+    ]);
+    expect(await attributes('header a', 'href')).toEqual([
+      'open-items.csv',
+      'report.csv',
+      'order-list.csv',
+      'missing-models.csv',
+    ]);
+    const whole = await reportPage({ ...source, lists: { all: 1, unreadable: 0 } }, undefined);
+    expect(whole).toContain('2026-05-06: 1 list; 4 jobs:');
+    expect(whole).not.toContain('could not be read');
+  });
+
+  it('brings the letters that it is set in, and no others', async () => {
+    const drawn = (await page.evaluate(
+      `document.fonts.ready.then(() => Array.from(document.fonts, (f) => f.family + ' ' + f.weight + ' ' + f.status))`,
+    )) as string[];
+    expect(drawn.sort()).toEqual(['Plex 400 loaded', 'Plex 700 loaded']);
   });
 
   it('shows hostile text as it was typed', async () => {
@@ -144,37 +195,126 @@ describe('report.html', () => {
     await page.click('input[value="unchanged"]');
     await page.type('#search', 'LENGTH b-9');
     expect(await visible()).toEqual(['B-9']);
-    expect(await texts('#shown')).toEqual(['1 of 4 jobs shown']);
+    expect(await texts('#shown')).toEqual(['1 of 4 jobs found']);
     expect(page.url()).toMatch(/report\.html$/);
   });
 
-  it('links each document, groups open items by who can supply them, says what changed', async () => {
+  it.each([
+    ['a job', 'b-9', ['B-9']],
+    ['a name', 'the b-10', ['B-10']],
+    ['an address', '4 quillmarsh', ['B-10']],
+    ['the tag of equipment', 'inv-c-1', ['C-1']],
+    ['a part', 'wk-b-9', ['B-9']],
+    ['a protector', 'p-1 shed', ['B-10', 'B-9', HOSTILE, 'C-1']],
+  ])('finds %s', async (_, words, found) => {
+    await page.reload();
+    await page.type('#search', words);
+    expect(await visible()).toEqual(found);
+  });
+
+  it('unfolds what was found inside a fold, and folds it again', async () => {
+    await page.reload();
+    const open = async (): Promise<unknown> =>
+      page.evaluate(
+        `Array.from(document.querySelectorAll('#jobs tbody tr:not([hidden]) .fold details'), (d) => d.open)`,
+      );
+    expect(await open()).toEqual([false, false, false, false]);
+    await page.type('#search', 'wk-b-9');
+    expect(await open()).toEqual([true]);
+    await page.evaluate(`search.value = ''; search.dispatchEvent(new Event('input', { bubbles: true }))`);
+    expect(await open()).toEqual([false, false, false, false]);
+  });
+
+  it('links each document, tells each fact once with the jobs that share it, says what changed', async () => {
     expect(await attributes('#jobs a', 'href')).toEqual([
       'B-10/closeout-pack.pdf',
       'B-9/closeout-pack.pdf',
       'C-1/closeout-pack.pdf',
     ]);
-    expect(await texts('summary')).toEqual(['office: 1', 'designer: 3', 'utility: 1']);
-    expect(await attributes('details', 'open')).toEqual([null, '', '']);
-    const shared = await texts('details tbody tr');
-    expect(
-      shared.some((text) => text.includes('B-10; C-1') && text.includes('The basis is a default.')),
-    ).toBe(true);
-    expect(await texts('main li')).toEqual([
-      'B-9 was complete and is draft.',
-      // The clauses behind required protectors that nobody has checked.
-      'nec-2023: 230.67',
-      'iec: 230.67',
-      'run_length isn’t stated: 2 jobs',
+    expect(await texts('h3')).toEqual(['office', 'designer', 'utility']);
+    // What holds a pack back stands open; what is to confirm is folded.
+    expect(await texts('section > .facts .do')).toEqual(['Fill it in.', 'Fill it in.']);
+    expect(await texts('section > details > summary')).toEqual([
+      '1 fact to confirm, 1 place',
+      '2 facts to confirm, 4 places',
+      '1 change',
+      'nec-2023: 1',
+      'iec: 1',
     ]);
+    expect(await texts('details .facts > li > p:first-child')).toEqual([
+      'confirm A folder is left. batch/folder-left',
+      'confirm The basis is a default. default/basis',
+      'confirm outdoors isn’t stated: taken as no. default/used',
+    ]);
+    expect(await texts('details .facts li li')).toEqual([
+      'B-10 jobs.csv, line 3, run_length',
+      'C-1 jobs.csv, line 3, run_length',
+      'B-10 CC-1 to CC-4, INV jobs.csv, line 3, outdoors',
+      'C-1 INV jobs.csv, line 3, outdoors',
+    ]);
+    expect(await texts('.changes li')).toEqual(['B-9 was complete and is draft.']);
+    expect(await texts('.clauses p')).toEqual(['230.67', '230.67']);
+  });
+
+  it.each([390, 1280])('stays within a screen of %d pixels', async (width) => {
+    await page.setViewport({ width, height: 800 });
+    await page.reload();
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(width);
+    // No status and no basis is broken, no first column squeezed: each stands on one line.
+    const lines = await page.evaluate(
+      `Array.from(document.querySelectorAll('.status, .whole'), (e) => e.getClientRects().length && e.scrollWidth <= e.clientWidth + 1)`,
+    );
+    expect(new Set(lines as unknown[])).toEqual(new Set([true]));
+  });
+
+  it('has no finding of axe at 390 and 1280 pixels, unfolded, and as it is printed', async () => {
+    for (const width of [390, 1280]) {
+      await page.setViewport({ width, height: 800 });
+      await page.reload();
+      expect(await findings()).toEqual([]);
+      await page.evaluate(`document.querySelectorAll('details').forEach((d) => { d.open = true; })`);
+      expect(await findings()).toEqual([]);
+    }
+    await page.emulateMediaType('print');
+    expect(await findings()).toEqual([]);
+    await page.emulateMediaType();
+  });
+
+  it('prints landscape, what is folded too, nothing beyond the sheet', async () => {
+    await page.setViewport({ width: 1280, height: 800 });
+    await page.reload();
+    const { pages } = await readPrinted(await page.pdf({ preferCSSPageSize: true }));
+    for (const { width, height, texts: pieces } of pages) {
+      expect(width).toBeGreaterThan(height);
+      expect(pieces.filter(({ left, right }) => left < 0 || right > width)).toEqual([]);
+    }
+    const text = pages.map((one) => one.text).join(' ');
+    for (const words of ['CC-1 to CC-4, INV', 'WK-B-9', 'the pack may be handed in', 'Conflict'])
+      expect(text).toContain(words);
+    // The page leaves nothing folded on the screen unfolded.
+    expect(await page.evaluate(`document.querySelectorAll('details[open]').length`)).toBe(1);
+  });
+
+  it('shows fifty of a thousand jobs at first, and finds any', async () => {
+    const many = Array.from({ length: 1000 }, (_, i) => job(`J-${String(i + 1)}`));
+    const html = await reportPage({ ...source, jobs: many, items: [], all: 1000 }, undefined);
+    const file = join(folder, 'many.html');
+    await writeFile(file, html);
+    await page.goto(pathToFileURL(file).href);
+    const onScreen = `Array.from(document.querySelectorAll('#jobs tbody tr'), (r) => r).filter((r) => r.offsetHeight > 0).length`;
+    expect(await page.evaluate(onScreen)).toBe(50);
+    await page.type('#search', 'the j-777');
+    expect(await visible()).toEqual(['J-777']);
+    expect(await page.evaluate(onScreen)).toBe(1);
+    await page.reload();
+    await page.click('#beyond button');
+    expect(await page.evaluate(onScreen)).toBe(1000);
   });
 
   it('says that a run was stopped', async () => {
-    const html = await reportPage(
-      { date: '2026-05-06', jobs, items: [], changes: undefined, all: 9 },
-      undefined,
-    );
+    const html = await reportPage({ ...source, items: [], changes: undefined, all: 9 }, undefined);
     expect(html).toContain('4 of 9 jobs are in this report');
+    expect(html).not.toContain('order-list.csv');
     expect(html).toContain('This is the first run into this folder.');
     expect(html).toContain('Nothing is open.');
   });

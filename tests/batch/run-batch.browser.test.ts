@@ -72,6 +72,13 @@ describe('a batch', () => {
       'missing-models.csv',
       'open-items.csv',
       'order-list.csv',
+      'questions-designer.csv',
+      'questions-installer.csv',
+      'questions-maker.csv',
+      'questions-office.csv',
+      'questions-owner.csv',
+      'questions-utility.csv',
+      'questions.csv',
       'report.csv',
       'report.html',
     ]);

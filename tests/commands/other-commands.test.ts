@@ -1,7 +1,7 @@
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { ALL_RULES, ColumnMapSchema } from '../../src/index.js';
+import { ALL_RULES } from '../../src/index.js';
 import { PART_FIELDS } from '../../src/read/company/catalogue-fields.js';
 import { freshFolder, projectPath, shuntbook } from './command.js';
 
@@ -99,35 +99,6 @@ describe('read', () => {
   it('is one JSON object with --json', async () => {
     const told = await shuntbook(['read', LIST, '--json']);
     expect((JSON.parse(told.out) as { jobs: unknown[] }).jobs).toHaveLength(4);
-  });
-});
-
-describe('columns', () => {
-  it('shows each heading with its field and three cells', async () => {
-    const told = await shuntbook(['columns', LIST]);
-    expect(told.status).toBe(0);
-    expect(told.out).toMatch(/^run_length +run_length .*30 ft \| 24 ft \| 45 ft/m);
-  });
-
-  it('writes a column map that reads the list as before, and overwrites nothing', async () => {
-    const folder = freshFolder();
-    const list = join(folder, 'list.csv');
-    const map = join(folder, 'map.json');
-    writeFileSync(list, 'Job,Tag,Type,Shelf\nJ,SVC,service,7\n');
-    const told = await shuntbook(['columns', list, '--write', map]);
-    expect(told.status).toBe(0);
-    const written = ColumnMapSchema.parse(JSON.parse(readFileSync(map, 'utf8')));
-    expect(written.columns).toEqual({ Job: 'job', Tag: 'tag', Type: 'kind', Shelf: null });
-    const again = await shuntbook(['columns', list, '--write', map]);
-    expect(again.status).toBe(64);
-    expect(again.err).toContain('command/already-there');
-    expect((await shuntbook(['read', list, '--columns', map])).status).toBe(0);
-  });
-
-  it('writes no map of a list that is not there', async () => {
-    const map = join(freshFolder(), 'map.json');
-    expect((await shuntbook(['columns', 'nowhere.csv', '--write', map])).status).toBe(2);
-    expect(existsSync(map)).toBe(false);
   });
 });
 

@@ -75,8 +75,12 @@ describe("README's program", () => {
       cwd: program.folder,
     });
     const lines = stdout.trim().split('\n');
-    expect(lines).toContain('UF-102 closeout-pack.pdf true');
-    // Without the library the job is a draft, which has no labels.
-    expect(lines).toHaveLength(DOCUMENT_KINDS.length - 1);
+    const printed = lines.filter((line) => line.startsWith('UF-102 '));
+    // With the library the job is complete, so that it has labels too.
+    expect(printed).toHaveLength(DOCUMENT_KINDS.length);
+    for (const line of printed) expect(line).toMatch(/\.pdf true$/);
+    const items = lines.filter((line) => !line.startsWith('UF-102 '));
+    expect(items).toContainEqual(expect.stringMatching(/^confirm default\/\S+ \S*grid\.csv \d+/));
+    expect(items.filter((line) => !line.startsWith('confirm '))).toEqual([]);
   });
 });

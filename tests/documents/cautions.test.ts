@@ -118,3 +118,22 @@ describe('the gas of a battery', () => {
     expect(siteCautions(house, 'en').some(({ hazard }) => GAS.test(`WARNING: ${hazard}`))).toBe(false);
   });
 });
+
+describe('light on modules', () => {
+  const told = (rows: string): readonly string[] =>
+    siteCautions(dataOf('', `S service; ac_in=240; place=House\n${rows}`), 'en')
+      .filter(({ hazard }) => hazard.startsWith('Light on'))
+      .map(({ avoidance }) => avoidance);
+
+  it('an array has a disconnect; modules with inverters of their own have a breaker, and no array disconnect', () => {
+    const modules = 'T ac-module-branch; ac_out=240; connects_to=S; run_length=9 m; place=Roof';
+    const array = `X grid-tie-inverter; ac_out=240; connects_to=S; run_length=9 m; place=House
+      A array; connects_to=X; run_length=9 m; open_circuit_voltage=300; place=Roof`;
+    expect(told(array)).toEqual([expect.stringMatching(/^Open the array disconnect/)]);
+    expect(told(modules)).toEqual([
+      expect.stringMatching(/^Switch the modules’ AC branch off at its breaker/),
+    ]);
+    expect(told(`${modules}\n${array}`)).toHaveLength(1);
+    expect(told('P panel; ac_in=240; connects_to=S; run_length=2 m; place=House')).toEqual([]);
+  });
+});

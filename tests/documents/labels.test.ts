@@ -79,13 +79,13 @@ describe('what a label says', () => {
     const [, battery, input] = labelsIn(demo('UF-101'));
     expect(battery?.lights).toEqual([
       'At all times:',
-      '1  positive (+), red: ON (yellow)',
-      '2  negative (-), black: OFF',
+      '1  positive (+), red wire: ON, yellow',
+      '2  negative (-), white or gray wire: OFF',
     ]);
     expect(input?.lights).toEqual([
       'By day:',
-      '1  positive (+), red: ON (blue)',
-      '2  negative (-), black: OFF',
+      '1  positive (+), red wire: ON, blue',
+      '2  negative (-), black wire: OFF',
       'At night: all off. That is fine.',
     ]);
     expect([input?.side, input?.where]).toEqual([
@@ -97,7 +97,7 @@ describe('what a label says', () => {
 
   it('is a box to tick where the first day counts, and the flag in its words', () => {
     const [input] = labelsIn(demo('UF-102'));
-    expect(input?.lights[1]).toBe('1  positive (+), red: first day ☐ ON ☐ OFF');
+    expect(input?.lights[1]).toBe('1  positive (+), red wire: first day ☐ ON ☐ OFF');
     const [flag] = labelsIn(demo('UF-106'), 'es');
     expect(flag?.lights.at(-1)).toBe('BUENA: verde. GASTADA: roja.');
   });

@@ -96,7 +96,7 @@ describe('the one-line drawing', () => {
   );
 
   it('splits an equipment with more lines than a sheet can hold, and says where it goes on', () => {
-    const of = manyInputs(60, (n) => 60 + n);
+    const of = manyInputs(60, (n) => `M-${n}`);
     expect(expectDrawn(of, ROOMS.tabloid)).toBeGreaterThan(1);
     const texts = pennedSheets(of, ROOMS.tabloid, 'ieee-315').sheets.map(({ pen }) =>
       pen.texts.flatMap(({ lines }) => lines.map(({ text }) => text)),
@@ -153,6 +153,32 @@ describe('the one-line drawing', () => {
       expect(but).toContain(words);
   });
 
+  it('draws lines of unequal length once where that saves a sheet, and says all their lengths', () => {
+    const numbers = Array.from({ length: 60 }, (_, i) => i + 1);
+    const of = (count: number): Plan => {
+      const whole = manyInputs(60, () => '');
+      const runs = numbers.map((n) => run(`PV-${n}:output`, `INV:dc-in-${n}`, 60 + (n % count)));
+      return { ...whole, site: { ...whole.site, runs } };
+    };
+    const texts = (plan: Plan): string =>
+      pennedSheets(plan, ROOMS.tabloid, 'ieee-315')
+        .sheets.flatMap(({ pen }) => pen.texts.map(({ lines }) => lines.map(({ text }) => text).join(' ')))
+        .join('\n')
+        .replaceAll('\u00a0', ' ');
+    expect(expectDrawn(of(60), ROOMS.tabloid)).toBe(1);
+    // 60 m and 119 m, 1 ft = 0.3048 m.
+    expect(texts(of(60))).toContain('TYP. OF 60 DC inputs 1 to 60 DC 2W, 196.9 to 390.4 ft');
+    // What goes on one sheet as it is stated stays apart.
+    expect(texts(of(2))).toContain('TYP. OF 30');
+  });
+
+  it('puts a small piece into a gap of the drawing, so that no sheet holds it alone', async () => {
+    const of = await planOfSize(6);
+    const { sheets } = pennedSheets(of, same(246, 128), 'ieee-315');
+    expect(sheets).toHaveLength(1);
+    expect(drawnTags(sheets).boxes).toContain('GAT');
+  });
+
   it('is no sheet for a plan without equipment', () => {
     expect(pennedSheets(plan({}), ROOMS.letter, 'ieee-315').sheets).toEqual([]);
   });
@@ -163,7 +189,10 @@ describe('the one-line drawing', () => {
       return legend.map((entry) => entry.words).join('\n');
     };
     expect(await words('UF-114', 'iec-60617')).toContain('3+1');
+    expect(await words('UF-114', 'iec-60617')).toContain('channels to earth');
     expect(await words('UF-102', 'ieee-315')).not.toContain('3+1');
+    expect(await words('UF-102', 'ieee-315')).not.toContain('filled in');
+    expect(await words('UF-105', 'ieee-315')).toContain('To be filled in');
   });
 
   it('is markup that a name of the list can’t break out of', async () => {
@@ -292,7 +321,7 @@ describe('a service with a protector', () => {
     return {
       taps: pens.flatMap(({ taps }) => taps.map(({ x }) => x)),
       main: main[0]?.x ?? NaN,
-      legend: legendOf(trees, 'ieee-315')
+      legend: legendOf(trees, 'ieee-315', false)
         .map((e) => e.words)
         .join(),
     };
@@ -312,7 +341,7 @@ describe('a service with a protector', () => {
     const none = plan({ site: { equipments: [equipment('SVC', 'service', 'Wall', ['service'])], runs: [] } });
     const { trees } = pennedSheets(none, ROOMS.letter, 'ieee-315');
     expect(
-      legendOf(trees, 'ieee-315')
+      legendOf(trees, 'ieee-315', false)
         .map((e) => e.words)
         .join(),
     ).not.toContain('Main disconnect');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../src/model/plan.js';
-import { lightGroups } from '../../src/documents/parts/owner-lights.js';
+import { besidePicture, lightGroups } from '../../src/documents/parts/owner-lights.js';
 import { ownerStrings } from '../../src/words/languages.js';
 import { checksView } from '../../src/documents/closeout-pack/checks.js';
 import { recordView } from '../../src/documents/closeout-pack/record.js';
@@ -8,6 +8,7 @@ import { crewPackWords } from '../../src/words/crew-language.js';
 import { lightRows } from '../../src/documents/closeout-pack/wiring-note.js';
 import { lookOf } from '../../src/documents/owner-sheet/looks.js';
 import { flagWords } from '../../src/documents/parts/flag.js';
+import { demoPlan } from './fixtures/demo-plans.js';
 import { catalogueOf, dataOf, partLine } from '../plan/plan-of.js';
 
 /** Every picture of a protector, a line each: the word of the state, and each light as it looks then. */
@@ -104,4 +105,23 @@ describe('a flag', () => {
     expect([row?.channel, row?.state, row?.shows, others]).toEqual(['1, 2', 'always', 'good', []]);
     expect(row?.because).toMatch(/: good: green; used up: red$/);
   });
+});
+
+it('a light that goes by the grid is off when the grid is off, at the box that makes house power too', () => {
+  expect(pictures(demoPlan('UF-111'), 'INV:ac-out')).toEqual([
+    'Grid power on: 1 lit, 2 lit',
+    'Grid power off: 1 dark, 2 dark',
+  ]);
+});
+
+it('of a turbine whose lights all blink, one that is off alone is told from a turbine that stands still', () => {
+  const told = (jobId: string, tag: string): string[] => {
+    const plan = demoPlan(jobId);
+    const protector = plan.protectors.find((p) => p.tag === tag);
+    if (!protector) throw new Error(`no protector ${tag}`);
+    return besidePicture(lightGroups(plan, protector, ownerStrings('en').states), ownerStrings('en'));
+  };
+  const { alternator, oneOff } = ownerStrings('en').boxes;
+  expect(told('UF-105', 'P-6')).toEqual([alternator, oneOff]);
+  expect(told('UF-105', 'P-4')).not.toContain(oneOff);
 });

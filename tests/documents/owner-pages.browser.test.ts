@@ -6,7 +6,7 @@ import { SettingsSchema } from '../../src/model/settings.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
 import { withPrinter } from '../../src/print/printer.js';
 import { plan } from './fixtures/builder.js';
-import { demoPlans } from './fixtures/demo-plans.js';
+import { demoPlan, demoPlans } from './fixtures/demo-plans.js';
 import { readPrinted, type PrintedDocument } from './printed.js';
 
 const PLANS = demoPlans();
@@ -36,6 +36,11 @@ function siteOf(count: number): Plan {
 }
 
 const CASES = [8, 9, 20, 21, 32, 44].flatMap((count) => [[count, 'en'] as const, [count, 'es'] as const]);
+/** Jobs of the demo with the most to say, in the longer language, on both papers. */
+const FULLEST = ['UF-106', 'UF-114', 'UF-116'].flatMap((job) => [
+  [job, 'letter'] as const,
+  [job, 'A4'] as const,
+]);
 const printed = new Map<string, PrintedDocument>();
 
 beforeAll(async () => {
@@ -43,18 +48,21 @@ beforeAll(async () => {
   const created = new Date('2025-03-14T00:00:00Z');
   // One browser for all of them.
   await withPrinter({ pages: 1 }, async (printer) => {
-    for (const [count, ownerLanguage] of CASES) {
+    const print = async (name: string, plan: Plan, ownerLanguage: string, paper?: string): Promise<void> => {
+      const company = { name: 'Invented Surge Works', phone: PHONE };
       const context: DocumentContext = {
-        settings: SettingsSchema.parse({ company: { name: 'Invented Surge Works', phone: PHONE } }),
+        settings: SettingsSchema.parse({ company, ...(paper === undefined ? {} : { paper }) }),
         date: '2025-03-14',
         fonts,
         measure: printer.measure,
         ownerLanguage,
       };
-      const { html, metadata } = await renderDocument('owner-sheet', siteOf(count), context);
+      const { html, metadata } = await renderDocument('owner-sheet', plan, context);
       const bytes = await printer.print({ html, metadata: { ...metadata, created } });
-      printed.set(`${count} ${ownerLanguage}`, await readPrinted(bytes));
-    }
+      printed.set(name, await readPrinted(bytes));
+    };
+    for (const [count, language] of CASES) await print(`${count} ${language}`, siteOf(count), language);
+    for (const [job, paper] of FULLEST) await print(`${job} ${paper}`, demoPlan(job), 'es', paper);
   });
 });
 
@@ -68,6 +76,10 @@ describe("the owner's sheet", () => {
       expect(pages.length).toBeLessThanOrEqual(2 + Math.ceil(Math.max(0, count - 8) / 6));
     },
   );
+
+  it.each(FULLEST)('of %s, 8 protectors, in Spanish on %s is two pages', (job, paper) => {
+    expect(printed.get(`${job} ${paper}`)?.pages).toHaveLength(2);
+  });
 
   it.each(CASES)('of %i protectors in %s has no text below 13 points', (count, ownerLanguage) => {
     const texts = printed.get(`${count} ${ownerLanguage}`)?.pages.flatMap((page) => page.texts) ?? [];

@@ -169,7 +169,19 @@ describe.each(OWNER_LANGUAGE_CODES)('the strings in %s', (code) => {
   it('fill in what they are handed, and nothing else', () => {
     const names = stringsIn(strings).flatMap((text) => [...text.matchAll(/\{(\w+)\}/g)].map((m) => m[1]));
     expect([...new Set(names)].sort()).toEqual(
-      ['list', 'lights', 'look', 'number', 'numbers', 'place', 'state', 'states', 'tag', 'thing'].sort(),
+      [
+        'colour',
+        'list',
+        'lights',
+        'look',
+        'number',
+        'numbers',
+        'place',
+        'state',
+        'states',
+        'tag',
+        'thing',
+      ].sort(),
     );
   });
 

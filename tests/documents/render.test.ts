@@ -188,7 +188,7 @@ describe('a template with a fault of syntax', () => {
       templatesFolder: folder,
     }).catch((error: unknown) => error);
     await rm(folder, { recursive: true });
-    expect(told((failure as Failure).note).found).toBe('partials/schedule.hbs');
+    expect(told((failure as Failure).note).found).toBe('contents/schedule.hbs');
   });
 });
 

@@ -11,6 +11,7 @@ import type * as Told from '../../src/words/messages/told.js';
 import type * as Origin from '../../src/words/origin.js';
 import type * as Protectors from '../../src/words/protectors.js';
 import type * as Say from '../../src/words/reasons/say.js';
+import type * as SharedFact from '../../src/words/shared-fact.js';
 import type * as Standard from '../../src/words/standard.js';
 import type * as Steps from '../../src/words/steps/told.js';
 import { setByHand } from './fixtures/set-by-hand.js';
@@ -46,6 +47,15 @@ vi.mock('../../src/words/steps/told.js', async (original) => {
       (parts) => codes.each(`step:${step.code}`, parts),
     );
   return { ...actual, stepTold };
+});
+vi.mock('../../src/words/shared-fact.js', async (original) => {
+  const actual = await original<typeof SharedFact>();
+  const sharedFact: typeof SharedFact.sharedFact = (item) =>
+    codes.replaced(
+      () => actual.sharedFact(item),
+      (fact) => ({ ...fact, says: codes.standIn(fact.says, `fact:${item.code}`) as typeof fact.says }),
+    );
+  return { ...actual, sharedFact };
 });
 vi.mock('../../src/words/gap.js', async (original) => {
   const actual = await original<typeof Gap>();
@@ -101,6 +111,7 @@ const { say } = await import('../../src/words/reasons/say.js');
 const { conductorText } = await import('../../src/words/conductors.js');
 const { stepTold } = await import('../../src/words/steps/told.js');
 const { gapOf } = await import('../../src/words/gap.js');
+const { sharedFact } = await import('../../src/words/shared-fact.js');
 const { placeText } = await import('../../src/words/origin.js');
 
 const folder = mkdtempSync(join(tmpdir(), 'shuntbook-sentences-'));
@@ -196,7 +207,18 @@ describe('documents and plans, with every sentence replaced by its code', () => 
       const changes = changesSince(before, now);
       expect(changes.length).toBeGreaterThan(0);
       return [
-        await reportPage({ date: '2026-01-01', jobs: [], items: itemsOf(plans), changes, all: 0 }, undefined),
+        await reportPage(
+          {
+            date: '2026-01-01',
+            lists: { all: 1, unreadable: 0 },
+            otherUnreadable: 0,
+            jobs: [],
+            items: itemsOf(plans),
+            changes,
+            all: 0,
+          },
+          undefined,
+        ),
       ];
     });
     expect(ofCodes).toEqual(english);
@@ -205,7 +227,7 @@ describe('documents and plans, with every sentence replaced by its code', () => 
 
   it('has replaced texts of each kind', () => {
     expect([...codes.made].sort()).toEqual(
-      'conductor gap grounding length message origin place reason standard step system'.split(' '),
+      'conductor fact grounding length message origin place reason standard step system'.split(' '),
     );
   });
 });
@@ -236,6 +258,9 @@ describe('a document that looks into a sentence', () => {
       String(new Set(stepsOf(plan).map((words) => JSON.stringify(words))).size),
     'for a gap of the catalogue': (plan) =>
       plan.openItems.map((item) => gapOf(item)?.says.endsWith('stated')).join(),
+    'for a fact that jobs share': (plan) =>
+      plan.openItems.map((item) => sharedFact(item).says.endsWith('there.')).join(),
+    'to count facts': (plan) => String(new Set(plan.openItems.map((item) => sharedFact(item).says)).size),
     'for the file of an item': (plan) => plan.openItems.map((item) => placeText(item).split(',')[0]).join(),
   };
 

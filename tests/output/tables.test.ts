@@ -124,18 +124,20 @@ describe('the tables of a batch have the headings of the contract', () => {
       items: [],
     };
     const orders = [
-      { job: 'B', part: 'P-2', quantity: 2 },
-      { job: 'A', part: 'P-2', quantity: 1 },
-      { job: 'A', part: 'P-1', quantity: 4 },
+      { job: 'B', part: 'P-2', quantity: 2, draft: false },
+      { job: 'A', part: 'P-2', quantity: 1, draft: true },
+      { job: 'A', part: 'P-1', quantity: 4, draft: true },
     ];
     const text = orderListCsv(orders, catalogue);
-    expect(heading(text)).toBe('part,maker,description,quantity,jobs,price,currency');
+    expect(heading(text)).toBe('part,maker,description,quantity,complete,draft,jobs,price,currency');
     expect(rowsOf(text)).toEqual([
       {
         part: 'P-1',
         maker: 'Invented',
         description: '\'=HYPERLINK("x")',
         quantity: '4',
+        complete: '0',
+        draft: '4',
         jobs: 'A',
         price: '',
         currency: '',
@@ -145,6 +147,8 @@ describe('the tables of a batch have the headings of the contract', () => {
         maker: 'Invented',
         description: '\'=HYPERLINK("x")',
         quantity: '3',
+        complete: '2',
+        draft: '1',
         jobs: 'B; A',
         price: '10.5',
         currency: 'USD',
@@ -199,10 +203,15 @@ describe('the tables of a batch have the headings of the contract', () => {
         missing: 1,
         conflict: 0,
         confirm: 2,
+        jobName: '+The yard',
+        address: '2 Sparrow Drove, Quillmarsh',
+        revision: 'B',
+        record: 'planned',
       },
     ]);
     expect(text).toBe(
-      "job,folder,basis,status,done,protectors,missing,conflict,confirm\r\n'=A,A,iec,draft,printed,3,1,0,2\r\n",
+      'job,folder,basis,status,done,protectors,missing,conflict,confirm,job_name,address,revision,record\r\n' +
+        '\'=A,A,iec,draft,printed,3,1,0,2,\'+The yard,"2 Sparrow Drove, Quillmarsh",B,planned\r\n',
     );
     expect(
       missingModelsCsv(

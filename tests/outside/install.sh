@@ -2,7 +2,7 @@
 # Installs the Debian programs that the tests under tests/outside/ compare with; does nothing where they are there already.
 set -euo pipefail
 
-declare -A package_of=([ngspice]=ngspice [qpdf]=qpdf [pdftotext]=poppler-utils)
+declare -A package_of=([ngspice]=ngspice [qpdf]=qpdf [pdftotext]=poppler-utils [soffice]=libreoffice-calc-nogui)
 missing=()
 for program in "${!package_of[@]}"; do
   command -v "$program" >/dev/null 2>&1 || missing+=("${package_of[$program]}")

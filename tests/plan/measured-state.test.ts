@@ -28,7 +28,9 @@ describe('the state of the sources', () => {
     expect(state('W:output', ...rows)).toBe('W turning under load: X and B on; I off');
     expect(state('X:dc-in-1', ...rows)).toBe('W turning under load: X and B on; I off');
     expect(state('B:battery', ...rows)).toBe('B connected; X left on, since it loads a turbine; I off');
-    expect(state('I:ac-out', ...rows)).toBe('I on; X left on, since it loads a turbine');
+    expect(state('I:ac-out', ...rows)).toBe(
+      'I on; X left on, since it loads a turbine, and so B, which it needs',
+    );
   });
 
   it('a turbine on an inverter that runs with the utility needs that too; an array on it: the turbine is stopped first', () => {
@@ -42,6 +44,30 @@ describe('the state of the sources', () => {
     expect(state('A:output', ...rows)).toBe(
       'first stop W (section 1), since what loads it goes off; A in the sun and connected; X off',
     );
+  });
+
+  it('a turbine elsewhere keeps its inverter on, and the supply that this keeps step with', () => {
+    const site = (supply: string, of: string): readonly string[] => [
+      supply,
+      `P panel; ac_in=240; connects_to=${of}; run_length=5 m; place=House`,
+      'X grid-tie-inverter; ac_out=240; dc_inputs=1; max_dc_voltage=600; connects_to=P; run_length=5 m; place=House',
+      'Y grid-tie-inverter; ac_out=240; dc_inputs=1; max_dc_voltage=600; connects_to=P; run_length=5 m; place=House',
+      'A array; voc_stc=40; modules_in_series=8; protect=yes; connects_to=X; place=House',
+      `${WIND}; connects_to=Y`,
+    ];
+    expect(state('A:output', ...site('S service; ac_in=240; place=House', 'S'))).toBe(
+      'A in the sun and connected; Y left on, since it loads a turbine, and so S, which it needs; X off',
+    );
+    const alone = `I inverter-charger; ac_out=240; place=House
+      B battery; battery_voltage=48; battery_chemistry=lfp; connects_to=I; protect=yes; place=Shed`;
+    const island = site(alone, 'I');
+    expect(state('A:output', ...island)).toBe(
+      'A in the sun and connected; Y left on, since it loads a turbine, and so I and B, which it needs; X off',
+    );
+    expect(state('B:battery', ...island)).toBe(
+      'B connected; Y left on, since it loads a turbine, and so I, which it needs; X off',
+    );
+    expect(state('W:output', ...island)).toBe('W turning under load: Y, I and B on; X off');
   });
 
   it('an inverter-charger that passes the utility through is measured on both', () => {

@@ -350,6 +350,44 @@ describe('the meter and the clothing', () => {
       });
     });
 
+    it('names what is known beside one that isn’t: the utility at an inverter of a turbine', () => {
+      const wind = (where: string): string => {
+        const list = `S service; ac_in=240; place=House; fault_current=6 kA
+          G grid-tie-inverter; connects_to=S; run_length=9 m; dc_inputs=1; ac_out=240; max_dc_voltage=300; place=House
+          W wind-turbine; connects_to=G; run_length=40 m; output=three-phase; open_circuit_voltage=140; place=Tower`;
+        return JSON.stringify(measuring(list, where));
+      };
+      expect(wind('G:dc-in-1')).toMatch(
+        /the fault current here is at least 6000 A: not all that feeds this enclosure is known/,
+      );
+      expect(wind('W:output')).toMatch(/the fault current here isn’t known/);
+    });
+
+    it('names what is known behind a transfer switch one of whose feeders isn’t', () => {
+      const list = `S service; ac_in=480Y/277; place=House; fault_current=35 kA
+        T transfer-switch; connects_to=S; run_length=4 m; place=House
+        G generator; connects_to=T; run_length=4 m; ac_out=480Y/277; place=House
+        P panel; connects_to=T; run_length=4 m; ac_in=480Y/277; place=House; protect=yes`;
+      expect(JSON.stringify(measuring(list, 'P:feeder'))).toMatch(
+        /the fault current here is at least 35000 A/,
+      );
+    });
+
+    it('a turbine beside an array in one enclosure: its fault current isn’t known, whatever it gives', () => {
+      const hybrid = (output: string): string =>
+        JSON.stringify(
+          measuring(
+            `S service; ac_in=240; place=House; fault_current=9 kA
+             G grid-tie-inverter; connects_to=S; run_length=9 m; dc_inputs=2; ac_out=240; max_dc_voltage=600; isolated=yes; place=House
+             A array; connects_to=G/1; run_length=4 m; voc_stc=40; isc_stc=10; strings_in_parallel=1; modules_in_series=8; place=House
+             W wind-turbine; connects_to=G/2; run_length=40 m; ${output}; open_circuit_voltage=140; place=Tower`,
+            'G:dc-in-1',
+          ),
+        );
+      for (const output of ['output=dc', 'output=three-phase', 'maker=nobody'])
+        expect(hybrid(output)).toMatch(/the fault current here is at least 9000 A: not all that feeds/);
+    });
+
     it('not of a control circuit’s own end', () => {
       const circuit = `S service; ac_in=480Y/277; place=House; fault_current=12 kA
          T control-circuit; connects_to=S; control_voltage=12 V dc; run_length=40 m; place=Gate; outdoors=yes`;

@@ -262,7 +262,41 @@ describe('colours, leads and instructions', () => {
     );
   });
 
+  const notesOf = (rows: string, where: string): readonly string[] =>
+    one(planOf('', rows), where).wiring.notes;
   const battery = 'B battery; battery_voltage=48; battery_chemistry=lfp; protect=yes; dc_grounding=';
+
+  it('the grounded negative of a battery’s bus is white or gray, and no note says otherwise; an array’s may float up', () => {
+    expect(named(`${battery}negative`, 'B:battery')).toEqual(['positive: red', 'negative: white or gray']);
+    expect(named(`${battery}floating`, 'B:battery')).toEqual(['positive: red', 'negative: black']);
+    expect(named(`${battery}negative`, 'B:battery', 'basis=iec; earthing=TN')[1]).toBe('negative, L-: white');
+    expect(notesOf(`${battery}negative`, 'B:battery').join('\n')).not.toMatch(/white or gray/);
+    const array = `X charge-controller; dc_inputs=1; max_dc_voltage=250; place=Hut
+      A array; connects_to=X; run_length=4 m; open_circuit_voltage=200; dc_grounding=negative`;
+    expect(named(array, 'X:dc-in-1')).toEqual(['positive: red', 'negative: black']);
+    expect(notesOf(array, 'X:dc-in-1').join('\n')).toMatch(
+      /negative is grounded: where solidly, it is white/,
+    );
+  });
+
+  it.each([
+    ['lead-acid', 'Hut', true],
+    ['nicd', 'Hut', true],
+    ['', 'Hut', true],
+    ['lfp', 'Hut', false],
+  ])(
+    'where gas of a %s battery can gather, its device says where it may stand',
+    (chemistry, place, warned) => {
+      const bus = (load: string): string =>
+        `B battery; battery_voltage=48; cells=24; battery_chemistry=${chemistry}; protect=yes; place=${place}
+       R dc-load; connects_to=B; protect=yes; run_length=4 m; place=${load}; building=${place}; outdoors=no`;
+      const says = (load: string, where: string): boolean =>
+        notesOf(bus(load), where).some((n) => n.includes('can gather in this room'));
+      expect(says('Hut', 'B:battery')).toBe(warned);
+      expect(says('Hut', 'R:dc-in')).toBe(warned);
+      expect(says('Loft', 'R:dc-in')).toBe(false);
+    },
+  );
 
   it('a plant with its positive grounded: poles by voltage and use, no colour unless the settings give one', () => {
     expect(named(`${battery}positive`, 'B:battery')).toEqual([
@@ -274,8 +308,7 @@ describe('colours, leads and instructions', () => {
       'positive, return (+): ',
       'negative, -48\u00a0V: blue',
     ]);
-    for (const grounding of ['negative', 'floating'])
-      expect(named(`${battery}${grounding}`, 'B:battery')).toEqual(['positive: red', 'negative: black']);
+    expect(named(`${battery}floating`, 'B:battery')).toEqual(['positive: red', 'negative: black']);
   });
 
   it('loads and panels of such a plant, and a control circuit of its own, are named alike; an array is not', () => {

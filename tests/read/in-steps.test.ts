@@ -1,9 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
+import { odsParts, odsTable, sheetData, xlsxParts, zipOf } from '../../bench/workbooks.mjs';
 import { decoding, type Decoded, type Encoding } from '../../src/read/file/decode.js';
 import { atOneGo, STEP, type InSteps } from '../../src/read/file/in-steps.js';
 import { checkingQuotes } from '../../src/read/file/quotes.js';
 import { seeingText, type SeenText } from '../../src/read/file/unseen.js';
+import { readingWorkbook } from '../../src/read/file/workbook/workbook.js';
+import { seeingCells } from '../../src/read/table/seen-cells.js';
 
 // Signals are heard between the steps of reading: no step walks through more than twice so many characters, whatever they are.
 
@@ -58,6 +61,24 @@ describe('steps as short as they may be', () => {
     // Once for accents, once for the rest, once for the lines.
     const steps = stepsOf(seeingText(`${filled('\n')}\u200b`));
     expect(steps).toBeGreaterThanOrEqual(3 * LEAST);
+  });
+
+  it('read a workbook, and look through its cells', () => {
+    const rows = Array.from({ length: 30_000 }, () => ['\u00e9'.repeat(25), 1]);
+    const sheet = sheetData(rows);
+    expect(sheet.length).toBeGreaterThan(LENGTH);
+    for (const bytes of [
+      zipOf(xlsxParts([{ name: 'S', content: sheet }])),
+      zipOf(odsParts(odsTable('S', rows))),
+    ]) {
+      const work = readingWorkbook(bytes, '.');
+      let steps = 1;
+      let step = work.next();
+      for (; step.done !== true; step = work.next()) steps += 1;
+      expect(steps).toBeGreaterThanOrEqual(LEAST);
+      const cells = step.value.ok ? (step.value.sheets[0]?.cells ?? []) : [];
+      expect(stepsOf(seeingCells(cells, []))).toBeGreaterThanOrEqual(30);
+    }
   });
 
   test.each(['J,"A"\n', '3" \n'])('walk along quotes: %j', (unit) => {

@@ -282,7 +282,8 @@ describe('faults of a whole list', () => {
     ['a,b,c\n1,2,3\n', 'heading/none'],
     ['SVC,service\nMP,panel\n', 'heading/none'],
     ['job,tag,kind\n', 'file/no-rows'],
-    ['PK\u0003\u0004xyz', 'file/not-text'],
+    ['PK\u0003\u0004xyz', 'workbook/broken'],
+    ['%PDF-1.xyz', 'file/not-text'],
   ])('%j cannot be read: %s', (text, code) => {
     const result = readListText('list.csv', Buffer.from(text), { settings });
     expect(result.unreadable.map((i) => i.code)).toEqual([code]);

@@ -321,6 +321,7 @@ export function wiringFacts(some: Partial<WiringFacts> = {}): WiringFacts {
     neutralAsked: false,
     threePlusOne: false,
     positiveGround: false,
+    negativeGround: false,
     classOneAsked: false,
     ...some,
   };

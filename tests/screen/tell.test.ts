@@ -103,9 +103,12 @@ describe('itemsText', () => {
     const blank = Array.from({ length: 7 }, (_, i) =>
       of('A', { line: i + 2, code: 'row/kind-missing', message: `Row ${String(i)} has no kind.` }),
     );
-    it('is told before the rows without a kind that it may cause, with their number', () => {
+    it('is told first, and the rows without a kind that it may cause in one line with their number', () => {
       const text = itemsText([...blank, unread], false);
-      expect(text.indexOf('Model is not read')).toBeLessThan(text.indexOf('Row 0 has no kind'));
+      expect(text.indexOf('Model is not read')).toBeLessThan(
+        text.indexOf('7 of row/kind-missing (lines 2 to 8)'),
+      );
+      expect(text).not.toContain('has no kind.');
       expect(text).toContain('maybe why 7 items below');
       expect(text.match(/Model is not read/g)).toHaveLength(1);
     });

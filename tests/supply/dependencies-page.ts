@@ -12,6 +12,7 @@ const WHY: Readonly<Record<string, string>> = {
   '@cantoo/pdf-lib': 'appends data sheets to the appendix of permit sheets',
   handlebars: 'fills the templates in',
   'puppeteer-core': 'drives the browser; unlike the whole package of that project, it downloads none',
+  sax: 'reads the parts of workbooks piece by piece, and no entities of their own',
   'tar-fs':
     'unpacks the libraries of the shipped browser, and refuses paths that lead out of the browser’s folder',
   yargs: 'reads the command line',

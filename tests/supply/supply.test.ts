@@ -16,6 +16,8 @@ const LOOKED_AT = [
   'Apache-2.0',
   'BSD-2-Clause',
   'BSD-3-Clause',
+  // Asks for its text or a link to it, which the package brings.
+  'BlueOak-1.0.0',
   'ISC',
   'MIT',
   // The layout of drawings: used as it comes, its sources are public.

@@ -32,7 +32,7 @@ describe('items to confirm', () => {
 describe('a default as an assumption', () => {
   const { code } = PLACE_MESSAGES.defaultsUsed;
   const used = (field: string, value: unknown, why = 'default-decides/withstand') =>
-    assumptionOf({ code, values: { field, value, rows: ['A'], more: 2, why: { code: why, values: {} } } });
+    assumptionOf({ code, values: { field, value, rows: ['A'], why: { code: why, values: {} } } });
 
   it.each([
     ['dc_grounding', 'negative', 'DC negative grounded'],
@@ -46,7 +46,7 @@ describe('a default as an assumption', () => {
     ['building_occupancy', 'other', 'Building with neither dwelling unit nor sleeping rooms'],
     ['basis', 'nec-2020', 'Code in force: NEC 2020'],
   ])('%s %s', (field, value, says) => {
-    expect(used(field, value)).toMatchObject({ says, tags: ['A'], more: 2 });
+    expect(used(field, value)).toMatchObject({ says, tags: ['A'] });
   });
 
   it('of the wires of a control circuit isn’t one of an array', () => {

@@ -30,3 +30,11 @@ it.each([
 ])('%o: nothing ran out', (error) => {
   expect(runOut(error)).toBeUndefined();
 });
+
+// Seen on Node 20, whose loader opened all but the package.json: "Cannot find package '.../index.js'".
+it('a package that the loader finds nowhere: files ran out where the process may have few open', () => {
+  const lost = refused('ERR_MODULE_NOT_FOUND', 'Cannot find package');
+  expect(runOut(lost, true)).toBe('the limit of open files is too low');
+  expect(runOut(lost)).toBeUndefined();
+  expect(runOut(refused('EACCES'), true)).toBeUndefined();
+});

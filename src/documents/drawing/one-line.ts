@@ -1,8 +1,9 @@
 import type { Plan } from '../../model/plan.js';
-import { withAlikeOnce } from './one-line/alike.js';
+import { withAlikeOnce, type Lengths } from './one-line/alike.js';
 import { altText } from './one-line/alt-text.js';
 import type { Room } from './one-line/figure.js';
 import { legendOf, type LegendEntry } from './one-line/legend.js';
+import { BLANK } from './one-line/measure.js';
 import { Pen } from './one-line/pen.js';
 import { layOnSheets, type LaidSheet } from './one-line/sheets.js';
 import { siteTrees } from './one-line/site-trees.js';
@@ -35,6 +36,12 @@ export interface PennedSheet extends Room {
   readonly alt: string;
 }
 
+/** Trees, and the sheets that they take. */
+interface Drawn {
+  readonly trees: readonly TreeNode[];
+  readonly laid: readonly LaidSheet[];
+}
+
 /** Strokes at the edge need half their weight. */
 const EDGE = 0.8;
 
@@ -63,9 +70,17 @@ export function pennedSheets(
 ): { readonly sheets: readonly PennedSheet[]; readonly trees: readonly TreeNode[] } {
   const numbers: SheetNumbers = { current: 1, of: new Map() };
   const words = oneLineWords(plan, numbers);
-  const trees = withAlikeOnce(bundled(siteTrees(plan)), words).branches.flatMap(({ child }) => child ?? []);
   const inner = ({ width, height }: Room): Room => ({ width: width - 2 * EDGE, height: height - 2 * EDGE });
-  const laid = layOnSheets(trees, words, family, { first: inner(rooms.first), next: inner(rooms.next) });
+  const inside = { first: inner(rooms.first), next: inner(rooms.next) };
+  const bundle = bundled(siteTrees(plan));
+  const drawn = (lengths: Lengths): Drawn => {
+    const trees = withAlikeOnce(bundle, words, lengths).branches.flatMap(({ child }) => child ?? []);
+    return { trees, laid: layOnSheets(trees, words, family, inside) };
+  };
+  const asStated = drawn('equal');
+  // Where that saves a sheet, lines that differ in their lengths alone are drawn once as well.
+  const fewer = asStated.laid.length > 1 ? drawn('stated') : asStated;
+  const { trees, laid } = fewer.laid.length < asStated.laid.length ? fewer : asStated;
   count(laid, numbers);
   const sheets = laid.map((sheet, index) => {
     const pen = new Pen();
@@ -95,6 +110,8 @@ function bundled(trees: readonly TreeNode[]): TreeNode {
  */
 export function oneLine(plan: Plan, rooms: OneLineRooms, family: SymbolFamily): Promise<OneLine> {
   const { sheets, trees } = pennedSheets(plan, rooms, family);
+  const texts = sheets.flatMap(({ pen }) => pen.texts.flatMap(({ lines }) => lines.map(({ text }) => text)));
+  const hasBlank = texts.some((text) => text.includes(BLANK));
   return Promise.resolve({
     sheets: sheets.map(({ pen, alt, width, height }) => ({
       svg: drawingInMillimetres(width, height, alt, 'one-line', pen.markup()),
@@ -102,6 +119,6 @@ export function oneLine(plan: Plan, rooms: OneLineRooms, family: SymbolFamily): 
       height,
       alt,
     })),
-    legend: legendOf(trees, family),
+    legend: legendOf(trees, family, hasBlank),
   });
 }

@@ -70,17 +70,20 @@ function liveLine({ wiring }: PlannedProtector, { label }: OwnerStrings): string
   return [line, unknown ? label.sourcesUnknown : ''].filter((text) => text !== '').join(' ');
 }
 
-/** A conductor in plain words with its colour; of a housing that two ports share, its side before it. */
+/** A conductor in plain words with its colour, which isn't that of its light; of a housing that two ports share, its side before it. */
 function wireText(
   { plan, strings }: LabelSource,
   protector: PlannedProtector,
   channel: PlannedChannel,
 ): string {
-  const { wires, second } = strings.label;
+  const { wires, second, wire } = strings.label;
   const { port, name, doubled } = channel.wire;
   const side = port === null ? '' : `${portSide(plan, protector, port, strings)} `;
   const called = channel.called === '' ? '' : ` (${channel.called})`;
-  const colour = channel.colour === '' ? '' : `, ${coloursIn(channel.colour, strings.colours.wire)}`;
+  const colour =
+    channel.colour === ''
+      ? ''
+      : `, ${filled(wire, { colour: coloursIn(channel.colour, strings.colours.wire) })}`;
   return `${side}${wires[name]}${called}${doubled ? ` ${second}` : ''}${colour}`;
 }
 
@@ -88,7 +91,7 @@ function wireText(
 function lookText({ look, cause }: Light, colour: string, { looks, colours, label }: OwnerStrings): string {
   if (cause === 'floating' && look === 'either') return label.firstDay;
   const shines = look === 'lit' || look === 'flickers';
-  const named = shines && colourNamed(colour) !== undefined ? ` (${coloursIn(colour, colours.light)})` : '';
+  const named = shines && colourNamed(colour) !== undefined ? `, ${coloursIn(colour, colours.light)}` : '';
   return `${looks[look]}${named}`;
 }
 
@@ -154,7 +157,7 @@ export function labelsOf(source: LabelSource): Unsized[] {
         ...(hasDevice ? [{ what: label.breaker, value: '' }] : []),
         { what: label.nextCheck, value: '' },
       ],
-      call: phone === '' ? `${label.call}: ____________` : `${label.call} ${phone}`,
+      call: phone === '' ? `${label.call}: ${'_'.repeat(24)}` : `${label.call} ${phone}`,
       ...hazardOf(protector, strings),
     };
   });

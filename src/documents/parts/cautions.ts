@@ -23,6 +23,7 @@ const STYLES: { readonly [C in CautionName]: Caution['style'] } = {
   arc: 'warning',
   lowVoltage: 'warning',
   sun: 'warning',
+  acModules: 'warning',
   battery: 'warning',
   gas: 'warning',
   generator: 'warning',
@@ -74,8 +75,10 @@ function gravestOf({ protectors, site }: Plan): CautionName[] {
 
 /** The cautions that fit the site as a whole, gravest first. */
 export function siteCautions(plan: Plan, language: CrewLanguage): Caution[] {
+  const hasArray = touches(plan, ['array', 'combiner']);
   const fits: readonly (readonly [name: CautionName, holds: boolean])[] = [
-    ['sun', touches(plan, ['array', 'combiner', 'ac-module-branch'])],
+    ['sun', hasArray],
+    ['acModules', !hasArray && touches(plan, ['ac-module-branch'])],
     ['battery', touches(plan, ['battery', 'charge-controller', 'inverter-charger'])],
     ['gas', plan.site.equipments.some(mayGas)],
     ['generator', touches(plan, ['generator'])],

@@ -14,14 +14,18 @@ const REPLACED: { readonly [file: string]: string } = {
     'permit sheets are drawing sheets now: permit-sheet/sheets.hbs holds frame and title strip, a file beside it each block',
   'styles/permit-sheet.css':
     'permit sheets are drawing sheets now: styles/permit-frame.css and styles/permit-blocks.css are their styles',
-  'partials/calculation.hbs': 'the pack has a calculation summary now: partials/calculations.hbs',
-  'partials/open-items.hbs': 'what is open for the office is in report.html and open-items.csv now, not on paper',
-  'partials/not-placed.hbs': 'ports without a protector come with --with bare now: closeout-pack/appendix.hbs',
+  'partials/calculation.hbs': 'the pack has a calculation summary now: contents/calculations.hbs',
+  'partials/calculations.hbs': 'permit sheets and pack share contents/calculations.hbs now',
+  'partials/calculations-short.hbs': 'permit sheets and pack share contents/calculations.hbs now',
+  'partials/schedule.hbs': 'permit sheets and pack share contents/schedule.hbs now',
+  'partials/legend.hbs': 'permit sheets and pack share contents/legend.hbs now',
+  'partials/draft-box.hbs':
+    'a draft says so on its cover and in its title strip now: closeout-pack/document.hbs, permit-sheet/sheets.hbs',
+  'partials/open-items.hbs':
+    'what is open for the office is in report.html and open-items.csv now, not on paper',
+  'partials/not-placed.hbs':
+    'ports without a protector come with --with bare now: closeout-pack/appendix.hbs',
   'partials/sources.hbs': 'sources come with --with sources now: permit-appendix/document.hbs',
-  'permit-sheet/schedule.hbs': 'permit sheets and pack share partials/schedule.hbs',
-  'permit-sheet/calculations.hbs': 'permit sheets and pack share partials/calculations.hbs',
-  'permit-sheet/assumptions.hbs': 'permit sheets and pack share partials/assumptions.hbs',
-  'permit-sheet/legend.hbs': 'permit sheets have partials/legend.hbs',
 };
 
 /** Files that go before ours; whatever else lies there is nobody's matter. */

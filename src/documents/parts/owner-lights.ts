@@ -56,13 +56,16 @@ function aroundOf(plan: Plan, protector: PlannedProtector, channel: PlannedChann
   return { own, feeders: own === 'generator' ? [own] : feeders };
 }
 
-/** By what name a state goes, by what feeds the port: off is the generator's word only where nothing else feeds it. */
-function stateName(state: SystemState, { own, feeders }: Around): StateName {
+/**
+ * By what name a state goes, by what feeds the port: off is the generator's word only where nothing else feeds it.
+ * @param byUtility true where the light is looked at while the utility is on: without it, it is off
+ */
+function stateName(state: SystemState, byUtility: boolean, { own, feeders }: Around): StateName {
   const sources = feeders.filter((kind) => kind !== 'service');
   const generator = sources.length > 0 && sources.every((kind) => kind === 'generator');
   const generatorAlone = generator && sources.length === feeders.length;
   // With batteries the house may have power while the grid has none.
-  const utilityAlone = own === 'service' || (feeders.length > 0 && sources.length === 0);
+  const utilityAlone = byUtility || own === 'service' || (feeders.length > 0 && sources.length === 0);
   const water = own === 'hydro-turbine' || feeders.includes('hydro-turbine');
   const names: { readonly [S in SystemState]: StateName } = {
     always: 'always',
@@ -98,7 +101,8 @@ export function lightGroups(plan: Plan, protector: PlannedProtector, words: Stat
   const told = protector.channels.map((channel) => {
     const around = aroundOf(plan, protector, channel);
     const states = [...new Set(pictured(channel).map((i) => i.state))];
-    const called = states.map((state) => ({ state, name: stateName(state, around) }));
+    const byUtility = states.includes('utility on') && !states.includes('source on');
+    const called = states.map((state) => ({ state, name: stateName(state, byUtility, around) }));
     return { channel, called, key: called.length === 0 ? '' : JSON.stringify(called) };
   });
   const keys = [...new Set(told.map((t) => t.key))].filter((k) => k !== '');
@@ -154,7 +158,10 @@ export function besidePicture(groups: readonly LightGroup[], strings: OwnerStrin
     if (drawn === undefined) return [];
     const causes = new Set(drawn.lights.map((light) => light.cause));
     // A turbine's one sentence says all of it, standing still too.
-    if (causes.has('turning-alternator')) return [boxes.alternator];
+    if (causes.has('turning-alternator')) {
+      const all = causes.size === 1 && drawn.lights.length > 1;
+      return [boxes.alternator, ...(all ? [boxes.oneOff] : [])];
+    }
     if (causes.has('output-unknown')) return [boxes.outputUnknown];
     return [
       ...(causes.has('floating') ? [boxes.firstDay] : []),

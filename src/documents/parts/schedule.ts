@@ -8,6 +8,7 @@ import type { Plan, PlannedProtector } from '../../model/plan.js';
 import type { Basis } from '../../model/editions.js';
 import type { ProtectedGrounding } from '../../model/words.js';
 import { runLength } from '../../words/lengths.js';
+import { isFaultCurrentBlank } from './blanks.js';
 import { amperes, notKnown, plainNumber, volts } from './figures.js';
 
 /** One line of the protection schedule: one housing. */
@@ -147,7 +148,7 @@ function rulesText({ reasons, strength }: PlannedProtector): string {
 export function scheduleRow(protector: PlannedProtector, basis: Basis): ScheduleRow {
   const { figures, required, housing } = protector;
   const missing = figures === null ? NO_PART : UNSTATED;
-  const sccrAsked = required.current === 'dc' && required.sccr === null;
+  const isAsked = required.sccr !== null || isFaultCurrentBlank(protector);
   return {
     tag: protector.tag,
     part: partText(protector),
@@ -164,7 +165,7 @@ export function scheduleRow(protector: PlannedProtector, basis: Basis): Schedule
     mcovBetween: protector.channels.some((c) => c.to === 'N') ? 'each line to N, N to ground (3+1)' : '',
     requiredMcov: volts(required.mcov, OPEN),
     mcov: volts(figures?.mcov ?? null, missing),
-    requiredSccr: sccrAsked ? 'not asked' : currentText(required),
+    requiredSccr: isAsked ? currentText(required) : 'not asked',
     sccr: amperes(figures?.sccr ?? null, missing),
     requiredIn: amperes(required.in, OPEN),
     in: amperes(figures?.in ?? null, missing),
@@ -186,7 +187,9 @@ export function scheduleRow(protector: PlannedProtector, basis: Basis): Schedule
   };
 }
 
-function currentText({ sccr, backfeedUnknown }: PlannedProtector['required']): string {
+function currentText({ sccr, sccrAtLeast, backfeedUnknown }: PlannedProtector['required']): string {
+  if (sccr === null && sccrAtLeast !== null)
+    return `at least ${amperes(sccrAtLeast, '')}; not all that feeds it is on the list`;
   const known = amperes(sccr, 'not on the list');
   if (backfeedUnknown.length === 0) return known;
   return `${known} and what ${list(backfeedUnknown)} ${backfeedUnknown.length === 1 ? 'sends' : 'send'} back, not known`;

@@ -1,3 +1,4 @@
+import { partsUsed } from '../parts/parts-used.js';
 import { z } from 'zod';
 import type { Clause, Plan } from '../../model/plan.js';
 import { isChecked } from '../parts/clause-checks.js';
@@ -56,11 +57,6 @@ function clausesOf(plan: Plan, settings: DocumentContext['settings']): z.infer<t
     dagger: !clause.commonPractice && !isChecked(clause, plan.basis, settings),
   });
   return clausesByRule(plan.clauses).map(({ clauses }) => clauses.map(view));
-}
-
-/** The parts that a job's protectors take, each once, in the order of the schedule. */
-export function partsUsed(plan: Plan): string[] {
-  return [...new Set(plan.protectors.flatMap((p) => (p.part === null ? [] : [p.part])))];
 }
 
 function sheetsView(plan: Plan, sheets: readonly DataSheet[]): PermitAppendixView['dataSheets'] {

@@ -38,22 +38,22 @@ function block<S extends z.ZodType<object>>(
  * @throws Failure where a view has a hole in it
  */
 export function permitBlocks(plan: Plan, context: DocumentContext, page: PermitPage): Blocks {
-  const of = { narrow: !page.wide, dataSheets: (context.dataSheets?.length ?? 0) > 0 };
+  const of = { narrow: !page.wide, dataSheets: (context.dataSheets ?? []).map(({ part }) => part) };
   const calculations = block(
     'calculations',
-    'partials/calculations',
+    'contents/calculations',
     CalculationSummarySchema,
     calculationSummary(plan),
   );
   return {
     wide: [
-      block('schedule', 'partials/schedule', PermitScheduleSchema, permitSchedule(plan, of)),
+      block('schedule', 'contents/schedule', PermitScheduleSchema, permitSchedule(plan, of)),
       calculations,
     ],
     narrow: [
       block('notes', 'permit-sheet/notes', PermitNotesSchema, permitNotes(plan, of)),
       block('codes', 'permit-sheet/codes', CodeTableSchema, codeTable(plan)),
-      block('assumptions', 'partials/assumptions', AssumptionsSchema, assumptionRows(plan)),
+      block('assumptions', 'contents/assumptions', AssumptionsSchema, assumptionRows(plan)),
       calculations,
     ],
   };

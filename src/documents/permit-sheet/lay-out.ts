@@ -98,7 +98,7 @@ function lay(contents: Contents, way: Way): Laid {
         { height: taken.height, columns: [{ width: room.width, parts: taken.parts }] },
         taken.height,
       );
-      if (taken.splits) panels.torn += TORN.over;
+      if (taken.splits) panels.torn += TORN.wide;
       place = taken.next;
     }
   };
@@ -128,7 +128,10 @@ function lay(contents: Contents, way: Way): Laid {
         { width: drawing.width, parts: [], drawing: index },
         { width: beside.width, parts: taken.parts },
       ];
-      panels.add({ height, columns }, height);
+      panels.add(
+        { height, columns },
+        (drawing.width * drawing.height + beside.width * taken.height) / room.width,
+      );
     } else {
       const columns = [{ width: drawing.width, parts: [], drawing: index }];
       panels.add({ height: drawing.height, columns }, drawing.height);
@@ -143,8 +146,11 @@ function lay(contents: Contents, way: Way): Laid {
     if (legendHeight > panels.leftOf(room.height)) panels.begin();
     putLegend();
   }
-  if (way.textFirst) putText(false);
-  for (const block of wide) putWide(block);
+  if (way.text === 'first') putText(false);
+  for (const [index, block] of wide.entries()) {
+    putWide(block);
+    if (way.text === 'between' && index === 0) putText(false);
+  }
   putText(true);
   return { panels, fits };
 }

@@ -104,7 +104,7 @@ async function contentsOf(
   const legend: Block[] =
     drawing.legend.length === 0
       ? []
-      : [{ name: 'legend', template: 'partials/legend', view: { entries: drawing.legend } }];
+      : [{ name: 'legend', template: 'contents/legend', view: { entries: drawing.legend } }];
   const [first] = drawing.sheets;
   const free = first === undefined ? 0 : room.width - first.width - GAP.column;
   const beside = free >= LEAST_BESIDE ? free : undefined;

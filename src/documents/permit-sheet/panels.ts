@@ -25,8 +25,8 @@ export interface Panel {
   readonly used: number;
 }
 
-/** How bad it is that a table or list goes on in the column beside, and on another sheet. */
-export const TORN = { beside: 2, over: 4 } as const;
+/** How bad it is that a table or list goes on in the column beside, and on another sheet; that one over the whole width does. */
+export const TORN = { beside: 2, over: 4, wide: 12 } as const;
 
 /** Panels as they are filled, one after the other. */
 export class Panels {

@@ -1,9 +1,11 @@
 import { z } from 'zod';
+import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { Plan } from '../../model/plan.js';
 import type { DocumentContext } from '../parts/context.js';
 import { shortened } from '../parts/css.js';
 import { BASIS_TITLES, CompanyViewSchema } from '../parts/job.js';
 import type { Blank } from '../parts/blanks.js';
+import { runsOf, RunsSchema } from '../parts/contents/runs.js';
 import { uncheckedRequired } from './required-checks.js';
 import { stampOf, stampWords } from './stamp.js';
 
@@ -25,7 +27,7 @@ export const TitleStripSchema = z.object({
   revision: z.object({ number: z.string(), date: z.string(), what: z.string() }),
   stamp: z.string().describe('FOR PERMIT, or what keeps the sheets from being that'),
   isDraft: z.boolean(),
-  blanks: z.array(z.string()).describe('What the sheets leave to fill in'),
+  blanks: z.array(RunsSchema).describe('What the sheets leave to fill in'),
 });
 export type TitleStrip = z.infer<typeof TitleStripSchema>;
 
@@ -55,6 +57,8 @@ export function titleStrip(plan: Plan, context: DocumentContext, blanks: readonl
     blanks,
   };
   const words = stampWords(facts);
+  const runs = runsOf(plan);
+  const isBasisAssumed = plan.openItems.some(({ code }) => code === PLACE_MESSAGES.basisDefault.code);
   const own = (field: string): string => shortened(factText(plan, field), MOST.line);
   return {
     company: {
@@ -70,7 +74,7 @@ export function titleStrip(plan: Plan, context: DocumentContext, blanks: readonl
     owner: own('owner'),
     parcel: own('parcel'),
     permitNumber: own('permit_number'),
-    basis: BASIS_TITLES[plan.basis],
+    basis: `${BASIS_TITLES[plan.basis]}${isBasisAssumed ? ', assumed' : ''}`,
     earthing: plan.basis === 'iec' ? plan.earthing : '',
     amendments: own('amendments'),
     drawnBy: own('drawn_by'),
@@ -82,6 +86,6 @@ export function titleStrip(plan: Plan, context: DocumentContext, blanks: readonl
     },
     stamp: words.stamp,
     isDraft: stampOf(facts) === 'draft',
-    blanks: words.blanks.map((line) => shortened(line, MOST.blanks)),
+    blanks: words.blanks.map((line) => runs(shortened(line, MOST.blanks))),
   };
 }

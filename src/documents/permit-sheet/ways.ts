@@ -7,8 +7,8 @@ export interface Way {
   readonly besideHeight: number;
   /** True: a table over the whole width goes on over sheets before columns fill up the rest. */
   readonly tears: boolean;
-  /** True: columns of running text go before the tables. */
-  readonly textFirst: boolean;
+  /** Where columns of running text begin: before the tables, behind the first of them, behind all. */
+  readonly text: (typeof TEXTS)[number];
   /** Share of a panel's height that text and tables may fill, so that the last sheets share what is left. */
   readonly fill: number;
   /** The order in which so many blocks stand in columns. */
@@ -37,6 +37,7 @@ export const OTHER_ORDERS: readonly Order[] = [
 ];
 
 const BOTH = [false, true] as const;
+const TEXTS = ['last', 'first', 'between'] as const;
 
 /**
  * All ways to lay out in one order.
@@ -53,12 +54,12 @@ export function waysOf(
   return columns.flatMap((count) =>
     besides.flatMap((besideHeight) =>
       BOTH.flatMap((tears) =>
-        BOTH.flatMap((textFirst) =>
+        TEXTS.flatMap((text) =>
           BOTH.map((narrowLast): Way => ({
             columns: count,
             besideHeight,
             tears,
-            textFirst,
+            text,
             narrowLast,
             fill,
             order,

@@ -96,7 +96,7 @@ export const CHOOSE_MESSAGES = {
     least: string;
     source: Reason;
   }>('choose/lead-thin', 'confirm', 'office'),
-  overcurrentSize: message<{ part: string; words: string; at: readonly PortsAt[]; more: number }>(
+  overcurrentSize: message<{ part: string; words: string; at: readonly PortsAt[] }>(
     'choose/overcurrent-size',
     'confirm',
     'office',
@@ -112,7 +112,7 @@ export const CHOOSE_MESSAGES = {
     'designer',
   ),
   /** A converter of which nobody states what it sends back into its DC inputs; `at`: up to twelve protectors that it reaches. */
-  backfeedUnknown: message<{ converter: string; at: readonly PortsAt[]; more: number }>(
+  backfeedUnknown: message<{ converter: string; at: readonly PortsAt[] }>(
     'choose/backfeed-unknown',
     'confirm',
     'maker',

@@ -17,11 +17,17 @@ export const COMMAND_MESSAGES = {
     'office',
   ),
   nothingToCheck: message<Record<string, never>>('command/nothing-to-check', 'conflict', 'office'),
+  noSuchField: message<{ name: string; near: string }>('command/no-such-field', 'conflict', 'office'),
   noSuchRule: message<{ id: string; near: string }>('command/no-such-rule', 'conflict', 'office'),
   noSuchPlan: message<{ path: string; because: string }>('command/no-such-plan', 'conflict', 'office'),
   whichJob: message<{ path: string; jobs: readonly string[] }>('command/which-job', 'conflict', 'office'),
   noSuchPort: message<{ wanted: string; job: string; known: string }>(
     'command/no-such-port',
+    'conflict',
+    'office',
+  ),
+  whichFile: message<{ option: string; names: readonly string[] }>(
+    'command/which-file',
     'conflict',
     'office',
   ),

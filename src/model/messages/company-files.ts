@@ -6,7 +6,8 @@ import { message } from '../message.js';
 
 export const LIBRARY_MODEL_MISSING = message<object>('library/model-missing', 'confirm', 'office');
 
-export const LIBRARY_MODEL_TWICE = message<{ maker: string; model: string; line: number }>(
+/** `sheet`: the other sheet of a workbook on which it stands first; empty: the same table. */
+export const LIBRARY_MODEL_TWICE = message<{ maker: string; model: string; line: number; sheet: string }>(
   'library/model-twice',
   'conflict',
   'office',
@@ -64,7 +65,8 @@ export const WIRE_RANGE_NOT_READ = message<{ part: string; found: string; expect
   'office',
 );
 
-export const PART_TWICE = message<{ part: string; line: number }>(
+/** `sheet`: the other sheet of a workbook on which it stands first; empty: the same table. */
+export const PART_TWICE = message<{ part: string; line: number; sheet: string }>(
   'catalogue/part-twice',
   'confirm',
   'office',

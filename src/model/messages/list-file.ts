@@ -26,9 +26,22 @@ export const FOLDER_WITHOUT_LISTS = message<{ path: string }>(
   'office',
 );
 
+/** Files of a folder that are no lists by their endings; the endings of those that are. */
+export const FILES_NOT_READ = message<{ names: readonly string[]; endings: readonly string[] }>(
+  'file/not-a-list',
+  'confirm',
+  'office',
+);
+
 export const NO_ROWS = message<{ path: string }>('file/no-rows', 'conflict', 'office');
 
 export const ENCODING_GUESSED = message<object>('file/encoding-guessed', 'confirm', 'office');
+
+export const DECIMAL_UNSURE = message<{ count: number; found: string }>(
+  'file/decimal-unsure',
+  'conflict',
+  'office',
+);
 
 export const UNSEEN_REMOVED = message<{ count: number; found: string }>(
   'file/unseen-marks',

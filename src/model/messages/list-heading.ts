@@ -1,12 +1,17 @@
+import type { Holds } from '../item-causes.js';
 import { message } from '../message.js';
 
 /** Messages about headings and column maps. */
 
-export const NO_HEADING = message<{ path: string; first: string }>('heading/none', 'conflict', 'office');
+export const NO_HEADING = message<{ path: string; list: string; first: string; mapped: boolean }>(
+  'heading/none',
+  'conflict',
+  'office',
+);
 
 export const COLUMN_WITHOUT_HEADING = message<{ column: number }>('heading/blank', 'confirm', 'office');
 
-export const HEADING_UNKNOWN = message<{ heading: string; near: string }>(
+export const HEADING_UNKNOWN = message<{ heading: string; near: string; holds: Holds }>(
   'heading/unknown',
   'confirm',
   'office',

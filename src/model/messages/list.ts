@@ -11,11 +11,14 @@ interface CellAt {
   readonly who: Who;
 }
 
-export const CELL_WRONG = message<CellAt & { readonly because: string; readonly hint: string }>(
-  'cell/wrong',
-  'conflict',
-  'given',
-);
+export const CELL_WRONG = message<
+  CellAt & {
+    readonly because: string;
+    readonly hint: string;
+    /** A figure with a mark that separates decimals or thousands. */
+    readonly problem?: 'two-ways';
+  }
+>('cell/wrong', 'conflict', 'given');
 
 export const KIND_MISSING = message<{ tag: string }>('row/kind-missing', 'missing', 'designer');
 

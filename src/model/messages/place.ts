@@ -12,7 +12,6 @@ export const PLACE_MESSAGES = {
     field: string;
     value: string | Reason;
     rows: readonly string[];
-    more: number;
     why: Reason | null;
   }>('default/used', 'confirm', 'designer'),
   placeUnknown: message<{ tag: string }>('fact/place', 'missing', 'designer'),

@@ -26,6 +26,8 @@ interface StateReasons {
     readonly needs: readonly string[];
     /** What stays on since it loads another turbine. */
     readonly loads: readonly string[];
+    /** Batteries and supplies without which those load nothing; not in plans of before. */
+    readonly kept?: readonly string[];
     readonly off: readonly string[];
     /** True where there are more than are named. */
     readonly more: { readonly loads: boolean; readonly off: boolean };
@@ -67,8 +69,12 @@ export interface MeasureReasons extends ReadingReasons, StateReasons {
   'reading-below/battery': None;
   'reading-below/utility': None;
   'reading-below/own-source': None;
+  /** Of a delta, which has no N that could be open. */
+  'reading-below/utility-delta': None;
+  'reading-below/own-source-delta': None;
   'reading-above/grounded': { readonly what: GroundedConductor };
   'reading-above/supply': None;
+  'reading-above/supply-delta': None;
   'reading-above/source': { readonly of: MeasuredSource };
   'reading-above/converter-bears': { readonly tag: string };
   'ground-fault/lines': None;
@@ -85,11 +91,15 @@ export interface MeasureReasons extends ReadingReasons, StateReasons {
     readonly current: 'ac' | 'dc' | null;
     readonly beside?: readonly { readonly volts: Quantity | null; readonly current: 'ac' | 'dc' | null }[];
   };
-  /** By the rules of a practice: NFPA 70E is of one of them. */
+  /**
+   * By the rules of a practice: NFPA 70E is of one of them. `faultCurrent`: null where one of this enclosure isn't known wholly; `known`:
+   * then the highest of what is, null where nothing is; not in plans of before.
+   */
   'clothing/settle-first': {
     readonly practice: 'nec' | 'iec';
     readonly most: Quantity;
     readonly faultCurrent: Quantity | null;
+    readonly known?: Quantity | null;
   };
   'clothing/as-usual': { readonly practice: 'nec' | 'iec' };
 }

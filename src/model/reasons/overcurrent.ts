@@ -37,6 +37,8 @@ export interface OvercurrentReasons {
   'overcurrent-outside/control': None;
   'overcurrent-note/straight-through': { readonly conductor: Conductor; readonly nec: boolean };
   'overcurrent-note/single-and-three-phase': None;
+  /** In the room of a battery that may give off gas: its tags. */
+  'overcurrent-note/battery-gas': { readonly batteries: readonly string[]; readonly nec: boolean };
   /** The catalogue's words name another number of poles than the plan has. */
   'overcurrent-note/poles-in-words': {
     readonly words: string;

@@ -25,6 +25,7 @@ interface ConductorReasons {
   'names/high-leg': None;
   'names/no-high-leg': None;
   'names/grounded-phase': None;
+  'names/grounded-pole': None;
   'spare-channel/direct-current': None;
   'spare-channel/three-plus-one': None;
   'spare-channel/takes-neutral': None;

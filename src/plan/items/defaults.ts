@@ -16,9 +16,6 @@ import type { JobContext } from '../context/job-context.js';
 import { sayBonds, sayGroundings, type Say } from './default-groundings.js';
 import { noteOtherThanDefault, settledAt, settledUses } from './settled.js';
 
-/** Rows by name, the most that one line names. */
-const NAMED = 12;
-
 const NOT_KNOWN = reason('default-value/not-known');
 const NO_BACKFEED = reason('default-value/no-backfeed');
 const BY_CATEGORY = reason('default-value/by-category');
@@ -62,8 +59,7 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): De
     const first = rows[0];
     if (!first) return;
     const tags = rows.map((r) => r.tag);
-    const p = { field, value, rows: tags.slice(0, NAMED), more: Math.max(0, tags.length - NAMED), why };
-    notes.push(about(PLACE_MESSAGES.defaultsUsed, p, first.tag, field));
+    notes.push(about(PLACE_MESSAGES.defaultsUsed, { field, value, rows: tags, why }, first.tag, field));
   };
   const sayJob = (
     field:
@@ -72,7 +68,7 @@ export function defaultsUsed(job: JobContext, selected: readonly Selected[]): De
     why: Reason,
   ): void => {
     if (uses.note(facts[field], [])) return;
-    notes.push(about(PLACE_MESSAGES.defaultsUsed, { field, value, rows: [], more: 0, why }, '', field));
+    notes.push(about(PLACE_MESSAGES.defaultsUsed, { field, value, rows: [], why }, '', field));
   };
   if (isUnstated(facts.basis) && !uses.note(facts.basis, []))
     notes.push(about(PLACE_MESSAGES.basisDefault, { basis: site.basis.value }, '', 'basis'));

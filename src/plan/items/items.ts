@@ -32,7 +32,7 @@ export function placeItems(site: Site, notes: readonly PlacedNote[]): OpenItem[]
       if (isMild && field === 'connects_to' && site.inDoubt.has(tag)) continue;
     }
     if (!isFirst(note, isFact)) continue;
-    items.push(itemAt(note, placeOf(site, row, field), tag));
+    items.push(itemAt(note, placeOf(site, row, field), tag, field));
   }
   return inOrder(items);
 }

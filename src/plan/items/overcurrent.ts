@@ -7,9 +7,6 @@ import { overcurrentWay } from '../../rules/lead-duty.js';
 import { whereIs } from '../choose/where.js';
 import type { Made } from '../make/made.js';
 
-/** Places by name, the most that one line names. */
-const NAMED = 12;
-
 /** What has to be confirmed about overcurrent devices, and one item a converter of which nobody says what it sends back. */
 export function overcurrentItems(made: readonly Made[]): readonly PlacedNote[] {
   return [...deviceItems(made), ...backfeedItems(made)];
@@ -26,9 +23,8 @@ function backfeedItems(made: readonly Made[]): readonly PlacedNote[] {
     }
   }
   return [...places].map(([converter, all]) => {
-    const at = all.slice(0, NAMED).map(({ from }) => whereIs(from.placement));
-    const p = { converter, at, more: Math.max(0, all.length - NAMED) };
-    return about(CHOOSE_MESSAGES.backfeedUnknown, p, converter, 'backfeed_a');
+    const at = all.map(({ from }) => whereIs(from.placement));
+    return about(CHOOSE_MESSAGES.backfeedUnknown, { converter, at }, converter, 'backfeed_a');
   });
 }
 
@@ -65,8 +61,8 @@ function deviceItems(made: readonly Made[]): readonly PlacedNote[] {
     const [first] = places;
     if (!first) continue;
     const words = (first.from.part?.overcurrent ?? '').slice(0, 120);
-    const at = places.slice(0, NAMED).map(({ from }) => whereIs(from.placement));
-    const p = { part, words, at, more: Math.max(0, places.length - NAMED) };
+    const at = places.map(({ from }) => whereIs(from.placement));
+    const p = { part, words, at };
     notes.push(about(CHOOSE_MESSAGES.overcurrentSize, p, first.from.placement.subject.tag, ''));
   }
   return notes;

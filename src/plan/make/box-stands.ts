@@ -16,16 +16,19 @@ export interface StandingVoltage {
 /** What stands in an enclosure at other ports than those of a protector. */
 export interface BoxStands {
   readonly atService: boolean;
-  /** A; undefined: one that isn't known. */
+  /** A; undefined: one that isn't known, or not wholly. */
   readonly faultCurrents: readonly (number | undefined)[];
+  /** A; what is known of each, where something is. */
+  readonly faultCurrentsKnown: readonly number[];
   readonly volts: readonly StandingVoltage[];
 }
 
-type PortStands = Pick<BoxStands, 'faultCurrents' | 'volts'>;
+type PortStands = Omit<BoxStands, 'atService'>;
 
 /** Of a box of which the list knows nothing but a control circuit that ends there. */
 const NOTHING_KNOWN: PortStands = {
   faultCurrents: [undefined],
+  faultCurrentsKnown: [],
   volts: [{ current: 'ac', value: undefined }],
 };
 
@@ -51,9 +54,11 @@ export function boxStands(
   return ({ ports }) => {
     let atService = false;
     const faultCurrents: (number | undefined)[] = [];
+    const faultCurrentsKnown: number[] = [];
     const volts: StandingVoltage[] = [];
     const add = (stands: PortStands): void => {
       faultCurrents.push(...stands.faultCurrents);
+      faultCurrentsKnown.push(...stands.faultCurrentsKnown);
       volts.push(...stands.volts);
     };
     const equipments = new Set<SiteEquipment>();
@@ -66,7 +71,7 @@ export function boxStands(
         add(at(port));
       }
     }
-    return { atService, faultCurrents, volts };
+    return { atService, faultCurrents, faultCurrentsKnown, volts };
   };
 }
 
@@ -91,13 +96,16 @@ function standsAt(
   for (const value of betweenConductors(job, port)) between.push({ current: 'ac', value });
   // Switched pulses, of which no rule knows more; the drive limits what it drives into a fault.
   if (port.equipment.kind === 'pump-drive' && port.cls === 'ac-out')
-    return { faultCurrents: [], volts: between };
+    return { faultCurrents: [], faultCurrentsKnown: [], volts: between };
   const before = rated.get(port);
   // A control circuit without a protector here is told by its own box.
-  if (!before && port.cls === 'terminals') return { faultCurrents: [], volts: [] };
-  const { current, mcov, sccr, sccrState } = before ?? atBare(port);
+  if (!before && port.cls === 'terminals') return { faultCurrents: [], faultCurrentsKnown: [], volts: [] };
+  const { circuit, current, mcov, sccr, sccrState } = before ?? atBare(port);
+  // No rule asks for that of a direct-current turbine, and nobody knows it.
+  const isNone = sccrState === 'not-asked' && circuit === 'control';
   return {
-    faultCurrents: sccrState === 'not-asked' ? [] : [sccrState === 'known' ? sccr?.value : undefined],
+    faultCurrents: isNone ? [] : [sccrState === 'known' ? sccr?.value : undefined],
+    faultCurrentsKnown: isNone || !sccr ? [] : [sccr.value],
     volts: [{ current: current ?? null, value: mcov?.value }, ...between],
   };
 }

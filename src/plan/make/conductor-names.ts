@@ -27,8 +27,10 @@ export function namedIn(
 ): NamedConductor {
   const { conductorColours: colours, conductorNames: names } = settings;
   const isDcBus = facts.current === 'dc' && (facts.circuit === 'battery' || facts.circuit === 'control');
-  const positiveGround = isDcBus && poleGrounding(port, subject) === 'positive';
-  const decision = WIRING_RULES.namesAndColours.decide({ ...facts, positiveGround });
+  const pole = isDcBus ? poleGrounding(port, subject) : undefined;
+  const positiveGround = pole === 'positive';
+  const negativeGround = facts.circuit === 'battery' && pole === 'negative';
+  const decision = WIRING_RULES.namesAndColours.decide({ ...facts, positiveGround, negativeGround });
   if (WIRING_RULES.highLeg.decide(facts).highLeg === conductor) {
     const named = { colour: colours.necHighLeg, called: names.necHighLeg, pole: null };
     return { named, rules: [WIRING_RULES.highLeg.id] };
@@ -39,7 +41,7 @@ export function namedIn(
   return {
     named: {
       colour: isGrounded ? colours.necGrounded : (byColour[conductor] ?? ''),
-      called: isGrounded ? names.necGrounded : (byName[conductor] ?? ''),
+      called: isGrounded && conductor === 'L2' ? names.necGrounded : (byName[conductor] ?? ''),
       pole: positiveGround
         ? { use: conductor === 'positive' ? 'return' : 'line', volts: nominalAt(port, subject) }
         : null,

@@ -1,10 +1,11 @@
 import { longestLead } from '../../electrical/longest-lead.js';
 import { reason, type Reason } from '../../model/reason.js';
+import type { SiteEquipment } from '../../model/site.js';
 import type { PlannedProtector } from '../../model/plan.js';
 import type { BoxHazard, Kind, PortClass } from '../../model/words.js';
 import type { Lead } from '../../model/lead.js';
 import { isNec } from '../../model/editions.js';
-import { portsOnBus } from '../../site/battery-bus.js';
+import { batteriesOn, portsOnBus } from '../../site/battery-bus.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 import { groundedPole, wireOf } from './describe.js';
 import { overcurrentNotes, type PortDevice } from './overcurrent.js';
@@ -79,6 +80,7 @@ export function wiringOf(
       ...chargeNotes(one),
       ...thinLeadNotes(job, one),
       ...groundedNotes(job, one),
+      ...gasNotes(job, one, housing.devices),
       ...doublingNotes(channels, shared),
       ...overcurrentNotes(housing.devices, channels, isNec(job.site.basis.value), part?.overcurrent ?? ''),
     ],
@@ -149,11 +151,41 @@ function thinLeadNotes(job: JobContext, { part, wirings, leads }: Selected): rea
   return [reason('wiring-note/thin-lead', { least, gauge: leadGaugeOf(part, smallest), area })];
 }
 
-/** The settings name a colour a conductor; of a pole that is solidly grounded the NEC has its own, and whether it is isn't known. */
+/**
+ * The settings name a colour a conductor; of a pole that is solidly grounded the NEC has its own. Whether an array's is isn't known; the
+ * negative of a battery's bus is, and has that colour.
+ */
 function groundedNotes(job: JobContext, one: Selected): readonly Reason[] {
   const conductor = groundedPole(one);
   if (conductor === undefined || !isNec(job.site.basis.value)) return [];
+  if (one.requirement.circuit === 'battery' && conductor === 'negative') return [];
   return [reason('wiring-note/grounded-conductor', { conductor })];
+}
+
+/** A battery that makes gas while it is charged; of one whose chemistry isn't stated it may. */
+const mayGas = ({ facts: { battery_chemistry: stated } }: SiteEquipment): boolean =>
+  stated === undefined || stated.value === 'lead-acid' || stated.value === 'nicd';
+
+/** A device of a battery's bus that stands in the room of that battery, or nobody knows in which. */
+function gasNotes(
+  job: JobContext,
+  { placement, requirement }: Selected,
+  devices: readonly PortDevice[],
+): readonly Reason[] {
+  if (requirement.circuit !== 'battery' || devices.every(({ planned }) => planned.device === 'none'))
+    return [];
+  const found = new Set<string>();
+  for (const port of placement.ports) {
+    for (const battery of batteriesOn(port))
+      if (mayGas(battery) && isOneRoom(battery, port.equipment)) found.add(battery.tag);
+  }
+  const batteries = [...found].sort(byNaturalOrder);
+  if (batteries.length === 0) return [];
+  return [reason('overcurrent-note/battery-gas', { batteries, nec: isNec(job.site.basis.value) })];
+}
+
+function isOneRoom(one: SiteEquipment, other: SiteEquipment): boolean {
+  return one === other || one.place === '' || other.place === '' || one.place === other.place;
 }
 
 function doublingNotes(channels: readonly WiredChannel[], shared: boolean): readonly Reason[] {

@@ -81,6 +81,8 @@ function makeProtector(
   const shared = placement.ports.length > 1;
   const figures = part ? partFigures(job, one, part) : undefined;
   const between = figures && levelBetween(one, figures);
+  // What is known of a fault current that isn't known wholly is no figure to hold a device against.
+  const isAllKnown = requirement.sccrState === 'known';
   return {
     tag,
     part: part?.part ?? null,
@@ -107,7 +109,8 @@ function makeProtector(
       current: requirement.current ?? null,
       mcov: hundredthsOr(requirement.mcov?.value),
       in: hundredths(requirement.nominalCurrent.value),
-      sccr: hundredthsOr(requirement.sccr?.value),
+      sccr: isAllKnown ? hundredthsOr(requirement.sccr?.value) : null,
+      sccrAtLeast: isAllKnown ? null : hundredthsOr(requirement.sccr?.value),
       backfeedUnknown: backfeedUnknown(one.overcurrent),
       types:
         isNec(job.site.basis.value) && requirement.circuit === 'power'

@@ -66,6 +66,10 @@ export function measuringOf(
   const clothing = clothingNeeded({
     basis: job.site.basis.value,
     faultCurrent: most,
+    known: highest([
+      ...(isControl || !requirement.sccr ? [] : [requirement.sccr.value]),
+      ...beside.faultCurrentsKnown,
+    ]),
     isControl: currents.length === 0,
     limit: measuring.clothingFaultCurrent,
   });

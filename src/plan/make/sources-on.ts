@@ -38,9 +38,9 @@ export function measuredStateOf(job: JobContext, one: Selected): Reason {
       takes: takers.includes(e),
       feeds: sources.includes(e),
       turbines: turbinesOf(e),
+      needs: turbinesOf(e).length > 0 || takers.includes(e) ? tagsOf(neededBy(e)) : [],
     })),
     diversions: around?.diversions ?? [],
-    needs: tagsOf(ofEach(takers, neededBy)),
     more: { loads: loading.length > MOST_NAMED, off: others.length > MOST_NAMED },
     unknown: tagsOf(sources.filter((e) => TURBINES.has(e.kind) && !e.facts.open_circuit_voltage)),
   });
@@ -76,9 +76,26 @@ function passedThrough({ kind, ports }: SiteEquipment): readonly SiteEquipment[]
   return inputs.flatMap((p) => suppliesOf(p).by.filter((e) => e.kind === 'service'));
 }
 
-/** Without its battery a charge controller loads nothing, nor does an inverter without the supply that it keeps step with. */
-function neededBy({ kind, ports }: SiteEquipment): readonly SiteEquipment[] {
+/**
+ * Without its battery a charge controller loads nothing, nor does an inverter without the supply that it keeps step with; an
+ * inverter that is this supply needs its own battery in turn.
+ */
+function neededBy(one: SiteEquipment): readonly SiteEquipment[] {
+  const found = new Set<SiteEquipment>();
+  const open = [one];
+  for (let at = open.pop(); at; at = open.pop()) {
+    for (const needed of neededAtOnce(at)) {
+      if (needed === one || found.has(needed)) continue;
+      found.add(needed);
+      open.push(needed);
+    }
+  }
+  return [...found];
+}
+
+function neededAtOnce({ kind, ports }: SiteEquipment): readonly SiteEquipment[] {
   const found: SiteEquipment[] = [];
+  if (!CONVERTERS.has(kind)) return found;
   for (const port of ports) {
     if (port.cls === 'battery') found.push(...batteriesOn(port));
     else if (kind === 'grid-tie-inverter' && port.cls === 'ac-out') found.push(...suppliesOf(port).by);

@@ -62,6 +62,7 @@ function wiringFacts(job: JobContext, port: SitePort, subject: SiteEquipment): W
     neutralAsked: false,
     threePlusOne: isTt && isPower,
     positiveGround: false,
+    negativeGround: false,
     classOneAsked:
       !isNec(site.basis.value) &&
       circuit !== 'control' &&

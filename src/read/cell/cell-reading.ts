@@ -42,6 +42,7 @@ export type CellReading =
 export interface Wrong {
   readonly because: string;
   readonly hint?: string;
+  readonly problem?: 'two-ways';
 }
 
 /** Says why a cell can't be understood, and what to do where that isn't obvious. */
@@ -59,6 +60,7 @@ export function wrongCell(field: Field, text: string, wrong: Wrong): Note {
     who,
     because: wrong.because,
     hint: wrong.hint ?? 'Correct the cell; leave it blank if it is not known.',
+    ...(wrong.problem === undefined ? {} : { problem: wrong.problem }),
   });
 }
 

@@ -1,3 +1,5 @@
+import { isUnsavedFormula } from '../file/workbook/unsaved-formula.js';
+
 /** What a spreadsheet leaves in a cell whose formula failed. */
 const ERROR_VALUE = /^#(?:REF!|N\/A|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|SPILL!|CALC!|FIELD!)$/i;
 const TOO_NARROW = /^#{3,}$/;
@@ -6,6 +8,9 @@ const SHORTENED = /^[+-]?\d(?:[.,]\d+)?E[+-]\d{2,}$/;
 const DATE_BY_NAME = /^(?:\d{1,2}-)?(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)(?:-\d{2,4})?$/;
 const DATE_BY_FIGURES =
   /^(?:\d{4}-\d{2}-\d{2}|\d{1,2}\/\d{1,2}\/(?:\d{2}|\d{4})|\d{1,2}\.\d{1,2}\.\d{4})(?: \d{1,2}:\d{2}(?::\d{2})?)?$/;
+
+/** With seconds, as no one types a tag. */
+const TIME_OF_DAY = /^\d{2}:\d{2}:\d{2}$/;
 
 /** What to do about it. */
 export const SPREADSHEET = 'Put the spreadsheet right (format the column as text) and export it again.';
@@ -20,6 +25,8 @@ export const CUT_LENGTH = 255;
  */
 export function formulaError(text: string): string | null {
   if (!text.startsWith('#')) return null;
+  if (isUnsavedFormula(text))
+    return 'it is a formula that no program has worked out yet; open the workbook and save it';
   if (ERROR_VALUE.test(text)) return 'it is the error of a formula in a spreadsheet';
   return TOO_NARROW.test(text) ? 'the column was too narrow in the spreadsheet' : null;
 }
@@ -44,7 +51,11 @@ export function damagedName(text: string): string | null {
   if (text.length < 3 || text.length > 20) return null;
   const shortened = shortenedName(text);
   if (shortened !== null) return shortened;
-  if (DATE_BY_FIGURES.test(text) || (DATE_BY_NAME.test(text) && text.includes('-'))) {
+  if (
+    TIME_OF_DAY.test(text) ||
+    DATE_BY_FIGURES.test(text) ||
+    (DATE_BY_NAME.test(text) && text.includes('-'))
+  ) {
     return 'a spreadsheet seems to have made a date of it';
   }
   return null;

@@ -61,7 +61,7 @@ function byWord(): Map<string, Phrase[]> {
  * The kind that a text comes nearest to: a kind misspelt, else the kind whose words share the most with it. What a phrase ends with
  * says what it is (`pool pump panel` is a panel), so that word counts most.
  */
-function nearestKind(text: string): Kind | null {
+export function nearestKind(text: string): Kind | null {
   const words = wordsIn(text).map(singular);
   if (words.length === 0 || words.length > MOST_WORDS) return null;
   const slip = nearest(words.join('-'), KINDS);

@@ -5,10 +5,11 @@ import { wrong, type Wrong } from './cell-reading.js';
 export function quantityProblem(reading: Extract<QuantityReading, { ok: false }>): Wrong {
   switch (reading.problem) {
     case 'two-ways':
-      return wrong(
-        'it can be read two ways, with a decimal mark or with a mark between thousands',
-        'Write it without marks between thousands; of a list, --decimal or the column map may state its decimal mark.',
-      );
+      return {
+        because: 'it can be read two ways, with a decimal mark or with a mark between thousands',
+        hint: 'Write it without marks between thousands; of a list, --decimal or the column map may state its decimal mark.',
+        problem: 'two-ways',
+      };
     case 'shortened':
       return wrong(
         'a spreadsheet has shortened it to powers of ten',

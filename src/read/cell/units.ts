@@ -82,6 +82,13 @@ define('coefficient', 'V/C', 1, 'v/c v/degc v/k');
 define('coefficient', 'V/C', 0.001, 'mv/c mv/degc mv/k');
 define('coefficient', 'mV/cell/C', 1, 'mv/cell/c mv/cell/degc mv/cell/k mv/c/cell mv/k/cell mv/degc/cell');
 
+/** The symbols of the units of a dimension, that which we count in first. */
+export function unitSymbols(dimension: Dimension): readonly string[] {
+  const units = [...UNITS.values()].filter((unit) => unit.dimension === dimension);
+  const ours = units.filter(({ factor, offset }) => factor === 1 && offset === 0);
+  return [...new Set([...ours, ...units].map(({ symbol }) => symbol))];
+}
+
 /** Spellings whose capital M would mean a million. */
 const MILLI = new Set(['mv', 'ma', 'mv/c', 'mv/k', 'mv/degc', 'mv/cell/c', 'mv/cell/k', 'mv/cell/degc']);
 const CURRENT = /^(k?v|volts?|kilovolts?|k?a|amps?)[.]?(ac|dc)$/;

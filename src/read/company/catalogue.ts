@@ -19,7 +19,8 @@ import type { Column } from '../table/columns.js';
 import { headingIndex } from '../table/headings.js';
 import { atOneGo, ROWS_A_STEP, withPauses, type InSteps } from '../file/in-steps.js';
 import { readBytes } from '../file/sources.js';
-import { readingTable, type Table } from '../table/table.js';
+import type { Table } from '../table/table.js';
+import { readingTables } from '../table/tables.js';
 
 /** The catalogue as read; `unreadable` where it couldn't be read at all. */
 export interface CatalogueReading {
@@ -48,15 +49,22 @@ export function readCatalogueText(given: string, content: Uint8Array | string): 
 
 function* readingCatalogue(given: string, content: Uint8Array | string): InSteps<CatalogueReading> {
   const path = shownPath(given);
-  const reading = yield* readingTable<PartField>(
-    path,
-    content,
-    headingIndex(CATALOGUE_VOCABULARY, new Map()),
-  );
-  if (!reading.ok) return { catalogue: { file: path, parts: [], items: [] }, unreadable: [reading.item] };
-  const { table } = reading;
-  const items: OpenItem[] = [...table.grave, ...table.slight];
+  const index = headingIndex<PartField>(CATALOGUE_VOCABULARY, new Map());
+  const { tables, unreadable, items } = yield* readingTables(path, content, index);
+  const found: OpenItem[] = [...items];
   const parts = new Map<string, Part>();
+  for (const table of tables) yield* takeParts(table, parts, found);
+  // Parts of a sheet that can't be read would be missed by nobody: without it none is used.
+  const usable = unreadable.length === 0;
+  return {
+    catalogue: { file: path, parts: usable ? [...parts.values()] : [], items: usable ? found : [] },
+    unreadable,
+  };
+}
+
+/** Takes the parts of a table, with an item for every row that can't be used. */
+function* takeParts(table: Table<PartField>, parts: Map<string, Part>, items: OpenItem[]): InSteps<void> {
+  items.push(...table.grave, ...table.slight);
   for (const [r, row] of table.rows.entries()) {
     if (r % ROWS_A_STEP === 0) yield;
     const shifted = table.shifted.get(r);
@@ -68,15 +76,12 @@ function* readingCatalogue(given: string, content: Uint8Array | string): InSteps
     if (part === null) continue;
     const before = parts.get(part.part);
     if (before === undefined) parts.set(part.part, part);
-    else
-      items.push(
-        itemAt(
-          note(PART_TWICE, { part: visible(part.part), line: before.line }),
-          placeIn(table, part.line, 'part'),
-        ),
-      );
+    else {
+      const sheet = before.file === table.file ? '' : before.file;
+      const said = note(PART_TWICE, { part: visible(part.part), line: before.line, sheet });
+      items.push(itemAt(said, placeIn(table, part.line, 'part')));
+    }
   }
-  return { catalogue: { file: path, parts: [...parts.values()], items }, unreadable: [] };
 }
 
 type Values = { [F in PartField]?: PartValue };

@@ -13,13 +13,16 @@ import { headingIndex } from '../table/headings.js';
 import { LIBRARY_VOCABULARY } from '../table/list-vocabulary.js';
 import { atOneGo, ROWS_A_STEP, withPauses, type InSteps } from '../file/in-steps.js';
 import { readBytes } from '../file/sources.js';
-import { readingTable } from '../table/table.js';
+import type { Table } from '../table/table.js';
+import { readingTables } from '../table/tables.js';
 import { shownPath } from '../../words/shown-path.js';
 
 /** What the library knows of one model. */
 export interface LibraryEntry {
   readonly maker: string;
   readonly model: string;
+  /** The library, or the sheet of it. */
+  readonly file: string;
   readonly line: number;
   readonly facts: Stated<RowFacts>;
 }
@@ -77,16 +80,31 @@ function* readingLibrary(
   settings: Settings,
 ): InSteps<LibraryReading> {
   const path = shownPath(given);
-  const reading = yield* readingTable(path, content, headingIndex<RowField>(LIBRARY_VOCABULARY, new Map()));
-  if (!reading.ok)
-    return {
-      library: { file: path, entries: new Map(), headings: [] },
-      items: [],
-      unreadable: [reading.item],
-    };
-  const { table } = reading;
-  const items: OpenItem[] = [...table.grave, ...table.slight, ...table.shifted.values()];
+  const index = headingIndex<RowField>(LIBRARY_VOCABULARY, new Map());
+  const { tables, unreadable, items } = yield* readingTables(path, content, index);
+  const found: OpenItem[] = [...items];
   const entries = new Map<string, LibraryEntry>();
+  for (const table of tables) yield* takeModels(table, settings, entries, found);
+  if (unreadable.length > 0)
+    return { library: { file: path, entries: new Map(), headings: [] }, items: [], unreadable };
+  const headings: LibraryHeading[] = [];
+  for (const { understood } of tables) {
+    const before = new Set(headings.map(({ heading }) => heading));
+    for (const { heading, field } of understood.columns)
+      if (!before.has(heading)) headings.push({ heading, field });
+  }
+  return { library: { file: path, entries, headings }, items: found, unreadable: [] };
+}
+
+/** Takes the models of a table, with an item for every row or cell that can't be used. */
+function* takeModels(
+  table: Table<RowField>,
+  settings: Settings,
+  entries: Map<string, LibraryEntry>,
+  items: OpenItem[],
+): InSteps<void> {
+  const { file } = table;
+  items.push(...table.grave, ...table.slight, ...table.shifted.values());
   const columns = factColumns<RowField>(table.columns, table.mark, settings, undefined);
   const feet = bareLengthIsFeet(settings, unstatedBasis(settings));
   for (const [r, row] of table.rows.entries()) {
@@ -99,35 +117,29 @@ function* readingLibrary(
       const text = row[index] ?? '';
       const cell = read(text);
       if (cell.is === 'blank') continue;
-      if (cell.note !== null) items.push(itemAt(cell.note, { file: path, line, column: heading }));
+      if (cell.note !== null) items.push(itemAt(cell.note, { file, line, column: heading }));
       if (cell.is === 'wrong') continue;
       const value = feet && cell.feet !== null ? cell.feet : cell.value;
-      facts[field] = { value, text, origin: { from: 'library', file: path, line, column: heading } };
+      facts[field] = { value, text, origin: { from: 'library', file, line, column: heading } };
       if (cell.also !== undefined) also = cell.also;
     }
     const stated = facts as Stated<RowFacts>;
     const maker = stated.maker?.value ?? '';
     const model = stated.model?.value ?? '';
     const contradicts = also === null ? null : takeAlsoStated(facts, new Set(), also, `${maker} ${model}`);
-    if (contradicts !== null) items.push(itemAt(contradicts, { file: path, line, column: '' }));
+    if (contradicts !== null) items.push(itemAt(contradicts, { file, line, column: '' }));
     if (model === '' || maker === '') {
-      items.push(itemAt(note(LIBRARY_MODEL_MISSING, {}), { file: path, line, column: '' }));
+      items.push(itemAt(note(LIBRARY_MODEL_MISSING, {}), { file, line, column: '' }));
       continue;
     }
     const key = modelKey(maker, model);
     const before = entries.get(key);
     if (before !== undefined) {
-      items.push(
-        itemAt(note(LIBRARY_MODEL_TWICE, { maker, model, line: before.line }), {
-          file: path,
-          line,
-          column: '',
-        }),
-      );
+      const sheet = before.file === file ? '' : before.file;
+      const said = note(LIBRARY_MODEL_TWICE, { maker, model, line: before.line, sheet });
+      items.push(itemAt(said, { file, line, column: '' }));
       continue;
     }
-    entries.set(key, { maker, model, line, facts: stated });
+    entries.set(key, { maker, model, file, line, facts: stated });
   }
-  const headings = table.understood.columns.map(({ heading, field }) => ({ heading, field }));
-  return { library: { file: path, entries, headings }, items, unreadable: [] };
 }

@@ -1,14 +1,21 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, extname, join, resolve } from 'node:path';
 import type { OpenItem } from '../../model/open-item.js';
-import { FILE_NOT_READABLE, FILE_NOT_THERE, FOLDER_WITHOUT_LISTS } from '../../model/messages/list-file.js';
+import {
+  FILE_NOT_READABLE,
+  FILE_NOT_THERE,
+  FILES_NOT_READ,
+  FOLDER_WITHOUT_LISTS,
+} from '../../model/messages/list-file.js';
 import { itemAt, note, type MessageKind } from '../../model/message.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
+import { WORKBOOK_ENDINGS } from './workbook/workbook.js';
 import { shownPath } from '../../words/shown-path.js';
+import { visible } from '../../words/visible.js';
 
 /** The name of standard input on the command line and in messages. */
 export const STANDARD_INPUT = '-';
-const LIST_ENDINGS = new Set(['.csv', '.tsv', '.txt']);
+const LIST_ENDINGS = new Set(['.csv', '.tsv', '.txt', ...WORKBOOK_ENDINGS]);
 
 /** A file's bytes, or why there are none. */
 export type FileReading =
@@ -56,17 +63,25 @@ export async function readBytes(path: string): Promise<FileReading> {
 export interface ListFiles {
   readonly files: readonly string[];
   readonly unreadable: readonly OpenItem[];
+  /** Files of the folders that are no lists by their endings. */
+  readonly items: readonly OpenItem[];
 }
 
+/** What spreadsheet programs put beside a workbook that someone has open: no file of anyone’s. */
+const PASSED_OVER = /^(?:~\$|\.~lock)/;
+
+const isList = (name: string): boolean => LIST_ENDINGS.has(extname(name).toLowerCase());
+
 /**
- * Turns LIST arguments into files: a folder gives its lists in natural order, not those below it.
+ * Turns LIST arguments into files: a folder gives its lists in natural order, not those below it; what else lies in it is told.
  * @param lists files, folders or `-`, as given
- * @param exclude files that a folder must not give: catalogue, library, job facts
+ * @param exclude files that a folder must not give, and that are read all the same: catalogue, library, job facts, settings
  */
 export async function listFiles(lists: readonly string[], exclude: readonly string[]): Promise<ListFiles> {
   const files: string[] = [];
   const unreadable: OpenItem[] = [];
   const seen = new Set<string>();
+  const others: string[] = [];
   const left = new Set(exclude.map((path) => resolve(path)));
   const add = (path: string): void => {
     const key = path === STANDARD_INPUT ? path : resolve(path);
@@ -87,15 +102,25 @@ export async function listFiles(lists: readonly string[], exclude: readonly stri
       unreadable.push(names);
       continue;
     }
-    const inside = names
-      .filter((name) => LIST_ENDINGS.has(extname(name).toLowerCase()))
+    const files = names
+      .filter((name) => !PASSED_OVER.test(name))
       .map((name) => join(path, name))
       .filter((file) => !left.has(resolve(file)));
+    const inside = files.filter(isList);
+    others.push(...files.filter((file) => !isList(file)));
     if (inside.length === 0)
       unreadable.push(at(FOLDER_WITHOUT_LISTS, { path: shownPath(path) }, shownPath(path)));
     for (const file of inside) add(file);
   }
-  return { files, unreadable };
+  return { files, unreadable, items: notLists(others.filter((file) => !seen.has(resolve(file)))) };
+}
+
+/** One item for all that isn't read. */
+function notLists(files: readonly string[]): OpenItem[] {
+  const [first] = files;
+  if (first === undefined) return [];
+  const p = { names: files.map((file) => visible(shownPath(file))), endings: [...LIST_ENDINGS] };
+  return [at(FILES_NOT_READ, p, shownPath(first))];
 }
 
 /** The names in a folder in natural order; null: it is no folder. */
@@ -123,5 +148,5 @@ async function namesIn(path: string): Promise<string[] | OpenItem | null> {
 export function jobOfFile(file: string, stdinJob?: string): string {
   if (file === STANDARD_INPUT) return stdinJob ?? 'stdin';
   const name = basename(file);
-  return LIST_ENDINGS.has(extname(name).toLowerCase()) ? name.slice(0, -extname(name).length) : name;
+  return isList(name) ? name.slice(0, -extname(name).length) : name;
 }

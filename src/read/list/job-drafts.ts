@@ -1,5 +1,5 @@
 import { lineOf, type Fact, type Stated } from '../../model/fact.js';
-import type { Field, JobFacts, JobField, JobList, ListRow, Sheet } from '../../model/list.js';
+import type { Accepted, Field, JobFacts, JobField, JobList, ListRow, Sheet } from '../../model/list.js';
 import type { OpenItem } from '../../model/open-item.js';
 import { itemAt, note } from '../../model/message.js';
 import { JOB_CONTRADICTS, JOB_WITHOUT_ROWS } from '../../model/messages/list.js';
@@ -17,6 +17,9 @@ export interface JobDraft {
   readonly lost: string[];
   /** Wrong cells of job facts that are said already, by field and text: a job's fact is often repeated on each of its rows. */
   readonly said: Set<string>;
+  /** Cells of job facts that couldn't be understood, as typed. */
+  readonly typed: { [F in Field]?: string };
+  readonly accepted: Accepted[];
   readonly sheet: Sheet;
   readonly line: number;
 }
@@ -36,6 +39,8 @@ export function draftOf(drafts: JobDrafts, job: string, sheet: Sheet, line: numb
     items: [],
     lost: [],
     said: new Set(),
+    typed: {},
+    accepted: [],
     sheet,
     line,
   };
@@ -82,6 +87,7 @@ export function takeJobFacts(
     }
     if (cell.is === 'wrong') {
       draft.unreadable.add(field);
+      draft.typed[field] ??= text;
       continue;
     }
     if (before === undefined) {
@@ -103,7 +109,7 @@ export function takeJobFacts(
 export function finishJobs(drafts: JobDrafts): JobList[] {
   return [...drafts.values()]
     .sort((a, b) => byNaturalOrder(a.job, b.job))
-    .map(({ job, facts, unreadable, rows, items, lost, sheet, line }) => {
+    .map(({ job, facts, unreadable, rows, items, lost, typed, accepted, sheet, line }) => {
       if (rows.length === 0) {
         items.push(
           itemAt(note(JOB_WITHOUT_ROWS, { job: visible(job) }), {
@@ -113,6 +119,8 @@ export function finishJobs(drafts: JobDrafts): JobList[] {
           }),
         );
       }
-      return { job, facts: facts as Stated<JobFacts>, unreadable, rows, sheet, line, items, lost };
+      const read = { job, facts: facts as Stated<JobFacts>, unreadable, rows, sheet, line, items, lost };
+      const hasMore = accepted.length > 0 || Object.keys(typed).length > 0;
+      return hasMore ? { ...read, typed, accepted } : read;
     });
 }

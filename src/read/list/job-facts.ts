@@ -13,7 +13,8 @@ import { headingIndex } from '../table/headings.js';
 import { takeJobFacts, type JobDrafts } from './job-drafts.js';
 import { isJobField, JOB_FACTS_VOCABULARY } from '../table/list-vocabulary.js';
 import type { ListOptions, NamedContent } from './list-options.js';
-import { readingTable } from '../table/table.js';
+import type { Table } from '../table/table.js';
+import { readingTables } from '../table/tables.js';
 
 /** What came of a file of job facts besides the facts. */
 export interface JobFactsTaken {
@@ -22,8 +23,8 @@ export interface JobFactsTaken {
 }
 
 /**
- * Takes a CSV of job facts into the jobs of the lists; a fact that a list states otherwise is a conflict that names both lines.
- * @param file the CSV
+ * Takes a CSV or workbook of job facts into the jobs of the lists; a fact that a list states otherwise is a conflict that names both lines.
+ * @param file the CSV or workbook
  * @param drafts the jobs of the lists
  * @param options settings and column map
  */
@@ -33,21 +34,32 @@ export function* takeJobFactsFile(
   options: ListOptions,
 ): InSteps<JobFactsTaken> {
   const map = new Map(Object.entries(options.columns?.columns ?? {}));
-  const reading = yield* readingTable<Field>(
-    file.name,
-    file.content,
-    headingIndex(JOB_FACTS_VOCABULARY, map),
-  );
-  if (!reading.ok) return { items: [], unreadable: [reading.item] };
-  const { table } = reading;
+  const index = headingIndex<Field>(JOB_FACTS_VOCABULARY, map);
+  const read = yield* readingTables<Field>(file.name, file.content, index);
+  const items: OpenItem[] = [...read.items];
+  const unreadable: OpenItem[] = [...read.unreadable];
+  for (const table of read.tables) {
+    const taken = yield* takeJobFactsTable(table, drafts, options);
+    items.push(...taken.items);
+    unreadable.push(...taken.unreadable);
+  }
+  return { items, unreadable };
+}
+
+function* takeJobFactsTable(
+  table: Table<Field>,
+  drafts: JobDrafts,
+  options: ListOptions,
+): InSteps<JobFactsTaken> {
+  const { file } = table;
   const readers = factColumns(table.columns, table.mark, options.settings, options.columns);
   const job = readers.find((c) => c.field === 'job');
   if (job === undefined) {
     return {
       items: [],
       unreadable: [
-        itemAt(note(JOB_FACTS_NO_JOB_COLUMN, { path: file.name }), {
-          file: file.name,
+        itemAt(note(JOB_FACTS_NO_JOB_COLUMN, { path: file }), {
+          file,
           line: table.headingLine,
           column: '',
         }),
@@ -63,7 +75,7 @@ export function* takeJobFactsFile(
   for (const [r, row] of table.rows.entries()) {
     if (r % ROWS_A_STEP === 0) yield;
     const line = table.lines[r] ?? 0;
-    const place = { file: file.name, line, column: job.heading };
+    const place = { file, line, column: job.heading };
     const cell = job.read(row[job.index] ?? '');
     const draft = cell.is === 'value' && typeof cell.value === 'string' ? drafts.get(cell.value) : undefined;
     if (cell.is !== 'value')
@@ -74,7 +86,7 @@ export function* takeJobFactsFile(
       items.push(itemAt(note(JOB_FACTS_UNKNOWN_JOB, { job: visible(row[job.index] ?? '') }), place));
     else {
       const shifted = table.shifted.get(r);
-      if (shifted === undefined) takeJobFacts(draft, columns, row, 'job-facts', file.name, line);
+      if (shifted === undefined) takeJobFacts(draft, columns, row, 'job-facts', file, line);
       else draft.items.push(shifted);
     }
   }

@@ -78,8 +78,7 @@ export function libraryJoin(library: Library | undefined): Joining {
       wanted.set(key, missing);
       if (!near.has(key)) near.set(key, nearestEntry(key, entries));
       const close = near.get(key) ?? null;
-      if (close !== null && !missing.jobs.has(draft.job))
-        draft.items.push(nearItem(facts, row, close, library?.file ?? ''));
+      if (close !== null && !missing.jobs.has(draft.job)) draft.items.push(nearItem(facts, row, close));
       missing.jobs.add(draft.job);
       return;
     }
@@ -144,19 +143,14 @@ function nearestEntry(key: string, entries: ReadonlyMap<string, LibraryEntry>): 
   return null;
 }
 
-function nearItem(
-  facts: Facts,
-  row: JoiningRow,
-  close: LibraryEntry,
-  file: string,
-): ReturnType<typeof itemAt> {
+function nearItem(facts: Facts, row: JoiningRow, close: LibraryEntry): ReturnType<typeof itemAt> {
   const place = { file: row.sheet.file, line: row.line, column: row.sheet.headings.model ?? '' };
   const model = visible(`${facts.maker?.text ?? ''} ${facts.model?.text ?? ''}`);
   const p = {
     tag: visible(row.tag),
     model,
     near: visible(`${close.maker} ${close.model}`),
-    nearPlace: { file, line: close.line, column: '' },
+    nearPlace: { file: close.file, line: close.line, column: '' },
   };
   return itemAt(note(LIBRARY_NEAR, p), place, row.tag);
 }

@@ -10,6 +10,8 @@ import { takeAlsoStated, type RowInHand } from '../cell/kind-facts.js';
 import type { FactColumn } from '../table/fact-columns.js';
 import type { JobDraft } from './job-drafts.js';
 import type { LibraryJoin } from './library-join.js';
+import { takeAnswer, takeSupplied } from './supplied-row.js';
+import type { Supply } from './supply.js';
 import { isRowField } from '../table/list-vocabulary.js';
 
 /** The columns of a list's rows, its sheet, and what is known of the list as a whole. */
@@ -70,6 +72,7 @@ export function takeShiftedRow(
  * @param draft the row's job
  * @param feet a bare length is in feet
  * @param library fills in what the row doesn't state
+ * @param supplied answers, which go before the row's cells, and equipment facts, which go behind them; undefined: there are none
  */
 export function takeRow(
   columns: RowColumns,
@@ -78,19 +81,30 @@ export function takeRow(
   draft: JobDraft,
   feet: boolean,
   library: LibraryJoin,
+  supplied?: Supply,
 ): void {
   const { file, sheet } = columns;
   const { tag, fact, missing } = tagOf(columns, row, line, draft);
+  const supply = missing ? undefined : supplied?.ofRow(draft.job, tag);
+  const at = { draft, tag, file, line, feet };
+  let typed: ListRow['typed'];
   let unreadable: Set<Field> | null = null;
   if (missing) unreadable = new Set<Field>(columns.refused).add('tag');
   const facts: RowInHand = { tag: fact };
   let kind: CellReading | null = null;
   for (const { field, heading, index, read } of columns.others) {
     const text = row[index];
-    if (text === undefined || text === '') continue;
-    const cell = read(text);
-    if (cell.is === 'blank') continue;
+    if (supply === undefined && (text === undefined || text === '')) continue;
+    const cell = read(text ?? '');
+    const shown = { text: text ?? '', reading: cell };
+    const answer = supply && takeAnswer(supply, { field, heading }, shown, at, facts);
+    if (answer) {
+      if (field === 'kind') kind = answer;
+      continue;
+    }
+    if (text === undefined || cell.is === 'blank') continue;
     if (field === 'kind') kind = cell;
+    if (cell.is === 'wrong') typed = { ...typed, [field]: text };
     if (cell.is === 'wrong' && cell.either !== undefined) continue;
     if (cell.note !== null) draft.items.push(itemAt(cell.note, { file, line, column: heading }, tag));
     if (cell.is === 'wrong') {
@@ -102,6 +116,10 @@ export function takeRow(
     facts[field] = { value, origin: { from: 'list', file, line, column: heading }, text };
   }
   const refused: ReadonlySet<Field> = unreadable ?? columns.refused;
+  if (supply !== undefined) {
+    const has = new Set(columns.others.map((column) => column.field));
+    kind = takeSupplied(supply, has, refused, at, facts) ?? kind;
+  }
   if (kind?.is === 'value' && kind.also !== undefined) {
     const { field } = kind.also;
     const contradicts = takeAlsoStated(facts, refused, kind.also, tag);
@@ -113,6 +131,7 @@ export function takeRow(
   if (asked !== null) {
     unreadable ??= new Set<Field>(columns.refused);
     unreadable.add('kind');
+    if (facts.kind !== undefined) typed = { ...typed, kind: facts.kind.text };
     delete facts.kind;
     draft.items.push(itemAt(asked, { file, line, column: sheet.headings.kind ?? '' }, tag));
   }
@@ -123,7 +142,8 @@ export function takeRow(
     unreadable: unreadable ?? columns.refused,
   };
   const mayBe = kind?.is === 'value' ? kind.mayBe : undefined;
-  draft.rows.push(mayBe === undefined ? read : { ...read, mayBe });
+  const known = typed === undefined ? read : { ...read, typed };
+  draft.rows.push(mayBe === undefined ? known : { ...known, mayBe });
 }
 
 /** What is to be asked about the kind of a row: that of its model, where the library knows it, settles a word that can be several. */

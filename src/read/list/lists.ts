@@ -1,28 +1,31 @@
 import type { Field, JobField, JobList, MissingModel, RowField, Sheet } from '../../model/list.js';
 import type { OpenItem } from '../../model/open-item.js';
-import { unstatedBasis } from '../../model/settled.js';
 import type { Settings } from '../../model/settings.js';
-import { BASES } from '../../model/editions.js';
 import { itemAt, note } from '../../model/message.js';
 import { FIGURES_LEFT_OUT } from '../../model/messages/list.js';
 import { NO_ROWS } from '../../model/messages/list-file.js';
 import { TAG_HEADING_MISSING } from '../../model/messages/list-heading.js';
-import { bareLengthIsFeet } from '../cell/bare-length.js';
 import type { LeftOut } from '../table/body.js';
 import type { Column } from '../table/columns.js';
 import { factColumns, type FactColumn } from '../table/fact-columns.js';
-import { headingIndex, type HeadingIndex } from '../table/headings.js';
+import { headingIndex } from '../table/headings.js';
 import { shownPaths } from '../../words/shown-path.js';
 import { finishJobs, takeJobFacts, type JobDraft, type JobDrafts } from './job-drafts.js';
 import { takeJobFactsFile } from './job-facts.js';
 import { jobsOfRows } from './jobs-of-rows.js';
+import { decimalsUnsure } from './decimal-unsure.js';
 import type { ListOptions, NamedContent } from './list-options.js';
+import type { OpenList } from './open-list.js';
 import { libraryJoin, type LibraryJoin } from './library-join.js';
 import { takeRow, takeShiftedRow, type RowColumns } from './list-rows.js';
+import { finishSupply, isInFeet, readingSupply } from './reading-supply.js';
+import type { Supply } from './supply.js';
 import { isJobField, isRowField, LIST_VOCABULARY } from '../table/list-vocabulary.js';
 import { atOneGo, ROWS_A_STEP, withPauses, type InSteps } from '../file/in-steps.js';
 import { jobOfFile, listFiles, readBytes, STANDARD_INPUT } from '../file/sources.js';
-import { readingTable, type Table, type Understood } from '../table/table.js';
+import type { Table, Understood } from '../table/table.js';
+import { readingTables } from '../table/tables.js';
+import { wordsOfCells } from '../table/words-of-cells.js';
 
 /** Lists to read, and what to read them with. */
 export interface ReadOptions extends ListOptions {
@@ -30,15 +33,27 @@ export interface ReadOptions extends ListOptions {
   readonly lists: readonly string[];
   /** Path of the CSV of job facts. */
   readonly jobFacts?: string | undefined;
-  /** Files that a folder must not give as lists: catalogue, library, job facts. */
+  /** Paths of files of answers, in their order. */
+  readonly answers?: readonly string[] | undefined;
+  /** Paths of files of equipment facts and of cable schedules, in their order. */
+  readonly equipmentFacts?: readonly string[] | undefined;
+  /** Files that a folder must not give as lists, and that are read all the same: catalogue, library, settings. */
   readonly exclude?: readonly string[] | undefined;
   readonly stdin?: (() => Promise<Uint8Array>) | undefined;
   /** Ends the reading. */
   readonly signal?: AbortSignal | undefined;
 }
 
+/** How many lists there were. */
+export interface ListCount {
+  /** Those that were named or found in a folder, whether they could be read or not. */
+  readonly all: number;
+  readonly unreadable: number;
+}
+
 /** Everything that was read. */
 export interface ReadResult {
+  readonly lists: ListCount;
   /** In natural order of their ids. */
   readonly jobs: readonly JobList[];
   /** Items of no job. */
@@ -56,9 +71,11 @@ export interface ReadResult {
  * @throws the reason of the signal that ended it
  */
 export async function readLists(options: ReadOptions): Promise<ReadResult> {
-  const { files, unreadable } = await listFiles(options.lists, [
+  const { files, unreadable, items } = await listFiles(options.lists, [
     ...(options.exclude ?? []),
     ...(options.jobFacts === undefined ? [] : [options.jobFacts]),
+    ...(options.answers ?? []),
+    ...(options.equipmentFacts ?? []),
   ]);
   const failed: OpenItem[] = [...unreadable];
   const contents: NamedContent[] = [];
@@ -72,14 +89,28 @@ export async function readLists(options: ReadOptions): Promise<ReadResult> {
     if (reading.ok) contents.push({ name, content: reading.bytes });
     else failed.push(reading.item);
   }
-  let jobFacts: NamedContent | undefined;
-  if (options.jobFacts !== undefined) {
-    const reading = await readBytes(options.jobFacts);
-    if (reading.ok) jobFacts = { name: options.jobFacts, content: reading.bytes };
-    else failed.push(reading.item);
-  }
-  const result = await withPauses(readingContents(contents, options, jobFacts), options.signal);
-  return { ...result, unreadable: [...failed, ...result.unreadable] };
+  const unopened = failed.length;
+  const named = async (paths: readonly string[]): Promise<NamedContent[]> => {
+    const read: NamedContent[] = [];
+    for (const name of paths) {
+      const reading = await readBytes(name);
+      if (reading.ok) read.push({ name, content: reading.bytes });
+      else failed.push(reading.item);
+    }
+    return read;
+  };
+  const [jobFacts] = await named(options.jobFacts === undefined ? [] : [options.jobFacts]);
+  const answers = await named(options.answers ?? []);
+  const equipmentFacts = await named(options.equipmentFacts ?? []);
+  const beside = { jobFacts, answers, equipmentFacts };
+  const result = await withPauses(readingContents(contents, options, beside), options.signal);
+  const { all, unreadable: unread } = result.lists;
+  return {
+    ...result,
+    items: [...items, ...result.items],
+    lists: { all: all + unopened, unreadable: unread + unopened },
+    unreadable: [...failed, ...result.unreadable],
+  };
 }
 
 /**
@@ -92,13 +123,6 @@ export function readListText(name: string, content: Uint8Array | string, options
   return readListContents([{ name, content }], options);
 }
 
-/** A list as a table, with its rows' jobs. */
-interface OpenList {
-  readonly table: Table<Field>;
-  readonly columns: RowColumns;
-  readonly jobs: readonly JobDraft[];
-}
-
 /**
  * Reads lists and job facts from memory: first the jobs and their facts, since a job's basis says what a bare length means, then the rows.
  */
@@ -106,41 +130,73 @@ export function readListContents(
   contents: readonly NamedContent[],
   options: ListOptions,
   jobFacts?: NamedContent,
+  more: Omit<Beside, 'jobFacts'> = {},
 ): ReadResult {
-  return atOneGo(readingContents(contents, options, jobFacts));
+  return atOneGo(readingContents(contents, options, { ...more, jobFacts }));
+}
+
+/** What is read beside the lists. */
+interface Beside {
+  readonly jobFacts?: NamedContent | undefined;
+  readonly answers?: readonly NamedContent[];
+  readonly equipmentFacts?: readonly NamedContent[];
 }
 
 function* readingContents(
   contents: readonly NamedContent[],
   options: ListOptions,
-  jobFacts?: NamedContent,
+  { jobFacts, answers = [], equipmentFacts = [] }: Beside,
 ): InSteps<ReadResult> {
   const index = headingIndex(LIST_VOCABULARY, new Map(Object.entries(options.columns?.columns ?? {})));
   const drafts: JobDrafts = new Map();
   const items: OpenItem[] = [];
   const unreadable: OpenItem[] = [];
   const lists: OpenList[] = [];
+  const count = { all: contents.length, unreadable: 0 };
   const understood: Understood[] = [];
-  const names = shownPaths([...contents, ...(jobFacts === undefined ? [] : [jobFacts])].map((c) => c.name));
+  const beside = [...(jobFacts === undefined ? [] : [jobFacts]), ...answers, ...equipmentFacts];
+  const names = shownPaths([...contents, ...beside].map((c) => c.name));
+  const besideNames = names.slice(contents.length);
   for (const [i, { name, content }] of contents.entries()) {
     const job = jobOfFile(name, options.stdinJob);
     yield;
-    const list = yield* openList(names[i] ?? '', content, job, index, options, drafts, understood);
-    if ('code' in list) {
-      unreadable.push(list);
-      continue;
+    const shown = names[i] ?? '';
+    const before = lists.length;
+    const dialect = options.columns?.dialect;
+    const read = yield* readingTables(shown, content, index, dialect, options.dialect);
+    unreadable.push(...read.unreadable);
+    items.push(...read.items);
+    // Also of a list that can't be used: its headings are what a column map is made from.
+    understood.push(...read.unknown);
+    for (const table of read.tables) {
+      understood.push({ ...table.understood, words: wordsOfCells(table, options.settings, options.columns) });
+      const jobOfAll = read.tables.length > 1 && table.sheet !== null ? table.sheet : job;
+      const list = yield* openList(table, jobOfAll, options, drafts);
+      if ('code' in list) {
+        unreadable.push(list);
+        continue;
+      }
+      items.push(...list.table.slight);
+      lists.push(list);
     }
-    items.push(...list.table.slight);
-    lists.push(list);
+    if (lists.length === before) count.unreadable += 1;
   }
   if (jobFacts !== undefined) {
-    const taken = yield* takeJobFactsFile({ ...jobFacts, name: names.at(-1) ?? '' }, drafts, options);
+    const taken = yield* takeJobFactsFile({ ...jobFacts, name: besideNames.shift() ?? '' }, drafts, options);
     items.push(...taken.items);
     unreadable.push(...taken.unreadable);
   }
+  const named = (files: readonly NamedContent[]): NamedContent[] =>
+    files.map((file) => ({ ...file, name: besideNames.shift() ?? '' }));
+  const given = yield* readingSupply(named(answers), named(equipmentFacts), lists, drafts, options);
+  items.push(...given.items);
+  unreadable.push(...given.unreadable);
   const library = libraryJoin(options.library);
-  for (const list of lists) yield* takeRows(list, options.settings, library.join);
-  return { jobs: finishJobs(drafts), items, unreadable, missingModels: library.missing(), understood };
+  for (const list of lists) yield* takeRows(list, options.settings, library.join, given.supply);
+  finishSupply(given.supply, drafts, options.settings);
+  items.push(...decimalsUnsure(drafts.values()));
+  const missingModels = library.missing();
+  return { lists: count, jobs: finishJobs(drafts), items, unreadable, missingModels, understood };
 }
 
 function sheetOf(file: string, columns: readonly Column<Field>[]): Sheet {
@@ -149,21 +205,14 @@ function sheetOf(file: string, columns: readonly Column<Field>[]): Sheet {
   return { file, headings };
 }
 
-/** Reads a list's table, its jobs and their facts; `jobOfAll` is the job of all its rows where it has no job column. */
+/** Reads a list's jobs and their facts; `jobOfAll` is the job of all its rows where it has no job column. */
 function* openList(
-  name: string,
-  content: Uint8Array | string,
+  table: Table<Field>,
   jobOfAll: string,
-  index: HeadingIndex<Field>,
   options: ListOptions,
   drafts: JobDrafts,
-  understood: Understood[],
 ): InSteps<OpenList | OpenItem> {
-  const reading = yield* readingTable(name, content, index, options.columns?.dialect, options.dialect);
-  if (!reading.ok) return reading.item;
-  const { table } = reading;
-  // Also of a list that can't be used: its headings are what a column map is made from.
-  understood.push(table.understood);
+  const name = table.file;
   if (table.rows.length === 0) {
     return (
       table.grave[0] ??
@@ -225,6 +274,7 @@ function* takeRows(
   { table, columns, jobs }: OpenList,
   settings: Settings,
   library: LibraryJoin,
+  supply: Supply | undefined,
 ): InSteps<void> {
   let last: JobDraft | null = null;
   let feet = false;
@@ -232,12 +282,11 @@ function* takeRows(
     if (r % ROWS_A_STEP === 0) yield;
     if (draft !== last) {
       last = draft;
-      const basis = BASES.find((b) => b === draft.facts.basis?.value);
-      feet = bareLengthIsFeet(settings, basis ?? unstatedBasis(settings));
+      feet = isInFeet(draft, settings);
     }
     const row = table.rows[r] ?? [];
     const line = table.lines[r] ?? 0;
     if (table.shifted.has(r)) takeShiftedRow(columns, row, line, draft);
-    else if (!isJobOnly(row, columns)) takeRow(columns, row, line, draft, feet, library);
+    else if (!isJobOnly(row, columns)) takeRow(columns, row, line, draft, feet, library, supply);
   }
 }

@@ -10,14 +10,24 @@ import { shownPath } from '../../words/shown-path.js';
 import { DELIMITERS } from './find-heading.js';
 import { mapKey } from './headings.js';
 import { readJson } from '../file/json-file.js';
-import type { Understood } from './table.js';
 
 const field = z.enum(FIELD_NAMES as readonly [Field, ...Field[]]);
 
-/** What a heading means: a field, a field with its unit, or null to leave its cells out. */
-const meaning = z.union([field, z.null(), z.strictObject({ field, unit: z.string().optional() })], {
-  error: 'it is neither a field of the list, nor null, nor a field and its unit',
-});
+/** What a column means in a file of equipment facts and in a cable schedule only. */
+const CABLE = ['from', 'to', 'length'] as const;
+const headed = z.enum([...(FIELD_NAMES as readonly [Field, ...Field[]]), ...CABLE]);
+
+/** What a heading means: a field, a field with its unit, or null to leave its cells out; `? field` is a question that nobody settled yet. */
+const error = 'it is neither a field of the list, nor null, nor a field and its unit, nor a question (“?”)';
+const meaning = z.union(
+  [
+    headed,
+    z.null(),
+    z.strictObject({ field: headed, unit: z.string().optional() }),
+    z.string().regex(/^\s*\?/, { error }),
+  ],
+  { error },
+);
 
 /** The column map of a design source: how its files are written and what its headings and words mean. */
 export const ColumnMapSchema = z.strictObject({
@@ -35,7 +45,7 @@ export const ColumnMapSchema = z.strictObject({
     .optional(),
   /** By heading as the file has it; `Heading #2` is the second heading of that text. */
   columns: z.record(z.string(), meaning).optional(),
-  /** By field: words of the source and the words of the contract that they stand for. */
+  /** By field: words of the source and the words of the contract that they stand for; `? word` is a question that nobody settled yet. */
   words: z.partialRecord(field, z.record(z.string(), z.string())).optional(),
 });
 
@@ -75,23 +85,4 @@ function headingsTwice(headings: readonly string[]): string[] {
     seen.set(key, heading);
   }
   return [];
-}
-
-/**
- * A column map to correct by hand: every heading of a list as it was understood; null for those that weren't.
- * @param understood how a list was understood
- */
-export function draftColumnMap(understood: Understood): ColumnMap {
-  const columns: [string, z.infer<typeof meaning>][] = [];
-  const seen = new Map<string, number>();
-  for (const { heading, field: name, unit } of understood.columns) {
-    const occurrence = (seen.get(mapKey(heading)) ?? 0) + 1;
-    seen.set(mapKey(heading), occurrence);
-    const known = FIELD_NAMES.find((f) => f === name) ?? null;
-    const key = occurrence > 1 ? `${heading} #${occurrence}` : heading;
-    columns.push([key, known !== null && unit !== null ? { field: known, unit } : known]);
-  }
-  const { encoding, delimiter, headingLine, decimal } = understood;
-  const mark = decimal === '.' || decimal === ',' ? { decimal } : {};
-  return { dialect: { encoding, delimiter, headingLine, ...mark }, columns: Object.fromEntries(columns) };
 }

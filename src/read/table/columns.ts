@@ -1,4 +1,5 @@
 import type { Place } from '../../model/fact.js';
+import type { Holds } from '../../model/item-causes.js';
 import type { Note, OpenItem } from '../../model/open-item.js';
 import { itemAt, note } from '../../model/message.js';
 import {
@@ -9,12 +10,13 @@ import {
   HEADINGS_SAME_FIELD,
   HEADING_TWO_FIELDS,
 } from '../../model/messages/list-heading.js';
-import { editDistance, nearest } from '../../words/closeness.js';
 import { visible } from '../../words/visible.js';
 import { unitOf, type Dimension, type Unit } from '../cell/units.js';
 import { saysNothing } from '../cell/yes-no.js';
 import type { HeadingPlace } from './find-heading.js';
-import { headingKey, joinedFields, readHeading, type HeadingIndex, type HeadingReading } from './headings.js';
+import { holdsOf } from './holds.js';
+import { nearFields, type Found, type Near } from './near-headings.js';
+import { joinedFields, readHeading, type HeadingIndex, type HeadingReading } from './headings.js';
 
 /** A column whose heading was understood. */
 export interface Column<F extends string> {
@@ -52,12 +54,6 @@ export interface ChosenColumns<F extends string> {
   readonly unitsRow: number;
   readonly grave: readonly OpenItem[];
   readonly slight: readonly OpenItem[];
-}
-
-interface Found<F extends string> {
-  readonly heading: string;
-  readonly index: number;
-  readonly reading: HeadingReading<F>;
 }
 
 /** The column of a field, or why no heading can be it. */
@@ -147,8 +143,9 @@ export function chooseColumns<F extends string>(
       grave.push(item);
     } else columns.push(column);
   }
-  const near = unknownHeadings(found, index, byField);
-  sayUnknown(found, near, joinedHeadings(place.cells, found, index), where, grave, slight);
+  const near = nearFields(found, index, byField, records, firstRow);
+  const holds = (column: number): Holds => holdsOf(records, firstRow, column);
+  sayUnknown(found, near, joinedHeadings(place.cells, found, index), where, holds, grave, slight);
   columns.sort((a, b) => a.index - b.index);
   return {
     columns,
@@ -166,8 +163,6 @@ export function chooseColumns<F extends string>(
     })),
   };
 }
-
-type Near<F extends string> = ReadonlyMap<number, { readonly field: F; readonly misspelt: boolean }>;
 
 /** Headings that two fields were joined to, beside a blank one: what stood between them has moved. */
 function joinedHeadings<F extends string>(
@@ -191,6 +186,7 @@ function sayUnknown<F extends string>(
   near: Near<F>,
   joined: ReadonlyMap<number, string>,
   where: (column: string) => Place,
+  holds: (column: number) => Holds,
   grave: OpenItem[],
   slight: OpenItem[],
 ): void {
@@ -220,7 +216,11 @@ function sayUnknown<F extends string>(
     return;
   }
   for (const f of rest) {
-    const p = { heading: visible(f.heading), near: near.get(f.index)?.field ?? '' };
+    const p = {
+      heading: visible(f.heading),
+      near: near.get(f.index)?.field ?? '',
+      holds: holds(f.index),
+    };
     slight.push(itemAt(note(HEADING_UNKNOWN, p), where(f.heading)));
   }
 }
@@ -237,37 +237,4 @@ function findAll<F extends string>(cells: readonly string[], index: HeadingIndex
     if (reading.how !== 'blank') found.push({ heading, index: i, reading });
   }
   return found;
-}
-
-/** A column of indices (`String #`, `Item no.`): it counts nothing, whatever field it looks like. */
-const INDEX = /(?:#|\b(?:no|nr|num|number|index|idx|id)\.?)\s*$/i;
-
-/** One slip of the hand, or two in a long word: such a heading may well be that field. */
-function isSlip(heading: string, key: string): boolean {
-  const most = heading.length < 4 ? 0 : heading.length < 9 ? 1 : 2;
-  return most > 0 && editDistance(heading, key, most) <= most;
-}
-
-/** The nearest field of each heading that wasn't understood; `misspelt` where nothing else on the list is that field, and it must be settled. */
-function unknownHeadings<F extends string>(
-  found: readonly Found<F>[],
-  index: HeadingIndex<F>,
-  taken: ReadonlyMap<F, unknown>,
-): Near<F> {
-  const near = new Map<number, { field: F; misspelt: boolean }>();
-  const unknown = found.filter((f) => f.reading.how === 'unknown').slice(0, MOST_COMPARED);
-  for (const f of unknown) {
-    const bare = headingKey(f.heading.replace(/[([][^()[\]]*[)\]]\s*$/, ''));
-    const doubtful = index.doubtful.get(bare);
-    const key = doubtful === undefined && bare.length > 2 ? nearest(bare, index.byKey.keys()) : null;
-    const field = doubtful ?? (key === null ? undefined : index.byKey.get(key)?.field);
-    if (field === undefined || (index.vocabulary.dimension(field) === 'pieces' && INDEX.test(f.heading)))
-      continue;
-    near.set(f.index, {
-      field,
-      misspelt:
-        !taken.has(field) && (key === null ? index.vocabulary.decides?.(field) === true : isSlip(bare, key)),
-    });
-  }
-  return near;
 }

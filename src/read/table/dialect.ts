@@ -11,7 +11,8 @@ export interface Dialect {
 }
 
 /** How something about a file was decided: a flag or the column map states it, the file itself does, or its text shows it. */
-export type DecidedBy = 'flag' | 'column map' | 'its first bytes' | 'its sep= line' | 'its text' | 'a guess';
+export type DecidedBy =
+  'flag' | 'column map' | 'its first bytes' | 'its sep= line' | 'its text' | 'its cells' | 'a guess';
 
 /** What decided each of the four that a flag can state. */
 export interface Decided {
@@ -19,4 +20,23 @@ export interface Decided {
   readonly delimiter: DecidedBy;
   readonly decimal: DecidedBy;
   readonly headingLine: DecidedBy;
+}
+
+/** What decided how a file is written. */
+export function decider(
+  map: Dialect,
+  flags: Dialect,
+): (what: keyof Dialect, otherwise: DecidedBy) => DecidedBy {
+  return (what, otherwise) =>
+    flags[what] !== undefined ? 'flag' : map[what] !== undefined ? 'column map' : otherwise;
+}
+
+/** What a flag states, else what the column map does. */
+export function statedDialect(map: Dialect, flags: Dialect): Dialect {
+  return {
+    encoding: flags.encoding ?? map.encoding,
+    delimiter: flags.delimiter ?? map.delimiter,
+    decimal: flags.decimal ?? map.decimal,
+    headingLine: flags.headingLine ?? map.headingLine,
+  };
 }

@@ -9,6 +9,7 @@ import type { CellReading } from '../cell/cell-reading.js';
 import { readCell } from '../cell/cells.js';
 import { wordKey } from '../cell/yes-no.js';
 import type { Column } from './columns.js';
+import { isUnsettled } from './headings.js';
 import type { DecimalMark } from '../cell/numbers.js';
 
 /** A column that reads its cells, each different text once. */
@@ -17,6 +18,8 @@ export interface FactColumn<F extends Field> {
   readonly heading: string;
   readonly index: number;
   readonly read: (text: string) => CellReading;
+  /** What the company's words or those of the source say that a text stands for. */
+  readonly stands: (text: string) => string | undefined;
 }
 
 /** Beyond so many different texts a column's cells are hardly ever the same. */
@@ -33,7 +36,11 @@ function tooLarge(field: Field, characters: number): CellReading {
 function wordsOf(settings: Settings, map: ColumnMap | undefined, field: Field): ReadonlyMap<string, string> {
   const words = [settings.words?.[field], map?.words?.[field]];
   return new Map(
-    words.flatMap((of) => Object.entries(of ?? {}).map(([from, to]) => [wordKey(from), to] as const)),
+    words.flatMap((of) =>
+      Object.entries(of ?? {})
+        .filter(([, to]) => !isUnsettled(to))
+        .map(([from, to]) => [wordKey(from), to] as const),
+    ),
   );
 }
 
@@ -67,6 +74,6 @@ export function factColumns<F extends Field>(
         remembered.set(text, reading);
       return reading;
     };
-    return { field, heading, index, read };
+    return { field, heading, index, read, stands: (text) => context.words.get(wordKey(text)) };
   });
 }

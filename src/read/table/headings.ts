@@ -12,12 +12,22 @@ export interface Vocabulary<F extends string> {
   readonly dimension: (field: F) => Dimension | null;
   /** Fields of which at least one stands in every row that isn't a total or a note. */
   readonly identity: readonly F[];
+  /** True where a column map says what headings mean. */
+  readonly mapped?: true;
 }
 
-/** What a column map says of one heading: a field, a field with its unit, or null: not to be read. */
+/**
+ * What a column map says of one heading: a field, a field with its unit, or null: not to be read. What begins with a question mark is a
+ * question that a draft leaves to whoever corrects it: nothing is said.
+ */
 export type MappedHeading = string | null | { readonly field: string; readonly unit?: string | undefined };
 
 export type HeadingFault = 'unit-unknown' | 'unit-wrong' | 'two-fields';
+
+/** True for what a draft of a column map leaves open: `?`, or `? nearest`. */
+export function isUnsettled(to: unknown): to is string {
+  return typeof to === 'string' && to.trimStart().startsWith('?');
+}
 
 /** How one heading was understood. */
 export interface HeadingReading<F extends string> {
@@ -173,7 +183,7 @@ export function readHeading<F extends string>(
   const numbered = `${key} #${occurrence}`;
   const found = occurrence > 1 && index.map.has(numbered) ? numbered : key;
   const to = index.map.get(found);
-  return to === undefined ? own : mapped(index, to, text, own);
+  return to === undefined || isUnsettled(to) ? own : mapped(index, to, text, own);
 }
 
 /**

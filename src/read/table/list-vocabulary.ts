@@ -34,6 +34,7 @@ export const LIST_VOCABULARY: Vocabulary<Field> = {
   decides: (field) => DECIDING.has(field),
   dimension: dimensionOf,
   identity: ['tag', 'kind', 'maker', 'model', 'connects_to'],
+  mapped: true,
 };
 
 /** The headings of a file of job facts. */

@@ -37,8 +37,8 @@ export function at<P extends object>(entry: MessageKind<P>, p: P, file: string, 
 /** What is to be said of the text as a whole. */
 export function sayText(
   file: string,
-  { guessedAt }: Decoded,
-  { control, turning }: SeenText,
+  { guessedAt }: Pick<Decoded, 'guessedAt'>,
+  { control, turning }: Pick<SeenText, 'control' | 'turning'>,
   { grave, slight }: Faults,
 ): void {
   if (guessedAt > 0) slight.push(at(ENCODING_GUESSED, {}, file, guessedAt));
@@ -89,7 +89,7 @@ export function shiftedRows<F extends string>(
   file: string,
   body: Body,
   place: HeadingPlace,
-  { columns, readings }: ChosenColumns<F>,
+  { columns, readings }: Pick<ChosenColumns<F>, 'columns' | 'readings'>,
   { stray }: QuoteFaults,
 ): Map<number, OpenItem> {
   const { rows, lines } = body;

@@ -23,6 +23,7 @@ export const partLimit = {
     iec: CITED_UNDER_EVERY_BASIS,
   }),
   facts: FACTS,
+  ofPart: ['indicator', 'indicatorMinVoltage'],
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.indicator === 'none') {
       return {

@@ -25,6 +25,7 @@ export const turbinePhase = {
     iec: CITED_UNDER_EVERY_BASIS,
   }),
   facts: FACTS,
+  ofPart: ['indicatorMinVoltage'],
   decide(f: Given<IndicatorFacts, typeof FACTS>): IndicatorDecision {
     if (f.circuit !== 'turbine') return { outcome: 'outside', because: OUTSIDE };
     const { frequency, indicatorMinVoltage: least } = f;

@@ -39,10 +39,18 @@ type Stated = AcReadingFacts & { readonly system: AcSystem };
 
 const NOT_KNOWN = reason('reading/not-known');
 const TO_EARTH = reason('reading/neutral-to-earth');
-const ABOVE = reason('reading-above/supply');
 const LOST = reason('reading-above/grounded', { what: 'neutral' });
-const BELOW_UTILITY = reason('reading-below/utility');
-const BELOW_SOURCE = reason('reading-below/own-source');
+/** What a reading outside its band may mean. */
+const WITH_NEUTRAL = {
+  above: reason('reading-above/supply'),
+  utility: reason('reading-below/utility'),
+  own: reason('reading-below/own-source'),
+};
+const OF_DELTA = {
+  above: reason('reading-above/supply-delta'),
+  utility: reason('reading-below/utility-delta'),
+  own: reason('reading-below/own-source-delta'),
+};
 const GROUND_FAULT = reason('ground-fault/lines');
 const NEUTRAL_LIFTED = reason('ground-fault/neutral');
 
@@ -116,7 +124,7 @@ function lineReading(f: Stated, wire: Conductor, nominal: number, supply: Measur
     { wire, to: threePlusOne ? 'N' : null },
     { low, high: Math.min(most, mostToGround ?? most) },
     reads,
-    { below: belowOf(supply), above: ABOVE },
+    { below: belowOf(f, supply), above: meaningsOf(f).above },
   );
 }
 
@@ -135,8 +143,8 @@ function lifted(f: Stated): readonly Reading[] {
     .flatMap(([wire, to]) =>
       supplies.map((supply) => {
         return readingOf({ wire, to }, bandOf(f, nominal, supply), supplyRead(nominal, supply), {
-          below: belowOf(supply),
-          above: ABOVE,
+          below: belowOf(f, supply),
+          above: meaningsOf(f).above,
         });
       }),
     );
@@ -150,7 +158,7 @@ function lifted(f: Stated): readonly Reading[] {
       { wire, to: null },
       { low: undefined, high: Math.min(most, mostToGround ?? most) },
       reason('reading/no-band', { by, what: isNeutral ? 'neutral' : 'lines' }),
-      { above: ABOVE, fault: isNeutral ? NEUTRAL_LIFTED : GROUND_FAULT },
+      { above: meaningsOf(f).above, fault: isNeutral ? NEUTRAL_LIFTED : GROUND_FAULT },
     );
   });
   return [...between, ...toGround];
@@ -177,4 +185,11 @@ function supplyRead(nominal: number, supply: MeasuredSupply): Reason {
   return read;
 }
 
-const belowOf = (supply: MeasuredSupply): Reason => (supply === 'own' ? BELOW_SOURCE : BELOW_UTILITY);
+/** A delta has no N that could be open. */
+function meaningsOf({ system, whole }: Stated): typeof WITH_NEUTRAL | typeof OF_DELTA {
+  const { lines, hasNeutral } = AC_SYSTEM_DATA[whole ?? system];
+  return lines.length === 3 && !hasNeutral ? OF_DELTA : WITH_NEUTRAL;
+}
+
+const belowOf = (f: Stated, supply: MeasuredSupply): Reason =>
+  supply === 'own' ? meaningsOf(f).own : meaningsOf(f).utility;

@@ -21,6 +21,7 @@ export const channels = {
     iec: [PAIR_FOR_THREE_PHASES],
   }),
   facts: FACTS,
+  ofPart: ['channels'],
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const each = f.part.channels;
     if (f.oneHousing && each < f.conductors) {

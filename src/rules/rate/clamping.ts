@@ -19,6 +19,7 @@ export const clamping = {
     iec: ['impulse-withstand', 'protection-level'],
   }),
   facts: FACTS,
+  ofPart: ['up', 'upBasis', 'leadLength', 'leadDiameter'],
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const { up } = f.part;
     if (up === null) return { fits: false, because: reason('level/not-stated'), gap: 1 };

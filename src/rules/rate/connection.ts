@@ -18,6 +18,7 @@ export const connection = {
     iec: ['connection-types'],
   }),
   facts: FACTS,
+  ofPart: ['connection'],
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const tt = f.basis === 'iec' && f.earthing === 'TT' && f.current === 'ac' && f.circuit === 'power';
     const has = f.part.connection;

@@ -19,6 +19,7 @@ export const discharge = {
     iec: ['discharge-currents'],
   }),
   facts: FACTS,
+  ofPart: ['nominalCurrent'],
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const has = f.part.nominalCurrent;
     if (has === null) return { fits: false, because: reason('discharge/not-stated'), gap: 1 };

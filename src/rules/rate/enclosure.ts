@@ -28,6 +28,7 @@ export const enclosure = {
     ],
   }),
   facts: FACTS,
+  ofPart: ['enclosure'],
   outside(f: Pick<FitPlace, 'outdoors'>): Reason | undefined {
     return f.outdoors ? undefined : reason('enclosure/indoors');
   },

@@ -12,6 +12,7 @@ export const indication = {
   why: 'Without a light or a flag nobody sees that a protector is used up.',
   sources: sources({ 'nec-2017': null, 'nec-2020': null, 'nec-2023': ['working-indication'], iec: null }),
   facts: FACTS,
+  ofPart: ['indicator'],
   outside(f: Pick<FitPlace, 'basis'>): Reason | undefined {
     return since(f.basis, 'nec-2023') ? undefined : reason('indication/not-asked');
   },

@@ -34,6 +34,14 @@ export const leadSize = {
     iec: ['smallest-lead', BY_TERMINALS],
   }),
   facts: FACTS,
+  ofPart: [
+    'wireRanges',
+    'leadByInstructions',
+    'iecClass',
+    'overcurrentMost',
+    'overcurrentLeast',
+    'overcurrentDevice',
+  ],
   accepts(f: Facts): Fit {
     const each = leadsOf(f);
     const [first] = each;

@@ -18,6 +18,7 @@ export const lightning = {
     iec: ['origin-of-installation', 'discharge-currents'],
   }),
   facts: FACTS,
+  ofPart: ['iecClass', 'impulseCurrent'],
   outside(f: Omit<FitPlace, 'outdoors' | 'earthing'>): Reason | undefined {
     if (isNec(f.basis)) return reason('lightning/nec');
     if (f.lightning === 'none') return reason('lightning/no-system');

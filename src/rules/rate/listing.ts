@@ -27,6 +27,7 @@ export const listing = {
     ],
   }),
   facts: FACTS,
+  ofPart: ['iecClass', 'listedFor', 'listing'],
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     if (isNec(f.basis) && f.part.listing.trim() === '')
       return { fits: false, because: reason('listing/not-stated'), gap: 1 };

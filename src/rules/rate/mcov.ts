@@ -19,6 +19,7 @@ export const mcov = {
     iec: ['continuous-voltage', 'pv-dc-protection'],
   }),
   facts: FACTS,
+  ofPart: ['mcovAc', 'mcovDc'],
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     const has = f.current === 'ac' ? f.part.mcovAc : f.part.mcovDc;
     if (has === null)

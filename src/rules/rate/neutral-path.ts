@@ -23,6 +23,7 @@ export const neutralPath = {
   why: 'The surges of all lines leave through that one path, so it must bear more than each of them.',
   sources: sources({ 'nec-2017': null, 'nec-2020': null, 'nec-2023': null, iec: ['neutral-path-currents'] }),
   facts: FACTS,
+  ofPart: ['connection', 'neutralImpulseCurrent', 'neutralNominalCurrent'],
   outside(f: Pick<FitPlace, 'basis' | 'earthing' | 'current' | 'circuit'>): Reason | undefined {
     if (isNec(f.basis)) return reason('neutral-path/nec');
     const isTt = f.earthing === 'TT' && f.current === 'ac' && f.circuit === 'power';

@@ -20,6 +20,7 @@ export const shortCircuit = {
     iec: ['short-circuit-current-rating', 'array-current'],
   }),
   facts: FACTS,
+  ofPart: ['sccr', 'sccrDc'],
   outside(f: Pick<FitPlace, 'circuit'>): Reason | undefined {
     return f.circuit === 'control' ? reason('short-circuit/control-circuit') : undefined;
   },

@@ -19,6 +19,7 @@ export const type = {
     iec: ['origin-of-installation'],
   }),
   facts: FACTS,
+  ofPart: ['iecClass', 'type'],
   outside(f: Pick<FitPlace, 'basis' | 'circuit'>): Reason | undefined {
     return isNec(f.basis) && f.circuit === 'control' ? reason('type/control-circuit') : undefined;
   },

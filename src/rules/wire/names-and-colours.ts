@@ -5,7 +5,15 @@ import type { AcSystem } from '../../model/words.js';
 import { practice, sources, type Cited } from '../sources.js';
 import type { NamesDecision, WiringFacts, WiringRule } from '../wiring-facts.js';
 
-const FACTS = ['basis', 'circuit', 'system', 'whole', 'grounding', 'positiveGround'] as const;
+const FACTS = [
+  'basis',
+  'circuit',
+  'system',
+  'whole',
+  'grounding',
+  'positiveGround',
+  'negativeGround',
+] as const;
 type Facts = Given<WiringFacts, typeof FACTS>;
 
 const PLANT = reason('names/positive-ground');
@@ -13,6 +21,7 @@ const IEC = reason('names/iec');
 const LOWER = reason('names/nec');
 const HIGHER = reason('names/nec-480');
 const CORNER = reason('names/grounded-phase');
+const POLE = reason('names/grounded-pole');
 
 /** Systems of 277 V to neutral or more, whole or in part. */
 const OF_480_OR_600: ReadonlySet<AcSystem | undefined> = new Set<AcSystem>([
@@ -52,6 +61,7 @@ export const namesAndColours = {
     const colours = isOf480(f) ? 'nec480' : 'nec';
     if (f.circuit === 'power' && f.grounding === 'corner')
       return { colours, grounded: 'L2', because: CORNER };
+    if (f.negativeGround) return { colours, grounded: 'negative', because: POLE };
     return { colours, grounded: null, because: colours === 'nec480' ? HIGHER : LOWER };
   },
 } satisfies WiringRule<WiringFacts, NamesDecision>;

@@ -49,6 +49,7 @@ export const overcurrentAc = {
     iec: [BY_PART],
   }),
   facts: FACTS,
+  ofPart: ['overcurrentMost', 'overcurrentLeast', 'overcurrentDevice'],
   decide(f: Facts): OvercurrentDecision {
     if (f.circuit !== 'power') return { outcome: 'outside', because: NOT_AC };
     const nec = isNec(f.basis);

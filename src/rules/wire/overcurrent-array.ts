@@ -40,6 +40,7 @@ export const overcurrentArray = {
     iec: [BOTH_POLES],
   }),
   facts: FACTS,
+  ofPart: ['overcurrentMost', 'overcurrentLeast', 'overcurrentDevice'],
   decide(f: Facts): OvercurrentDecision {
     if (f.circuit !== 'array') return { outcome: 'outside', because: NO_ARRAY };
     const asked = {

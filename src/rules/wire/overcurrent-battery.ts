@@ -37,6 +37,7 @@ export const overcurrentBattery = {
     iec: [ITS_OWN],
   }),
   facts: FACTS,
+  ofPart: ['overcurrentMost', 'overcurrentLeast', 'overcurrentDevice'],
   decide(f: Given<OvercurrentFacts, typeof FACTS>): OvercurrentDecision {
     if (f.circuit !== 'battery') return { outcome: 'outside', because: NO_BUS };
     const asked = {

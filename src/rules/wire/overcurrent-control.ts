@@ -24,6 +24,7 @@ export const overcurrentControl = {
   why: 'A supply of class 2 can’t drive enough current to burn anything, another one can.',
   sources: sources({ 'nec-2017': BY_SUPPLY, 'nec-2020': BY_SUPPLY, 'nec-2023': BY_SUPPLY, iec: BY_SUPPLY }),
   facts: FACTS,
+  ofPart: ['overcurrentMost', 'overcurrentLeast'],
   decide({ circuit, current, part, highest }: Given<OvercurrentFacts, typeof FACTS>): OvercurrentDecision {
     if (circuit !== 'control') return { outcome: 'outside', because: NO_CIRCUIT };
     const dc = current === 'dc';

@@ -26,6 +26,7 @@ export const overcurrentTurbine = {
   why: 'What a turbine drives into a failed protector hangs on its speed, and its maker alone knows it.',
   sources: sources({ 'nec-2017': BY_MAKER, 'nec-2020': BY_MAKER, 'nec-2023': BY_MAKER, iec: BY_MAKER }),
   facts: FACTS,
+  ofPart: ['overcurrentMost', 'overcurrentLeast'],
   decide({ circuit, current, part }: Given<OvercurrentFacts, typeof FACTS>): OvercurrentDecision {
     if (circuit !== 'turbine') return { outcome: 'outside', because: NO_TURBINE };
     const dc = current === 'dc';

@@ -21,8 +21,6 @@ export interface Assumption {
   readonly says: string;
   /** Equipment that it is about; none: the site, or what `at` names. */
   readonly tags: readonly string[];
-  /** How many more equipments there are that aren’t named. */
-  readonly more: number;
   /** Places whose protectors it is about. */
   readonly at: readonly PortsAt[];
 }
@@ -39,17 +37,15 @@ interface Said<P> {
   readonly says: string | ((p: P) => string);
   readonly tags?: (p: P) => readonly string[];
   readonly at?: (p: P) => readonly PortsAt[];
-  readonly more?: (p: P) => number;
 }
 
 /** Says an item as an assumption on a permit sheet. */
 export function assumed<P extends object>(kind: MessageKind<P>, said: Said<P>): AssumptionEntry {
-  const { decides, says, tags, at, more } = said;
+  const { decides, says, tags, at } = said;
   const of = (values: P): Assumption => ({
     decides: typeof decides === 'function' ? decides(values) : decides,
     says: typeof says === 'function' ? says(values) : says,
     tags: tags?.(values) ?? [],
-    more: more?.(values) ?? 0,
     at: at?.(values) ?? [],
   });
   // Who reads an entry hands it the values of an item of its own code.

@@ -9,8 +9,6 @@ interface Taken {
   readonly field: string;
   readonly value: string;
   readonly tags: readonly string[];
-  /** Equipments beyond those. */
-  readonly more: number;
   /** True where the wires of a control circuit are meant. */
   readonly ofControl: boolean;
 }
@@ -102,9 +100,9 @@ const OF_OFFICE: ReadonlySet<string> = new Set(['worth_protecting', 'flash_densi
 
 const CONTROL = 'Control circuit: grounding of its wires not known';
 
-function assumptionOf({ field, value, tags, more, ofControl }: Taken): Assumption | 'office' {
+function assumptionOf({ field, value, tags, ofControl }: Taken): Assumption | 'office' {
   if (OF_OFFICE.has(field)) return 'office';
-  if (ofControl) return { decides: 'the rest', says: CONTROL, tags, more, at: [] };
+  if (ofControl) return { decides: 'the rest', says: CONTROL, tags, at: [] };
   const words = WORDS[field];
   if (!words) return 'office';
   const [decides, says] = words;
@@ -112,7 +110,6 @@ function assumptionOf({ field, value, tags, more, ofControl }: Taken): Assumptio
     decides,
     says: typeof says === 'function' ? says(value) : (says[value] ?? value),
     tags,
-    more,
     at: [],
   };
 }
@@ -125,15 +122,15 @@ const VALUES: Readonly<Record<string, string>> = {
 };
 
 /** A default that decided something, as an assumption. */
-export function defaultAssumed({ field, value, rows, more, why }: DefaultUsed): Assumption | 'office' {
+export function defaultAssumed({ field, value, rows, why }: DefaultUsed): Assumption | 'office' {
   const ofControl = why?.code === 'default-decides/recorded-lights';
   const text = typeof value === 'string' ? value : (VALUES[value.code] ?? say(value));
-  return assumptionOf({ field, value: text, tags: rows, more, ofControl });
+  return assumptionOf({ field, value: text, tags: rows, ofControl });
 }
 
 /** What the company settled in place of a default, as an assumption. */
 export function settledAssumed({ field, value, rows }: PlannedSettled): Assumption | 'office' {
-  return assumptionOf({ field, value, tags: rows, more: 0, ofControl: false });
+  return assumptionOf({ field, value, tags: rows, ofControl: false });
 }
 
 /** The kind of item that `defaultAssumed` is for. */

@@ -97,9 +97,9 @@ export const PART_ASSUMPTIONS = [
   }),
   assumed(CHOOSE_MESSAGES.backfeedUnknown, {
     decides: 'a current that is not known',
-    says: ({ converter }) => `Current that ${converter} sends back into its DC inputs not known, not counted`,
+    says: 'Current that converters send back into their DC inputs not known, not counted',
+    tags: ({ converter }) => [converter],
     at: ({ at }) => at,
-    more: ({ more }) => more,
   }),
   assumed(CHOOSE_MESSAGES.existingUnknown, {
     decides: 'whether it protects',
@@ -131,7 +131,6 @@ export const PART_ASSUMPTIONS = [
     decides: 'a device',
     says: 'Size of the overcurrent device by the instructions of the part',
     at: ({ at }) => at,
-    more: ({ more }) => more,
   }),
   assumed(CHOOSE_MESSAGES.overcurrentTurbine, {
     decides: 'a device',

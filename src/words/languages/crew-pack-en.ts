@@ -153,6 +153,12 @@ export const CREW_PACK_EN: CrewPackWords = {
       avoidance:
         'Open the array disconnect, treat its array side as live, never pull a DC connector under load, and measure before you touch.',
     },
+    acModules: {
+      hazard: 'Light on solar modules makes voltage; no switch turns the modules off.',
+      consequence: 'Shock or an arc could kill or severely burn.',
+      avoidance:
+        'Switch the modules’ AC branch off at its breaker, never pull a connector under load, and measure before you touch.',
+    },
     battery: {
       hazard: 'A battery stays live at its terminals, whatever is open.',
       consequence: 'A short circuit could burn, throw molten metal or start a fire.',

@@ -160,6 +160,12 @@ export const CREW_PACK_ES: CrewPackWords = {
       avoidance:
         'Abra el seccionador del campo solar, trate su lado del campo como con tensión, nunca tire de un conector de CC con carga y mida antes de tocar.',
     },
+    acModules: {
+      hazard: 'Con claridad, los módulos solares dan tensión; ningún interruptor los apaga.',
+      consequence: 'Una descarga o un arco podría matar o quemar de gravedad.',
+      avoidance:
+        'Abra el interruptor automático del ramal de CA de los módulos, nunca tire de un conector con carga y mida antes de tocar.',
+    },
     battery: {
       hazard: 'Una batería sigue con tensión en sus bornes, se abra lo que se abra.',
       consequence: 'Un cortocircuito podría quemar, lanzar metal fundido o iniciar un fuego.',

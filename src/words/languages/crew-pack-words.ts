@@ -7,6 +7,7 @@ export const CAUTION_NAMES = [
   'arc',
   'lowVoltage',
   'sun',
+  'acModules',
   'battery',
   'gas',
   'generator',

@@ -127,6 +127,7 @@ export const es: OwnerStrings = {
     firstDay: 'Lo marcamos el primer día. Siempre debe verse así.',
     ungrounded: 'Cada luz puede estar encendida o apagada.',
     alternator: 'Despacio: parpadean. Rápido: se ven encendidas. Quieta o casi: apagadas. Todo es normal.',
+    oneOff: 'Una sola apagada no lo es.',
     inverterOff:
       'También de día están apagadas si no funciona la caja que da corriente a la casa. Es normal.',
     flag: 'Las banderas siempre deben verse buenas.',
@@ -169,13 +170,13 @@ export const es: OwnerStrings = {
   warningWord: 'ADVERTENCIA',
   never: [
     'La corriente de estas cajas puede matarle.',
-    'Nunca abra una caja. Nunca toque un cable. Nunca intente arreglar una pieza.',
+    'Nunca abra una caja. Nunca toque un cable. Nunca intente arreglar una pieza. No suba a mirar una caja alta: llámenos.',
     'En una tormenta, aléjese de las cajas y los cables.',
   ],
   limitsHeading: 'Lo que no hacen',
   limits: [
     'No pueden evitar todo el daño de un rayo que cae en su propiedad.',
-    'No protegen las líneas de teléfono, televisión o internet.',
+    'No protegen las líneas de teléfono, TV o internet.',
     'No ayudan cuando se va la corriente.',
   ],
   bare: 'No tienen protector propio: {list}.',
@@ -218,6 +219,7 @@ export const es: OwnerStrings = {
       L3: 'línea L3',
       N: 'neutro N',
     },
+    wire: 'cable {colour}',
     second: 'otra vez',
     firstDay: 'primer día ☐ encendida ☐ apagada',
     stateDrawn: '{state}:',

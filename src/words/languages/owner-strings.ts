@@ -95,6 +95,8 @@ export interface OwnerStrings {
     readonly firstDay: string;
     readonly ungrounded: string;
     readonly alternator: string;
+    /** Behind it, where all of several lights blink. */
+    readonly oneOff: string;
     readonly inverterOff: string;
     readonly flag: string;
     readonly flagUnknown: string;
@@ -149,6 +151,8 @@ export interface LabelStrings {
   readonly nextCheck: string;
   readonly call: string;
   readonly wires: { readonly [C in Conductor]: string };
+  /** The colour of a conductor, told apart from that of its light: `{colour}`. */
+  readonly wire: string;
   /** After a conductor on a second channel. */
   readonly second: string;
   /** `{word}`: on or off, in the box beside it. */

@@ -90,6 +90,14 @@ export const BATCH_WORDS = [
     expected: 'names that packs, folders and plans of ours have',
     hint: 'Find out who else writes to the output folder; the pack that the line told of is made again.',
   }),
+  says(BATCH_MESSAGES.questionsKept, {
+    title: 'Questions that someone filled in are left as they are',
+    message: (p) =>
+      `${p.file} isn’t as an earlier run wrote it, as where someone fills in answers: it is left alone, and what is asked now stands in ${p.fresh}.`,
+    found: (p) => p.file,
+    expected: 'the file as it was written',
+    hint: 'Hand it over by --answers; put it away elsewhere once its answers are kept.',
+  }),
   says(BATCH_MESSAGES.fileEdited, {
     title: 'A file of ours that someone had edited was made again',
     message: (p) =>

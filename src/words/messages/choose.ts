@@ -1,9 +1,10 @@
 import { say } from '../reasons/say.js';
 import { CHOOSE_MESSAGES, type LeadAt } from '../../model/messages/choose.js';
 import type { Basis } from '../../model/editions.js';
+import type { PortsAt } from '../../model/ports-at.js';
 import type { Quantity } from '../../model/quantity.js';
 import type { Reason } from '../../model/reason.js';
-import { list, quantity } from '../figures.js';
+import { firstNamed, list, quantity } from '../figures.js';
 import { leadLength, runLength } from '../lengths.js';
 import { says } from '../message-kit.js';
 import { portsAt } from '../places.js';
@@ -20,6 +21,9 @@ function lead({ planned, area }: { readonly planned: string; readonly area: Quan
   const inMm2 = quantity(area);
   return planned === inMm2 ? planned : `${planned} (${inMm2})`;
 }
+
+/** The place of a message that is about one. */
+const atOne = ({ at }: { readonly at: PortsAt }): readonly string[] => [portsAt(at)];
 
 interface LongLead {
   readonly basis: Basis;
@@ -42,6 +46,12 @@ const REACH = {
 
 /** ` (MCOV 150 V)`; `` where it isn't known. */
 const ofMcov = (mcov: Quantity | null): string => (mcov === null ? '' : ` (MCOV ${quantity(mcov)})`);
+
+/** Places that a message names: `A and B`, `A, ... and L and 14 more`. */
+function placesNamed(at: readonly PortsAt[]): string {
+  const { named, more } = firstNamed(at.map(portsAt));
+  return `${list(named)}${more === '' ? '' : ` and ${more}`}`;
+}
 
 /** Words of the messages of model/messages/choose.ts. */
 export const CHOOSE_WORDS = [
@@ -102,12 +112,20 @@ export const CHOOSE_WORDS = [
     message: (p) => `${p.part} at ${portsAt(p.at)} falls short of an aim: ${say(p.shortfall)}.`,
     expected: 'the withstand of the equipment from its maker, or a part that clamps lower',
     hint: 'Ask the maker of the equipment, or shorten the leads.',
+    shared: {
+      fact: (p) => `${p.part} falls short of an aim: ${say(p.shortfall)}.`,
+      about: atOne,
+    },
   }),
   says(CHOOSE_MESSAGES.mayNotProtect, {
     title: 'The chosen part may not protect what stands behind it',
     message: (p) => `${p.part} at ${portsAt(p.at)} may not protect: ${say(p.shortfall)}.`,
     expected: 'the withstand of the equipment from its maker, or a part that clamps lower',
     hint: 'Ask the maker of the equipment before you rely on it, or choose a part that clamps lower.',
+    shared: {
+      fact: (p) => `${p.part} may not protect: ${say(p.shortfall)}.`,
+      about: atOne,
+    },
   }),
   says(CHOOSE_MESSAGES.enclosureScale, {
     title: 'The enclosure of a part out of doors is stated on another scale',
@@ -171,7 +189,7 @@ export const CHOOSE_WORDS = [
   says(CHOOSE_MESSAGES.overcurrentSize, {
     title: 'The catalogue does not state the largest overcurrent device of a part',
     message: (p) =>
-      `The catalogue states no overcurrent_a of ${p.part}, so that nothing is known of the size of the device ahead of it${p.words === '' ? '' : ` but its words, "${p.words}",`} at ${list(p.at.map(portsAt))}${p.more === 0 ? '' : ` and ${p.more} more`}; the leads are to be as thick as that device asks.`,
+      `The catalogue states no overcurrent_a of ${p.part}, so that nothing is known of the size of the device ahead of it${p.words === '' ? '' : ` but its words, "${p.words}",`} at ${placesNamed(p.at)}; the leads are to be as thick as that device asks.`,
     found: (p) => p.words,
     expected: 'overcurrent_a in the catalogue, from the instructions of the part',
     hint: 'Fill in overcurrent_a and overcurrent_device of that part.',
@@ -182,6 +200,11 @@ export const CHOOSE_WORDS = [
       `The overcurrent device ahead of ${p.part} at ${portsAt(p.at)} is as the maker of the turbine says${upTo(p.most)}.`,
     expected: 'the device that the maker of the turbine allows on its conductors, if any',
     hint: 'Ask the maker of the turbine.',
+    shared: {
+      fact: (p) =>
+        `The overcurrent device ahead of ${p.part} on the wires of a turbine is as the maker of the turbine says${upTo(p.most)}.`,
+      about: atOne,
+    },
   }),
   says(CHOOSE_MESSAGES.overcurrentControl, {
     title: 'What limits the current of a control circuit is not stated',
@@ -189,13 +212,22 @@ export const CHOOSE_WORDS = [
       `The overcurrent device ahead of ${p.part} at ${portsAt(p.at)} is the limit of the circuit’s own supply (class 2), or as the part says${upTo(p.most)}.`,
     expected: 'a supply that limits its current by itself, or a device as the part says',
     hint: 'Look at the supply of the control circuit.',
+    shared: {
+      fact: (p) =>
+        `The overcurrent device ahead of ${p.part} on a control circuit is the limit of the circuit’s own supply (class 2), or as the part says${upTo(p.most)}.`,
+      about: atOne,
+    },
   }),
   says(CHOOSE_MESSAGES.backfeedUnknown, {
     title: 'What a converter sends back into its DC input is not stated',
     message: (p) =>
-      `backfeed_a of ${p.converter} isn’t stated: what it sends back adds to the fault current at ${list(p.at.map(portsAt))}${p.more === 0 ? '' : ` and ${String(p.more)} more`}, and no figure of the plan counts it.`,
+      `backfeed_a of ${p.converter} isn’t stated: what it sends back adds to the fault current at ${placesNamed(p.at)}, and no figure of the plan counts it.`,
     expected: 'backfeed_a on the list, 0 A where the converter sends nothing back',
     hint: 'Ask the maker of the converter, and hold the sum against the short-circuit current rating of the protector and the interrupting rating of its device.',
+    shared: {
+      fact: 'backfeed_a of a converter isn’t stated: what it sends back adds to the fault current at its DC input, and no figure of the plan counts it.',
+      about: (p) => [p.converter],
+    },
   }),
   says(CHOOSE_MESSAGES.overcurrentBelowLeast, {
     title: 'The circuit’s own device is smaller than the part asks for',
@@ -220,5 +252,9 @@ export const CHOOSE_WORDS = [
       p.who === 'designer'
         ? 'List what feeds it, or say that its AC in is unused.'
         : `Ask the ${p.who === 'utility' ? 'utility' : 'maker of the source'}, and compare.`,
+    shared: {
+      fact: (p) => `Where ${p.part} stands, ${say(p.because)}: it ${say(p.holds)}.`,
+      about: atOne,
+    },
   }),
 ];

@@ -53,6 +53,13 @@ export const COMMAND_WORDS = [
     expected: 'a catalogue FILE, --library FILE, or both',
     hint: 'Run "shuntbook catalogue --help" for an example.',
   }),
+  says(COMMAND_MESSAGES.noSuchField, {
+    title: 'No field or column has that name',
+    message: (p) => `No field of the list and no column of the catalogue is called ${p.name}.`,
+    found: (p) => p.name,
+    expected: (p) => (p.near === '' ? 'the name of a field' : `the name of a field, such as ${p.near}`),
+    hint: 'Run "shuntbook fields" for all of them.',
+  }),
   says(COMMAND_MESSAGES.noSuchRule, {
     title: 'No rule has that id',
     message: (p) => `No rule is called ${p.id}.`,
@@ -80,6 +87,14 @@ export const COMMAND_WORDS = [
     found: (p) => p.wanted,
     expected: (p) => `TAG or TAG:PORT; it has ${p.known}`,
     hint: 'Correct it, or leave it out for all of the job.',
+  }),
+  says(COMMAND_MESSAGES.whichFile, {
+    title: 'A catalogue or library stands beside the lists in two forms',
+    message: (p) =>
+      `Beside the lists stand ${p.names.join(' and ')}: which of them is to be read isn’t known.`,
+    found: (p) => p.names.join(', '),
+    expected: (p) => `one ${p.option}`,
+    hint: (p) => `Name one with --${p.option}, or move the other away.`,
   }),
   says(COMMAND_MESSAGES.alreadyThere, {
     title: 'A file to write is there already',

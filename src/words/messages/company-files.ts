@@ -20,6 +20,10 @@ import {
 import { says } from '../message-kit.js';
 import { placeText } from '../origin.js';
 
+/** A line of the same table, or of another sheet of its workbook. */
+const lineOf = (line: number, sheet: string): string =>
+  sheet === '' ? `on line ${line}` : `on line ${line} of ${sheet}`;
+
 const COMPANY_FIELDS = {
   phone: { name: 'phone number', where: 'owner’s sheets and labels leave a blank for it' },
   licence: { name: 'licence', where: 'permit sheets leave it out' },
@@ -42,8 +46,8 @@ export const COMPANY_FILES_WORDS = [
   }),
   says(LIBRARY_MODEL_TWICE, {
     title: 'A model stands in the equipment library twice',
-    message: ({ maker, model, line }) =>
-      `${maker} ${model} stands in the library on line ${line} already; this row is left out.`,
+    message: ({ maker, model, line, sheet }) =>
+      `${maker} ${model} stands in the library ${lineOf(line, sheet)} already; this row is left out.`,
     found: ({ maker, model }) => `${maker} ${model}`,
     expected: 'one row for each model',
     hint: 'Leave the row that is true.',
@@ -116,8 +120,8 @@ export const COMPANY_FILES_WORDS = [
   }),
   says(PART_TWICE, {
     title: 'A part stands in the catalogue twice',
-    message: ({ part, line }) =>
-      `${part} stands in the catalogue on line ${line} already; this row is left out.`,
+    message: ({ part, line, sheet }) =>
+      `${part} stands in the catalogue ${lineOf(line, sheet)} already; this row is left out.`,
     found: ({ part }) => part,
     expected: 'one row for each part',
     hint: 'Leave the row that is true.',

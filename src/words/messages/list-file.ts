@@ -6,8 +6,10 @@ import {
   FILE_TOO_MANY_ROWS,
   FILE_NOT_TEXT,
   FOLDER_WITHOUT_LISTS,
+  FILES_NOT_READ,
   NO_ROWS,
   ENCODING_GUESSED,
+  DECIMAL_UNSURE,
   UNSEEN_REMOVED,
   CONTROL_CHARACTERS,
   QUOTE_OPEN,
@@ -46,17 +48,26 @@ export const LIST_FILE_WORDS = [
     hint: 'Check that it is a list; give a large batch as several files.',
   }),
   says(FILE_NOT_TEXT, {
-    title: 'A file is no text, whatever its name says',
-    message: ({ path, kind }) => `${path} is ${kind}, not a CSV text.`,
+    title: 'A file is neither a text nor a workbook, whatever its name says',
+    message: ({ path, kind }) => `${path} is ${kind}, neither a CSV text nor a workbook that can be read.`,
     found: ({ kind }) => kind,
-    expected: 'a CSV text',
-    hint: 'Save it as CSV (comma-separated values) and give that file.',
+    expected: 'a CSV text, or a workbook in .xlsx, .xlsm or .ods',
+    hint: 'Save it as CSV, .xlsx or .ods and give that file.',
   }),
   says(FOLDER_WITHOUT_LISTS, {
     title: 'A folder holds no lists',
     message: ({ path }) => `The folder ${path} holds no list.`,
-    expected: 'files that end in .csv, .tsv or .txt (catalogue, library and job facts are not lists)',
+    expected:
+      'files that end in .csv, .tsv, .txt, .xlsx, .xlsm or .ods (catalogue, library and job facts are not lists)',
     hint: 'Give the folder that holds the lists; folders below it are not read.',
+  }),
+  says(FILES_NOT_READ, {
+    title: 'Files of a folder of lists are not read',
+    message: ({ names }) =>
+      `${names.length === 1 ? '1 file' : `${names.length} files`} beside the lists ${names.length === 1 ? 'isn’t' : 'aren’t'} read, by ${names.length === 1 ? 'its ending' : 'their endings'}: ${names.slice(0, 12).join(', ')}${names.length > 12 ? ` and ${names.length - 12} more` : ''}.`,
+    found: ({ names }) => names.slice(0, 12).join(', '),
+    expected: ({ endings }) => `lists that end in ${endings.join(', ')}`,
+    hint: 'If one of them is a list, save it in one of these forms; else nothing needs doing.',
   }),
   says(NO_ROWS, {
     title: 'A file has a heading and no rows',
@@ -70,6 +81,14 @@ export const LIST_FILE_WORDS = [
       'The file is not UTF-8; it was read as windows-1252 from this line on what could be an accent or a degree sign.',
     expected: 'UTF-8',
     hint: 'Look at the names with accents; save the list as UTF-8, or state the encoding in the column map.',
+  }),
+  says(DECIMAL_UNSURE, {
+    title: 'Figures of a list can be read two ways, as its decimal mark is not known',
+    message: ({ count }) =>
+      `The decimal mark of the file isn’t known: ${count} figures of it can be read two ways, the first on this line.`,
+    found: ({ found }) => found,
+    expected: 'a decimal mark that is stated, or figures without marks between thousands',
+    hint: 'State the mark: --decimal point or --decimal comma, or decimal under dialect in the column map.',
   }),
   says(UNSEEN_REMOVED, {
     title: 'Marks that turn text around, or have no width, were taken out',

@@ -21,7 +21,10 @@ export const LIST_HEADING_WORDS = [
     message: ({ path }) => `${path} has no heading line that is understood.`,
     found: ({ first }) => first,
     expected: 'a line of headings such as job, tag, kind, connects_to',
-    hint: 'Add a heading line; or name its line by --heading-line, and say in a column map which heading means what.',
+    hint: ({ mapped, list }) =>
+      mapped
+        ? `Let "shuntbook columns ${list} --write columns.json" begin a column map, say in it what each heading means, and run again with --columns columns.json. If the heading is another line, name it by --heading-line; if there is none, add one.`
+        : 'Add a heading line with the names of the columns as README.md has them.',
   }),
   says(COLUMN_WITHOUT_HEADING, {
     title: 'A column has cells and no heading',

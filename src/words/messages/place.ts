@@ -1,14 +1,21 @@
 import { FIELDS } from '../../model/fields.js';
 import { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { PortClass } from '../../model/words.js';
-import { list, quantity } from '../figures.js';
+import type { Reason } from '../../model/reason.js';
+import { firstNamed, list, quantity } from '../figures.js';
 import { say } from '../reasons/say.js';
 import { says } from '../message-kit.js';
 
 /** The rows that a default stands in for; none: the job itself. */
-function namedRows({ rows, more }: { readonly rows: readonly string[]; readonly more: number }): string {
+function namedRows({ rows }: { readonly rows: readonly string[] }): string {
   if (rows.length === 0) return '';
-  return ` for ${rows.join(', ')}${more === 0 ? '' : ` and ${more} more`}`;
+  const { named, more } = firstNamed(rows);
+  return ` for ${named.join(', ')}${more === '' ? '' : ` and ${more}`}`;
+}
+
+/** What stands in for a fact, and what that decides. */
+function takenAs({ value, why }: { readonly value: string | Reason; readonly why: Reason | null }): string {
+  return `taken as ${typeof value === 'string' ? value : say(value)}${why === null ? '' : `, which ${say(why)}`}`;
 }
 
 /** The AC inputs of what has several, named beside its tag. */
@@ -25,13 +32,23 @@ export const PLACE_WORDS = [
       `The run between ${p.from} and ${p.to} leaves the building, and its length isn’t stated (row ${p.row}).`,
     expected: 'a length, such as 100 ft or 30 m',
     hint: 'Fill in run_length.',
+    shared: {
+      fact: 'The length of a run that leaves the building isn’t stated.',
+      about: (p) => [`${p.from} to ${p.to}`],
+    },
   }),
   says(PLACE_MESSAGES.defaultsUsed, {
     title: 'A default stands in for a fact that the list does not state',
-    message: (p) =>
-      `${p.field} isn’t stated${namedRows(p)}: taken as ${typeof p.value === 'string' ? p.value : say(p.value)}${p.why === null ? '' : `, which ${say(p.why)}`}.`,
+    message: (p) => `${p.field} isn’t stated${namedRows(p)}: ${takenAs(p)}.`,
     expected: (p) => `${p.field} on the list`,
     hint: 'State it, or confirm.',
+    shared: {
+      fact: (p) => `${p.field} isn’t stated: ${takenAs(p)}.`,
+      about: ({ rows }) => {
+        const { named, more } = firstNamed(rows);
+        return more === '' ? named : [...named, more];
+      },
+    },
   }),
   says(PLACE_MESSAGES.placeUnknown, {
     title: 'A place that decides a placement is not stated',
@@ -52,6 +69,10 @@ export const PLACE_WORDS = [
       `The run between ${p.tag} and ${p.other} counts as between buildings because of their places; no building is stated.`,
     expected: 'building on both rows',
     hint: 'State building, or confirm.',
+    shared: {
+      fact: 'A run counts as between buildings because of the places at its ends; no building is stated.',
+      about: (p) => [`${p.tag} to ${p.other}`],
+    },
   }),
   says(PLACE_MESSAGES.subPanel, {
     title: 'A sub-panel of a dwelling whose main panel is protected',
@@ -71,6 +92,13 @@ export const PLACE_WORDS = [
         ? 'a kind, such as load, and connects_to on it or on what feeds it'
         : 'connects_to on it, or on what feeds it; unused in its AC cell where nothing is joined to it',
     hint: 'State what feeds it; find every source before anybody starts work there.',
+    shared: {
+      fact: (p) =>
+        p.port === 'terminals'
+          ? 'What feeds a place where a control circuit ends isn’t known from the list: whoever works there can’t know all that has to be opened.'
+          : `What feeds equipment${AC_PORT_WORDS[p.port] ?? ''} isn’t on the list: whoever works there can’t know all that has to be opened, nor can a rule about feeders ask for a protector.`,
+      about: (p) => [p.tag],
+    },
   }),
   says(PLACE_MESSAGES.servicePlaceUnknown, {
     title: 'It is not known whether a panel stands at the service',
@@ -158,6 +186,10 @@ export const PLACE_WORDS = [
     },
     expected: 'a kind that a rule knows, or a plan by hand',
     hint: 'Choose a kind, or have it planned by hand.',
+    shared: {
+      fact: 'Equipment is of kind other: no rule of shuntbook looks at it, but for control circuits that end there.',
+      about: (p) => [p.tag],
+    },
   }),
   says(PLACE_MESSAGES.controlOtherEnd, {
     title: 'The other end of a control circuit is not on the list',

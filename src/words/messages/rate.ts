@@ -14,6 +14,7 @@ function factWords(field: Field): MessageEntry {
     message: (p) => `${field}${p.tag === '' ? '' : ` of ${p.tag}`} isn’t stated: ${say(p.why)}.`,
     expected: info.expected,
     hint: `Fill in ${field} on the list${info.of === 'row' ? ' or in the equipment library' : ' or in the job facts'}.`,
+    shared: { fact: `${field} isn’t stated.`, about: (p) => (p.tag === '' ? [] : [p.tag]) },
   });
 }
 
@@ -84,6 +85,11 @@ export const RATE_WORDS = [
     expected:
       'the word of the authority having jurisdiction, or a part that is listed for ungrounded systems',
     hint: 'Ask the authority having jurisdiction.',
+    shared: {
+      fact: (p) =>
+        `The phases of a turbine float: it is assumed that the protector needs no listing for that, but ${p.clause} asks for one on ungrounded systems, and the office may.`,
+      about: (p) => [p.tag],
+    },
   }),
   says(RATE_MESSAGES.noNeutralInTt, {
     title: 'A TT system without a neutral',

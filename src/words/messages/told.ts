@@ -1,5 +1,7 @@
 import type { Sentence } from '../../model/sentence.js';
-import { toldBy, type MessageEntry, type MessageTold } from '../message-kit.js';
+import type { Severity } from '../../model/words.js';
+import { sharedBy, toldBy, type MessageEntry, type MessageTold } from '../message-kit.js';
+import { ANSWER_WORDS } from './answers.js';
 import { BATCH_WORDS, PACK_NOT_MADE } from './batch.js';
 import { CHOOSE_WORDS } from './choose.js';
 import { COMMAND_WORDS } from './command.js';
@@ -17,9 +19,11 @@ import { PRINT_WORDS } from './print.js';
 import { FACT_WORDS, RATE_WORDS } from './rate.js';
 import { ROW_WORDS } from './rows.js';
 import { SITE_WORDS } from './site.js';
+import { WORKBOOK_WORDS } from './workbook.js';
 
 /** The whole catalogue of messages, with the file that each stands in. */
 export const MESSAGE_CATALOGUE: readonly MessageEntry[] = [
+  ...ANSWER_WORDS,
   ...BATCH_WORDS,
   ...CHOOSE_WORDS,
   ...COMMAND_WORDS,
@@ -38,11 +42,17 @@ export const MESSAGE_CATALOGUE: readonly MessageEntry[] = [
   ...RATE_WORDS,
   ...ROW_WORDS,
   ...SITE_WORDS,
+  ...WORKBOOK_WORDS,
 ];
 
 const BY_CODE: ReadonlyMap<string, MessageEntry> = new Map(
   MESSAGE_CATALOGUE.map((entry) => [entry.kind.code, entry]),
 );
+
+/** How grave a kind of item is; undefined where there is no such code. */
+export function severityOf(code: string): Severity | undefined {
+  return BY_CODE.get(code)?.kind.severity;
+}
 
 /** What is said of an item whose job failed, behind its own sentence. */
 const hasNoPack = (values: object): boolean => 'packNotMade' in values && values.packNotMade === true;
@@ -69,4 +79,18 @@ export function told(note: { readonly code: string; readonly values: object }): 
   if (!entry) throw new Error(`no message has the code ${note.code}`);
   const said = toldBy(entry, note.values);
   return hasNoPack(note.values) ? { ...said, message: `${said.message} ${PACK_NOT_MADE}` as Sentence } : said;
+}
+
+/**
+ * What a message says wherever in a batch it shows, and what it is about at its place.
+ * @returns undefined where it is a matter of its one place
+ */
+export function sharedOf(note: {
+  readonly code: string;
+  readonly values: object;
+}): ReturnType<typeof sharedBy> {
+  const entry = BY_CODE.get(note.code);
+  return entry && !isAsWritten(note.values) && !hasNoPack(note.values)
+    ? sharedBy(entry, note.values)
+    : undefined;
 }

@@ -1,4 +1,5 @@
 import type { Step, StepCode } from '../../model/step.js';
+import { current } from '../figures.js';
 import { figuresPutIn } from './told.js';
 import { figured, fine, number } from './step-words.js';
 
@@ -64,7 +65,7 @@ function transformer(steps: readonly Step[], last: Of<'fault-current/transformer
 function together({ values }: Of<'fault-current/together'>): string {
   const { each, of, apart, without } = values;
   const sum = of
-    .map((tag, i) => `${tag} ${each[i] === undefined ? '' : figured(each[i])}`.trim())
+    .map((tag, i) => `${tag} ${each[i] === undefined ? '' : current(each[i].value)}`.trim())
     .join(' + ');
   return [
     sum,

@@ -1,9 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../../src/model/plan.js';
-import {
-  assumptionRows,
-  AssumptionsSchema,
-} from '../../../src/documents/parts/contents/assumptions.js';
+import { assumptionRows, AssumptionsSchema } from '../../../src/documents/parts/contents/assumptions.js';
 import { blanksOf } from '../../../src/documents/parts/blanks.js';
 import {
   calculationSummary,
@@ -11,11 +8,9 @@ import {
 } from '../../../src/documents/parts/contents/calculations.js';
 import { codeTable, CodeTableSchema } from '../../../src/documents/permit-sheet/contents/codes.js';
 import { permitNotes, PermitNotesSchema } from '../../../src/documents/permit-sheet/contents/notes.js';
+import type { BlockContext } from '../../../src/documents/permit-sheet/contents/context.js';
 import { runsOf, type Runs } from '../../../src/documents/parts/contents/runs.js';
-import {
-  permitSchedule,
-  PermitScheduleSchema,
-} from '../../../src/documents/parts/contents/schedule.js';
+import { permitSchedule, PermitScheduleSchema } from '../../../src/documents/parts/contents/schedule.js';
 import { reason } from '../../../src/model/reason.js';
 import { planOf } from '../../demo/plan-of.js';
 import { demoPlans } from '../fixtures/demo-plans.js';
@@ -29,8 +24,8 @@ function demoPlan(job: string): Plan {
   return found;
 }
 
-const WIDE = { narrow: false, dataSheets: false };
-const NARROW = { narrow: true, dataSheets: true };
+const WIDE: BlockContext = { narrow: false, dataSheets: [] };
+const NARROW: BlockContext = { narrow: true, dataSheets: [] };
 const said = (runs: Runs): string => runs.map(({ text }) => text).join('');
 
 function codes(plan: Plan): Map<string, string[]> {
@@ -227,8 +222,8 @@ describe('the code table', () => {
     expect(of.get('215.18')).toEqual(['P-3: at MP, type 2, In 10 kA ≥ 10 kA']);
     expect(of.get('242.8')).toEqual(['P-1, P-2: 10 kA ≥ 12.8 A', 'P-3: 25 kA ≥ 10 kA', 'P-4: 50 kA ≥ 10 kA']);
     expect(of.get('690.7, 690.7(A)(1), 110.3(B)')).toEqual([
-      'P-1: 462 V ≤ 600 V, ≤ 600 V of INV',
-      'P-2: 416 V ≤ 600 V, ≤ 600 V of INV',
+      'P-1: 462 V ≤ 600 V, ≤ 600 V of the converter',
+      'P-2: 416 V ≤ 600 V, ≤ 600 V of the converter',
     ]);
     expect(of.get('242.9')).toEqual(['all: light']);
   });
@@ -320,7 +315,7 @@ describe('the calculation summary', () => {
       'P-1',
       'F = 1 + (-0.115 V/°C) × (-18 °C - 25 °C) / 41.2 V = 1.12002; 41.2 V × 10 × 1.12002',
       '462 V',
-      '≤ 500 V part; ≤ 600 V INV; ≤ 600 V 690.7',
+      '≤ 500 V part; ≤ 600 V converter; ≤ 600 V 690.7',
     ]);
     expect(of.get('AC voltage to ground')).toEqual([
       ['P-3, P-4', 'larger of 127 / 120 × 120 V = 127 V and 1.15 × 120 V', '138 V', '≤ 150 V part'],
@@ -384,10 +379,12 @@ describe('the calculation summary', () => {
     expect(leads('UF-106')?.[1]).toEqual([
       'P-2, P-7',
       '60 V',
-      'added to the level; lead 9.8 in as planned; longest 17 in: level still ≤ 500 V',
+      'added to the level as 52 V; lead 9.8 in as planned; longest 17 in: level still ≤ 500 V',
     ]);
-    expect(leads('UF-102')?.[0]?.[2]).toBe('added to the level; lead 19.7 in (19 in in the schedule)');
-    expect(leads('UF-112')?.[0]?.[2]).toBe('added to the level; lead 0.5 m');
+    expect(leads('UF-102')?.[0]?.[2]).toBe(
+      'added to the level as 192 V; lead 19.7 in (19 in in the schedule)',
+    );
+    expect(leads('UF-112')?.[0]?.[2]).toBe('added to the level as 192 V; lead 0.5 m');
   });
 
   it('has exposure and critical length under IEC alone', () => {
@@ -491,7 +488,11 @@ describe('notes', () => {
 
   it('say whether data sheets follow or are appended', () => {
     expect(texts('UF-102')).toContain('Data sheets of the parts: to follow.');
-    expect(texts('UF-102', NARROW)).toContain('Data sheets of the parts: appended.');
+    const parts = ['PM-INGLENOOK', 'WK-FOXGLOVE', 'WK-MALLOW'];
+    expect(texts('UF-102', { ...WIDE, dataSheets: parts })).toContain('Data sheets of the parts: appended.');
+    expect(texts('UF-102', { ...WIDE, dataSheets: ['WK-FOXGLOVE', 'OF-ANOTHER-JOB'] })).toContain(
+      'Data sheets appended: WK-FOXGLOVE; to follow: WK-MALLOW, PM-INGLENOOK.',
+    );
   });
 
   it('ask for the bonding conductors by IEC 62446-1 on an IEC job alone', () => {

@@ -7,7 +7,9 @@ export const table = indicatorTable(import.meta.url, batteryPole, [
   {
     name: 'the ungrounded pole: lit always (common practice, no source)',
     given: { circuit: 'battery', conductor: 'positive' },
-    shows: ['always: lit (battery-connected): the battery gives it its voltage to ground'],
+    shows: [
+      'always: lit (battery-connected): the battery gives it its voltage to ground, as long as its disconnect is closed',
+    ],
   },
   {
     name: 'the grounded pole',

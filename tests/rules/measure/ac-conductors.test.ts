@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { defaultSettings } from '../../../src/model/settings.js';
 import type { Conductor } from '../../../src/model/words.js';
 import { readAcConductors, type AcReadingFacts } from '../../../src/rules/measure/ac-conductors.js';
+import { say } from '../../../src/words/reasons/say.js';
 import { figuresOf, saidOf } from './told.js';
 
 // Figures of range B: ANSI C84.1 (values from memory); 10 %: IEC 60038 (value from memory), of a source alone common practice.
@@ -262,4 +263,28 @@ it('a system that isn’t stated has no figures', () => {
   const none = facts({ system: undefined, whole: undefined });
   expect(figuresOf(readAcConductors(none))).toEqual(['L1>ground: - to -', 'L2>ground: - to -']);
   expect(saidOf(readAcConductors(none))[0]).toMatch(/^not known: the AC system isn’t stated/);
+});
+
+it.each<[string, Partial<AcReadingFacts>, boolean]>([
+  [
+    'a delta has no N that could be open',
+    { system: '480 delta', grounding: 'none', conductors: LINES },
+    false,
+  ],
+  ['nor has a corner-grounded one', { system: '480 delta', grounding: 'corner', conductors: LINES }, false],
+  [
+    'three lines of a wye stand by its N',
+    { system: '480 delta', whole: '480Y/277', grounding: 'solid', conductors: LINES },
+    true,
+  ],
+  ['split phase', {}, true],
+])('%s: what a reading outside its band may mean', (_, some, isNamed) => {
+  for (const sources of [{}, { fedByUtility: false, fedBySource: true }]) {
+    const told = readAcConductors(facts({ ...some, ...sources })).flatMap(({ below, above }) =>
+      [below, above].flatMap((one) => (one === null ? [] : [say(one)])),
+    );
+    const ofLines = told.filter((text) => text.startsWith('A line'));
+    expect(ofLines.length).toBeGreaterThan(0);
+    expect(ofLines.filter((text) => /\bN\b/.test(text))).toHaveLength(isNamed ? ofLines.length : 0);
+  }
 });

@@ -191,6 +191,10 @@ describe('the clothing (NFPA 70E, values from memory)', () => {
       'Never open the enclosure live without shock and arc-flash protection (NFPA 70E or local rules).',
     );
     expect(says(12_000, true)).toBe(says(5));
+    const beside = { basis: 'nec-2020', faultCurrent: undefined, known: 6000, isControl: false } as const;
+    expect(say(clothingNeeded({ ...beside, limit: 10_000 }).says)).toMatch(
+      /the fault current here is at least 6000 A: not all that feeds this enclosure is known\. Never/,
+    );
     const iec = { basis: 'iec', isControl: false, limit: 10_000 } as const;
     for (const faultCurrent of [5, 12_000])
       expect(say(clothingNeeded({ ...iec, faultCurrent }).says)).toMatch(/\(local rules for live work\)/);

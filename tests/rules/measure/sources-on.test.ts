@@ -11,6 +11,7 @@ const converter = (tag: string, more: Partial<ConverterAround> = {}): ConverterA
   takes: false,
   feeds: false,
   turbines: [],
+  needs: [],
   ...more,
 });
 const state = (some: Partial<SourcesOnFacts>): string =>
@@ -20,7 +21,6 @@ const state = (some: Partial<SourcesOnFacts>): string =>
       sources: [],
       converters: [],
       diversions: [],
-      needs: [],
       more: { loads: false, off: false },
       unknown: [],
       ...some,
@@ -86,8 +86,7 @@ describe('in which state a place is measured', () => {
       {
         of: 'turbine',
         sources: ['WT'],
-        converters: [converter('CC', { takes: true, turbines: ['WT'] }), converter('INV')],
-        needs: ['BAT'],
+        converters: [converter('CC', { takes: true, turbines: ['WT'], needs: ['BAT'] }), converter('INV')],
         diversions: ['DL'],
       },
       'WT turning under load: CC and BAT on; DL left on, since it loads a turbine; INV off',
@@ -103,8 +102,7 @@ describe('in which state a place is measured', () => {
       {
         of: 'both',
         sources: ['ARR', 'WT'],
-        converters: [converter('CC', { takes: true, turbines: ['WT'] }), converter('INV')],
-        needs: ['BAT'],
+        converters: [converter('CC', { takes: true, turbines: ['WT'], needs: ['BAT'] }), converter('INV')],
       },
       'ARR and WT connected, in the sun and turning under load: CC and BAT on; INV off',
     ],
@@ -114,9 +112,58 @@ describe('in which state a place is measured', () => {
         of: 'battery',
         sources: ['BAT'],
         converters: [LOADING, converter('CC'), converter('INV')],
-        needs: ['X'],
       },
       'BAT connected; CC-W left on, since it loads a turbine; CC and INV off',
+    ],
+    [
+      'what loads a turbine needs its battery or its supply, which stays on too, each named once',
+      {
+        of: 'sun',
+        sources: ['ARR'],
+        converters: [
+          converter('INV', { takes: true }),
+          converter('WINV', { turbines: ['WT'], needs: ['SVC'] }),
+          converter('VINV', { turbines: ['VT'], needs: ['SVC'] }),
+        ],
+      },
+      'ARR in the sun and connected; WINV and VINV left on, since they load a turbine, and so SVC, which they need; INV off',
+    ],
+    [
+      'a supply that is a converter itself isn’t off',
+      {
+        of: 'battery',
+        sources: ['BAT'],
+        converters: [
+          converter('WINV', { turbines: ['WT'], needs: ['INV', 'BAT'] }),
+          converter('INV'),
+          converter('CC'),
+        ],
+      },
+      'BAT connected; WINV left on, since it loads a turbine, and so INV, which it needs; CC off',
+    ],
+    [
+      'nor is one that what loads the turbine of this place needs',
+      {
+        of: 'turbine',
+        sources: ['WT'],
+        converters: [
+          converter('WINV', { takes: true, turbines: ['WT'], needs: ['INV', 'BAT'] }),
+          converter('INV'),
+        ],
+      },
+      'WT turning under load: WINV, INV and BAT on',
+    ],
+    [
+      'an array on the inverter that what loads a turbine keeps step with: the turbine is stopped first',
+      {
+        of: 'sun',
+        sources: ['ARR'],
+        converters: [
+          converter('INV', { takes: true }),
+          converter('WINV', { turbines: ['WT'], needs: ['INV'] }),
+        ],
+      },
+      'first stop WT (section 1), since what loads it goes off; ARR in the sun and connected; INV and WINV off',
     ],
     ['a battery without a turbine', { of: 'battery', diversions: ['DL'] }, 'the battery connected'],
     [
@@ -127,7 +174,7 @@ describe('in which state a place is measured', () => {
     [
       'more of them than one sentence names',
       { sources: ['SVC'], more: { loads: true, off: true } },
-      'SVC on; every other converter that loads a turbine left on, since it loads a turbine; every other converter off',
+      'SVC on; every other converter that loads a turbine, with its battery or its supply left on, since it loads a turbine; every other converter off',
     ],
     [
       'a turbine whose voltage isn’t known',

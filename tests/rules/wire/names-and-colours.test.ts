@@ -107,6 +107,22 @@ export const table = wiringTable(import.meta.url, namesAndColours, [
     fires: true,
     then: iec,
   },
+  {
+    name: 'the grounded negative of a battery’s bus is white or gray (NEC 200.6, value from memory)',
+    given: { circuit: 'battery', current: 'dc', system: undefined, whole: undefined, negativeGround: true },
+    fires: true,
+    then: {
+      colours: 'nec',
+      grounded: 'negative',
+      because: 'the grounded pole of a battery’s bus is white or gray',
+    },
+  },
+  {
+    name: 'iec has no colour of its own for it',
+    given: { basis: 'iec', circuit: 'battery', current: 'dc', negativeGround: true },
+    fires: true,
+    then: iec,
+  },
   ...(['nec-2023', 'iec'] as const).map((basis) => ({
     name: `${basis}, a plant with its positive grounded: by voltage and use, no colour unless the settings give one`,
     given: { basis, circuit: 'battery' as const, current: 'dc' as const, positiveGround: true },

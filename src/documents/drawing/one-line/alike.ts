@@ -10,8 +10,11 @@ interface Told {
 const classOf = (port: string): string => port.replace(/-\d+$/, '');
 const unnumbered = (end: End): End => ({ ...end, port: classOf(end.port) });
 
+/** Which lengths of lines are alike: equal ones, or all that are stated. */
+export type Lengths = 'equal' | 'stated';
+
 /** A text that two branches share exactly when they are drawn alike: what is printed of them, without tags and places. */
-function telling(words: OneLineWords): Told {
+function telling(words: OneLineWords, lengths: Lengths): Told {
   const nodes = new Map<TreeNode, number>();
   const ids = new Map<string, number>();
   const untagged = (tap: Tap): unknown => [
@@ -25,6 +28,8 @@ function telling(words: OneLineWords): Told {
     tap.protectors.map((p) => [p.part, p.existing, p.channels.length]),
     tap.again,
   ];
+  const asTold = (of: Branch['lengths']): Branch['lengths'] =>
+    lengths === 'equal' || of.includes(null) ? of : [0];
   const node = (of: TreeNode): number => {
     const known = nodes.get(of);
     if (known !== undefined) return known;
@@ -46,7 +51,9 @@ function telling(words: OneLineWords): Told {
     return JSON.stringify([
       ports(of.near),
       ports(of.far),
-      words.atLine({ ...of, near: of.near.map(unnumbered) }, near).map(({ text }) => text),
+      words
+        .atLine({ ...of, near: of.near.map(unnumbered), lengths: asTold(of.lengths) }, near)
+        .map(({ text }) => text),
       of.hasMain,
       of.nearTaps.map(untagged),
       of.farTaps.map(untagged),
@@ -87,6 +94,7 @@ function mergedBranch(branches: readonly Branch[], times: number): Branch {
     ...first,
     near: branches.flatMap((b) => b.near),
     far: branches.flatMap((b) => b.far),
+    lengths: branches.flatMap((b) => b.lengths),
     nearTaps: mergedTaps(branches.map((b) => b.nearTaps)),
     farTaps: mergedTaps(branches.map((b) => b.farTaps)),
     child: first.child === null ? null : mergedNode(branches.flatMap((b) => b.child ?? [])),
@@ -97,9 +105,10 @@ function mergedBranch(branches: readonly Branch[], times: number): Branch {
 /**
  * A tree in which alike branches of one equipment are one, with the tags of all: alike are those of the same kinds, models, figures,
  * systems, lengths and protectors.
+ * @param lengths `stated`: lines of unequal length are alike as well, and say all their lengths
  */
-export function withAlikeOnce(root: TreeNode, words: OneLineWords): TreeNode {
-  const { branch: told } = telling(words);
+export function withAlikeOnce(root: TreeNode, words: OneLineWords, lengths: Lengths): TreeNode {
+  const { branch: told } = telling(words, lengths);
   const made = new Map<TreeNode, TreeNode>();
   for (const node of fromLeaves(root)) {
     const branches = node.branches.map((b) => (b.child ? { ...b, child: made.get(b.child) ?? b.child } : b));

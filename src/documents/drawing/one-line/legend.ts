@@ -23,15 +23,19 @@ const STANDARD: Readonly<Record<SymbolFamily, string>> = {
   'iec-60617': 'IEC 60617',
 };
 
-function words({ device, isThreePlusOne }: TapSymbol): string {
+function words({ device, isThreePlusOne }: TapSymbol, family: SymbolFamily): string {
+  const ground = family === 'iec-60617' ? 'earth' : 'ground';
   const what = isThreePlusOne
-    ? 'Surge protector, lines to N, and N to ground (3+1, symbol of our own)'
-    : 'Surge protector, channels to ground';
+    ? `Surge protector, lines to N, and N to ${ground} (3+1, symbol of our own)`
+    : `Surge protector, channels to ${ground}`;
   return `${what}, ${DEVICE_WORDS[device]}`;
 }
 
-/** The symbols that trees use, each once, in the order in which they come. */
-export function legendOf(trees: readonly TreeNode[], family: SymbolFamily): LegendEntry[] {
+/**
+ * The symbols that trees use, each once, in the order in which they come.
+ * @param hasBlank whether the drawing leaves something to fill in
+ */
+export function legendOf(trees: readonly TreeNode[], family: SymbolFamily, hasBlank: boolean): LegendEntry[] {
   const found = new Map<string, TapSymbol>();
   const used = new Set<string>();
   const nodes = [...trees];
@@ -52,14 +56,17 @@ export function legendOf(trees: readonly TreeNode[], family: SymbolFamily): Lege
     const { parts, height, half } = tapSymbol(of, family);
     const pen = new Pen();
     pen.symbol(parts, half + 0.5, 0.8);
-    const text = `${words(of)} (after ${STANDARD[family]})`;
+    const text = `${words(of, family)} (after ${STANDARD[family]})`;
     return {
       svg: drawingInMillimetres(2 * half + 1, height + 1.2, text, 'symbol', pen.markup()),
       words: text,
     };
   });
   if (used.has(MAIN)) drawn.push(mainEntry(family));
-  return [...drawn, ...MARKS.filter(({ mark }) => used.has(mark) || mark === BLANK).map(markEntry)];
+  return [
+    ...drawn,
+    ...MARKS.filter(({ mark }) => used.has(mark) || (hasBlank && mark === BLANK)).map(markEntry),
+  ];
 }
 
 const MAIN = 'main';

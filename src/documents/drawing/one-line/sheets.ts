@@ -1,5 +1,6 @@
 import { bestShapes, type Figure, type Room } from './figure.js';
 import { nodeFigures, type NodeFigures } from './node-figures.js';
+import { BETWEEN, nestled } from './nestled.js';
 import type { SymbolFamily } from './symbols.js';
 import { fromLeaves } from './from-leaves.js';
 import type { Branch, TreeNode } from './tree.js';
@@ -10,9 +11,6 @@ export interface LaidSheet {
   readonly pieces: readonly TreeNode[];
   readonly figure: Figure;
 }
-
-/** Between two pieces on a sheet, mm. */
-const BETWEEN = 5;
 
 function besideEachOther(a: Figure, b: Figure): Figure {
   return {
@@ -39,7 +37,9 @@ function belowEachOther(a: Figure, b: Figure): Figure {
 }
 
 function together(all: readonly Figure[], more: readonly Figure[], room: Room): Figure[] {
-  const pairs = all.flatMap((a) => more.flatMap((b) => [besideEachOther(a, b), belowEachOther(a, b)]));
+  const pairs = all.flatMap((a) =>
+    more.flatMap((b) => [besideEachOther(a, b), belowEachOther(a, b), ...nestled(a, b)]),
+  );
   return bestShapes(pairs, room);
 }
 

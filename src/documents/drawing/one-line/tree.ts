@@ -24,8 +24,8 @@ export interface Branch {
   readonly far: readonly End[];
   /** True where what flows in it as a rule comes from its far end. */
   readonly isUpstream: boolean;
-  /** m; null: not stated. */
-  readonly length: number | null;
+  /** m, one for each line that it stands for, or one for all; null: not stated. */
+  readonly lengths: readonly (number | null)[];
   /** Where the length is that of a run through other equipment: where that run begins. */
   readonly lengthFrom: string | null;
   /** True where it leaves through the main disconnect of a service, ahead of its other protectors. */
@@ -43,7 +43,7 @@ export const BARE_BRANCH = {
   near: [],
   far: [],
   isUpstream: false,
-  length: null,
+  lengths: [null],
   lengthFrom: null,
   hasMain: false,
   nearTaps: [],

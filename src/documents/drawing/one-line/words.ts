@@ -3,7 +3,7 @@ import { isNec, type Basis } from '../../../model/editions.js';
 import type { Plan, PlannedEquipment } from '../../../model/plan.js';
 import { AC_SYSTEMS } from '../../../model/words.js';
 import { current, figure, plain } from '../../../words/figures.js';
-import { lengthUnitOf, paperLength } from '../../../words/lengths.js';
+import { lengthUnitOf, paperLengths } from '../../../words/lengths.js';
 import { shortened } from '../../parts/css.js';
 import { acSystemWords, equipmentWords } from '../../../words/one-line.js';
 import { portsInWords as portWords } from '../../../words/port-words.js';
@@ -88,7 +88,7 @@ function figuresOf(equipment: PlannedEquipment, basis: Basis): string[] {
   if (kva !== null) told.push(`${plain(kva)} kVA${percent === null ? '' : `, ${plain(percent)} %`}`);
   const rating = number(equipment, 'rating_a');
   if (rating !== null) told.push(`rated ${figure(rating, 'A')}`);
-  else if (['service', 'panel', 'dc-panel'].includes(kind)) told.push(`rated ${BLANK} A`);
+  else if (['service', 'panel', 'dc-panel'].includes(kind)) told.push('rating by others');
   return told;
 }
 
@@ -200,7 +200,8 @@ export function oneLineWords(plan: Plan, numbers: SheetNumbers): OneLineWords {
       return lines;
     },
     atLine(branch, near) {
-      const many = branch.count > 1 ? [{ text: `TYP. OF ${branch.count}`, bold: true }] : [];
+      const each = near.equipments.length > 1 ? ' EACH' : '';
+      const many = branch.count > 1 ? [{ text: `TYP. OF ${branch.count}${each}`, bold: true }] : [];
       const leaving = near.form === 'box' ? portsInWords(branch.near, at) : '';
       const goesOn =
         branch.child === null
@@ -212,12 +213,11 @@ export function oneLineWords(plan: Plan, numbers: SheetNumbers): OneLineWords {
       // Terminals that rectify inside are named by what arrives there, not as a DC input.
       const isTurbines = told.startsWith(TURBINE) && DC_INPUT.test(leaving);
       const system = isTurbines ? told.slice(TURBINE.length) : told;
-      const length =
-        branch.length === null
-          ? branch.far.length === 0 || branch.near.length === 0
-            ? ''
-            : 'length ____'
-          : `${paperLength(branch.length, unit)}${branch.lengthFrom === null ? '' : ` from ${branch.lengthFrom}`}`;
+      const length = branch.lengths.includes(null)
+        ? branch.far.length === 0 || branch.near.length === 0
+          ? ''
+          : 'length ____'
+        : `${paperLengths(branch.lengths, unit)}${branch.lengthFrom === null ? '' : ` from ${branch.lengthFrom}`}`;
       const last = [unbroken(conductors), unbroken(length)].filter((t) => t !== '').join(', ');
       const arriving = isTurbines ? leaving.replace(DC_INPUT, `${TURBINE}input`) : leaving;
       const first = near.form === 'utility' ? 'utility' : arriving;

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { byNaturalOrder } from '../../../model/natural-order.js';
-import type { Plan, PlannedProtector } from '../../../model/plan.js';
+import type { Plan, PlanItem, PlannedProtector } from '../../../model/plan.js';
 import { DECIDES, type Assumption } from '../../../words/assumptions/assumption-kit.js';
 import { settledAssumed } from '../../../words/assumptions/defaults.js';
 import { assumptionOf } from '../../../words/assumptions/told.js';
-import { settledBy } from '../../../words/settled.js';
+import { acceptedBy, settledBy } from '../../../words/settled.js';
 import { tagList } from '../../../words/tag-list.js';
 import { tagsAt } from './at-ports.js';
 import { runsOf, RunsSchema } from './runs.js';
@@ -28,7 +28,6 @@ export type AssumptionsView = z.infer<typeof AssumptionsSchema>;
 interface Told {
   readonly assumption: Assumption;
   readonly tags: string[];
-  more: number;
   readonly end: string;
   /** What it stems from: the code of an item, of a default with its field. */
   readonly stems: Set<string>;
@@ -53,18 +52,19 @@ function told(plan: Plan): Told[] {
         one.end === end,
     );
     if (!same) {
-      found.push({ assumption, tags, more: assumption.more, end, stems: new Set([stem]) });
+      found.push({ assumption, tags, end, stems: new Set([stem]) });
       return;
     }
     same.stems.add(stem);
-    same.more += assumption.more;
     for (const tag of tags) if (!same.tags.includes(tag)) same.tags.push(tag);
   };
-  for (const item of plan.openItems) {
+  const stemOf = (item: PlanItem): string => {
     const field = 'field' in item.values && typeof item.values.field === 'string' ? item.values.field : '';
-    const stem = item.code === 'default/used' ? ofDefault(field) : item.code;
-    if (item.severity === 'confirm') add(assumptionOf(item), VERIFY, stem);
-  }
+    return item.code === 'default/used' ? ofDefault(field) : item.code;
+  };
+  for (const item of plan.openItems)
+    if (item.severity === 'confirm') add(assumptionOf(item), VERIFY, stemOf(item));
+  for (const item of plan.accepted ?? []) add(assumptionOf(item), capital(acceptedBy(item)), stemOf(item));
   for (const one of plan.settled) add(settledAssumed(one), capital(settledBy(one)), ofDefault(one.field));
   const rank = ({ assumption }: Told): number => DECIDES.indexOf(assumption.decides);
   return found.sort((a, b) => rank(a) - rank(b));
@@ -74,11 +74,8 @@ const numberOf = (index: number): string => `A${String(index + 1)}`;
 const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** `PV circuits ungrounded, no pole bonded (ARR-E, ARR-W). Verify.` */
-function text({ assumption, tags, more, end }: Told): string {
-  const named =
-    tags.length === 0
-      ? ''
-      : ` (${tagList([...tags].sort(byNaturalOrder))}${more === 0 ? '' : ` and ${String(more)} more`})`;
+function text({ assumption, tags, end }: Told): string {
+  const named = tags.length === 0 ? '' : ` (${tagList([...tags].sort(byNaturalOrder))})`;
   return `${assumption.says}${named}. ${end}.`;
 }
 

@@ -3,7 +3,8 @@ import { figure } from '../../../words/figures.js';
 import { leadAsPlanned } from './lead-line.js';
 import { lengthUnitOf, reachWords } from '../../../words/lengths.js';
 import { workingInShort } from '../../../words/steps/in-short.js';
-import { leadVolts, reachLine } from './reach-line.js';
+import { leadVolts } from './operand.js';
+import { reachLine } from './reach-line.js';
 import type { CalculationKind } from './calculation-kinds.js';
 import { levelHeld } from './code-figures.js';
 import { askedCurrent, askedVolts, givenCurrent, levelText } from './paper-figures.js';
@@ -30,7 +31,7 @@ function voltageChecks(protector: PlannedProtector, { value, code }: LastStep): 
   const limits = protector.calculations.flatMap(({ title, steps }) => {
     const last = steps.at(-1);
     if (!LIMITS.has(title.code) || !last) return [];
-    const whose = last.code === 'input-limit/converter' ? last.values.converter : '690.7';
+    const whose = last.code === 'input-limit/converter' ? 'converter' : '690.7';
     return [against(value <= last.value, `${figure(last.value, 'V')} ${whose}`)];
   });
   return [...part, ...limits];
@@ -66,8 +67,10 @@ export function calculationLine(
     case 'current': {
       const sccr = figures?.sccr;
       const open = required.backfeedUnknown;
-      const rest = open.length === 0 ? '' : `; ${open.join(', ')} adds what it sends back`;
-      const check = isPart(sccr) ? against(last.value <= sccr, `${givenCurrent(sccr)} SCCR`) : '';
+      const isAll = required.sccr !== null;
+      const more = isAll ? '' : '; what isn’t known adds to it';
+      const rest = `${open.length === 0 ? '' : '; the converter adds what it sends back'}${more}`;
+      const check = isAll && isPart(sccr) ? against(last.value <= sccr, `${givenCurrent(sccr)} SCCR`) : '';
       return { working: `${working}${rest}`, result: askedCurrent(last.value, sccr), against: check };
     }
     case 'nominal': {
@@ -80,7 +83,7 @@ export function calculationLine(
       return {
         working: `${working} = ${leadVolts(last.value)} V`,
         result: `${levelText(last.value)} V`,
-        against: `added to the level; ${leadAsPlanned(protector, plan)}`,
+        against: `added to the level as ${leadVolts(last.value)} V; ${leadAsPlanned(protector, plan)}`,
       };
     case 'reach': {
       const result = reachWords(figures, lengthUnitOf(plan));

@@ -1,5 +1,6 @@
 import type { PlannedProtector } from '../../../model/plan.js';
-import { askedCurrent, askedVolts, givenCurrent, levelText } from './paper-figures.js';
+import { askedCurrent, askedVolts, givenCurrent } from './paper-figures.js';
+import { operand } from './operand.js';
 
 const sign = (isMet: boolean): string => (isMet ? '≥' : '<');
 
@@ -33,23 +34,27 @@ export function voltageHeld({ figures, required }: PlannedProtector, name: strin
 export function shortCircuitHeld({ figures, required, ports }: PlannedProtector): string {
   if (ports.every(({ port }) => port === 'terminals')) return '';
   const has = figures?.sccr;
-  const { sccr: there, backfeedUnknown } = required;
+  const { sccr: there, sccrAtLeast, backfeedUnknown } = required;
   if (!known(has)) return there === null ? '' : `rating not known, ${askedCurrent(there)} there`;
-  if (there === null) return `${givenCurrent(has)}, fault current to be filled in`;
-  const open = backfeedUnknown.length === 0 ? '' : ` and what ${backfeedUnknown.join(', ')} sends back`;
+  if (there === null) {
+    const some = sccrAtLeast === null ? '' : ` (at least ${askedCurrent(sccrAtLeast, has)})`;
+    return `${givenCurrent(has)}, fault current to be filled in${some}`;
+  }
+  const open = backfeedUnknown.length === 0 ? '' : ' and what the converter sends back';
   return `${givenCurrent(has)} ${sign(has >= there)} ${askedCurrent(there, has)}${open}`;
 }
 
 /**
  * `VPR 600 V + leads 200 V ≤ 80 % of 2500 V (assumed)`: level and leads against a share of the withstand.
- * @param leads the lead voltage as the line has it; absent: to 10 V upwards
+ * @param leads the lead voltage as the line has it; absent: to the volt, or finer where the line would tell something else with it
  */
 export function levelHeld({ figures }: PlannedProtector, share: number, leads?: string): string {
   if (!known(figures?.up) || !known(figures.leadVoltage) || !known(figures.impulseWithstand)) return '';
   const { up, leadVoltage, impulseWithstand, withstandAssumed, upBasis } = figures;
-  const isMet = up + leadVoltage <= share * impulseWithstand;
+  const holds = (volts: number): boolean => up + volts <= share * impulseWithstand;
+  const isMet = holds(leadVoltage);
   const part = share === 1 ? '' : `${String(share * 100)} % of `;
-  return `${upBasis ?? 'level'} ${String(up)} V + leads ${leads ?? levelText(leadVoltage)} V ${isMet ? '≤' : '>'} ${part}${String(impulseWithstand)} V${withstandAssumed ? ' (assumed)' : ''}`;
+  return `${upBasis ?? 'level'} ${String(up)} V + leads ${leads ?? operand(leadVoltage, (volts) => holds(volts) === isMet)} V ${isMet ? '≤' : '>'} ${part}${String(impulseWithstand)} V${withstandAssumed ? ' (assumed)' : ''}`;
 }
 
 /** `10 AWG (least 12 AWG Cu)`. */

@@ -1,6 +1,7 @@
 import type { Calculation, PlannedProtector } from '../../../model/plan.js';
-import { figure, plain } from '../../../words/figures.js';
+import { figure } from '../../../words/figures.js';
 import { paperLength, reachWords, type LengthUnit } from '../../../words/lengths.js';
+import { operand } from './operand.js';
 
 type Step = Calculation['steps'][number];
 type Figures = PlannedProtector['figures'];
@@ -8,25 +9,11 @@ type ReachValues = Extract<Step, { readonly code: 'reach/metres' }>['values'];
 
 const FOOT = 0.3048;
 
-/** A lead voltage within a working, to the volt: there it is an operand, not what is needed. */
-export function leadVolts(volts: number): string {
-  return plain(Math.round(volts));
-}
-
 /** How far a protector covers, worked out. */
 export interface ReachLine {
   readonly working: string;
   /** The lead voltage as the working has it: the whole line rounds it once. */
   readonly leads: string | undefined;
-}
-
-/**
- * The lead voltage to the volt, or to 0.01 V where the line would tell something else with it than is so.
- * @param isSame whether the line says the same with a lead voltage as with the exact one
- */
-function operand(leads: number, isSame: (volts: number) => boolean): string {
-  const volts = Math.round(leads);
-  return isSame(volts) ? plain(volts) : plain(leads);
 }
 
 /** `(1500 V - 600 V - 192 V) / 25 V/m = 28.3 m`; where a bound held instead, `= 4.7 m, not below 10 m`. */

@@ -12,7 +12,10 @@ const escaped = (tag: string): string => tag.replaceAll(/[\\^$.*+?()[\]{}|/]/g, 
 
 /** A figure with its unit, and the sign before it. */
 const FIGURE =
-  '(?:[≤≥<>] )?[-−+]?\\d[\\d.,/–]* (?:V/m|V/ft|V|A/µs|A|kA|in|ft|mm²|mm2|mm|m|µH|µs|AWG(?: Cu| Al)?|%|°C|N m|lb-in)(?![\\w/°])';
+  '(?:[≤≥<>–−] )?[-−+]?\\d[\\d.,/–]* (?:V/m|V/ft|V|A/µs|A|kA|in|ft|mm²|mm2|mm|m|µH|µs|AWG(?: Cu| Al)?|%|°C|N m|lb-in)(?![\\w/°])';
+
+/** A kind of protector with its number: `type 2`, `type T2`. */
+const TYPE = '\\btype T?\\d\\b';
 
 /** A clause with its letters in brackets: `690.7(A)(1)`. */
 const CLAUSE = '\\d{3}\\.\\d+(?:\\([A-Za-z0-9]+\\))+[a-z]?';
@@ -28,7 +31,7 @@ export function runsOf(plan: Plan): (text: string) => Runs {
     .sort((a, b) => b.length - a.length)
     .map(escaped);
   const named = tags.length === 0 ? '' : `(?<![\\w-])(?:${tags.join('|')})(?![\\w-])[,:;)]?|`;
-  const whole = new RegExp(`(${named}${FIGURE}|${CLAUSE})`, 'u');
+  const whole = new RegExp(`(${named}${FIGURE}|${CLAUSE}|${TYPE})`, 'u');
   return (text) =>
     text
       .split(whole)

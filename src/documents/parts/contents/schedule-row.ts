@@ -75,13 +75,12 @@ function typeCell({ partDetails, required }: PlannedProtector, nec: boolean): Ce
 
 /** The fault current there, as far as it is known. */
 function faultCell(protector: PlannedProtector): Cell {
-  const { sccr, backfeedUnknown } = protector.required;
+  const { sccr, sccrAtLeast, backfeedUnknown } = protector.required;
   const fill = isFaultCurrentBlank(protector);
-  if (sccr === null) return { lines: fill ? [] : [NONE], fill };
-  return {
-    lines: [`${askedKiloamperes(sccr, protector.figures?.sccr)}${backfeedUnknown.length === 0 ? '' : ' +'}`],
-    fill,
-  };
+  const known = sccr ?? sccrAtLeast;
+  if (known === null) return { lines: fill ? [] : [NONE], fill };
+  const isAll = sccr !== null && backfeedUnknown.length === 0;
+  return { lines: [`${askedKiloamperes(known, protector.figures?.sccr)}${isAll ? '' : ' +'}`], fill };
 }
 
 /**

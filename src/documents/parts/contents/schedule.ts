@@ -4,6 +4,7 @@ import { byNaturalOrder } from '../../../model/natural-order.js';
 import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { tagList } from '../../../words/tag-list.js';
 import { runsOf, RunsSchema } from './runs.js';
+import { inputWords, type InputWords } from './turbine-inputs.js';
 import { belowTable } from './schedule-below.js';
 import { guardedPorts, scheduleCells, type Cell, type ScheduleCells } from './schedule-row.js';
 
@@ -113,11 +114,11 @@ function common(rows: readonly Row[], of: (cells: ScheduleCells) => Cell): Cell 
 
 const sorted = (tags: readonly string[]): string => tagList([...tags].sort(byNaturalOrder));
 
-/** `INV, DC inputs 1 to 26`; `TRK-1, TRK-2`; `SVC, service`. */
-function guardedText({ guarded }: Row): string {
+/** `INV, DC inputs 1 to 26`; `CC, turbine input 1`; `TRK-1, TRK-2`; `SVC, service`. */
+function guardedText({ guarded }: Row, inputs: InputWords): string {
   const byPorts = new Map<string, string[]>();
   for (const [equipment, ports] of guarded) {
-    const words = guardedPorts([...ports].sort(byNaturalOrder));
+    const words = inputs(equipment, ports, guardedPorts([...ports].sort(byNaturalOrder)));
     byPorts.set(words, [...(byPorts.get(words) ?? []), equipment]);
   }
   return [...byPorts]
@@ -137,15 +138,19 @@ interface LeadColumns {
   readonly told: string[];
 }
 
-function leads(rows: readonly Row[]): LeadColumns {
+function leads(rows: readonly Row[], ground: 'ground' | 'earth'): LeadColumns {
   const parts = [
     { head: 'gauge', of: (c: ScheduleCells) => c.gauge, tell: (t: string) => t },
     {
       head: 'longest',
       of: (c: ScheduleCells) => c.longest,
-      tell: (t: string) => `line plus ground at most ${t}`,
+      tell: (t: string) => `line plus ${ground} at most ${t}`,
     },
-    { head: 'ground to', of: (c: ScheduleCells) => c.ground, tell: (t: string) => `ground to the ${t}` },
+    {
+      head: `${ground} to`,
+      of: (c: ScheduleCells) => c.ground,
+      tell: (t: string) => `${ground} to the ${t}`,
+    },
   ];
   const shared = parts.flatMap(({ of, tell }) => {
     const cell = common(rows, of);
@@ -179,10 +184,10 @@ function figureColumns(plan: Plan, lead: Column | undefined): Column[] {
 }
 
 /** Columns that say what and where, on a wide sheet. */
-function whatColumns(rows: readonly Row[], sharesListing: boolean): Column[] {
+function whatColumns(rows: readonly Row[], sharesListing: boolean, inputs: InputWords): Column[] {
   return [
     ...(rows.some((r) => r.tags.length > 1) ? [figure('Qty', '', (r) => one(String(r.tags.length)))] : []),
-    text('Protects', (r) => one(guardedText(r))),
+    text('Protects', (r) => one(guardedText(r, inputs))),
     text('Location', (r) => r.cells.place),
     text('System; channels', (r) => joined(r.cells.system, r.cells.channels)),
     text(sharesListing ? 'Part, maker, file' : 'Part, maker, listing', (r) => {
@@ -196,12 +201,12 @@ function whatColumns(rows: readonly Row[], sharesListing: boolean): Column[] {
 const ASKED = text('Required by', (r) => r.cells.asked);
 
 /** The first line of a narrow row. */
-function whatText(row: Row, sharesListing: boolean): string {
+function whatText(row: Row, sharesListing: boolean, inputs: InputWords): string {
   const { place, system, channels, part, listing, asked } = row.cells;
   const file = sharesListing ? listing.lines.slice(1) : listing.lines;
   return [
     ...(row.tags.length > 1 ? [`quantity ${String(row.tags.length)}`] : []),
-    guardedText(row),
+    guardedText(row, inputs),
     place.lines.join(', '),
     system.lines.join(' '),
     `channels ${channels.lines.join(' ')}`,
@@ -247,9 +252,10 @@ export function permitSchedule(plan: Plan, { narrow }: { readonly narrow: boolea
   const rows = rowsOf(plan);
   const [listing = '', ...others] = [...new Set(rows.map((r) => r.cells.listing.lines[0] ?? ''))];
   const sharesListing = others.length === 0 && listing !== '';
-  const lead = leads(rows);
+  const lead = leads(rows, isNec(plan.basis) ? 'ground' : 'earth');
+  const inputs = inputWords(plan);
   const figures = figureColumns(plan, lead.column);
-  const columns = narrow ? figures : [...whatColumns(rows, sharesListing), ...figures, ASKED];
+  const columns = narrow ? figures : [...whatColumns(rows, sharesListing, inputs), ...figures, ASKED];
   return {
     title: 'Protection schedule',
     narrow,
@@ -258,7 +264,7 @@ export function permitSchedule(plan: Plan, { narrow }: { readonly narrow: boolea
     whatHead: narrow ? whatHead(sharesListing) : '',
     rows: rows.map((row) => ({
       tags: runs(sorted(row.tags)),
-      what: runs(narrow ? whatText(row, sharesListing) : ''),
+      what: runs(narrow ? whatText(row, sharesListing, inputs) : ''),
       cells: columns.map((column) => {
         const { lines, fill } = column.cell(row);
         return { lines: lines.map(runs), fill, figure: column.figure, whole: column.head === 'Required by' };

@@ -92,7 +92,7 @@ function voltageLimits(protector: PlannedProtector): string {
     ...protector.calculations.flatMap(({ title, steps }) => {
       const last = steps.at(-1);
       if (title.code !== 'calculation/converter-limit' || last?.code !== 'input-limit/converter') return [];
-      return [{ value: last.value, whose: ` of ${last.values.converter}` }];
+      return [{ value: last.value, whose: ' of the converter' }];
     }),
   ];
   if (limits.length === 0) return '';
@@ -113,7 +113,7 @@ function arrayCurrentText(protector: PlannedProtector): string {
     }
     case 'overcurrent/array-above':
     case 'overcurrent/array-not-known': {
-      const open = backfeedUnknown.length === 0 ? '' : ` and what ${backfeedUnknown.join(', ')} sends back`;
+      const open = backfeedUnknown.length === 0 ? '' : ' and what the converter sends back';
       return `${askedCurrent(sccr)}${open}: device of its own${device.amps === null ? '' : `, at most ${plain(device.amps)} A`}`;
     }
     default:

@@ -84,7 +84,7 @@ const ENDS: Readonly<Record<Standing, string>> = {
   met: '',
   'to confirm': '; confirm',
   'not met': '; NOT MET',
-  open: '; OPEN',
+  open: '; open',
   'does not apply': '',
 };
 
@@ -94,6 +94,8 @@ function endOf(
   protector: PlannedProtector,
   { standing, because }: StandingThere,
 ): string {
+  if (standing === 'open' && protector.part === null && protector.existing === null)
+    return '; no part chosen';
   if (standing !== 'to confirm') return ENDS[standing];
   const numbers = numbersOf(protector, because);
   return `${ENDS[standing]}${numbers.length === 0 ? '' : `, see ${numbers.join(', ')}`}`;
@@ -152,10 +154,15 @@ function whyNotAsked(plan: Plan, line: CodeLine, rules: ReadonlySet<string>): st
     )
     .map((protector) => line.here(protector, plan));
   if (figure !== undefined && figure !== '') return figure;
-  const because = plan.standings.find(
-    ({ rule, standing }) => rules.has(rule) && standing === 'does not apply',
-  )?.because;
-  return because ? notAskedInShort(because) : '';
+  const because = plan.standings.flatMap(({ rule, standing, because: why }) =>
+    why && rules.has(rule) && standing === 'does not apply' ? [why] : [],
+  );
+  // A rule that tells outside feeders from others says which of them it means.
+  const isOutside = line.subjects.includes('outside-feeder');
+  const own = because.filter((why) => why.code === 'feeder/no-unit' && why.values.outside === isOutside);
+  const others = because.filter((why) => why.code !== 'feeder/no-unit');
+  const meant = isOutside && own.length > 0 ? own : [...others, ...own];
+  return [...new Set(meant.map(notAskedInShort))].join('; ');
 }
 
 /** Clauses that put a protector somewhere and ask for none here: `694.7(D): no wind turbine`. */

@@ -2,6 +2,6 @@
 export interface BlockContext {
   /** True on letter and A4: a row of the schedule is two lines there. */
   readonly narrow: boolean;
-  /** True where the data sheets of the parts are appended. */
-  readonly dataSheets: boolean;
+  /** Parts whose data sheets are appended. */
+  readonly dataSheets: readonly string[];
 }

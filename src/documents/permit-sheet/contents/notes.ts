@@ -2,12 +2,15 @@ import { z } from 'zod';
 import { isNec } from '../../../model/editions.js';
 import { byNaturalOrder } from '../../../model/natural-order.js';
 import type { Plan, PlannedProtector } from '../../../model/plan.js';
+import { figure } from '../../../words/figures.js';
 import { portInWords } from '../../../words/port-words.js';
 import { tagList } from '../../../words/tag-list.js';
+import { partsUsed } from '../../parts/parts-used.js';
 import { statedText } from '../../parts/site.js';
 import { metric } from '../../parts/contents/code-figures.js';
 import type { BlockContext } from './context.js';
 import { runsOf, RunsSchema } from '../../parts/contents/runs.js';
+import { inputWords } from '../../parts/contents/turbine-inputs.js';
 
 export const PermitNotesSchema = z.object({
   title: z.string(),
@@ -29,7 +32,6 @@ const NOT_COVERED = [
   'data, telephone and antenna lines',
   'sizes of circuit conductors, breakers and electrodes',
   'protectors inside equipment',
-  'the state of existing wiring, bonding and grounding',
 ] as const;
 
 interface Port {
@@ -61,13 +63,14 @@ function told(plan: Plan, tell: (protector: PlannedProtector) => string): string
   return groups.map(([text, tags]) => `${sorted(tags)}: ${text}`).join('; ');
 }
 
-const LEADS =
-  'Leads by the schedule: straight, tied together, no coils, no needless bends; longest: line lead plus ground lead.';
+const leadsNote = (ground: string): string =>
+  `Leads by the schedule: straight, tied together, no coils, no needless bends; longest: line lead plus ${ground} lead.`;
 
 /** Where ground leads go stands in the schedule; here, where none goes. */
 function groundNote(plan: Plan): string {
-  const own = isNec(plan.basis) ? 'a rod' : 'an electrode';
-  return `Ground leads land in the enclosure of their protector, as the schedule says: never on the neutral bar of a sub-panel, never on ${own} of their own.`;
+  const nec = isNec(plan.basis);
+  const own = nec ? 'a rod' : 'an electrode';
+  return `${nec ? 'Ground' : 'Earth'} leads land in the enclosure of their protector, as the schedule says: never on the neutral bar of a ${nec ? 'sub-panel' : 'sub-distribution board'}, never on ${own} of their own.`;
 }
 
 function torqueNote(plan: Plan): string {
@@ -98,6 +101,7 @@ function coveredText(plan: Plan, { equipment, port }: Port): string {
 
 /** Ports without a protector, equipment by equipment, in one line. */
 function portsNote(plan: Plan): string[] {
+  const inputs = inputWords(plan);
   const kinds = new Map(plan.site.equipments.map((e) => [e.tag, e.kind]));
   const isOpen = new Set(plan.notPlaced.filter(({ open }) => open).map((n) => `${n.equipment}\n${n.port}`));
   const ports = new Map<string, Port>();
@@ -113,7 +117,9 @@ function portsNote(plan: Plan): string[] {
     for (const one of ports.values()) {
       if (one.open === open) {
         const words =
-          kinds.get(one.equipment) === 'signal-line' ? 'data or signal line' : portInWords(one.port);
+          kinds.get(one.equipment) === 'signal-line'
+            ? 'data or signal line'
+            : inputs(one.equipment, [one.port], portInWords(one.port));
         const why = open ? '' : coveredText(plan, one);
         const key = `${words}\n${why}`;
         const same = byPort.get(key) ?? { port: words, why, tags: [] };
@@ -144,7 +150,8 @@ const LIGHTNING: Readonly<Record<string, string>> = {
 
 function siteNote(plan: Plan): string {
   const lightning = stated(plan, 'lightning_protection');
-  const lowest = stated(plan, 'lowest_temp');
+  const coldest = plan.facts.find((one) => one.field === 'lowest_temp');
+  const lowest = typeof coldest?.value === 'number' ? figure(coldest.value, coldest.unit) : undefined;
   const source = stated(plan, 'lowest_temp_source');
   return [
     ...(lightning === undefined
@@ -159,16 +166,28 @@ function siteNote(plan: Plan): string {
 const BONDING =
   'IEC 62446-1, 4.3.5: places, types and ratings of protectors by the schedule; earthing and bonding conductors of the site, size and type:';
 
+/** Which data sheets are appended: a part whose sheet is missing is named, so that none is looked for in vain. */
+function sheetsNote(plan: Plan, appended: readonly string[]): string {
+  const used = partsUsed(plan);
+  const there = used.filter((part) => appended.includes(part));
+  const missing = used.filter((part) => !appended.includes(part));
+  if (there.length === 0) return 'Data sheets of the parts: to follow.';
+  if (missing.length === 0) return 'Data sheets of the parts: appended.';
+  return `Data sheets appended: ${there.join(', ')}; to follow: ${missing.join(', ')}.`;
+}
+
 /** The notes of the sheets; what goes before everything stands first. */
 export function permitNotes(plan: Plan, { dataSheets }: BlockContext): PermitNotesView {
   const isPlaced = plan.protectors.length > 0;
   const texts = [
     FIRST,
-    ...(isPlaced ? [LEADS, groundNote(plan), torqueNote(plan)] : []),
+    ...(isPlaced
+      ? [leadsNote(isNec(plan.basis) ? 'ground' : 'earth'), groundNote(plan), torqueNote(plan)]
+      : []),
     ...portsNote(plan),
     siteNote(plan),
-    `Not covered: ${NOT_COVERED.join('; ')}.`,
-    ...(isPlaced ? [`Data sheets of the parts: ${dataSheets ? 'appended' : 'to follow'}.`] : []),
+    `Not covered: ${NOT_COVERED.join('; ')}; the state of existing wiring, bonding and ${isNec(plan.basis) ? 'grounding' : 'earthing'}.`,
+    ...(isPlaced ? [sheetsNote(plan, dataSheets)] : []),
   ];
   const runs = runsOf(plan);
   const rows = texts.filter((text) => text !== '').map((text) => ({ text: runs(text), fill: false }));

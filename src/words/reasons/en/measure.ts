@@ -76,9 +76,17 @@ function loadedBy({ here, needs }: StateOfSources): string {
   return here.length === 0 ? '' : `: ${list([...here, ...needs])} on`;
 }
 
+/** An inverter without the supply that it keeps step with, or a controller without its battery, loads nothing. */
+function keptWith(kept: readonly string[], one: boolean): string {
+  return kept.length === 0 ? '' : `, and so ${list(kept)}, which ${one ? 'it needs' : 'they need'}`;
+}
+
 function sourcesOn(values: StateOfSources): string {
-  const { of, sources, stops, loads, off, more } = values;
-  const loading = [...loads, ...(more.loads ? ['every other converter that loads a turbine'] : [])];
+  const { of, sources, stops, loads, kept = [], off, more } = values;
+  const loading = [
+    ...loads,
+    ...(more.loads ? ['every other converter that loads a turbine, with its battery or its supply'] : []),
+  ];
   const rest = [...off, ...(more.off ? ['every other converter'] : [])];
   return [
     ...(stops.length === 0
@@ -89,7 +97,9 @@ function sourcesOn(values: StateOfSources): string {
     SOURCES_ON[of](list(sources), values),
     ...(loading.length === 0
       ? []
-      : [`${list(loading)} left on, since ${loading.length === 1 ? 'it loads' : 'they load'} a turbine`]),
+      : [
+          `${list(loading)} left on, since ${loading.length === 1 ? 'it loads' : 'they load'} a turbine${keptWith(kept, loading.length === 1)}`,
+        ]),
     ...(rest.length === 0 ? [] : [`${list(rest)} off`]),
   ].join('; ');
 }
@@ -127,10 +137,15 @@ export const MEASURE: Sayings<MeasureReasons> = {
     'A line below its figures: a line or N is open, another tap or system, too long a line.',
   'reading-below/own-source': () =>
     'A line on an inverter or a generator alone below its figures: overloaded, slow, a line or N open, another system.',
+  'reading-below/utility-delta': () =>
+    'A line below its figures: a line is open, another tap or system, too long a line.',
+  'reading-below/own-source-delta': () =>
+    'A line on an inverter or a generator alone below its figures: overloaded, slow, a line open, another system.',
   'reading-above/grounded': ({ what }) =>
     `${CONDUCTORS[what]} above its figures: its ground is lost, or conductors are swapped.`,
   'reading-above/supply': () =>
     'A line above its figures: N is open, another tap or system, conductors swapped.',
+  'reading-above/supply-delta': () => 'A line above its figures: another tap or system, conductors swapped.',
   'reading-above/source': ({ of }) => `${SOURCES[of]} above its figures: ${ABOVE[of]} than the plan knows.`,
   'reading-above/converter-bears': ({ tag }) =>
     `What leads to ${tag} above its figures: more than ${tag} bears.`,
@@ -146,9 +161,12 @@ export const MEASURE: Sayings<MeasureReasons> = {
   'reading-due/turbine-still': () => 'Standing still: write it down, and measure again while it turns.',
   'meter/rated': ({ category, beside, ...own }) =>
     `Meter and leads: ${category}, rated for at least ${list([own, ...(beside ?? [])].map(ratedFor))}`,
-  'clothing/settle-first': ({ practice, most, faultCurrent }) => {
-    const current =
-      faultCurrent === null ? 'isn’t known' : `is ${quantity(faultCurrent)}, over ${quantity(most)}`;
+  'clothing/settle-first': ({ practice, most, faultCurrent, known = null }) => {
+    const least =
+      known === null
+        ? 'isn’t known'
+        : `is at least ${quantity(known)}: not all that feeds this enclosure is known`;
+    const current = faultCurrent === null ? least : `is ${quantity(faultCurrent)}, over ${quantity(most)}`;
     return `First of all settle shock and arc-flash protection (${SAFE_WORK[practice]}): the fault current here ${current}. Never open the enclosure live without it.`;
   },
   'clothing/as-usual': ({ practice }) =>

@@ -54,6 +54,8 @@ export const OVERCURRENT: Sayings<OvercurrentReasons> = {
     `${conductor} is grounded: it goes straight to the protector, without a fuse or a breaker${see(nec, '240.22')}.`,
   'overcurrent-note/single-and-three-phase': () =>
     'A two-pole breaker on this system is marked for one and three phases (see NEC 240.85, from memory).',
+  'overcurrent-note/battery-gas': ({ batteries, nec }) =>
+    `Its device can spark, and gas of ${list(batteries)} can gather in this room: mount it only where the battery’s maker says that none gathers, never above or beside open cells (see ${nec ? 'NEC Article 480' : 'IEC 62485-2'}, value from memory); where the maker says nothing, ask the office first.`,
   'overcurrent-note/poles-in-words': ({ words, named, poles }) =>
     `The catalogue says of the device “${words}”, which names ${String(named)} ${named === 1 ? 'pole' : 'poles'} where ${String(poles)} ${poles === 1 ? 'is' : 'are'} planned here: ask the maker of the part.`,
   'overcurrent-note/one-for-each-port': ({ ports, nec }) =>
