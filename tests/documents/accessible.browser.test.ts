@@ -211,7 +211,7 @@ async function lookedAt(fileName: string, html: string): Promise<unknown> {
   for (const [, name = ''] of seen.matchAll(/<!-- of (\S+) -->/g)) looked.templates.add(name);
   for (const [, name = ''] of seen.matchAll(/<div class="block ([a-z]+)"/g))
     looked.blocks.add(
-      SHARED.has(`partials/${name}.hbs`) ? `partials/${name}.hbs` : `permit-sheet/${name}.hbs`,
+      SHARED.has(`contents/${name}.hbs`) ? `contents/${name}.hbs` : `permit-sheet/${name}.hbs`,
     );
   return violations;
 }

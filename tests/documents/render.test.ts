@@ -147,10 +147,10 @@ describe('a folder of templates', () => {
   let folder = '';
   beforeAll(async () => {
     folder = await mkdtemp(join(tmpdir(), 'shuntbook-templates-'));
-    await mkdir(join(folder, 'partials'), { recursive: true });
+    await mkdir(join(folder, 'contents'), { recursive: true });
     await mkdir(join(folder, 'styles'), { recursive: true });
     await mkdir(join(folder, 'labels'), { recursive: true });
-    await writeFile(join(folder, 'partials', 'assumptions.hbs'), '<p>Our own table of assumptions</p>');
+    await writeFile(join(folder, 'contents', 'assumptions.hbs'), '<p>Our own table of assumptions</p>');
     await writeFile(join(folder, 'styles', 'owner-sheet.css'), 'h1 { color: #123456; }');
     await writeFile(join(folder, 'labels', 'document.hbs'), '<p>{{nothing.of.the.kind}}</p>');
   });
@@ -181,8 +181,8 @@ describe('a folder of templates', () => {
 describe('a template with a fault of syntax', () => {
   it('is named, be it a partial', async () => {
     const folder = await mkdtemp(join(tmpdir(), 'shuntbook-templates-'));
-    await mkdir(join(folder, 'partials'));
-    await writeFile(join(folder, 'partials', 'schedule.hbs'), '{{#if schedule}}<p>');
+    await mkdir(join(folder, 'contents'));
+    await writeFile(join(folder, 'contents', 'schedule.hbs'), '{{#if schedule}}<p>');
     const failure = await renderDocument('closeout-pack', hutPlan(), {
       ...context,
       templatesFolder: folder,
