@@ -4,7 +4,7 @@ import type { BatchOptions, BatchResult, ExitStatus, OpenItem, Progress } from '
 import { note } from '../model/message.js';
 import { COMMAND_MESSAGES } from '../model/messages/command.js';
 import { gapsText } from '../screen/gaps.js';
-import { APPENDICES, appendixOf } from '../model/appendices.js';
+import { APPENDIX_NAMES, appendixOf } from '../words/appendices.js';
 import { CREW_LANGUAGES, isCrewLanguage } from '../words/crew-language.js';
 import { isOwnerLanguage, OWNER_LANGUAGE_CODES } from '../words/languages.js';
 import { progressBar, progressLine } from '../screen/progress.js';
@@ -131,7 +131,7 @@ function appendicesOf(text: string | undefined): BatchOptions['appendices'] {
   return text.split(',').map((word) => {
     const found = appendixOf(word.trim());
     if (found !== undefined) return found;
-    const expected = `some of ${APPENDICES.join(', ')}, with commas between them`;
+    const expected = `some of ${APPENDIX_NAMES.join(', ')}, with commas between them`;
     throw new WrongCommandLine(note(COMMAND_MESSAGES.noSuchValue, { option: 'with', found: word, expected }));
   });
 }

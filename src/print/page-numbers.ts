@@ -64,7 +64,7 @@ const PIECE =
 
 /** The glyphs of a page number in the place of those of a mark: one after the other as those were. */
 function shownGlyphs(glyphs: string, all: readonly string[], page: number | undefined): string {
-  const wanted = [...(page === undefined ? '' : String(page))].map((digit) => all[Number(digit)] ?? '');
+  const wanted = Array.from(page === undefined ? '' : String(page), (digit) => all[Number(digit)] ?? '');
   if (wanted.length === 0) return '';
   // The advance after the first glyph; where the font's own is meant, glyphs stand in one string.
   const step = /Tj\n([-\d.]+ [-\d.]+ Td) /.exec(glyphs)?.[1];

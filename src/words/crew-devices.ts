@@ -36,6 +36,8 @@ function deviceText(
       return words.none;
     case 'overcurrent/circuit-will-do':
       return words.circuits;
+    case 'overcurrent/by-maker-of-turbine':
+      return words.byTurbine(sizeText(of));
     case 'overcurrent/array-below':
       return words.circuitAtMost(figure(of.amps ?? 0, 'A'));
     case 'overcurrent/by-supply-of-control': {

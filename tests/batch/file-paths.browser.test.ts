@@ -68,6 +68,7 @@ describe('what a run writes', () => {
         lists: [shop.lists, join(shop.lists, 'other', 'house.csv'), join(shop.folder, 'none.csv')],
         jobFacts: join(shop.lists, 'facts.csv'),
         photos: join(shop.folder, 'photos'),
+        appendices: ['trace'],
       }),
     );
     expect(result.jobs.map((j) => `${j.job} ${j.done}`)).toEqual(['A-1 printed', 'A-2 printed']);

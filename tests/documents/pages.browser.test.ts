@@ -216,9 +216,7 @@ describe('the closeout packs of the demo, read back', () => {
         .map(({ text }) => text)
         .join('\n');
       const [, rows = ''] = record.split('Initials\n');
-      const tags = rows
-        .split('\n')
-        .filter((line) => plan.protectors.some(({ tag }) => line.startsWith(`${tag}`)));
+      const tags = rows.split('\n').filter((line) => plan.protectors.some(({ tag }) => line.startsWith(tag)));
       expect(tags.length, job).toBeGreaterThanOrEqual(plan.protectors.length);
     }
   });

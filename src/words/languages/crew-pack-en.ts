@@ -118,6 +118,7 @@ export const CREW_PACK_EN: CrewPackWords = {
     straight: 'straight',
     byInstructions: 'by the part’s instructions',
     fillIn: 'size: ask the office',
+    byTurbine: (size) => `as the turbine’s maker says${size === '' ? '' : `, ${size}`}`,
     eachPort: 'one at each port',
   },
   lead: {

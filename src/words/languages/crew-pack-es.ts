@@ -125,6 +125,7 @@ export const CREW_PACK_ES: CrewPackWords = {
     straight: 'de tensión única',
     byInstructions: 'según las instrucciones de la pieza',
     fillIn: 'calibre: pregunte a la oficina',
+    byTurbine: (size) => `la que diga el fabricante de la turbina${size === '' ? '' : `, ${size}`}`,
     eachPort: 'una en cada puerto',
   },
   lead: {

@@ -154,6 +154,8 @@ export interface CrewPackWords {
     readonly straight: string;
     readonly byInstructions: string;
     readonly fillIn: string;
+    /** Of a turbine, by its maker; `` where the part sets no limit. */
+    readonly byTurbine: (size: string) => string;
     readonly eachPort: string;
   };
   readonly lead: {
