@@ -47,7 +47,7 @@ const ARRAY_GROUND_FAULT_2017 =
 const ARRAY_GROUND_FAULT_2020 =
   'an array over 30 V or 8 A has ground-fault protection, which opens the grounded conductor or takes the array out of service';
 const MAXIMUM_PV_VOLTAGE =
-  'DC circuits of PV systems: at most 600 V on one- and two-family dwellings, 1000 V on other buildings, 1500 V on the ground';
+  'DC circuits of PV systems: at most 600 V on one- and two-family dwellings, 1000 V on other buildings, 1500 V on the ground off any building';
 const COLD_VOLTAGE =
   'the highest voltage is the sum of the modules in series, corrected for the lowest expected ambient temperature by the coefficient of the module';
 const COLD_VOLTAGE_TABLE =

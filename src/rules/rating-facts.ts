@@ -28,8 +28,10 @@ export interface ArrayFacts {
   readonly technology: Fact<string> | undefined;
   readonly optimizers: boolean;
   readonly openCircuitVoltage: Fact<number> | undefined;
-  /** On the ground, off the building. */
-  readonly groundMounted: boolean;
+  /** On the ground, and its circuits are nowhere on or in a building. */
+  readonly offBuildings: boolean;
+  /** A building that its circuits are on or in is stated to be a dwelling. */
+  readonly atDwelling: boolean;
   /** Fields whose cell couldn't be understood: an item stands already. */
   readonly unreadable: ReadonlySet<string>;
 }

@@ -48,7 +48,7 @@ export interface Unit {
 export function unitOf(site: Site, equipment: SiteEquipment): Unit {
   const stated = equipment.facts.building_occupancy;
   const home = homeOf(site, equipment);
-  if (home && !isBuilding(site, home)) {
+  if (home && !isOnBuilding(site, home)) {
     // A meter pole or a yard holds nobody: what it feeds is where the job's occupancy is, unless the row says otherwise.
     const occupancy = stated ? { value: stated.value, byDefault: false } : site.occupancy;
     return { occupancy, otherBuilding: false, otherByDefault: false, occupancyOfJob: !stated };
@@ -74,8 +74,11 @@ export function suppliesOf(equipments: readonly SiteEquipment[]): Supplies {
   return { heads: new Map(), buildings: new Map(), service };
 }
 
-/** True where what its row calls a building has an inside: the head of the supply or something else there isn't outdoors. */
-function isBuilding(site: Site, head: SiteEquipment): boolean {
+/**
+ * True where what its row calls a building has an inside: the equipment itself or something else there isn't outdoors.
+ * @param head any equipment of the site
+ */
+export function isOnBuilding(site: Site, head: SiteEquipment): boolean {
   const { buildings } = site.supplies;
   let known = buildings.get(head);
   if (known === undefined) {

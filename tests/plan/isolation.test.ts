@@ -149,7 +149,8 @@ describe('what stays live', () => {
       [/^The turbine’s conductors here, whenever it turns.*only its shut and locked water.*true$/],
     ],
     ['MP:feeder', []],
-    ['CC:dc-in-1', []],
+    ['CC:dc-in-1', [/^Whenever the turbine turns, all between it and its.*locked short or brake.*false$/]],
+    ['CC2:dc-in-1', [/^Whenever the turbine turns, all between it and its.*locked water.*false$/]],
     ['GEN:output', []],
     ['GEN:terminals', []],
   ])('%s', (where, says) => {

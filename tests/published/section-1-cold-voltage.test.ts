@@ -114,15 +114,15 @@ describe('worked examples', () => {
 
 describe('limits on the DC side, NEC 690.7 (read)', () => {
   test('600 V on one- and two-family dwellings', () => {
-    expect(pvVoltageLimit({ occupancy: 'dwelling', groundMounted: false })).toBe(600);
+    expect(pvVoltageLimit({ occupancy: 'dwelling', offBuildings: false })).toBe(600);
   });
   test('1000 V on other buildings', () => {
-    expect(pvVoltageLimit({ occupancy: 'other', groundMounted: false })).toBe(1000);
-    expect(pvVoltageLimit({ occupancy: 'sleeping', groundMounted: false })).toBe(1000);
+    expect(pvVoltageLimit({ occupancy: 'other', offBuildings: false })).toBe(1000);
+    expect(pvVoltageLimit({ occupancy: 'sleeping', offBuildings: false })).toBe(1000);
   });
   test('1500 V ground-mounted', () => {
-    expect(pvVoltageLimit({ occupancy: 'dwelling', groundMounted: true })).toBe(1500);
-    expect(pvVoltageLimit({ occupancy: 'other', groundMounted: true })).toBe(1500);
+    expect(pvVoltageLimit({ occupancy: 'dwelling', offBuildings: true })).toBe(1500);
+    expect(pvVoltageLimit({ occupancy: 'other', offBuildings: true })).toBe(1500);
   });
 });
 

@@ -111,7 +111,8 @@ export function array(some: Partial<ArrayFacts> = {}): ArrayFacts {
     technology: undefined,
     optimizers: false,
     openCircuitVoltage: undefined,
-    groundMounted: false,
+    offBuildings: false,
+    atDwelling: false,
     unreadable: new Set(),
     ...some,
   };

@@ -8,6 +8,6 @@ test.each([
   ['dwelling', true, 1500],
   ['sleeping', true, 1500],
   ['other', true, 1500],
-] as const)('%s, on the ground %s: %d V', (occupancy, groundMounted, volts) => {
-  expect(pvVoltageLimit({ occupancy, groundMounted })).toBe(volts);
+] as const)('%s, off buildings %s: %d V', (occupancy, offBuildings, volts) => {
+  expect(pvVoltageLimit({ occupancy, offBuildings })).toBe(volts);
 });

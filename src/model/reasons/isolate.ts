@@ -60,6 +60,8 @@ interface LiveReasons {
   'live/array-conductors': None;
   /** Of a turbine, whatever disconnect is open. */
   'live/turbine-conductors': None;
+  /** At the far end of a turbine’s line: up to what was opened. */
+  'live/turbine-side': None;
   'live-who/utility': None;
   /** Ahead of the main disconnect. */
   'live-who/utility-first': None;

@@ -9,6 +9,7 @@ import { isNec } from '../../model/editions.js';
 import { pvVoltageLimit } from '../../rules/pv-limits.js';
 import { ARRAY_VOLTAGE_RULE, CLAMPING_RULE } from '../../rules/rulebook.js';
 import { ultimateSources } from '../../site/inputs.js';
+import { pvCircuitsOf } from '../../site/pv-circuits.js';
 import { calculation, type Calculated } from '../context/calculation.js';
 import { memo } from '../context/memo.js';
 import { reachWithstandOf, type ReachWithstand } from '../choose/reach-withstand.js';
@@ -76,8 +77,11 @@ function limitsOf(job: JobContext, { requirement, placement }: Selected): readon
     }
   }
   if (!isNec(basis.value)) return found;
-  const groundMounted = [...arrays].every((a) => a.facts.mounting?.value === 'ground');
-  const most = pvVoltageLimit({ occupancy: occupancy.value, groundMounted });
+  const circuits = [...arrays].map((one) => pvCircuitsOf(job.site, one));
+  const most = pvVoltageLimit({
+    occupancy: circuits.some(({ atDwelling }) => atDwelling) ? 'dwelling' : occupancy.value,
+    offBuildings: circuits.every(({ offBuildings }) => offBuildings),
+  });
   const source = reason('source/pv-limit', { basis: basis.value });
   const step = taken('Ulimit', subject('array-voltage/code-limit'), most, 'V', 'published', source);
   const title = reason('calculation/code-limit', { reached });

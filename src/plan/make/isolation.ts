@@ -159,11 +159,14 @@ function liveAt(ports: readonly SitePort[]): BoxIsolation['live'] {
 function liveFacts(port: SitePort, own: boolean): Parameters<typeof staysLive>[0] {
   const { cls, equipment } = port;
   const isDc = cls === 'dc-in' || (cls === 'output' && equipment.kind !== 'generator');
+  const sources = new Set(isDc ? ultimateSources(port).map(({ kind }) => kind) : []);
   return {
     port: cls,
     kind: equipment.kind,
     own,
     aheadOfMain: isAheadOfMain(equipment),
-    sun: isDc && ultimateSources(port).some(({ kind }) => kind === 'array'),
+    sun: sources.has('array'),
+    wind: sources.has('wind-turbine'),
+    water: sources.has('hydro-turbine'),
   };
 }

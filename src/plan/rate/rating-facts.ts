@@ -83,7 +83,7 @@ export function ratingFacts(job: JobContext, placement: Placement, port: SitePor
   const sources = port.cls === 'dc-in' || port.cls === 'output' ? ultimateSources(port) : [];
   const isDcSource = circuit === 'array' || circuit === 'turbine';
   const arraySources = isDcSource ? sources.filter((s) => s.kind === 'array') : [];
-  const arrays = arraySources.map(arrayFacts);
+  const arrays = arraySources.map((array) => arrayFacts(site, array));
   const isBus = port.cls === 'battery' || port.cls === 'dc-bus';
   const batteries = isBus ? batteriesOn(port).map(batteryFacts) : [];
   const isPower = current === 'ac' && circuit === 'power';

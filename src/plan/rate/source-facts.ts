@@ -1,8 +1,9 @@
-import type { SiteEquipment } from '../../model/site.js';
+import type { Site, SiteEquipment } from '../../model/site.js';
 import type { ArrayFacts, BatteryFacts, ConverterFacts, TurbineFacts } from '../../rules/rating-facts.js';
+import { pvCircuitsOf } from '../../site/pv-circuits.js';
 
 /** What the rating rules may know of an array. */
-export function arrayFacts(e: SiteEquipment): ArrayFacts {
+export function arrayFacts(site: Site, e: SiteEquipment): ArrayFacts {
   const { facts } = e;
   return {
     tag: e.tag,
@@ -15,7 +16,7 @@ export function arrayFacts(e: SiteEquipment): ArrayFacts {
     technology: facts.module_technology,
     optimizers: facts.optimizers?.value === true,
     openCircuitVoltage: facts.open_circuit_voltage,
-    groundMounted: facts.mounting?.value === 'ground',
+    ...pvCircuitsOf(site, e),
     unreadable: e.row.unreadable,
   };
 }

@@ -19,6 +19,10 @@ export interface LivePortFacts {
   readonly aheadOfMain: boolean;
   /** True where modules are among what feeds the port. */
   readonly sun: boolean;
+  /** True where a wind turbine is among what feeds the port. */
+  readonly wind: boolean;
+  /** True where a hydro turbine is among what feeds the port. */
+  readonly water: boolean;
 }
 
 const UTILITY = reason('live-who/utility');
@@ -39,18 +43,26 @@ const ARRAY_SIDE: StaysLive = { what: reason('live/array-side'), who: NO_SWITCH,
 const TURNING = reason('live/turbine-conductors');
 const WIND = reason('live-who/locked-rotor');
 const HYDRO = reason('live-who/shut-water');
+const TURBINE_SIDE = reason('live/turbine-side');
+const WIND_SIDE: StaysLive = { what: TURBINE_SIDE, who: WIND, here: false };
+const HYDRO_SIDE: StaysLive = { what: TURBINE_SIDE, who: HYDRO, here: false };
 
 /**
  * What no step of the isolation makes dead at a place: the utility's side of a service, a battery up to its first device, in daylight
- * all between the modules and the opened disconnect, a turbine's own conductors whenever it turns.
+ * all between the modules and the opened disconnect, a turbine's own conductors whenever it turns, and its line up to the opened
+ * disconnect at the other end too.
  * Source: common practice, no source.
  */
-export function staysLive({ port, kind, own, aheadOfMain, sun }: LivePortFacts): readonly StaysLive[] {
+export function staysLive(facts: LivePortFacts): readonly StaysLive[] {
+  const { port, kind, own, aheadOfMain, sun, wind, water } = facts;
   if (port === 'service') return [own && aheadOfMain ? AHEAD : LINE_SIDE];
   if (kind === 'battery' || kind === 'ac-battery') return [BATTERY];
   if (port === 'output' && (kind === 'wind-turbine' || kind === 'hydro-turbine')) {
     return [{ what: TURNING, who: kind === 'wind-turbine' ? WIND : HYDRO, here: own }];
   }
-  if (!sun) return [];
-  return [own && port === 'output' ? ARRAY : ARRAY_SIDE];
+  return [
+    ...(sun ? [own && port === 'output' ? ARRAY : ARRAY_SIDE] : []),
+    ...(wind ? [WIND_SIDE] : []),
+    ...(water ? [HYDRO_SIDE] : []),
+  ];
 }

@@ -228,7 +228,10 @@ function checkLimits(f: Facts, array: ArrayFacts, reached: number, notes: Placed
     notes.push(about(RATE_MESSAGES.aboveConverter, p, array.tag, field));
   }
   if (!isNec(f.basis)) return;
-  const most = pvVoltageLimit({ occupancy: f.occupancy, groundMounted: array.groundMounted });
+  const most = pvVoltageLimit({
+    occupancy: array.atDwelling ? 'dwelling' : f.occupancy,
+    offBuildings: array.offBuildings,
+  });
   if (reached > most)
     notes.push(about(RATE_MESSAGES.aboveLimit, { ...found, most: volts(most) }, array.tag, field));
 }

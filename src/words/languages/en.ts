@@ -211,6 +211,7 @@ export const en: OwnerStrings = {
       'live/array-side': 'in daylight, all between the modules and their disconnect',
       'live/array-conductors': 'in daylight, the wires in this box',
       'live/turbine-conductors': 'the turbine wires, whenever it turns',
+      'live/turbine-side': 'whenever the turbine turns, all between it and its disconnect',
     },
     liveElse: 'other parts of this box',
     sourcesUnknown: 'Not all sources are known. Find them first.',

@@ -231,6 +231,7 @@ export const es: OwnerStrings = {
       'live/array-side': 'con sol, todo entre los módulos y su seccionador',
       'live/array-conductors': 'con sol, los cables de esta caja',
       'live/turbine-conductors': 'los cables de la turbina, siempre que gira',
+      'live/turbine-side': 'siempre que gira la turbina, todo entre ella y su seccionador',
     },
     liveElse: 'otras partes de esta caja',
     sourcesUnknown: 'No se conocen todas las fuentes. Búsquelas primero.',

@@ -178,5 +178,6 @@ export const LIVE_CODES = [
   'live/array-side',
   'live/array-conductors',
   'live/turbine-conductors',
+  'live/turbine-side',
 ] as const;
 export type LiveCode = (typeof LIVE_CODES)[number];

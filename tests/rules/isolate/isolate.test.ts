@@ -206,6 +206,8 @@ describe('what stays live', () => {
     own: true,
     aheadOfMain: false,
     sun: false,
+    wind: false,
+    water: false,
     ...some,
   });
 
@@ -233,6 +235,27 @@ describe('what stays live', () => {
     ],
     [{ port: 'output', kind: 'hydro-turbine' }, 'live/turbine-conductors live-who/shut-water true'],
     [{ port: 'terminals', kind: 'wind-turbine' }, ''],
+    // The far end of a turbine's line: live up to what was opened, whenever it turns.
+    [
+      { port: 'dc-in', kind: 'charge-controller', wind: true },
+      'live/turbine-side live-who/locked-rotor false',
+    ],
+    [
+      { port: 'dc-in', kind: 'grid-tie-inverter', water: true },
+      'live/turbine-side live-who/shut-water false',
+    ],
+    [
+      { port: 'dc-in', kind: 'charge-controller', wind: true, water: true },
+      'live/turbine-side live-who/locked-rotor false; live/turbine-side live-who/shut-water false',
+    ],
+    [
+      { port: 'output', kind: 'combiner', sun: true, wind: true },
+      'live/array-conductors live-who/nobody-array true; live/turbine-side live-who/locked-rotor false',
+    ],
+    [
+      { port: 'output', kind: 'wind-turbine', wind: true },
+      'live/turbine-conductors live-who/locked-rotor true',
+    ],
     [{ port: 'output', kind: 'generator' }, ''],
     [{ port: 'battery', kind: 'inverter-charger' }, ''],
     [{ aheadOfMain: true }, ''],

@@ -476,20 +476,20 @@ export const table = ratingTable(import.meta.url, arrayVoltage, [
       ['other', false, 1000],
       ['dwelling', true, 1500],
     ] as const
-  ).flatMap(([occupancy, groundMounted, most]) => [
+  ).flatMap(([occupancy, offBuildings, most]) => [
     {
-      name: `nec, ${occupancy}, ${groundMounted ? 'on the ground' : 'on the building'}: ${most} V itself is allowed (NEC 690.7)`,
+      name: `nec, ${occupancy}, ${offBuildings ? 'off buildings' : 'on a building'}: ${most} V itself is allowed (NEC 690.7)`,
       given: {
         occupancy,
-        arrays: [string({ groundMounted, openCircuitVoltage: stated(most) })],
+        arrays: [string({ offBuildings, openCircuitVoltage: stated(most) })],
       },
       asks: most,
     },
     {
-      name: `nec, ${occupancy}, ${groundMounted ? 'on the ground' : 'on the building'}: above ${most} V is a conflict (NEC 690.7)`,
+      name: `nec, ${occupancy}, ${offBuildings ? 'off buildings' : 'on a building'}: above ${most} V is a conflict (NEC 690.7)`,
       given: {
         occupancy,
-        arrays: [string({ groundMounted, openCircuitVoltage: stated(most + 1) })],
+        arrays: [string({ offBuildings, openCircuitVoltage: stated(most + 1) })],
       },
       asks: most + 1,
       notes: [

@@ -83,6 +83,7 @@ export const ISOLATE: Sayings<IsolateReasons> = {
   'live/array-conductors': () => 'In daylight, the conductors here themselves, up to the opened disconnect',
   'live/turbine-conductors': () =>
     'The turbine’s conductors here, whenever it turns, whatever disconnect is open',
+  'live/turbine-side': () => 'Whenever the turbine turns, all between it and its opened disconnect',
   'live-who/utility-first': () =>
     'the utility makes the service dead first and the crew proves it; until then do not connect',
   'live-who/utility': () => 'only the utility can make it dead',
