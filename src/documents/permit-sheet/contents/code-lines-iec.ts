@@ -2,7 +2,13 @@ import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { plain } from '../../../words/figures.js';
 import { lengthUnitOf, longestLead, paperLength } from '../../../words/lengths.js';
 import { channelsInShort } from '../../../words/protector-short.js';
-import { dischargeHeld, leadsHeld, levelHeld, shortCircuitHeld, voltageHeld } from '../../parts/contents/code-figures.js';
+import {
+  dischargeHeld,
+  leadsHeld,
+  levelHeld,
+  shortCircuitHeld,
+  voltageHeld,
+} from '../../parts/contents/code-figures.js';
 import type { CodeLine } from './code-line.js';
 
 /** The DC runs against the critical length. */
