@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
 import type { DocumentContext } from '../parts/context.js';
-import type { Sheet } from '../parts/css.js';
 import type { PlacementSheet } from '../drawing/placement.js';
 import {
   calculationView,
@@ -13,7 +12,7 @@ import {
 import { CautionSchema, siteCautions } from '../parts/cautions.js';
 import { changeTexts } from './changes.js';
 import { CheckListSchema, checkLists, RecordSchema, records } from './checks.js';
-import { isolationViews, IsolationViewSchema } from './isolation-view.js';
+import { isolationView, IsolationViewSchema } from './isolation-view.js';
 import { JobViewSchema, jobView } from '../parts/job.js';
 import { DEFERENCE, limitTexts } from '../parts/limits.js';
 import {
@@ -27,10 +26,8 @@ import { placementView, PlacementViewSchema } from '../parts/placement.js';
 import { SettledViewSchema, settledViews } from '../parts/settled.js';
 import { ScheduleRowSchema, scheduleRows } from '../parts/schedule.js';
 import { NotPlacedViewSchema, notPlacedViews, SiteViewSchema, siteView } from '../parts/site.js';
-import { outsideTexts } from './readings-view.js';
 import { SourceViewSchema, sourceViews } from '../parts/sources.js';
-import { WiringNoteSchema } from './wiring-note-view.js';
-import { wiringNotes } from './wiring-note.js';
+import { WiringNoteSchema, type WiringNote } from './wiring-note-view.js';
 
 export const CloseoutPackSchema = z.object({
   language: z.literal('en'),
@@ -41,15 +38,16 @@ export const CloseoutPackSchema = z.object({
   /** Absent before the first pack. */
   changes: z.object({ lines: z.array(z.string()) }).nullable(),
   cautions: z.array(CautionSchema).describe('Safety messages after ANSI Z535.6 that fit the site'),
-  isolation: z
-    .array(IsolationViewSchema)
-    .describe('How each part of the site is made dead, step by step, and live again'),
-  outside: z.array(z.string()).describe('What readings outside their figures may mean'),
+  isolation: IsolationViewSchema.describe(
+    'How the site is made dead, step by step, and live again, with its log',
+  ),
   deference: z.string().describe('The sentence that defers to local code, authority and licensed practice'),
   schedule: z.array(ScheduleRowSchema).describe('One line a housing'),
   orders: z.array(z.object({ part: z.string(), quantity: z.number().int() })).describe('Parts to order'),
   placement: PlacementViewSchema.describe('The placement drawing: its sheets, its symbol and its legend'),
-  notes: z.array(WiringNoteSchema).describe('One wiring note a housing'),
+  notes: z
+    .array(WiringNoteSchema)
+    .describe('A page of the wiring notes each: kinds of places that are wired alike'),
   calculations: z
     .array(CalculationViewSchema)
     .describe('Each calculation once, with the protectors that share it'),
@@ -77,7 +75,7 @@ export type CloseoutPackView = z.infer<typeof CloseoutPackSchema>;
 export function closeoutPackView(
   plan: Plan,
   context: DocumentContext,
-  paper: Sheet,
+  notes: readonly WiringNote[],
   sheets: readonly PlacementSheet[],
   style: string,
 ): CloseoutPackView {
@@ -90,13 +88,12 @@ export function closeoutPackView(
     blocking: blockingItems(plan),
     changes: previous === undefined ? null : { lines: changeTexts(previous, plan) },
     cautions: siteCautions(plan),
-    isolation: isolationViews(plan),
-    outside: outsideTexts(plan),
+    isolation: isolationView(plan, 'en'),
     deference: DEFERENCE,
     schedule: scheduleRows(plan),
     orders: plan.orders.map((o) => ({ ...o })),
     placement: placementView(plan, sheets),
-    notes: wiringNotes(plan, context.settings, paper),
+    notes: [...notes],
     calculations: calculationViews(plan),
     leftOut: leftOutParts(plan),
     siteCalculations: plan.siteCalculations.map((c) => calculationView(c)),

@@ -38,12 +38,24 @@ export function shippedTemplate(relative: string): string {
   return source(undefined, relative);
 }
 
-function partialNames(folder: string | undefined): string[] {
-  const folders = [SHIPPED_TEMPLATES, ...(folder === undefined ? [] : [folder])].map((f) =>
-    path.join(f, 'partials'),
-  );
-  const names = folders.filter((f) => existsSync(f)).flatMap((f) => readdirSync(f));
-  return [...new Set(names.filter((n) => n.endsWith('.hbs')))].sort();
+/** Folders whose templates stand in others: `partials/head.hbs` as `head`, `closeout-pack/note.hbs` as `closeout-pack/note`. */
+const PIECES: readonly (readonly [folder: string, prefix: string])[] = [
+  ['partials', ''],
+  ['closeout-pack', 'closeout-pack/'],
+];
+
+/** The pieces that templates are made of, by name, each with its path. */
+function partialNames(folder: string | undefined): ReadonlyMap<string, string> {
+  const found = new Map<string, string>();
+  for (const top of [SHIPPED_TEMPLATES, ...(folder === undefined ? [] : [folder])]) {
+    for (const [within, prefix] of PIECES) {
+      const all = path.join(top, within);
+      const files = existsSync(all) ? readdirSync(all).sort() : [];
+      for (const file of files.filter((name) => name.endsWith('.hbs') && name !== 'document.hbs'))
+        found.set(`${prefix}${file.slice(0, -'.hbs'.length)}`, `${within}/${file}`);
+    }
+  }
+  return found;
 }
 
 async function load(folder: string | undefined): Promise<Templates> {
@@ -60,9 +72,7 @@ async function load(folder: string | undefined): Promise<Templates> {
       throw templateFailure(relative, error);
     }
   };
-  for (const name of partialNames(folder)) {
-    engine.registerPartial(name.replace(/\.hbs$/, ''), compile(`partials/${name}`));
-  }
+  for (const [name, relative] of partialNames(folder)) engine.registerPartial(name, compile(relative));
   const compiled = new Map<string, TemplateDelegate>();
   const styles = new Map<string, string>();
   return {
