@@ -1,67 +1,119 @@
 import { z } from 'zod';
-import type { Plan, PlannedProtector } from '../../model/plan.js';
-import type { IsolationStep } from '../../model/planned-isolation.js';
-import { list } from '../../words/figures.js';
-import { say } from '../../words/reasons/say.js';
+import type { IsolationPart, IsolationStep } from '../../model/planned-isolation.js';
+import type { Plan } from '../../model/plan.js';
+import { crewNoteWords, crewSay } from '../../words/crew-notes.js';
+import type { CrewNoteWords } from '../../words/languages/crew-note-words.js';
+import type { CrewLanguage } from '../../words/crew-language.js';
+import { equipmentOf } from '../parts/site-index.js';
+import { asPrinted, printedNumbers } from './isolation-steps.js';
+import { outsideMeanings } from './note-readings.js';
+import { tagsName } from './note-names.js';
 
-const StepRowSchema = z.object({ number: z.string(), does: z.string(), tags: z.string() });
-type StepRow = z.infer<typeof StepRowSchema>;
+/** What is done at one place; the number and the deed stand in the first row of theirs, over the rows below. */
+const RowSchema = z.object({
+  /** `` in the further rows of a step. */
+  number: z.string(),
+  steps: z.number().int(),
+  /** `` in the further rows of a deed. */
+  does: z.string(),
+  places: z.number().int(),
+  where: z.string(),
+});
 
 export const IsolationViewSchema = z.object({
   heading: z.string(),
-  /** `` where every source is on the list. */
-  unknown: z.string(),
-  steps: z.array(StepRowSchema),
-  back: z.array(StepRowSchema),
+  /** Where nothing is isolated; else ``. */
+  none: z.string(),
+  word: z.string(),
+  danger: z.string(),
+  heads: z.object({
+    dead: z.string(),
+    back: z.string(),
+    step: z.string(),
+    undoes: z.string(),
+    does: z.string(),
+    where: z.string(),
+    lock: z.string(),
+    by: z.string(),
+    time: z.string(),
+    testedDead: z.string(),
+  }),
+  parts: z.array(
+    z.object({
+      /** `` where the site is one part. */
+      heading: z.string(),
+      /** `` where every source is on the list. */
+      unknown: z.string(),
+      unknownWhat: z.string(),
+      steps: z.array(RowSchema),
+      back: z.array(RowSchema),
+    }),
+  ),
+  outsideHeading: z.string(),
+  /** What readings outside their figures may mean. */
+  outside: z.array(z.string()),
 });
+export type IsolationView = z.infer<typeof IsolationViewSchema>;
+type Row = z.infer<typeof RowSchema>;
 
-export const BoxIsolationViewSchema = z.object({
-  unknown: z.boolean(),
-  /** What stays live in the protector's own conductors, said before any step. */
-  first: z.array(z.string()),
-  steps: z.string(),
-  /** What else stays live, each with who can make it dead. */
-  live: z.array(z.string()),
-});
-
-/** How each part of the site is made dead and live again. */
-export function isolationViews({ isolation: { parts } }: Plan): z.infer<typeof IsolationViewSchema>[] {
-  return parts.map(({ number, unknown, steps, back }) => ({
-    heading: parts.length === 1 ? 'Isolation, in order' : `Isolation, in order: part ${number} of the site`,
-    unknown: unknown.length === 0 ? '' : `The list does not say what feeds ${list(unknown)}.`,
-    steps: steps.flatMap(stepRows),
-    back: back.flatMap(stepRows),
-  }));
+/** Devices by the place that they are at: `Plant room: CC-1 to CC-5`. */
+function places(plan: Plan, tags: readonly string[], words: CrewNoteWords): string[] {
+  if (tags.length === 0) return [''];
+  const byPlace = new Map<string, string[]>();
+  for (const tag of tags) {
+    const place = equipmentOf(plan, tag)?.place ?? '';
+    const there = byPlace.get(place);
+    if (there) there.push(tag);
+    else byPlace.set(place, [tag]);
+  }
+  return [...byPlace].map(
+    ([place, there]) => `${tagsName(there, words)}${place === '' ? '' : ` · ${place}`}`,
+  );
 }
 
-/** One row a thing to do, each with the number of its step, since a row is read by itself. */
-function stepRows({ number, acts }: IsolationStep): StepRow[] {
-  return acts.map(({ does, tags }) => ({
-    number: String(number),
-    does: say(does),
-    tags: tags.length === 0 ? 'all of them' : tags.join(', '),
-  }));
-}
-
-/** Which of the steps a housing needs, and what stays live there. */
-export function boxIsolationView(
-  { wiring: { isolation } }: PlannedProtector,
+function rowsOf(
   plan: Plan,
-): z.infer<typeof BoxIsolationViewSchema> {
-  const { part, steps, live, unknown } = isolation;
-  const ofPart = plan.isolation.parts.length > 1 ? `, part ${part ?? ''}` : '';
-  const each = list(steps.map(String));
-  return {
-    unknown: unknown || part === null,
-    steps:
-      steps.length === 0
-        ? 'No step is known: find every source before you start.'
-        : `Steps ${each} of section 1${ofPart}, in this order.`,
-    first: liveTexts(live.filter(({ here }) => here)),
-    live: liveTexts(live.filter(({ here }) => !here)),
-  };
+  part: IsolationPart,
+  steps: readonly IsolationStep[],
+  words: CrewNoteWords,
+): Row[] {
+  const printed = printedNumbers(part);
+  return steps.flatMap(({ number, acts }) => {
+    const rows = acts.flatMap(({ does, tags }) => {
+      const at = places(plan, tags, words);
+      const said = crewSay(asPrinted(does, printed), words.language);
+      return at.map((where, index) => ({ does: index === 0 ? said : '', places: at.length, where }));
+    });
+    const name = String(printed.get(number) ?? '');
+    return rows.map((row, index) => ({ number: index === 0 ? name : '', steps: rows.length, ...row }));
+  });
 }
 
-function liveTexts(live: PlannedProtector['wiring']['isolation']['live']): string[] {
-  return live.map(({ what, who }) => `${say(what)}: ${say(who)}.`);
+/**
+ * How each part of the site is made dead, place by place, with a log beside it, and live again.
+ * @param language of the crew
+ */
+export function isolationView(plan: Plan, language: CrewLanguage): IsolationView {
+  const words = crewNoteWords(language);
+  const { parts } = plan.isolation;
+  const { heading, partHeading, none, danger, outsideHeading, dead, back, step, does, where } =
+    words.isolation;
+  const { lock, by, time, testedDead, undoes, unknown } = words.isolation;
+  const outside = outsideMeanings(plan.protectors, words);
+  return {
+    heading,
+    none: parts.length === 0 ? none : '',
+    word: words.words.danger,
+    danger,
+    heads: { dead, back, step, undoes, does, where, lock, by, time, testedDead },
+    parts: parts.map((part) => ({
+      heading: parts.length === 1 ? '' : partHeading(String(part.number)),
+      unknown: part.unknown.length === 0 ? '' : words.sourcesUnknown,
+      unknownWhat: part.unknown.length === 0 ? '' : unknown(tagsName(part.unknown, words)),
+      steps: rowsOf(plan, part, part.steps, words),
+      back: rowsOf(plan, part, part.back, words),
+    })),
+    outsideHeading: outside.length === 0 ? '' : outsideHeading,
+    outside,
+  };
 }

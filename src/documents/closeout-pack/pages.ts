@@ -14,6 +14,9 @@ const MILLIMETRES_A_POINT = 25.4 / 72;
 /** Drawings are set in 10 pt; on paper that nobody submits 8.5 pt are enough. */
 const SCALE = 0.851;
 
+/** A wiring note is read at arm's length: its type is large, and its page full; points. */
+const NOTE_MARGIN = { top: 36, right: 32, bottom: 34 } as const;
+
 /** Above the drawing, its heading; mm. The style takes its height from here. */
 const HEAD = 8;
 
@@ -45,7 +48,7 @@ function pagesOf({ paper }: Prepared, { sections }: CrewPackWords, view: Closeou
     section('', sections.cover),
     section('drawing', sections.drawing, true),
     section('isolation', sections.isolation),
-    ...view.notes.map(({ id, tag }) => section(id, `${sections.notes} · ${tag}`)),
+    ...view.notes.map(({ id, tags }) => ({ ...section(id, `${sections.notes} · ${tags}`), margin: NOTE_MARGIN })),
     section('record', sections.record),
     section('calculations', sections.calculations),
     section('photos', sections.photos),
@@ -62,7 +65,7 @@ export async function closeoutPack(given: Prepared): Promise<RenderedDocument> {
   const room = roomFor(paper);
   const family = isNec(plan.basis) ? 'ieee-315' : 'iec-60617';
   const drawing = { ...(await oneLine(plan, { first: room, next: room }, family)), scale: SCALE };
-  const bare = closeoutPackView(plan, context, words, paper, drawing, '');
+  const bare = closeoutPackView(plan, context, words, drawing, '');
   const rules = [
     `:root { --drawing-head: ${HEAD}mm; }`,
     pageRules(pagesOf(given, words, bare), marginsOf(given, words.document, words)),
@@ -77,6 +80,7 @@ export async function closeoutPack(given: Prepared): Promise<RenderedDocument> {
     'kit-safety',
     'safety',
     'closeout-pack',
+    'pack-notes',
   ];
   const view = checkedView('closeout-pack', CloseoutPackSchema, {
     ...bare,

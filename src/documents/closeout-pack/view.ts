@@ -8,7 +8,6 @@ import { assumptionRows, AssumptionsSchema } from '../parts/contents/assumptions
 import { calculationSummary, CalculationSummarySchema } from '../parts/contents/calculations.js';
 import { permitSchedule, PermitScheduleSchema } from '../parts/contents/schedule.js';
 import type { DocumentContext } from '../parts/context.js';
-import type { Sheet } from '../parts/css.js';
 import { limitTexts } from '../parts/limits.js';
 import { packAppendixView, PackAppendixSchema } from './appendix-view.js';
 import { changeTexts } from './changes.js';
@@ -16,7 +15,7 @@ import { ChecksSchema, checksView } from './checks.js';
 import { ContentsSchema, contentsView } from './contents.js';
 import { CoverSchema, coverView } from './cover-view.js';
 import { FetchSchema, fetchView } from './fetch-view.js';
-import { isolationViews, IsolationViewSchema } from './isolation-view.js';
+import { isolationView, IsolationViewSchema } from './isolation-view.js';
 import { PhotoSchema, photoViews } from './photos.js';
 import { RecordSchema, recordView, SignOffSchema, signOffView } from './record.js';
 import { WiringNoteSchema } from './wiring-note-view.js';
@@ -41,10 +40,12 @@ export const CloseoutPackSchema = z.object({
     .describe('Sheets of the one-line drawing; width as it is printed, mm'),
   legend: LegendSchema.describe('The symbols that the drawing uses'),
   schedule: PermitScheduleSchema.describe('One row for each housing, or for those that are alike'),
-  isolation: z
-    .array(IsolationViewSchema)
-    .describe('How each part of the site is made dead, step by step, and live again'),
-  notes: z.array(WiringNoteSchema).describe('One wiring note a housing'),
+  isolation: IsolationViewSchema.describe(
+    'How the site is made dead, step by step, and live again, with its log',
+  ),
+  notes: z
+    .array(WiringNoteSchema)
+    .describe('A page of the wiring notes each: kinds of places that are wired alike'),
   checks: ChecksSchema.describe('The checks of the installer, protector by check'),
   record: RecordSchema.describe('The commissioning record, a row a protector'),
   signOff: SignOffSchema.describe('Who signs'),
@@ -76,7 +77,6 @@ export function closeoutPackView(
   plan: Plan,
   context: DocumentContext,
   words: CrewPackWords,
-  paper: Sheet,
   drawing: OneLine & { readonly scale: number },
   style: string,
 ): CloseoutPackView {
@@ -84,14 +84,14 @@ export function closeoutPackView(
   const { sections } = words;
   const photos = photoViews(plan, context.photos ?? []);
   const appendix = packAppendixView(plan, context);
-  const notes = wiringNotes(plan, context.settings, paper);
+  const notes = wiringNotes(plan, context.settings, words.language);
   const contents: (readonly [id: string, name: string])[] = [
     ['drawing', sections.drawing],
     ...(plan.protectors.length === 0
       ? []
       : [
           ['isolation', sections.isolation] as const,
-          ...notes.map(({ id, tag }) => [id, `${sections.notes}: ${tag}`] as const),
+          ...notes.map(({ id, tags }) => [id, `${sections.notes}: ${tags}`] as const),
         ]),
     ...lastSections(appendix, photos).map((id) => [id, sections[id]] as const),
   ];
@@ -116,7 +116,7 @@ export function closeoutPackView(
     drawings: drawing.sheets.map(({ svg, width }) => ({ svg, width: width * drawing.scale })),
     legend: [...drawing.legend],
     schedule: permitSchedule(plan, { narrow: true }),
-    isolation: isolationViews(plan),
+    isolation: isolationView(plan, words.language),
     notes,
     checks: checksView(plan, words),
     record: recordView(plan, words),

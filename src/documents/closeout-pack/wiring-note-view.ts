@@ -1,72 +1,66 @@
 import { z } from 'zod';
 import { SvgSchema } from '../drawing/svg.js';
-import { BoxIsolationViewSchema } from './isolation-view.js';
-import { ReadingRowSchema } from './readings-view.js';
-import { CautionSchema } from '../parts/cautions.js';
+import { NoteDangerSchema } from './note-danger.js';
+import { NoteReadingSchema } from './note-readings.js';
+import { NoteStepSchema } from './note-steps.js';
 
-/** How closely a wiring note is set, so that it keeps to a page of its own: a class of its style. */
-export const NoteDensitySchema = z.enum(['usual', 'dense', 'densest']);
-export type NoteDensity = z.infer<typeof NoteDensitySchema>;
-
-export const LightRowSchema = z.object({
-  /** `1`, or `1, 2, 3` where several channels show the same for the same reason. */
-  channel: z.string(),
-  conductor: z.string(),
-  state: z.string(),
-  shows: z.string(),
-  because: z.string(),
+const NoteRowSchema = z.object({
+  tag: z.string(),
+  place: z.string(),
+  protects: z.string(),
+  /** What it is measured on; `` where a step says it for all rows. */
+  source: z.string(),
+  /** As the list has it; else it is written in. */
+  serial: z.string(),
+  /** A box in the row for each column of volts found. */
+  boxes: z.array(z.literal('')),
+  /** The points that volts are found at, each with a box in a line of its own below; none where they have columns, or none here. */
+  probes: z.array(z.string()),
 });
 
+/** A page of a wiring note: a picture with its steps and up to four tags, or further tags of the same kind. */
 export const WiringNoteSchema = z.object({
   id: z.string(),
-  /** True for the first note, which carries the heading of the section. */
-  first: z.boolean(),
-  density: NoteDensitySchema,
-  tag: z.string(),
-  housingDrawing: SvgSchema,
+  /** The heading of the section, on the first page; else ``. */
+  heading: z.string(),
+  /** All tags of the page: `P-3 to P-6`. */
+  tags: z.string(),
   part: z.string(),
-  description: z.string(),
-  housing: z.string(),
-  place: z.string(),
-  position: z.string(),
-  protects: z.string(),
-  ports: z.string(),
+  /** `120/240 V, solidly grounded`. */
   system: z.string(),
-  grounding: z.string(),
-  strength: z.string(),
-  reasons: z.array(z.string()),
-  twoSupplies: z.boolean(),
-  cautions: z.array(CautionSchema),
-  isolation: BoxIsolationViewSchema,
-  channels: z.array(
-    z.object({
-      channel: z.number().int(),
-      conductor: z.string(),
-      colour: z.string(),
-      to: z.string(),
-    }),
-  ),
-  /** Why nothing is opened or measured here; empty: it may be. */
-  doNotOpen: z.string(),
-  /** What is on and what is off while the readings are taken. */
-  measuredState: z.string(),
-  readings: z.array(ReadingRowSchema),
+  danger: NoteDangerSchema,
+  /** `` on a page of further tags. */
+  picture: z.union([SvgSchema, z.literal('')]),
+  /** On a page of further tags: whose picture it is, and the figures once more. */
+  continued: z.array(z.string()),
+  /** With what, in what clothing and on what it is measured. */
+  conditions: z.array(z.string()),
+  /** Heads of the tables' columns. */
+  heads: z.object({
+    tag: z.string(),
+    measure: z.string(),
+    expect: z.string(),
+    stop: z.string(),
+    /** `` where each row of the tags has boxes of its own. */
+    found: z.string(),
+    place: z.string(),
+    protects: z.string(),
+    source: z.string(),
+    torque: z.string(),
+    lead: z.string(),
+    serial: z.string(),
+    /** Columns of volts found, by the points of their probes. */
+    points: z.array(z.string()),
+    columns: z.number().int(),
+    foundInRow: z.string(),
+    hasTags: z.boolean(),
+  }),
+  readings: z.array(NoteReadingSchema),
+  readingColumns: z.number().int(),
   /** How a ground fault shows, and when a reading is due again. */
   watch: z.array(z.string()),
-  meter: z.string(),
-  clothing: z.string(),
-  groundTo: z.string(),
-  /** Two facts a row; the second is null in an odd last row. */
-  leads: z.array(
-    z.object({
-      what: z.string(),
-      value: z.string(),
-      second: z.object({ what: z.string(), value: z.string() }).nullable(),
-    }),
-  ),
-  notes: z.array(z.string()),
-  unprotected: z.array(z.object({ conductor: z.string(), because: z.string() })),
-  lights: z.array(LightRowSchema),
-  indicator: z.string(),
+  rows: z.array(NoteRowSchema),
+  /** By their order, from 1; none on a page of further tags. */
+  steps: z.array(NoteStepSchema),
 });
 export type WiringNote = z.infer<typeof WiringNoteSchema>;

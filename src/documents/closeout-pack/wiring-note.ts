@@ -1,174 +1,131 @@
-import { channelText, conductorText } from '../../words/conductors.js';
-import { deviceToFit, devicesText, smallestLeadsText } from '../../words/overcurrent.js';
-import { BY_INSTRUCTIONS, systemText } from '../../words/protectors.js';
-import { reasonKey } from '../../model/reason.js';
-import { say } from '../../words/reasons/say.js';
-import type { z } from 'zod';
-import type { Plan, PlannedChannel, PlannedProtector } from '../../model/plan.js';
-import type { Settings } from '../../model/settings.js';
 import { isNec } from '../../model/editions.js';
-import type { Basis } from '../../model/editions.js';
-import type { Sheet } from '../parts/css.js';
-import { housingDrawing } from '../drawing/housing.js';
-import { leadLength, leadLimitText } from '../../words/lengths.js';
-import { notKnown, plainNumber } from '../parts/figures.js';
-import { boxCautions } from '../parts/cautions.js';
-import { boxIsolationView } from './isolation-view.js';
-import { measuringView } from './readings-view.js';
-import { flagWords } from '../parts/flag.js';
-import { noteDensity } from './note-height.js';
-import type { LightRowSchema, WiringNote } from './wiring-note-view.js';
-import { groundingHow } from '../parts/grounding-how.js';
-import { groundingText, partText, placeText, portsText } from '../parts/schedule.js';
+import type { Plan, PlannedProtector } from '../../model/plan.js';
+import type { Settings } from '../../model/settings.js';
+import { crewSay, crewNoteWords } from '../../words/crew-notes.js';
+import type { CrewNoteWords } from '../../words/languages/crew-note-words.js';
+import type { CrewLanguage } from '../../words/crew-language.js';
+import { lengthUnitOf, longestLead } from '../../words/lengths.js';
+import { unparted } from '../../words/unparted.js';
+import { noteDanger } from './note-danger.js';
+import { noteDevice } from './note-device.js';
+import { noteKinds, pagesOfKind, type NoteKind } from './note-kinds.js';
+import { partName, placeName, placeTag, protectsName, systemName, tagsName } from './note-names.js';
+import { notePicture, type PictureOf } from './note-picture.js';
+import { noteReadings, watchTexts } from './note-readings.js';
+import { isShared, measuredOn, noteSteps, sourcesOf } from './note-steps.js';
+import type { WiringNote } from './wiring-note-view.js';
+
+const tagsOf = (page: NoteKind): string[] => page.flatMap((picture) => picture.map(({ tag }) => tag));
+
+/** Points of probes that still have a column each beside the tags. */
+const COLUMNS = 4;
+
+function headsOf(
+  page: NoteKind,
+  readings: WiringNote['readings'],
+  points: readonly string[],
+  { table }: CrewNoteWords,
+): WiringNote['heads'] {
+  const { tag, measure, expect, stop, place, protects, torque, lead, serial } = table;
+  const source = isShared(page) ? '' : table.source;
+  return {
+    ...{ tag, measure, expect, stop, place, protects, torque, lead, serial, source },
+    found: page.length > 1 ? '' : table.found,
+    foundInRow: table.found,
+    points: [...points],
+    columns: 6 + points.length + (source === '' ? 0 : 1),
+    hasTags: readings.some(({ tags }) => tags !== ''),
+  };
+}
+
+/** The points that volts are found at, where each row of the tags has boxes of its own. */
+function pointsOf(page: NoteKind, words: CrewNoteWords): string[] {
+  if (page.length === 1) return [];
+  return noteReadings([page[0]], words).flatMap(({ probes }) => probes.map(({ full }) => full));
+}
+
+/** A row for each tag; of two housings of one place the first has the boxes for volts. */
+function rowsOf(
+  plan: Plan,
+  page: NoteKind,
+  points: readonly string[],
+  words: CrewNoteWords,
+): WiringNote['rows'] {
+  const isColumns = points.length <= COLUMNS;
+  return page.flatMap((picture) =>
+    picture.map((one, index) => ({
+      tag: one.tag,
+      place: placeName(one, words),
+      protects: page.length > 1 ? placeTag(page, one, words) : protectsName(plan, one, words),
+      source: isShared(page) ? '' : sourcesOf(one).join(', '),
+      serial: one.serial,
+      boxes: isColumns ? points.map(() => '' as const) : [],
+      probes: isColumns || index > 0 ? [] : [...points],
+    })),
+  );
+}
+
+/** On a page without the picture: whose it is, and part, device, lead and torque once more. */
+function continuedTexts(kind: NoteKind, one: PlannedProtector, of: PictureOf): string[] {
+  const { words, unit } = of;
+  const [first] = pagesOfKind(kind);
+  const devices = one.overcurrent.map((device) => noteDevice(device, one, words).lines.join(', '));
+  const { torque, groundTo } = one.wiring;
+  return [
+    words.header.continued(tagsName(first === undefined ? [] : tagsOf(first), words)),
+    `${[...new Set(devices)].join('; ')}. ${words.picture.leads}: ${words.picture.atMost(unparted(longestLead(one.wiring, unit)))}.`,
+    `${torque === null ? '' : `${words.say.eachTerminal(unparted(torque))} `}${words.say.groundTo(crewSay(groundTo, words.language))}`,
+  ];
+}
+
+function pageOf(
+  plan: Plan,
+  kind: NoteKind,
+  page: NoteKind,
+  index: number,
+  of: PictureOf,
+): Omit<WiringNote, 'id'> {
+  const { words } = of;
+  const [picture] = page;
+  const [first] = picture;
+  const isFirst = index === 0;
+  const readings = noteReadings(page, words);
+  const points = pointsOf(page, words);
+  return {
+    heading: '',
+    tags: tagsName(tagsOf(page), words),
+    part: partName(first, words),
+    system: systemName(first, words),
+    danger: noteDanger(plan, picture, words),
+    picture: isFirst ? notePicture(page, of) : '',
+    continued: isFirst ? [] : continuedTexts(kind, first, of),
+    conditions: measuredOn(page, words),
+    heads: headsOf(page, readings, points.length <= COLUMNS ? points : [], words),
+    readings,
+    readingColumns: 3 + (page.length > 1 ? 0 : 1) + (readings.some(({ tags }) => tags !== '') ? 1 : 0),
+    watch: watchTexts(page, words),
+    rows: rowsOf(plan, page, points, words),
+    steps: isFirst ? noteSteps(plan, page, words) : [],
+  };
+}
 
 /**
- * What each light shows in each state, and why; channels that show the same for the same reason share a line.
- * @param flagWords how the catalogue says that a flag is read
+ * The wiring notes of a job, one a kind of place, each for a page of its own; a kind of many tags goes on on further pages.
+ * @param language of the crew
  */
-export function lightRows(
-  channels: readonly PlannedChannel[],
-  flagWords = '',
-): z.infer<typeof LightRowSchema>[] {
-  const rows = new Map<string, z.infer<typeof LightRowSchema>>();
-  for (const one of channels) {
-    const { channel, indicator } = one;
-    const conductor = channelText(one);
-    for (const { state, shows, because: why, cause } of indicator) {
-      const because = cause === 'flag' && flagWords !== '' ? `${say(why)}: ${flagWords}` : say(why);
-      const key = JSON.stringify([state, shows, cause === 'flag', reasonKey(why)]);
-      const row = rows.get(key);
-      rows.set(key, {
-        channel: row === undefined ? String(channel) : `${row.channel}, ${channel}`,
-        conductor: row === undefined ? conductor : `${row.conductor}, ${conductor}`,
-        state,
-        shows,
-        because,
-      });
-    }
-  }
-  return [...rows.values()];
-}
-
-function channelViews(protector: PlannedProtector): WiringNote['channels'] {
-  return protector.channels.map((c) => ({
-    channel: c.channel,
-    conductor: channelText(c),
-    colour: c.colour === '' ? 'no colour set' : c.colour,
-    to: c.to,
-  }));
-}
-
-/** Where the ground lead lands, and what else lands there where the enclosure has no bar. */
-function groundNotes({ wiring: { groundTerminal: terminal } }: PlannedProtector): string[] {
-  if (terminal === null) return [];
-  const lands = terminal.lands.map((one) => say(one)).join('; ');
-  return [`${say(terminal.fit)}. On it land: ${lands}. ${say(terminal.never)}. ${say(terminal.ask)}.`];
-}
-
-interface Lead {
-  readonly what: string;
-  readonly value: string;
-}
-
-function inPairs(facts: readonly Lead[]): WiringNote['leads'] {
-  const rows: WiringNote['leads'] = [];
-  for (let index = 0; index < facts.length; index += 2) {
-    const [first, second] = facts.slice(index, index + 2);
-    if (first !== undefined) rows.push({ ...first, second: second ?? null });
-  }
-  return rows;
-}
-
-function leadRows(protector: PlannedProtector, basis: Basis): WiringNote['leads'] {
-  const { wiring } = protector;
-  const or = (text: string | null): string => text ?? BY_INSTRUCTIONS;
-  const gauge = wiring.leadGauge === '' ? BY_INSTRUCTIONS : wiring.leadGauge;
-  return inPairs([
-    {
-      what: 'Lead as planned',
-      value: `${leadLength(wiring.leadLengthPlanned, basis)}, ${gauge}${wiring.leadLimitByWithstand ? `; ${leadLimitText(wiring, basis)}` : ''}`,
-    },
-    { what: 'Smallest lead', value: smallestLead(protector) },
-    { what: 'Overcurrent device', value: overcurrentDevice(protector) },
-    { what: 'Wire range', value: or(wiring.wireRange) },
-    { what: 'Torque', value: or(wiring.torque) },
-    { what: 'Indicator', value: indicatorText(protector) },
-  ]);
-}
-
-/** Without a part what the code asks of any. */
-function smallestLead(protector: PlannedProtector): string {
-  const known = smallestLeadsText(protector);
-  return known === '' ? `${say(protector.wiring.smallestLead)}; and of the wire range of the part` : known;
-}
-
-/** A plan that an earlier shuntbook wrote has the catalogue's words alone. */
-function overcurrentDevice(protector: PlannedProtector): string {
-  const devices = devicesText(protector, deviceToFit);
-  return devices.length === 0 ? (protector.wiring.overcurrent ?? BY_INSTRUCTIONS) : devices.join('; ');
-}
-
-function indicatorText(protector: PlannedProtector): string {
-  const details = protector.partDetails;
-  if (details === null) return notKnown('no part chosen');
-  if (details.indicator === null) return notKnown('the catalogue does not state it');
-  const words = flagWords(protector);
-  const look = words === '' ? details.indicatorColor : words;
-  const colour = look === '' ? '' : `, ${look}`;
-  const least =
-    details.indicatorMinVoltage === null ? '' : `, works from ${plainNumber(details.indicatorMinVoltage)} V`;
-  return `${details.indicator}${colour}${least}`;
-}
-
-/** The wiring note of one housing. */
-function wiringNote(
-  protector: PlannedProtector,
-  index: number,
-  plan: Plan,
-  groundColour: string,
-  paper: Sheet,
-  groundedHow: string | null,
-): WiringNote {
-  const { housing, wiring } = protector;
-  const { basis } = plan;
-  const note = {
-    id: `note-${index + 1}`,
-    first: index === 0,
-    housingDrawing: housingDrawing(protector, basis, groundColour),
-    tag: protector.tag,
-    part: partText(protector),
-    description: protector.partDetails?.description ?? '',
-    housing: housing.of > 1 ? `Housing ${housing.number} of ${housing.of} at this port` : '',
-    place: placeText(protector),
-    position: say(protector.position),
-    protects: say(protector.protects),
-    ports: portsText(protector.ports),
-    system: systemText(protector.system),
-    grounding: `${groundingText(protector)}${groundedHow === null ? '' : `, ${groundedHow}`}`,
-    strength: protector.strength,
-    // By which rule and clause stands in the schedule and among the sources.
-    reasons: protector.reasons.map((r) => say(r.because)),
-    twoSupplies: wiring.fedFromTwoSupplies,
-    cautions: boxCautions(protector, plan),
-    isolation: boxIsolationView(protector, plan),
-    channels: channelViews(protector),
-    ...measuringView(protector),
-    groundTo: say(wiring.groundTo),
-    leads: leadRows(protector, basis),
-    notes: [...groundNotes(protector), ...wiring.notes.map((text) => say(text))],
-    unprotected: wiring.unprotected.map((u) => ({
-      conductor: conductorText(u.wire),
-      because: say(u.because),
-    })),
-    lights: lightRows(protector.channels, flagWords(protector)),
-    indicator: indicatorText(protector),
+export function wiringNotes(plan: Plan, settings: Settings, language: CrewLanguage): WiringNote[] {
+  const of: PictureOf = {
+    plan,
+    groundColour: settings.conductorColours[isNec(plan.basis) ? 'nec' : 'iec'].ground,
+    unit: lengthUnitOf(plan),
+    words: crewNoteWords(language),
   };
-  return { ...note, density: noteDensity(note, paper) };
-}
-
-/** One wiring note a housing, in the plan's order, each for a page of its own. */
-export function wiringNotes(plan: Plan, settings: Settings, paper: Sheet): WiringNote[] {
-  const ground = settings.conductorColours[isNec(plan.basis) ? 'nec' : 'iec'].ground;
-  const howOf = groundingHow(plan);
-  return plan.protectors.map((p, index) => wiringNote(p, index, plan, ground, paper, howOf(p)));
+  const pages = noteKinds(plan).flatMap((kind) =>
+    pagesOfKind(kind).map((page, index) => pageOf(plan, kind, page, index, of)),
+  );
+  return pages.map((page, index) => ({
+    ...page,
+    id: `note-${index + 1}`,
+    heading: index === 0 ? of.words.header.notes : '',
+  }));
 }

@@ -1,4 +1,4 @@
-import { rect } from './svg.js';
+import { element, rect } from './svg.js';
 
 /** The colours that conductors come in, as they are drawn; the word is always printed beside the stripe. */
 const COLOURS: { readonly [word: string]: string } = {
@@ -17,21 +17,40 @@ const COLOURS: { readonly [word: string]: string } = {
   pink: '#e58fb1',
 };
 
-const OUTLINE = { stroke: '#000', 'stroke-width': 0.8 };
+const OUTLINE = { stroke: '#000', 'stroke-width': 0.9 };
+
+/** Thickness of a conductor, points. */
+export const STRIPE = 9;
+
+/** The colours that a text names, one or two of a conductor with a band; none where it names several to choose from, or no colour. */
+function coloursNamed(text: string): readonly string[] {
+  const words = text
+    .toLowerCase()
+    .split(/[\s/-]+/)
+    .filter((word) => word !== '');
+  const known = words.map((word) => COLOURS[word]);
+  return words.length <= 2 && known.every((one) => one !== undefined)
+    ? known.filter((one) => one !== undefined)
+    : [];
+}
 
 /**
- * A length of conductor in its colour, outlined so that white shows. A colour of two words (`green-yellow`) is drawn with
- * bands of the second; a word that isn't known is drawn as an empty outline, and the label says its word.
+ * A length of conductor in its colour, outlined so that white shows; one whose colour isn't sure is drawn blank, an outline that is
+ * broken. A colour of two words (`green-yellow`) has bands of the second.
+ * @param colour word of the settings; ``: not sure, or none
  */
-export function conductorStripe(x: number, y: number, width: number, colour: string): string {
-  const [first = '', second] = colour.toLowerCase().split(/[\s/-]+/);
-  const height = 5;
-  const top = y - height / 2;
-  const base = rect(x, top, width, height, { fill: COLOURS[first] ?? '#ffffff', ...OUTLINE });
-  const band = second === undefined ? undefined : COLOURS[second];
-  if (band === undefined) return base;
-  const bands: string[] = [];
-  for (let at = x + 6; at + 6 < x + width; at += 14)
-    bands.push(rect(at, top + 0.4, 6, height - 0.8, { fill: band }));
-  return base + bands.join('');
+export function conductorStripe(x: number, y: number, width: number, height: number, colour: string): string {
+  const [first, second] = coloursNamed(colour);
+  if (first === undefined)
+    return rect(x, y, width, height, { fill: '#fff', ...OUTLINE, 'stroke-dasharray': '3 2' });
+  const base = rect(x, y, width, height, { fill: first, ...OUTLINE });
+  if (second === undefined) return base;
+  const isLevel = width > height;
+  const along = isLevel ? width : height;
+  let d = '';
+  for (let at = 5; at + 5 < along; at += 11) {
+    d += isLevel ? `M${x + at} ${y + height / 2}h5` : `M${x + width / 2} ${y + at}v5`;
+  }
+  const across = (isLevel ? height : width) - 0.9;
+  return base + element('path', { d, stroke: second, 'stroke-width': across });
 }

@@ -1,193 +1,269 @@
-import { channelText } from '../../words/conductors.js';
-import { deviceInShort, devicesText } from '../../words/overcurrent.js';
-import { BY_INSTRUCTIONS } from '../../words/protectors.js';
-import { say } from '../../words/reasons/say.js';
-import type { PlannedChannel, PlannedProtector } from '../../model/plan.js';
-import type { Basis } from '../../model/editions.js';
-import { leadLength, leadLimitText } from '../../words/lengths.js';
-import { notKnown, plainNumber } from '../parts/figures.js';
-import { conductorStripe } from './conductor-colour.js';
-import { drawing, element, line, rect, textAt } from './svg.js';
-import { groundSymbol } from './symbols.js';
+import type { PlainLook } from '../../words/languages/owner-strings.js';
 import { wrapped } from '../parts/wrapped.js';
+import { conductorStripe, STRIPE } from './conductor-colour.js';
+import { flagSymbol, lightSymbol } from './lights.js';
+import { drawing, element, rect, textAt } from './svg.js';
 
-const FONT = 9;
+/** A conductor of a housing from its tap to its channel. */
+export interface WiredChannel {
+  readonly number: number;
+  /** As people at the box call it. */
+  readonly name: string;
+  /** In the language of the page; `` not sure. */
+  readonly colourWord: string;
+  /** The word of the settings; `` not sure: drawn blank. */
+  readonly colour: string;
+  readonly look: PlainLook;
+  /** How its light or flag should look, in words. */
+  readonly caption: string;
+  /** Which of the devices of its housing stands in it; -1: none. */
+  readonly device: number;
+}
+
+/** An overcurrent device, or that there is none of its own: what stands in its box. */
+export interface DrawnDevice {
+  readonly lines: readonly string[];
+  /** False: the box is broken, since nothing is fitted. */
+  readonly isFitted: boolean;
+}
+
+export interface DrawnHousing {
+  readonly title: string;
+  readonly channels: readonly WiredChannel[];
+  readonly devices: readonly DrawnDevice[];
+  /** In each further row that a device stands in apart from its first. */
+  readonly same: string;
+  readonly isFlag: boolean;
+}
+
+/** What the picture of a wiring note shows; all words in the language of the page. */
+export interface WiringPicture {
+  /** Above the conductors: the circuit or bus. */
+  readonly circuit: string;
+  /** Above the lights: when they look so; `` where the captions say it. */
+  readonly state: string;
+  readonly housings: readonly DrawnHousing[];
+  readonly lead: { readonly of: string; readonly limit: string; readonly more: readonly string[] };
+  readonly ground: { readonly colour: string; readonly words: string };
+  /** `` where the system has none. */
+  readonly neutralBar: string;
+  /** True where neutral and ground are joined in this enclosure. */
+  readonly isBonded: boolean;
+  readonly alt: string;
+}
+
+/** Points: the least size at a box. */
+const FONT = 14;
+const LINE = 16;
 const TEXT = { size: FONT } as const;
 const BOLD = { size: FONT, weight: 700 } as const;
-const LINE = 11;
-const X = {
-  wire: 104,
-  breaker: 126,
-  breakerEnd: 214,
-  housing: 246,
-  housingEnd: 352,
-  words: 362,
-  end: 502,
-} as const;
-const WIRE = { stroke: '#000', 'stroke-width': 1.1, fill: 'none' };
+const LARGE = 20;
+const X = { name: 104, tap: 112, device: 134, deviceEnd: 270, housing: 286, end: 488 } as const;
+/** From the housing's edge. */
+const LIGHT = 44;
+const CAPTION = 64;
+const LEAD = 300;
+const FRAME = { stroke: '#000', 'stroke-width': 1.5 };
 
-interface ChannelRow {
-  readonly channel: PlannedChannel;
-  readonly conductor: readonly string[];
+interface Row {
+  readonly channel: WiredChannel;
+  readonly name: readonly string[];
+  readonly caption: readonly string[];
   readonly y: number;
   readonly height: number;
 }
 
-function channelRows(protector: PlannedProtector, top: number): ChannelRow[] {
+/** Channels side by side that one device stands in. */
+function runsOf(channels: readonly WiredChannel[]): WiredChannel[][] {
+  const runs: WiredChannel[][] = [];
+  for (const channel of channels) {
+    const last = runs.at(-1);
+    if (last && last[0]?.device === channel.device) last.push(channel);
+    else runs.push([channel]);
+  }
+  return runs;
+}
+
+function deviceLines({ lines }: DrawnDevice): string[] {
+  return lines.flatMap((text) => wrapped(text, X.deviceEnd - X.device - 10, TEXT));
+}
+
+function rowsOf({ channels, devices }: DrawnHousing, top: number, least: number): Row[] {
+  const asked = new Map<WiredChannel, number>();
+  const told = new Set<number>();
+  for (const run of runsOf(channels)) {
+    const [first] = run;
+    const device = first && devices[first.device];
+    if (!first || !device || told.has(first.device)) continue;
+    told.add(first.device);
+    const height = (deviceLines(device).length * LINE + 12) / run.length;
+    for (const channel of run) asked.set(channel, height);
+  }
   let y = top;
-  // The words of the overcurrent protection stand across the rows that it breaks: the fewest together have to hold them.
-  const words = wrapped(overcurrentOf(protector), X.breakerEnd - X.breaker - 8, TEXT).length * LINE + 12;
-  const runs = brokenRuns(protector, protector.channels).map((run) => run.length);
-  const least = Math.max(30, words / Math.max(1, Math.min(...runs)));
-  return protector.channels.map((channel) => {
-    const colour = channel.colour === '' ? 'no colour set' : channel.colour;
-    const conductor = [
-      ...wrapped(channelText(channel), X.wire - 8, BOLD),
-      ...wrapped(`(${colour})`, X.wire - 8, TEXT),
-    ];
-    const height = Math.max(isBroken(protector, channel) ? least : 30, conductor.length * LINE + 6);
-    const row = { channel, conductor, y: y + height / 2, height };
+  return channels.map((channel) => {
+    const name = wrapped(channel.name, X.name, BOLD);
+    const both = `${channel.name} ${channel.colourWord}`;
+    const oneLine = channels.length > 2 && wrapped(both, X.name - 4, BOLD).length === 1;
+    const names =
+      channel.colourWord === ''
+        ? name
+        : oneLine
+          ? [both]
+          : [...name, ...wrapped(channel.colourWord, X.name, TEXT)];
+    const caption = wrapped(channel.caption, X.end - X.housing - CAPTION - 4, TEXT);
+    const lines = Math.max(names.length, caption.length);
+    const height = Math.max(least, lines * LINE + 4, asked.get(channel) ?? 0);
+    const row = { channel, name: names, caption, y: y + height / 2, height };
     y += height;
     return row;
   });
 }
 
-/** True where the device stands in this conductor; where the plan names none, in each but N. */
-function isBroken({ overcurrent }: PlannedProtector, { wire }: PlannedChannel): boolean {
-  const own = overcurrent.find(({ port }) => wire.port === null || wire.port === port);
-  return own === undefined || own.conductors.length === 0
-    ? wire.name !== 'N'
-    : own.conductors.includes(wire.name);
-}
-
-/** A plan that an earlier shuntbook wrote has the catalogue's words alone. */
-function overcurrentOf(protector: PlannedProtector): string {
-  const devices = devicesText(protector, deviceInShort);
-  return devices.length > 0 ? devices.join('; ') : (protector.wiring.overcurrent ?? BY_INSTRUCTIONS);
-}
-
-/** Lines of text whose middle is at `y`; `styleOf` a line's number. */
+/** Lines of text whose middle is at `y`. */
 function block(
   x: number,
   y: number,
   lines: readonly string[],
   styleOf: (index: number) => Parameters<typeof textAt>[3] = () => ({}),
 ): string {
-  const first = y - ((lines.length - 1) * LINE) / 2 + 3.2;
+  const first = y - ((lines.length - 1) * LINE) / 2 + 4.8;
   return lines.map((text, index) => textAt(x, first + index * LINE, text, styleOf(index))).join('');
 }
 
-/** The name of a conductor and its colour, close to where it begins. */
-function conductorWords({ conductor, y }: ChannelRow): string {
-  return block(X.wire - 6, y, conductor, (index) => {
-    const weight = index < conductor.length - 1 ? { 'font-weight': 700 } : {};
-    return { 'text-anchor': 'end', ...weight };
-  });
+const bold = { 'font-weight': 700 } as const;
+
+function indicator({ look }: WiredChannel, isFlag: boolean, colour: string, x: number, y: number): string {
+  if (look === 'none') return '';
+  if (isFlag || look === 'good') return flagSymbol(x - 9, y - 12, 'good', colour);
+  return lightSymbol(x, y, look, colour);
 }
 
-/** The place of a channel's light (a lamp) or flag on the housing. */
-function indicatorMark(protector: PlannedProtector, x: number, y: number): string {
-  const kind = protector.partDetails?.indicator ?? null;
-  if (kind === 'none') return '';
-  if (kind === 'flag') return rect(x - 6, y - 5, 12, 10, { ...WIRE, fill: '#fff' });
-  const ring = element('circle', { cx: x, cy: y, r: 6, ...WIRE, fill: '#fff' });
-  return (
-    ring + line(x - 4.2, y - 4.2, x + 4.2, y + 4.2, WIRE) + line(x - 4.2, y + 4.2, x + 4.2, y - 4.2, WIRE)
-  );
-}
-
-function rowSvg(protector: PlannedProtector, row: ChannelRow): string {
-  const { channel, y } = row;
+function rowSvg(row: Row, { isFlag }: DrawnHousing, lightColour: string): string {
+  const { channel, y, name, caption } = row;
   return [
-    conductorWords(row),
-    conductorStripe(X.wire, y, X.housing - X.wire, channel.colour),
-    element('circle', { cx: X.housing, cy: y, r: 3.2, fill: '#fff', stroke: '#000' }),
-    textAt(X.housing + 8, y + 3.2, `Channel ${channel.channel}`, { 'font-weight': 700 }),
-    indicatorMark(protector, X.housingEnd - 12, y),
+    block(0, y, name, (index) => (index === 0 || channel.colourWord === '' ? bold : {})),
+    // The circuit's conductor goes on; the lead taps it.
+    conductorStripe(X.tap - STRIPE / 2, y - 14, STRIPE, 28, channel.colour),
+    conductorStripe(X.tap, y - STRIPE / 2, X.housing - X.tap, STRIPE, channel.colour),
+    element('path', {
+      d: `M${X.tap - 3} ${y}a3 3 0 1 0 6 0a3 3 0 1 0 -6 0M${X.housing - 4} ${y}a4 4 0 1 0 8 0a4 4 0 1 0 -8 0`,
+      fill: '#fff',
+      stroke: '#000',
+    }),
+    textAt(X.housing + 12, y + 4.8, String(channel.number), bold),
+    indicator(channel, isFlag, lightColour, X.housing + LIGHT, y),
+    block(X.housing + CAPTION, y, caption, () => bold),
   ].join('');
 }
 
-/** Channels side by side that the overcurrent protection breaks: N and a grounded conductor go past it. */
-function brokenRuns(protector: PlannedProtector, channels: readonly PlannedChannel[]): PlannedChannel[][] {
-  const runs: PlannedChannel[][] = [[]];
-  for (const channel of channels) {
-    if (isBroken(protector, channel)) runs.at(-1)?.push(channel);
-    else runs.push([]);
-  }
-  return runs.filter((run) => run.length > 0);
-}
-
-function breakerSvg(protector: PlannedProtector, rows: readonly ChannelRow[]): string {
-  return brokenRuns(protector, protector.channels)
-    .map((run) => rows.filter(({ channel }) => run.includes(channel)))
-    .map((run) => breakerFrame(run, overcurrentOf(protector)))
+function devicesSvg({ channels, devices, same }: DrawnHousing, rows: readonly Row[]): string {
+  const told = new Set<number>();
+  return runsOf(channels)
+    .map((run) => {
+      const number = run[0]?.device ?? -1;
+      const device = devices[number];
+      const own = rows.filter(({ channel }) => run.includes(channel));
+      const [first, last] = [own[0], own.at(-1)];
+      if (!device || !first || !last) return '';
+      const lines = told.has(number) ? [same] : deviceLines(device);
+      told.add(number);
+      const top = first.y - first.height / 2 + 2;
+      const height = last.y + last.height / 2 - 2 - top;
+      const frame = rect(X.device, top, X.deviceEnd - X.device, height, {
+        fill: '#fff',
+        ...FRAME,
+        ...(device.isFitted ? {} : { 'stroke-dasharray': '5 3' }),
+      });
+      return frame + block(X.device + 6, top + height / 2, lines, (index) => (index === 0 ? bold : {}));
+    })
     .join('');
 }
 
-function breakerFrame(rows: readonly ChannelRow[], words: string): string {
-  const [first, last] = [rows[0], rows.at(-1)];
-  if (first === undefined || last === undefined) return '';
-  const lines = wrapped(words, X.breakerEnd - X.breaker - 8, TEXT);
-  const top = first.y - first.height / 2 + 2;
-  const height = last.y + last.height / 2 - 2 - top;
-  const frame = rect(X.breaker, top, X.breakerEnd - X.breaker, height, {
-    fill: '#fff',
-    stroke: '#000',
-    'stroke-width': 0.9,
-    'stroke-dasharray': '5 2',
-  });
-  return frame + block(X.breaker + 5, top + height / 2, lines);
+interface Drawn {
+  readonly svg: string;
+  readonly bottom: number;
 }
 
-/** What stands beside the housing: the limit of the leads, what more costs, and where the ground lead goes. */
-function words(protector: PlannedProtector, basis: Basis, groundColour: string): string[] {
-  const { wiring } = protector;
-  const extra = wiring.voltsPerTenCentimetres;
-  const more = extra === null ? notKnown('the part or its lead is not known') : `${plainNumber(extra, 1)} V`;
-  const toNeutral = protector.channels.some((c) => c.to === 'N');
-  return [
-    `Line lead plus ground lead: ${leadLimitText(wiring, basis)}.`,
-    `Planned: ${leadLength(wiring.leadLengthPlanned, basis)}. Each further 10 cm (4 in) adds up to ${more}.`,
-    ...(toNeutral ? ['Inside: lines to N, N to earth.'] : []),
-    `Ground lead (${groundColour}): to ${say(wiring.groundTo)}.`,
-  ].flatMap((text) => wrapped(text, X.end - X.words, TEXT));
+function housingSvg(
+  housing: DrawnHousing,
+  top: number,
+  state: string,
+  least: number,
+  lightColour: string,
+): Drawn {
+  const room = X.end - X.housing - 16;
+  const title = wrapped(housing.title, room, BOLD);
+  // Beside the part where both keep to one line.
+  const beside = state === '' ? [...title] : [`${title.join(' ')} · ${state}:`];
+  const isOneLine = beside.length === 1 && wrapped(beside.join(''), room, BOLD).length === 1;
+  const head = isOneLine ? beside : [...title, ...(state === '' ? [] : wrapped(`${state}:`, room, BOLD))];
+  const rows = rowsOf(housing, top + head.length * LINE + 4, least);
+  const last = rows.at(-1);
+  const bottom = (last ? last.y + last.height / 2 : top + head.length * LINE) + 3;
+  const svg = [
+    rect(X.housing, top, X.end - X.housing, bottom - top, { ...FRAME, fill: '#f7f7f7', 'stroke-width': 2 }),
+    head.map((text, index) => textAt(X.housing + 10, top + LINE * (index + 1), text, bold)).join(''),
+    rows.map((row) => rowSvg(row, housing, lightColour)).join(''),
+    devicesSvg(housing, rows),
+  ].join('');
+  return { svg, bottom };
 }
 
-function altText(protector: PlannedProtector): string {
-  const channels = protector.channels.map(
-    (c) =>
-      `channel ${c.channel}: ${channelText(c)}, ${c.colour === '' ? 'no colour set' : c.colour}, to ${c.to}`,
-  );
-  return `Housing of ${protector.tag} with ${protector.channels.length} channels. ${channels.join('; ')}. Ground lead to ${say(protector.wiring.groundTo)}.`;
+/** Below the housings: the leads' limit at the left, the bars of the enclosure at the right. */
+function foot(picture: WiringPicture, top: number): Drawn {
+  const { lead, ground, neutralBar, isBonded } = picture;
+  const bar = top + 24;
+  const hasNeutral = neutralBar !== '';
+  const groundEnd = hasNeutral ? 384 : X.end;
+  const neutral = hasNeutral
+    ? rect(398, bar, X.end - 398, 7, { fill: '#fff', ...FRAME }) + textAt(400, bar - 6, neutralBar)
+    : '';
+  const link = hasNeutral && isBonded ? rect(groundEnd, bar + 2, 14, 3, { fill: '#000' }) : '';
+  const words = wrapped(ground.words, X.end - X.housing, TEXT);
+  const more = lead.more.flatMap((text) => wrapped(text, X.housing - 20, TEXT));
+  const svg = [
+    conductorStripe(LEAD, top, STRIPE, bar - top, ground.colour),
+    rect(X.housing, bar, groundEnd - X.housing, 7, { fill: '#000' }),
+    link,
+    neutral,
+    words.map((text, index) => textAt(X.housing, bar + 24 + index * LINE, text)).join(''),
+    textAt(0, top + 16, lead.of),
+    textAt(0, top + 38, lead.limit, { 'font-size': LARGE, ...bold }),
+    more.map((text, index) => textAt(0, top + 56 + index * LINE, text)).join(''),
+  ].join('');
+  const bottom = Math.max(bar + 24 + (words.length - 1) * LINE, top + 56 + (more.length - 1) * LINE) + 5;
+  return { svg, bottom };
 }
+
+/** A housing's foot and the next one's head; the ground leads of several are joined at the right edge. */
+const GAP = 8;
 
 /**
- * The housing of a protector with its channels, the conductors in their colours and labelled, the overcurrent protection,
- * the lead length limit and the ground bar.
- * @param groundColour word of the settings for the ground conductor
+ * The picture of a wiring note: circuit, taps, conductors in the colours that are sure, overcurrent devices with their figures, channels
+ * with their lights as they should look, the longest lead, ground and neutral bars of the enclosure.
+ * @param lightColour as the catalogue has it
+ * @returns an SVG of the width of a page, no text below 14 points
  */
-export function housingDrawing(protector: PlannedProtector, basis: Basis, groundColour: string): string {
-  const room = X.housingEnd - X.housing - 10;
-  const title = wrapped(protector.tag, room, BOLD);
-  const name = wrapped(protector.existing ?? protector.part ?? 'no part chosen', room, TEXT);
-  const headHeight = (title.length + name.length) * LINE + 6;
-  const rows = channelRows(protector, headHeight);
-  const bottom = rows.reduce((sum, r) => sum + r.height, headHeight);
-  const head = [...title, ...name].map((text, index) =>
-    textAt(X.housing + 6, LINE * (index + 1), text, index < title.length ? { 'font-weight': 700 } : {}),
+export function wiringPicture(picture: WiringPicture, lightColour: string): string {
+  const channels = picture.housings.reduce((sum, { channels: each }) => sum + each.length, 0);
+  const least = channels <= 2 ? 46 : channels === 3 ? 40 : 34;
+  let top = 1;
+  let inner = '';
+  const heads = wrapped(picture.circuit, X.device + 100, BOLD);
+  inner += heads.map((text, index) => textAt(0, top + LINE * (index + 1), text, bold)).join('');
+  for (const [index, housing] of picture.housings.entries()) {
+    const drawn = housingSvg(housing, top, index === 0 ? picture.state : '', least, lightColour);
+    inner += drawn.svg;
+    const isLast = index === picture.housings.length - 1;
+    if (!isLast) inner += conductorStripe(LEAD, drawn.bottom, STRIPE, GAP, picture.ground.colour);
+    top = drawn.bottom + (isLast ? 0 : GAP);
+  }
+  const below = foot(picture, top);
+  return drawing(
+    X.end + 1,
+    below.bottom,
+    picture.alt,
+    'wiring',
+    element('g', { 'font-size': FONT }, inner + below.svg),
   );
-  const beside = words(protector, basis, groundColour);
-  const stem = X.housing + 50;
-  const lead = conductorStripe(stem, bottom + 1, 16, groundColour);
-  const inner = [
-    rect(X.housing, 1, X.housingEnd - X.housing, bottom, { ...WIRE, fill: '#f3f3f3', 'stroke-width': 1.4 }),
-    head.join(''),
-    rows.map((row) => rowSvg(protector, row)).join(''),
-    breakerSvg(protector, rows),
-    element('g', { transform: `rotate(90 ${stem} ${bottom + 1})` }, lead),
-    groundSymbol(stem, bottom + 19),
-    block(X.words, Math.max((bottom + 20) / 2, (beside.length * LINE) / 2), beside),
-  ].join('');
-  const height = Math.max(bottom + 28, beside.length * LINE + 4);
-  return drawing(X.end, height, altText(protector), 'housing', element('g', { 'font-size': FONT }, inner));
 }

@@ -46,7 +46,7 @@ function touches(plan: Plan, kinds: readonly string[]): boolean {
 }
 
 /** True for a battery that gives off gas while it is charged, and for one whose chemistry isn't stated. */
-function mayGas(equipment: PlannedEquipment | undefined): boolean {
+export function mayGas(equipment: PlannedEquipment | undefined): boolean {
   if (equipment?.kind !== 'battery') return false;
   const stated = equipment.facts.find(({ field }) => field === 'battery_chemistry');
   return stated === undefined || stated.value === 'lead-acid' || stated.value === 'nicd';

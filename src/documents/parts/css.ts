@@ -65,6 +65,8 @@ export interface PageRule {
   readonly landscape: boolean;
   /** Upper right: the section. */
   readonly section: string;
+  /** Points; left out: as all pages have them. The left one stays: it is for holes. */
+  readonly margin?: { readonly top: number; readonly right: number; readonly bottom: number };
 }
 
 /** What the margins of all pages of a document say. */
@@ -88,10 +90,11 @@ export function pageRules(pages: readonly PageRule[], texts: MarginTexts): strin
     .map((page) => {
       const sheet = SHEETS[page.sheet];
       const [width, height] = page.landscape ? [sheet.height, sheet.width] : [sheet.width, sheet.height];
+      const margin = page.margin ?? MARGIN;
       const draft = texts.draft === '' ? 'none' : cssString(texts.draft);
       return `@page ${page.name} {
   size: ${width}pt ${height}pt;
-  margin: ${MARGIN.top}pt ${MARGIN.right}pt ${MARGIN.bottom}pt ${MARGIN.left}pt;
+  margin: ${margin.top}pt ${margin.right}pt ${margin.bottom}pt ${MARGIN.left}pt;
   @top-left { content: ${cssString(texts.document)}; }
   @top-center { content: ${draft}; font-weight: 700; }
   @top-right { content: ${cssString(page.section)}; }
