@@ -31,6 +31,9 @@ function pictures({ protectors }: Plan): Picture[] {
   });
 }
 
+/** Together, of any type: the union of the types of reasons is too large to be named. */
+const all = (...values: readonly unknown[]): unknown => values;
+
 /** It names the converter of each place. */
 const STAY_CHARGED = 'wiring-note/stay-charged';
 
@@ -47,8 +50,8 @@ function likeness(plan: Plan, one: PlannedProtector): unknown {
   const state = measuring.state?.values as { [name: string]: unknown } | undefined;
   const off = state?.['off'];
   const alike: unknown[] = [
-    [one.part, one.existing, one.system, one.grounding, one.housing.of, one.position.code, wiring.hazard],
-    [partDetails?.indicator, partDetails?.indicatorColor, partDetails?.goodFlag, one.required.current],
+    all(one.part, one.existing, one.system, one.grounding, one.housing.of, one.position.code, wiring.hazard),
+    all(partDetails?.indicator, partDetails?.indicatorColor, partDetails?.goodFlag, one.required.current),
     ports.map(({ port }) => port.replace(/\d+$/, '')),
     channels.map(({ indicator, wire, ...rest }) => ({
       ...rest,
@@ -57,14 +60,14 @@ function likeness(plan: Plan, one: PlannedProtector): unknown {
     })),
     neverSure(one),
     overcurrent.map(({ port, because, ...rest }): unknown => [port.replace(/\d+$/, ''), because.code, rest]),
-    [one.figures?.smallestLead, one.figures?.smallestGroundLead, one.figures?.leadsRestOn],
-    [wiring.groundTo, wiring.groundTerminal, wiring.fedFromTwoSupplies, wiring.unprotected],
-    [wiring.leadGauge, wiring.leadLengthLimit, wiring.leadLengthPlanned, wiring.torque, wiring.wireRange],
+    all(one.figures?.smallestLead, one.figures?.smallestGroundLead, one.figures?.leadsRestOn),
+    all(wiring.groundTo, wiring.groundTerminal, wiring.fedFromTwoSupplies, wiring.unprotected),
+    all(wiring.leadGauge, wiring.leadLengthLimit, wiring.leadLengthPlanned, wiring.torque, wiring.wireRange),
     (wiring.notes as readonly { readonly code: string }[]).filter(({ code }) => code !== STAY_CHARGED),
-    [isolation.part, isolation.steps, isolation.live, isolation.unknown],
-    [measuring.state?.code, { ...state, sources: null, off: Array.isArray(off) ? [...off].sort() : off }],
+    all(isolation.part, isolation.steps, isolation.live, isolation.unknown),
+    all(measuring.state?.code, { ...state, sources: null, off: Array.isArray(off) ? [...off].sort() : off }),
     measuring.bands.map(bandKind),
-    [measuring.meter?.says, measuring.clothing?.says.code],
+    all(measuring.meter?.says, measuring.clothing?.says.code),
     ports.some(({ equipment }) => mayGas(equipmentOf(plan, equipment))),
   ];
   return alike;

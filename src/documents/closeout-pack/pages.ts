@@ -48,7 +48,10 @@ function pagesOf({ paper }: Prepared, { sections }: CrewPackWords, view: Closeou
     section('', sections.cover),
     section('drawing', sections.drawing, true),
     section('isolation', sections.isolation),
-    ...view.notes.map(({ id, tags }) => ({ ...section(id, `${sections.notes} · ${tags}`), margin: NOTE_MARGIN })),
+    ...view.notes.map(({ id, tags }) => ({
+      ...section(id, `${sections.notes} · ${tags}`),
+      margin: NOTE_MARGIN,
+    })),
     section('record', sections.record),
     section('calculations', sections.calculations),
     section('photos', sections.photos),
