@@ -163,7 +163,7 @@ export const PlanSchema = z.object({
   accepted: z.array(acceptedSchema).optional(),
   orders: z.array(z.object({ part: z.string(), quantity: z.number().int() })),
   clauses: z.array(clauseSchema),
-  /** Those of the other rules that `standings` names; plans of before had none. */
+  /** Those of the other rules that `standings` names, and those that a rule names only where it asks for nothing; plans of before had none. */
   otherClauses: z.array(clauseSchema).default([]),
   /** How the job stands to the rules of its basis, in the rulebook's order; plans of before had none. */
   standings: z.array(standingSchema).default([]),

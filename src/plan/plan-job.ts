@@ -34,7 +34,7 @@ import { makeProtectors } from './make/protectors.js';
 import { placeByReach } from './reach/reach-places.js';
 import type { Selected } from './choose/select.js';
 import { rateAndChoose } from './choose/share.js';
-import { citedWhereRefused, citedWhereSelected, clausesOf } from './standing/clauses.js';
+import { citedWhereRefused, citedWhereSelected, clausesOf, otherClausesOf } from './standing/clauses.js';
 import { standingsOf } from './standing/standings.js';
 import { jobContext, type JobContext } from './context/job-context.js';
 
@@ -97,6 +97,8 @@ export function planJob(list: JobList, context: PlanContext): Plan {
   ];
   const openItems = placeItems(site, notes);
   const { facts } = list;
+  const clauses = clausesOf(site.basis.value, (rule) => fired.has(rule), citedWhereSelected(selected));
+  const refused = citedWhereRefused([bare, ...placing.placed.map((verdict) => verdict.refusals)]);
   return {
     version: 2,
     job: list.job,
@@ -116,12 +118,8 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     openItems,
     settled: defaults.settled,
     orders: ordersOf(protectors),
-    clauses: clausesOf(site.basis.value, (rule) => fired.has(rule), citedWhereSelected(selected)),
-    otherClauses: clausesOf(
-      site.basis.value,
-      (rule) => named.has(rule) && !fired.has(rule),
-      citedWhereRefused([bare, ...placing.placed.map((verdict) => verdict.refusals)]),
-    ),
+    clauses,
+    otherClauses: otherClausesOf(site.basis.value, { named, fired, clauses, refused }),
     standings: [...standings],
     siteCalculations: siteCalculationsOf(job),
   };

@@ -31,7 +31,8 @@ export const IEC_60364_5_53_2019_534_4_10: Readonly<Record<'T1' | 'T2', Smallest
 /**
  * Smallest leads of a protector.
  * @param basis the job's
- * @param iecClass class to IEC 61643 of the part; counts under `iec` only; null (not stated) takes the larger leads
+ * @param iecClass class of the leads to IEC 61643, that of the part or that which its place asks for; counts under `iec` only; null
+ * (neither is known) takes the larger leads
  * @returns gauges and their source
  * Source: NEC 242.28 (285.26 in 2017); IEC 60364-5-53:2019 cl. 534.4.10 (value from memory).
  */

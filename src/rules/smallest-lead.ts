@@ -99,6 +99,7 @@ function metalLeads(
 }
 
 function codeFloors({ basis, classOneAsked, part }: LeadFacts, metal: Lead['metal']): LeadFloor[] {
+  // A class that nobody states is a shortfall of its own (rate/listing): the leads are those that the place asks for.
   const classOne = classOneAsked || part.iecClass === 'T1';
   const { live, earth, aluminum } = smallestLeads(basis, classOne ? 'T1' : 'T2');
   if (metal === 'aluminium') {

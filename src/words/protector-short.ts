@@ -1,3 +1,4 @@
+import { isNec, type Basis } from '../model/editions.js';
 import type { PlannedChannel, PlannedProtector } from '../model/plan.js';
 import { portInWords } from './port-words.js';
 
@@ -89,11 +90,28 @@ const GROUNDINGS: Readonly<Record<string, string>> = {
   neutral: 'N grounded',
   'not-known': '',
 };
+const EARTHINGS: Readonly<Record<string, string>> = {
+  solid: 'solidly earthed',
+  none: 'unearthed',
+  corner: 'corner-earthed',
+  impedance: 'impedance-earthed',
+  negative: 'negative earthed',
+  positive: 'positive earthed',
+  floating: 'floating',
+  neutral: 'N earthed',
+  'not-known': '',
+};
 
-/** The system at a protector with its grounding: `120/240 V, solidly grounded`, `DC, floating`. */
-export function systemInShort({ system, grounding }: Pick<PlannedProtector, 'system' | 'grounding'>): string {
+/**
+ * The system at a protector with its grounding: `120/240 V, solidly grounded`, `DC, floating`; in the words of the basis:
+ * `400Y/230 V, solidly earthed`.
+ */
+export function systemInShort(
+  { system, grounding }: Pick<PlannedProtector, 'system' | 'grounding'>,
+  basis: Basis,
+): string {
   const name = system === null ? 'not known' : (SYSTEMS[system] ?? acInShort(system));
-  const how = grounding === null ? '' : (GROUNDINGS[grounding] ?? '');
+  const how = grounding === null ? '' : ((isNec(basis) ? GROUNDINGS : EARTHINGS)[grounding] ?? '');
   return how === '' ? name : `${name}, ${how}`;
 }
 

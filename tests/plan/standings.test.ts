@@ -115,6 +115,35 @@ describe('placement rules', () => {
   });
 });
 
+describe('225.42 at the workshop of a house', () => {
+  const rows = `${settled}
+    MP panel; ac_in=120/240; connects_to=SVC; run_length=34 ft; place=House
+    WP panel; ac_in=120/240; connects_to=MP; run_length=130 ft; place=Workshop`;
+  const NOT =
+    'does not apply at WP feeder: its building holds no dwelling or sleeping unit, so 225.42 doesn’t ask';
+  const apart = (plan: EnglishPlan): readonly string[] =>
+    plan.otherClauses.filter(({ rule }) => rule === 'place/feeder').map(({ clause }) => clause);
+
+  it('doesn’t apply beside 215.18, which asks in the house, where common practice puts a protector', () => {
+    const plan = under('occupancy=dwelling', rows);
+    expect(plan.protectors.flatMap(({ ports }) => ports.map((p) => p.equipment))).toContain('WP');
+    expect(said(plan, 'place/feeder')).toEqual([expect.stringMatching(/^met at P-\d: required$/), NOT]);
+    expect(apart(plan)).toEqual(['225.42']);
+  });
+
+  it('nor where nothing is put at the workshop', () => {
+    const plan = under('occupancy=dwelling', rows.replace('130 ft', '20 ft'));
+    expect(said(plan, 'place/feeder')).toEqual([expect.stringMatching(/^met at P-\d: required$/), NOT]);
+    expect(apart(plan)).toEqual(['225.42']);
+  });
+
+  it('is met where the other building holds a dwelling unit', () => {
+    const plan = under('occupancy=dwelling', `${rows}; building_occupancy=dwelling`);
+    expect(said(plan, 'place/feeder')).toEqual([expect.stringMatching(/^met at P-\d, P-\d: required$/)]);
+    expect(apart(plan)).toEqual([]);
+  });
+});
+
 describe('230.67 at a workshop', () => {
   const NOT =
     '230.67 doesn’t ask at the service of a building that holds no dwelling or sleeping unit: one there is common practice';

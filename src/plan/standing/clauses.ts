@@ -101,3 +101,29 @@ export function clausesOf(basis: Basis, isOf: (rule: string) => boolean, cited: 
   }
   return found;
 }
+
+/** What a plan names beside the clauses of what fired. */
+interface Beside {
+  /** Rules that something is said of, and those of them that decided something at a protector. */
+  readonly named: ReadonlySet<string>;
+  readonly fired: ReadonlySet<string>;
+  /** The clauses of what fired. */
+  readonly clauses: readonly Clause[];
+  /** What rules cite where they put nothing. */
+  readonly refused: Cited;
+}
+
+/** The clauses of rules that fired nowhere, and those that one that fired names only where it puts nothing. */
+export function otherClausesOf(basis: Basis, { named, fired, clauses, refused }: Beside): Clause[] {
+  const isApart = (rule: string): boolean => {
+    const cited = refused.get(rule);
+    return cited !== undefined && cited !== 'all';
+  };
+  const isKnown = (one: Clause): boolean =>
+    clauses.some(
+      ({ rule, clause, standard }) => rule === one.rule && clause === one.clause && standard === one.standard,
+    );
+  return clausesOf(basis, (rule) => (fired.has(rule) ? isApart(rule) : named.has(rule)), refused).filter(
+    (one) => !fired.has(one.rule) || !isKnown(one),
+  );
+}

@@ -67,9 +67,12 @@ export function standingsOf(
   const places = made.map(({ from }) => placeOf(job, from.placement, from.requirement));
   const waived = bare.filter((refusal) => refusal.waived === true);
   for (const { id } of CITING.get(basis) ?? []) {
-    if (fired.has(id)) continue;
     const placing = PLACING.get(id);
-    if (placing) notPlacedBy(placing, job, waived, said.get(id) ?? [], book, known.has(id));
+    if (fired.has(id)) {
+      // It asks elsewhere: where it names a clause that doesn't ask, and another rule put something, nobody shall take it for met.
+      for (const refusal of (placing && said.get(id)) ?? [])
+        if (refusal.cites) book.add(id, refused(refusal), refusal.because, refusal.port);
+    } else if (placing) notPlacedBy(placing, job, waived, said.get(id) ?? [], book, known.has(id));
     else if (!known.has(id)) notAskedBy(id, made, places, book);
   }
   return { standings: book.sorted(basis), fired };

@@ -19,6 +19,8 @@ export interface Assumption {
   readonly decides: Decides;
   /** Ends without a full stop: the tags follow in brackets. */
   readonly says: string;
+  /** The same in the words of the IEC, where they are others. */
+  readonly underIec?: string;
   /** Equipment that it is about; none: the site, or what `at` names. */
   readonly tags: readonly string[];
   /** Places whose protectors it is about. */
@@ -35,16 +37,18 @@ export interface AssumptionEntry {
 interface Said<P> {
   readonly decides: Decides | ((p: P) => Decides);
   readonly says: string | ((p: P) => string);
+  readonly underIec?: (p: P) => string;
   readonly tags?: (p: P) => readonly string[];
   readonly at?: (p: P) => readonly PortsAt[];
 }
 
 /** Says an item as an assumption on a permit sheet. */
 export function assumed<P extends object>(kind: MessageKind<P>, said: Said<P>): AssumptionEntry {
-  const { decides, says, tags, at } = said;
+  const { decides, says, underIec, tags, at } = said;
   const of = (values: P): Assumption => ({
     decides: typeof decides === 'function' ? decides(values) : decides,
     says: typeof says === 'function' ? says(values) : says,
+    ...(underIec && { underIec: underIec(values) }),
     tags: tags?.(values) ?? [],
     at: at?.(values) ?? [],
   });

@@ -95,20 +95,43 @@ const WORDS: Readonly<Record<string, Words>> = {
   worth_protecting: ['the rest', { yes: 'Worth protecting', no: 'Nothing there worth protecting' }],
 };
 
+/** What is said otherwise in the words of the IEC. */
+const UNDER_IEC: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  system_grounding: {
+    solid: 'AC system solidly earthed',
+    none: 'AC system unearthed',
+    corner: 'AC system corner-earthed',
+    impedance: 'AC system impedance-earthed',
+  },
+  dc_grounding: {
+    floating: 'DC circuits unearthed, no pole bonded',
+    negative: 'DC negative earthed',
+    positive: 'DC positive earthed',
+    'not known': 'DC circuits: which pole is earthed not known',
+  },
+  n_pe_link: { yes: 'Neutral bonded to earth', no: 'Neutral not bonded to earth' },
+};
+
 /** Defaults that decide nothing a reviewer acts on: what is shown there was planned. */
 const OF_OFFICE: ReadonlySet<string> = new Set(['worth_protecting', 'flash_density']);
 
-const CONTROL = 'Control circuit: grounding of its wires not known';
+const CONTROL = {
+  decides: 'the rest',
+  says: 'Control circuit: grounding of its wires not known',
+  underIec: 'Control circuit: earthing of its wires not known',
+} as const;
 
 function assumptionOf({ field, value, tags, ofControl }: Taken): Assumption | 'office' {
   if (OF_OFFICE.has(field)) return 'office';
-  if (ofControl) return { decides: 'the rest', says: CONTROL, tags, at: [] };
+  if (ofControl) return { ...CONTROL, tags, at: [] };
   const words = WORDS[field];
   if (!words) return 'office';
   const [decides, says] = words;
+  const underIec = UNDER_IEC[field]?.[value];
   return {
     decides,
     says: typeof says === 'function' ? says(value) : (says[value] ?? value),
+    ...(underIec !== undefined && { underIec }),
     tags,
     at: [],
   };

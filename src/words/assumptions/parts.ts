@@ -55,6 +55,7 @@ export const PART_ASSUMPTIONS = [
   assumed(CHOOSE_MESSAGES.neutralPath, {
     decides: 'whether it protects',
     says: 'Current that the path from neutral to ground bears not stated: by the maker',
+    underIec: () => 'Current that the path from neutral to earth bears not stated: by the maker',
     at: atOne,
   }),
   assumed(CHOOSE_MESSAGES.listedToUlOnly, {
@@ -82,6 +83,8 @@ export const PART_ASSUMPTIONS = [
     decides: 'a voltage',
     says: ({ inverter, least }) =>
       `DC conductors lifted to at most ${quantity(least)} to ground by ${inverter}, which is not isolated`,
+    underIec: ({ inverter, least }) =>
+      `DC conductors lifted to at most ${quantity(least)} to earth by ${inverter}, which is not isolated`,
     tags: tagOf,
   }),
   assumed(RATE_MESSAGES.foreignSystem, {

@@ -15,6 +15,12 @@ const GROUNDINGS = {
   corner: 'corner-grounded',
   impedance: 'impedance-grounded',
 } as const;
+const EARTHINGS = {
+  solid: 'solidly earthed',
+  none: 'unearthed',
+  corner: 'corner-earthed',
+  impedance: 'impedance-earthed',
+} as const;
 
 /** What is taken for granted of the site and of where protectors go. */
 export const SITE_ASSUMPTIONS = [
@@ -159,6 +165,7 @@ export const SITE_ASSUMPTIONS = [
   assumed(SITE_MESSAGES.bondUnknown, {
     decides: 'a voltage',
     says: 'No utility service: place of the neutral-to-ground bond not known',
+    underIec: () => 'No utility service: place of the neutral-to-earth bond not known',
   }),
   assumed(NETWORK_MESSAGES.serviceEquipment, {
     decides: 'a voltage',
@@ -173,6 +180,7 @@ export const SITE_ASSUMPTIONS = [
   assumed(NETWORK_MESSAGES.transformerGrounding, {
     decides: 'a voltage',
     says: ({ grounding }) => `System behind the transformer ${GROUNDINGS[grounding]}`,
+    underIec: ({ grounding }) => `System behind the transformer ${EARTHINGS[grounding]}`,
     tags: tagOf,
   }),
   assumed(NETWORK_MESSAGES.whichLines, {

@@ -11,6 +11,7 @@ import { permitNotes, PermitNotesSchema } from '../../../src/documents/permit-sh
 import type { BlockContext } from '../../../src/documents/permit-sheet/contents/context.js';
 import { runsOf, type Runs } from '../../../src/documents/parts/contents/runs.js';
 import { permitSchedule, PermitScheduleSchema } from '../../../src/documents/parts/contents/schedule.js';
+import { systemInShort } from '../../../src/words/protector-short.js';
 import { reason } from '../../../src/model/reason.js';
 import { planOf } from '../../demo/plan-of.js';
 import { demoPlans } from '../fixtures/demo-plans.js';
@@ -325,6 +326,20 @@ describe('the calculation summary', () => {
       'its whole run',
       '92.9 ft',
     ]);
+  });
+
+  it('speaks of earth, not of ground, under the IEC', () => {
+    const plan = demoPlan('UF-114');
+    const labels = calculationSummary(plan).rows.map((r) => r.quantity);
+    expect(labels).toContain('AC voltage to earth');
+    expect(labels.join()).not.toContain('ground');
+    const assumed = assumptionRows(plan).rows.map(({ text }) => JSON.stringify(text));
+    expect(assumed.join()).toContain('AC system solidly earthed');
+    expect(assumed.join()).toContain('DC circuits unearthed, no pole bonded');
+    expect(assumed.join()).not.toMatch(/ground/i);
+    const systems = plan.protectors.map((p) => systemInShort(p, plan.basis)).join();
+    expect(systems).toContain('solidly earthed');
+    expect(systems).not.toContain('ground');
   });
 
   it('says which bound held where it is not the working’s figure, in the job’s own unit', () => {

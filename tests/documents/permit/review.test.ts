@@ -77,6 +77,13 @@ describe('what a plan reviewer would mark up', () => {
     );
   });
 
+  it('a clause left out: 225.42 at the workshop of a house whose own panel 215.18 asks for', async () => {
+    const plan = await planOfSize(6);
+    expect(codeTable(plan).lines.map(said)[0]).toBe(
+      'Does not apply: 225.42 (no dwelling unit or sleeping rooms there); 694.7(D) (no wind turbine).',
+    );
+  });
+
   it('a word that means nothing to him: where no part is chosen, a clause says that', () => {
     const rows = coded(demoPlan('UF-110')).join('\n');
     expect(rows).toContain('P-2, P-4: L1, L2, L3; no part chosen');

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { isNec } from '../../../model/editions.js';
 import { byNaturalOrder } from '../../../model/natural-order.js';
 import type { Plan, PlanItem, PlannedProtector } from '../../../model/plan.js';
 import { DECIDES, type Assumption } from '../../../words/assumptions/assumption-kit.js';
@@ -42,8 +43,9 @@ const GRAVE = 2;
 
 function told(plan: Plan): Told[] {
   const found: Told[] = [];
-  const add = (assumption: Assumption | 'office', end: string, stem: string): void => {
-    if (assumption === 'office') return;
+  const add = (taken: Assumption | 'office', end: string, stem: string): void => {
+    if (taken === 'office') return;
+    const assumption = isNec(plan.basis) ? taken : { ...taken, says: taken.underIec ?? taken.says };
     const tags = [...assumption.tags, ...tagsAt(plan, assumption.at)];
     const same = found.find(
       (one) =>

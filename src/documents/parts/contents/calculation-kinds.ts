@@ -3,6 +3,8 @@ import type { StepCode } from '../../../model/step.js';
 /** Kinds of quantities in the order of the summary, with the codes of the steps that are their results. */
 interface Kind {
   readonly quantity: string;
+  /** In the words of the IEC, where they are others. */
+  readonly underIec?: string;
   readonly codes: readonly StepCode[];
   /** How result and check are told. */
   readonly as: 'voltage' | 'current' | 'nominal' | 'leads' | 'reach';
@@ -32,7 +34,12 @@ export const CALCULATION_KINDS: readonly Kind[] = [
     codes: ['control-voltage/share', 'control-voltage/larger', 'control-voltage/nominal'],
     as: 'voltage',
   },
-  { quantity: 'AC voltage to ground', codes: ['ac-voltage/larger', 'ac-voltage/least'], as: 'voltage' },
+  {
+    quantity: 'AC voltage to ground',
+    underIec: 'AC voltage to earth',
+    codes: ['ac-voltage/larger', 'ac-voltage/least'],
+    as: 'voltage',
+  },
   {
     quantity: 'PV short-circuit current',
     codes: [

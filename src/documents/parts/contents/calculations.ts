@@ -55,7 +55,8 @@ function grouped(as: CalculationKind['as'], entries: readonly Entry[]): Group[] 
   }));
 }
 
-function rowOf(plan: Plan, { quantity, codes, as }: CalculationKind): Row[] {
+function rowOf(plan: Plan, { quantity: name, underIec, codes, as }: CalculationKind): Row[] {
+  const quantity = isNec(plan.basis) ? name : (underIec ?? name);
   const meant: ReadonlySet<string> = new Set(codes);
   const entries = plan.protectors.flatMap((protector) =>
     protector.calculations

@@ -92,7 +92,7 @@ export function scheduleCells(protector: PlannedProtector, plan: Plan): Schedule
   const gauge = wiring.leadGauge === '' ? (figures?.smallestLead ?? '') : wiring.leadGauge;
   return {
     place: cell(`${place === '' ? NONE : place}${outdoors ? ' (outdoors)' : ''}`, positionInShort(protector)),
-    system: cell(systemInShort(protector)),
+    system: cell(systemInShort(protector, plan.basis)),
     channels: cell(channelsInShort(protector)),
     part: partCell(protector),
     listing: cell(partDetails?.listing ?? '', partDetails?.listingFile ?? ''),
