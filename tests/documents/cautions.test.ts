@@ -58,9 +58,19 @@ describe('the gravest caution of a box', () => {
   it('is printed in the wiring note', () => {
     const settings = defaultSettings();
     const words = (plan: Plan): readonly string[] =>
-      wiringNotes(plan, settings, 'letter').map((n) => n.cautions[0]?.word ?? '');
-    expect(words(battery('48'))).toEqual(['WARNING']);
-    expect(words(house)).toEqual(['DANGER']);
+      wiringNotes(plan, settings, 'en').map(({ danger }) => `${danger.word}: ${danger.says}`);
+    expect(words(battery('48'))).toEqual([expect.stringMatching(/^WARNING: Battery, .*short circuit/)]);
+    expect(words(house)).toEqual([expect.stringMatching(/^DANGER: Up to .*kill or severely injure/)]);
+    expect(words(gate)).toEqual([expect.stringMatching(/^WARNING: .*circuits beside it may be at a hazard/)]);
+  });
+
+  it('the note of a housing of two supplies says that the steps of one leave it live', () => {
+    const told = (plan: Plan): readonly boolean[] =>
+      wiringNotes(plan, defaultSettings(), 'en').map(({ danger }) =>
+        danger.banners.some(({ says }) => says.startsWith('TWO SUPPLIES feed this housing')),
+      );
+    expect(told(shared)).toEqual([true]);
+    expect(told(house)).toEqual([false]);
   });
 });
 
@@ -112,6 +122,12 @@ describe('the gas of a battery', () => {
     }));
     expect(boxes.some(({ battery }) => battery)).toBe(true);
     for (const box of boxes) expect(box.told).toBe(isTold && box.battery);
+    // The wiring note says it too, with the same tags.
+    const noted = wiringNotes(plan, defaultSettings(), 'en')
+      .filter(({ danger }) => danger.banners.some(({ says }) => says.startsWith('BATTERY GAS')))
+      .flatMap(({ rows }) => rows.map(({ tag }) => tag));
+    const expected = plan.protectors.filter((_one, index) => isTold && boxes[index]?.battery);
+    expect(noted).toEqual(expected.map(({ tag }) => tag));
   });
 
   it('isn’t told where there is no battery', () => {
