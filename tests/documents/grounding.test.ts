@@ -26,7 +26,7 @@ it.each([
     const ends = plan.protectors.filter((p) => p.ports.every(({ port }) => port === 'terminals'));
     expect(ends.length).toBe(2);
     expect(ends.map((p) => p.grounding)).toEqual(ends.map(() => grounding));
-    expect(ends.map((p) => systemInShort(p).split(', ')[1])).toEqual(ends.map(() => text));
+    expect(ends.map((p) => systemInShort(p, plan.basis).split(', ')[1])).toEqual(ends.map(() => text));
   }
 });
 
@@ -35,5 +35,5 @@ it('a turbine whose output isn’t stated has no system and no grounding yet', (
     X charge-controller; dc_inputs=1; max_dc_voltage=250; place=Hut`;
   const [turbine] = dataOf('', rows).protectors;
   expect([turbine?.system, turbine?.grounding]).toEqual([null, null]);
-  expect(turbine && systemInShort(turbine)).toBe('not known');
+  expect(turbine && systemInShort(turbine, 'nec-2023')).toBe('not known');
 });
