@@ -26,14 +26,15 @@ it.each([
     const ends = plan.protectors.filter((p) => p.ports.every(({ port }) => port === 'terminals'));
     expect(ends.length).toBe(2);
     expect(ends.map((p) => p.grounding)).toEqual(ends.map(() => grounding));
-    expect(ends.map((p) => systemInShort(p).split(', ')[1])).toEqual(ends.map(() => text));
+    expect(ends.map((p) => systemInShort(p, plan.basis).split(', ')[1])).toEqual(ends.map(() => text));
   }
 });
 
 it('a turbine whose output isn’t stated has no system and no grounding yet', () => {
   const rows = `WT wind-turbine; place=Hill; connects_to=X; run_length=4 m
     X charge-controller; dc_inputs=1; max_dc_voltage=250; place=Hut`;
-  const [turbine] = dataOf('', rows).protectors;
+  const { protectors, basis } = dataOf('', rows);
+  const [turbine] = protectors;
   expect([turbine?.system, turbine?.grounding]).toEqual([null, null]);
-  expect(turbine && systemInShort(turbine)).toBe('not known');
+  expect(turbine && systemInShort(turbine, basis)).toBe('not known');
 });
