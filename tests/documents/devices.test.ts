@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { housingDrawing } from '../../src/documents/drawing/housing.js';
+import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
 import type { Plan, PlannedProtector } from '../../src/model/plan.js';
+import { defaultSettings } from '../../src/model/settings.js';
 import { devicesText, smallestLeadsText } from '../../src/words/overcurrent.js';
 import { say } from '../../src/words/reasons/say.js';
 import { catalogueOf, dataOf, partLine, type PlanOptions } from '../plan/plan-of.js';
@@ -15,19 +16,36 @@ function there({ protectors }: Plan, tag: string): PlannedProtector {
 
 const devices = (plan: Plan, tag: string): string => devicesText(there(plan, tag)).join(' | ');
 
-/** Dashed frames of devices as rows of channels from top to bottom: `1 2`, with `|` between two frames. */
+/**
+ * Frames of devices in the picture of a wiring note, as rows of channels from top to bottom: `1 2`, with `|` between
+ * two frames.
+ */
 function framed(plan: Plan, tag: string): string {
-  const svg = housingDrawing(there(plan, tag), plan.basis, 'green');
-  const rows = [...svg.matchAll(/<text[^>]* y="([\d.]+)"[^>]*>Channel (\d)/g)].map(([, y, channel]) => ({
-    y: Number(y),
-    channel,
-  }));
-  const frames = [...svg.matchAll(/<rect[^>]*stroke-dasharray[^>]*>/g)].map(([rect]) => {
+  const { tag: own } = there(plan, tag);
+  const note = wiringNotes(plan, defaultSettings(), 'en').find(({ rows }) =>
+    rows.some((row) => row.tag === own),
+  );
+  const svg = note?.picture ?? '';
+  // The number of a channel stands alone; all other texts have words.
+  const rows = [...svg.matchAll(/<text x="[\d.]+" y="([\d.]+)"[^>]*>(\d)<\/text>/g)].map(
+    ([, y, channel]) => ({
+      y: Number(y),
+      channel,
+    }),
+  );
+  const frames = [...svg.matchAll(/<rect[^>]* stroke-width="1.5"[^>]*>/g)].map(([rect]) => {
     const of = (name: string): number => Number(new RegExp(` ${name}="([\\d.]+)"`).exec(rect)?.[1]);
-    return { top: of('y'), bottom: of('y') + of('height') };
+    return {
+      x: of('x'),
+      top: of('y'),
+      bottom: of('y') + of('height'),
+      isFitted: !rect.includes('dasharray'),
+    };
   });
-  expect(rows.length).toBeGreaterThan(0);
+  expect(rows.length).toBe(there(plan, tag).channels.length);
+  // The neutral bar at the right has such a frame too.
   return frames
+    .filter(({ x }) => x < 200)
     .map(({ top, bottom }) =>
       rows
         .filter(({ y }) => top < y && y < bottom)

@@ -33,7 +33,8 @@ it.each([
 it('a turbine whose output isn’t stated has no system and no grounding yet', () => {
   const rows = `WT wind-turbine; place=Hill; connects_to=X; run_length=4 m
     X charge-controller; dc_inputs=1; max_dc_voltage=250; place=Hut`;
-  const [turbine] = dataOf('', rows).protectors;
+  const { protectors, basis } = dataOf('', rows);
+  const [turbine] = protectors;
   expect([turbine?.system, turbine?.grounding]).toEqual([null, null]);
-  expect(turbine && systemInShort(turbine, 'nec-2023')).toBe('not known');
+  expect(turbine && systemInShort(turbine, basis)).toBe('not known');
 });

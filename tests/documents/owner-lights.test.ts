@@ -5,10 +5,10 @@ import { ownerStrings } from '../../src/words/languages.js';
 import { checksView } from '../../src/documents/closeout-pack/checks.js';
 import { recordView } from '../../src/documents/closeout-pack/record.js';
 import { crewPackWords } from '../../src/words/crew-language.js';
-import { lightRows } from '../../src/documents/closeout-pack/wiring-note.js';
+import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
 import { ownerBoxes } from '../../src/documents/owner-sheet/boxes.js';
 import { lookOf } from '../../src/documents/owner-sheet/looks.js';
-import { flagWords } from '../../src/documents/parts/flag.js';
+import { defaultSettings } from '../../src/model/settings.js';
 import { demoPlan } from './fixtures/demo-plans.js';
 import { catalogueOf, dataOf, partLine } from '../plan/plan-of.js';
 
@@ -114,11 +114,20 @@ describe('a flag', () => {
     expect(checks(dataOf('', 'S service; ac_in=120/240'))).not.toContain(words.checks.texts.flag);
   });
 
-  it('a note tells how it looks, in the words of the catalogue', () => {
-    const [row, ...others] = lightRows(first(told).channels, flagWords(first(told)));
-    expect([row?.channel, row?.state, row?.shows, others]).toEqual(['1, 2', 'always', 'good', []]);
-    expect(row?.because).toMatch(/: good: green; used up: red$/);
-  });
+  it.each([
+    ['en', 'Always: all GOOD.', 'GOOD, green'],
+    ['es', 'Siempre: todas BUENA.', 'BUENA, verde'],
+  ] as const)(
+    '%s: a note draws it, and tells how it looks in the colour of the catalogue',
+    (language, look, drawn) => {
+      const [note, ...others] = wiringNotes(told, defaultSettings(), language);
+      expect(others).toEqual([]);
+      expect(note?.steps.at(-1)?.how).toBe(look);
+      expect(note?.picture).toContain(`>${drawn}<`);
+      // No light is drawn where there is none.
+      expect(note?.picture).not.toContain('<circle');
+    },
+  );
 });
 
 it('a light that goes by the grid is off when the grid is off, at the box that makes house power too', () => {

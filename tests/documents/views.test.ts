@@ -1,18 +1,23 @@
 import { written } from '../in-english.js';
 import { describe, expect, it } from 'vitest';
-import { boxIsolationView } from '../../src/documents/closeout-pack/isolation-view.js';
 import { reason } from '../../src/model/reason.js';
 import { recordView } from '../../src/documents/closeout-pack/record.js';
 import { crewPackWords } from '../../src/words/crew-language.js';
 import { statedText } from '../../src/documents/parts/site.js';
 import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
 import { dataOf } from '../plan/plan-of.js';
-import { measuringView, outsideTexts } from '../../src/documents/closeout-pack/readings-view.js';
+import {
+  noteReadings,
+  outsideMeanings,
+  watchTexts,
+} from '../../src/documents/closeout-pack/note-readings.js';
+import { noteDanger } from '../../src/documents/closeout-pack/note-danger.js';
+import { crewNoteWords } from '../../src/words/crew-notes.js';
+import type { Plan } from '../../src/model/plan.js';
 import type { PlannedBand, Probes } from '../../src/model/planned-measuring.js';
 import { defaultSettings } from '../../src/model/settings.js';
-import { plan, protector, wire } from './fixtures/builder.js';
-import { demoPlans } from './fixtures/demo-plans.js';
-import { housePlan, hutPlan } from './fixtures/plans.js';
+import { protector, wire } from './fixtures/builder.js';
+import { hutPlan } from './fixtures/plans.js';
 
 const origin = { from: 'list', file: 'list.csv', line: 2, column: 'x' } as const;
 
@@ -65,7 +70,7 @@ describe('the commissioning record', () => {
 });
 
 describe('what stays live at a box', () => {
-  it('in its own conductors is said before any step, all else after them', () => {
+  it('is said before any step, its own conductors or not, with who can change that', () => {
     const base = hutPlan();
     const [first] = base.protectors;
     if (first === undefined) throw new Error('the hut has a protector');
@@ -75,10 +80,13 @@ describe('what stays live at a box', () => {
       { what: reason('live/ahead-of-main'), who, here: true },
     ];
     const isolation = { ...first.wiring.isolation, live };
-    const of = { ...base, protectors: [{ ...first, wiring: { ...first.wiring, isolation } }] };
-    const { first: before, live: after } = boxIsolationView(of.protectors[0] ?? first, of);
-    expect(before).toEqual([expect.stringMatching(/^This place is ahead of the main disconnect: /)]);
-    expect(after).toEqual([expect.stringMatching(/^The battery’s terminals, /)]);
+    const one = { ...first, wiring: { ...first.wiring, isolation } };
+    const { banners } = noteDanger({ ...base, protectors: [one] }, [one], crewNoteWords('en'));
+    const said = banners.filter(({ word }) => word === 'STAYS LIVE').map(({ says }) => says);
+    expect(said).toEqual([
+      expect.stringMatching(/^the battery’s terminals, .*; .*\.$/),
+      expect.stringMatching(/^all of this place: it is ahead of the main disconnect; .*\.$/),
+    ]);
   });
 });
 
@@ -95,7 +103,9 @@ describe('the readings of a wiring note', () => {
       ports: [],
       wiring: { measuring: { state: null, bands, meter: null, clothing: null } },
     });
-    return measuringView(one).readings.map((r) => `${r.between} | ${r.band}`);
+    return noteReadings([[one]], crewNoteWords('en')).map((r) =>
+      [r.what, r.expect, ...(r.stop === '' ? [] : [r.stop])].join(' | ').replaceAll('\u00a0', ' '),
+    );
   };
 
   it.each<[string, PlannedBand, string]>([
@@ -109,7 +119,7 @@ describe('the readings of a wiring note', () => {
         high: 127,
         reads: written('x'),
       },
-      'L1, L2 to ground | 110 to 127 V AC',
+      'L1, L2 to ground | 110 to 127 V AC | under 110 V or over 127 V',
     ],
     [
       'pole to pole with its sign',
@@ -121,7 +131,7 @@ describe('the readings of a wiring note', () => {
         high: 58.4,
         reads: written('x'),
       },
-      'positive to negative | +40 to +58.4 V DC',
+      '+ to − | 40 to 58.4 V DC | under 40 V or over 58.4 V',
     ],
     [
       'a live negative',
@@ -133,7 +143,7 @@ describe('the readings of a wiring note', () => {
         high: 58.4,
         reads: written('x'),
       },
-      'negative to ground | −40 to −58.4 V DC',
+      '− to ground | −40 to −58.4 V DC | under −40 V or over −58.4 V',
     ],
     [
       'poles that float, each with its own sign and no low figure',
@@ -145,12 +155,12 @@ describe('the readings of a wiring note', () => {
         high: 456,
         reads: written('x'),
       },
-      'positive (+), negative (−) to ground | at most 456 V DC',
+      '+, − to ground | up to 456 V DC | over 456 V',
     ],
     [
       'no current known',
       { ...none, between: [probes('L1', 'L2', null)], current: null, low: 0, high: 5, reads: written('x') },
-      'L1 to L2 | 0 to 5 V',
+      'L1 to L2 | 0 to 5 V | over 5 V',
     ],
   ])('%s', (_, band, says) => {
     expect(rows([band])).toEqual([says]);
@@ -167,7 +177,7 @@ describe('the readings of a wiring note', () => {
         reads: written('x'),
       },
     ]);
-    expect(row).toContain('ask before you connect');
+    expect(row).toBe('L1 to ground | not known: do not connect, ask the office');
   });
 
   it('say once how a ground fault shows, and once a job what a reading outside means', () => {
@@ -193,36 +203,26 @@ describe('the readings of a wiring note', () => {
       ports: [],
       wiring: { measuring: { state: null, bands, meter: null, clothing: null } },
     });
-    expect(measuringView(one).watch).toEqual(['A fault.']);
-    expect(outsideTexts(plan({ protectors: [one, one] }))).toEqual(['Above: stop.', 'A fault.']);
-  });
-});
-
-describe('the setting of a wiring note', () => {
-  it('is closer only for notes that would not keep to their page', () => {
-    const settings = defaultSettings();
-    const density = (tag: string, note: string): string | undefined =>
-      wiringNotes(demoPlans().find((p) => p.job === tag) ?? housePlan(), settings, 'letter').find(
-        (n) => n.tag === note,
-      )?.density;
-    // With its ground terminal and two states of each light the highest note of the demo.
-    expect(density('UF-101', 'P-1')).toBe('densest');
-    expect(density('UF-101', 'P-3')).toBe('dense');
-    expect(density('UF-103', 'P-2')).toBe('usual');
+    expect(watchTexts([[one]], crewNoteWords('en'))).toEqual(['A fault.']);
+    // How a ground fault shows stands on the note itself.
+    expect(outsideMeanings([one, one], crewNoteWords('en'))).toEqual(['Above: stop.']);
   });
 });
 
 describe('the grounding in a wiring note', () => {
-  const grounding = (facts: string, settings = {}): string | undefined => {
-    const of = dataOf('', `S service; ac_in=120/240${facts}`, { settings });
-    return wiringNotes(of, defaultSettings(), 'letter')[0]?.grounding;
-  };
+  const system = (of: Plan): string | undefined => wiringNotes(of, defaultSettings(), 'en')[0]?.system;
+  const service = (facts: string): Plan => dataOf('', `S service; ac_in=120/240${facts}`);
 
-  it('says whether it is stated, settled or assumed', () => {
-    expect(grounding('')).toBe('solid, assumed, to be confirmed');
-    expect(grounding('; system_grounding=solid')).toBe('solid, as stated on the list');
-    const settled = [{ field: 'system_grounding', value: 'solid', by: 'the office', date: '2026-01-02' }];
-    expect(grounding('', { settled })).toMatch(/^solid, assumed, settled by the office/);
+  it('is what the plan rests on', () => {
+    expect(system(service(''))).toBe('120/240\u00a0V, solidly grounded');
+    expect(system(service('; system_grounding=none'))).toBe('120/240\u00a0V, ungrounded');
+  });
+
+  it('that is assumed is asked for by an open item of the plan; one that is stated isn’t', () => {
+    const asked = (facts: string): boolean =>
+      service(facts).openItems.some(({ field }) => field === 'system_grounding');
+    expect(asked('')).toBe(true);
+    expect(asked('; system_grounding=solid')).toBe(false);
   });
 
   it('is not told where it isn’t known', () => {
@@ -230,8 +230,6 @@ describe('the grounding in a wiring note', () => {
       '',
       'K control-circuit; control_voltage=24 V dc; place=Gate; outdoors=yes; protect=yes',
     );
-    expect(wiringNotes(of, defaultSettings(), 'letter')[0]?.grounding).toBe(
-      'not known: the list does not state it',
-    );
+    expect(system(of)).toBe('DC, grounding not known');
   });
 });

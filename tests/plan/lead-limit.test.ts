@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { housingDrawing } from '../../src/documents/drawing/housing.js';
 import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
 import type { Plan } from '../../src/model/plan.js';
 import { catalogueOf, dataOf, partLine, settingsOf } from './plan-of.js';
@@ -20,31 +19,34 @@ const wiring = (plan: Plan): string => {
   const found = plan.protectors.find(({ ports: [port] }) => port?.equipment === 'B')?.wiring;
   return `${found?.leadLengthLimit} ${found?.leadLimitByWithstand}`;
 };
-/** What the drawing and the table of the wiring note say, without breaks of lines. */
+/** What the picture of the wiring note says of the leads: their longest, then their wire. */
 function says(plan: Plan): readonly string[] {
-  const [protector] = plan.protectors;
-  if (!protector) throw new Error('no protector');
-  const drawn = housingDrawing(protector, plan.basis, 'green')
-    .replace(/<[^>]*>/g, ' ')
-    .replace(/\s+/g, ' ');
-  const [note] = wiringNotes(plan, settingsOf(), 'letter');
-  return [/Line lead plus ground lead: (.*?)\. Planned/.exec(drawn)?.[1] ?? '', note?.leads[0]?.value ?? ''];
+  const [note] = wiringNotes(plan, settingsOf(), 'en');
+  const drawn = (note?.picture ?? '').replace(/<[^>]*>/g, '|').replace(/\|+/g, '|');
+  const [, limit = '', wire = ''] = /together\|([^|]*)\|([^|]*)\|/.exec(drawn) ?? [];
+  return [limit.replaceAll('\u00a0', ' '), wire.replaceAll('\u00a0', ' ')];
 }
 
 describe('the limit of the leads', () => {
+  const WIRE = expect.stringMatching(/^10 AWG, straight/) as string;
+
   it('is what is aimed at where that leaves the level below the withstand', () => {
     expect(wiring(battery('2500 V'))).toBe('0.5 false');
-    expect(says(battery('2500 V'))).toEqual(['at most 19.7 in (0.5 m)', '11.8 in (0.3 m), 10 AWG']);
+    // Whole inches, rounded down: 0.5 m are 19.7 in.
+    expect(says(battery('2500 V'))).toEqual(['at most 19 in', WIRE]);
   });
 
   it('is the length at which level and leads reach the withstand, rounded down', () => {
-    const limit = 'at most 13.4 in (0.34 m): beyond it the level is above the withstand of the equipment';
     expect(wiring(battery('500 V'))).toBe('0.34 true');
-    expect(says(battery('500 V'))).toEqual([limit, `11.8 in (0.3 m), 10 AWG; ${limit}`]);
+    expect(says(battery('500 V'))).toEqual(['at most 13 in', WIRE]);
   });
 
-  it('is none where the level alone is above the withstand', () => {
-    expect(wiring(battery('390 V; protector=REED'))).toBe('0 true');
-    expect(says(battery('390 V; protector=REED'))[0]).toMatch(/^as short as can be: /);
+  it('is none where the level alone is above the withstand, which makes the pack a draft: the note keeps to what is planned', () => {
+    const plan = battery('390 V; protector=REED');
+    expect(wiring(plan)).toBe('0 true');
+    expect(says(plan)).toEqual(['at most 11 in', WIRE]);
+    // A conflict makes the pack a draft.
+    const conflicts = plan.openItems.filter(({ severity }) => severity === 'conflict');
+    expect(conflicts.map(({ code }) => code)).toEqual(['choose/by-hand-fails']);
   });
 });

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { channelText } from '../../src/words/conductors.js';
-import { lightRows } from '../../src/documents/closeout-pack/wiring-note.js';
+import { crewNoteWords } from '../../src/words/crew-notes.js';
+import { lookSentences } from '../../src/documents/closeout-pack/note-lights.js';
 import { dataOfCsv, faults, items, one, planOfCsv } from './plan-of.js';
 
 // Two sites of our own, as an electrician would check them: conductors and their names, lights, N, grounding, required voltages.
@@ -15,14 +16,16 @@ function siteOf(list: string, catalogue: string) {
   const data = dataOfCsv(csv, options);
   const at = (where: string) => {
     const found = data.protectors.filter((p) => p.ports.some((o) => `${o.equipment}:${o.port}` === where));
-    return found.flatMap((p) => p.channels);
+    return found;
   };
   return {
     data,
     plan: planOfCsv(csv, options),
-    wires: (where: string): readonly string[] => at(where).map((c) => `${channelText(c)}: ${c.colour}`),
+    wires: (where: string): readonly string[] =>
+      at(where).flatMap((p) => p.channels.map((c) => `${channelText(c)}: ${c.colour}`)),
+    /** As the wiring note tells a crew to look at them. */
     lights: (where: string): readonly string[] =>
-      lightRows(at(where)).map((row) => `${row.channel} ${row.state}: ${row.shows}`),
+      at(where).flatMap((p) => lookSentences([p], crewNoteWords('en'))),
   };
 }
 
@@ -54,9 +57,9 @@ describe('a plant of -48 V whose positive pole is grounded', () => {
 
   it('the light of the grounded positive is dark, that of the negative lit', () => {
     for (const where of ['DCP:dc-in', 'RAD:dc-in'])
-      expect(lights(where)).toEqual(['1 always: dark', '2 always: lit']);
+      expect(lights(where)).toEqual(['Battery’s disconnect closed: 1 OFF; 2 ON.']);
     for (const where of ['ALM:terminals', 'DCP:terminals'])
-      expect(lights(where)).toEqual(['1 always: dark', '2 source on: lit', '2 source off: dark']);
+      expect(lights(where)).toEqual(['Source on: 1 OFF; 2 ON.', 'Source off: all OFF.']);
   });
 
   it('is grounded at its positive, and the AC side solidly', () => {
@@ -108,13 +111,9 @@ describe('a service of 480Y/277 that a resistor grounds', () => {
   });
 
   it('the light of each line is recorded; N’s is dark, since its impedance holds it near ground: a ground fault lights it', () => {
-    expect(lights('CRN:feeder')).toEqual(['1, 2, 3, 4 source on: either', '1, 2, 3, 4 source off: dark']);
+    expect(lights('CRN:feeder')).toEqual(['Source on: all ON or OFF.', 'Source off: all OFF.']);
     for (const where of ['MCC:feeder', 'SVC:service']) {
-      expect(lights(where)).toEqual([
-        '1, 2, 3 source on: either',
-        '1, 2, 3, 4 source off: dark',
-        '4 source on: dark',
-      ]);
+      expect(lights(where)).toEqual(['Source on: 1, 2, 3 ON or OFF; 4 OFF.', 'Source off: all OFF.']);
       expect(one(plan, where).channels[3]?.indicator[0]?.because).toBe(
         'an impedance holds N near ground in a sound system; if it lights, a ground fault may be on a line: call',
       );
