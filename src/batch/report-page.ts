@@ -4,7 +4,6 @@ import { z } from 'zod';
 import { loadTemplates } from '../documents/parts/templates.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import type { JobItem } from '../model/open-item.js';
-import type { Sentence } from '../model/sentence.js';
 import type { JobOrder, ReportLine } from '../output/tables.js';
 import { embeddedFonts } from '../print/fonts.js';
 import type { ListCount } from '../read/list/lists.js';
@@ -61,7 +60,7 @@ const ReportPageSchema = z.object({
       /** How many facts hold it back: `4 facts`; `` for none. */
       held: z.string(),
       holds: z.string(),
-      openItems: z.array(z.string()),
+      openItems: z.array(z.object({ who: z.string(), says: z.string() })),
     }),
   ),
   changes: z.array(z.string()),
@@ -124,6 +123,12 @@ const TABLES = [
   { file: 'missing-models.csv', what: 'models to add to the library, for the office', whole: true },
   { file: 'questions.csv', what: 'all that is asked, to be answered', whole: true },
 ];
+/** What holds a job back, and who can supply it. */
+interface Reason {
+  readonly who: string;
+  readonly says: string;
+}
+
 /** Items of one job that are named before the rest is counted. */
 const MOST = 5;
 /** Changes that are shown before they are folded. */
@@ -153,11 +158,11 @@ function pageView(source: ReportSource, style: string, script: string): ReportPa
   const tally = (values: readonly string[], of: (line: ReportLine) => string) =>
     values.map((value) => ({ value, count: lines.filter((line) => of(line) === value).length }));
   const statuses = tally(['complete', 'draft', 'failed'], (line) => line.status);
-  const blocking = new Map<string, Sentence[]>();
+  const blocking = new Map<string, Reason[]>();
   for (const { job, item } of items) {
     if (item.severity === 'confirm') continue;
     const own = blocking.get(job) ?? [];
-    own.push(told(item).message);
+    own.push({ who: item.who, says: told(item).message });
     blocking.set(job, own);
   }
   const said = statuses.map((s) => `${s.count} ${s.value}`).join(', ');
@@ -230,7 +235,7 @@ function unreadText({ lists, otherUnreadable }: ReportSource): string {
 function jobView(
   { line, placed, documents }: ReportedJob,
   id: string,
-  blocking: readonly Sentence[],
+  blocking: readonly Reason[],
 ): ReportPage['jobs'][number] {
   return {
     ...line,
@@ -262,7 +267,9 @@ function uncheckedClauses(jobs: readonly ReportedJob[]): ReportPage['unchecked']
   );
 }
 
-function firstOf(messages: readonly Sentence[]): string[] {
+function firstOf(messages: readonly Reason[]): Reason[] {
   const more = messages.length - MOST;
-  return more > 0 ? [...messages.slice(0, MOST), `and ${more} more: see open-items.csv`] : [...messages];
+  return more > 0
+    ? [...messages.slice(0, MOST), { who: '', says: `and ${more} more: see open-items.csv` }]
+    : [...messages];
 }

@@ -8,6 +8,7 @@ import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { changesSince, type LastRun } from '../../src/batch/last-run.js';
 import { reportPage, type ReportedJob } from '../../src/batch/report-page.js';
+import { FIELD_GUIDE } from '../../src/model/field-guide.js';
 import type { OpenItem } from '../../src/model/open-item.js';
 import { itemAt, note } from '../../src/model/message.js';
 import { PLACE_MESSAGES } from '../../src/model/messages/place.js';
@@ -258,6 +259,11 @@ describe('report.html', () => {
       'C-1/closeout-pack.pdf',
     ]);
     expect(await texts('h3')).toEqual(['office', 'designer', 'utility']);
+    expect(await texts('#jobs td:last-child details p')).toContain(
+      'designer: The run of CC-1 has no length.',
+    );
+    expect(await attributes('#jobs td[data-label=Confirm] a', 'href')).toContain('#items-heading');
+    expect(await texts('section > .facts .more')).toContain(`run_length: ${FIELD_GUIDE.run_length.means}`);
     // What holds a pack back stands open; what is to confirm is folded.
     expect(await texts('section > .facts .do')).toEqual(['Fill it in.', 'Fill it in.']);
     expect(await texts('section > details > summary')).toEqual([
