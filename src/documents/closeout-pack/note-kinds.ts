@@ -65,7 +65,11 @@ function likeness(plan: Plan, one: PlannedProtector): unknown {
     all(wiring.leadGauge, wiring.leadLengthLimit, wiring.leadLengthPlanned, wiring.torque, wiring.wireRange),
     (wiring.notes as readonly { readonly code: string }[]).filter(({ code }) => code !== STAY_CHARGED),
     all(isolation.part, isolation.steps, isolation.live, isolation.unknown),
-    all(measuring.state?.code, { ...state, sources: null, off: Array.isArray(off) ? [...off].sort() : off }),
+    all(measuring.state?.code, {
+      ...state,
+      sources: null,
+      off: Array.isArray(off) ? [...(off as readonly string[])].sort() : off,
+    }),
     measuring.bands.map(bandKind),
     all(measuring.meter?.says, measuring.clothing?.says.code),
     ports.some(({ equipment }) => mayGas(equipmentOf(plan, equipment))),

@@ -70,10 +70,9 @@ function notes(
   codes: readonly string[],
   words: CrewNoteWords,
 ): string[] {
-  const all = protectors.flatMap(({ wiring }) => wiring.notes);
-  return [
-    ...new Set(all.filter(({ code }) => codes.includes(code)).map((one) => crewSay(one, words.language))),
-  ];
+  const all = protectors.flatMap(({ wiring }) => wiring.notes).filter(({ code }) => codes.includes(code));
+  const each = new Map(all.map((one) => [JSON.stringify(one), one]));
+  return [...each.values()].map((one) => crewSay(one, words.language));
 }
 
 const CHARGED = ['wiring-note/stay-charged'];

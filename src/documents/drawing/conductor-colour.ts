@@ -1,7 +1,7 @@
 import { element, rect } from './svg.js';
 
 /** The colours that conductors come in, as they are drawn; the word is always printed beside the stripe. */
-const COLOURS: { readonly [word: string]: string } = {
+const COLOURS: { readonly [word: string]: string | undefined } = {
   black: '#1a1a1a',
   red: '#c62828',
   blue: '#1f5fbf',
@@ -29,9 +29,7 @@ function coloursNamed(text: string): readonly string[] {
     .split(/[\s/-]+/)
     .filter((word) => word !== '');
   const known = words.map((word) => COLOURS[word]);
-  return words.length <= 2 && known.every((one) => one !== undefined)
-    ? known.filter((one) => one !== undefined)
-    : [];
+  return words.length <= 2 && known.every((one) => one !== undefined) ? known : [];
 }
 
 /**
