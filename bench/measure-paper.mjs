@@ -8,7 +8,7 @@ import { parseArgs } from 'node:util';
 import { DOCUMENTS, HELD } from './measure-paper/documents.mjs';
 import { programsWords } from './measure-paper/known-words.mjs';
 import { jobFolders, measureJob } from './measure-paper/measure-job.mjs';
-import { FOR_OWNERS, hasPermitPaper, makePacks, OTHER_PAPERS } from './measure-paper/packs.mjs';
+import { IN_LANGUAGES, hasPermitPaper, makePacks, OTHER_PAPERS } from './measure-paper/packs.mjs';
 import { failuresOf, heldOf, tableOf } from './measure-paper/table.mjs';
 
 const { values } = parseArgs({
@@ -35,12 +35,12 @@ async function* packs(work, only) {
     if (ofPaper.length > 0)
       yield { folder: makePacks(work, paper ?? 'by-basis', changed, values.job), only: ofPaper };
   }
-  const forOwners = only.filter((document) => FOR_OWNERS.documents.includes(document));
-  if (values.paper !== undefined || forOwners.length === 0) return;
-  for (const { paper, language } of FOR_OWNERS.variants) {
-    const more = ['--owner-language', language];
+  const inLanguages = only.filter((document) => IN_LANGUAGES.documents.includes(document));
+  if (values.paper !== undefined || inLanguages.length === 0) return;
+  for (const { paper, language } of IN_LANGUAGES.variants) {
+    const more = ['--owner-language', language, '--crew-language', language];
     const folder = makePacks(work, `${language}-${paper}`, { paper, plates: true }, values.job, more);
-    yield { folder, only: forOwners };
+    yield { folder, only: inLanguages };
   }
 }
 

@@ -6,4 +6,5 @@ export function budgetOf(
   document: string,
   protectors: number,
   paper: string,
+  notes?: number | null,
 ): { readonly most: number; readonly asks: string } | null;

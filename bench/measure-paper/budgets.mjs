@@ -33,7 +33,12 @@ const BUDGETS = {
   'permit-sheet': { asks: 'paper.md 2, sheets by protectors and paper', most: permit },
   'closeout-pack': {
     asks: 'paper.md 3, pages of the pack',
-    most: (protectors) => (protectors <= 6 ? 10 : protectors <= 14 ? 14 : protectors <= 32 ? 30 : null),
+    // Two measures: so many pages in all, or seven beside the notes.
+    most: (protectors, paper, notes) => {
+      const all = protectors <= 6 ? 10 : protectors <= 14 ? 14 : protectors <= 32 ? 30 : null;
+      const besides = notes === null ? null : 7 + notes;
+      return all === null ? besides : Math.max(all, besides ?? 0);
+    },
   },
   'owner-sheet': {
     asks: 'paper.md 4, two pages up to 8 protectors',
@@ -46,9 +51,10 @@ const BUDGETS = {
  * @param {string} document its kind
  * @param {number} protectors of the job
  * @param {string} paper of its sheets, `letter`
+ * @param {number | null} notes pages of wiring notes that its kinds of places may take; null: of a job of the demo, which has figures of its own
  * @returns {{ most: number, asks: string } | null} null where the design names none
  */
-export function budgetOf(document, protectors, paper) {
-  const most = BUDGETS[document]?.most(protectors, paper) ?? null;
+export function budgetOf(document, protectors, paper, notes = null) {
+  const most = BUDGETS[document]?.most(protectors, paper, notes) ?? null;
   return most === null ? null : { most, asks: BUDGETS[document].asks };
 }

@@ -27,6 +27,22 @@ export function jobFolders(folder, job) {
 }
 
 /**
+ * The pages of wiring notes that a job may have: one a kind of places, and one for each 8 tags of a kind beyond 4.
+ * @param {object} plan as its file has it
+ * @returns {Promise<number | null>} null for a job of the demo, whose packs have budgets of their own
+ */
+async function notePages(plan) {
+  if (plan.job.startsWith('UF-')) return null;
+  const { readPlan } = await import('../../dist/output/plan-file.js');
+  const { noteKinds } = await import('../../dist/documents/closeout-pack/note-kinds.js');
+  const read = readPlan(plan);
+  if (read === undefined) throw new Error(`${plan.job}: no plan that can be read`);
+  return noteKinds(read.plan)
+    .map((kind) => 1 + Math.ceil(Math.max(0, kind.flat().length - 4) / 8))
+    .reduce((sum, pages) => sum + pages, 0);
+}
+
+/**
  * Measures the documents of a job.
  * @param {string} folder of the job, with its plan
  * @param {import('./broken-words.d.mts').Vocabulary} words that the program says
@@ -44,6 +60,7 @@ export async function measureJob(folder, words, only) {
       read.push({ name, printed: await readPrinted(readFileSync(join(folder, name))) });
   const lines = read.flatMap(({ printed }) => printed.flatMap(({ texts }) => linesOf(texts).flat()));
   const vocabularies = [words, jobsWords(plan, lines)];
+  const notes = await notePages(plan);
   const documents = new Map();
   for (const { name, printed } of read) {
     const document = documentOf(name);
@@ -59,7 +76,7 @@ export async function measureJob(folder, words, only) {
     job: plan.job,
     pages: pages.map((page, at) => ({ page: at + 1, ...page })),
     findings: [
-      ...documentFindings(document, plan.protectors.length, pages),
+      ...documentFindings(document, plan.protectors.length, pages, notes),
       ...pages.flatMap(({ findings }, at) => findings.map((finding) => ({ ...finding, page: at + 1 }))),
     ],
   }));

@@ -12,9 +12,9 @@ const PROTECTORS = [6, 14, 32];
 /** Permit sheets of these sizes are measured beside those that the bases bring. */
 export const OTHER_PAPERS = ['a3', 'letter', 'a4', 'arch-d'];
 
-/** What owners hold is measured on both papers and in both languages, plates behind the labels. */
-export const FOR_OWNERS = {
-  documents: ['owner-sheet', 'labels'],
+/** What owners and crews hold is measured on both papers and in both languages, plates behind the labels. */
+export const IN_LANGUAGES = {
+  documents: ['closeout-pack', 'owner-sheet', 'labels'],
   variants: [
     { paper: 'letter', language: 'es' },
     { paper: 'A4', language: 'es' },

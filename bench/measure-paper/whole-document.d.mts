@@ -14,4 +14,5 @@ export function documentFindings(
   document: string,
   protectors: number,
   pages: readonly Sheet[],
+  notes?: number | null,
 ): FindingOnPage[];

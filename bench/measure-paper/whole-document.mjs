@@ -6,11 +6,12 @@ import { budgetOf } from './budgets.mjs';
  * @param {string} document its kind
  * @param {number} protectors of the job
  * @param {readonly import('./whole-document.d.mts').Sheet[]} pages
+ * @param {number | null} notes pages of wiring notes that it may have beside the rest
  * @returns {import('./whole-document.d.mts').FindingOnPage[]}
  */
-export function documentFindings(document, protectors, pages) {
+export function documentFindings(document, protectors, pages, notes = null) {
   const papers = [...new Set(pages.map(({ paper }) => paper))];
-  const budget = budgetOf(document, protectors, papers[0]);
+  const budget = budgetOf(document, protectors, papers[0], notes);
   const found = [];
   if (budget && pages.length > budget.most)
     found.push({

@@ -125,7 +125,8 @@ async function compareRuns(
   if (options.make === 'pack') {
     const changes = compared && changesSince(compared, now);
     const otherUnreadable = unreadable.length - lists.unreadable;
-    const source = { date: options.date, lists, otherUnreadable, jobs: made, items, changes, all };
+    const orders = made.length === all ? made.flatMap((job) => job.orders) : [];
+    const source = { date: options.date, lists, otherUnreadable, jobs: made, orders, items, changes, all };
     const page = await reportPage(source, options.templates);
     await writeWholeFile(join(out, 'report.html'), page);
   }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { FIELD_GUIDE } from '../model/field-guide.js';
 import { byLead } from '../model/item-order.js';
 import type { JobItem } from '../model/open-item.js';
 import { WHOS, type Who } from '../model/words.js';
@@ -14,6 +15,8 @@ const factsSchema = z.array(
     says: z.string(),
     code: z.string(),
     hint: z.string(),
+    /** The field that it is about in plain words: `run_length: length of the run`; `` for none. */
+    field: z.string(),
     /** The one place where it shows, with the job; `` where it shows at several. */
     place: z.string(),
     /** `` where it shows at one place. */
@@ -73,11 +76,18 @@ function factsOf(all: readonly Telling[]): Fact[] {
   return [...facts.values()].sort(([a], [b]) => byLead(a.item, b.item)).map(fact);
 }
 
+const MEANS = new Map(Object.entries(FIELD_GUIDE).map(([field, { means }]) => [field, means]));
+
+function fieldText(column: string): string {
+  const means = MEANS.get(column);
+  return means === undefined ? '' : `${column}: ${means}`;
+}
+
 /** A fact; one that shows at a single place in the words of its own message. */
 function fact(tellings: readonly [Telling, ...Telling[]]): Fact {
   const [{ job, item, shared }] = tellings;
   const { message, hint } = told(item);
-  const base = { severity: item.severity, code: item.code, hint };
+  const base = { severity: item.severity, code: item.code, hint, field: fieldText(item.column) };
   if (tellings.length === 1) {
     const place = [job, printable(placeText(item))].filter((part) => part !== '').join(': ');
     return { ...base, says: message, place, among: '', jobs: [] };

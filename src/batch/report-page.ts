@@ -4,8 +4,7 @@ import { z } from 'zod';
 import { loadTemplates } from '../documents/parts/templates.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import type { JobItem } from '../model/open-item.js';
-import type { Sentence } from '../model/sentence.js';
-import type { ReportLine } from '../output/tables.js';
+import type { JobOrder, ReportLine } from '../output/tables.js';
 import { embeddedFonts } from '../print/fonts.js';
 import type { ListCount } from '../read/list/lists.js';
 import { counted } from '../screen/text-table.js';
@@ -26,6 +25,14 @@ const ReportPageSchema = z.object({
   unread: z.string(),
   /** The tables of the batch beside the page. */
   tables: z.array(z.object({ file: z.string(), what: z.string(), last: z.boolean() })),
+  /** How many parts to order, and for what; `` where that isn't known. */
+  order: z.string(),
+  /** Jobs at one address: `4 jobs at 4 Sedge Lane: A, B, C, D`. */
+  together: z.array(z.string()),
+  /** Jobs whose papers are drafts. */
+  drafts: z.array(z.object({ job: z.string(), href: z.string() })),
+  /** True where the files of questions were written. */
+  asks: z.boolean(),
   /** `` for a run that reached its end. */
   stopped: z.string(),
   statuses: z.array(count),
@@ -34,6 +41,10 @@ const ReportPageSchema = z.object({
   jobs: z.array(
     z.object({
       job: z.string(),
+      /** By which the page is linked to within itself. */
+      id: z.string(),
+      folder: z.string(),
+      draft: z.boolean(),
       jobName: z.string(),
       address: z.string(),
       revision: z.string(),
@@ -49,7 +60,7 @@ const ReportPageSchema = z.object({
       /** How many facts hold it back: `4 facts`; `` for none. */
       held: z.string(),
       holds: z.string(),
-      openItems: z.array(z.string()),
+      openItems: z.array(z.object({ who: z.string(), says: z.string() })),
     }),
   ),
   changes: z.array(z.string()),
@@ -81,6 +92,8 @@ export interface ReportSource {
   readonly otherUnreadable: number;
   readonly jobs: readonly ReportedJob[];
   readonly items: readonly JobItem[];
+  /** Of all jobs; empty for a run that was stopped. */
+  readonly orders: readonly JobOrder[];
   /** Sentences; undefined: this is the first run. */
   readonly changes: readonly string[] | undefined;
   /** Jobs on the lists; more than `jobs` where the run was stopped. */
@@ -104,11 +117,18 @@ const HEADINGS = [
 ];
 /** The tables of a batch; those of what to buy and to fill in are written by a run that reached its end alone. */
 const TABLES = [
-  { file: 'open-items.csv', what: 'what is open', whole: false },
-  { file: 'report.csv', what: 'the state of each job', whole: false },
-  { file: 'order-list.csv', what: 'what to buy', whole: true },
-  { file: 'missing-models.csv', what: 'models to add to the library', whole: true },
+  { file: 'open-items.csv', what: 'what is open, for the office', whole: false },
+  { file: 'report.csv', what: 'the state of each job, for the office', whole: false },
+  { file: 'order-list.csv', what: 'what to buy, for who orders', whole: true },
+  { file: 'missing-models.csv', what: 'models to add to the library, for the office', whole: true },
+  { file: 'questions.csv', what: 'all that is asked, to be answered', whole: true },
 ];
+/** What holds a job back, and who can supply it. */
+interface Reason {
+  readonly who: string;
+  readonly says: string;
+}
+
 /** Items of one job that are named before the rest is counted. */
 const MOST = 5;
 /** Changes that are shown before they are folded. */
@@ -138,11 +158,11 @@ function pageView(source: ReportSource, style: string, script: string): ReportPa
   const tally = (values: readonly string[], of: (line: ReportLine) => string) =>
     values.map((value) => ({ value, count: lines.filter((line) => of(line) === value).length }));
   const statuses = tally(['complete', 'draft', 'failed'], (line) => line.status);
-  const blocking = new Map<string, Sentence[]>();
+  const blocking = new Map<string, Reason[]>();
   for (const { job, item } of items) {
     if (item.severity === 'confirm') continue;
     const own = blocking.get(job) ?? [];
-    own.push(told(item).message);
+    own.push({ who: item.who, says: told(item).message });
     blocking.set(job, own);
   }
   const said = statuses.map((s) => `${s.count} ${s.value}`).join(', ');
@@ -158,12 +178,16 @@ function pageView(source: ReportSource, style: string, script: string): ReportPa
       what,
       last: at === of.length - 1,
     })),
+    order: lines.length === all ? orderText(source.orders) : '',
+    together: sharedAddresses(lines),
+    drafts: lines.flatMap(({ status, job }, at) => (status === 'draft' ? [{ job, href: `#job-${at}` }] : [])),
+    asks: lines.length === all && lines.length > 0,
     stopped:
       lines.length < all ? `The run was stopped: ${lines.length} of ${all} jobs are in this report.` : '',
     statuses,
     deeds: tally(['printed', 'unchanged', 'nothing'], (line) => line.done),
     headings: HEADINGS,
-    jobs: jobs.map((job) => jobView(job, blocking.get(job.line.job) ?? [])),
+    jobs: jobs.map((job, at) => jobView(job, `job-${at}`, blocking.get(job.line.job) ?? [])),
     changes: [...(changes ?? [])],
     changesSummary: counted(changes?.length ?? 0, 'change'),
     fewChanges: (changes?.length ?? 0) <= FEW,
@@ -171,6 +195,26 @@ function pageView(source: ReportSource, style: string, script: string): ReportPa
     unchecked: uncheckedClauses(jobs),
     groups: factGroups(items),
   };
+}
+
+/** `9 parts to order: 6 for complete jobs, 3 for drafts`. */
+function orderText(orders: readonly JobOrder[]): string {
+  const sum = (of: readonly JobOrder[]): number => of.reduce((all, { quantity }) => all + quantity, 0);
+  if (orders.length === 0) return '';
+  const drafts = sum(orders.filter(({ draft }) => draft));
+  const all = sum(orders);
+  return `${counted(all, 'part')} to order: ${String(all - drafts)} for complete jobs, ${String(drafts)} for drafts`;
+}
+
+/** A line for each address that several jobs share. */
+function sharedAddresses(lines: readonly ReportLine[]): string[] {
+  const at = new Map<string, string[]>();
+  for (const { address, job } of lines) at.set(address, [...(at.get(address) ?? []), job]);
+  return [...at].flatMap(([address, jobs]) =>
+    address === '' || jobs.length === 1
+      ? []
+      : [`${counted(jobs.length, 'job')} at ${address}: ${jobs.join(', ')}.`],
+  );
 }
 
 /** `60 lists, 1 unreadable`. */
@@ -190,13 +234,16 @@ function unreadText({ lists, otherUnreadable }: ReportSource): string {
 
 function jobView(
   { line, placed, documents }: ReportedJob,
-  blocking: readonly Sentence[],
+  id: string,
+  blocking: readonly Reason[],
 ): ReportPage['jobs'][number] {
   return {
     ...line,
+    id,
+    draft: line.status === 'draft',
     placed: placed.map((one) => ({ ...one, guards: one.guards.join(', ') })),
     documents: documents.map((file) => ({
-      text: file.replace(/\.pdf$/, '').replaceAll('-', ' '),
+      text: `${file.replace(/\.pdf$/, '').replaceAll('-', ' ')}${line.status === 'draft' ? ' (draft)' : ''}`,
       href: `${line.folder}/${file}`,
     })),
     held: blocking.length === 0 ? '' : counted(blocking.length, 'fact'),
@@ -220,7 +267,9 @@ function uncheckedClauses(jobs: readonly ReportedJob[]): ReportPage['unchecked']
   );
 }
 
-function firstOf(messages: readonly Sentence[]): string[] {
+function firstOf(messages: readonly Reason[]): Reason[] {
   const more = messages.length - MOST;
-  return more > 0 ? [...messages.slice(0, MOST), `and ${more} more: see open-items.csv`] : [...messages];
+  return more > 0
+    ? [...messages.slice(0, MOST), { who: '', says: `and ${more} more: see open-items.csv` }]
+    : [...messages];
 }

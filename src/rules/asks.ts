@@ -35,6 +35,7 @@ const FIELDS_OF: { readonly [F in FactName]: readonly Field[] } = {
   earthing: ['earthing'],
   occupancy: ['occupancy'],
   unitOccupancy: ['building_occupancy', ...WHERE],
+  unitsFed: ['building_occupancy', ...WHERE],
   tag: NONE,
   kind: ['kind'],
   port: NONE,

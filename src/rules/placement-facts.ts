@@ -14,6 +14,8 @@ export interface PlacementFacts {
   readonly occupancy: Occupancy;
   /** Of a panel or load: what its building holds. */
   readonly unitOccupancy: Occupancy;
+  /** Of a service: what it feeds in buildings that are stated to hold a dwelling or sleeping unit. */
+  readonly unitsFed: readonly { readonly tag: string; readonly unit: Occupancy }[];
   readonly outdoors: boolean;
   readonly worthProtecting: boolean;
   /** `protect` of the row: true yes, false no, undefined not stated. */

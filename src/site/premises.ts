@@ -68,6 +68,18 @@ export function unitOf(site: Site, equipment: SiteEquipment): Unit {
   };
 }
 
+/**
+ * Panels and loads in buildings that are stated to hold a dwelling or sleeping unit, fed from a service by however many feeders.
+ * @returns their tags, in natural order
+ */
+export function unitsFedBy(site: Site, service: SiteEquipment): readonly { tag: string; unit: Occupancy }[] {
+  return site.equipments.flatMap((e) => {
+    const unit = e.facts.building_occupancy?.value;
+    if (unit === undefined || unit === 'other' || headOf(e, site.supplies.heads) !== service) return [];
+    return [{ tag: e.tag, unit }];
+  });
+}
+
 /** Supplies of a site of which only the service is known yet. */
 export function suppliesOf(equipments: readonly SiteEquipment[]): Supplies {
   const service = equipments.find((e) => e.kind === 'service');

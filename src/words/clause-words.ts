@@ -1,6 +1,7 @@
 import type { Reason } from '../model/reason.js';
 import { kindWords } from './kind-words.js';
 import { say } from './reasons/say.js';
+import { tagList } from './tag-list.js';
 
 /** Why a clause that puts a protector somewhere asks for none here, in a few words; a code without an entry is said in full. */
 const NOT_ASKED: Readonly<Record<string, string>> = {
@@ -17,6 +18,10 @@ export function notAskedInShort(because: Reason): string {
   if (because.code === 'standing/no-equipment' || because.code === 'standing/no-port') {
     const [kind = 'equipment'] = because.values.kinds;
     return `no ${kind === 'service' ? 'utility service' : kindWords(kind)}`;
+  }
+  if (because.code === 'service/not-of-clause' && because.values.units.length > 0) {
+    const { units } = because.values;
+    return `no dwelling unit or sleeping rooms at the service itself; it feeds one through ${tagList(units)}: the authority having jurisdiction decides`;
   }
   return NOT_ASKED[because.code] ?? say(because);
 }

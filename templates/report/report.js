@@ -15,6 +15,10 @@
   const folds = new Map(rows.map((row) => [row, Array.from(row.getElementsByTagName('details'))]));
   const texts = new Map(rows.map((row) => [row, row.textContent.toLowerCase()]));
 
+  const facts = new Map(
+    Array.from(document.querySelectorAll('.facts > li'), (fact) => [fact, fact.textContent.toLowerCase()]),
+  );
+
   const chosen = (name) =>
     new Set(
       Array.from(document.querySelectorAll(`input[name="${name}"]:checked`), (input) => input.value),
@@ -51,6 +55,7 @@
       row.classList.toggle('later', count > most);
       unfold(row, fits ? words : []);
     }
+    for (const [fact, text] of facts) fact.hidden = !words.every((word) => text.includes(word));
     shown.textContent = `${count} of ${rows.length} jobs found`;
     beyond.hidden = count <= most;
     beyond.firstElementChild.textContent = `Show all ${count}`;

@@ -8,6 +8,7 @@ import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { changesSince, type LastRun } from '../../src/batch/last-run.js';
 import { reportPage, type ReportedJob } from '../../src/batch/report-page.js';
+import { FIELD_GUIDE } from '../../src/model/field-guide.js';
 import type { OpenItem } from '../../src/model/open-item.js';
 import { itemAt, note } from '../../src/model/message.js';
 import { PLACE_MESSAGES } from '../../src/model/messages/place.js';
@@ -97,6 +98,10 @@ const source = {
   otherUnreadable: 0,
   jobs,
   items,
+  orders: [
+    { job: 'B-10', part: 'WK', quantity: 6, draft: false },
+    { job: 'B-9', part: 'WK', quantity: 3, draft: true },
+  ],
   changes: ['B-9 was complete and is draft.'],
   all: 4,
 };
@@ -153,10 +158,22 @@ describe('report.html', () => {
       '1 list could not be read: see the open items of the office. Jobs that stand on such a list alone are not in this report.',
     ]);
     expect(await attributes('header a', 'href')).toEqual([
+      'order-list.csv',
+      '#job-1',
       'open-items.csv',
       'report.csv',
       'order-list.csv',
       'missing-models.csv',
+      'questions.csv',
+    ]);
+    expect(await texts('header > p')).toContain(
+      '9 parts to order: 6 for complete jobs, 3 for drafts: order list.',
+    );
+    expect(await texts('header > p')).toContain('2 jobs at 3 Quillmarsh Lane: B-9, C-1.');
+    expect(await attributes('section > p a[href^=questions]', 'href')).toEqual([
+      'questions-office.csv',
+      'questions-designer.csv',
+      'questions-utility.csv',
     ]);
     const whole = await reportPage({ ...source, lists: { all: 1, unreadable: 0 } }, undefined);
     expect(whole).toContain('2026-05-06: 1 list; 4 jobs:');
@@ -212,6 +229,16 @@ describe('report.html', () => {
     expect(await visible()).toEqual(found);
   });
 
+  it('narrows the open items by the same search', async () => {
+    await page.reload();
+    await page.type('#search', 'b-9');
+    const left = `Array.from(document.querySelectorAll('.facts > li')).filter((f) => !f.hidden).map((f) => f.textContent.trim().slice(0, 36))`;
+    const found = (await page.evaluate(left)) as string[];
+    expect(found).toHaveLength(1);
+    expect(found[0]).toContain('The run of CC-1');
+    expect(await texts('#jobs tbody tr:nth-child(2) a')).toContain('closeout pack (draft)');
+  });
+
   it('unfolds what was found inside a fold, and folds it again', async () => {
     await page.reload();
     const open = async (): Promise<unknown> =>
@@ -226,12 +253,17 @@ describe('report.html', () => {
   });
 
   it('links each document, tells each fact once with the jobs that share it, says what changed', async () => {
-    expect(await attributes('#jobs a', 'href')).toEqual([
+    expect(await attributes('#jobs a[href$=pdf]', 'href')).toEqual([
       'B-10/closeout-pack.pdf',
       'B-9/closeout-pack.pdf',
       'C-1/closeout-pack.pdf',
     ]);
     expect(await texts('h3')).toEqual(['office', 'designer', 'utility']);
+    expect(await texts('#jobs td:last-child details p')).toContain(
+      'designer: The run of CC-1 has no length.',
+    );
+    expect(await attributes('#jobs td[data-label=Confirm] a', 'href')).toContain('#items-heading');
+    expect(await texts('section > .facts .more')).toContain(`run_length: ${FIELD_GUIDE.run_length.means}`);
     // What holds a pack back stands open; what is to confirm is folded.
     expect(await texts('section > .facts .do')).toEqual(['Fill it in.', 'Fill it in.']);
     expect(await texts('section > details > summary')).toEqual([
@@ -289,7 +321,7 @@ describe('report.html', () => {
       expect(pieces.filter(({ left, right }) => left < 0 || right > width)).toEqual([]);
     }
     const text = pages.map((one) => one.text).join(' ');
-    for (const words of ['CC-1 to CC-4, INV', 'WK-B-9', 'the pack may be handed in', 'Conflict'])
+    for (const words of ['CC-1 to CC-4, INV', 'WK-B-9', 'every fact is there', 'Conflict'])
       expect(text).toContain(words);
     // The page leaves nothing folded on the screen unfolded.
     expect(await page.evaluate(`document.querySelectorAll('details[open]').length`)).toBe(1);

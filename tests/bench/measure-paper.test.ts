@@ -270,6 +270,16 @@ describe('the budget of pages', () => {
     expect(budgetOf(document, protectors, paper)?.most).toBe(most);
   });
 
+  it.each([
+    [6, 5, 12],
+    [6, 2, 10],
+    [14, 5, 14],
+    [32, 8, 30],
+    [60, 40, 47],
+  ])('of a pack of %i protectors with %i pages of notes is %i', (protectors, notes, most) => {
+    expect(budgetOf('closeout-pack', protectors, 'letter', notes)?.most).toBe(most);
+  });
+
   it('isn’t there where the design names none', () => {
     expect(budgetOf('labels', 4, 'letter')).toBeNull();
     expect(budgetOf('owner-sheet', 9, 'letter')).toBeNull();

@@ -166,7 +166,8 @@ describe.each(JOBS)('the wiring notes of %s', (_, plan) => {
       const { state } = wiring.measuring;
       if (state?.code === 'measure-state/sources-on') {
         const { sources } = state.values;
-        const own = note.rows.find((row) => row.tag === tag)?.source ?? '';
+        const runs = note.rows.find((row) => row.tag === tag)?.source ?? [];
+        const own = runs.map(({ text }) => text).join('');
         const all = spaced(note.conditions.join(' '));
         expect(own === '' ? all.includes(tagList(sources)) : own === sources.join(', '), tag).toBe(true);
       }

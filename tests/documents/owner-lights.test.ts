@@ -6,6 +6,7 @@ import { checksView } from '../../src/documents/closeout-pack/checks.js';
 import { recordView } from '../../src/documents/closeout-pack/record.js';
 import { crewPackWords } from '../../src/words/crew-language.js';
 import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
+import { ownerBoxes } from '../../src/documents/owner-sheet/boxes.js';
 import { lookOf } from '../../src/documents/owner-sheet/looks.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { demoPlan } from './fixtures/demo-plans.js';
@@ -75,22 +76,35 @@ describe('a flag', () => {
   };
 
   it.each([
-    ['en', 'At all times: 1 good, 2 good', 'Flags 1 and 2. GOOD: green. USED UP: red.'],
-    ['es', 'Siempre: 1 good, 2 good', 'Banderas 1 y 2. BUENA: verde. GASTADA: roja.'],
-  ])('%s: the owner sees a good flag at all times, and how a used-up one looks', (language, look, alt) => {
-    const strings = ownerStrings(language);
-    const groups = lightGroups(told, first(told), strings.states);
-    const states = groups.flatMap((g) => g.states);
-    expect(
-      states.map((s) => `${s.state}: ${s.lights.map((l) => `${l.number} ${l.look}`).join(', ')}`),
-    ).toEqual([look]);
-    const seen = lookOf(told, first(told), strings);
-    expect(seen.picture('P-1', '')).toContain(`aria-label="P-1. ${alt}"`);
-    expect(seen.texts).toEqual([strings.boxes.flag]);
-    const unknown = lookOf(untold, first(untold), strings);
-    expect(unknown.picture('P-1', '')).not.toContain(alt);
-    expect(unknown.texts).toEqual([strings.boxes.flag, strings.boxes.flagUnknown]);
-  });
+    [
+      'en',
+      'At all times: 1 good, 2 good',
+      'Flags 1 and 2. GOOD: green. USED UP: red.',
+      'Both must be green at all times.',
+    ],
+    [
+      'es',
+      'Siempre: 1 good, 2 good',
+      'Banderas 1 y 2. BUENA: verde. GASTADA: roja.',
+      'Las dos: siempre verde.',
+    ],
+  ])(
+    '%s: the owner sees a good flag at all times, and how a used-up one looks',
+    (language, look, alt, must) => {
+      const strings = ownerStrings(language);
+      const groups = lightGroups(told, first(told), strings.states);
+      const states = groups.flatMap((g) => g.states);
+      expect(
+        states.map((s) => `${s.state}: ${s.lights.map((l) => `${l.number} ${l.look}`).join(', ')}`),
+      ).toEqual([look]);
+      const seen = lookOf(told, first(told), strings);
+      expect(seen.picture('P-1', '')).toContain(`aria-label="P-1. ${alt}"`);
+      expect(seen.texts).toEqual([must]);
+      const unknown = lookOf(untold, first(untold), strings);
+      expect(unknown.picture('P-1', '')).not.toContain(alt);
+      expect(unknown.texts).toEqual([strings.boxes.flag, strings.boxes.flagUnknown]);
+    },
+  );
 
   it('the record and the checks ask for a good flag', () => {
     const words = crewPackWords('en');
@@ -133,4 +147,48 @@ it('of a turbine whose lights all blink, one that is off alone is told from a tu
   const { alternator, oneOff } = ownerStrings('en').boxes;
   expect(told('UF-105', 'P-6')).toEqual([alternator, oneOff]);
   expect(told('UF-105', 'P-4')).not.toContain(oneOff);
+});
+
+it('the light of control wires goes by their own power, and dark it is no sure good', () => {
+  const plan = demoPlan('UF-106');
+  expect(pictures(plan, 'CTL:terminals')).toEqual([
+    'Control power on: 1 either, 2 either',
+    'Control power off: 1 dark, 2 dark',
+  ]);
+  const protector = plan.protectors.find((p) => p.tag === 'P-2');
+  if (!protector) throw new Error('no protector P-2');
+  const texts = lookOf(plan, protector, ownerStrings('en')).texts.join(' ');
+  expect(texts).toContain('Control power off: all off. Not sure? Call us.');
+  expect(lookOf(plan, protector, ownerStrings('en')).picture('P-2', '')).toContain(
+    'Our ticks. None? Call us:',
+  );
+});
+
+describe('the boxes of a sheet', () => {
+  const strings = ownerStrings('en');
+  const { boxes } = ownerBoxes(demoPlan('UF-106'), strings);
+  const boxOf = (tag: string): (typeof boxes)[number] => {
+    const box = boxes.find((b) => b.rooms.some((r) => r.tags.some(({ tags }) => tags.includes(tag))));
+    if (!box) throw new Error(`no box ${tag}`);
+    return box;
+  };
+
+  it('never send anyone up to a roof, and say so at no other place', () => {
+    expect(boxOf('P-1').texts).toContain(strings.boxes.roof);
+    expect(boxes.filter(({ texts }) => texts.includes(strings.boxes.roof))).toHaveLength(1);
+  });
+
+  it('say what each of several has, and of one nothing', () => {
+    expect(boxOf('P-4').texts).toContain('Each has flags 1 and 2.');
+    expect(boxOf('P-1').texts.join(' ')).not.toContain('Each has');
+  });
+
+  it('name a place in each row: the room again where no thing is named', () => {
+    for (const { rooms } of boxes) {
+      for (const { room, tags } of rooms) {
+        for (const { at } of tags) expect(`${room}${at}`).not.toBe('');
+      }
+    }
+    expect(boxOf('P-7').rooms[0]?.room).toBe('Workshop, machine hall');
+  });
 });

@@ -87,6 +87,11 @@ describe("the owner's sheet", () => {
     expect(texts.filter(({ size }) => size < 12.99).map(({ text, size }) => `${size} ${text}`)).toEqual([]);
   });
 
+  it.each(FULLEST)('of %s in Spanish on %s warns on its first page', (job, paper) => {
+    const [page] = printed.get(`${job} ${paper}`)?.pages ?? [];
+    expect(page?.text).toContain('ADVERTENCIA');
+  });
+
   it.each(CASES)(
     'of %i protectors in %s has the phone number, large, on its first page',
     (count, language) => {

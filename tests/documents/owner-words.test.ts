@@ -171,6 +171,7 @@ describe.each(OWNER_LANGUAGE_CODES)('the strings in %s', (code) => {
     expect([...new Set(names)].sort()).toEqual(
       [
         'colour',
+        'flags',
         'list',
         'lights',
         'look',

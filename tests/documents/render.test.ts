@@ -221,7 +221,7 @@ describe('the title strip', () => {
       facts: [...house.facts, fact('owner', 'A. Owner'), fact('drawn_by', 'Desk')],
     };
     const { html } = await renderDocument('permit-sheet', plan, context);
-    expect(html).toContain('<p>4 Thimble Lane</p><p>Quillmarsh</p>');
+    expect(html).toContain('>4 Thimble Lane<br>Quillmarsh</p>');
     expect(html).toContain('<dt>Owner</dt><dd>A. Owner</dd>');
     expect(html).toContain('<dt>Drawn</dt><dd>Desk</dd>');
     expect(html).toContain('<dt>Parcel</dt><dd></dd>');

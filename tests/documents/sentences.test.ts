@@ -211,6 +211,7 @@ describe('documents and plans, with every sentence replaced by its code', () => 
           {
             date: '2026-01-01',
             lists: { all: 1, unreadable: 0 },
+            orders: [],
             otherUnreadable: 0,
             jobs: [],
             items: itemsOf(plans),

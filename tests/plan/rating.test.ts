@@ -128,7 +128,9 @@ describe('2.1 the voltage of an array', () => {
     expect(faults(planOf('lowest_temp=20 C; occupancy=sleeping', rows('')))).toEqual([
       'rate/above-converter',
     ]);
+    // On the ground, but its circuit ends in the house.
     expect(faults(planOf('lowest_temp=20 C; occupancy=dwelling', rows('; mounting=ground')))).toEqual([
+      'rate/above-code-limit',
       'rate/above-converter',
     ]);
     expect(faults(planOf('basis=iec; earthing=TN; lowest_temp=20 C; occupancy=dwelling', rows('')))).toEqual([
@@ -139,13 +141,16 @@ describe('2.1 the voltage of an array', () => {
   it.each([
     ['other', '', 1000.1, 1],
     ['other', '', 999.9, 0],
-    ['dwelling', '; mounting=ground', 1500.1, 1],
-    ['dwelling', '; mounting=ground', 1499.9, 0],
+    ['dwelling', '; mounting=ground', 600.1, 1],
+    ['dwelling', '; mounting=ground; place=Field\nCC; outdoors=yes; place=Field', 1500.1, 1],
+    ['dwelling', '; mounting=ground; place=Field\nCC; outdoors=yes; place=Field', 1499.9, 0],
     ['dwelling', '; mounting=roof', 600.1, 1],
   ])('%s%s at %f V: %i conflicts with 690.7', (occupancy, more, volts, count) => {
+    const [ofArray = '', ofConverter] = more.split('\nCC');
+    const converter = ofConverter === undefined ? CC : `CC charge-controller; dc_inputs=1${ofConverter}`;
     const plan = planOf(
       `occupancy=${occupancy}`,
-      `${CC}\nA array; connects_to=CC; run_length=4 m; open_circuit_voltage=${volts}${more}`,
+      `${converter}\nA array; connects_to=CC; run_length=4 m; open_circuit_voltage=${volts}${ofArray}`,
     );
     expect(items(plan, 'rate/above-code-limit')).toHaveLength(count);
   });
@@ -678,7 +683,7 @@ describe('2.4 currents', () => {
     const allowed = 'Highest DC voltage that 690.7 allows here; the array reaches 200 V';
     expect(limits('occupancy=dwelling')).toEqual([bears, [allowed, 600]]);
     expect(limits('occupancy=other')).toEqual([bears, [allowed, 1000]]);
-    expect(limits('occupancy=dwelling', '; mounting=ground')).toEqual([bears, [allowed, 1500]]);
+    expect(limits('occupancy=dwelling', '; mounting=ground')).toEqual([bears, [allowed, 600]]);
     expect(limits('basis=iec; earthing=TN')).toEqual([bears]);
   });
 

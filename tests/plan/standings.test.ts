@@ -169,6 +169,24 @@ describe('230.67 at a workshop', () => {
     ]);
   });
 
+  it.each([
+    ['nec-2020', 'dwelling', ['HP']],
+    ['nec-2023', 'dwelling', ['HP']],
+    ['nec-2023', 'sleeping', ['HP']],
+    ['nec-2020', 'sleeping', []],
+    ['nec-2023', 'other', []],
+  ])('%s, a building that holds %s fed through the barn: the authority is named', (basis, unit, units) => {
+    const rows = `${settled}
+      MSB panel; ac_in=120/240; connects_to=SVC; run_length=30 ft; place=Barn
+      HP panel; ac_in=120/240; connects_to=MSB; run_length=160 ft; place=Farmhouse; building_occupancy=${unit}`;
+    const plan = under(`basis=${basis}; occupancy=other`, rows);
+    const [only, ...more] = said(plan, 'place/service');
+    expect(more).toEqual([]);
+    expect(only).toMatch(/^does not apply at P-\d: /);
+    if (units.length === 0) expect(only).toContain('230.67 doesn’t ask');
+    else expect(only).toMatch(/feeds such a unit through HP: the authority having jurisdiction says/);
+  });
+
   it('is met at a dwelling, and there is none of it before 2020', () => {
     expect(said(under('occupancy=dwelling', settled), 'place/service')).toEqual(['met at P-1: required']);
     const before = under('basis=nec-2017; occupancy=other', settled);

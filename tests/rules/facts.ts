@@ -67,6 +67,7 @@ export function placementFacts(some: Partial<PlacementFacts> = {}): PlacementFac
     port: 'feeder',
     occupancy: 'dwelling',
     unitOccupancy: 'dwelling',
+    unitsFed: [],
     outdoors: false,
     worthProtecting: true,
     protect: undefined,

@@ -49,6 +49,10 @@ export const IsolationViewSchema = z.object({
       back: z.array(RowSchema),
     }),
   ),
+  /** `` where nothing stays live. */
+  liveHeading: z.string(),
+  /** What stays live with every step done. */
+  live: z.array(z.string()),
   outsideHeading: z.string(),
   /** What readings outside their figures may mean. */
   outside: z.array(z.string()),
@@ -89,6 +93,17 @@ function rowsOf(
   });
 }
 
+/** What stays live with every step done, each once with the protectors that it is told at. */
+function staysLive(plan: Plan, words: CrewNoteWords): string[] {
+  const told = new Map<string, string[]>();
+  for (const { tag, wiring } of plan.protectors)
+    for (const { what, who } of wiring.isolation.live) {
+      const says = `${crewSay(what, words.language)}; ${crewSay(who, words.language)}`;
+      told.set(says, [...(told.get(says) ?? []), tag]);
+    }
+  return [...told].map(([says, tags]) => `${tagsName(tags, words)}: ${says}.`);
+}
+
 /**
  * How each part of the site is made dead, place by place, with a log beside it, and live again.
  * @param language of the crew
@@ -100,6 +115,7 @@ export function isolationView(plan: Plan, language: CrewLanguage): IsolationView
     words.isolation;
   const { lock, by, time, testedDead, undoes, unknown } = words.isolation;
   const outside = outsideMeanings(plan.protectors, words);
+  const live = staysLive(plan, words);
   return {
     heading,
     none: parts.length === 0 ? none : '',
@@ -113,6 +129,8 @@ export function isolationView(plan: Plan, language: CrewLanguage): IsolationView
       steps: rowsOf(plan, part, part.steps, words),
       back: rowsOf(plan, part, part.back, words),
     })),
+    liveHeading: live.length === 0 ? '' : words.words.staysLive,
+    live,
     outsideHeading: outside.length === 0 ? '' : outsideHeading,
     outside,
   };

@@ -2,6 +2,7 @@ import type { Plan, PlannedChannel, PlannedProtector } from '../../model/plan.js
 import type { CrewNoteWords, NotePort } from '../../words/languages/crew-note-words.js';
 import { unparted } from '../../words/unparted.js';
 import { tagList } from '../../words/tag-list.js';
+import { turbineInputs } from '../parts/contents/turbine-inputs.js';
 import { equipmentOf } from '../parts/site-index.js';
 import type { Picture } from './note-kinds.js';
 
@@ -11,6 +12,10 @@ function isPort(port: string, words: CrewNoteWords): port is NotePort {
   return Object.hasOwn(words.ports, port);
 }
 
+function inputKind(plan: Plan, equipment: string, port: string): 'dc-input' | 'turbine-input' {
+  return turbineInputs(plan)(equipment, port) ? 'turbine-input' : 'dc-input';
+}
+
 /** A port in the crew's words: `DC input 1`. */
 export function portName(port: string, words: CrewNoteWords): string {
   const input = INPUT.exec(port)?.[1];
@@ -18,11 +23,29 @@ export function portName(port: string, words: CrewNoteWords): string {
   return isPort(port, words) ? words.ports[port] : port;
 }
 
+/** A port of an equipment: `turbine input 1` where a turbine's alternating current arrives. */
+function portOf(
+  plan: Plan,
+  { equipment, port }: PlannedProtector['ports'][number],
+  words: CrewNoteWords,
+): string {
+  const input = INPUT.exec(port)?.[1];
+  return input === undefined
+    ? portName(port, words)
+    : `${words.ports[inputKind(plan, equipment, port)]}\u00a0${input}`;
+}
+
 /** What a place is, and at which port: `charge controller, DC input 1`; of several without the number, or the kind, in which they differ. */
 export function circuitName(plan: Plan, places: readonly Picture[], words: CrewNoteWords): string {
   const all = places.map(([{ ports }]) => ports);
-  const names = all.map((ports) => ports.map(({ port }) => portName(port, words)).join(' + '));
-  const plain = all[0]?.map(({ port }) => portName(port.replace(INPUT, 'dc-input'), words)).join(' + ');
+  const names = all.map((ports) => ports.map((one) => portOf(plan, one, words)).join(' + '));
+  const plain = all[0]
+    ?.map(({ equipment, port }) =>
+      INPUT.test(port)
+        ? words.ports[inputKind(plan, equipment, port)]
+        : portOf(plan, { equipment, port }, words),
+    )
+    .join(' + ');
   const name = new Set(names).size === 1 ? names[0] : plain;
   const kinds = new Set(all.flatMap((ports) => ports.map(({ equipment }) => kindOf(plan, equipment, words))));
   const [kind = '', ...others] = kinds;
@@ -40,13 +63,14 @@ function isOnePhrase(kind: string, port: string, { kinds, ports }: CrewNoteWords
 
 /** What a row of several places alike adds to what the picture says of all: tag, and port where they differ in it. */
 export function placeTag(
+  plan: Plan,
   places: readonly Picture[],
   { ports }: PlannedProtector,
   words: CrewNoteWords,
 ): string {
   const isSame = new Set(places.map(([one]) => JSON.stringify(one.ports.map(({ port }) => port)))).size === 1;
   const tags = [...new Set(ports.map(({ equipment }) => equipment))].join(', ');
-  return isSame ? tags : `${tags}, ${ports.map(({ port }) => portName(port, words)).join(' + ')}`;
+  return isSame ? tags : `${tags}, ${ports.map((one) => portOf(plan, one, words)).join(' + ')}`;
 }
 
 function calledIn(called: string, words: CrewNoteWords): string {
@@ -107,7 +131,7 @@ export function protectsName(plan: Plan, { ports }: PlannedProtector, words: Cre
     .map((tag) => {
       const kind = kindOf(plan, tag, words);
       const own = ports.filter(({ equipment }) => equipment === tag);
-      const names = own.map(({ port }) => portName(port, words)).join(` ${words.and} `);
+      const names = own.map((one) => portOf(plan, one, words)).join(` ${words.and} `);
       return isOnePhrase(kind, names, words) ? `${kind} ${tag}` : `${kind} ${tag}, ${names}`;
     })
     .join('; ');

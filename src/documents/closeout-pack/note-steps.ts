@@ -90,7 +90,7 @@ const CONNECTING = [
 ];
 
 /** The tags of all places of a page whose DC terminals stay charged stand in one sentence. */
-function charged(page: NoteKind, words: CrewNoteWords): string[] {
+export function charged(page: NoteKind, words: CrewNoteWords): string[] {
   const tags = new Set<string>();
   for (const { wiring } of page.flat()) {
     for (const one of wiring.notes) {
@@ -130,6 +130,11 @@ function hasDevice(page: NoteKind, words: CrewNoteWords): boolean {
   return page[0].some((one) => one.overcurrent.some((device) => noteDevice(device, one, words).isFitted));
 }
 
+/** Conductors ahead of the disconnect of an array: nothing on the isolation page makes them dead. */
+function isSunlit({ wiring }: PlannedProtector): boolean {
+  return wiring.isolation.live.some(({ what }) => what.code === 'live/array-conductors');
+}
+
 /**
  * The steps of a wiring note, numbered by their order without a gap: measure with the sources on, make dead, connect, close, make live.
  */
@@ -143,7 +148,11 @@ export function noteSteps(plan: Plan, page: NoteKind, words: CrewNoteWords): Not
   const how: { readonly [S in StepName]: readonly string[] } = {
     measure: [say.outside],
     lock: [opening.length === 0 ? say.noSteps : say.isolationSteps(opening.join(', '), part)],
-    prove: [...proving.map((number) => say.proveStep(String(number))), ...charged(page, words)],
+    prove: [
+      ...(isSunlit(first) ? [say.coverModules] : []),
+      ...proving.map((number) => say.proveStep(String(number))),
+      ...charged(page, words),
+    ],
     mount: [crewSay(first.position, language)],
     connect: connecting(page, words),
     lead: [say.writeLength],

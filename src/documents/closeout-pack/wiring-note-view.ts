@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { RunsSchema } from '../parts/contents/runs.js';
 import { SvgSchema } from '../drawing/svg.js';
 import { NoteDangerSchema } from './note-danger.js';
 import { NoteReadingSchema } from './note-readings.js';
@@ -7,9 +8,9 @@ import { NoteStepSchema } from './note-steps.js';
 const NoteRowSchema = z.object({
   tag: z.string(),
   place: z.string(),
-  protects: z.string(),
-  /** What it is measured on; `` where a step says it for all rows. */
-  source: z.string(),
+  protects: RunsSchema,
+  /** What it is measured on; nothing where a step says it for all rows. */
+  source: RunsSchema,
   /** As the list has it; else it is written in. */
   serial: z.string(),
   /** A box in the row for each column of volts found. */

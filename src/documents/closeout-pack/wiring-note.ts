@@ -12,7 +12,8 @@ import { noteKinds, pagesOfKind, type NoteKind } from './note-kinds.js';
 import { partName, placeName, placeTag, protectsName, systemName, tagsName } from './note-names.js';
 import { notePicture, type PictureOf } from './note-picture.js';
 import { noteReadings, watchTexts } from './note-readings.js';
-import { isShared, measuredOn, noteSteps, sourcesOf } from './note-steps.js';
+import { charged, isShared, measuredOn, noteSteps, sourcesOf } from './note-steps.js';
+import { runsOf } from '../parts/contents/runs.js';
 import type { WiringNote } from './wiring-note-view.js';
 
 const tagsOf = (page: NoteKind): string[] => page.flatMap((picture) => picture.map(({ tag }) => tag));
@@ -52,12 +53,13 @@ function rowsOf(
   words: CrewNoteWords,
 ): WiringNote['rows'] {
   const isColumns = points.length <= COLUMNS;
+  const runs = runsOf(plan);
   return page.flatMap((picture) =>
     picture.map((one, index) => ({
       tag: one.tag,
       place: placeName(one, words),
-      protects: page.length > 1 ? placeTag(page, one, words) : protectsName(plan, one, words),
-      source: isShared(page) ? '' : sourcesOf(one).join(', '),
+      protects: runs(page.length > 1 ? placeTag(plan, page, one, words) : protectsName(plan, one, words)),
+      source: runs(isShared(page) ? '' : sourcesOf(one).join(', ')),
       serial: one.serial,
       boxes: isColumns ? points.map(() => '' as const) : [],
       probes: isColumns || index > 0 ? [] : [...points],
@@ -103,7 +105,7 @@ function pageOf(
     heads: headsOf(page, readings, points.length <= COLUMNS ? points : [], words),
     readings,
     readingColumns: 3 + (page.length > 1 ? 0 : 1) + (readings.some(({ tags }) => tags !== '') ? 1 : 0),
-    watch: watchTexts(page, words),
+    watch: [...watchTexts(page, words), ...(isFirst ? [] : charged(page, words))],
     rows: rowsOf(plan, page, points, words),
     steps: isFirst ? noteSteps(plan, page, words) : [],
   };

@@ -1,4 +1,5 @@
 import { colourNamed, coloursIn, type ColourName } from '../../words/colours.js';
+import { filled } from '../../words/languages.js';
 import type { OwnerStrings, PlainLook } from '../../words/languages/owner-strings.js';
 import type { Light, LightGroup, LightsInState } from '../parts/owner-lights.js';
 import { drawing, element, rect, textAt } from './svg.js';
@@ -49,18 +50,8 @@ function fillOf(colour: string): string {
   return named === undefined ? '#ffffff' : FILLS[named];
 }
 
-/** Strokes from a light outwards. */
-function rays(x: number, y: number, angles: readonly number[], from: number, to: number): string {
-  const d = angles.map((angle) => {
-    const [c, s] = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
-    const at = (r: number): string => `${(x + c * r).toFixed(1)} ${(y + s * r).toFixed(1)}`;
-    return `M${at(from)}L${at(to)}`;
-  });
-  return element('path', { d: d.join(''), fill: 'none', stroke: '#000', 'stroke-width': 2 });
-}
-
 /**
- * A light by its look. Each look has a shape of its own, so that it is told without colour: rays all round where it is on, half a
+ * A light by its look. Each look has a shape of its own, so that it is told without colour: a disc in a second ring where it is on (rays would make it a sun), half a
  * disc with two arcs where it blinks, an empty ring where it is off, a dashed one where it can be either.
  * @param colour as the catalogue has it
  */
@@ -69,7 +60,7 @@ export function lightSymbol(x: number, y: number, look: PlainLook, colour: strin
   if (look === 'lit')
     return (
       element('circle', { ...ring, fill: fillOf(colour) }) +
-      rays(x, y, [0, 45, 90, 135, 180, 225, 270, 315], RADIUS + 2, RADIUS + 6)
+      element('circle', { cx: x, cy: y, r: RADIUS + 4.5, fill: 'none', stroke: '#000', 'stroke-width': 2 })
     );
   if (look === 'flickers') {
     const half = `M${x} ${y - RADIUS}A${RADIUS} ${RADIUS} 0 0 0 ${x} ${y + RADIUS}Z`;
@@ -86,18 +77,19 @@ export function lightSymbol(x: number, y: number, look: PlainLook, colour: strin
   return element('circle', { ...ring, fill: '#fff', 'stroke-dasharray': '3 3' }) + mark;
 }
 
-/** A flag on its staff: upright and whole while good; crossed out, its edge dashed, once used up. */
+/** A flag on its staff: plain while good; striped once used up, for paper without colour: no mark that a real flag lacks. */
 export function flagSymbol(x: number, y: number, look: 'good' | 'used', colour: string): string {
   const staff = element('path', { d: `M${x} ${y}V${y + FLAG}`, stroke: '#000', 'stroke-width': 2.4 });
   const cloth = { x: x + 1, y, width: 24, height: 15, fill: fillOf(colour), ...OUTLINE };
   if (look === 'good') return staff + element('rect', cloth);
-  const cross = `M${x - 3} ${y - 4}L${x + 29} ${y + 19}M${x - 3} ${y + 19}L${x + 29} ${y - 4}`;
+  const stripes = (at: number): string =>
+    [0, 6, 12, 18].map((step) => `M${x + at + step} ${y + 1}v13`).join('');
   return (
     staff +
-    element('rect', { ...cloth, 'stroke-dasharray': '3 2' }) +
-    // White below the black, so that the cross is seen on any cloth.
-    element('path', { d: cross, fill: 'none', stroke: '#fff', 'stroke-width': 5 }) +
-    element('path', { d: cross, fill: 'none', stroke: '#000', 'stroke-width': 2.2 })
+    element('rect', cloth) +
+    // White beside the black, so that the stripes are seen on any cloth.
+    element('path', { d: stripes(3), fill: 'none', stroke: '#fff', 'stroke-width': 2 }) +
+    element('path', { d: stripes(5), fill: 'none', stroke: '#000', 'stroke-width': 2 })
   );
 }
 
@@ -169,13 +161,13 @@ function ticksBlock(
       ? `${light.number}  ☐ ${looks.lit}  ☐ ${looks.dark}`
       : caption(light, colour, strings).join(' '),
   );
-  const texts = lines.map((text, index) => textAt(0, TITLE + (index + 1) * (LINE + 2), text));
-  const width = Math.max(textWidth(title, 700), ...lines.map((text) => textWidth(text)));
-  return {
-    inner: textAt(0, TITLE, title, bold) + texts.join(''),
-    width: width + 4,
-    height: TITLE + lines.length * (LINE + 2) + PAD,
-  };
+  const rows = [strings.ourTicks, ...lines];
+  const width = Math.max(textWidth(title, 700), ...rows.map((text) => textWidth(text))) + 4;
+  const height = TITLE + rows.length * (LINE + 2) + PAD;
+  const texts = rows.map((text, index) => textAt(0, TITLE + (index + 1) * (LINE + 2), text));
+  // Gray: an owner's own form is white.
+  const ground = rect(-4, TITLE + 4, width + 8, height - TITLE - PAD, { fill: '#e4e4e4' });
+  return { inner: textAt(0, TITLE, title, bold) + ground + texts.join(''), width, height };
 }
 
 /** Blocks side by side in the outline of a housing. */
@@ -249,5 +241,11 @@ export function flagsPicture({ title, good, used, alt }: PicturedFlags, strings:
       height: Math.max(59, 44 + lines.length * LINE),
     };
   };
-  return housing([block('good', good, title), block('used', used, '')], alt);
+  return housing(
+    [
+      block('good', good, filled(strings.goodHeading, { flags: title.toLocaleLowerCase(strings.language) })),
+      block('used', used, strings.usedHeading),
+    ],
+    alt,
+  );
 }

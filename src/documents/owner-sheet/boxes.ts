@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
+import { filled } from '../../words/languages.js';
 import type { OwnerStrings } from '../../words/languages/owner-strings.js';
 import { SvgSchema } from '../drawing/svg.js';
 import { shortened } from '../parts/css.js';
@@ -7,13 +8,12 @@ import { roomsOf, whereOnSite } from '../parts/owner-sides.js';
 import type { Look, Needs } from './looks.js';
 import { lookOf, needsOf } from './looks.js';
 
-/** Protectors of one room that look alike. */
 /** Protectors that look alike, room by room. */
 const OwnerBoxSchema = z.object({
   begins: z.boolean().describe('False where the box above is in the same room'),
   rooms: z.array(
     z.object({
-      room: z.string().describe('Empty where the box above is in the same room'),
+      room: z.string().describe('Printed small where the box above is in the same room'),
       tags: z
         .array(z.object({ tags: z.array(z.string()), side: z.string(), at: z.string() }))
         .describe('Tags of one side, and what they are at'),
@@ -34,7 +34,11 @@ interface Seen {
   readonly side: string;
   readonly at: string;
   readonly look: Look;
+  readonly roof: boolean;
 }
+
+/** A place on a roof, in the words of a list. */
+const ROOF = /\b(?:roof|rooftop|tejado|techo|azotea)s?\b/iu;
 
 /** Characters of a room's name: a box is never higher than a page. */
 const ROOM_NAME = 60;
@@ -52,6 +56,9 @@ function grouped<T>(items: readonly T[], keyOf: (item: T) => string): T[][] {
   return [...groups.values()];
 }
 
+/** What must be alike for a box to be shared: how to look at it, too. */
+const keyOf = ({ look, roof }: Seen): string => `${roof ? 'roof ' : ''}${look.key}`;
+
 const tagsOf = (seen: readonly Seen[]): string[] => seen.map(({ tag }) => tag);
 
 /** The tags of one room by their side. */
@@ -66,7 +73,7 @@ function sidesOf(seen: readonly Seen[]): OwnerBox['rooms'][number]['tags'] {
  * @param begins false where the box above is in the same room
  * @param alike protectors that look alike
  */
-function boxOf(begins: boolean, alike: readonly Seen[]): OwnerBox[] {
+function boxOf(begins: boolean, alike: readonly Seen[], strings: OwnerStrings): OwnerBox[] {
   const [first] = alike;
   if (first === undefined) return [];
   const { look } = first;
@@ -74,15 +81,23 @@ function boxOf(begins: boolean, alike: readonly Seen[]): OwnerBox[] {
     ? alike.map(({ tag }) => look.picture(tag, alike.length === 1 ? '' : tag))
     : [look.picture(tagsOf(alike).join(', '), '')];
   const rooms = grouped(alike, ({ room }) => room).map((inRoom) => {
-    return { room: begins ? shortened(inRoom[0]?.room ?? '', ROOM_NAME) : '', tags: sidesOf(inRoom) };
+    // Below its own room, the thing that it is at tells where; a row that names no thing has the room again.
+    const named = begins || inRoom.some(({ at }) => at === '');
+    return { room: named ? shortened(inRoom[0]?.room ?? '', ROOM_NAME) : '', tags: sidesOf(inRoom) };
   });
+  const each = alike.length > 1 && !look.own && look.has !== '';
+  const texts = [
+    ...(first.roof ? [strings.boxes.roof] : []),
+    ...(each ? [filled(strings.each, { lights: look.has })] : []),
+    ...look.texts,
+  ];
   return [
     {
       begins,
       rooms,
       pictures: pictures.filter((picture) => picture !== ''),
-      texts: [...look.texts],
-      brief: look.texts.join(' ').length <= BRIEF,
+      texts,
+      brief: texts.join(' ').length <= BRIEF,
     },
   ];
 }
@@ -99,18 +114,23 @@ export function ownerBoxes(plan: Plan, strings: OwnerStrings): { boxes: OwnerBox
     room: rooms.get(protector.tag) ?? '',
     ...whereOnSite(plan, protector, strings),
     look: lookOf(plan, protector, strings),
+    roof: ROOF.test(protector.place),
   }));
   const looksOf = grouped(seen, ({ room }) => room).map((inRoom) => ({
     inRoom,
-    looks: grouped(inRoom, ({ look }) => look.key),
+    looks: grouped(inRoom, keyOf),
   }));
   const stops = grouped(looksOf, ({ inRoom, looks }) => {
     const [one] = inRoom;
-    return looks.length === 1 ? `look ${one?.look.key ?? ''}` : `room ${one?.room ?? ''}`;
+    return looks.length === 1 ? `look ${one === undefined ? '' : keyOf(one)}` : `room ${one?.room ?? ''}`;
   });
   const boxes = stops.flatMap((stop) => {
     const together = stop.flatMap(({ inRoom }) => inRoom);
-    return grouped(together, ({ look }) => look.key).flatMap((alike, index) => boxOf(index === 0, alike));
+    // What is ticked has a row each: a page may end between two of them.
+    const rows = grouped(together, (one) => `${one.look.own ? one.tag : ''} ${keyOf(one)}`);
+    return rows.flatMap((alike, index) =>
+      boxOf(rows[index - 1]?.[0]?.room !== alike[0]?.room, alike, strings),
+    );
   });
   return { boxes, needs: needsOf(seen.map(({ look }) => look)) };
 }

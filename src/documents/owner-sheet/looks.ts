@@ -24,6 +24,8 @@ export interface Look {
   /** Sentences beside the picture. */
   readonly texts: readonly string[];
   readonly needs: Needs;
+  /** What each has, where several share the picture: `flags 1 and 2`; `` where nothing is drawn. */
+  readonly has: string;
   /**
    * The picture; `` where there is nothing to look at.
    * @param tags for who can't see it
@@ -34,6 +36,10 @@ export interface Look {
 
 const NOTHING: Needs = { light: false, flag: false, cameOn: false, ungrounded: false };
 
+function lightsOf(groups: readonly LightGroup[]): number {
+  return groups.reduce((sum, { states: [drawn] }) => sum + (drawn?.lights.length ?? 0), 0);
+}
+
 function numbersOf(groups: readonly LightGroup[], strings: OwnerStrings): string {
   const numbers = groups.flatMap(({ states: [drawn] }) => drawn?.lights.map((l) => String(l.number)) ?? []);
   const last = numbers.pop() ?? '';
@@ -42,13 +48,20 @@ function numbersOf(groups: readonly LightGroup[], strings: OwnerStrings): string
 
 function flagsLook(protector: PlannedProtector, groups: readonly LightGroup[], strings: OwnerStrings): Look {
   const { goodFlag: good = '', usedFlag: used = '' } = protector.partDetails ?? {};
-  const title = filled(strings.flags, { numbers: numbersOf(groups, strings) });
+  const count = lightsOf(groups);
+  const title = filled(count === 1 ? strings.flag : strings.flags, { numbers: numbersOf(groups, strings) });
+  const { flagOne, flagBoth, flagAll } = strings.boxes;
+  const must = count === 1 ? flagOne : count === 2 ? flagBoth : flagAll;
   const words = (look: 'good' | 'used', of: string): string =>
     `${strings.looks[look]}${of === '' ? '' : `: ${coloursIn(of, strings.colours.light)}`}.`;
   return {
     key: JSON.stringify(['flag', title, good, used]),
     own: false,
-    texts: [strings.boxes.flag, ...(good === '' ? [strings.boxes.flagUnknown] : [])],
+    texts:
+      good === ''
+        ? [strings.boxes.flag, strings.boxes.flagUnknown]
+        : [filled(must, { colour: coloursIn(good, strings.colours.light) })],
+    has: title.toLocaleLowerCase(strings.language),
     needs: { ...NOTHING, flag: true },
     picture: (tags) => {
       const states = `${title}. ${words('good', good)} ${words('used', used)}`;
@@ -68,6 +81,7 @@ export function lookOf(plan: Plan, protector: PlannedProtector, strings: OwnerSt
     own: false,
     texts: [text],
     needs: NOTHING,
+    has: '',
     picture: () => '',
   });
   if (drawn.length === 0) return without('unknown', strings.boxes.lightsUnknown);
@@ -81,6 +95,9 @@ export function lookOf(plan: Plan, protector: PlannedProtector, strings: OwnerSt
     key: JSON.stringify([states, texts, colour.toLowerCase()]),
     own,
     texts,
+    has: filled(lightsOf(groups) === 1 ? strings.light : strings.lights, {
+      numbers: numbersOf(groups, strings),
+    }),
     needs: {
       ...NOTHING,
       // Where each may be on or off, none is as shown or not.

@@ -7,13 +7,13 @@ import { checkedView, metadataOf, styleOf } from '../parts/shell.js';
 import { OwnerSheetSchema, ownerSheetView } from './view.js';
 
 /** Points: 20 mm at the left edge for holes. */
-const MARGIN = { top: 26, right: 34, bottom: 40, left: 56.7 } as const;
+const MARGIN = { top: 22, right: 34, bottom: 36, left: 56.7 } as const;
 
 /** The pages of the sheet: job, phone number and page number below, as large as the rest; a draft says so above. */
 function ownerPages({ plan, context, paper, strings }: Prepared): string {
   const { width, height } = SHEETS[paper];
   const { phone } = context.settings.company;
-  const call = phone === '' ? '' : `${marginText(filled(strings.callNumber, { number: phone }), 30)}   `;
+  const call = phone === '' ? '' : `${marginText(filled(strings.callNumber, { number: phone }), 30)} · `;
   const draft = plan.submittable ? '' : strings.draftMark;
   const top = draft === '' ? MARGIN.top : MARGIN.top + 14;
   return `@page {

@@ -34,6 +34,7 @@ export const OwnerSheetSchema = z.object({
   logHow: z.string(),
   logColumns: z.array(z.string()),
   logYes: z.string(),
+  logYear: z.string().describe('Before a blank for the year'),
   checks: z
     .array(z.string())
     .describe('Rows to tick: months, then storms; empty where there is no protector'),
@@ -64,7 +65,7 @@ function bareThings(plan: Plan, strings: OwnerStrings): string[] {
   return [...new Set(things)].filter((thing) => thing !== '' && !also.has(thing));
 }
 
-function actsOf(needs: Needs, { acts }: OwnerStrings): OwnerSheetView['acts'] {
+function actsOf(needs: Needs, number: string, { acts }: OwnerStrings): OwnerSheetView['acts'] {
   const own = needs.flag && needs.light ? [acts.either] : needs.flag ? [acts.flag] : [];
   return [
     ...own,
@@ -72,7 +73,7 @@ function actsOf(needs: Needs, { acts }: OwnerStrings): OwnerSheetView['acts'] {
     ...(needs.cameOn ? [acts.cameOn] : []),
     ...(needs.ungrounded ? [acts.ungrounded] : []),
     acts.heat,
-  ].map((act) => ({ ...act }));
+  ].map((act) => ({ see: act.see, do: filled(act.do, { number }) }));
 }
 
 /** The view of the owner's sheet, in one language. */
@@ -102,7 +103,7 @@ export function ownerSheetView(
     blindLights: needs.cameOn ? strings.blindLights : '',
     actHeading: strings.actHeading,
     actColumns: { see: strings.seeColumn, do: strings.doColumn },
-    acts: actsOf(needs, strings),
+    acts: actsOf(needs, company.phone === '' ? strings.callWithout : company.phone, strings),
     warningWord: strings.warningWord,
     hazard,
     never,
@@ -110,11 +111,14 @@ export function ownerSheetView(
     logHow: strings.logHow,
     logColumns: [...strings.logColumns],
     logYes: strings.logYes,
+    logYear: strings.logYear,
     checks: none ? [] : [...strings.months, ...Array<string>(STORMS).fill(strings.storm)],
     limitsHeading: strings.limitsHeading,
     limits: [
       ...strings.limits,
-      ...(bare.length === 0 ? [] : [filled(strings.bare, { list: bare.join(', ') })]),
+      ...(bare.length === 0
+        ? []
+        : [filled(bare.length === 1 ? strings.bareOne : strings.bare, { list: bare.join(', ') })]),
     ],
     deference: strings.deference,
     job: [`${strings.job} ${plan.job}`, plan.jobName].filter((text) => text !== '').join(', '),

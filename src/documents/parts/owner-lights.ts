@@ -41,6 +41,8 @@ function pictured(channel: PlannedChannel): PlannedIndicator[] {
 
 /** What stands at the port of a channel, and the kinds that feed that port; a generator's own output feeds itself. */
 interface Around {
+  /** True for the terminals of a control circuit. */
+  readonly control: boolean;
   readonly own: string;
   readonly feeders: readonly string[];
 }
@@ -53,14 +55,16 @@ function aroundOf(plan: Plan, protector: PlannedProtector, channel: PlannedChann
     .filter((run) => run.to.port === port?.port)
     .map((run) => kindOf(run.from.equipment));
   const own = kindOf(port?.equipment ?? '');
-  return { own, feeders: own === 'generator' ? [own] : feeders };
+  return { control: port?.port === 'terminals', own, feeders: own === 'generator' ? [own] : feeders };
 }
 
 /**
  * By what name a state goes, by what feeds the port: off is the generator's word only where nothing else feeds it.
  * @param byUtility true where the light is looked at while the utility is on: without it, it is off
  */
-function stateName(state: SystemState, byUtility: boolean, { own, feeders }: Around): StateName {
+function stateName(state: SystemState, byUtility: boolean, { control, own, feeders }: Around): StateName {
+  if (control && state === 'source on') return 'controlOn';
+  if (control && state === 'source off') return 'controlOff';
   const sources = feeders.filter((kind) => kind !== 'service');
   const generator = sources.length > 0 && sources.every((kind) => kind === 'generator');
   const generatorAlone = generator && sources.length === feeders.length;
@@ -140,7 +144,8 @@ function otherState(
   strings: OwnerStrings,
 ): string {
   const { state, lights } = other;
-  if (alone && lights.every((light) => light.look === 'dark')) return filled(strings.allOff, { state });
+  if (alone && lights.every((light) => light.look === 'dark'))
+    return filled(other.name === 'controlOff' ? strings.boxes.controlOff : strings.allOff, { state });
   if (JSON.stringify(drawn.lights.map((l) => l.look)) === JSON.stringify(lights.map((l) => l.look)))
     return filled(strings.sameState, { state });
   return filled(strings.otherState, { state, lights: lightsTold(lights, strings) });

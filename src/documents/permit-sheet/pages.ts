@@ -15,7 +15,7 @@ import type { Panel } from './panels.js';
 import { GAP, permitPage, roomOf } from './paper.js';
 import type { Room } from '../drawing/one-line/figure.js';
 import type { PermitPage } from './paper.js';
-import { titleStrip, type TitleStrip } from './title-strip.js';
+import { footLines, titleStrip, type TitleStrip } from './title-strip.js';
 import { PermitSheetSchema } from './view.js';
 import type { SheetView } from './view.js';
 import { watermark } from './watermark.js';
@@ -190,7 +190,13 @@ async function laidOut(given: Prepared): Promise<LaidOut> {
       })),
     };
   });
-  return { sheets, style, strip: titleStrip(plan, context, blanksOf(plan)) };
+  const strip = titleStrip(plan, context, blanksOf(plan));
+  const foot = footLines(strip);
+  const lines =
+    page.strip === 'bottom'
+      ? `\n:root { --strip-name: ${foot.name}; --strip-address: ${foot.address}; }`
+      : '';
+  return { sheets, style: `${style}${lines}`, strip };
 }
 
 function documentOf(

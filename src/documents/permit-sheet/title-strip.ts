@@ -5,6 +5,7 @@ import type { DocumentContext } from '../parts/context.js';
 import { shortened } from '../parts/css.js';
 import { BASIS_TITLES, CompanyViewSchema } from '../parts/job.js';
 import type { Blank } from '../parts/blanks.js';
+import { wrapped } from '../parts/wrapped.js';
 import { runsOf, RunsSchema } from '../parts/contents/runs.js';
 import { uncheckedRequired } from './required-checks.js';
 import { stampOf, stampWords } from './stamp.js';
@@ -31,8 +32,16 @@ export const TitleStripSchema = z.object({
 });
 export type TitleStrip = z.infer<typeof TitleStripSchema>;
 
-/** Characters that a text of the strip has room for. */
-const MOST = { company: 80, line: 60, name: 100, address: 48, addressLines: 4, blanks: 150 } as const;
+/** Characters that a text of the strip is printed from at most; the styles cut what its lines have no room for. */
+const MOST = {
+  company: 80,
+  line: 60,
+  entry: 300,
+  name: 160,
+  address: 48,
+  addressLines: 4,
+  blanks: 150,
+} as const;
 
 /** A job's fact as it was typed; `` where nobody states it. */
 function factText(plan: Plan, field: string): string {
@@ -59,7 +68,7 @@ export function titleStrip(plan: Plan, context: DocumentContext, blanks: readonl
   const words = stampWords(facts);
   const runs = runsOf(plan);
   const isBasisAssumed = plan.openItems.some(({ code }) => code === PLACE_MESSAGES.basisDefault.code);
-  const own = (field: string): string => shortened(factText(plan, field), MOST.line);
+  const own = (field: string): string => shortened(factText(plan, field), MOST.entry);
   return {
     company: {
       ...company,
@@ -88,4 +97,30 @@ export function titleStrip(plan: Plan, context: DocumentContext, blanks: readonl
     isDraft: stampOf(facts) === 'draft',
     blanks: words.blanks.map((line) => runs(shortened(line, MOST.blanks))),
   };
+}
+
+/** Of the strip at the foot of a small sheet, as its styles have it: lines of its first group, their width in mm, points. */
+const FOOT = { lines: 8, width: 62, logo: 23, points: 10, most: 2 } as const;
+const POINT_MM = 25.4 / 72;
+
+/** Lines of the job's name and of its address that a strip has room for. */
+export interface FootLines {
+  readonly name: number;
+  readonly address: number;
+}
+
+/**
+ * What the strip at the foot of a small sheet has room for: company and job's number go first, then the name, then the address.
+ * @param strip what the strip says
+ * @returns at least 1 of each
+ */
+export function footLines({ company, name, job }: TitleStrip): FootLines {
+  const width = FOOT.width - (company.logo === '' ? 0 : FOOT.logo);
+  const lines = (text: string, of: number, weight: 400 | 700): number =>
+    text === '' ? 0 : Math.min(FOOT.most, wrapped(text, of / POINT_MM, { size: FOOT.points, weight }).length);
+  const ofCompany =
+    lines(company.name, width, 700) + (company.phone === '' ? 0 : 1) + lines(company.licence, width, 400);
+  const left = FOOT.lines - ofCompany - 1;
+  const ofName = Math.max(1, Math.min(left - 1, lines(name === '' ? job : name, FOOT.width, 700)));
+  return { name: ofName, address: Math.max(1, left - ofName) };
 }

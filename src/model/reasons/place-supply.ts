@@ -57,8 +57,11 @@ export interface PlaceSupplyReasons {
   'outbuilding/not-longer': { readonly from: string; readonly limit: Quantity; readonly basis: Basis };
   'outbuilding/enters': { readonly from: string };
   'service/here': None;
-  /** 230.67 names other occupancies than this one. */
-  'service/not-of-clause': { readonly occupancy: Occupancy };
+  /**
+   * 230.67 names other occupancies than this one. `units`: what the service feeds by feeders in buildings that hold such a unit; whether
+   * the service of another building supplies it in the sense of the clause, the authority having jurisdiction says.
+   */
+  'service/not-of-clause': { readonly occupancy: Occupancy; readonly units: readonly string[] };
   'service/of-unit': { readonly unit: Occupancy };
   'service/no-single-dwelling': None;
   'service/risk-unknown': None;

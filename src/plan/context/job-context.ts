@@ -8,7 +8,7 @@ import type { PlacementFacts } from '../../rules/placement-facts.js';
 import { groundingOf, noGroundings } from '../../site/grounding.js';
 import { ultimateSources } from '../../site/inputs.js';
 import { partsOf } from '../../site/parts.js';
-import { servicePlaceRun, unitOf, windCarrier } from '../../site/premises.js';
+import { servicePlaceRun, unitOf, unitsFedBy, windCarrier } from '../../site/premises.js';
 import type { ArrayCurrent, ArraySums } from './array-current.js';
 import { converterFed, type Exposure } from './exposure.js';
 import type { PartAround } from './part-around.js';
@@ -99,6 +99,7 @@ function factsAt(job: JobContext, port: SitePort): PlacementFacts {
     port: port.cls,
     occupancy: site.occupancy.value,
     unitOccupancy: unit?.occupancy.value ?? site.occupancy.value,
+    unitsFed: equipment.kind === 'service' ? unitsFedBy(site, equipment) : NO_UNITS,
     outdoors: equipment.outdoors.value,
     worthProtecting: equipment.worthProtecting.value,
     protect: facts.protect?.value,
@@ -134,6 +135,7 @@ function factsAt(job: JobContext, port: SitePort): PlacementFacts {
 }
 
 const NO_TAGS: readonly string[] = [];
+const NO_UNITS: PlacementFacts['unitsFed'] = [];
 const NO_KINDS: readonly Kind[] = [];
 const NO_FEEDERS: PlacementFacts['feeders'] = [];
 

@@ -9,7 +9,7 @@ import type { AnyPlacementRule, PlacementFacts } from '../placement-facts.js';
 import { citing, practice, sources, type Cited } from '../sources.js';
 import { riskAsksForProtection } from '../supply-risk.js';
 
-const FACTS = ['basis', 'tag', 'occupancy', 'riskLevel'] as const;
+const FACTS = ['basis', 'tag', 'occupancy', 'unitsFed', 'riskLevel'] as const;
 
 const HERE = {
   outcome: 'placed',
@@ -48,10 +48,7 @@ export const service = {
   facts: FACTS,
   decide(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
     if (!isNec(f.basis)) return underIec(f);
-    const unit =
-      (f.occupancy === 'dwelling' && since(f.basis, 'nec-2020')) ||
-      (f.occupancy === 'sleeping' && since(f.basis, 'nec-2023'));
-    if (!unit) return since(f.basis, 'nec-2020') ? byPracticeAlone(f) : HERE;
+    if (!isNamed(f, f.occupancy)) return since(f.basis, 'nec-2020') ? byPracticeAlone(f) : HERE;
     return {
       outcome: 'placed',
       strength: 'required',
@@ -60,13 +57,23 @@ export const service = {
   },
 } satisfies AnyPlacementRule;
 
+/** True of what 230.67 names: dwelling units since 2020, sleeping units since 2023. */
+function isNamed({ basis }: Pick<PlacementFacts, 'basis'>, occupancy: PlacementFacts['occupancy']): boolean {
+  return (
+    (occupancy === 'dwelling' && since(basis, 'nec-2020')) ||
+    (occupancy === 'sleeping' && since(basis, 'nec-2023'))
+  );
+}
+
 /** 230.67 asks of the units that it names alone; elsewhere one is common practice, and the clause doesn't apply. */
-function byPracticeAlone({ basis, occupancy }: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
+function byPracticeAlone(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
+  const { basis, occupancy } = f;
+  const units = f.unitsFed.filter(({ unit }) => isNamed(f, unit)).map(({ tag }) => tag);
   return {
     ...HERE,
     cites: citing(basis, NEAR_INCOMING_FEED),
     unasked: {
-      because: reason('service/not-of-clause', { occupancy }),
+      because: reason('service/not-of-clause', { occupancy, units }),
       cites: citing(basis, 'dwelling-service'),
     },
   };

@@ -114,6 +114,7 @@ export type NotePort =
   | 'service'
   | 'feeder'
   | 'dc-input'
+  | 'turbine-input'
   | 'dc-in'
   | 'battery'
   | 'ac-in'
@@ -189,6 +190,8 @@ interface StepWords {
   readonly isolationSteps: (numbers: string, part: string) => string;
   readonly noSteps: string;
   readonly proveStep: (number: string) => string;
+  /** Where no switch makes the conductors dead. */
+  readonly coverModules: string;
   readonly asDrawn: string;
   readonly groundTo: (where: string) => string;
   readonly eachTerminal: (torque: string) => string;

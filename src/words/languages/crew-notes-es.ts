@@ -37,6 +37,7 @@ export const CREW_NOTES_ES: CrewNoteWords = {
     service: 'acometida',
     feeder: 'alimentador',
     'dc-input': 'entrada CC',
+    'turbine-input': 'entrada de la turbina',
     'dc-in': 'alimentación CC',
     battery: 'barra de la batería',
     'ac-in': 'entrada CA',
@@ -165,6 +166,8 @@ export const CREW_NOTES_ES: CrewNoteWords = {
       `Hoja de aislamiento${part === '' ? '' : `, parte ${part}`}: ${numbers}.`,
     noSteps: 'No se conoce ningún paso: busque todas las fuentes antes de empezar.',
     proveStep: (number) => `Hoja de aislamiento: ${number}.`,
+    coverModules:
+      'Primero cubra los módulos, o trabaje a oscuras: ningún interruptor deja estos conductores sin tensión.',
     asDrawn: 'Como en el dibujo, por nombre.',
     groundTo: (where) => `Cable de tierra a ${where}.`,
     eachTerminal: (torque) => `Cada borne ${torque}.`,

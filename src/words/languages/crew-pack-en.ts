@@ -231,12 +231,12 @@ export const CREW_PACK_EN: CrewPackWords = {
       reconnected: 'Connected again after an insulation test.',
     },
     groundBar: {
-      nec: 'Ground lead on the equipment-ground bar; no neutral bar, no lone rod.',
+      nec: 'Ground lead on the bar that its note names; no lone rod.',
       iec: 'Earth lead on the protective earth bar; no neutral bar, no lone electrode.',
     },
     groundTerminal: {
-      nec: 'No ground bar: terminal fitted, cable’s equipment ground lands on it.',
-      iec: 'No earth bar: terminal fitted, cable’s protective conductor lands on it.',
+      nec: 'Ground lead on the bar, or where there is none a terminal fitted, with the cable’s equipment ground on it.',
+      iec: 'Earth lead on the bar, or where there is none a terminal fitted, with the cable’s protective conductor on it.',
     },
     onceHeading: 'Once for the job',
     once: {

@@ -238,12 +238,12 @@ export const CREW_PACK_ES: CrewPackWords = {
       reconnected: 'Conectado de nuevo tras un ensayo de aislamiento.',
     },
     groundBar: {
-      nec: 'Cable de tierra en la barra de tierra; ni en la de neutro ni en una varilla sola.',
+      nec: 'Cable de tierra en la barra que nombra su nota; ninguna varilla sola.',
       iec: 'Cable de tierra en la barra de protección; ni en la de neutro ni en un electrodo solo.',
     },
     groundTerminal: {
-      nec: 'Sin barra de tierra: borne montado; en él, el conductor de tierra del cable.',
-      iec: 'Sin barra de tierra: borne montado; en él, el conductor de protección del cable.',
+      nec: 'Cable de tierra en la barra o, si no la hay, en un borne montado, con el conductor de tierra del cable.',
+      iec: 'Cable de tierra en la barra o, si no la hay, en un borne montado, con el conductor de protección del cable.',
     },
     onceHeading: 'Una vez por trabajo',
     once: {

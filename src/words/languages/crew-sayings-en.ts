@@ -61,6 +61,7 @@ export const CREW_SAYINGS_EN: CrewSayings = {
   'live/battery-terminals': () => 'the battery’s terminals, up to its first device',
   'live/array-side': () => 'in daylight all from the modules to the opened disconnect',
   'live/array-conductors': () => 'in daylight the conductors here, up to the opened disconnect',
+  'live/turbine-side': () => 'all between the turbine and its opened disconnect, whenever it turns',
   'live/turbine-conductors': () => 'the turbine’s conductors here, whenever it turns',
   'live-who/utility-first': () =>
     'the utility makes the service dead first and the crew proves it; until then do not connect',

@@ -20,6 +20,9 @@ export interface StateWords {
   readonly windStill: string;
   readonly waterTurning: string;
   readonly waterStill: string;
+  /** Of control wires: power is theirs, not that of the house. */
+  readonly controlOn: string;
+  readonly controlOff: string;
 }
 
 /** From which side power comes to a box, or whither it goes. */
@@ -39,6 +42,7 @@ export type Side = (typeof SIDES)[number];
 /** What an owner sees, and what to do then. */
 interface Act {
   readonly see: string;
+  /** `{number}`: the phone number. */
   readonly do: string;
 }
 
@@ -63,6 +67,8 @@ export interface OwnerStrings {
   /** Above the phone number; where there is none, what stands in its place. */
   readonly callHeading: string;
   readonly callUnknown: string;
+  /** In the place of `{number}` in a sentence, where there is none. */
+  readonly callWithout: string;
   /** `{number}`. */
   readonly callNumber: string;
   /** `{place}`. */
@@ -84,8 +90,18 @@ export interface OwnerStrings {
   readonly pictureAlt: string;
   /** Of several tags. */
   readonly tagsAlt: string;
-  /** Several lights or flags of one box: `{numbers}`. */
+  /** Several lights or flags of one box, and a single one: `{numbers}`. */
   readonly flags: string;
+  readonly flag: string;
+  /** Over a flag as it should be, `{flags}`, and over one that is used up. */
+  readonly goodHeading: string;
+  readonly usedHeading: string;
+  /** Over boxes that the company ticks on the first day. */
+  readonly ourTicks: string;
+  /** Where several protectors share a picture: `{lights}`, what each of them has. */
+  readonly each: string;
+  readonly lights: string;
+  readonly light: string;
   /** A state that isn't drawn: all lights off, the same as drawn, or `{lights}` one by one; all with `{state}`. */
   readonly allOff: string;
   readonly sameState: string;
@@ -98,8 +114,16 @@ export interface OwnerStrings {
     /** Behind it, where all of several lights blink. */
     readonly oneOff: string;
     readonly inverterOff: string;
+    /** `{colour}`: how a good flag looks; of a single one, of two, of more. */
+    readonly flagOne: string;
+    readonly flagBoth: string;
+    readonly flagAll: string;
     readonly flag: string;
     readonly flagUnknown: string;
+    /** Of lights of control wires, off because their power is. */
+    readonly controlOff: string;
+    /** Of a protector on a roof. */
+    readonly roof: string;
     readonly noIndicator: string;
     readonly outputUnknown: string;
     readonly lightsUnknown: string;
@@ -124,15 +148,18 @@ export interface OwnerStrings {
   readonly never: readonly string[];
   readonly limitsHeading: string;
   readonly limits: readonly string[];
-  /** `{list}`. */
+  /** `{list}`: of several things, and of one. */
   readonly bare: string;
+  readonly bareOne: string;
   readonly deference: string;
   /** Before a blank: the day on which the protectors were fitted. */
   readonly fitted: string;
   readonly logHeading: string;
   readonly logHow: string;
-  readonly logColumns: readonly [string, string, string, string];
+  readonly logColumns: readonly [string, string, string, string, string];
   readonly logYes: string;
+  /** Before a blank. */
+  readonly logYear: string;
   readonly months: readonly string[];
   readonly storm: string;
   readonly label: LabelStrings;

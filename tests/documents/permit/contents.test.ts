@@ -496,7 +496,7 @@ describe('notes', () => {
 
   it('name the ports without a protector in one note, and apart those that a missing fact leaves open', () => {
     expect(texts('UF-102')).toContain(
-      'No protector asked for at: output of ARR-E, ARR-W; AC output of INV (within reach of P-3).',
+      'No protector asked for at: output of ARR-E, ARR-W (no run outdoors or between buildings over 100 ft); AC output of INV (within reach of P-3).',
     );
     expect(texts('UF-110')).toContain('Not decided, as a fact is missing: output of ARR.');
   });

@@ -84,6 +84,12 @@ describe('what a plan reviewer would mark up', () => {
     );
   });
 
+  it('a bare panel far from the service, without a reason: indoors the length of a run asks for nothing', () => {
+    expect(noted(demoPlan('UF-106'))).toContain(
+      'No protector asked for at: output of ARR-2, ARR-3 (no run outdoors or between buildings over 100 ft); feeder of DP, FORGE (its runs stay indoors in one building).',
+    );
+  });
+
   it('a word that means nothing to him: where no part is chosen, a clause says that', () => {
     const rows = coded(demoPlan('UF-110')).join('\n');
     expect(rows).toContain('P-2, P-4: L1, L2, L3; no part chosen');

@@ -10,6 +10,15 @@ export type InputWords = (equipment: string, ports: readonly string[], words: st
  * Terminals that rectify inside are named by what arrives there, in every block as in the drawing: a turbine's alternating current is no DC.
  */
 export function inputWords(plan: Plan): InputWords {
+  const isTurbine = turbineInputs(plan);
+  return (equipment, ports, words) =>
+    ports.length > 0 && ports.every((port) => isTurbine(equipment, port))
+      ? words.replace(DC_INPUT, 'turbine input')
+      : words;
+}
+
+/** Tells whether a turbine's alternating current arrives at a port. */
+export function turbineInputs(plan: Plan): (equipment: string, port: string) => boolean {
   const turbines = new Set(
     plan.site.equipments
       .filter(
@@ -24,8 +33,5 @@ export function inputWords(plan: Plan): InputWords {
       return turbines.has(turbine.equipment) ? [`${other.equipment}\n${other.port}`] : [];
     }),
   );
-  return (equipment, ports, words) =>
-    ports.length > 0 && ports.every((port) => inputs.has(`${equipment}\n${port}`))
-      ? words.replace(DC_INPUT, 'turbine input')
-      : words;
+  return (equipment, port) => inputs.has(`${equipment}\n${port}`);
 }

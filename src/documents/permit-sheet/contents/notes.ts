@@ -3,6 +3,7 @@ import { isNec } from '../../../model/editions.js';
 import { byNaturalOrder } from '../../../model/natural-order.js';
 import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { figure } from '../../../words/figures.js';
+import { drawnLength } from '../../../words/lengths.js';
 import { portInWords } from '../../../words/port-words.js';
 import { tagList } from '../../../words/tag-list.js';
 import { partsUsed } from '../../parts/parts-used.js';
@@ -99,6 +100,20 @@ function coveredText(plan: Plan, { equipment, port }: Port): string {
   return '';
 }
 
+/** ` (runs indoors in one building)`: why no length of a run asks for one there, in a few words; `` where the plan doesn't speak of runs. */
+function runText(plan: Plan, { equipment, port }: Port): string {
+  for (const { equipment: at, port: its, because } of plan.notPlaced) {
+    if (at !== equipment || its !== port) continue;
+    if (because.code === 'port/unused') return ' (unused)';
+    if (because.code === 'long-run/indoors') return ' (its runs stay indoors in one building)';
+    if (because.code === 'long-run/not-longer') {
+      const { limit, basis } = because.values;
+      return ` (no run outdoors or between buildings over ${drawnLength(limit.value, basis)})`;
+    }
+  }
+  return '';
+}
+
 /** Ports without a protector, equipment by equipment, in one line. */
 function portsNote(plan: Plan): string[] {
   const inputs = inputWords(plan);
@@ -120,7 +135,7 @@ function portsNote(plan: Plan): string[] {
           kinds.get(one.equipment) === 'signal-line'
             ? 'data or signal line'
             : inputs(one.equipment, [one.port], portInWords(one.port));
-        const why = open ? '' : coveredText(plan, one);
+        const why = open ? '' : coveredText(plan, one) || runText(plan, one);
         const key = `${words}\n${why}`;
         const same = byPort.get(key) ?? { port: words, why, tags: [] };
         byPort.set(key, same);

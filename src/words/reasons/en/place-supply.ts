@@ -43,8 +43,10 @@ export const PLACE_SUPPLY: Sayings<PlaceSupplyReasons> = {
     `the feeder from ${from} in another building isn’t longer than ${runLength(limit.value, basis)}`,
   'outbuilding/enters': ({ from }) => `the feeder from ${from} in another building enters here`,
   'service/here': () => 'a utility service is here',
-  'service/not-of-clause': ({ occupancy }) =>
-    `230.67 doesn’t ask at the service of ${occupancy === 'sleeping' ? 'a building with sleeping rooms in this cycle' : 'a building that holds no dwelling or sleeping unit'}: one there is common practice`,
+  'service/not-of-clause': ({ occupancy, units }) =>
+    units.length > 0
+      ? `230.67 is taken not to ask here, as the service’s own building holds no dwelling or sleeping unit; yet it feeds such a unit through ${list(units)}: the authority having jurisdiction says whether the clause means this service`
+      : `230.67 doesn’t ask at the service of ${occupancy === 'sleeping' ? 'a building with sleeping rooms in this cycle' : 'a building that holds no dwelling or sleeping unit'}: one there is common practice`,
   'service/of-unit': ({ unit }) =>
     `a utility service of a ${unit === 'sleeping' ? 'building with sleeping rooms' : 'dwelling unit'} is here`,
   'service/no-single-dwelling': () => 'a service of a building that isn’t a single dwelling is here',
