@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { measuringView } from '../../src/documents/closeout-pack/readings-view.js';
+import { noteDanger } from '../../src/documents/closeout-pack/note-danger.js';
+import { noteReadings, watchTexts } from '../../src/documents/closeout-pack/note-readings.js';
+import { measuredOn } from '../../src/documents/closeout-pack/note-steps.js';
+import { crewNoteWords } from '../../src/words/crew-notes.js';
 import { dataOf, one, planOf } from './plan-of.js';
 
 // In which state a place is measured (rules.md section 3), from the list to the plan: by tag, and never a turbine without its load.
@@ -93,29 +96,39 @@ describe('the state of the sources', () => {
 describe('a turbine whose voltage isn’t known', () => {
   const rows = (facts: string): string =>
     [`W wind-turbine; output=${facts}; connects_to=X; place=Tower`, CONTROLLER, BATTERY, INVERTER].join('\n');
-  const view = (facts: string, where: string): ReturnType<typeof measuringView> => {
+  const words = crewNoteWords('en');
+  /** What the wiring note of a place says of measuring there. */
+  const view = (facts: string, where: string) => {
     const [equipment = '', port = ''] = where.split(':');
-    const { protectors } = dataOf(FACTS, rows(facts));
-    const found = protectors.find((p) => p.ports.some((q) => q.equipment === equipment && q.port === port));
+    const plan = dataOf(FACTS, rows(facts));
+    const found = plan.protectors.find((p) =>
+      p.ports.some((q) => q.equipment === equipment && q.port === port),
+    );
     if (!found) throw new Error(`no protector at ${where}`);
-    return measuringView(found);
+    return {
+      doNotOpen: noteDanger(plan, [found], words)
+        .banners.map(({ says }) => says)
+        .filter((says) => says.startsWith('DO NOT OPEN')),
+      readings: noteReadings([[found]], words),
+      watch: watchTexts([[found]], words),
+      conditions: measuredOn([[found]], words),
+    };
   };
-  const CLOSED =
-    'Do not open or measure here until the maker’s voltage of W is known: no figure can be told before, and no meter chosen.';
+  const CLOSED = 'DO NOT OPEN OR MEASURE HERE until the maker’s voltage of W is known.';
 
   it.each(['three-phase', 'dc'])(
     '%s: nothing is opened or measured, no band is printed and no meter',
     (output) => {
       for (const where of ['W:output', 'X:dc-in-1'])
-        expect(view(output, where)).toMatchObject({ doNotOpen: CLOSED, readings: [], watch: [], meter: '' });
-      expect(view(output, 'B:battery')).toMatchObject({ doNotOpen: '' });
+        expect(view(output, where)).toEqual({ doNotOpen: [CLOSED], readings: [], watch: [], conditions: [] });
+      expect(view(output, 'B:battery')).toMatchObject({ doNotOpen: [] });
     },
   );
 
   it('is measured once it is known', () => {
     const known = view('three-phase; open_circuit_voltage=120', 'W:output');
-    expect(known).toMatchObject({ doNotOpen: '' });
+    expect(known).toMatchObject({ doNotOpen: [] });
     expect(known.readings).toHaveLength(2);
-    expect(known.meter).toMatch(/CAT III/);
+    expect(known.conditions.join(' ')).toMatch(/Meter CAT III/);
   });
 });
