@@ -24,17 +24,6 @@ export function leadLength(metres: number, basis: Basis): string {
   return isNec(basis) ? `${inches} (${figure(metres, 'm')})` : figure(metres, 'm');
 }
 
-/** How long line lead and ground lead may be together: `at most 20 in (0.51 m)`, with why where the withstand limits them. */
-export function leadLimitText(
-  { leadLengthLimit: limit, leadLimitByWithstand }: PlannedProtector['wiring'],
-  basis: Basis,
-): string {
-  if (!leadLimitByWithstand) return `at most ${leadLength(limit, basis)}`;
-  return limit > 0
-    ? `at most ${leadLength(limit, basis)}: beyond it the level is above the withstand of the equipment`
-    : 'as short as can be: the level is above the withstand of the equipment at any length';
-}
-
 /** The unit that all lengths of a job's paper are in. */
 export type LengthUnit = 'ft' | 'm';
 

@@ -84,22 +84,9 @@ export function deviceText(device: Device, of: Of): string {
   return [name, ...asked].join(', ');
 }
 
-/** The device in a few words, for a drawing: `breaker, 2 poles, at most 20 A`. */
-export function deviceInShort(device: Device): string {
-  if (device.device === 'none') return NAMES.none;
-  const asked = [polesText(device), sizeText(device)];
-  return [nameOf(device), ...asked.filter((one) => one !== '')].join(', ');
-}
-
 /** The device at one port with why it is so. */
 export function deviceAndWhy(device: Device, of: Of): string {
   return `${deviceText(device, of)}: ${say(device.because)}`;
-}
-
-/** The device as a wiring note has it: why it is so only where there is none to fit, or none is known. */
-export function deviceToFit(device: Device, of: Of): string {
-  const hasWhy = device.device === 'none' || (device.device === 'unknown' && !isBySupply(device));
-  return (hasWhy ? deviceAndWhy : deviceText)(device, of);
 }
 
 /**

@@ -46,11 +46,6 @@ export function textAt(x: number, y: number, text: string, more: Attributes = {}
   return element('text', { x, y, ...more }, escapeText(text) || ' ');
 }
 
-/** A straight line. */
-export function line(x1: number, y1: number, x2: number, y2: number, more: Attributes = {}): string {
-  return element('line', { x1, y1, x2, y2, ...more });
-}
-
 /** A rectangle. */
 export function rect(x: number, y: number, width: number, height: number, more: Attributes = {}): string {
   return element('rect', { x, y, width, height, ...more });

@@ -1,5 +1,5 @@
 import { channelText } from '../../words/conductors.js';
-import { groundingName, guardsControl, systemText } from '../../words/protectors.js';
+import { guardsControl, systemText } from '../../words/protectors.js';
 import { say } from '../../words/reasons/say.js';
 import { devicesText, smallestLeadsText } from '../../words/overcurrent.js';
 import { list } from '../../words/figures.js';
@@ -73,9 +73,6 @@ export function placeText(protector: PlannedProtector): string {
   return protector.outdoors ? `${place}, outdoors` : place;
 }
 
-const FLOATING = 'floating, no pole grounded';
-const GROUNDING_UNKNOWN = 'the list does not state it';
-
 /** The grounding of a system, or of the wires of a control circuit, as far as papers tell it apart. */
 export function groundingOf(protector: PlannedProtector): ProtectedGrounding | 'no-pole' | 'not-stated' {
   const { grounding, required } = protector;
@@ -83,13 +80,6 @@ export function groundingOf(protector: PlannedProtector): ProtectedGrounding | '
   if (grounding === 'floating' && (ofControl || required.current === 'dc')) return 'no-pole';
   if (grounding === null || (ofControl && grounding === 'not-known')) return 'not-stated';
   return grounding;
-}
-
-/** The same in words. */
-export function groundingText(protector: PlannedProtector): string {
-  const grounding = groundingOf(protector);
-  if (grounding === 'no-pole') return FLOATING;
-  return grounding === 'not-stated' ? notKnown(GROUNDING_UNKNOWN) : groundingName(grounding);
 }
 
 function typeText(protector: PlannedProtector): string {
