@@ -1,12 +1,11 @@
 import { channelText } from '../../words/conductors.js';
-import { guardsControl, systemText } from '../../words/protectors.js';
+import { systemText } from '../../words/protectors.js';
 import { say } from '../../words/reasons/say.js';
 import { devicesText, smallestLeadsText } from '../../words/overcurrent.js';
 import { list } from '../../words/figures.js';
 import { z } from 'zod';
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import type { Basis } from '../../model/editions.js';
-import type { ProtectedGrounding } from '../../model/words.js';
 import { runLength } from '../../words/lengths.js';
 import { isFaultCurrentBlank } from './blanks.js';
 import { amperes, notKnown, plainNumber, volts } from './figures.js';
@@ -71,15 +70,6 @@ export function portsText(ports: readonly { equipment: string; port: string }[])
 export function placeText(protector: PlannedProtector): string {
   const place = protector.place === '' ? notKnown('the list states no place') : protector.place;
   return protector.outdoors ? `${place}, outdoors` : place;
-}
-
-/** The grounding of a system, or of the wires of a control circuit, as far as papers tell it apart. */
-export function groundingOf(protector: PlannedProtector): ProtectedGrounding | 'no-pole' | 'not-stated' {
-  const { grounding, required } = protector;
-  const ofControl = guardsControl(protector);
-  if (grounding === 'floating' && (ofControl || required.current === 'dc')) return 'no-pole';
-  if (grounding === null || (ofControl && grounding === 'not-known')) return 'not-stated';
-  return grounding;
 }
 
 function typeText(protector: PlannedProtector): string {
