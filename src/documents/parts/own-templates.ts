@@ -21,6 +21,7 @@ const REPLACED: { readonly [file: string]: string } = {
   'partials/legend.hbs': 'permit sheets and pack share contents/legend.hbs now',
   'partials/draft-box.hbs':
     'a draft says so on its cover and in its title strip now: closeout-pack/document.hbs, permit-sheet/sheets.hbs',
+  'partials/caution.hbs': 'safety messages are panels now: partials/safety.hbs',
   'partials/wiring-note.hbs': 'wiring notes are one page each kind now: closeout-pack/note.hbs',
   'partials/open-items.hbs':
     'what is open for the office is in report.html and open-items.csv now, not on paper',
