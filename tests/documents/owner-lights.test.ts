@@ -116,7 +116,7 @@ describe('a flag', () => {
 
   it.each([
     ['en', 'Always: all GOOD.', 'GOOD, green'],
-    ['es', 'Siempre: todas BUENA.', 'BUENA, verde'],
+    ['es', 'Siempre: cada una BUENA.', 'BUENA, verde'],
   ] as const)(
     '%s: a note draws it, and tells how it looks in the colour of the catalogue',
     (language, look, drawn) => {

@@ -131,7 +131,7 @@ describe('the readings of a wiring note', () => {
         high: 58.4,
         reads: written('x'),
       },
-      '+ to − | 40 to 58.4 V DC | under 40 V or over 58.4 V',
+      '+ to − | +40 to +58.4 V DC | under 40 V or over 58.4 V, or other sign',
     ],
     [
       'a live negative',
@@ -143,7 +143,7 @@ describe('the readings of a wiring note', () => {
         high: 58.4,
         reads: written('x'),
       },
-      '− to ground | −40 to −58.4 V DC | under −40 V or over −58.4 V',
+      '− to ground | −40 to −58.4 V DC | under 40 V or over 58.4 V, or other sign',
     ],
     [
       'poles that float, each with its own sign and no low figure',

@@ -58,8 +58,9 @@ const kept = (value: number, round: 'up' | 'down'): string =>
 
 /** The sign that all probes of a band share; `` where it tells nothing. */
 function signOf({ between }: PlannedBand): string {
-  const signs = new Set(between.map(({ sign }) => sign));
-  return signs.size === 1 && signs.has('-') ? '−' : '';
+  const [sign, ...others] = new Set(between.map((probes) => probes.sign));
+  if (others.length > 0 || sign === null || sign === undefined) return '';
+  return sign === '-' ? '−' : '+';
 }
 
 function figuresOf(band: PlannedBand, words: CrewNoteWords): Pick<NoteReading, 'expect' | 'stop'> {
@@ -68,18 +69,20 @@ function figuresOf(band: PlannedBand, words: CrewNoteWords): Pick<NoteReading, '
   if (high === null) return { expect: table.notKnown, stop: '' };
   const sign = signOf(band);
   const signed = (text: string): string => (text === '0' ? text : `${sign}${text}`);
-  const volts = (text: string): string => unparted(`${signed(text)} V`);
+  const volts = (text: string): string => unparted(`${text} V`);
   const top = kept(high, 'down');
   const kind = current === null ? '' : ` ${systems[current]}`;
   const most = unparted(`${signed(top)} V${kind}`);
-  const over = table.over(volts(top));
+  // Poles that are swapped stop too: the limits themselves are told without a sign, since 50 under 0 is no lower than 40.
+  const stopAt = (limits: string): string => (sign === '' ? limits : table.orOtherSign(limits));
+  const over = stopAt(table.over(volts(top)));
   if (low === null) return { expect: table.upTo(most), stop: over };
   const bottom = kept(low, 'up');
   const expect = table.between(signed(bottom), most);
   // What is written down and measured again later stops nobody.
   return low <= 0 || due !== null
     ? { expect, stop: over }
-    : { expect, stop: table.underOrOver(volts(bottom), volts(top)) };
+    : { expect, stop: stopAt(table.underOrOver(volts(bottom), volts(top))) };
 }
 
 function whatOf(band: PlannedBand, isMixed: boolean, words: CrewNoteWords): string {

@@ -15,7 +15,7 @@ const MILLIMETRES_A_POINT = 25.4 / 72;
 const SCALE = 0.851;
 
 /** A wiring note is read at arm's length: its type is large, and its page full; points. */
-const NOTE_MARGIN = { top: 36, right: 32, bottom: 34 } as const;
+const NOTE_MARGIN = { top: 31, right: 30, bottom: 29 } as const;
 
 /** Above the drawing, its heading; mm. The style takes its height from here. */
 const HEAD = 8;
@@ -47,7 +47,7 @@ function pagesOf({ paper }: Prepared, { sections }: CrewPackWords, view: Closeou
   return [
     section('', sections.cover),
     section('drawing', sections.drawing, true),
-    section('isolation', sections.isolation),
+    { ...section('isolation', sections.isolation), margin: NOTE_MARGIN },
     ...view.notes.map(({ id, tags }) => ({
       ...section(id, `${sections.notes} · ${tags}`),
       margin: NOTE_MARGIN,

@@ -246,7 +246,7 @@ const GAP = 8;
  */
 export function wiringPicture(picture: WiringPicture, lightColour: string): string {
   const channels = picture.housings.reduce((sum, { channels: each }) => sum + each.length, 0);
-  const least = channels <= 2 ? 46 : channels === 3 ? 40 : 34;
+  const least = channels <= 2 ? 42 : channels === 3 ? 40 : 34;
   let top = 1;
   let inner = '';
   const heads = wrapped(picture.circuit, X.device + 100, BOLD);

@@ -176,6 +176,8 @@ interface TableWords {
   readonly between: (low: string, high: string) => string;
   readonly over: (volts: string) => string;
   readonly underOrOver: (low: string, high: string) => string;
+  /** After the limits of a reading whose sign tells which pole is which. */
+  readonly orOtherSign: (limits: string) => string;
   readonly notKnown: string;
   readonly toGround: (wire: string) => string;
   readonly fromTo: (wire: string, to: string) => string;

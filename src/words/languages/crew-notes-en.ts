@@ -139,6 +139,7 @@ export const CREW_NOTES_EN: CrewNoteWords = {
     between: (low, high) => `${low} to ${high}`,
     over: (volts) => `over ${volts}`,
     underOrOver: (low, high) => `under ${low} or over ${high}`,
+    orOtherSign: (limits) => `${limits}, or other sign`,
     notKnown: 'not known: do not connect, ask the office',
     toGround: (wire) => `${wire} to ground`,
     fromTo: (wire, to) => `${wire} to ${to}`,

@@ -123,11 +123,10 @@ export const CREW_SAYINGS_ES: CrewSayings = {
   'position/battery-bus': () => 'En la barra de la batería, después de su seccionador.',
   'position/terminals': () => 'En estos bornes, con las luces a la vista.',
   'wiring-note/current-not-known': () => 'No se sabe si aquí llega CA o CC: pregunte antes de conectar.',
-  'wiring-note/stay-charged': ({ tags }) =>
-    `Los bornes CC de ${spans(tags)} siguen cargados: espere y compruebe.`,
+  'wiring-note/stay-charged': ({ tags }) => `Bornes CC de ${spans(tags)} cargados: espere, compruebe.`,
   'wiring-note/thin-lead': ({ least }) => `Cable de tierra de al menos ${least.gauge}.`,
   'wiring-note/grounded-conductor': ({ conductor }) =>
-    `${conductor === 'positive' ? 'Positivo' : conductor === 'negative' ? 'Negativo' : conductor}: color inseguro (blanco o gris si está unido a tierra); siga la medida.`,
+    `${conductor === 'positive' ? 'Positivo' : conductor === 'negative' ? 'Negativo' : conductor}: color inseguro (unido a tierra: blanco o gris); siga la medida.`,
   'neutral/no-channel-left': () => 'De N a tierra no hay protección aquí.',
   'overcurrent-note/straight-through': ({ conductor }) =>
     `${conductor} pasa directo: sin fusible ni interruptor.`,
