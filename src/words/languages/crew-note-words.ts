@@ -224,5 +224,6 @@ interface IsolationWords {
   readonly undoes: string;
   readonly outsideHeading: string;
   readonly danger: string;
-  readonly none: string;
+  /** Above a log without steps. */
+  readonly findOrder: string;
 }

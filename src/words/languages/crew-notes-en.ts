@@ -219,6 +219,7 @@ export const CREW_NOTES_EN: CrewNoteWords = {
     outsideHeading: 'A reading outside its figures: stop, and find out before you connect',
     danger:
       'Qualified persons only. Touching a live conductor will kill or severely injure. Steps in this order, none left out.',
-    none: 'No protector, so nothing is isolated for one.',
+    findOrder:
+      'No order is known: write down each source and its device, then open, lock, tag and prove dead.',
   },
 };

@@ -221,6 +221,7 @@ export const CREW_NOTES_ES: CrewNoteWords = {
     outsideHeading: 'Una medida fuera de sus valores: pare, y busque la causa antes de conectar',
     danger:
       'Solo personas cualificadas. Tocar un conductor con tensión causa la muerte o heridas graves. Los pasos en este orden, sin saltar ninguno.',
-    none: 'Ningún protector: no hay nada que aislar para él.',
+    findOrder:
+      'No se conoce el orden: anote cada fuente y su aparato; luego abra, bloquee, etiquete y compruebe la ausencia de tensión.',
   },
 };

@@ -272,6 +272,7 @@ export const CREW_PACK_EN: CrewPackWords = {
   },
   signOff: {
     heading: 'Sign-off',
+    says: 'Each signs for the checks and the record above; what was found otherwise is written there.',
     columns: { name: 'Name', licence: 'Licence', signature: 'Signature', date: 'Date' },
     who: { installer: 'Installer', inspector: 'Inspector', owner: 'Owner' },
   },

@@ -279,6 +279,7 @@ export const CREW_PACK_ES: CrewPackWords = {
   },
   signOff: {
     heading: 'Firmas',
+    says: 'Cada firma vale para las comprobaciones y el registro de arriba; lo que se encontró distinto está anotado allí.',
     columns: { name: 'Nombre', licence: 'Licencia', signature: 'Firma', date: 'Fecha' },
     who: { installer: 'Instalador', inspector: 'Inspector', owner: 'Dueño' },
   },

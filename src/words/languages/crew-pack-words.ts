@@ -195,6 +195,8 @@ export interface CrewPackWords {
   };
   readonly signOff: {
     readonly heading: string;
+    /** What is signed for. */
+    readonly says: string;
     readonly columns: Readonly<Record<'name' | 'licence' | 'signature' | 'date', string>>;
     readonly who: Readonly<Record<'installer' | 'inspector' | 'owner', string>>;
   };
