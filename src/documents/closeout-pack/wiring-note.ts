@@ -8,7 +8,7 @@ import { lengthUnitOf, longestLead } from '../../words/lengths.js';
 import { unparted } from '../../words/unparted.js';
 import { noteDanger } from './note-danger.js';
 import { noteDevice } from './note-device.js';
-import { noteKinds, pagesOfKind, type NoteKind } from './note-kinds.js';
+import { BESIDE, noteKinds, pagesOfKind, type NoteKind } from './note-kinds.js';
 import { partName, placeName, placeTag, protectsName, systemName, tagsName } from './note-names.js';
 import { notePicture, type PictureOf } from './note-picture.js';
 import { noteReadings, watchTexts } from './note-readings.js';
@@ -90,7 +90,8 @@ function pageOf(
   const { words } = of;
   const [picture] = page;
   const [first] = picture;
-  const isFirst = index === 0;
+  // A page of few tags has room for picture and steps, and is whole where it is torn out.
+  const isDrawn = index === 0 || tagsOf(page).length <= BESIDE;
   const readings = noteReadings(page, words);
   const points = pointsOf(page, words);
   return {
@@ -99,15 +100,15 @@ function pageOf(
     part: partName(first, words),
     system: systemName(first, words),
     danger: noteDanger(plan, picture, words),
-    picture: isFirst ? notePicture(page, of) : '',
-    continued: isFirst ? [] : continuedTexts(kind, first, of),
+    picture: isDrawn ? notePicture(page, of) : '',
+    continued: isDrawn ? [] : continuedTexts(kind, first, of),
     conditions: measuredOn(page, words),
     heads: headsOf(page, readings, points.length <= COLUMNS ? points : [], words),
     readings,
     readingColumns: 3 + (page.length > 1 ? 0 : 1) + (readings.some(({ tags }) => tags !== '') ? 1 : 0),
-    watch: [...watchTexts(page, words), ...(isFirst ? [] : charged(page, words))],
+    watch: [...watchTexts(page, words), ...(isDrawn ? [] : charged(page, words))],
     rows: rowsOf(plan, page, points, words),
-    steps: isFirst ? noteSteps(plan, page, words) : [],
+    steps: isDrawn ? noteSteps(plan, page, words) : [],
   };
 }
 

@@ -103,7 +103,7 @@ export const CREW_NOTES_EN: CrewNoteWords = {
   },
   device: {
     names: { breaker: 'breaker', fuse: 'fuses', either: 'breaker or fuses' },
-    poles: (count) => (count === 1 ? '1 pole' : `${count} poles`),
+    poles: (count) => (count === 1 ? '1\u00a0pole' : `${count}\u00a0poles`),
     size: (least, most) => (least === null ? `at most ${most}` : `${least} to ${most}`),
     atLeast: (size) => `at least ${size}`,
     sizeByInstructions: 'size by the part’s instructions',
@@ -118,7 +118,7 @@ export const CREW_NOTES_EN: CrewNoteWords = {
     circuitAtMost: (size) => `circuit at most ${size}`,
     class2: 'class 2 supply',
     elseAtMost: (size) => `else a device of at most ${size}, by others`,
-    byTurbine: 'device as the turbine’s maker says',
+    byTurbine: 'the turbine’s maker says which device',
     unknown: 'device not known: stop, ask',
   },
   table: {

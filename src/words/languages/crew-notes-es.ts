@@ -103,7 +103,7 @@ export const CREW_NOTES_ES: CrewNoteWords = {
   },
   device: {
     names: { breaker: 'interruptor automático', fuse: 'fusibles', either: 'interruptor o fusibles' },
-    poles: (count) => (count === 1 ? '1 polo' : `${count} polos`),
+    poles: (count) => (count === 1 ? '1\u00a0polo' : `${count}\u00a0polos`),
     size: (least, most) => (least === null ? `como máximo ${most}` : `${least} a ${most}`),
     atLeast: (size) => `al menos ${size}`,
     sizeByInstructions: 'tamaño según las instrucciones de la pieza',
@@ -118,7 +118,7 @@ export const CREW_NOTES_ES: CrewNoteWords = {
     circuitAtMost: (size) => `circuito como máximo ${size}`,
     class2: 'fuente de clase 2',
     elseAtMost: (size) => `si no, un aparato de como máximo ${size}, de otros`,
-    byTurbine: 'aparato como dice el fabricante de la turbina',
+    byTurbine: 'el fabricante de la turbina dice qué aparato',
     unknown: 'aparato sin dato: pare, pregunte',
   },
   table: {

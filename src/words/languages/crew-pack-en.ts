@@ -115,10 +115,12 @@ export const CREW_PACK_EN: CrewPackWords = {
     circuitAtMost: (amperes) => `none of its own (circuit ≤ ${amperes})`,
     interrupts: (current) => `interrupts ≥ ${current}`,
     direct: 'DC',
+    alternating: 'AC',
     straight: 'straight',
     byInstructions: 'by the part’s instructions',
     fillIn: 'size: ask the office',
-    byTurbine: (size) => `as the turbine’s maker says${size === '' ? '' : `, ${size}`}`,
+    byTurbine: (size, volts) =>
+      `ask the turbine’s maker which${size === '' ? '' : `, ${size}`}${volts === '' ? '' : `, for ${volts} or more`}`,
     eachPort: 'one at each port',
   },
   lead: {

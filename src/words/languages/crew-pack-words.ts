@@ -151,11 +151,12 @@ export interface CrewPackWords {
     readonly circuitAtMost: (amperes: string) => string;
     readonly interrupts: (current: string) => string;
     readonly direct: string;
+    readonly alternating: string;
     readonly straight: string;
     readonly byInstructions: string;
     readonly fillIn: string;
-    /** Of a turbine, by its maker; `` where the part sets no limit. */
-    readonly byTurbine: (size: string) => string;
+    /** Of a turbine, by its maker; `` where the part sets no limit, or no voltage is known. */
+    readonly byTurbine: (size: string, volts: string) => string;
     readonly eachPort: string;
   };
   readonly lead: {
