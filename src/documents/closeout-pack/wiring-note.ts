@@ -13,8 +13,14 @@ import { partName, placeName, placeTag, protectsName, systemName, tagsName } fro
 import { notePicture, type PictureOf } from './note-picture.js';
 import { noteReadings, watchTexts } from './note-readings.js';
 import { charged, isShared, measuredOn, noteSteps, sourcesOf } from './note-steps.js';
+import { groundingNumbers } from '../parts/contents/assumptions.js';
 import { runsOf } from '../parts/contents/runs.js';
 import type { WiringNote } from './wiring-note-view.js';
+
+interface NoteOf extends PictureOf {
+  /** Numbers of the assumptions on which the grounding of a place rests. */
+  readonly grounded: (protector: PlannedProtector) => string[];
+}
 
 const tagsOf = (page: NoteKind): string[] => page.flatMap((picture) => picture.map(({ tag }) => tag));
 
@@ -68,7 +74,7 @@ function rowsOf(
 }
 
 /** On a page without the picture: whose it is, and part, device, lead and torque once more. */
-function continuedTexts(kind: NoteKind, one: PlannedProtector, of: PictureOf): string[] {
+function continuedTexts(kind: NoteKind, one: PlannedProtector, of: NoteOf): string[] {
   const { words, unit } = of;
   const [first] = pagesOfKind(kind);
   const devices = one.overcurrent.map((device) => noteDevice(device, one, words).lines.join(', '));
@@ -80,12 +86,19 @@ function continuedTexts(kind: NoteKind, one: PlannedProtector, of: PictureOf): s
   ];
 }
 
+/** System and grounding; a grounding that was taken for granted with the numbers of its assumptions. */
+function systemText(page: NoteKind, { words, grounded }: NoteOf): string {
+  const numbers = [...new Set(page.flatMap((picture) => picture.flatMap(grounded)))];
+  const name = systemName(page[0][0], words);
+  return numbers.length === 0 ? name : `${name} (${words.header.verify(unparted(numbers.join(', ')))})`;
+}
+
 function pageOf(
   plan: Plan,
   kind: NoteKind,
   page: NoteKind,
   index: number,
-  of: PictureOf,
+  of: NoteOf,
 ): Omit<WiringNote, 'id'> {
   const { words } = of;
   const [picture] = page;
@@ -98,7 +111,7 @@ function pageOf(
     heading: '',
     tags: tagsName(tagsOf(page), words),
     part: partName(first, words),
-    system: systemName(first, words),
+    system: systemText(page, of),
     danger: noteDanger(plan, picture, words),
     picture: isDrawn ? notePicture(page, of) : '',
     continued: isDrawn ? [] : continuedTexts(kind, first, of),
@@ -117,8 +130,9 @@ function pageOf(
  * @param language of the crew
  */
 export function wiringNotes(plan: Plan, settings: Settings, language: CrewLanguage): WiringNote[] {
-  const of: PictureOf = {
+  const of: NoteOf = {
     plan,
+    grounded: groundingNumbers(plan),
     groundColour: settings.conductorColours[isNec(plan.basis) ? 'nec' : 'iec'].ground,
     unit: lengthUnitOf(plan),
     words: crewNoteWords(language),

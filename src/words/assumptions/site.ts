@@ -164,8 +164,8 @@ export const SITE_ASSUMPTIONS = [
   }),
   assumed(SITE_MESSAGES.bondUnknown, {
     decides: 'a voltage',
-    says: 'No utility service: place of the neutral-to-ground bond not known',
-    underIec: () => 'No utility service: place of the neutral-to-earth bond not known',
+    says: 'No utility service: neutral bonded to ground once, at a place not known',
+    underIec: () => 'No utility service: neutral bonded to earth once, at a place not known',
   }),
   assumed(NETWORK_MESSAGES.serviceEquipment, {
     decides: 'a voltage',

@@ -73,8 +73,8 @@ export const CREW_NOTES_EN: CrewNoteWords = {
   },
   header: {
     notes: 'Wiring notes',
-    protector: (part) => `Protector ${part}`,
     existing: (what) => `Protector already there: ${what}`,
+    verify: (numbers) => `${numbers}: verify`,
     noPart: 'No part is chosen: stop and ask the office',
     continued: (tags) => `More of the kind of ${tags}: wire them as its picture shows, step by step.`,
   },
@@ -118,7 +118,7 @@ export const CREW_NOTES_EN: CrewNoteWords = {
     circuitAtMost: (size) => `circuit at most ${size}`,
     class2: 'class 2 supply',
     elseAtMost: (size) => `else a device of at most ${size}, by others`,
-    byTurbine: 'the turbine’s maker says which device',
+    byTurbine: 'as the turbine’s maker says',
     unknown: 'device not known: stop, ask',
   },
   table: {
@@ -172,7 +172,7 @@ export const CREW_NOTES_EN: CrewNoteWords = {
     eachTerminal: (torque) => `Each terminal ${torque}.`,
     lands: (fit, lands) => `${fit}; on it: ${lands}.`,
     byInstructions: 'By the part’s instructions.',
-    writeDown: 'Write it down.',
+    writeDown: 'Either proves nothing: write it down.',
     writeLength: 'Write it down.',
     wayBack: 'Isolation page, the way back.',
     deviceLast: 'The protector’s device last.',

@@ -73,8 +73,8 @@ export const CREW_NOTES_ES: CrewNoteWords = {
   },
   header: {
     notes: 'Notas de conexión',
-    protector: (part) => `Protector ${part}`,
     existing: (what) => `Protector ya instalado: ${what}`,
+    verify: (numbers) => `${numbers}: compruebe`,
     noPart: 'Ninguna pieza elegida: pare y pregunte a la oficina',
     continued: (tags) => `Más protectores como ${tags}: conéctelos como muestra su dibujo, paso a paso.`,
   },
@@ -118,7 +118,7 @@ export const CREW_NOTES_ES: CrewNoteWords = {
     circuitAtMost: (size) => `circuito como máximo ${size}`,
     class2: 'fuente de clase 2',
     elseAtMost: (size) => `si no, un aparato de como máximo ${size}, de otros`,
-    byTurbine: 'el fabricante de la turbina dice qué aparato',
+    byTurbine: 'según el fabricante de la turbina',
     unknown: 'aparato sin dato: pare, pregunte',
   },
   table: {
@@ -174,7 +174,7 @@ export const CREW_NOTES_ES: CrewNoteWords = {
     eachTerminal: (torque) => `Cada borne ${torque}.`,
     lands: (fit, lands) => `${fit}; en él: ${lands}.`,
     byInstructions: 'Según las instrucciones de la pieza.',
-    writeDown: 'Anótelo.',
+    writeDown: 'Así no prueba nada: anótelo.',
     writeLength: 'Anótelo.',
     wayBack: 'Hoja de aislamiento, la vuelta.',
     deviceLast: 'Su aparato, el último.',
