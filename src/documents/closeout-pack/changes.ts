@@ -81,7 +81,7 @@ export function changeTexts(before: Plan, now: Plan, words: CrewPackWords): stri
   const settled = [...oldItems].filter((key) => !freshItems.has(key)).length;
   const raised = [...freshItems].filter((key) => !oldItems.has(key)).length;
   const lines = [
-    ...(before.basis === now.basis ? [] : [told.basis(cover.bases[before.basis], cover.bases[now.basis])]),
+    ...(before.basis === now.basis ? [] : [told.basis(cover.basis(before.basis), cover.basis(now.basis))]),
     ...(before.revision === now.revision
       ? []
       : [told.revision(before.revision || notStated, now.revision || notStated)]),

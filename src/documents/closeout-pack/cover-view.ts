@@ -16,7 +16,7 @@ export type CoverView = z.infer<typeof CoverSchema>;
 
 /** The code of a job; said to be assumed where nobody states it. */
 function codeText(plan: Plan, { cover }: CrewPackWords): string {
-  const own = cover.bases[plan.basis];
+  const own = cover.basis(plan.basis);
   const text = plan.basis === 'iec' ? `${own}, ${cover.earthing(plan.earthing)}` : own;
   return plan.facts.some(({ field }) => field === 'basis') ? text : cover.assumed(text);
 }

@@ -1,3 +1,4 @@
+import { editionOf, isNec } from '../../model/editions.js';
 import type { CrewPackWords } from './crew-pack-words.js';
 
 const counted = (count: number, one: string, many: string): string =>
@@ -39,12 +40,8 @@ export const CREW_PACK_ES: CrewPackWords = {
     company: 'Empresa',
     licence: 'Licencia',
     assumed: (basis) => `${basis}: supuesta, compruébela antes de empezar`,
-    bases: {
-      'nec-2017': 'NEC (NFPA 70), edición de 2017',
-      'nec-2020': 'NEC (NFPA 70), edición de 2020',
-      'nec-2023': 'NEC (NFPA 70), edición de 2023',
-      iec: 'IEC 60364 e IEC 61643',
-    },
+    basis: (basis) =>
+      isNec(basis) ? `NEC (NFPA 70), edición de ${editionOf(basis)}` : 'IEC 60364 e IEC 61643',
     draft: (missing) =>
       `BORRADOR: ${counted(missing, 'dato falta o se contradice', 'datos faltan o se contradicen')}. Nada se supuso en su lugar.`,
     draftDo: 'No construya con esta carpeta: la oficina tiene la lista de lo pendiente.',

@@ -101,7 +101,7 @@ export interface CrewPackWords {
     readonly company: string;
     readonly licence: string;
     readonly assumed: (basis: string) => string;
-    readonly bases: { readonly [B in Basis]: string };
+    readonly basis: (basis: Basis) => string;
     readonly draft: (missing: number) => string;
     readonly draftDo: string;
     readonly deference: string;
