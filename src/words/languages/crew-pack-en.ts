@@ -1,4 +1,3 @@
-import { editionOf, isNec } from '../../model/editions.js';
 import type { CrewPackWords } from './crew-pack-words.js';
 
 const counted = (count: number, one: string, many: string): string =>
@@ -39,8 +38,7 @@ export const CREW_PACK_EN: CrewPackWords = {
     company: 'Company',
     licence: 'Licence',
     assumed: (basis) => `${basis}: assumed, verify before you start`,
-    basis: (basis) =>
-      isNec(basis) ? `NEC (NFPA 70), ${editionOf(basis)} edition` : 'IEC 60364 and IEC 61643',
+    bases: { nec: (edition) => `NEC (NFPA 70), ${edition} edition`, iec: 'IEC 60364 and IEC 61643' },
     draft: (missing) =>
       `DRAFT: ${counted(missing, 'fact is', 'facts are')} missing or in conflict. Nothing was guessed in their place.`,
     draftDo: 'Do not build from this pack: the office has the list of what is open.',

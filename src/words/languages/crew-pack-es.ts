@@ -1,4 +1,3 @@
-import { editionOf, isNec } from '../../model/editions.js';
 import type { CrewPackWords } from './crew-pack-words.js';
 
 const counted = (count: number, one: string, many: string): string =>
@@ -40,8 +39,7 @@ export const CREW_PACK_ES: CrewPackWords = {
     company: 'Empresa',
     licence: 'Licencia',
     assumed: (basis) => `${basis}: supuesta, compruébela antes de empezar`,
-    basis: (basis) =>
-      isNec(basis) ? `NEC (NFPA 70), edición de ${editionOf(basis)}` : 'IEC 60364 e IEC 61643',
+    bases: { nec: (edition) => `NEC (NFPA 70), edición de ${edition}`, iec: 'IEC 60364 e IEC 61643' },
     draft: (missing) =>
       `BORRADOR: ${counted(missing, 'dato falta o se contradice', 'datos faltan o se contradicen')}. Nada se supuso en su lugar.`,
     draftDo: 'No construya con esta carpeta: la oficina tiene la lista de lo pendiente.',
