@@ -87,7 +87,11 @@ export const CHOOSE_MESSAGES = {
     'confirm',
     'installer',
   ),
-  listedToUlOnly: message<{ at: PortsAt; part: string }>('choose/listed-to-ul-only', 'confirm', 'maker'),
+  listedToUlOnly: message<{ at: PortsAt; part: string; leads: 'I' | 'II' }>(
+    'choose/listed-to-ul-only',
+    'confirm',
+    'maker',
+  ),
   leadThin: message<{
     at: PortsAt;
     part: string;

@@ -169,7 +169,9 @@ function sayOf(
   const long = longLead(job, { placement, requirement, leads: candidate.leads }, part);
   if (long) notes.push(long);
   if (!isNec(job.site.basis.value) && part.iecClass === null) {
-    notes.push(about(CHOOSE_MESSAGES.listedToUlOnly, { at, part: part.part }, tag, ''));
+    // 534.4.10 goes by the class: where none is stated the leads are those of the class that the place asks for.
+    const leads = wirings.some((w) => w.facts.classOneAsked) ? 'I' : 'II';
+    notes.push(about(CHOOSE_MESSAGES.listedToUlOnly, { at, part: part.part, leads }, tag, ''));
   }
   if (part.indicator === 'flag' && (part.goodFlag === '' || part.usedFlag === '')) {
     notes.push(about(CHOOSE_MESSAGES.flagNotTold, { at, part: part.part }, tag, ''));

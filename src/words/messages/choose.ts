@@ -174,7 +174,7 @@ export const CHOOSE_WORDS = [
   says(CHOOSE_MESSAGES.listedToUlOnly, {
     title: 'A part without an IEC class under basis iec',
     message: (p) =>
-      `${p.part} at ${portsAt(p.at)} states no IEC class: it is kept, and its fitness under IEC 61643 isn’t known.`,
+      `${p.part} at ${portsAt(p.at)} states no IEC class: it is kept, its fitness under IEC 61643 isn’t known, and its leads are those of class ${p.leads}.`,
     expected: 'iec_class in the catalogue',
     hint: 'Ask the maker of the part.',
   }),
