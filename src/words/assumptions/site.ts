@@ -196,7 +196,7 @@ export const SITE_ASSUMPTIONS = [
     tags: tagOf,
   }),
   assumed(NETWORK_MESSAGES.cornerLine, {
-    decides: 'a voltage',
+    decides: 'a device',
     says: ({ whole }) => `Two lines of a corner-grounded ${whole}, the grounded one (L2) among them`,
     underIec: ({ whole }) => `Two lines of a corner-earthed ${whole}, the earthed one (L2) among them`,
     tags: tagOf,
