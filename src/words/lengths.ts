@@ -93,12 +93,19 @@ export function paperLead(metres: number, unit: LengthUnit, round: 'nearest' | '
     : figure(inSteps(metres, 0.01, round) / 100, 'm');
 }
 
-/** The longest that line lead and ground lead are together, as paper prints it: the limit, or what is planned where that is longer. */
+/**
+ * The longest that line lead and ground lead are together, as paper prints it: the limit, or what is planned where that is longer and
+ * no withstand is passed by it. Where the level alone is above the withstand no limit helps, and paper keeps to what is planned.
+ */
 export function longestLead(
-  { leadLengthLimit, leadLengthPlanned }: PlannedProtector['wiring'],
+  {
+    leadLengthLimit: limit,
+    leadLengthPlanned: planned,
+    leadLimitByWithstand: byWithstand,
+  }: PlannedProtector['wiring'],
   unit: LengthUnit,
 ): string {
-  return paperLead(Math.max(leadLengthLimit, leadLengthPlanned), unit, 'down');
+  return paperLead(byWithstand && limit > 0 ? limit : Math.max(limit, planned), unit, 'down');
 }
 
 /**

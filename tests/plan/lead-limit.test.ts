@@ -41,6 +41,17 @@ describe('the limit of the leads', () => {
     expect(says(battery('500 V'))).toEqual(['at most 13 in', WIRE]);
   });
 
+  it('is printed as such where the leads were planned longer than it: a crew that kept to the plan would pass the withstand', () => {
+    const planned = dataOf('', 'L load; ac_in=120; protect=yes; fault_current=1 kA; place=House', {
+      catalogue: catalogueOf(
+        partLine('REED', 'channels=2; mcov_ac=150; up=1400; up_basis=VPR; lead_gauge=10 AWG'),
+      ),
+    });
+    const [found] = planned.protectors;
+    expect([found?.wiring.leadLengthLimit, found?.wiring.leadLengthPlanned]).toEqual([0.34, 0.5]);
+    expect(says(planned)).toEqual(['at most 13 in', WIRE]);
+  });
+
   it('is none where the level alone is above the withstand, which makes the pack a draft: the note keeps to what is planned', () => {
     const plan = battery('390 V; protector=REED');
     expect(wiring(plan)).toBe('0 true');

@@ -60,7 +60,8 @@ export const PART_ASSUMPTIONS = [
   }),
   assumed(CHOOSE_MESSAGES.listedToUlOnly, {
     decides: 'whether it protects',
-    says: 'Part listed to UL 1449, no IEC 61643 class stated: fit by the maker',
+    says: ({ leads }) =>
+      `Part listed to UL 1449, no IEC 61643 class stated: fit by the maker, leads as of class ${leads}`,
     at: atOne,
   }),
   assumed(RATE_MESSAGES.turbineFloats, {
