@@ -93,12 +93,15 @@ export function paperLead(metres: number, unit: LengthUnit, round: 'nearest' | '
     : figure(inSteps(metres, 0.01, round) / 100, 'm');
 }
 
-/** The longest that line lead and ground lead are together, as paper prints it: the limit, or what is planned where that is longer. */
+/**
+ * The longest that line lead and ground lead are together, as paper prints it: what is planned, since level and reach were worked
+ * out with that and would not hold with longer ones.
+ */
 export function longestLead(
-  { leadLengthLimit, leadLengthPlanned }: PlannedProtector['wiring'],
+  { leadLengthPlanned }: Pick<PlannedProtector['wiring'], 'leadLengthPlanned'>,
   unit: LengthUnit,
 ): string {
-  return paperLead(Math.max(leadLengthLimit, leadLengthPlanned), unit, 'down');
+  return paperLead(leadLengthPlanned, unit, 'down');
 }
 
 /**

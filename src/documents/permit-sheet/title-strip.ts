@@ -8,7 +8,7 @@ import type { Blank } from '../parts/blanks.js';
 import { wrapped } from '../parts/wrapped.js';
 import { runsOf, RunsSchema } from '../parts/contents/runs.js';
 import { uncheckedRequired } from './required-checks.js';
-import { stampOf, stampWords } from './stamp.js';
+import { issuedFor, stampOf, stampWords } from './stamp.js';
 
 /** What the title strip of every sheet says; `` is a blank line to write on. */
 export const TitleStripSchema = z.object({
@@ -91,7 +91,7 @@ export function titleStrip(plan: Plan, context: DocumentContext, blanks: readonl
     revision: {
       number: plan.revision === '' ? '0' : shortened(plan.revision, 12),
       date: context.date,
-      what: 'Issued for permit',
+      what: issuedFor(stampOf(facts)),
     },
     stamp: words.stamp,
     isDraft: stampOf(facts) === 'draft',

@@ -20,7 +20,7 @@ const context: DocumentContext = {
   fonts: { css: () => '', covers: () => true },
   measure: setByHand,
 };
-const WIDE = { narrow: false, dataSheets: [] };
+const WIDE = { narrow: false, dataSheets: undefined };
 const said = (runs: Runs): string => runs.map(({ text }) => text).join('');
 
 const scheduled = (plan: Plan): string[] =>
@@ -64,7 +64,9 @@ describe('what a plan reviewer would mark up', () => {
     const leads = calculationSummary(demoPlan('UF-114')).rows.find(
       (r) => r.quantity === 'Voltage of the leads',
     );
-    expect(said(leads?.lines[0]?.against ?? [])).toBe('added to the level as 416 V; lead 0.5 m');
+    expect(said(leads?.lines[0]?.against ?? [])).toBe(
+      'rounded up to 10 V; the level below counts 416 V; lead 0.5 m',
+    );
     const [level] = coded(demoPlan('UF-114')).filter((row) => row.startsWith('534.4.4.2'));
     expect(level).toContain('leads 416 V');
     expect(level).not.toContain('420 V');

@@ -181,12 +181,16 @@ function siteNote(plan: Plan): string {
 const BONDING =
   'IEC 62446-1, 4.3.5: places, types and ratings of protectors by the schedule; earthing and bonding conductors of the site, size and type:';
 
-/** Which data sheets are appended: a part whose sheet is missing is named, so that none is looked for in vain. */
-function sheetsNote(plan: Plan, appended: readonly string[]): string {
+/**
+ * Which data sheets are appended: a part whose sheet is missing is named, so that none is looked for in vain.
+ * @param appended undefined: none were asked for
+ */
+function sheetsNote(plan: Plan, appended: readonly string[] | undefined): string {
+  if (appended === undefined) return 'Data sheets of the parts: none appended to these sheets; to follow.';
   const used = partsUsed(plan);
   const there = used.filter((part) => appended.includes(part));
   const missing = used.filter((part) => !appended.includes(part));
-  if (there.length === 0) return 'Data sheets of the parts: to follow.';
+  if (there.length === 0) return `Data sheets: none found to append; to follow: ${missing.join(', ')}.`;
   if (missing.length === 0) return 'Data sheets of the parts: appended.';
   return `Data sheets appended: ${there.join(', ')}; to follow: ${missing.join(', ')}.`;
 }
