@@ -49,11 +49,17 @@ function indicatorText({ partDetails }: PlannedProtector): string {
   return indicator === null ? '' : (INDICATORS[indicator] ?? indicator);
 }
 
+/** True where leads of the planned gauge would be too thin behind their device, but for the instructions of the part. */
+function isByInstructions({ figures }: PlannedProtector): boolean {
+  const rest = figures?.leadsRestOn ?? null;
+  return rest?.on === 'instructions' && !rest.plannedBear;
+}
+
 /** A device ahead of the leads, or why they are sized otherwise. */
 function deviceText(protector: PlannedProtector): string {
   const { overcurrent, figures, wiring } = protector;
   const rest = figures?.leadsRestOn ?? null;
-  if (rest?.on === 'instructions')
+  if (rest !== null && isByInstructions(protector))
     return rest.amps === null
       ? 'leads by the part’s instructions'
       : `${plain(rest.amps)} A device, leads by the part’s instructions`;
@@ -199,8 +205,7 @@ export const NEC_LINES: readonly CodeLine[] = [
     subjects: ['small-conductors', 'leads-by-instructions'],
     title: 'Device fits the leads',
     here: deviceText,
-    cites: ({ figures }) =>
-      figures?.leadsRestOn?.on === 'instructions' ? ['leads-by-instructions'] : ['small-conductors'],
+    cites: (p) => [isByInstructions(p) ? 'leads-by-instructions' : 'small-conductors'],
   },
   { subjects: ['slash-rating'], title: 'Straight voltage rating of breakers', here: straightText },
   {
