@@ -218,6 +218,8 @@ export const protectorSchema = z.object({
       enclosure: z.string(),
       listing: z.string(),
       listingFile: z.string(),
+      /** Systems for which it is listed beside solidly grounded ones. Plans of before didn't say. */
+      listedFor: z.array(z.string()).default([]),
       indicator: z.string().nullable(),
       indicatorColor: z.string(),
       indicatorMinVoltage: figure,

@@ -30,7 +30,7 @@ const ISSUED: Readonly<Record<Stamp, string>> = {
 };
 export const issuedFor = (stamp: Stamp): string => ISSUED[stamp];
 
-const ORDER: readonly Blank['what'][] = ['device', 'fault current', 'lead', 'ground'];
+const ORDER: readonly Blank['what'][] = ['device', 'fault current', 'lead', 'ground', 'listing'];
 
 /** What the sheets leave to fill in, by what it is: `fault current: P-1, P-3 to P-30`. */
 export function blankWords(blanks: readonly Blank[]): string[] {

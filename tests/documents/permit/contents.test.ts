@@ -9,7 +9,7 @@ import {
 import { codeTable, CodeTableSchema } from '../../../src/documents/permit-sheet/contents/codes.js';
 import { permitNotes, PermitNotesSchema } from '../../../src/documents/permit-sheet/contents/notes.js';
 import type { BlockContext } from '../../../src/documents/permit-sheet/contents/context.js';
-import { runsOf, type Runs } from '../../../src/documents/parts/contents/runs.js';
+import { runsOf, wordRuns, type Runs } from '../../../src/documents/parts/contents/runs.js';
 import { permitSchedule, PermitScheduleSchema } from '../../../src/documents/parts/contents/schedule.js';
 import { systemInShort } from '../../../src/words/protector-short.js';
 import { reason } from '../../../src/model/reason.js';
@@ -143,7 +143,7 @@ describe('the schedule', () => {
     const figures = view.rows[0]?.cells
       .filter(({ figure }) => figure)
       .map(({ lines: of }) => of.map(said).join());
-    expect(figures).toEqual(['462', '500', '1800', '3', '10', '0.0128', '10']);
+    expect(figures).toEqual(['462', '500', '1800', '3', '10', '12.8 A', '10']);
   });
 
   it('names the clause that requires a protector, and else that it is recommended', () => {
@@ -193,17 +193,33 @@ describe('what is left to fill in', () => {
     expect(blanksOf(demoPlan('UF-102'))).toEqual([]);
   });
 
-  it('is device and fault current at a turbine, of which nobody states either', () => {
+  it('is device, fault current and a listing for ungrounded systems at a turbine, of which nobody states one', () => {
     const blanks = blanksOf(demoPlan('UF-105'));
     expect(blanks.filter(({ tag }) => tag === 'P-2').map(({ what }) => what)).toEqual([
       'device',
       'fault current',
+      'listing',
     ]);
     expect(blanks.some(({ tag }) => tag === 'P-1')).toBe(false);
+    const listed = structuredClone(demoPlan('UF-105'));
+    for (const { partDetails } of listed.protectors) partDetails?.listedFor.push('ungrounded');
+    expect(blanksOf(listed).some(({ what }) => what === 'listing')).toBe(false);
+    expect(codes(listed).get('242.12')?.join()).toContain('listed for ungrounded systems');
+    expect(codes(demoPlan('UF-105')).get('242.12')?.join()).toContain(
+      'listing for ungrounded systems to be filled in',
+    );
+    expect(blanksOf(demoPlan('UF-114')).some(({ what }) => what === 'listing')).toBe(false);
   });
 
   it('is the fault current where a converter adds what nobody states', () => {
     expect(blanksOf(demoPlan('UF-104'))).toEqual([{ tag: 'P-1', what: 'fault current' }]);
+  });
+
+  it('is the fault current of a service too, where the drawing leaves it blank', () => {
+    const plan = structuredClone(demoPlan('UF-102'));
+    for (const one of plan.site.equipments)
+      one.facts = one.facts.filter(({ field }) => field !== 'fault_current');
+    expect(blanksOf(plan)).toEqual([{ tag: 'SVC', what: 'fault current' }]);
   });
 
   it('is nothing at a control circuit, whose supply limits its current', () => {
@@ -497,9 +513,9 @@ describe('assumptions', () => {
 
   it('never say of a floating turbine that no listing is needed', () => {
     expect(texts(demoPlan('UF-112'))[0]).toBe(
-      'A1 Turbine phases float: 242.6 asks for parts listed for ungrounded systems; the listing isn’t checked here, and the authority having jurisdiction may ask for it (WT). Verify.',
+      'A1 Turbine phases float: 242.6 asks for parts fit for ungrounded systems; what the listing of each says of them stands in the schedule or is to be filled in there (WT). Verify.',
     );
-    expect(texts(demoPlan('UF-113'))[0]).toContain('242.12 asks for parts listed');
+    expect(texts(demoPlan('UF-113'))[0]).toContain('242.12 asks for parts fit');
   });
 
   it('say who settled what stands in for a fact, and when', () => {
@@ -552,6 +568,18 @@ describe('notes', () => {
 });
 
 describe('a text in pieces', () => {
+  it('breaks no word at its hyphen, but a name that would push its table off the sheet', () => {
+    const whole = (text: string): string[] =>
+      wordRuns(text)
+        .filter((piece) => piece.whole)
+        .map((piece) => piece.text);
+    expect(whole('Lanternfold Surge & Solar Co-operative')).toEqual(['Co-operative']);
+    expect(whole('never on the neutral bar of a sub-panel, P-1')).toEqual(['sub-panel', 'P-1']);
+    expect(whole(`${'long'.repeat(9)}-${'name'.repeat(9)} of-many-short-pieces-of-it`)).toEqual([]);
+    const pieces = runsOf(demoPlan('UF-102'))('the sub-panel of P-1');
+    expect(pieces.filter((piece) => piece.whole).map(({ text }) => text)).toEqual(['sub-panel', 'P-1']);
+  });
+
   it('keeps tags and figures with their units whole', () => {
     const pieces = runsOf(demoPlan('UF-102'))('P-1, P-2: 10 kA ≥ 12.8 A at INV');
     expect(pieces.filter(({ whole }) => whole).map(({ text }) => text)).toEqual([

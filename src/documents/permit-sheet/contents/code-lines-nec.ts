@@ -1,4 +1,4 @@
-import type { PlannedProtector } from '../../../model/plan.js';
+import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { plain } from '../../../words/figures.js';
 import { ungroundedInShort } from '../../../words/protector-short.js';
 import {
@@ -9,6 +9,7 @@ import {
   stepsOf,
   voltageHeld,
 } from '../../parts/contents/code-figures.js';
+import { isFloatingTurbine, isListingBlank } from '../../parts/blanks.js';
 import type { CodeLine } from './code-line.js';
 import { askedCurrent, askedVolts } from '../../parts/contents/paper-figures.js';
 
@@ -35,6 +36,16 @@ function listingText({ partDetails, required }: PlannedProtector): string {
   if (partDetails === null) return '';
   const system = required.listedFor === null ? '' : `for ${required.listedFor} systems`;
   return joined(partDetails.listing, system);
+}
+
+/** What the listing of a part says of the system that it hangs on, where that isn’t solidly grounded. */
+function listedForText(protector: PlannedProtector, { basis }: Plan): string {
+  const { listedFor } = protector.required;
+  if (listedFor !== null) return `listed for ${listedFor} systems`;
+  if (!isFloatingTurbine(protector, basis) || protector.partDetails === null) return '';
+  return isListingBlank(protector, basis)
+    ? 'listing for ungrounded systems to be filled in'
+    : 'listed for ungrounded systems';
 }
 
 const INDICATORS: Readonly<Record<string, string>> = {
@@ -178,11 +189,7 @@ export const NEC_LINES: readonly CodeLine[] = [
   {
     subjects: ['uses-not-permitted'],
     title: 'MCOV not below the highest voltage to ground; at most 1000\u00a0V; fit for the system',
-    here: (p) =>
-      joined(
-        voltageHeld(p, 'MCOV'),
-        p.required.listedFor === null ? '' : `listed for ${p.required.listedFor} systems`,
-      ),
+    here: (p, plan) => joined(voltageHeld(p, 'MCOV'), listedForText(p, plan)),
   },
   {
     subjects: ['short-circuit-current-rating'],

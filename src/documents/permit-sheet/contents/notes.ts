@@ -105,7 +105,7 @@ function siteNote(plan: Plan): string {
 }
 
 const BONDING =
-  'IEC 62446-1, 4.3.5: places, types and ratings of protectors by the schedule; earthing and bonding conductors of the site, size and type:';
+  'IEC 62446-1, 4.3.5: places, types and ratings of protectors by the schedule; size and type of the earthing and bonding conductors of the site by others, sheet';
 
 /**
  * Which data sheets are appended: a part whose sheet is missing is named, so that none is looked for in vain.
