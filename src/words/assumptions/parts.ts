@@ -67,7 +67,7 @@ export const PART_ASSUMPTIONS = [
   assumed(RATE_MESSAGES.turbineFloats, {
     decides: 'whether it protects',
     says: ({ clause }) =>
-      `Turbine phases float: ${clause} asks for parts listed for ungrounded systems; the listing isn’t checked here, and the authority having jurisdiction may ask for it`,
+      `Turbine phases float: ${clause} asks for parts fit for ungrounded systems; what the listing of each says of them stands in the schedule or is to be filled in there`,
     tags: tagOf,
   }),
   assumed(RATE_MESSAGES.turbineUnearthed, {
