@@ -108,7 +108,6 @@ export function longestLead(
 ): string {
   return paperLead(byWithstand && limit > 0 ? Math.min(limit, planned) : planned, unit, 'down');
 }
-}
 
 /**
  * How far along its cable a protector covers, in the one form that all paper has: `its whole run`, `12 m`, `none`, `not known`.
