@@ -9,6 +9,7 @@ const rooms = {
   site: ['model', 'words'],
   plan: ['model', 'electrical', 'rules', 'site'],
   range: ['model', 'electrical', 'rules', 'site', 'plan'],
+  register: ['model'],
   fonts: [],
   documents: ['model', 'words', 'fonts'],
   print: ['model', 'words', 'fonts'],
@@ -26,6 +27,7 @@ const rooms = {
     'documents',
     'print',
     'output',
+    'register',
   ],
 };
 

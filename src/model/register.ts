@@ -1,3 +1,4 @@
+import type { RecordState } from './record.js';
 import type { SystemState } from './words.js';
 
 /** A protector that hangs, or hung, somewhere: one serial of one housing. The register is made of records and never the only place of a fact. */
@@ -61,4 +62,16 @@ export interface DueCheck {
   readonly conductors: readonly string[];
   /** What is expected of each conductor; one where it is the same of all. */
   readonly expected: readonly string[];
+}
+
+/** What the register holds of one job. */
+export interface RegisteredJob {
+  readonly job: string;
+  readonly folder: string;
+  readonly state: RecordState;
+  /** Protectors that hang there. */
+  readonly hanging: number;
+  /** What hung there once, with what took its place. */
+  readonly replaced: readonly RegisterLine[];
+  readonly checks: readonly DueCheck[];
 }
