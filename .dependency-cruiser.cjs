@@ -10,6 +10,7 @@ const rooms = {
   plan: ['model', 'electrical', 'rules', 'site'],
   range: ['model', 'electrical', 'rules', 'site', 'plan'],
   register: ['model'],
+  record: ['model', 'words', 'site-forms', 'register'],
   'site-forms': ['model', 'words'],
   fonts: [],
   documents: ['model', 'words', 'site-forms', 'fonts'],

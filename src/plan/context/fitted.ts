@@ -1,0 +1,35 @@
+import type { Placement } from './verdict.js';
+
+/** What hangs at a place, where that is otherwise than it would be planned. */
+export interface Fitted {
+  /** Name of the part; undefined: as planned. */
+  readonly part?: string | undefined;
+  /** m, line and ground lead together; undefined: as planned. */
+  readonly lead?: number | undefined;
+  /** Undefined: as the equipment. */
+  readonly outdoors?: boolean | undefined;
+}
+
+/** What hangs at a port; undefined: what is planned. */
+export type FittedAt = (equipment: string, port: string) => Fitted | undefined;
+
+/**
+ * Placements with what hangs there.
+ * @param at undefined: nothing does yet
+ */
+export function withFitted(
+  placements: readonly Placement[],
+  at: FittedAt | undefined,
+): readonly Placement[] {
+  if (at === undefined) return placements;
+  return placements.map((placement) => {
+    const port = placement.ports[0];
+    const fitted = port && at(port.equipment.tag, port.name);
+    return fitted === undefined ? placement : { ...placement, fitted };
+  });
+}
+
+/** m; the total lead length of a placement as it is, else as the list states it; undefined: nobody says. */
+export function statedLead({ fitted, subject }: Placement): number | undefined {
+  return fitted?.lead ?? subject.facts.lead_length?.value;
+}
