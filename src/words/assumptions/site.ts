@@ -126,6 +126,7 @@ export const SITE_ASSUMPTIONS = [
     decides: 'whether a clause asks',
     says: ({ basis }) =>
       isNec(basis) ? `Code in force: NEC ${basis.slice('nec-'.length)}` : 'Standards in force: IEC 60364',
+    fact: ({ basis }) => ({ field: 'basis', value: basis }),
   }),
   assumed(PLACE_MESSAGES.riskUnknown, {
     decides: 'whether a clause asks',
@@ -146,12 +147,14 @@ export const SITE_ASSUMPTIONS = [
     decides: 'whether it protects',
     says: 'One DC input; each further input that is fed needs a protector',
     tags: tagOf,
+    fact: () => ({ field: 'dc_inputs', value: '1' }),
   }),
   assumed(SITE_MESSAGES.dcInputsNamed, {
     decides: 'whether it protects',
     says: ({ inputs }) =>
       `${String(inputs)} DC input${inputs === 1 ? '' : 's'}; each further input that is fed needs a protector`,
     tags: tagOf,
+    fact: ({ inputs }) => ({ field: 'dc_inputs', value: String(inputs) }),
   }),
   assumed(SITE_MESSAGES.inputsByOrder, {
     decides: 'a voltage',
@@ -171,8 +174,8 @@ export const SITE_ASSUMPTIONS = [
   }),
   assumed(SITE_MESSAGES.bondUnknown, {
     decides: 'a voltage',
-    says: 'No utility service: place of the neutral-to-ground bond not known',
-    underIec: () => 'No utility service: place of the neutral-to-earth bond not known',
+    says: 'No utility service: neutral bonded to ground once, at a place not known',
+    underIec: () => 'No utility service: neutral bonded to earth once, at a place not known',
   }),
   assumed(NETWORK_MESSAGES.serviceEquipment, {
     decides: 'a voltage',
@@ -183,12 +186,14 @@ export const SITE_ASSUMPTIONS = [
     decides: 'a voltage',
     says: 'Separately derived system behind the transformer',
     tags: tagOf,
+    fact: () => ({ field: 'isolated', value: 'yes' }),
   }),
   assumed(NETWORK_MESSAGES.transformerGrounding, {
     decides: 'a voltage',
     says: ({ grounding }) => `System behind the transformer ${GROUNDINGS[grounding]}`,
     underIec: ({ grounding }) => `System behind the transformer ${EARTHINGS[grounding]}`,
     tags: tagOf,
+    fact: ({ grounding }) => ({ field: 'system_grounding', value: grounding }),
   }),
   assumed(NETWORK_MESSAGES.whichLines, {
     decides: 'a voltage',

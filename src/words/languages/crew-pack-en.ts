@@ -110,10 +110,12 @@ export const CREW_PACK_EN: CrewPackWords = {
     circuitAtMost: (amperes) => `none of its own (circuit ≤ ${amperes})`,
     interrupts: (current) => `interrupts ≥ ${current}`,
     direct: 'DC',
+    alternating: 'AC',
     straight: 'straight',
     byInstructions: 'by the part’s instructions',
     fillIn: 'size: ask the office',
-    byTurbine: (size) => `as the turbine’s maker says${size === '' ? '' : `, ${size}`}`,
+    byTurbine: (size, volts) =>
+      `ask the turbine’s maker which${size === '' ? '' : `, ${size}`}${volts === '' ? '' : `, for ${volts} or more`}`,
     eachPort: 'one at each port',
   },
   lead: {
@@ -267,6 +269,7 @@ export const CREW_PACK_EN: CrewPackWords = {
   },
   signOff: {
     heading: 'Sign-off',
+    says: 'Each signs for the checks and the record above; what was found otherwise is written there.',
     columns: { name: 'Name', licence: 'Licence', signature: 'Signature', date: 'Date' },
     who: { installer: 'Installer', inspector: 'Inspector', owner: 'Owner' },
   },

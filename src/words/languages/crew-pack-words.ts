@@ -150,11 +150,12 @@ export interface CrewPackWords {
     readonly circuitAtMost: (amperes: string) => string;
     readonly interrupts: (current: string) => string;
     readonly direct: string;
+    readonly alternating: string;
     readonly straight: string;
     readonly byInstructions: string;
     readonly fillIn: string;
-    /** Of a turbine, by its maker; `` where the part sets no limit. */
-    readonly byTurbine: (size: string) => string;
+    /** Of a turbine, by its maker; `` where the part sets no limit, or no voltage is known. */
+    readonly byTurbine: (size: string, volts: string) => string;
     readonly eachPort: string;
   };
   readonly lead: {
@@ -194,6 +195,8 @@ export interface CrewPackWords {
   };
   readonly signOff: {
     readonly heading: string;
+    /** What is signed for. */
+    readonly says: string;
     readonly columns: Readonly<Record<'name' | 'licence' | 'signature' | 'date', string>>;
     readonly who: Readonly<Record<'installer' | 'inspector' | 'owner', string>>;
   };
