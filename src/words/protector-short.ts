@@ -91,26 +91,29 @@ const GROUNDINGS: Readonly<Record<string, string>> = {
   'not-known': '',
 };
 const EARTHINGS: Readonly<Record<string, string>> = {
-  solid: 'solidly earthed',
+  solid: 'directly earthed',
   none: 'unearthed',
   corner: 'corner-earthed',
   impedance: 'impedance-earthed',
   negative: 'negative earthed',
   positive: 'positive earthed',
-  floating: 'floating',
+  floating: 'unearthed',
   neutral: 'N earthed',
   'not-known': '',
 };
 
 /**
  * The system at a protector with its grounding: `120/240 V, solidly grounded`, `DC, floating`; in the words of the basis:
- * `400Y/230 V, solidly earthed`.
+ * `400/230 V, directly earthed`.
  */
 export function systemInShort(
   { system, grounding }: Pick<PlannedProtector, 'system' | 'grounding'>,
   basis: Basis,
 ): string {
-  const name = system === null ? 'not known' : (SYSTEMS[system] ?? acInShort(system));
+  const name =
+    system === null
+      ? 'not known'
+      : (SYSTEMS[system] ?? acInShort(isNec(basis) ? system : system.replace('Y/', '/')));
   const how = grounding === null ? '' : ((isNec(basis) ? GROUNDINGS : EARTHINGS)[grounding] ?? '');
   return how === '' ? name : `${name}, ${how}`;
 }

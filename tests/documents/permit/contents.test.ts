@@ -261,6 +261,7 @@ describe('the code table', () => {
     ]);
     expect([...codes(demoPlan('UF-114')).keys()]).toEqual([
       'Table 534.2',
+      'Table 534.4',
       '534.4.3',
       '534.4.4.2, IEC 60664-1 Table F.1',
       '534.4.4.4',
@@ -340,7 +341,9 @@ describe('the code table', () => {
   it('has the clauses of IEC on such a job, and why the origin asks for none', () => {
     const plan = demoPlan('UF-114');
     expect(codes(plan).get('712.443')).toEqual(['P-3: L 25 m ≥ Lcrit 23 m']);
-    expect(lines(plan)[0]).toBe('Does not apply: 443.4, 443.5 (CRL 1063 ≥ 1000).');
+    expect(lines(plan)[0]).toBe(
+      'Does not apply: 443.4, 443.5 (CRL 1063 ≥ 1000, surroundings urban, stated).',
+    );
   });
 });
 
@@ -377,11 +380,11 @@ describe('the calculation summary', () => {
     expect(labels).toContain('AC voltage to earth');
     expect(labels.join()).not.toContain('ground');
     const assumed = assumptionRows(plan).rows.map(({ text }) => JSON.stringify(text));
-    expect(assumed.join()).toContain('AC system solidly earthed');
+    expect(assumed.join()).toContain('AC system directly earthed');
     expect(assumed.join()).toContain('DC circuits unearthed, no pole bonded');
     expect(assumed.join()).not.toMatch(/ground/i);
     const systems = plan.protectors.map((p) => systemInShort(p, plan.basis)).join();
-    expect(systems).toContain('solidly earthed');
+    expect(systems).toContain('directly earthed');
     expect(systems).not.toContain('ground');
   });
 

@@ -140,6 +140,35 @@ describe('what a plan reviewer would mark up', () => {
     expect(noted(demoPlan('UF-102'))).toContain('Ground leads land');
   });
 
+  it('words of the NEC on a sheet by the IEC', () => {
+    const plan = demoPlan('UF-114');
+    const all = JSON.stringify([
+      permitSchedule(plan, WIDE),
+      codeTable(plan),
+      calculationSummary(plan),
+      assumptionRows(plan),
+      permitNotes(plan, WIDE),
+    ]);
+    expect(all).not.toMatch(/\bSCCR\b|solidly|\bground\b|NEMA|\b4X\b|floating/i);
+    expect(all).toContain('ISCCR');
+    expect(scheduled(plan).join()).toContain('400/230 V, directly earthed');
+  });
+
+  it('a 3+1 part without the rating of its path from N to PE, and a TT system without a word on residual current devices', () => {
+    // IEC 60364-5-53 Table 534.4, value from memory: In of 20 kA with three phases, 10 kA with one.
+    const [row] = coded(demoPlan('UF-114')).filter((one) => one.startsWith('Table 534.4'));
+    expect(row).toBe('Table 534.4 | P-2, P-4, P-5: In 20 kA ≥ 20 kA; P-7: In 10 kA ≥ 10 kA');
+    expect(noted(demoPlan('UF-114'))).toContain('Residual current devices of the TT system: by others');
+    expect(noted(demoPlan('UF-112'))).not.toContain('Residual');
+  });
+
+  it('a factor of surroundings that decides, untold', () => {
+    const risk = calculationSummary(demoPlan('UF-114')).rows.find(
+      (r) => r.quantity === 'Calculated risk level',
+    );
+    expect(said(risk?.lines[0]?.working ?? [])).toContain('850: surroundings urban, stated');
+  });
+
   it('amperes in thousands beside kiloamperes', () => {
     const [row] = calculationSummary(demoPlan('UF-103')).rows.filter((r) => r.quantity === 'Fault current');
     expect(row?.lines.map(({ working }) => said(working))).toContain('SVC 10 kA; GEN only in place of that');

@@ -1,3 +1,4 @@
+import { isNec } from '../../../model/editions.js';
 import type { Calculation, Plan, PlannedProtector } from '../../../model/plan.js';
 import { figure } from '../../../words/figures.js';
 import { leadAsPlanned } from './lead-line.js';
@@ -70,7 +71,10 @@ export function calculationLine(
       const isAll = required.sccr !== null;
       const more = isAll ? '' : '; what isn’t known adds to it';
       const rest = `${open.length === 0 ? '' : '; the converter adds what it sends back'}${more}`;
-      const check = isAll && isPart(sccr) ? against(last.value <= sccr, `${givenCurrent(sccr)} SCCR`) : '';
+      const check =
+        isAll && isPart(sccr)
+          ? against(last.value <= sccr, `${givenCurrent(sccr)} ${isNec(plan.basis) ? 'SCCR' : 'ISCCR'}`)
+          : '';
       return { working: `${working}${rest}`, result: askedCurrent(last.value, sccr), against: check };
     }
     case 'nominal': {

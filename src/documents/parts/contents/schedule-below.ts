@@ -34,7 +34,7 @@ export function belowTable(plan: Plan, { listing, leads, faults }: Shared): stri
   lines.push(
     isNec(plan.basis)
       ? 'MCOV to ground. VPR: voltage protection rating. SCCR: short-circuit current rating.'
-      : 'Uc: continuous voltage. Up: protection level. SCCR: short-circuit rating.',
+      : 'Uc: continuous voltage. Up: protection level. ISCCR: short-circuit current rating.',
   );
   return lines;
 }

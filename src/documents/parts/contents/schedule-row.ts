@@ -73,6 +73,10 @@ function typeCell({ partDetails, required }: PlannedProtector, nec: boolean): Ce
   return cell(own === null ? (other ?? NONE) : String(own));
 }
 
+/** The IP code alone where the catalogue states one beside a NEMA type and the IEC standards are in force. */
+const enclosureText = (stated: string, nec: boolean): string =>
+  nec ? stated : (/\bIP ?\d[\dX]/i.exec(stated)?.[0] ?? stated);
+
 /** The fault current there, as far as it is known. */
 function faultCell(protector: PlannedProtector): Cell {
   const { sccr, sccrAtLeast, backfeedUnknown } = protector.required;
@@ -117,7 +121,7 @@ export function scheduleCells(protector: PlannedProtector, plan: Plan): Schedule
     },
     longest: cell(longestLead(wiring, lengthUnitOf(plan))),
     ground: cell(groundInShort(protector)),
-    enclosure: cell(partDetails?.enclosure ?? required.enclosures.join(', ')),
+    enclosure: cell(enclosureText(partDetails?.enclosure ?? required.enclosures.join(', '), nec)),
     asked: cell(...requiredBy(protector, plan)),
   };
 }

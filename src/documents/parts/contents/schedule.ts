@@ -176,7 +176,7 @@ function figureColumns(plan: Plan, lead: Column | undefined): Column[] {
     figure('In, kA', 'needed', (r) => r.cells.inNeeded),
     figure('In, kA', 'part', (r) => r.cells.in),
     figure('Fault current, kA', 'there', (r) => r.cells.faultCurrent),
-    figure('Fault current, kA', 'SCCR', (r) => r.cells.sccr),
+    figure('Fault current, kA', nec ? 'SCCR' : 'ISCCR', (r) => r.cells.sccr),
     text('Overcurrent device', (r) => r.cells.device),
     ...(lead === undefined ? [] : [lead]),
     text(nec ? 'NEMA' : 'Enclosure', (r) => r.cells.enclosure),
