@@ -383,8 +383,8 @@ describe('the calculation summary', () => {
     expect(assumed.join()).toContain('AC system directly earthed');
     expect(assumed.join()).toContain('DC circuits unearthed, no pole bonded');
     expect(assumed.join()).not.toMatch(/ground/i);
-    const systems = plan.protectors.map((p) => systemInShort(p, plan.basis)).join();
-    expect(systems).toContain('directly earthed');
+    const systems = plan.protectors.map((p) => systemInShort(p, plan)).join();
+    expect(systems).toContain('400/230 V, TT');
     expect(systems).not.toContain('ground');
   });
 
@@ -516,7 +516,7 @@ describe('assumptions', () => {
 
   it('never say of a floating turbine that no listing is needed', () => {
     expect(texts(demoPlan('UF-112'))[0]).toBe(
-      'A1 Turbine phases float: 242.6 asks for parts fit for ungrounded systems; what the listing of each says of them stands in the schedule or is to be filled in there (WT). Verify.',
+      'A1 Turbine phases float: 242.6 asks for parts fit for ungrounded systems; what their listing says of that is to be filled in below the schedule, where the catalogue states nothing (WT). Verify.',
     );
     expect(texts(demoPlan('UF-113'))[0]).toContain('242.12 asks for parts fit');
   });

@@ -151,7 +151,7 @@ describe('what a plan reviewer would mark up', () => {
     ]);
     expect(all).not.toMatch(/\bSCCR\b|solidly|\bground\b|NEMA|\b4X\b|floating/i);
     expect(all).toContain('ISCCR');
-    expect(scheduled(plan).join()).toContain('400/230 V, directly earthed');
+    expect(scheduled(plan).join()).toContain('400/230 V, TT');
   });
 
   it('a 3+1 part without the rating of its path from N to PE, and a TT system without a word on residual current devices', () => {

@@ -21,7 +21,7 @@ const TYPE = '\\btype T?\\d\\b';
 const CLAUSE = '\\d{3}\\.\\d+(?:\\([A-Za-z0-9]+\\))+[a-z]?';
 
 /** A word with a hyphen in it, as `sub-panel`: no line ends within. One of many or long pieces may be broken. */
-const HYPHENED = '(?<![\\p{L}\\d-])\\p{L}[\\p{L}\\d]{0,10}(?:-[\\p{L}\\d]{1,11}){1,2}(?![\\p{L}\\d-])';
+const HYPHENED = '(?<![\\p{L}\\d-])\\p{L}[\\p{L}\\d]{0,13}(?:-[\\p{L}\\d]{1,14}){1,2}(?![\\p{L}\\d-])';
 const HYPHENED_WORDS = new RegExp(`(${HYPHENED})`, 'u');
 
 const inPieces = (text: string, whole: RegExp): Runs =>

@@ -1,6 +1,7 @@
 import { isNec } from '../../../model/editions.js';
 import type { Plan } from '../../../model/plan.js';
 import { tagList } from '../../../words/tag-list.js';
+import { isListingBlank } from '../blanks.js';
 import type { Cell } from './schedule-row.js';
 
 /** What the rows of a schedule share, and their fault currents. */
@@ -28,6 +29,11 @@ export function belowTable(plan: Plan, { listing, leads, faults }: Shared): stri
     lines.push(
       `No fault current at ${tagList(supplied.map((p) => p.tag))}: limited by the class 2 supply of the circuit, else by the device.`,
     );
+  }
+  const unlisted = plan.protectors.filter((p) => isListingBlank(p, plan.basis));
+  if (unlisted.length > 0) {
+    const blanks = unlisted.map(({ tag }) => `${tag} ______`).join(', ');
+    lines.push(`Turbine phases float; listed for ungrounded systems, by the maker: ${blanks}.`);
   }
   if (faults.some(({ lines: told }) => told.some((line) => line.endsWith('+'))))
     lines.push('+: and what the converter sends back, to be filled in.');

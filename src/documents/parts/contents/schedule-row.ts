@@ -10,7 +10,7 @@ import {
   systemInShort,
 } from '../../../words/protector-short.js';
 import { metric } from './code-figures.js';
-import { isDeviceBlank, isFaultCurrentBlank, isGroundBlank, isLeadBlank, isListingBlank } from '../blanks.js';
+import { isDeviceBlank, isFaultCurrentBlank, isGroundBlank, isLeadBlank } from '../blanks.js';
 import { askedCurrent, askedKiloamperes, askedVolts, givenKiloamperes } from './paper-figures.js';
 import { requiredBy } from './required-by.js';
 
@@ -99,13 +99,10 @@ export function scheduleCells(protector: PlannedProtector, plan: Plan): Schedule
   const gauge = wiring.leadGauge === '' ? (figures?.smallestLead ?? '') : wiring.leadGauge;
   return {
     place: cell(`${place === '' ? NONE : place}${outdoors ? ' (outdoors)' : ''}`, positionInShort(protector)),
-    system: cell(systemInShort(protector, plan.basis)),
+    system: cell(systemInShort(protector, plan)),
     channels: cell(channelsInShort(protector)),
     part: partCell(protector),
-    listing: {
-      ...cell(partDetails?.listing ?? '', partDetails?.listingFile ?? ''),
-      fill: isListingBlank(protector, plan.basis),
-    },
+    listing: cell(partDetails?.listing ?? '', partDetails?.listingFile ?? ''),
     type: typeCell(protector, nec),
     mcovNeeded: given(required.mcov, (v) => askedVolts(v, figures?.mcov)),
     mcov: given(figures?.mcov, String),
