@@ -445,12 +445,12 @@ describe('the calculation summary', () => {
     expect(leads('UF-106')?.[1]).toEqual([
       'P-2, P-7',
       '60 V',
-      'rounded up to 10 V; the level below counts 52 V; lead 9.8 in, in the schedule rounded down to 9 in',
+      'rounded up to 10 V, 52 V in the level below; lead 9.8 in, in the schedule rounded down to 9 in',
     ]);
     expect(leads('UF-102')?.[0]?.[2]).toBe(
-      'rounded up to 10 V; the level below counts 192 V; lead 19.7 in, in the schedule rounded down to 19 in',
+      'rounded up to 10 V, 192 V in the level below; lead 19.7 in, in the schedule rounded down to 19 in',
     );
-    expect(leads('UF-112')?.[0]?.[2]).toBe('rounded up to 10 V; the level below counts 192 V; lead 0.5 m');
+    expect(leads('UF-112')?.[0]?.[2]).toBe('rounded up to 10 V, 192 V in the level below; lead 0.5 m');
   });
 
   it('has exposure and critical length under IEC alone', () => {

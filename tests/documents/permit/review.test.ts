@@ -65,7 +65,7 @@ describe('what a plan reviewer would mark up', () => {
       (r) => r.quantity === 'Voltage of the leads',
     );
     expect(said(leads?.lines[0]?.against ?? [])).toBe(
-      'rounded up to 10 V; the level below counts 416 V; lead 0.5 m',
+      'rounded up to 10 V, 416 V in the level below; lead 0.5 m',
     );
     const [level] = coded(demoPlan('UF-114')).filter((row) => row.startsWith('534.4.4.2'));
     expect(level).toContain('leads 416 V');

@@ -86,7 +86,7 @@ export function calculationLine(
     case 'leads': {
       const exact = leadVolts(last.value);
       const result = levelText(last.value);
-      const rounded = exact === result ? '' : `rounded up to 10 V; the level below counts ${exact} V; `;
+      const rounded = exact === result ? '' : `rounded up to 10 V, ${exact} V in the level below; `;
       return {
         working: `${working} = ${exact} V`,
         result: `${result} V`,
