@@ -397,14 +397,14 @@ describe('the calculation summary', () => {
     expect(reach('UF-106')?.slice(1, 3)).toEqual([
       [
         'P-2, P-7',
-        '(500 V - 330 V - 52 V) / 7.62 V/ft is less than 32.8 ft (10 m), the least reach of the method while level with leads is within the withstand: that counts',
+        '(500 V - 330 V - 52 V) / 7.62 V/ft is less than 32.8 ft (10 m), the least reach of the method: that counts',
         '32.8 ft',
       ],
       ['P-6', '(2500 V - 1200 V - 192 V) / 7.62 V/ft = 145.4 ft; no more than 100 ft counts', '100 ft'],
     ]);
     expect(reach('UF-107')?.[0]).toEqual([
       'P-1, P-4',
-      '(500 V - 330 V - 52 V) / 25 V/m is less than 10 m, the least reach of the method while level with leads is within the withstand: that counts',
+      '(500 V - 330 V - 52 V) / 25 V/m is less than 10 m, the least reach of the method: that counts',
       '10 m',
     ]);
     expect(reach('UF-102')?.at(-1)).toEqual([

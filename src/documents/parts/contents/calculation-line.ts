@@ -43,7 +43,7 @@ const isPart = (has: number | null | undefined): has is number => has !== null &
 /** Level and leads against what is fed from here, which a service or panel reckons its reach with. */
 function fedText({ figures }: PlannedProtector): string {
   const fed = figures?.reachWithstand ?? null;
-  return fed === null || fed === figures?.impulseWithstand ? '' : `what it feeds: ${String(fed)} V (assumed)`;
+  return fed === null || fed === figures?.impulseWithstand ? '' : `fed: ${String(fed)} V (assumed)`;
 }
 
 /**

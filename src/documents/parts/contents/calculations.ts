@@ -7,13 +7,15 @@ import { workingInShort } from '../../../words/steps/in-short.js';
 import { tagList } from '../../../words/tag-list.js';
 import { CALCULATION_KINDS, type CalculationKind } from './calculation-kinds.js';
 import { calculationLine, LIMITS, type CalculationLine } from './calculation-line.js';
-import { runsOf, RunsSchema } from './runs.js';
+import { runsOf, RunsSchema, wordRuns } from './runs.js';
 
 export const CalculationSummarySchema = z.object({
   title: z.string(),
   rows: z.array(
     z.object({
       quantity: z.string(),
+      /** The same in pieces: no word is broken at its hyphen. */
+      name: RunsSchema,
       /** The first of them stands beside the quantity. */
       lines: z.array(
         z.object({ tags: RunsSchema, working: RunsSchema, result: z.string(), against: RunsSchema }),
@@ -136,6 +138,7 @@ export function calculationSummary(plan: Plan): CalculationSummaryView {
     title: 'Calculation summary',
     rows: rows.map(({ quantity, lines }) => ({
       quantity,
+      name: wordRuns(quantity),
       lines: lines.map(({ tags, working, result, against }) => ({
         tags: runs(tagsText(tags)),
         working: runs(working),
