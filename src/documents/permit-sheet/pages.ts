@@ -186,7 +186,7 @@ async function laidOut(given: Prepared): Promise<LaidOut> {
         bands: bands.map(({ columns }) => ({
           columns: columns.map(({ width, parts, drawing: drawn }) => ({
             width,
-            parts: [...parts],
+            parts: parts.map(({ name, html }) => ({ name, html: html() })),
             drawing: drawn === undefined ? '' : (drawing.sheets[drawn]?.svg ?? ''),
           })),
         })),
