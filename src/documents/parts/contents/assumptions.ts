@@ -37,6 +37,14 @@ interface Told {
 /** What a default is told by, be it open or settled: its field decides. */
 const ofDefault = (field: string): string => `default/used ${field}`;
 
+/** The grounding of the wires of a control circuit, which is another matter than that of arrays and batteries. */
+const OF_CONTROL = 'default/used in a control circuit';
+
+function isOfControl({ values }: PlanItem): boolean {
+  const why = 'why' in values ? (values.why as { readonly code?: string } | null) : null;
+  return why?.code === 'default-decides/recorded-lights';
+}
+
 const VERIFY = 'Verify';
 /** The first of what assumptions decide, which no reader may overlook. */
 const GRAVE = 2;
@@ -62,7 +70,8 @@ function told(plan: Plan): Told[] {
   };
   const stemOf = (item: PlanItem): string => {
     const field = 'field' in item.values && typeof item.values.field === 'string' ? item.values.field : '';
-    return item.code === 'default/used' ? ofDefault(field) : item.code;
+    if (item.code !== 'default/used') return item.code;
+    return isOfControl(item) ? OF_CONTROL : ofDefault(field);
   };
   for (const item of plan.openItems)
     if (item.severity === 'confirm') add(assumptionOf(item), VERIFY, stemOf(item));
@@ -97,7 +106,8 @@ export function assumptionRows(plan: Plan): AssumptionsView {
 }
 
 /** Fields that say how the circuits of a place are grounded, by the current there. */
-const GROUNDING: Readonly<Record<'ac' | 'dc', string>> = {
+const GROUNDING: Readonly<Record<'ac' | 'dc' | 'control', string>> = {
+  control: OF_CONTROL,
   ac: ofDefault('system_grounding'),
   dc: ofDefault('dc_grounding'),
 };
@@ -114,10 +124,12 @@ export function groundingNumbers(plan: Plan): (protector: PlannedProtector) => s
   );
   return ({ required: { current }, ports }) => {
     if (current === null) return [];
-    const meant = all.filter(({ stems }) => stems.has(GROUNDING[current]));
+    const isControl = ports.every(({ port }) => port === 'terminals');
+    const meant = all.filter(({ stems }) => stems.has(GROUNDING[isControl ? 'control' : current]));
     const here = new Set(ports.map(({ equipment }) => equipment));
     const own = meant.filter(({ tags }) => tags.some((tag) => here.has(tag)));
-    const found = own.length > 0 || current === 'ac' || isStated ? own : meant;
+    const isOwn = own.length > 0 || (current === 'ac' && !isControl) || isStated;
+    const found = isOwn ? own : meant;
     return found.map(({ number }) => number);
   };
 }
