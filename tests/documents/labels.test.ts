@@ -86,7 +86,7 @@ describe('what a label says', () => {
     expect(input?.lights).toEqual([
       'By day:',
       '1  positive (+), red wire: ON, blue',
-      '2  negative (-), black wire: OFF',
+      '2  negative (-): OFF',
       'At night: all off. That is fine.',
     ]);
     expect([input?.side, input?.where]).toEqual([

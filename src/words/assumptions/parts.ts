@@ -8,7 +8,7 @@ import { isNec } from '../../model/editions.js';
 import { levelVolts, quantity } from '../figures.js';
 import { paperLead } from '../lengths.js';
 import { say } from '../reasons/say.js';
-import { assumed, ofOffice } from './assumption-kit.js';
+import { assumed, NOT_KNOWN, ofOffice } from './assumption-kit.js';
 
 const tagOf = ({ tag }: { readonly tag: string }): readonly string[] => [tag];
 const atOne = ({ at }: { readonly at: PortsAt }): readonly PortsAt[] => [at];
@@ -60,13 +60,14 @@ export const PART_ASSUMPTIONS = [
   }),
   assumed(CHOOSE_MESSAGES.listedToUlOnly, {
     decides: 'whether it protects',
-    says: 'Part listed to UL 1449, no IEC 61643 class stated: fit by the maker',
+    says: ({ leads }) =>
+      `Part listed to UL 1449, no IEC 61643 class stated: fit by the maker, leads as of class ${leads}`,
     at: atOne,
   }),
   assumed(RATE_MESSAGES.turbineFloats, {
     decides: 'whether it protects',
     says: ({ clause }) =>
-      `Turbine phases float: ${clause} asks for parts listed for ungrounded systems; the listing isn’t checked here, and the authority having jurisdiction may ask for it`,
+      `Turbine phases float: ${clause} asks for parts fit for ungrounded systems; what the listing of each says of them stands in the schedule or is to be filled in there`,
     tags: tagOf,
   }),
   assumed(RATE_MESSAGES.turbineUnearthed, {
@@ -78,6 +79,7 @@ export const PART_ASSUMPTIONS = [
     decides: 'a voltage',
     says: ({ factor }) =>
       `Lowest temperature not known: ${quantity(factor)} × Voc at standard test conditions`,
+    fact: () => ({ field: 'lowest_temp', value: NOT_KNOWN }),
   }),
   assumed(RATE_MESSAGES.liftedByInverter, {
     decides: 'a voltage',
@@ -97,12 +99,14 @@ export const PART_ASSUMPTIONS = [
     decides: 'a current that is not known',
     says: ({ holds }) => `Fault current not known: the part ${holdsText(holds)}`,
     at: atOne,
+    fact: () => ({ field: 'fault_current', value: NOT_KNOWN }),
   }),
   assumed(CHOOSE_MESSAGES.backfeedUnknown, {
     decides: 'a current that is not known',
     says: 'Current that converters send back into their DC inputs not known, not counted',
     tags: ({ converter }) => [converter],
     at: ({ at }) => at,
+    fact: () => ({ field: 'backfeed_a', value: NOT_KNOWN }),
   }),
   assumed(CHOOSE_MESSAGES.existingUnknown, {
     decides: 'whether it protects',

@@ -38,12 +38,7 @@ export const CREW_PACK_EN: CrewPackWords = {
     company: 'Company',
     licence: 'Licence',
     assumed: (basis) => `${basis}: assumed, verify before you start`,
-    bases: {
-      'nec-2017': 'NEC (NFPA 70), 2017 edition',
-      'nec-2020': 'NEC (NFPA 70), 2020 edition',
-      'nec-2023': 'NEC (NFPA 70), 2023 edition',
-      iec: 'IEC 60364 and IEC 61643',
-    },
+    bases: { nec: (edition) => `NEC (NFPA 70), ${edition} edition`, iec: 'IEC 60364 and IEC 61643' },
     draft: (missing) =>
       `DRAFT: ${counted(missing, 'fact is', 'facts are')} missing or in conflict. Nothing was guessed in their place.`,
     draftDo: 'Do not build from this pack: the office has the list of what is open.',

@@ -39,12 +39,7 @@ export const CREW_PACK_ES: CrewPackWords = {
     company: 'Empresa',
     licence: 'Licencia',
     assumed: (basis) => `${basis}: supuesta, compruébela antes de empezar`,
-    bases: {
-      'nec-2017': 'NEC (NFPA 70), edición de 2017',
-      'nec-2020': 'NEC (NFPA 70), edición de 2020',
-      'nec-2023': 'NEC (NFPA 70), edición de 2023',
-      iec: 'IEC 60364 e IEC 61643',
-    },
+    bases: { nec: (edition) => `NEC (NFPA 70), edición de ${edition}`, iec: 'IEC 60364 e IEC 61643' },
     draft: (missing) =>
       `BORRADOR: ${counted(missing, 'dato falta o se contradice', 'datos faltan o se contradicen')}. Nada se supuso en su lugar.`,
     draftDo: 'No construya con esta carpeta: la oficina tiene la lista de lo pendiente.',

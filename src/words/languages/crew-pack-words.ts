@@ -1,4 +1,3 @@
-import type { Basis } from '../../model/editions.js';
 import type { Strength } from '../../model/words.js';
 
 /** A safety message after ANSI Z535.6 that a site or a box can have. */
@@ -101,7 +100,7 @@ export interface CrewPackWords {
     readonly company: string;
     readonly licence: string;
     readonly assumed: (basis: string) => string;
-    readonly bases: { readonly [B in Basis]: string };
+    readonly bases: { readonly nec: (edition: string) => string; readonly iec: string };
     readonly draft: (missing: number) => string;
     readonly draftDo: string;
     readonly deference: string;
