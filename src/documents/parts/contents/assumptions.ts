@@ -2,7 +2,12 @@ import { z } from 'zod';
 import { byNaturalOrder } from '../../../model/natural-order.js';
 import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { DECIDES } from '../../../words/assumptions/assumption-kit.js';
-import { ofDefault, planAssumptions, type PlanAssumption } from '../../../words/assumptions/of-plan.js';
+import {
+  OF_CONTROL,
+  ofDefault,
+  planAssumptions,
+  type PlanAssumption,
+} from '../../../words/assumptions/of-plan.js';
 import { tagList } from '../../../words/tag-list.js';
 import { runsOf, RunsSchema } from './runs.js';
 
@@ -42,6 +47,35 @@ export function assumptionRows(plan: Plan): AssumptionsView {
       grave: DECIDES.indexOf(one.assumption.decides) < GRAVE,
     })),
     none: 'None: the equipment list states every fact that decides.',
+  };
+}
+
+/** Fields that say how the circuits of a place are grounded, by the current there. */
+const GROUNDING: Readonly<Record<'ac' | 'dc' | 'control', string>> = {
+  control: OF_CONTROL,
+  ac: ofDefault('system_grounding'),
+  dc: ofDefault('dc_grounding'),
+};
+
+/**
+ * Numbers of the assumptions on which the grounding of a place rests.
+ * @returns of a protector, those that name what it guards; on DC, where the array or battery that feeds it has none of its own stated,
+ * those of the arrays and batteries of the job
+ */
+export function groundingNumbers(plan: Plan): (protector: PlannedProtector) => string[] {
+  const all = planAssumptions(plan);
+  const isStated = plan.site.equipments.some(({ facts }) =>
+    facts.some(({ field }) => field === 'dc_grounding'),
+  );
+  return ({ required: { current }, ports }) => {
+    if (current === null) return [];
+    const isControl = ports.every(({ port }) => port === 'terminals');
+    const meant = all.filter(({ stems }) => stems.has(GROUNDING[isControl ? 'control' : current]));
+    const here = new Set(ports.map(({ equipment }) => equipment));
+    const own = meant.filter(({ tags }) => tags.some((tag) => here.has(tag)));
+    const isOwn = own.length > 0 || (current === 'ac' && !isControl) || isStated;
+    const found = isOwn ? own : meant;
+    return found.map(({ number }) => number);
   };
 }
 

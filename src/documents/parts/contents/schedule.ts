@@ -176,7 +176,7 @@ function figureColumns(plan: Plan, lead: Column | undefined): Column[] {
     figure('In, kA', 'needed', (r) => r.cells.inNeeded),
     figure('In, kA', 'part', (r) => r.cells.in),
     figure('Fault current, kA', 'there', (r) => r.cells.faultCurrent),
-    figure('Fault current, kA', 'SCCR', (r) => r.cells.sccr),
+    figure('Fault current, kA', nec ? 'SCCR' : 'ISCCR', (r) => r.cells.sccr),
     text('Overcurrent device', (r) => r.cells.device),
     ...(lead === undefined ? [] : [lead]),
     text(nec ? 'NEMA' : 'Enclosure', (r) => r.cells.enclosure),
@@ -253,7 +253,9 @@ export function permitSchedule(plan: Plan, { narrow }: { readonly narrow: boolea
   const [listing = '', ...others] = [...new Set(rows.map((r) => r.cells.listing.lines[0] ?? ''))];
   const sharesListing = others.length === 0 && listing !== '';
   const lead = leads(rows, isNec(plan.basis) ? 'ground' : 'earth');
-  const inputs = inputWords(plan);
+  const named = inputWords(plan);
+  const inputs: InputWords = (equipment, ports, words) =>
+    named(equipment, ports, !isNec(plan.basis) && ports[0] === 'service' ? 'origin' : words);
   const figures = figureColumns(plan, lead.column);
   const columns = narrow ? figures : [...whatColumns(rows, sharesListing, inputs), ...figures, ASKED];
   return {
