@@ -104,15 +104,32 @@ function valueText(value: PDFObject | undefined, library: Library): string {
     // A long text may stand in a stream.
     const bytes = library.decodePDFRawStream(value).decode();
     if (bytes.length > LONGEST * 2) throw new TooLarge();
-    return library.PDFHexString.of(Buffer.from(bytes).toString('hex')).decodeText();
+    return decoded(bytes, library);
   }
   return textOf(value, library);
 }
 
 function textOf(value: PDFObject | undefined, library: Library): string {
   if (!(value instanceof library.PDFString || value instanceof library.PDFHexString)) return '';
-  const text = value.decodeText();
+  const text = decoded(value.asBytes(), library);
   if (text.length > LONGEST) throw new TooLarge();
+  return text;
+}
+
+/** Bytes that the library decodes at a time: of a longer text it fills the stack. */
+const AT_A_TIME = 10_000;
+
+/** A text string of a PDF: UTF-16 or UTF-8 by its mark, else an encoding of its own (ISO 32000-1, 7.9.2.2; ISO 32000-2, 7.9.2.2.1). */
+function decoded(bytes: Uint8Array, library: Library): string {
+  const [first, second, third] = bytes;
+  if (first === 0xfe && second === 0xff) return new TextDecoder('utf-16be').decode(bytes);
+  if (first === 0xef && second === 0xbb && third === 0xbf) return new TextDecoder().decode(bytes);
+  let text = '';
+  for (let at = 0; at < bytes.length; at += AT_A_TIME) {
+    const hex = Buffer.from(bytes.subarray(at, at + AT_A_TIME)).toString('hex');
+    // A letter before it, so that no piece begins with what would be a mark.
+    text += library.PDFHexString.of(`61${hex}`).decodeText().slice(1);
+  }
   return text;
 }
 
