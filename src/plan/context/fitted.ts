@@ -1,11 +1,12 @@
+import type { Fact } from '../../model/fact.js';
 import type { Placement } from './verdict.js';
 
 /** What hangs at a place, where that is otherwise than it would be planned. */
 export interface Fitted {
   /** Name of the part; undefined: as planned. */
   readonly part?: string | undefined;
-  /** m, line and ground lead together; undefined: as planned. */
-  readonly lead?: number | undefined;
+  /** m, line and ground lead together, as the record of the work states it; undefined: as planned. */
+  readonly lead?: Fact<number> | undefined;
   /** Undefined: as the equipment. */
   readonly outdoors?: boolean | undefined;
 }
@@ -29,7 +30,12 @@ export function withFitted(
   });
 }
 
-/** m; the total lead length of a placement as it is, else as the list states it; undefined: nobody says. */
-export function statedLead({ fitted, subject }: Placement): number | undefined {
-  return fitted?.lead ?? subject.facts.lead_length?.value;
+/** The total lead length of a placement as it is, else as the list states it, m; undefined: nobody says. */
+export function statedLeadFact({ fitted, subject }: Placement): Fact<number> | undefined {
+  return fitted?.lead ?? subject.facts.lead_length;
+}
+
+/** m; as {@link statedLeadFact}. */
+export function statedLead(placement: Placement): number | undefined {
+  return statedLeadFact(placement)?.value;
 }
