@@ -57,7 +57,7 @@ const GROUNDING: Readonly<Record<'ac' | 'dc', string>> = {
  * those of the arrays and batteries of the job
  */
 export function groundingNumbers(plan: Plan): (protector: PlannedProtector) => string[] {
-  const all = told(plan).map(({ tags, stems }, index) => ({ tags, stems, number: numberOf(index) }));
+  const all = planAssumptions(plan);
   const isStated = plan.site.equipments.some(({ facts }) =>
     facts.some(({ field }) => field === 'dc_grounding'),
   );
