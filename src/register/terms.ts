@@ -1,6 +1,7 @@
 /** What a record says of one housing on one day, as far as the register asks. */
 export interface HousingEntry {
-  readonly outcome: 'fitted' | 'moved' | 'not fitted' | 'kept' | 'replaced' | 'removed';
+  /** Null: not recorded, so that something may hang there. */
+  readonly outcome: 'fitted' | 'moved' | 'not fitted' | 'kept' | 'replaced' | 'removed' | null;
   /** None: not recorded. */
   readonly serials: readonly { readonly serial: string; readonly dateCode: string }[];
   /** Of what was taken away; none: not recorded. */

@@ -13,11 +13,20 @@ export function entryOf(more: Partial<Entry> = {}): Entry {
     serialRemoved: [],
     place: '',
     leadLength: 0.4,
+    leadGauge: '',
+    device: { fitted: '', volts: null, interrupting: null, position: '' },
+    torque: '',
+    instrument: '',
+    groundPoint: '',
+    faultCurrent: null,
     photos: [],
+    change: '',
     reason: '',
     date: '2025-03-14',
     time: '10:30',
     name: 'crew 2',
+    licence: '',
+    origin: { file: 'site-record.csv', line: 2 },
     ...more,
   };
 }
@@ -26,11 +35,13 @@ export function entryOf(more: Partial<Entry> = {}): Entry {
 export function housingOf(tag: string, more: Partial<Housing> = {}): Housing {
   return {
     tag,
+    partPlanned: 'WK-TEASEL',
     maker: 'Wicklethorn Works',
     place: 'Shed / wall',
     ports: [{ equipment: 'BAT', port: 'battery' }],
     conductors: ['positive', 'negative'],
     level: 460,
+    current: 0,
     entries: [entryOf()],
     ...more,
   };
@@ -43,11 +54,18 @@ export function readingOf(tag: string, more: Partial<Reading> = {}): Reading {
     channel: 1,
     conductor: 'positive',
     kind: 'light',
+    from: '',
+    to: '',
+    low: null,
+    high: null,
     state: 'always',
     expected: 'lit',
     found: 'lit',
+    whyNot: '',
     due: false,
     date: '2025-03-14',
+    name: 'crew 2',
+    origin: { file: 'site-readings.csv', line: 2 },
     ...more,
   };
 }
@@ -62,7 +80,13 @@ export function recordOf(job: string, more: Partial<SiteRecord> = {}): SiteRecor
     plan: 'BCDFGHJK',
     state: 'as built',
     housings: [housingOf('P-1')],
+    files: [],
     readings: [],
+    facts: [],
+    items: [],
+    deviations: [],
+    due: [],
+    asBuilt: { protectors: [] },
     ...more,
   });
 }
