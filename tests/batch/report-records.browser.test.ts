@@ -75,6 +75,7 @@ const source: ReportSource = {
     reported('B-3', 'record open'),
   ],
   items: [],
+  models: [],
   orders: [],
   changes: undefined,
   all: 3,
