@@ -66,8 +66,7 @@ export async function reportBatch(
   const recorded = withRecords(made, register.jobs);
   await writeWhole(out, tables(recorded, items, models, whole, inputs));
   // Nothing was read: what an earlier run wrote is left alone.
-    if (made.length > 0)
-      await compareRuns(recorded, items, whole ? models : [], all, batch, inputs);
+  if (made.length > 0) await compareRuns(recorded, items, whole ? models : [], all, batch, inputs);
   const statuses: ExitStatus[] = [
     ...made.map((job) => job.exitStatus),
     inputs.unreadable.length > 0 ? EXIT.unreadable : EXIT.complete,
