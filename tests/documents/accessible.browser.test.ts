@@ -233,7 +233,10 @@ describe('what axe looked at', () => {
   it('holds something of every template but that of the report, which has a test of its own', () => {
     // The page in which blocks are measured is never printed; on their sheets they stand without the comments of their templates.
     const own = templateNames().filter(
-      (name) => !name.startsWith('report/') && name !== 'partials/report-fact.hbs' && name !== 'permit-sheet/measure.hbs',
+      (name) =>
+        !name.startsWith('report/') &&
+        name !== 'partials/report-fact.hbs' &&
+        name !== 'permit-sheet/measure.hbs',
     );
     expect([...new Set([...looked.templates, ...looked.blocks])].sort()).toEqual(own.sort());
     expect(looked.whole.size).toBe(DOCUMENT_KINDS.length + 1);

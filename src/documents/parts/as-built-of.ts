@@ -1,0 +1,158 @@
+import type { Plan, PlannedProtector } from '../../model/plan.js';
+import type { SiteRecord } from '../../model/record.js';
+import { CONDUCTORS, STATES, type SystemState } from '../../model/words.js';
+import { SEEN_LOOKS, type Lacked, type SeenLook } from '../../words/languages/as-built-words.js';
+import type { AsBuilt, BuiltDue, BuiltHousing, BuiltLook, BuiltVolts, Made, Outcome } from './as-built.js';
+import { builtChanges } from './built-changes.js';
+import { builtPlan } from './built-plan.js';
+
+type Reading = SiteRecord['readings'][number];
+type Point = BuiltVolts['wire'];
+
+const MADE: { readonly [S in SiteRecord['state']]: Made } = {
+  planned: 'planned',
+  'record open': 'open',
+  'as built': 'built',
+  'as built with deviations': 'deviating',
+};
+
+const OUTCOMES: { readonly [O in NonNullable<Entry['outcome']>]: Outcome } = {
+  fitted: 'fitted',
+  moved: 'moved',
+  'not fitted': 'notFitted',
+  kept: 'kept',
+  replaced: 'replaced',
+  removed: 'removed',
+};
+
+type Entry = SiteRecord['housings'][number]['entries'][number];
+
+/** The entry of a housing that counts; undefined: nothing was recorded of it. */
+export function currentEntry({ current, entries }: SiteRecord['housings'][number]): Entry | undefined {
+  return entries[current];
+}
+
+/** What hangs there was fitted by the last entry that says so. */
+function fittedOn({ outcome, date }: Entry): string {
+  return outcome === 'fitted' || outcome === 'moved' || outcome === 'replaced' ? date : '';
+}
+
+const deviceText = ({ fitted, volts, interrupting, position }: Entry['device']): string =>
+  [
+    fitted,
+    volts === null ? '' : `${String(volts)} V`,
+    interrupting === null ? '' : `${String(interrupting / 1000)} kA`,
+    position,
+  ]
+    .filter((text) => text !== '')
+    .join(', ');
+
+function housingOf(record: SiteRecord, one: SiteRecord['housings'][number]): BuiltHousing | undefined {
+  const entry = currentEntry(one);
+  if (entry === undefined) return undefined;
+  const look = record.due.find(({ protector, kind }) => protector === one.tag && kind === 'look');
+  return {
+    tag: one.tag,
+    outcome: entry.outcome === null ? null : OUTCOMES[entry.outcome],
+    serials: entry.serials,
+    lead: entry.leadLength,
+    gauge: entry.leadGauge,
+    device: deviceText(entry.device),
+    torque: entry.torque,
+    instrument: entry.instrument,
+    groundPoint: entry.groundPoint,
+    name: entry.name,
+    licence: entry.licence,
+    date: entry.date,
+    change: entry.change,
+    replaced: entry.serialRemoved,
+    fittedOn: fittedOn(entry),
+    nextCheck: look?.on ?? '',
+  };
+}
+
+/** `L1`, `ac-in L1`; undefined: no conductor. */
+function pointOf(text: string): Point | undefined {
+  const [, port, word] = /^(?:(\S+) )?(\S+)$/.exec(text) ?? [];
+  const name = CONDUCTORS.find((one) => one === word);
+  return name === undefined ? undefined : { port: port ?? null, name };
+}
+
+/** Housings that share what is read to ground or pole to pole: those at the same ports. */
+function sharing(plan: Plan, tag: string): string[] {
+  const portsOf = (one: PlannedProtector): string => JSON.stringify(one.ports);
+  const own = plan.protectors.find((one) => one.tag === tag);
+  if (own === undefined) return [tag];
+  return plan.protectors.filter((one) => portsOf(one) === portsOf(own)).map((one) => one.tag);
+}
+
+function voltsOf(plan: Plan, { tag, kind, from, to, found }: Reading): BuiltVolts[] {
+  const volts = found === '' ? NaN : Number(found);
+  const wire = pointOf(from);
+  const other = to === 'ground' ? null : pointOf(to);
+  if (kind !== 'volts' || Number.isNaN(volts) || wire === undefined || other === undefined) return [];
+  return sharing(plan, tag).map((one) => ({ tag: one, wire, to: other, volts }));
+}
+
+const stateOf = (text: string): SystemState | undefined => STATES.find((one) => one === text);
+const lookOf = (text: string): SeenLook | undefined => SEEN_LOOKS.find((one) => one === text);
+
+function looksOf({ tag, kind, channel, state, expected, found }: Reading): BuiltLook[] {
+  const [seen, when] = [lookOf(found), stateOf(state)];
+  if (kind === 'volts' || channel === null || seen === undefined || when === undefined) return [];
+  const may = expected.split('; ');
+  return [{ tag, channel, state: when, look: seen, asPlanned: may.includes(seen) || may.includes('either') }];
+}
+
+/** Which fact of a housing a column of the crew's forms holds. */
+const LACKED: Readonly<Record<string, Lacked>> = {
+  outcome: 'outcome',
+  part_fitted: 'part',
+  serial: 'serial',
+  date_code: 'serial',
+  lead_length: 'lead',
+  torque: 'torque',
+  device_fitted: 'device',
+  date: 'date',
+  name: 'name',
+};
+
+function openOf(record: SiteRecord): AsBuilt['open'] {
+  return record.items.flatMap(({ severity, equipment, field, column }) => {
+    if (severity === 'confirm') return [];
+    return [{ tag: equipment, severity, what: LACKED[field ?? column] ?? ('other' as const) }];
+  });
+}
+
+function dueOf(record: SiteRecord): BuiltDue[] {
+  return record.due.map(({ protector, kind, state, on }) => ({
+    tag: protector,
+    reading:
+      kind === 'volts' || kind === 'light' || kind === 'flag' ? { kind, state: stateOf(state) ?? '' } : null,
+    on,
+  }));
+}
+
+/**
+ * What documents show of a record.
+ * @param plan of the job, which the record belongs to
+ */
+export function asBuilt(plan: Plan, record: SiteRecord): AsBuilt {
+  const looks = record.readings.flatMap(looksOf);
+  return {
+    made: MADE[record.state],
+    deviations: record.deviations.length,
+    open: openOf(record),
+    changes: builtChanges(plan, record),
+    housings: new Map(
+      record.housings.flatMap((one) => {
+        const housing = housingOf(record, one);
+        return housing === undefined ? [] : [[one.tag, housing] as const];
+      }),
+    ),
+    volts: record.readings.flatMap((reading) => voltsOf(plan, reading)),
+    looks,
+    due: dueOf(record),
+    plan: builtPlan(plan, record, looks),
+  };
+}
