@@ -229,6 +229,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'batch/picture-not-used',
     'batch/record-ignored',
     'batch/file-edited',
+    'batch/form-kept',
     'batch/labels-removed',
     'photo/too-much-together',
     'batch/data-sheet-not-taken',

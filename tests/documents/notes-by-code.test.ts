@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { isolationView } from '../../src/documents/closeout-pack/isolation-view.js';
 import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
 import type { NestedReason } from '../../src/model/nested-reason.js';
@@ -7,22 +7,32 @@ import { defaultSettings } from '../../src/model/settings.js';
 import type { Plan } from '../../src/model/plan.js';
 import { CREW_LANGUAGES } from '../../src/words/crew-language.js';
 import { crewSay } from '../../src/words/crew-notes.js';
-import type * as Say from '../../src/words/reasons/say.js';
+import { CREW_SAYINGS_EN } from '../../src/words/languages/crew-sayings-en.js';
+import { CREW_SAYINGS_ES } from '../../src/words/languages/crew-sayings-es.js';
 import { dataOfCsv } from '../plan/plan-of.js';
 import { csvOfSite, sites } from '../plan/sites.js';
 import { demoPlans } from './fixtures/demo-plans.js';
 
 // A code that no crew's language tells falls back to the English of all papers: on a Spanish note that is a sentence nobody there reads.
 
-const fallen = vi.hoisted(() => new Set<string>());
+const fallen = new Set<string>();
 
-vi.mock('../../src/words/reasons/say.js', async (original) => {
-  const actual = await original<typeof Say>();
-  const say: typeof Say.say = (of, language) => {
-    fallen.add(of.code);
-    return actual.say(of, language);
-  };
-  return { ...actual, say };
+// A code that a language lacks is looked for in what its table inherits from.
+const inherited = new Proxy(
+  {},
+  {
+    get: (_, code): undefined => {
+      fallen.add(String(code));
+    },
+  },
+);
+
+beforeAll(() => {
+  for (const sayings of [CREW_SAYINGS_EN, CREW_SAYINGS_ES]) Object.setPrototypeOf(sayings, inherited);
+});
+
+afterAll(() => {
+  for (const sayings of [CREW_SAYINGS_EN, CREW_SAYINGS_ES]) Object.setPrototypeOf(sayings, Object.prototype);
 });
 
 beforeEach(() => {

@@ -334,9 +334,9 @@ describe('the measuring of a page', () => {
   it('finds text that lies on other text', async () => {
     await withPrinter({ pages: 1 }, async (printer) => {
       expect((await printedWith(printer, '')).pages.flatMap(misplaced)).toEqual([]);
-      const close = await printedWith(printer, 'p { margin-bottom: -9pt; }');
+      const close = await printedWith(printer, 'p, li { line-height: 3pt; }');
       expect(close.pages.flatMap(misplaced).join()).toContain('lies on');
-      const wide = await printedWith(printer, 'td { white-space: nowrap; }');
+      const wide = await printedWith(printer, 'td { white-space: nowrap; max-width: 30pt; }');
       expect(wide.pages.flatMap(misplaced).join()).toContain('lies on');
     });
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { START, take } from '../../src/documents/permit-sheet/flow.js';
+import { START, take, type Part } from '../../src/documents/permit-sheet/flow.js';
 import { layOut, type Contents } from '../../src/documents/permit-sheet/lay-out.js';
 import { columnWidth } from '../../src/documents/permit-sheet/panels.js';
 import { permitPage, roomOf } from '../../src/documents/permit-sheet/paper.js';
@@ -31,10 +31,13 @@ const block = (name: string, ...groups: MeasuredGroup[]): MeasuredBlock => ({ na
 const table = (name: string, count: number, height?: number): MeasuredBlock =>
   block(name, heading(name), rows('table', count, height));
 
+const whole = (parts: readonly Part[]): readonly { name: string; html: string }[] =>
+  parts.map(({ name, html }) => ({ name, html: html() }));
+
 describe('a column', () => {
   it('takes what fits, and says where it goes on', () => {
     const taken = take([table('T', 10)], START, 40);
-    expect(taken.parts).toEqual([{ name: 'T', html: '<h2>T</h2>[1 2 3 4 5 ]' }]);
+    expect(whole(taken.parts)).toEqual([{ name: 'T', html: '<h2>T</h2>[1 2 3 4 5 ]' }]);
     expect(taken.height).toBe(6 + 5 + 5 * 5 + 1);
     expect([taken.splits, taken.next]).toEqual([true, { block: 0, group: 1, row: 5 }]);
   });
@@ -42,14 +45,16 @@ describe('a column', () => {
   it('has heading and head again where a table goes on', () => {
     const flow = [table('T', 10)];
     const { parts, height, splits } = take(flow, take(flow, START, 40).next, 100);
-    expect(parts).toEqual([{ name: 'T', html: '<p class="continued">T (continued)</p>[6 7 8 9 10 ]' }]);
+    expect(whole(parts)).toEqual([
+      { name: 'T', html: '<p class="continued">T (continued)</p>[6 7 8 9 10 ]' },
+    ]);
     expect([height, splits]).toEqual([6 + 5 + 5 * 5 + 1, false]);
   });
 
   it('says in the column beside what goes on there, so that none begins above its heading', () => {
     const flow = [block('N', heading('N'), rows('list', 6))];
     const { next } = take(flow, START, 22);
-    expect(take(flow, next, 100).parts[0]?.html).toBe('<p class="continued">N (continued)</p>[4 5 6 ]');
+    expect(take(flow, next, 100).parts[0]?.html()).toBe('<p class="continued">N (continued)</p>[4 5 6 ]');
   });
 
   it.each([
@@ -74,7 +79,7 @@ describe('a column', () => {
     expect(take(flow, START, whole).next.block).toBe(1);
     const { next } = take(flow, START, whole - 1);
     expect(next).toEqual({ block: 0, group: 1, row: 3 });
-    expect(take(flow, next, 100).parts[0]?.html).toContain('[4 5 6 ]<p></p><p></p>');
+    expect(take(flow, next, 100).parts[0]?.html()).toContain('[4 5 6 ]<p></p><p></p>');
   });
 
   it('holds a row that is higher than any sheet, where it must', () => {
@@ -86,7 +91,7 @@ describe('a column', () => {
   it('escapes the words of a heading', () => {
     const flow = [block('T', heading('<b>'), rows('table', 10))];
     const again = take(flow, take(flow, START, 40).next, 100);
-    expect(again.parts[0]?.html).toContain('&lt;b&gt; (continued)');
+    expect(again.parts[0]?.html()).toContain('&lt;b&gt; (continued)');
   });
 });
 
@@ -135,7 +140,7 @@ describe('sheets', () => {
       const html = panels
         .flatMap((p) => p.bands.flatMap((b) => b.columns.flatMap((c) => c.parts)))
         .filter((p) => p.name === 'schedule')
-        .map((p) => p.html.replace(/<[^>]*>[^<]*<\/[^>]*>/g, ''))
+        .map((p) => p.html().replace(/<[^>]*>[^<]*<\/[^>]*>/g, ''))
         .join('');
       expect(html.match(/\d+/g)).toEqual(Array.from({ length: count }, (_, i) => String(i + 1)));
     }

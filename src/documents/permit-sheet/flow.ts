@@ -12,7 +12,8 @@ export interface Place {
 export interface Part {
   /** Name of the block. */
   readonly name: string;
-  readonly html: string;
+  /** Its HTML: made for the layout that is printed alone, since hundreds are tried. */
+  readonly html: () => string;
 }
 
 /** What a column took of a flow. */
@@ -97,11 +98,27 @@ function leadFits(groups: readonly MeasuredGroup[], from: number, room: number):
 }
 
 /** The heading that a group stands under, for a column in which it goes on. */
-function headingAgain(block: MeasuredBlock, group: number): { html: string; height: number } {
-  const heading = block.groups.slice(0, group).findLast((g) => g.kind === 'heading');
-  if (heading === undefined) return { html: '', height: 0 };
-  const html = `<p class="continued">${escapeText(heading.words)} (continued)</p>`;
-  return { html, height: sum(heading.rows) };
+function headingAgain(block: MeasuredBlock, group: number): MeasuredGroup | undefined {
+  for (let before = group - 1; before >= 0; before -= 1)
+    if (block.groups[before]?.kind === 'heading') return block.groups[before];
+  return undefined;
+}
+
+/** Rows of one group, as they stand in a column. */
+interface Piece {
+  readonly heading: MeasuredGroup | undefined;
+  readonly group: MeasuredGroup;
+  readonly from: number;
+  readonly to: number;
+}
+
+function htmlOf({ heading, group, from, to }: Piece): string {
+  const again = heading ? `<p class="continued">${escapeText(heading.words)} (continued)</p>` : '';
+  const rows = group.rows
+    .slice(from, to)
+    .map((row) => row.html)
+    .join('');
+  return isTable(group) ? `${again}${group.open}${rows}${group.close}` : rows;
 }
 
 /**
@@ -117,7 +134,7 @@ export function take(
   room: number,
   { forced = false }: Taking = {},
 ): Taken {
-  const parts: { name: string; html: string }[] = [];
+  const parts: { name: string; html: () => string; pieces: Piece[] }[] = [];
   let place = from;
   let height = 0;
   let hasRows = false;
@@ -132,28 +149,30 @@ export function take(
     const begins = parts.length === 0 || (place.group === 0 && place.row === 0);
     const gap = begins && parts.length > 0 ? BLOCK_GAP : 0;
     const isForced = forced && !hasRows;
-    let html: string;
-    let rows = group.rows.slice(place.row);
+    let heading: MeasuredGroup | undefined;
+    let to = group.rows.length;
     if (isTable(group)) {
-      const again = begins ? headingAgain(block, place.group) : { html: '', height: 0 };
-      const fixed = gap + again.height + group.head;
+      heading = begins ? headingAgain(block, place.group) : undefined;
+      const fixed = gap + (heading ? sum(heading.rows) : 0) + group.head;
       const closing = closingHeight(block.groups, place.group);
+      const rows = group.rows.slice(place.row);
       const fitting = rowsThatFit(rows, room - height - fixed - group.tail, closing) || (isForced ? 1 : 0);
       if (fitting === 0) return full(place.row > 0);
-      rows = rows.slice(0, fitting);
+      to = place.row + fitting;
       hasRows = true;
-      html = `${again.html}${group.open}${rows.map((row) => row.html).join('')}${group.close}`;
-      height += fixed + sum(rows) + group.tail;
+      height += fixed + sum(rows.slice(0, fitting)) + group.tail;
     } else {
       if (!isForced && !leadFits(block.groups, place.group, room - height - gap)) return full(false);
-      html = rows.map((row) => row.html).join('');
-      height += gap + sum(rows);
+      height += gap + sum(group.rows.slice(place.row));
     }
+    const piece = { heading, group, from: place.row, to };
     const open = parts.at(-1);
-    if (begins || open === undefined) parts.push({ name: block.name, html });
-    else open.html += html;
-    if (place.row + rows.length < group.rows.length) {
-      place = { ...place, row: place.row + rows.length };
+    if (begins || open === undefined) {
+      const pieces = [piece];
+      parts.push({ name: block.name, pieces, html: () => pieces.map(htmlOf).join('') });
+    } else open.pieces.push(piece);
+    if (to < group.rows.length) {
+      place = { ...place, row: to };
       return full(true);
     }
     place = after(flow, place);

@@ -66,7 +66,7 @@ export function sheetViews(panels: readonly Panel[], of: SheetsOf): SheetView[] 
         bands: bands.map(({ columns }) => ({
           columns: columns.map(({ width, parts, drawing }) => ({
             width,
-            parts: [...parts],
+            parts: parts.map(({ name, html }) => ({ name, html: html() })),
             drawing: drawing === undefined ? '' : (of.drawings[drawing]?.svg ?? ''),
           })),
         })),

@@ -1,8 +1,9 @@
+import { FIELD_NAMES } from '../../model/fields.js';
 import type { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { MessageKind } from '../../model/message.js';
 import type { PlannedSettled } from '../../model/plan.js';
 import { say } from '../reasons/say.js';
-import type { Assumption, Decides } from './assumption-kit.js';
+import { NOT_KNOWN, type Assumption, type Decides } from './assumption-kit.js';
 
 /** A fact that nobody states and what it was taken for; `value`: as a cell has it, or a code of what isn't known. */
 interface Taken {
@@ -123,7 +124,8 @@ const CONTROL = {
 
 function assumptionOf({ field, value, tags, ofControl }: Taken): Assumption | 'office' {
   if (OF_OFFICE.has(field)) return 'office';
-  if (ofControl) return { ...CONTROL, tags, at: [] };
+  const fact = factOf(field, value);
+  if (ofControl) return { ...CONTROL, tags, at: [], ...fact };
   const words = WORDS[field];
   if (!words) return 'office';
   const [decides, says] = words;
@@ -134,12 +136,19 @@ function assumptionOf({ field, value, tags, ofControl }: Taken): Assumption | 'o
     ...(underIec !== undefined && { underIec }),
     tags,
     at: [],
+    ...fact,
   };
+}
+
+/** What a default stood in for, as a fact of the list. */
+function factOf(name: string, value: string): Pick<Assumption, 'fact'> {
+  const field = FIELD_NAMES.find((one) => one === name);
+  return field === undefined ? {} : { fact: { field, value } };
 }
 
 /** Values of defaults that are no words of a cell. */
 const VALUES: Readonly<Record<string, string>> = {
-  'default-value/not-known': 'not known',
+  'default-value/not-known': NOT_KNOWN,
   'default-value/by-category': 'by category',
   'default-value/no-backfeed': '0 A',
 };

@@ -8,7 +8,7 @@ import { isNec } from '../../model/editions.js';
 import { levelVolts, quantity } from '../figures.js';
 import { paperLead } from '../lengths.js';
 import { say } from '../reasons/say.js';
-import { assumed, ofOffice } from './assumption-kit.js';
+import { assumed, NOT_KNOWN, ofOffice } from './assumption-kit.js';
 
 const tagOf = ({ tag }: { readonly tag: string }): readonly string[] => [tag];
 const atOne = ({ at }: { readonly at: PortsAt }): readonly PortsAt[] => [at];
@@ -78,6 +78,7 @@ export const PART_ASSUMPTIONS = [
     decides: 'a voltage',
     says: ({ factor }) =>
       `Lowest temperature not known: ${quantity(factor)} × Voc at standard test conditions`,
+    fact: () => ({ field: 'lowest_temp', value: NOT_KNOWN }),
   }),
   assumed(RATE_MESSAGES.liftedByInverter, {
     decides: 'a voltage',
@@ -97,12 +98,14 @@ export const PART_ASSUMPTIONS = [
     decides: 'a current that is not known',
     says: ({ holds }) => `Fault current not known: the part ${holdsText(holds)}`,
     at: atOne,
+    fact: () => ({ field: 'fault_current', value: NOT_KNOWN }),
   }),
   assumed(CHOOSE_MESSAGES.backfeedUnknown, {
     decides: 'a current that is not known',
     says: 'Current that converters send back into their DC inputs not known, not counted',
     tags: ({ converter }) => [converter],
     at: ({ at }) => at,
+    fact: () => ({ field: 'backfeed_a', value: NOT_KNOWN }),
   }),
   assumed(CHOOSE_MESSAGES.existingUnknown, {
     decides: 'whether it protects',

@@ -119,6 +119,7 @@ export const SITE_ASSUMPTIONS = [
     decides: 'whether a clause asks',
     says: ({ basis }) =>
       isNec(basis) ? `Code in force: NEC ${basis.slice('nec-'.length)}` : 'Standards in force: IEC 60364',
+    fact: ({ basis }) => ({ field: 'basis', value: basis }),
   }),
   assumed(PLACE_MESSAGES.riskUnknown, {
     decides: 'whether a clause asks',
@@ -139,12 +140,14 @@ export const SITE_ASSUMPTIONS = [
     decides: 'whether it protects',
     says: 'One DC input; each further input that is fed needs a protector',
     tags: tagOf,
+    fact: () => ({ field: 'dc_inputs', value: '1' }),
   }),
   assumed(SITE_MESSAGES.dcInputsNamed, {
     decides: 'whether it protects',
     says: ({ inputs }) =>
       `${String(inputs)} DC input${inputs === 1 ? '' : 's'}; each further input that is fed needs a protector`,
     tags: tagOf,
+    fact: ({ inputs }) => ({ field: 'dc_inputs', value: String(inputs) }),
   }),
   assumed(SITE_MESSAGES.inputsByOrder, {
     decides: 'a voltage',
@@ -176,12 +179,14 @@ export const SITE_ASSUMPTIONS = [
     decides: 'a voltage',
     says: 'Separately derived system behind the transformer',
     tags: tagOf,
+    fact: () => ({ field: 'isolated', value: 'yes' }),
   }),
   assumed(NETWORK_MESSAGES.transformerGrounding, {
     decides: 'a voltage',
     says: ({ grounding }) => `System behind the transformer ${GROUNDINGS[grounding]}`,
     underIec: ({ grounding }) => `System behind the transformer ${EARTHINGS[grounding]}`,
     tags: tagOf,
+    fact: ({ grounding }) => ({ field: 'system_grounding', value: grounding }),
   }),
   assumed(NETWORK_MESSAGES.whichLines, {
     decides: 'a voltage',
