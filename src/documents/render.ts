@@ -54,6 +54,7 @@ export async function renderDocuments(plan: Plan, context: DocumentContext): Pro
   const documents: RenderedDocument[] = [];
   const leftOut = documentsLeftOut(plan);
   for (const kind of DOCUMENT_KINDS.filter((one) => !leftOut.includes(one))) {
+    if (kind === 'permit-sheet' && context.permitStays === true) continue;
     if (kind === 'permit-sheet' && context.separate === true)
       documents.push(...(await separatePermitSheets(given)));
     else documents.push(await RENDERERS[kind](given));

@@ -145,6 +145,9 @@ export function closeoutPackView(
     appendix,
     hasPhotos,
     photos,
-    notPrinted: { heading: own.photos.notPrinted, names: [...notPrinted] },
+    notPrinted: {
+      heading: own.photos.notPrinted,
+      names: notPrinted.map(({ name, why }) => `${name} (${own.photos.because[why]})`),
+    },
   };
 }

@@ -135,14 +135,15 @@ function dueOf(record: SiteRecord): BuiltDue[] {
 
 /**
  * What documents show of a record.
- * @param plan of the job, which the record belongs to
+ * @param plan of the job
+ * @param fits false: the record belongs to another plan, and is open whatever it says
  */
-export function asBuilt(plan: Plan, record: SiteRecord): AsBuilt {
+export function asBuilt(plan: Plan, record: SiteRecord, fits: boolean): AsBuilt {
   const looks = record.readings.flatMap(looksOf);
   return {
-    made: MADE[record.state],
+    made: fits ? MADE[record.state] : 'open',
     deviations: record.deviations.length,
-    open: openOf(record),
+    open: [...(fits ? [] : [{ tag: '', severity: 'conflict', what: 'plan' } as const]), ...openOf(record)],
     changes: builtChanges(plan, record),
     housings: new Map(
       record.housings.flatMap((one) => {

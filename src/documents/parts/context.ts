@@ -2,6 +2,7 @@ import type { Appendix } from '../../model/appendices.js';
 import type { Plan } from '../../model/plan.js';
 import type { SiteRecord } from '../../model/record.js';
 import type { FontKit, Measure } from '../../model/print.js';
+import type { Unprinted } from '../../words/languages/as-built-words.js';
 import type { Settings } from '../../model/settings.js';
 
 export const DOCUMENT_KINDS = ['closeout-pack', 'permit-sheet', 'owner-sheet', 'labels'] as const;
@@ -38,7 +39,7 @@ export interface RecordPhoto {
 /** The photos of a record, and the names of those that can't be printed. */
 export interface RecordPhotos {
   readonly printed: readonly RecordPhoto[];
-  readonly notPrinted: readonly string[];
+  readonly notPrinted: readonly { readonly name: string; readonly why: Unprinted }[];
 }
 
 /** The data sheet of a part, which is appended to the appendix of the permit sheets. */
@@ -73,6 +74,10 @@ export interface DocumentContext {
   /** What came back from the work; undefined: nothing yet. */
   readonly record?: SiteRecord;
   readonly recordPhotos?: RecordPhotos;
+  /** False: it belongs to another plan than this. */
+  readonly recordFits?: boolean;
+  /** True: the permit sheets stay as they were submitted, and aren't made anew. */
+  readonly permitStays?: boolean;
   /** The plan of the last pack in the same folder: the cover says what changed. */
   readonly previous?: Plan;
 }

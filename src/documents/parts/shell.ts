@@ -44,7 +44,9 @@ export async function prepared(plan: Plan, context: DocumentContext): Promise<Pr
   const own = { ...visible, address: linesOf(plan.address, covers) };
   return {
     plan: own,
-    ...(record === undefined ? {} : { built: asBuilt(own, visibleData(record, covers)) }),
+    ...(record === undefined
+      ? {}
+      : { built: asBuilt(own, visibleData(record, covers), context.recordFits !== false) }),
     context: {
       ...context,
       settings: visibleData(settings, covers),

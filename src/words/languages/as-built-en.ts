@@ -81,6 +81,7 @@ export const AS_BUILT_EN: AsBuiltWords = {
       date: 'date',
       name: 'name',
       fact: 'assumption to verify',
+      plan: 'the plan changed after the work: ask the office',
       other: 'other: ask the office',
     },
     job: 'whole job',
@@ -109,5 +110,11 @@ export const AS_BUILT_EN: AsBuiltWords = {
   photos: {
     caption: (tag, file) => `${tag}, as built: ${file}`,
     notPrinted: 'Photos of the record that are not printed here',
+    because: {
+      missing: 'not found',
+      'too-much': 'too large together',
+      another: 'not the file that was recorded',
+      'no-picture': 'not a photo that can be printed',
+    },
   },
 };

@@ -81,6 +81,7 @@ export const AS_BUILT_ES: AsBuiltWords = {
       date: 'fecha',
       name: 'nombre',
       fact: 'supuesto por comprobar',
+      plan: 'el plan cambió tras la obra: pregunte a la oficina',
       other: 'otro: pregunte a la oficina',
     },
     job: 'todo el trabajo',
@@ -109,5 +110,11 @@ export const AS_BUILT_ES: AsBuiltWords = {
   photos: {
     caption: (tag, file) => `${tag}, según obra: ${file}`,
     notPrinted: 'Fotos del registro que no se imprimen aquí',
+    because: {
+      missing: 'no encontrada',
+      'too-much': 'juntas pesan demasiado',
+      another: 'no es el archivo registrado',
+      'no-picture': 'no es una foto que se pueda imprimir',
+    },
   },
 };

@@ -30,9 +30,14 @@ export const LACKED = [
   'date',
   'name',
   'fact',
+  'plan',
   'other',
 ] as const;
 export type Lacked = (typeof LACKED)[number];
+
+/** Why a photo of the record isn't printed. */
+export const UNPRINTED = ['missing', 'too-much', 'another', 'no-picture'] as const;
+export type Unprinted = (typeof UNPRINTED)[number];
 
 /** How a light or flag can be seen. */
 export const SEEN_LOOKS = ['lit', 'dark', 'flickers', 'good', 'used'] as const;
@@ -106,5 +111,6 @@ export interface AsBuiltWords {
   readonly photos: {
     readonly caption: (tag: string, file: string) => string;
     readonly notPrinted: string;
+    readonly because: { readonly [U in Unprinted]: string };
   };
 }
