@@ -192,7 +192,12 @@ export const protectorSchema = z.object({
        * `amps`, or a supply of class 2, else a device of at most `amps` (a control circuit); null: nothing.
        */
       leadsRestOn: z
-        .object({ on: z.enum(['device', 'instructions', 'supply']), amps: figure })
+        .object({
+          on: z.enum(['device', 'instructions', 'supply']),
+          amps: figure,
+          /** True where leads of the planned gauge bear `amps` without the part's instructions. Plans of before didn't say. */
+          plannedBear: z.boolean().default(false),
+        })
         .nullable()
         .default(null),
       /** V; what the reach was held against, of what a service or panel feeds; null: not known. Plans of before had none. */
@@ -213,6 +218,8 @@ export const protectorSchema = z.object({
       enclosure: z.string(),
       listing: z.string(),
       listingFile: z.string(),
+      /** Systems for which it is listed beside solidly grounded ones. Plans of before didn't say. */
+      listedFor: z.array(z.string()).default([]),
       indicator: z.string().nullable(),
       indicatorColor: z.string(),
       indicatorMinVoltage: figure,

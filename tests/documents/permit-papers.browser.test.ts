@@ -225,6 +225,8 @@ describe('the appendix', () => {
     await pack('tabloid', out, []);
     expect(() => readFileSync(join(out, 'SIZE-6', 'permit-appendix.pdf'))).toThrow(/ENOENT/);
     const { pages } = await readPrinted(readFileSync(join(out, 'SIZE-6', 'permit-sheet.pdf')));
-    expect(pages.map((page) => page.text).join(' ')).toContain('Data sheets of the parts: to follow');
+    expect(pages.map((page) => page.text).join(' ')).toContain(
+      'Data sheets of the parts: none appended to these sheets; to follow',
+    );
   });
 });

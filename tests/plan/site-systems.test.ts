@@ -264,6 +264,10 @@ describe('a part has the grounding and the conductors of the whole', () => {
     expect(items(plan, 'site/which-two-lines')).toHaveLength(
       whole.includes('high-leg') && part === '240' ? 1 : 0,
     );
+    // Two of three lines, of which one is grounded: which of them goes without a device hangs on it.
+    expect(items(plan, 'site/corner-line').map((i) => [i.severity, i.equipment])).toEqual(
+      grounding === 'corner' ? [['confirm', 'L']] : [],
+    );
   });
 
   it('347 V behind an impedance-grounded 600Y/347: 600 V x 1.15, which no part of the stock bears', () => {

@@ -1,12 +1,14 @@
 import { z } from 'zod';
+import { isNec } from '../../model/editions.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
 import type { Plan } from '../../model/plan.js';
 import { crewNoteWords } from '../../words/crew-notes.js';
 import type { AsBuiltWords } from '../../words/languages/as-built-words.js';
 import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
-import type { AsBuilt, BuiltDue } from '../parts/as-built.js';
+import type { AsBuilt, BuiltDue, BuiltVolts } from '../parts/as-built.js';
 import { changeRows } from '../parts/change-rows.js';
 import { crewTags } from './crew-tags.js';
+import { crewWire } from './crew-wire.js';
 
 /** What came back from the work, deviations first. */
 export const AsBuiltSchema = z.object({
@@ -109,12 +111,15 @@ export function asBuiltView(
     const named = tags.filter((tag) => tag !== '');
     return named.length === 0 ? own.open.job : crewTags(named, words);
   };
+  const ground = words.record.ground[isNec(plan.basis) ? 'nec' : 'iec'];
+  const at = ({ wire, to }: Pick<BuiltVolts, 'wire' | 'to'>): string =>
+    `${crewWire(wire, words)}/${to === null ? ground : crewWire(to, words)}`;
   return {
     changed: {
       heading: changed.heading,
       none: changed.none,
       columns: { ...changed.columns },
-      rows: changeRows(plan, built.changes, own).map((row) => ({ ...row, tags: tagsText(row.tags) })),
+      rows: changeRows(plan, built.changes, own, at).map((row) => ({ ...row, tags: tagsText(row.tags) })),
     },
     open: openView(built, own.open, tagsText),
     due: {

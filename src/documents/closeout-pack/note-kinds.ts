@@ -10,8 +10,9 @@ export type Picture = readonly [PlannedProtector, ...PlannedProtector[]];
 /** Places whose pictures are alike: they share a wiring note, with a row for each tag. */
 export type NoteKind = readonly [Picture, ...Picture[]];
 
-/** Rows of tags that stand beside a picture, and on a page without one. */
-const BESIDE = 4;
+/** Rows of tags that stand beside a picture. */
+export const BESIDE = 4;
+/** Rows of tags on a page without a picture. */
 const ALONE = 8;
 /** Rows of channels that a picture holds. */
 const CHANNELS = 6;

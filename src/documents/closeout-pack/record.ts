@@ -50,6 +50,7 @@ export const RecordSchema = z.object({
 export type RecordView = z.infer<typeof RecordSchema>;
 
 export const SignOffSchema = z.object({
+  says: z.string().describe('What is signed for'),
   columns: z.array(z.string()),
   rows: z.array(
     z.object({
@@ -188,6 +189,7 @@ export function signOffView(
     return { who: installer, name: called, licence: paper, date: days.join(', ') };
   });
   return {
+    says: signOff.says,
     columns: [signOff.heading, name, licence, signature, date],
     rows: [
       ...(installers.length === 0 ? [{ who: installer, ...none }] : installers),

@@ -1,6 +1,7 @@
 import type { PlainLook } from '../../words/languages/owner-strings.js';
 import { wrapped } from '../parts/wrapped.js';
 import { conductorStripe, STRIPE } from './conductor-colour.js';
+import { circlePath } from './arcs.js';
 import { flagSymbol, lightSymbol } from './lights.js';
 import { drawing, element, rect, textAt } from './svg.js';
 
@@ -146,7 +147,7 @@ function rowSvg(row: Row, { isFlag }: DrawnHousing, lightColour: string): string
     conductorStripe(X.tap - STRIPE / 2, y - 14, STRIPE, 28, channel.colour),
     conductorStripe(X.tap, y - STRIPE / 2, X.housing - X.tap, STRIPE, channel.colour),
     element('path', {
-      d: `M${X.tap - 3} ${y}a3 3 0 1 0 6 0a3 3 0 1 0 -6 0M${X.housing - 4} ${y}a4 4 0 1 0 8 0a4 4 0 1 0 -8 0`,
+      d: circlePath(X.tap, y, 3) + circlePath(X.housing, y, 4),
       fill: '#fff',
       stroke: '#000',
     }),

@@ -169,7 +169,7 @@ export function labelsOf(source: LabelSource): Unsized[] {
         { what: label.part, value: protector.part ?? protector.existing ?? '' },
         { what: label.serial, value: serials(housing) || protector.serial },
         { what: label.fitted, value: housing?.fittedOn ?? '' },
-        ...(hasDevice ? [{ what: label.breaker, value: '' }] : []),
+        ...(hasDevice ? [{ what: label.breaker, value: housing?.position ?? '' }] : []),
         { what: label.nextCheck, value: housing?.nextCheck ?? '' },
       ],
       call: phone === '' ? `${label.call}: ${'_'.repeat(24)}` : `${label.call} ${phone}`,

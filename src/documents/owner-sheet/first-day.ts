@@ -1,6 +1,7 @@
 import { filled } from '../../words/languages.js';
 import type { OwnerStrings } from '../../words/languages/owner-strings.js';
 import type { AsBuilt } from '../parts/as-built.js';
+import type { Runs } from '../parts/contents/runs.js';
 
 /** A sentence of the lights that were seen otherwise than they are drawn; none where all look as they should. */
 export function seenElse(tag: string, built: AsBuilt | undefined, strings: OwnerStrings): string[] {
@@ -38,4 +39,11 @@ export function workTold(built: AsBuilt | undefined, strings: OwnerStrings): Tol
       strings.made[built.made === 'deviating' ? 'built' : built.made],
     ],
   };
+}
+
+/** A sentence in which no line's end parts a date. */
+export function datesWhole(text: string): Runs {
+  return text
+    .split(/(\d{4}-\d{2}-\d{2}[.,]?)/)
+    .flatMap((piece, index) => (piece === '' ? [] : [{ text: piece, whole: index % 2 === 1 }]));
 }

@@ -7,7 +7,8 @@ import type { AsBuilt } from '../parts/as-built.js';
 import type { DocumentContext } from '../parts/context.js';
 import type { Needs } from './looks.js';
 import { OwnerBoxSchema, ownerBoxes } from './boxes.js';
-import { workTold } from './first-day.js';
+import { RunsSchema } from '../parts/contents/runs.js';
+import { datesWhole, workTold } from './first-day.js';
 
 export const OwnerSheetSchema = z.object({
   language: z.string().describe('BCP 47 tag'),
@@ -47,8 +48,7 @@ export const OwnerSheetSchema = z.object({
   fitted: z
     .string()
     .describe('Before a blank for the day on which they were fitted; empty where it is known'),
-  work: z
-    .array(z.string())
+  work: z.array(RunsSchema)
     .describe('When they were fitted, and whether the sheet shows the plan or the work'),
 });
 export type OwnerSheetView = z.infer<typeof OwnerSheetSchema>;
@@ -135,6 +135,6 @@ export function ownerSheetView(
     deference: strings.deference,
     job: [`${strings.job} ${plan.job}`, plan.jobName].filter((text) => text !== '').join(', '),
     fitted: none ? '' : work.blank,
-    work: none ? [] : [...work.sentences],
+    work: none ? [] : work.sentences.map(datesWhole),
   };
 }

@@ -1,13 +1,13 @@
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import type { SiteRecord } from '../../model/record.js';
-import { CONDUCTORS, STATES, type SystemState } from '../../model/words.js';
+import { STATES, type SystemState } from '../../model/words.js';
 import { SEEN_LOOKS, type Lacked, type SeenLook } from '../../words/languages/as-built-words.js';
 import type { AsBuilt, BuiltDue, BuiltHousing, BuiltLook, BuiltVolts, Made, Outcome } from './as-built.js';
 import { builtChanges } from './built-changes.js';
+import { probesOf } from './built-readings.js';
 import { builtPlan } from './built-plan.js';
 
 type Reading = SiteRecord['readings'][number];
-type Point = BuiltVolts['wire'];
 
 const MADE: { readonly [S in SiteRecord['state']]: Made } = {
   planned: 'planned',
@@ -58,6 +58,7 @@ function housingOf(record: SiteRecord, one: SiteRecord['housings'][number]): Bui
     lead: entry.leadLength,
     gauge: entry.leadGauge,
     device: deviceText(entry.device),
+    position: entry.device.position,
     torque: entry.torque,
     instrument: entry.instrument,
     groundPoint: entry.groundPoint,
@@ -71,13 +72,6 @@ function housingOf(record: SiteRecord, one: SiteRecord['housings'][number]): Bui
   };
 }
 
-/** `L1`, `ac-in L1`; undefined: no conductor. */
-function pointOf(text: string): Point | undefined {
-  const [, port, word] = /^(?:(\S+) )?(\S+)$/.exec(text) ?? [];
-  const name = CONDUCTORS.find((one) => one === word);
-  return name === undefined ? undefined : { port: port ?? null, name };
-}
-
 /** Housings that share what is read to ground or pole to pole: those at the same ports. */
 function sharing(plan: Plan, tag: string): string[] {
   const portsOf = (one: PlannedProtector): string => JSON.stringify(one.ports);
@@ -86,12 +80,12 @@ function sharing(plan: Plan, tag: string): string[] {
   return plan.protectors.filter((one) => portsOf(one) === portsOf(own)).map((one) => one.tag);
 }
 
-function voltsOf(plan: Plan, { tag, kind, from, to, found }: Reading): BuiltVolts[] {
+function voltsOf(plan: Plan, reading: Reading): BuiltVolts[] {
+  const { tag, kind, found } = reading;
   const volts = found === '' ? NaN : Number(found);
-  const wire = pointOf(from);
-  const other = to === 'ground' ? null : pointOf(to);
-  if (kind !== 'volts' || Number.isNaN(volts) || wire === undefined || other === undefined) return [];
-  return sharing(plan, tag).map((one) => ({ tag: one, wire, to: other, volts }));
+  const probes = probesOf(reading);
+  if (kind !== 'volts' || Number.isNaN(volts) || probes === null) return [];
+  return sharing(plan, tag).map((one) => ({ tag: one, ...probes, volts }));
 }
 
 const stateOf = (text: string): SystemState | undefined => STATES.find((one) => one === text);

@@ -26,8 +26,10 @@ export interface Change {
   /** `` of the whole job. */
   readonly tag: string;
   readonly what: Changed;
-  /** Which reading or assumption, as the plan names it; `` where `what` says it. */
+  /** Which light by its channel, which assumption by its number; `` where `what` says it. */
   readonly of: string;
+  /** Of volts: between what they were found; null: of something else. */
+  readonly at: Pick<BuiltVolts, 'wire' | 'to'> | null;
   readonly planned: BuiltValue;
   readonly found: BuiltValue;
   /** What it was held against, of a rating or level. */
@@ -52,6 +54,8 @@ export interface BuiltHousing {
   /** `` not recorded; so the texts below. */
   readonly gauge: string;
   readonly device: string;
+  /** Of the overcurrent device in its panel. */
+  readonly position: string;
   readonly torque: string;
   readonly instrument: string;
   readonly groundPoint: string;

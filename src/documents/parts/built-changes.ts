@@ -2,6 +2,7 @@ import type { Plan, PlannedProtector } from '../../model/plan.js';
 import type { SiteRecord } from '../../model/record.js';
 import type { Changed } from '../../words/languages/as-built-words.js';
 import { SEEN_LOOKS } from '../../words/languages/as-built-words.js';
+import { probesOf } from './built-readings.js';
 import type { BuiltValue, Change, Outcome } from './as-built.js';
 
 type Housing = SiteRecord['housings'][number];
@@ -15,6 +16,7 @@ const text = (of: string): BuiltValue => (of === '' ? NOTHING : { is: 'text', te
 const change = (what: Changed, planned: BuiltValue, found: BuiltValue, more: Partial<Found> = {}): Found => ({
   what,
   of: '',
+  at: null,
   planned,
   found,
   against: NOTHING,
@@ -108,31 +110,40 @@ function entryChanges(was: PlannedProtector, entry: Entry, fails: Failing): Foun
   ];
 }
 
-/** Which reading it is: `L1 to ground`, `1`. */
-function readingOf({ kind, channel, from, to }: Reading): string {
-  return kind === 'volts' ? `${from}–${to}` : String(channel ?? '');
-}
-
 function readingChange(reading: Reading): Found[] {
-  const { kind, found, low, high, expected } = reading;
+  const { kind, channel, found, low, high, expected } = reading;
   if (found === '') return [];
-  const of = readingOf(reading);
   if (kind !== 'volts') {
     const may = expected.split('; ');
     const look = SEEN_LOOKS.find((one) => one === found);
     if (look === undefined || may.includes(look) || may.includes('either')) return [];
     const [first] = may.flatMap((word) => SEEN_LOOKS.find((one) => one === word) ?? []);
     const planned: BuiltValue = first === undefined ? text(expected) : { is: 'look', look: first };
-    return [change('light', planned, { is: 'look', look }, { of, result: 'fails' })];
+    return [
+      change(
+        'light',
+        planned,
+        { is: 'look', look },
+        {
+          of: String(channel ?? ''),
+          result: 'fails',
+        },
+      ),
+    ];
   }
   const volts = Number(found);
   const isOut = (high !== null && Math.abs(volts) > high) || (low !== null && Math.abs(volts) < low);
   if (!isOut) return [];
-  return [change('volts', { is: 'band', low, high }, { is: 'volts', value: volts }, { of, result: 'fails' })];
+  const at = probesOf(reading);
+  const planned: BuiltValue = { is: 'band', low, high };
+  return [change('volts', planned, { is: 'volts', value: volts }, { at, result: 'fails' })];
 }
 
 /** Which checks that somebody can accept are of which change. */
-const CHECKS: { readonly [C in Changed]?: readonly string[] } = {};
+const CHECKS: { readonly [C in Changed]?: readonly string[] } = {
+  faultCurrent: ['fault_current'],
+  light: ['light', 'flag'],
+};
 
 /**
  * What is otherwise than planned, by housing, then what was assumed and found otherwise.
@@ -168,10 +179,10 @@ export function builtChanges(plan: Plan, record: SiteRecord): Change[] {
     ];
     return found.map((one) => ({ tag, ...one, accepted: acceptedOf(tag, one.what) }));
   });
-  const ofFacts = record.facts.flatMap(({ tag, fact, assumed, found }): Change[] =>
+  const ofFacts = record.facts.flatMap(({ assumption, tag, assumed, found }): Change[] =>
     found === '' || found === assumed
       ? []
-      : [{ tag, ...change('fact', text(assumed), text(found), { of: fact }), accepted: null }],
+      : [{ tag, ...change('fact', text(assumed), text(found), { of: assumption }), accepted: null }],
   );
   return [...ofHousings, ...ofFacts];
 }

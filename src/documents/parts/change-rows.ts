@@ -60,11 +60,13 @@ function acceptedText({ accepted, result }: Change, { changed }: AsBuiltWords): 
 /**
  * What is otherwise than planned, in a language, each kind of change once.
  * @param plan whose lengths' unit counts
+ * @param atText names between what volts were found
  */
 export function changeRows(
   plan: Pick<Plan, 'site' | 'basis'>,
   changes: readonly Change[],
   words: AsBuiltWords,
+  atText: (at: NonNullable<Change['at']>) => string = () => '',
 ): ChangeRow[] {
   const unit = lengthUnitOf(plan);
   const { changed } = words;
@@ -74,7 +76,9 @@ export function changeRows(
     const held = change.result === 'none' ? '' : changed[change.result];
     const against = text(change.against);
     const row = {
-      what: [changed.what[change.what], change.of].filter((one) => one !== '').join(', '),
+      what: [changed.what[change.what], change.of, change.at === null ? '' : atText(change.at)]
+        .filter((one) => one !== '')
+        .join(' '),
       planned: text(change.planned),
       found: text(change.found),
       result: [against, held].filter((one) => one !== '').join(': '),

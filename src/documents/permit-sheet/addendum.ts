@@ -71,18 +71,21 @@ export async function permitAddendum(
   const page = permitPage(plan, context.settings);
   const room = roomOf(page);
   const permit = await laidOut(given);
-  const view = addendumView(
-    plan,
-    built,
-    permit.sheets.map(({ number }) => number),
+  const view = checkedView(
+    'permit-sheet',
+    AddendumSchema,
+    addendumView(
+      plan,
+      built,
+      permit.sheets.map(({ number }) => number),
+    ),
   );
   const style = sheetStyle(given, page);
-  const block = {
-    name: 'addendum',
-    template: 'permit-sheet/addendum',
-    view: checkedView('permit-sheet', AddendumSchema, view),
-  };
-  const [wide = []] = await measuring(given, style)([{ width: room.width, blocks: [block] }]);
+  const blocks = [
+    { name: 'addendum', template: 'permit-sheet/addendum', view },
+    { name: 'notes', template: 'permit-sheet/notes', view: view.notes },
+  ];
+  const [wide = []] = await measuring(given, style)([{ width: room.width, blocks }]);
   const { prefix, first } = context.settings.permitSheets;
   const sheets = sheetViews(onPanels(wide, room), {
     panels: page.panels,

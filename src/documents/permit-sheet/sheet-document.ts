@@ -1,4 +1,5 @@
 import type { RenderedDocument } from '../../model/print.js';
+import { wordRuns } from '../parts/contents/runs.js';
 import type { Prepared } from '../parts/shell.js';
 import { checkedView, metadataOf, styleOf } from '../parts/shell.js';
 import type { Panel } from './panels.js';
@@ -56,12 +57,14 @@ export function sheetViews(panels: readonly Panel[], of: SheetsOf): SheetView[] 
   const count = Math.max(1, Math.ceil(panels.length / of.panels));
   return Array.from({ length: count }, (_, index): SheetView => {
     const own = panels.slice(index * of.panels, (index + 1) * of.panels);
+    const title = of.titleOf(own);
     return {
       number: `${of.prefix}${String(of.first + index)}`,
       index: index + 1,
       of: count,
       first: index === 0,
-      title: of.titleOf(own),
+      title,
+      titlePieces: wordRuns(title),
       panels: own.map(({ bands }) => ({
         bands: bands.map(({ columns }) => ({
           columns: columns.map(({ width, parts, drawing }) => ({

@@ -2,7 +2,7 @@ import { leadVoltage, leadVoltageByLength } from '../../electrical/leads.js';
 import type { Catalogue, Part } from '../../model/catalogue.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import { isNec } from '../../model/editions.js';
-import { kiloamperes, volts } from '../../model/quantity.js';
+import { kiloamperes, metres, volts } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import { CLAMPING_RULE } from '../../rules/rulebook.js';
 import { about } from '../../model/message.js';
@@ -11,6 +11,7 @@ import { calculation, type Calculated } from '../context/calculation.js';
 import { assess, choosePart, type Candidate, type Specification, type Rejection } from './choose.js';
 import { asksFor, isClassOneAsked, specificationOf } from './requirements.js';
 import { suppliesOf } from './indicate.js';
+import { leadLimit } from './lead-limit.js';
 import { longLead } from './long-lead.js';
 import { reachWith } from './reach.js';
 import { whereIs } from './where.js';
@@ -162,14 +163,28 @@ function sayOf(
       notes.push(about(CHOOSE_MESSAGES.neutralPath, p, tag, ''));
       continue;
     }
-    const isAboveAll = says.code === 'level/near-withstand' && says.values.share === null;
-    const kind = isAboveAll ? CHOOSE_MESSAGES.mayNotProtect : CHOOSE_MESSAGES.shortfall;
-    notes.push(about(kind, p, tag, 'impulse_withstand'));
+    if (says.code === 'level/near-withstand' && says.values.share === null) {
+      const { basis } = job.site;
+      const leads = plannedLeads(
+        part,
+        placement.subject.facts.lead_length?.value,
+        basis.value,
+        job.settings,
+        leadsToPlan(candidate.leads),
+      );
+      const limit = leadLimit(part, requirement.withstand?.value, leads, job.settings.thresholds.longLead);
+      const more = { longest: limit > 0 ? metres(limit) : null, basis: basis.value };
+      notes.push(about(CHOOSE_MESSAGES.mayNotProtect, { ...p, ...more }, tag, 'impulse_withstand'));
+      continue;
+    }
+    notes.push(about(CHOOSE_MESSAGES.shortfall, p, tag, 'impulse_withstand'));
   }
   const long = longLead(job, { placement, requirement, leads: candidate.leads }, part);
   if (long) notes.push(long);
   if (!isNec(job.site.basis.value) && part.iecClass === null) {
-    notes.push(about(CHOOSE_MESSAGES.listedToUlOnly, { at, part: part.part }, tag, ''));
+    // 534.4.10 goes by the class: where none is stated the leads are those of the class that the place asks for.
+    const leads = wirings.some((w) => w.facts.classOneAsked) ? 'I' : 'II';
+    notes.push(about(CHOOSE_MESSAGES.listedToUlOnly, { at, part: part.part, leads }, tag, ''));
   }
   if (part.indicator === 'flag' && (part.goodFlag === '' || part.usedFlag === '')) {
     notes.push(about(CHOOSE_MESSAGES.flagNotTold, { at, part: part.part }, tag, ''));

@@ -179,6 +179,7 @@ function detailsOf(part: Part): NonNullable<PlannedProtector['partDetails']> {
     enclosure: part.enclosure,
     listing: part.listing,
     listingFile: part.listingFile,
+    listedFor: [...part.listedFor],
     indicator: part.indicator,
     indicatorColor: part.indicatorColor,
     indicatorMinVoltage: part.indicatorMinVoltage,

@@ -9,12 +9,13 @@ import { amperes } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import { subject, type Step } from '../../model/step.js';
 import { deviceAheadOf } from '../../rules/lead-ampacity.js';
-import { overcurrentWay } from '../../rules/lead-duty.js';
+import { leadDuty, overcurrentWay } from '../../rules/lead-duty.js';
 import { smallestLeads } from '../../rules/lead-size.js';
 import { LEAD_SIZE_RULE } from '../../rules/rulebook.js';
-import { isDeviceUnknown, type LeadFloor, type MetalLeads } from '../../rules/smallest-lead.js';
+import { isDeviceUnknown, leadsToPlan, type LeadFloor, type MetalLeads } from '../../rules/smallest-lead.js';
 import { calculation, type Calculated } from '../context/calculation.js';
 import type { Selected } from '../choose/select.js';
+import { leadAreaOf } from '../choose/planned-lead.js';
 import { memo } from '../context/memo.js';
 
 /** Those that the terminals take; where they take none, what would be asked of them. */
@@ -45,16 +46,23 @@ export function leadsRestOn(
   const printed = told(leads);
   if (!part || !isNec(basis) || printed.length === 0) return null;
   const places = overcurrent.map(({ place }) => place);
-  if (isDeviceUnknown({ basis, places, part })) return { on: 'device', amps: null };
+  if (isDeviceUnknown({ basis, places, part })) return { on: 'device', amps: null, plannedBear: false };
   const spared: number[] = [];
   for (const one of printed) if (one.spared !== undefined) spared.push(one.spared);
-  if (spared.length > 0) return { on: 'instructions', amps: hundredths(Math.max(...spared)) };
+  if (spared.length > 0) {
+    const amps = Math.max(...spared);
+    const smallest = leadsToPlan(leads);
+    const bears = deviceAheadOf(leadAreaOf(part, smallest), smallest?.metal ?? 'copper');
+    const isOfDevices = places.every((place) => leadDuty(place, part).of === 'device');
+    const plannedBear = isOfDevices && bears !== undefined && amps <= bears;
+    return { on: 'instructions', amps: hundredths(amps), plannedBear };
+  }
   if (part.leadByInstructions === true || places.every((p) => overcurrentWay(p, part) !== 'control'))
     return null;
   const most = printed.flatMap(
     ({ metal, line, ground }) => deviceAheadOf(Math.min(line.area, ground.area), metal) ?? [],
   );
-  return { on: 'supply', amps: most.length === 0 ? null : Math.min(...most) };
+  return { on: 'supply', amps: most.length === 0 ? null : Math.min(...most), plannedBear: false };
 }
 
 const calculations = memo<readonly Calculated[]>();

@@ -86,7 +86,10 @@ const WORDS: Readonly<Record<string, Words>> = {
       'not known': 'DC circuits: which pole is grounded not known',
     },
   ],
-  n_pe_link: ['the rest', { yes: 'Neutral bonded to ground', no: 'Neutral not bonded to ground' }],
+  n_pe_link: [
+    'the rest',
+    { yes: 'Neutral bonded to ground', no: 'Neutral not bonded to ground at this place itself' },
+  ],
   impulse_withstand: [
     'whether it protects',
     (value) =>
@@ -110,7 +113,7 @@ const UNDER_IEC: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     positive: 'DC positive earthed',
     'not known': 'DC circuits: which pole is earthed not known',
   },
-  n_pe_link: { yes: 'Neutral bonded to earth', no: 'Neutral not bonded to earth' },
+  n_pe_link: { yes: 'Neutral bonded to earth', no: 'Neutral not bonded to earth at this place itself' },
 };
 
 /** Defaults that decide nothing a reviewer acts on: what is shown there was planned. */

@@ -60,13 +60,14 @@ export const PART_ASSUMPTIONS = [
   }),
   assumed(CHOOSE_MESSAGES.listedToUlOnly, {
     decides: 'whether it protects',
-    says: 'Part listed to UL 1449, no IEC 61643 class stated: fit by the maker',
+    says: ({ leads }) =>
+      `Part listed to UL 1449, no IEC 61643 class stated: fit by the maker, leads as of class ${leads}`,
     at: atOne,
   }),
   assumed(RATE_MESSAGES.turbineFloats, {
     decides: 'whether it protects',
     says: ({ clause }) =>
-      `Turbine phases float: ${clause} asks for parts listed for ungrounded systems; the listing isn’t checked here, and the authority having jurisdiction may ask for it`,
+      `Turbine phases float: ${clause} asks for parts fit for ungrounded systems; what the listing of each says of them stands in the schedule or is to be filled in there`,
     tags: tagOf,
   }),
   assumed(RATE_MESSAGES.turbineUnearthed, {

@@ -5,6 +5,7 @@ import { SITE_MESSAGES } from '../../model/messages/site.js';
 import { isNec } from '../../model/editions.js';
 import { list } from '../figures.js';
 import { portInWords } from '../port-words.js';
+import { tagList } from '../tag-list.js';
 import { assumed, ofOffice } from './assumption-kit.js';
 
 const tagOf = ({ tag }: { readonly tag: string }): readonly string[] => [tag];
@@ -84,6 +85,12 @@ export const SITE_ASSUMPTIONS = [
     decides: 'whether a clause asks',
     says: ({ main }) =>
       `Sub-panel of ${main}: a second protector under 215.18, unless the office reads it otherwise`,
+    tags: tagOf,
+  }),
+  assumed(PLACE_MESSAGES.serviceOfUnitElsewhere, {
+    decides: 'whether a clause asks',
+    says: ({ units }) =>
+      `Protector at the service recommended, not required by 230.67: it feeds a dwelling or sleeping unit only through ${tagList(units)}, in another building`,
     tags: tagOf,
   }),
   assumed(PLACE_MESSAGES.nothingWorth, {
@@ -167,8 +174,8 @@ export const SITE_ASSUMPTIONS = [
   }),
   assumed(SITE_MESSAGES.bondUnknown, {
     decides: 'a voltage',
-    says: 'No utility service: place of the neutral-to-ground bond not known',
-    underIec: () => 'No utility service: place of the neutral-to-earth bond not known',
+    says: 'No utility service: neutral bonded to ground once, at a place not known',
+    underIec: () => 'No utility service: neutral bonded to earth once, at a place not known',
   }),
   assumed(NETWORK_MESSAGES.serviceEquipment, {
     decides: 'a voltage',
@@ -191,6 +198,12 @@ export const SITE_ASSUMPTIONS = [
   assumed(NETWORK_MESSAGES.whichLines, {
     decides: 'a voltage',
     says: ({ from }) => `Two lines of the high-leg system of ${from}, the high leg among them`,
+    tags: tagOf,
+  }),
+  assumed(NETWORK_MESSAGES.cornerLine, {
+    decides: 'a device',
+    says: ({ whole }) => `Two lines of a corner-grounded ${whole}, the grounded one (L2) among them`,
+    underIec: ({ whole }) => `Two lines of a corner-earthed ${whole}, the earthed one (L2) among them`,
     tags: tagOf,
   }),
   assumed(ROW_MESSAGES.stringsLongest, {

@@ -87,9 +87,10 @@ export interface CrewNoteWords {
   >;
   readonly header: {
     readonly notes: string;
-    readonly protector: (part: string) => string;
     readonly existing: (what: string) => string;
     readonly noPart: string;
+    /** Behind a grounding that was taken for granted: numbers of its assumptions. */
+    readonly verify: (numbers: string) => string;
     /** `tags`: of the first page. */
     readonly continued: (tags: string) => string;
   };
@@ -224,5 +225,6 @@ interface IsolationWords {
   readonly undoes: string;
   readonly outsideHeading: string;
   readonly danger: string;
-  readonly none: string;
+  /** Above a log without steps. */
+  readonly findOrder: string;
 }

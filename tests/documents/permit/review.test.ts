@@ -20,7 +20,7 @@ const context: DocumentContext = {
   fonts: { css: () => '', covers: () => true },
   measure: setByHand,
 };
-const WIDE = { narrow: false, dataSheets: [] };
+const WIDE = { narrow: false, dataSheets: undefined };
 const said = (runs: Runs): string => runs.map(({ text }) => text).join('');
 
 const scheduled = (plan: Plan): string[] =>
@@ -64,7 +64,9 @@ describe('what a plan reviewer would mark up', () => {
     const leads = calculationSummary(demoPlan('UF-114')).rows.find(
       (r) => r.quantity === 'Voltage of the leads',
     );
-    expect(said(leads?.lines[0]?.against ?? [])).toBe('added to the level as 416 V; lead 0.5 m');
+    expect(said(leads?.lines[0]?.against ?? [])).toBe(
+      'rounded up to 10 V; the level below counts 416 V; lead 0.5 m',
+    );
     const [level] = coded(demoPlan('UF-114')).filter((row) => row.startsWith('534.4.4.2'));
     expect(level).toContain('leads 416 V');
     expect(level).not.toContain('420 V');
@@ -86,8 +88,23 @@ describe('what a plan reviewer would mark up', () => {
 
   it('a bare panel far from the service, without a reason: indoors the length of a run asks for nothing', () => {
     expect(noted(demoPlan('UF-106'))).toContain(
-      'No protector asked for at: output of ARR-2, ARR-3 (no run outdoors or between buildings over 100 ft); feeder of DP, FORGE (its runs stay indoors in one building).',
+      'No protector asked for at: output of ARR-2, ARR-3 (no run outdoors or between buildings over 100 ft); feeder of DP, FORGE (its runs stay indoors in one building; beyond the reach of P-8, 100 ft).',
     );
+  });
+
+  it('a bare panel in another building, or one of which nobody says why', () => {
+    expect(noted(demoPlan('UF-112'))).toContain(
+      'feeder of COT (no run outdoors or between buildings over 100 ft; fed from another building, where the reach of P-3 ends); feeder of MP (no run outdoors or between buildings over 100 ft; within reach of P-3).',
+    );
+    expect(noted(demoPlan('UF-107'))).toContain('feeder of MP (stands at the service; ');
+    for (const job of ['UF-105', 'UF-107', 'UF-108', 'UF-115'])
+      expect(noted(demoPlan(job)), job).not.toMatch(/(?:of|,) [A-Z-]+[;.]/);
+  });
+
+  it('an exception where the rule itself is kept: leads of 10 AWG behind 20 A', () => {
+    // 240.4(D): 12 AWG copper may stand behind 20 A, so 10 AWG may.
+    const [row] = coded(demoPlan('UF-112')).filter((one) => one.startsWith('240.'));
+    expect(row).toBe('240.4(D) | P-2 to P-8: device of at most 20 A, leads 10 AWG');
   });
 
   it('a word that means nothing to him: where no part is chosen, a clause says that', () => {

@@ -45,6 +45,32 @@ export function assumptionRows(plan: Plan): AssumptionsView {
   };
 }
 
+/** Fields that say how the circuits of a place are grounded, by the current there. */
+const GROUNDING: Readonly<Record<'ac' | 'dc', string>> = {
+  ac: ofDefault('system_grounding'),
+  dc: ofDefault('dc_grounding'),
+};
+
+/**
+ * Numbers of the assumptions on which the grounding of a place rests.
+ * @returns of a protector, those that name what it guards; on DC, where the array or battery that feeds it has none of its own stated,
+ * those of the arrays and batteries of the job
+ */
+export function groundingNumbers(plan: Plan): (protector: PlannedProtector) => string[] {
+  const all = planAssumptions(plan);
+  const isStated = plan.site.equipments.some(({ facts }) =>
+    facts.some(({ field }) => field === 'dc_grounding'),
+  );
+  return ({ required: { current }, ports }) => {
+    if (current === null) return [];
+    const meant = all.filter(({ stems }) => stems.has(GROUNDING[current]));
+    const here = new Set(ports.map(({ equipment }) => equipment));
+    const own = meant.filter(({ tags }) => tags.some((tag) => here.has(tag)));
+    const found = own.length > 0 || current === 'ac' || isStated ? own : meant;
+    return found.map(({ number }) => number);
+  };
+}
+
 /** What an assumption stems from, by why a standing is to be confirmed. */
 const STEMS: Readonly<Record<string, readonly string[]>> = {
   'standing/backfeed-unknown': ['choose/backfeed-unknown'],

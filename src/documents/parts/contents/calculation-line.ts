@@ -79,12 +79,16 @@ export function calculationLine(
       const by = last.sure === 'common practice' ? ', common practice' : '';
       return { working: `${working}${by}`, result: askedCurrent(last.value, has), against: check };
     }
-    case 'leads':
+    case 'leads': {
+      const exact = leadVolts(last.value);
+      const result = levelText(last.value);
+      const rounded = exact === result ? '' : `rounded up to 10 V; the level below counts ${exact} V; `;
       return {
-        working: `${working} = ${leadVolts(last.value)} V`,
-        result: `${levelText(last.value)} V`,
-        against: `added to the level as ${leadVolts(last.value)} V; ${leadAsPlanned(protector, plan)}`,
+        working: `${working} = ${exact} V`,
+        result: `${result} V`,
+        against: `${rounded}${leadAsPlanned(protector, plan)}`,
       };
+    }
     case 'reach': {
       const result = reachWords(figures, lengthUnitOf(plan));
       const { working: how, leads } = reachLine(last, figures, lengthUnitOf(plan));

@@ -10,8 +10,8 @@ import {
   systemInShort,
 } from '../../../words/protector-short.js';
 import { metric } from './code-figures.js';
-import { isDeviceBlank, isFaultCurrentBlank, isGroundBlank, isLeadBlank } from '../blanks.js';
-import { askedKiloamperes, askedVolts, givenKiloamperes } from './paper-figures.js';
+import { isDeviceBlank, isFaultCurrentBlank, isGroundBlank, isLeadBlank, isListingBlank } from '../blanks.js';
+import { askedCurrent, askedKiloamperes, askedVolts, givenKiloamperes } from './paper-figures.js';
 import { requiredBy } from './required-by.js';
 
 /** A cell of the schedule: its lines, and whether something is left to be filled in below them. */
@@ -80,7 +80,10 @@ function faultCell(protector: PlannedProtector): Cell {
   const known = sccr ?? sccrAtLeast;
   if (known === null) return { lines: fill ? [] : [NONE], fill };
   const isAll = sccr !== null && backfeedUnknown.length === 0;
-  return { lines: [`${askedKiloamperes(known, protector.figures?.sccr)}${isAll ? '' : ' +'}`], fill };
+  const holds = protector.figures?.sccr;
+  // Of an array it is some amperes, which would be a small share of a kA.
+  const told = known < 1000 ? askedCurrent(known, holds) : askedKiloamperes(known, holds);
+  return { lines: [`${told}${isAll ? '' : ' +'}`], fill };
 }
 
 /**
@@ -95,7 +98,10 @@ export function scheduleCells(protector: PlannedProtector, plan: Plan): Schedule
     system: cell(systemInShort(protector, plan.basis)),
     channels: cell(channelsInShort(protector)),
     part: partCell(protector),
-    listing: cell(partDetails?.listing ?? '', partDetails?.listingFile ?? ''),
+    listing: {
+      ...cell(partDetails?.listing ?? '', partDetails?.listingFile ?? ''),
+      fill: isListingBlank(protector, plan.basis),
+    },
     type: typeCell(protector, nec),
     mcovNeeded: given(required.mcov, (v) => askedVolts(v, figures?.mcov)),
     mcov: given(figures?.mcov, String),

@@ -191,12 +191,16 @@ function whatColumns(rows: readonly Row[], sharesListing: boolean, inputs: Input
     text('Location', (r) => r.cells.place),
     text('System; channels', (r) => joined(r.cells.system, r.cells.channels)),
     text(sharesListing ? 'Part, maker, file' : 'Part, maker, listing', (r) => {
-      const { lines } = r.cells.listing;
+      const { lines, fill } = r.cells.listing;
       const [part = '', ...rest] = r.cells.part.lines;
-      return joined(one(part), one([...rest, ...(sharesListing ? lines.slice(1) : lines)].join(', ')));
+      const told = [...rest, ...(sharesListing ? lines.slice(1) : lines), ...(fill ? [UNGROUNDED] : [])];
+      return { ...joined(one(part), one(told.join(', '))), fill };
     }),
   ];
 }
+
+/** What a part’s listing is asked of, and left to be filled in behind it. */
+const UNGROUNDED = 'listed for ungrounded systems:';
 
 const ASKED = text('Required by', (r) => r.cells.asked);
 
@@ -210,7 +214,7 @@ function whatText(row: Row, sharesListing: boolean, inputs: InputWords): string 
     place.lines.join(', '),
     system.lines.join(' '),
     `channels ${channels.lines.join(' ')}`,
-    [...part.lines, ...file].join(', '),
+    [...part.lines, ...file, ...(listing.fill ? [`${UNGROUNDED} ______`] : [])].join(', '),
     asked.lines.join(' '),
   ].join('; ');
 }

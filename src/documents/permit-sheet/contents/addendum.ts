@@ -7,6 +7,7 @@ import type { AsBuilt, Change } from '../../parts/as-built.js';
 import { changeRows } from '../../parts/change-rows.js';
 import { runsOf, RunsSchema } from '../../parts/contents/runs.js';
 import { DEFERENCE } from '../../parts/limits.js';
+import { PermitNotesSchema } from './notes.js';
 
 /** What changed against the permit sheets. */
 export const AddendumSchema = z.object({
@@ -29,7 +30,7 @@ export const AddendumSchema = z.object({
       accepted: z.string(),
     }),
   ),
-  notes: z.array(RunsSchema),
+  notes: PermitNotesSchema,
 });
 export type Addendum = z.infer<typeof AddendumSchema>;
 
@@ -81,6 +82,6 @@ export function addendumView(plan: Plan, built: AsBuilt, sheets: readonly string
       found: runs(row.found),
       result: runs(row.result),
     })),
-    notes: notes.map((text) => runs(text)),
+    notes: { title: 'Notes', rows: notes.map((text) => ({ text: runs(text), fill: false })) },
   };
 }
