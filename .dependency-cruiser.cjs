@@ -9,6 +9,7 @@ const rooms = {
   site: ['model', 'words'],
   plan: ['model', 'electrical', 'rules', 'site'],
   range: ['model', 'electrical', 'rules', 'site', 'plan'],
+  register: ['model'],
   'site-forms': ['model', 'words'],
   fonts: [],
   documents: ['model', 'words', 'site-forms', 'fonts'],
@@ -28,6 +29,7 @@ const rooms = {
     'documents',
     'print',
     'output',
+    'register',
   ],
 };
 

@@ -79,6 +79,19 @@ export { withAccepted } from './batch/accepted.js';
 export { runBatch } from './batch/run-batch.js';
 export type { BatchOptions, BatchResult, Progress } from './batch/batch-options.js';
 
+// The register: what hangs where by the records of all jobs, and what is to be looked at.
+export {
+  askRegister,
+  makeRegister,
+  rebuildRegister,
+  type RegisterAnswer,
+  type RegisterResult,
+} from './batch/register.js';
+export { readSerials } from './batch/serials-file.js';
+export { checkWithoutNames, lineWithoutNames, type RegisterQuestion } from './register/search.js';
+export { serialRange, type SerialTest } from './register/serials.js';
+export { RECORD_STATES } from './model/record.js';
+
 // The words, types and schemas that the steps share.
 export { EXIT, type ExitStatus } from './model/exit-status.js';
 export { Failure } from './model/failure.js';
@@ -91,6 +104,7 @@ export type * from './model/message.js';
 export type * from './model/open-item.js';
 export type * from './model/plan.js';
 export type * from './model/print.js';
+export type * from './model/register.js';
 export type { Reason, ReasonCode } from './model/reason.js';
 export type * from './model/rule.js';
 export type * from './model/settings.js';

@@ -55,8 +55,12 @@ async function placesOf({ folder, photos, jobs }: PhotoPlaces): Promise<Map<stri
  */
 export async function findRecordPhotos(record: SiteRecord, places: PhotoPlaces): Promise<FoundPhoto[]> {
   const named = new Map<string, { name: string; sha256: string; tags: string[] }>();
-  for (const { tag, entries } of record.housings) {
-    for (const { file, sha256 } of entries.flatMap((entry) => entry.photos)) {
+  const all = [
+    ...record.housings.map(({ tag, entries }) => ({ tag, photos: entries.flatMap((entry) => entry.photos) })),
+    ...record.facts,
+  ];
+  for (const { tag, photos } of all) {
+    for (const { file, sha256 } of photos) {
       const key = JSON.stringify([file, sha256]);
       const known = named.get(key) ?? { name: nameOf(file), sha256, tags: [] };
       named.set(key, known);

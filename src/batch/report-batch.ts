@@ -4,6 +4,7 @@ import { EXIT, type ExitStatus } from '../model/exit-status.js';
 import { byLead } from '../model/item-order.js';
 import type { AskedModel } from '../model/list.js';
 import type { OpenItem, JobItem } from '../model/open-item.js';
+import type { RegisteredJob } from '../model/register.js';
 import { missingModelsCsv, openItemsCsv, orderListCsv, reportCsv } from '../output/tables.js';
 import { writeWhole, writeWholeFile, type FileToWrite } from '../output/whole-file.js';
 import { BATCH_MESSAGES } from '../model/messages/batch.js';
@@ -15,6 +16,7 @@ import { changesSince, readLastRun, runToKeep, writeLastRun, type LastRun } from
 import type { MadeJob } from './make-job.js';
 import { modelsAskedFor } from './missing-models.js';
 import { questionsOfBatch, writeQuestions } from './questions-files.js';
+import { makeRegister } from './register.js';
 import { reportPage } from './report-page.js';
 
 /** Puts items of no job under the empty job. */
@@ -59,9 +61,12 @@ export async function reportBatch(
     const kept = await writeQuestions(out, batch.own, questionsOfBatch(items, jobs));
     items.unshift(...ofNoJob(kept));
   }
-  await writeWhole(out, tables(made, items, models, whole, inputs));
+  const register = await makeRegister(out, batch.options.date);
+  items.unshift(...ofNoJob(register.items));
+  const recorded = withRecords(made, register.jobs);
+  await writeWhole(out, tables(recorded, items, models, whole, inputs));
   // Nothing was read: what an earlier run wrote is left alone.
-  if (made.length > 0) await compareRuns(made, items, all, batch, inputs);
+  if (made.length > 0) await compareRuns(recorded, items, all, batch, inputs);
   const statuses: ExitStatus[] = [
     ...made.map((job) => job.exitStatus),
     inputs.unreadable.length > 0 ? EXIT.unreadable : EXIT.complete,
@@ -71,13 +76,28 @@ export async function reportBatch(
     exitStatus: statuses.reduce((worst, status) => (status > worst ? status : worst), EXIT.complete),
     out,
     lists: inputs.lists,
-    jobs: made.map((job) => job.line),
+    jobs: recorded.map((job) => job.line),
     items,
     unreadable: inputs.unreadable,
     missingModels: models,
     leftFolders: left,
     interrupted: !whole,
   };
+}
+
+/** A job that was made, and what the register holds of it. */
+interface RecordedJob extends MadeJob {
+  readonly registered: RegisteredJob | undefined;
+}
+
+/** The jobs with what came back of each. */
+function withRecords(made: readonly MadeJob[], registered: readonly RegisteredJob[]): RecordedJob[] {
+  const byFolder = new Map(registered.map((job) => [job.folder, job]));
+  return made.map((job) => {
+    const own = byFolder.get(job.line.folder);
+    const line = own === undefined ? job.line : { ...job.line, record: own.state };
+    return { ...job, line, registered: own };
+  });
 }
 
 /** The names that a job's folder of photos may have, of all jobs on the lists. */
@@ -92,7 +112,7 @@ function itemsOfRun(left: readonly string[], done: number, all: number): OpenIte
 }
 
 function tables(
-  made: readonly MadeJob[],
+  made: readonly RecordedJob[],
   items: readonly JobItem[],
   models: readonly AskedModel[],
   whole: boolean,
@@ -111,7 +131,7 @@ function tables(
 
 /** Says in `report.html` what changed since the last run, and keeps this one for the next. */
 async function compareRuns(
-  made: readonly MadeJob[],
+  made: readonly RecordedJob[],
   items: readonly JobItem[],
   all: number,
   { out, own, options }: UnprintedContext,

@@ -4,6 +4,8 @@ import { z } from 'zod';
 import { loadTemplates } from '../documents/parts/templates.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import type { JobItem } from '../model/open-item.js';
+import { RECORD_STATES } from '../model/record.js';
+import type { RegisteredJob } from '../model/register.js';
 import type { JobOrder, ReportLine } from '../output/tables.js';
 import { embeddedFonts } from '../print/fonts.js';
 import type { ListCount } from '../read/list/lists.js';
@@ -11,6 +13,7 @@ import { counted } from '../screen/text-table.js';
 import { told } from '../words/messages/told.js';
 import { placedSchema, type Placed } from './placed.js';
 import { factGroups, factGroupsSchema } from './report-facts.js';
+import { recordsSchema, recordsView } from './report-records.js';
 
 const count = z.object({ value: z.string(), count: z.number() });
 
@@ -37,6 +40,8 @@ const ReportPageSchema = z.object({
   stopped: z.string(),
   statuses: z.array(count),
   deeds: z.array(count),
+  /** Empty where no job has a record. */
+  recordStates: z.array(count),
   headings: z.array(z.object({ text: z.string(), sortable: z.boolean(), sort: z.string() })),
   jobs: z.array(
     z.object({
@@ -49,6 +54,9 @@ const ReportPageSchema = z.object({
       address: z.string(),
       revision: z.string(),
       status: z.enum(['complete', 'draft', 'failed']),
+      record: z.enum(RECORD_STATES),
+      /** True where its record came back. */
+      recorded: z.boolean(),
       done: z.enum(['printed', 'unchanged', 'nothing']),
       basis: z.string(),
       protectors: z.number(),
@@ -70,6 +78,7 @@ const ReportPageSchema = z.object({
   /** Clauses that nobody of the company has checked against the edition in force, by basis. */
   unchecked: z.array(z.object({ basis: z.string(), count: z.number(), clauses: z.string() })),
   groups: factGroupsSchema,
+  records: recordsSchema,
 });
 type ReportPage = z.infer<typeof ReportPageSchema>;
 
@@ -81,6 +90,8 @@ export interface ReportedJob {
   readonly unchecked: readonly string[];
   /** Names of the PDFs in its folder. */
   readonly documents: readonly string[];
+  /** What the register holds of it; undefined: no record came back. */
+  readonly registered?: RegisteredJob | undefined;
 }
 
 /** What the report of a batch is made from. */
@@ -123,6 +134,12 @@ const TABLES = [
   { file: 'missing-models.csv', what: 'models to add to the library, for the office', whole: true },
   { file: 'questions.csv', what: 'all that is asked, to be answered', whole: true },
 ];
+/** Those that are made of records. */
+const REGISTER_TABLES = [
+  { file: 'register.csv', what: 'what hangs where, for the office', whole: false },
+  { file: 'checks-due.csv', what: 'what is to be looked at, soonest first', whole: false },
+  { file: 'checks-due.ics', what: 'the same for a calendar', whole: false },
+];
 /** What holds a job back, and who can supply it. */
 interface Reason {
   readonly who: string;
@@ -158,6 +175,10 @@ function pageView(source: ReportSource, style: string, script: string): ReportPa
   const tally = (values: readonly string[], of: (line: ReportLine) => string) =>
     values.map((value) => ({ value, count: lines.filter((line) => of(line) === value).length }));
   const statuses = tally(['complete', 'draft', 'failed'], (line) => line.status);
+  const recorded = jobs.flatMap(({ registered }, at) =>
+    registered ? [{ record: registered, href: `#job-${at}` }] : [],
+  );
+  const beside = [...TABLES, ...(recorded.length > 0 ? REGISTER_TABLES : [])];
   const blocking = new Map<string, Reason[]>();
   for (const { job, item } of items) {
     if (item.severity === 'confirm') continue;
@@ -173,11 +194,9 @@ function pageView(source: ReportSource, style: string, script: string): ReportPa
     scriptHash: createHash('sha256').update(script, 'utf8').digest('base64'),
     summary: `${date}: ${listsText(source.lists)}; ${counted(lines.length, 'job')}: ${said}.`,
     unread: unreadText(source),
-    tables: TABLES.filter(({ whole }) => !whole || lines.length === all).map(({ file, what }, at, of) => ({
-      file,
-      what,
-      last: at === of.length - 1,
-    })),
+    tables: beside
+      .filter(({ whole }) => !whole || lines.length === all)
+      .map(({ file, what }, at, of) => ({ file, what, last: at === of.length - 1 })),
     order: lines.length === all ? orderText(source.orders) : '',
     together: sharedAddresses(lines),
     drafts: lines.flatMap(({ status, job }, at) => (status === 'draft' ? [{ job, href: `#job-${at}` }] : [])),
@@ -186,6 +205,7 @@ function pageView(source: ReportSource, style: string, script: string): ReportPa
       lines.length < all ? `The run was stopped: ${lines.length} of ${all} jobs are in this report.` : '',
     statuses,
     deeds: tally(['printed', 'unchanged', 'nothing'], (line) => line.done),
+    recordStates: recorded.length === 0 ? [] : tally(RECORD_STATES, (line) => line.record),
     headings: HEADINGS,
     jobs: jobs.map((job, at) => jobView(job, `job-${at}`, blocking.get(job.line.job) ?? [])),
     changes: [...(changes ?? [])],
@@ -194,6 +214,7 @@ function pageView(source: ReportSource, style: string, script: string): ReportPa
     noChanges: changes ? 'Nothing changed since the last run.' : 'This is the first run into this folder.',
     unchecked: uncheckedClauses(jobs),
     groups: factGroups(items),
+    records: recordsView(recorded, date),
   };
 }
 
@@ -233,7 +254,7 @@ function unreadText({ lists, otherUnreadable }: ReportSource): string {
 }
 
 function jobView(
-  { line, placed, documents }: ReportedJob,
+  { line, placed, documents, registered }: ReportedJob,
   id: string,
   blocking: readonly Reason[],
 ): ReportPage['jobs'][number] {
@@ -241,6 +262,7 @@ function jobView(
     ...line,
     id,
     draft: line.status === 'draft',
+    recorded: registered !== undefined,
     placed: placed.map((one) => ({ ...one, guards: one.guards.join(', ') })),
     documents: documents.map((file) => ({
       text: `${file.replace(/\.pdf$/, '').replaceAll('-', ' ')}${line.status === 'draft' ? ' (draft)' : ''}`,

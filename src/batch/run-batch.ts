@@ -22,6 +22,7 @@ import { readInputs, type BatchInputs } from './batch-inputs.js';
 import type { BatchOptions, BatchResult } from './batch-options.js';
 import { jobFingerprints } from './fingerprint.js';
 import { makeJob, type MadeJob } from './make-job.js';
+import { OWN_FOLDER } from './own-folder.js';
 import { openPackRecords } from './pack-records.js';
 import { openGivenPlans } from './given-plans.js';
 import { openPhotos } from './photos.js';
@@ -32,8 +33,6 @@ import { openRenderers } from './renderers.js';
 import { stopping } from './stopping.js';
 import { ofNoJob, reportBatch } from './report-batch.js';
 
-/** The folder of our own files in the output folder: the lock, and what is known of each pack. */
-const OWN_FOLDER = '.shuntbook';
 // Jobs begun beyond the pages that print: one is planned and rendered while the others print.
 const AHEAD = 2;
 

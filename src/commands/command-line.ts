@@ -14,6 +14,7 @@ import { addFields } from './fields.js';
 import { addPack } from './pack.js';
 import { addPlan } from './plan.js';
 import { addRead } from './read.js';
+import { addRegister } from './register.js';
 import { addRules } from './rules.js';
 import { addStart } from './start.js';
 import { markPlain, unmarkPlain, WrongCommandLine } from './usage.js';
@@ -67,6 +68,7 @@ function parser(programVersion: string, act: Act): Argv {
     addFields,
     addWhy,
     addRules,
+    addRegister,
     addStart,
   ];
   return commands

@@ -11,10 +11,7 @@ import { WrongCommandLine } from './usage.js';
  * @throws WrongCommandLine for a date that no calendar has
  */
 export function dateOfRun(option: string | undefined, epoch: string | undefined, today: Date): string {
-  if (option !== undefined) {
-    if (!isDay(option)) throw wrong('--date', option);
-    return option;
-  }
+  if (option !== undefined) return dayOf('--date', option);
   if (epoch !== undefined && epoch !== '') {
     const seconds = /^\d{1,12}$/.test(epoch) ? Number(epoch) : Number.NaN;
     const day = new Date(seconds * 1000);
@@ -23,6 +20,18 @@ export function dateOfRun(option: string | undefined, epoch: string | undefined,
   }
   const two = (n: number): string => String(n).padStart(2, '0');
   return `${String(today.getFullYear()).padStart(4, '0')}-${two(today.getMonth() + 1)}-${two(today.getDate())}`;
+}
+
+/**
+ * The day that an option names.
+ * @param option its name, as messages tell it
+ * @param text as typed
+ * @returns `YYYY-MM-DD`
+ * @throws WrongCommandLine for a date that no calendar has
+ */
+export function dayOf(option: string, text: string): string {
+  if (!isDay(text)) throw wrong(option, text);
+  return text;
 }
 
 function isDay(text: string): boolean {

@@ -39,4 +39,11 @@ export const OF_THE_RUN: readonly string[] = [
   'batch/interrupted-reading',
   'batch/no-photos',
   'batch/no-cutsheets',
+  'register/no-folder',
+  'register/range-not-told',
+  'register/no-serials',
+  'register/record-not-read',
+  'register/job-twice',
+  'register/serial-twice',
+  'register/serials-untold',
 ];

@@ -27,8 +27,15 @@ const SEPARATORS = /[;|]/g;
  * @param rows one array a record, as long as the headings
  */
 export function csvText(headings: readonly string[], rows: Iterable<readonly Cell[]>): string {
-  const records = Array.from(rows, record);
-  return stringify([record(headings), ...records], { record_delimiter: '\r\n' });
+  return csvRecords([headings, ...rows]);
+}
+
+/**
+ * Records of a table that is written piece by piece; the first piece begins with the headings.
+ * @param rows one array a record
+ */
+export function csvRecords(rows: Iterable<readonly Cell[]>): string {
+  return stringify(Array.from(rows, record), { record_delimiter: '\r\n' });
 }
 
 /** Where another dialect separates, the first cell goes on into the next: even a number can be the start of a formula there. */

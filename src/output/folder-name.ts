@@ -13,6 +13,9 @@ const BATCH_FILES = new Set([
   'missing-models.csv',
   'report.html',
   'report.csv',
+  'register.csv',
+  'checks-due.csv',
+  'checks-due.ics',
 ]);
 
 /**

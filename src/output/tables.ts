@@ -6,6 +6,7 @@ import type { JobItem, OpenItem } from '../model/open-item.js';
 import type { Catalogue } from '../model/catalogue.js';
 import { FIELD_NAMES } from '../model/fields.js';
 import type { AskedModel, LibraryHeading } from '../model/list.js';
+import type { RecordState } from '../model/record.js';
 import type { Plan, PlannedChannel, PlannedProtector } from '../model/plan.js';
 import { csvText, type Cell } from './csv.js';
 
@@ -138,7 +139,7 @@ export interface ReportLine {
   readonly address: string;
   readonly revision: string;
   /** How far the record of the work is. */
-  readonly record: 'planned';
+  readonly record: RecordState;
 }
 
 const REPORT_COLUMNS = [

@@ -15,6 +15,12 @@ export interface FileToWrite {
   readonly content: Uint8Array | string;
 }
 
+/** A file that is made piece by piece, so that it never stands in memory whole. */
+export interface FileInPieces {
+  readonly name: string;
+  readonly pieces: Iterable<string>;
+}
+
 const TEMPORARY = /^\.shuntbook-.*\.tmp$/;
 const temporaryName = (name: string): string => `.shuntbook-${name}.tmp`;
 
@@ -25,11 +31,14 @@ const temporaryName = (name: string): string => `.shuntbook-${name}.tmp`;
  * @param files what
  * @throws Failure (`output/not-written`) where the disk is full or may not be written to; no temporary file stays
  */
-export async function writeWhole(folder: string, files: readonly FileToWrite[]): Promise<void> {
+export async function writeWhole(
+  folder: string,
+  files: readonly (FileToWrite | FileInPieces)[],
+): Promise<void> {
   await inTime(folder, writeAll(folder, files));
 }
 
-async function writeAll(folder: string, files: readonly FileToWrite[]): Promise<void> {
+async function writeAll(folder: string, files: readonly (FileToWrite | FileInPieces)[]): Promise<void> {
   const written: string[] = [];
   try {
     await makeFolder(folder);
@@ -37,7 +46,7 @@ async function writeAll(folder: string, files: readonly FileToWrite[]): Promise<
       files.map(async (file) => {
         const temporary = join(folder, temporaryName(file.name));
         written.push(temporary);
-        await writeFlushed(temporary, file.content);
+        await writeFlushed(temporary, 'pieces' in file ? file.pieces : [file.content]);
       }),
     );
     for (const result of results) if (result.status === 'rejected') throw result.reason;
@@ -56,12 +65,13 @@ export function notWritten(path: string, error: unknown): Failure {
   return new Failure(note(OUTPUT_MESSAGES.notWritten, { path, because }), EXIT.failed, { cause: error });
 }
 
-async function writeFlushed(path: string, content: Uint8Array | string): Promise<void> {
+async function writeFlushed(path: string, pieces: Iterable<Uint8Array | string>): Promise<void> {
   // A link that someone put there under the temporary name is never followed.
   await rm(path, { force: true });
   const file = await open(path, constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL, 0o666);
   try {
-    await file.writeFile(content);
+    // Each goes on where the one before ended.
+    for (const piece of pieces) await file.writeFile(piece);
     await file.sync();
   } finally {
     await file.close();

@@ -19,6 +19,8 @@
     Array.from(document.querySelectorAll('.facts > li'), (fact) => [fact, fact.textContent.toLowerCase()]),
   );
 
+  const asksRecords = document.querySelector('input[name="record"]') !== null;
+
   const chosen = (name) =>
     new Set(
       Array.from(document.querySelectorAll(`input[name="${name}"]:checked`), (input) => input.value),
@@ -44,11 +46,13 @@
     const words = search.value.toLowerCase().split(/\s+/).filter(Boolean);
     const statuses = chosen('status');
     const deeds = chosen('done');
+    const records = chosen('record');
     let count = 0;
     for (const row of rows) {
       const fits =
         statuses.has(row.dataset.status) &&
         deeds.has(row.dataset.done) &&
+        (!asksRecords || records.has(row.dataset.record)) &&
         words.every((word) => texts.get(row).includes(word));
       row.hidden = !fits;
       if (fits) count += 1;

@@ -23,6 +23,18 @@ describe('whole files', () => {
     expect([...(await readFile(join(folder, 'a', 'b', 'two.pdf')))]).toEqual([1, 2, 3]);
   });
 
+  it('writes a file piece by piece, or not at all', async () => {
+    await writeWhole(folder, [{ name: 'one.txt', pieces: ['a', '', '\u00b5', 'b'.repeat(100_000)] }]);
+    expect(await readFile(join(folder, 'one.txt'), 'utf8')).toBe(`a\u00b5${'b'.repeat(100_000)}`);
+    function* failing(): Generator<string> {
+      yield 'new';
+      throw new Error('the fourth piece is missing');
+    }
+    await expect(writeWhole(folder, [{ name: 'one.txt', pieces: failing() }])).rejects.toThrow(Failure);
+    expect(await readdir(folder)).toEqual(['one.txt']);
+    expect(await readFile(join(folder, 'one.txt'), 'utf8')).toMatch(/^a\u00b5b+$/);
+  });
+
   it('leaves the old file as it was where the new one fails', async () => {
     await writeFile(join(folder, 'one.txt'), 'old');
     await mkdir(join(folder, 'two.txt'));

@@ -11,6 +11,7 @@ const WHY: Readonly<Record<string, string>> = {
   'dejavu-fonts-ttf': 'the font of signs, and of scripts that the other two lack',
   '@cantoo/pdf-lib': 'appends data sheets to the appendix of permit sheets',
   handlebars: 'fills the templates in',
+  'ical.js': 'writes the calendar of checks that are due',
   'puppeteer-core': 'drives the browser; unlike the whole package of that project, it downloads none',
   sax: 'reads the parts of workbooks piece by piece, and no entities of their own',
   'tar-fs':

@@ -20,6 +20,8 @@ const LOOKED_AT = [
   'BlueOak-1.0.0',
   'ISC',
   'MIT',
+  // Asks only that changed files of its own stay open: used as it comes, its sources are public.
+  'MPL-2.0',
   // The layout of drawings: used as it comes, its sources are public.
   'EPL-2.0 OR GPL-3.0-or-later',
   // The fonts: see docs/third-party-notices.md.

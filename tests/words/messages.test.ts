@@ -1,6 +1,7 @@
 import { told } from '../../src/words/messages/told.js';
 import { describe, expect, it } from 'vitest';
 import type { DataSheetFault, PhotoFault } from '../../src/model/messages/batch.js';
+import type { RangeFault, RecordFault } from '../../src/model/messages/register.js';
 import { SEVERITIES, WHOS } from '../../src/model/words.js';
 import { allEntries, MESSAGE_FILES } from './message-entries.js';
 
@@ -35,6 +36,8 @@ const WORDS: Readonly<Record<string, unknown>> = {
   fault: 'bytes' satisfies PhotoFault,
   sheet: 'no-pdf' satisfies DataSheetFault,
   field: 'phone',
+  recordFault: 'no-json' satisfies RecordFault,
+  rangeFault: 'lengths' satisfies RangeFault,
 };
 const parameters = new Proxy({}, { get: (_, key) => WORDS[String(key)] ?? anything() });
 

@@ -48,7 +48,8 @@ export const OwnerSheetSchema = z.object({
   fitted: z
     .string()
     .describe('Before a blank for the day on which they were fitted; empty where it is known'),
-  work: z.array(RunsSchema)
+  work: z
+    .array(RunsSchema)
     .describe('When they were fitted, and whether the sheet shows the plan or the work'),
 });
 export type OwnerSheetView = z.infer<typeof OwnerSheetSchema>;

@@ -25,6 +25,9 @@ const OUTCOMES: { readonly [O in NonNullable<Entry['outcome']>]: Outcome } = {
   removed: 'removed',
 };
 
+/** What stands in the place of a serial where the part has none. */
+const NO_SERIAL = 'none';
+
 type Entry = SiteRecord['housings'][number]['entries'][number];
 
 /** The entry of a housing that counts; undefined: nothing was recorded of it. */
@@ -54,7 +57,7 @@ function housingOf(record: SiteRecord, one: SiteRecord['housings'][number]): Bui
   return {
     tag: one.tag,
     outcome: entry.outcome === null ? null : OUTCOMES[entry.outcome],
-    serials: entry.serials,
+    serials: entry.serials.map((one) => (one.serial === NO_SERIAL ? { ...one, serial: '' } : one)),
     lead: entry.leadLength,
     gauge: entry.leadGauge,
     device: deviceText(entry.device),
@@ -66,7 +69,7 @@ function housingOf(record: SiteRecord, one: SiteRecord['housings'][number]): Bui
     licence: entry.licence,
     date: entry.date,
     change: entry.change,
-    replaced: entry.serialRemoved,
+    replaced: entry.serialRemoved.join('; '),
     fittedOn: fittedOn(entry),
     nextCheck: look?.on ?? '',
   };

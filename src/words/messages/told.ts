@@ -17,6 +17,7 @@ import { OUTPUT_WORDS } from './output.js';
 import { PLACE_WORDS } from './place.js';
 import { PRINT_WORDS } from './print.js';
 import { FACT_WORDS, RATE_WORDS } from './rate.js';
+import { REGISTER_WORDS } from './register.js';
 import { ROW_WORDS } from './rows.js';
 import { SITE_WORDS } from './site.js';
 import { WORKBOOK_WORDS } from './workbook.js';
@@ -40,6 +41,7 @@ export const MESSAGE_CATALOGUE: readonly MessageEntry[] = [
   ...PRINT_WORDS,
   ...FACT_WORDS,
   ...RATE_WORDS,
+  ...REGISTER_WORDS,
   ...ROW_WORDS,
   ...SITE_WORDS,
   ...WORKBOOK_WORDS,

@@ -1,0 +1,92 @@
+import { readdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Note } from '../model/open-item.js';
+import { note } from '../model/message.js';
+import { placeOfRecord, REGISTER_MESSAGES, type RecordFault } from '../model/messages/register.js';
+import { itemAt } from '../model/message.js';
+import { byNaturalOrder } from '../model/natural-order.js';
+import type { OpenItem } from '../model/open-item.js';
+import { RecordSchema, type SiteRecord } from '../model/record.js';
+import { isCode } from '../output/make-folder.js';
+import { NotAFile, readRegularFile } from '../output/regular-file.js';
+import { isPackFolder } from './pack-names.js';
+
+/** The record of one job, or why it can't be told. */
+export type JobRecord =
+  | { readonly folder: string; readonly record: SiteRecord; readonly item?: undefined }
+  | { readonly folder: string; readonly record?: undefined; readonly item: OpenItem };
+
+/** Bytes; no record is nearly as large. */
+const LARGEST = 200_000_000;
+/** Records that are on their way from the disk while one is looked at. */
+const AHEAD = 8;
+
+/**
+ * The records of all jobs of an output folder, one after another: never more than a few stand in memory.
+ * @param out the output folder
+ * @returns in natural order of the folders; a folder without a record isn't among them
+ * @throws the system's error where the output folder can't be read
+ */
+export async function* recordsOf(out: string): AsyncGenerator<JobRecord> {
+  const entries = await readdir(out, { withFileTypes: true });
+  const folders = entries
+    .filter((entry) => entry.isDirectory() && isPackFolder(entry.name))
+    .map((entry) => entry.name)
+    .sort(byNaturalOrder);
+  const coming: Promise<JobRecord | undefined>[] = [];
+  let next = 0;
+  const holder = new Map<string, string>();
+  for (;;) {
+    while (coming.length < AHEAD && next < folders.length) {
+      coming.push(readRecord(out, folders[next] ?? ''));
+      next += 1;
+    }
+    const first = coming.shift();
+    if (first === undefined) return;
+    const found = await first;
+    if (found === undefined) continue;
+    if (found.record === undefined) {
+      yield found;
+      continue;
+    }
+    const { job } = found.record;
+    const kept = holder.get(job);
+    if (kept === undefined) {
+      holder.set(job, found.folder);
+      yield found;
+    } else {
+      yield fault(found.folder, note(REGISTER_MESSAGES.jobTwice, { job, kept, folder: found.folder }));
+    }
+  }
+}
+
+/**
+ * The record in one job's folder.
+ * @param out the output folder
+ * @param folder the job's, below it
+ * @returns undefined where there is none
+ */
+export async function readRecord(out: string, folder: string): Promise<JobRecord | undefined> {
+  const because = (recordFault: RecordFault): JobRecord =>
+    fault(folder, note(REGISTER_MESSAGES.recordNotRead, { record: `${folder}/record.json`, recordFault }));
+  let bytes: Buffer;
+  try {
+    bytes = await readRegularFile(join(out, folder, 'record.json'), { most: LARGEST, followLinks: false });
+  } catch (error) {
+    if (isCode(error, 'ENOENT')) return undefined;
+    return because(error instanceof NotAFile ? 'no-file' : 'unreadable');
+  }
+  let json: unknown;
+  try {
+    json = JSON.parse(bytes.toString('utf8'));
+  } catch {
+    return because('no-json');
+  }
+  const record = RecordSchema.safeParse(json);
+  return record.success ? { folder, record: record.data } : because('no-record');
+}
+
+const fault = (folder: string, told: Note): JobRecord => ({
+  folder,
+  item: itemAt(told, placeOfRecord(folder)),
+});
