@@ -2,6 +2,7 @@ import type { Probes } from '../../model/planned-measuring.js';
 import type { Wire } from '../../model/wire.js';
 import { figure } from '../../words/figures.js';
 import type { AsBuiltWords } from '../../words/languages/as-built-words.js';
+import { unparted } from '../../words/unparted.js';
 import type { AsBuilt, BuiltHousing } from '../parts/as-built.js';
 
 type Point = Pick<Wire, 'port' | 'name'> | null;
@@ -34,4 +35,14 @@ export function serialsText({ serials }: BuiltHousing, { found }: AsBuiltWords):
         .join(', '),
     )
     .join('; ');
+}
+
+/** What was found between two points of a housing; nothing where no record came back. */
+export function foundOf(built: AsBuilt | undefined): (tag: string, probes: Probes) => string {
+  return (tag, probes) => (built === undefined ? '' : unparted(foundVolts(built, tag, probes)));
+}
+
+/** The serials of a housing alone, or of a part without one its date code. */
+export function bareSerials({ serials }: BuiltHousing): string {
+  return serials.map(({ serial, dateCode }) => (serial === '' ? dateCode : serial)).join('; ');
 }

@@ -100,12 +100,11 @@ function lightTexts(
 const byText = (housing: BuiltHousing | undefined): string =>
   housing === undefined ? '' : [housing.name, housing.date].filter((text) => text !== '').join(', ');
 
-/** What was recorded and has no column: instruments, ground point, change; those that are alike share a line. */
+/** What was recorded and has no column: instruments, lead wire, ground point, change; facts that the same housings share stand together. */
 function moreLines(built: AsBuilt | undefined, words: CrewPackWords, own: AsBuiltWords): string[] {
-  if (built === undefined) return [];
   const { what } = own.changed;
-  const lines = new Map<string, string[]>();
-  for (const { tag, instrument, gauge, groundPoint, change, replaced } of built.housings.values()) {
+  const tagsOf = new Map<string, string[]>();
+  for (const { tag, instrument, gauge, groundPoint, change, replaced } of built?.housings.values() ?? []) {
     const facts: readonly (readonly [name: string, text: string])[] = [
       [own.found.instruments, instrument],
       [what.gauge, gauge],
@@ -114,12 +113,16 @@ function moreLines(built: AsBuilt | undefined, words: CrewPackWords, own: AsBuil
       [own.found.replaced, replaced],
     ];
     for (const [name, text] of facts) {
-      if (text === '') continue;
-      const line = `${name}: ${text}`;
-      lines.set(line, [...(lines.get(line) ?? []), tag]);
+      const fact = `${name}: ${text}`;
+      if (text !== '') tagsOf.set(fact, [...(tagsOf.get(fact) ?? []), tag]);
     }
   }
-  return Array.from(lines, ([line, tags]) => unparted(`${crewTags(tags, words)}: ${line}`));
+  const lines = new Map<string, string[]>();
+  for (const [fact, tags] of tagsOf) {
+    const whose = crewTags(tags, words);
+    lines.set(whose, [...(lines.get(whose) ?? []), fact]);
+  }
+  return Array.from(lines, ([whose, facts]) => unparted(`${whose}: ${facts.join('; ')}.`));
 }
 
 /** The commissioning record: a row a protector, with what the plan says and what was found, or room for it. */

@@ -100,7 +100,7 @@ export function closeoutPackView(
   const notPrinted = recorded?.notPrinted ?? [];
   const hasPhotos = photos.length + notPrinted.length > 0;
   const appendix = packAppendixView(plan, context);
-  const notes = wiringNotes(plan, context.settings, words.language);
+  const notes = wiringNotes(plan, context.settings, words.language, built);
   const contents: (readonly [id: string, name: string])[] = [
     ...(built === undefined ? [] : [['as-built', own.section] as const]),
     ['drawing', sections.drawing],

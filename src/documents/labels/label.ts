@@ -10,7 +10,11 @@ import { besidePicture, lightGroups } from '../parts/owner-lights.js';
 import { portSide, roomsOf, whereOnSite } from '../parts/owner-sides.js';
 
 /** A fact of a label, or the blank in which the crew writes it. */
-const LabelFactSchema = z.object({ what: z.string(), value: z.string().describe('Empty: a blank') });
+const LabelFactSchema = z.object({
+  what: z.string(),
+  value: z.string().describe('Empty: a blank'),
+  whole: z.boolean().describe('True for a date, which no line’s end parts'),
+});
 
 export const LabelSchema = z.object({
   tag: z.string(),
@@ -141,6 +145,8 @@ function lightLines(source: LabelSource, protector: PlannedProtector): string[] 
   return beside.length === 0 ? rows : [...rows, beside.join(' ')];
 }
 
+const DATE = /^\d{4}-\d{2}-\d{2}$/;
+
 /** Serials as a label has them, or the date codes of parts without one. */
 function serials(housing: BuiltHousing | undefined): string {
   const each = (housing?.serials ?? []).map(({ serial, dateCode }) => serial || dateCode);
@@ -171,7 +177,7 @@ export function labelsOf(source: LabelSource): Unsized[] {
         { what: label.fitted, value: housing?.fittedOn ?? '' },
         ...(hasDevice ? [{ what: label.breaker, value: housing?.position ?? '' }] : []),
         { what: label.nextCheck, value: housing?.nextCheck ?? '' },
-      ],
+      ].map((fact) => ({ ...fact, whole: DATE.test(fact.value) })),
       call: phone === '' ? `${label.call}: ${'_'.repeat(24)}` : `${label.call} ${phone}`,
       ...hazardOf(protector, strings),
     };

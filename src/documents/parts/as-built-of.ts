@@ -110,6 +110,7 @@ const LACKED: Readonly<Record<string, Lacked>> = {
   lead_length: 'lead',
   torque: 'torque',
   device_fitted: 'device',
+  found: 'reading',
   date: 'date',
   name: 'name',
 };

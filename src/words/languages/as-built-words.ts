@@ -26,6 +26,7 @@ export const LACKED = [
   'torque',
   'volts',
   'light',
+  'reading',
   'device',
   'date',
   'name',
@@ -57,7 +58,6 @@ export interface AsBuiltWords {
   };
   readonly done: string;
   readonly section: string;
-  readonly document: string;
   readonly changed: {
     readonly heading: string;
     readonly none: string;
@@ -98,13 +98,12 @@ export interface AsBuiltWords {
     readonly by: string;
     readonly dateCode: (code: string) => string;
     readonly noSerial: string;
-    readonly atMost: (found: string, most: string) => string;
-    readonly notRecorded: string;
+    /** Where a wiring note has no room for what the record holds. */
+    readonly seeRecord: string;
     readonly instruments: string;
     readonly change: string;
     /** Before the serial of what hung there before. */
     readonly replaced: string;
-    readonly earlier: (text: string) => string;
   };
   /** A light or flag as it was seen. */
   readonly looks: Readonly<Record<SeenLook, string>>;
