@@ -7,7 +7,7 @@ import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
 import type { AsBuiltWords } from '../../words/languages/as-built-words.js';
 import { lengthUnitOf, longestLead, paperLead } from '../../words/lengths.js';
 import { unparted } from '../../words/unparted.js';
-import type { AsBuilt, BuiltHousing } from '../parts/as-built.js';
+import type { AsBuilt } from '../parts/as-built.js';
 import { crewTags } from './crew-tags.js';
 import { crewWire } from './crew-wire.js';
 import { foundLooks, foundVolts, serialsText } from './found.js';
@@ -40,7 +40,8 @@ export const RecordSchema = z.object({
       lights: z.array(FoundSchema),
       lightsNone: z.string(),
       device: z.string().describe('The overcurrent device as fitted; empty: a box to fill in'),
-      by: z.string().describe('Who fitted it, and when; empty: a box for initials'),
+      name: z.string().describe('Who fitted it; empty: a box for initials'),
+      date: z.string().describe('When'),
     }),
   ),
   below: z.string().describe('What an abbreviation of the table means'),
@@ -95,10 +96,6 @@ function lightTexts(
     found: built === undefined ? '' : foundLooks(built, tag, channel, looks),
   }));
 }
-
-/** Who fitted a housing, and when. */
-const byText = (housing: BuiltHousing | undefined): string =>
-  housing === undefined ? '' : [housing.name, housing.date].filter((text) => text !== '').join(', ');
 
 /** What was recorded and has no column: instruments, lead wire, ground point, change; facts that the same housings share stand together. */
 function moreLines(built: AsBuilt | undefined, words: CrewPackWords, own: AsBuiltWords): string[] {
@@ -163,7 +160,8 @@ export function recordView(plan: Plan, words: CrewPackWords, built?: AsBuilt): R
         lights: shown,
         lightsNone: shown.length === 0 ? record.noLights : '',
         device: unparted(housing?.device ?? ''),
-        by: byText(housing),
+        name: housing?.name ?? '',
+        date: housing?.date ?? '',
       };
     }),
     below: record.groundMeans[basis],

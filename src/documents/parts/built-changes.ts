@@ -3,6 +3,7 @@ import type { SiteRecord } from '../../model/record.js';
 import type { Changed } from '../../words/languages/as-built-words.js';
 import { SEEN_LOOKS } from '../../words/languages/as-built-words.js';
 import { probesOf } from './built-readings.js';
+import { mostLead } from '../../words/lengths.js';
 import type { BuiltValue, Change, Outcome } from './as-built.js';
 
 type Housing = SiteRecord['housings'][number];
@@ -72,7 +73,7 @@ function entryChanges(was: PlannedProtector, entry: Entry, fails: Failing): Foun
     ];
   const { wiring, required, figures } = was;
   const planned = was.part ?? was.existing ?? '';
-  const most = Math.max(wiring.leadLengthLimit, wiring.leadLengthPlanned);
+  const most = mostLead(wiring);
   const { partFitted, place, leadLength, faultCurrent } = entry;
   const sccr = figures?.sccr ?? null;
   return [
