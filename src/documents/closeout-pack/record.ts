@@ -91,10 +91,11 @@ function lightTexts(
 ): Found[] {
   const shown = channels.filter(({ indicator }) => indicator.length > 0);
   const flag = partDetails?.indicator === 'flag' ? ` ${record.flag}` : '';
-  return shown.map(({ channel }) => ({
-    of: `${String(channel)}${flag}`,
-    found: built === undefined ? '' : foundLooks(built, tag, channel, looks),
-  }));
+  return shown.map(({ channel }) => {
+    const found = built === undefined ? '' : foundLooks(built, tag, channel, looks);
+    // What was seen of a flag says that it is one.
+    return { of: `${String(channel)}${found === '' ? flag : ''}`, found };
+  });
 }
 
 /** What was recorded and has no column: instruments, lead wire, ground point, change; facts that the same housings share stand together. */
