@@ -7,7 +7,7 @@ import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
 import type { AsBuiltWords } from '../../words/languages/as-built-words.js';
 import { lengthUnitOf, longestLead, paperLead } from '../../words/lengths.js';
 import { unparted } from '../../words/unparted.js';
-import type { AsBuilt } from '../parts/as-built.js';
+import type { AsBuilt, BuiltHousing } from '../parts/as-built.js';
 import { crewTags } from './crew-tags.js';
 import { crewWire } from './crew-wire.js';
 import { foundLooks, foundVolts, serialsText } from './found.js';
@@ -178,18 +178,21 @@ export function signOffView(
 ): z.infer<typeof SignOffSchema> {
   const { name, licence, signature, date } = signOff.columns;
   const { installer, inspector, owner } = signOff.who;
-  const crew = new Map<string, string[]>();
-  for (const housing of built?.housings.values() ?? []) {
-    if (housing.name === '') continue;
-    const key = JSON.stringify([housing.name, housing.licence]);
-    crew.set(key, [...(crew.get(key) ?? []), housing.date]);
+  const crew = new Map<string, { readonly of: BuiltHousing; readonly days: Set<string> }>();
+  for (const of of built?.housings.values() ?? []) {
+    if (of.name === '') continue;
+    const key = JSON.stringify([of.name, of.licence]);
+    const known = crew.get(key) ?? { of, days: new Set() };
+    crew.set(key, known);
+    if (of.date !== '') known.days.add(of.date);
   }
   const none = { name: '', licence: '', date: '' };
-  const installers = Array.from(crew, ([key, dates]) => {
-    const [called = '', paper = ''] = JSON.parse(key) as [string, string];
-    const days = [...new Set(dates.filter((day) => day !== ''))].sort();
-    return { who: installer, name: called, licence: paper, date: days.join(', ') };
-  });
+  const installers = Array.from(crew.values(), ({ of, days }) => ({
+    who: installer,
+    name: of.name,
+    licence: of.licence,
+    date: [...days].sort().join(', '),
+  }));
   return {
     says: signOff.says,
     columns: [signOff.heading, name, licence, signature, date],
