@@ -73,12 +73,9 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     const making: Making = {
       job,
       folder,
-      planFrom: fingerprint(
-        batch.jobFingerprint(job),
-        batch.planFrom,
-        photos.from,
-        batch.cutSheets?.from ?? '',
-      ),
+      planFrom:
+        planFromOf(batch, known) ??
+        fingerprint(batch.jobFingerprint(job), batch.planFrom, photos.from, batch.cutSheets?.from ?? ''),
       photos,
       back,
       record: known?.job === job.job ? known : undefined,
@@ -95,7 +92,8 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     const sheets = await batch.cutSheets?.read(partsOf(plan));
     // A photo that isn't printed is told with all that is open, in the pack too.
     const more = [...shown.items, ...(sheets?.items ?? [])];
-    if (more.length > 0) plan = { ...plan, openItems: inOrder([...plan.openItems, ...more]) };
+    if (more.length > 0 && !batch.planAsKept)
+      plan = { ...plan, openItems: inOrder([...plan.openItems, ...more]) };
     plan = withAccepted(plan, job);
     const shownAll = { photos: shown.photos, sheets: sheets?.sheets, record: {} };
     return await makePack(plan, shownAll, making, batch);
@@ -103,6 +101,11 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     if (batch.signal.aborted) return undefined;
     return failed(error, job, folder, plan, batch);
   }
+}
+
+/** Papers alone leave it open what the plan was made from. */
+function planFromOf(batch: BatchContext, known: PackRecord | undefined): Fingerprint | undefined {
+  return batch.planAsKept ? known?.planFrom : undefined;
 }
 
 /** Tells whether the pack in the folder is the pack of that plan, with nothing edited, deleted or out of date. */
@@ -140,7 +143,7 @@ function partsOf(plan: Plan): string[] {
 async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: BatchContext): Promise<MadeJob> {
   const { folder, record, planFrom, back } = making;
   const { options, previous, given, records } = batch;
-  const text = planJson(plan);
+  const text = batch.planAsKept?.(plan.job) ?? planJson(plan);
   await pause();
   const planned = fingerprint(text);
   const forms = siteForms(plan);

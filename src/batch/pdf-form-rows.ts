@@ -5,10 +5,14 @@ import type { LinesRead } from '../read/answers/lines-of-tables.js';
 import { readForm } from '../print/read-form.js';
 import { formRows, type FormRow as CarriedRow } from '../site-forms/form-rows.js';
 
-function rowsOf(form: FormName, file: string, rows: readonly CarriedRow<AnyHeading>[]): FormRow[] {
+function rowsOf<H extends AnyHeading>(
+  form: FormName,
+  file: string,
+  rows: readonly CarriedRow<H>[],
+): FormRow[] {
   return rows.map(({ cells, fields }) => ({
     form,
-    cells: Object.fromEntries(Object.entries(cells).filter(([, text]) => text !== '')),
+    cells: Object.fromEntries(Object.entries<string>(cells).filter(([, text]) => text !== '')),
     file,
     // A form has fields, no lines.
     line: 0,

@@ -57,7 +57,9 @@ async function namedFiles(
     const inside = await formsIn(path, true);
     if (inside.length === 0) {
       const file = shownPath(path);
-      unreadable.push(itemAt(note(RECORD_MESSAGES.nothingToRead, { path: file }), { file, line: 0, column: '' }));
+      unreadable.push(
+        itemAt(note(RECORD_MESSAGES.nothingToRead, { path: file }), { file, line: 0, column: '' }),
+      );
     }
     for (const file of inside) add(file);
   }
@@ -66,8 +68,12 @@ async function namedFiles(
 
 async function formsIn(folder: string, below: boolean): Promise<string[]> {
   const entries = await readdir(folder, { withFileTypes: true }).catch(() => []);
-  const names = entries.filter(({ name }) => !PASSED_OVER.test(name)).sort((a, b) => byNaturalOrder(a.name, b.name));
-  const own = names.filter((entry) => entry.isFile() && OURS.test(entry.name)).map(({ name }) => join(folder, name));
+  const names = entries
+    .filter(({ name }) => !PASSED_OVER.test(name))
+    .sort((a, b) => byNaturalOrder(a.name, b.name));
+  const own = names
+    .filter((entry) => entry.isFile() && OURS.test(entry.name))
+    .map(({ name }) => join(folder, name));
   if (!below) return own;
   const deeper = await Promise.all(
     names.filter((entry) => entry.isDirectory()).map(({ name }) => formsIn(join(folder, name), false)),

@@ -10,6 +10,8 @@ export interface RecordOptions {
   readonly out?: string | undefined;
   /** `YYYY-MM-DD` of the run. */
   readonly date: string;
+  /** True where `--date` or SOURCE_DATE_EPOCH says the date. */
+  readonly dateGiven: boolean;
   /** In place of those of the last pack. */
   readonly catalogue?: string | undefined;
   readonly settings?: string | undefined;

@@ -74,6 +74,7 @@ export const OF_THE_RUN: readonly string[] = [
   'record/no-reading',
   'record/photo-not-there',
   'record/not-planned-anew',
+  'record/not-printed',
   'record/deviation-refused',
   'record/deviation-idle',
   'register/no-folder',

@@ -105,7 +105,9 @@ export function housingsAnew(
   // Two housings of one placement may hang otherwise each: they are planned one after the other.
   const numbers = new Set(plan.protectors.map(({ housing }) => housing.number));
   for (const number of numbers) {
-    const own = plan.protectors.filter(({ tag, housing }) => housing.number === number && (fitted.has(tag) || facts.length > 0));
+    const own = plan.protectors.filter(
+      ({ tag, housing }) => housing.number === number && (fitted.has(tag) || facts.length > 0),
+    );
     if (own.length === 0) continue;
     const byPort = new Map<string, FittedThere>();
     for (const { tag, ports } of own) {

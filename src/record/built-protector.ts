@@ -31,8 +31,7 @@ export function builtProtector(
     byHand: isOther || planned.byHand,
     serial: serials.length > 0 ? serials.join('; ') : planned.serial,
     place: entry.place === '' ? planned.place : entry.place,
-    wiring:
-      entry.leadLength === null ? one.wiring : { ...one.wiring, leadLengthPlanned: entry.leadLength },
+    wiring: entry.leadLength === null ? one.wiring : { ...one.wiring, leadLengthPlanned: entry.leadLength },
     ...(untold ? { figures: null, ...(isOther ? { partDetails: null } : {}) } : {}),
   };
 }

@@ -119,11 +119,9 @@ export function withDeviations(
 }
 
 /** How far a job is, by what is open and what was accepted. */
-export function stateOf(
-  { open, accepted }: Accepted,
-  housings: SiteRecord['housings'],
-): RecordState {
-  if (housings.every(({ entries }) => entries.length === 0)) return housings.length === 0 ? 'as built' : 'record open';
+export function stateOf({ open, accepted }: Accepted, housings: SiteRecord['housings']): RecordState {
+  if (housings.every(({ entries }) => entries.length === 0))
+    return housings.length === 0 ? 'as built' : 'record open';
   if (open.some(({ severity }) => severity !== 'confirm')) return 'record open';
   return accepted.length > 0 ? 'as built with deviations' : 'as built';
 }

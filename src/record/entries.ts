@@ -1,3 +1,4 @@
+import { hundredthsOr } from '../model/rounding.js';
 import type { RecordEntry, RecordOrigin, SiteRecord } from '../model/record.js';
 import type { HousingRow } from '../model/site-form-rows.js';
 
@@ -24,7 +25,7 @@ export function isFilledIn(row: HousingRow, placePlanned: string): boolean {
   const texts = [...serialRemoved, ...photos, device.fitted, device.position];
   return (
     serials.length > 0 ||
-    texts.length > 0 && texts.some((text) => text !== '') ||
+    (texts.length > 0 && texts.some((text) => text !== '')) ||
     device.volts !== null ||
     device.interrupting !== null ||
     Object.values(rest).some((value) => value !== null && value !== '') ||
@@ -37,9 +38,16 @@ export function entryOf({ row, photos, origin }: RowOfHousing): RecordEntry {
   const { serials, serialRemoved, device, ...rest } = row;
   return {
     ...rest,
+    // As the file holds them: read back they are the same.
+    leadLength: hundredthsOr(rest.leadLength),
+    faultCurrent: hundredthsOr(rest.faultCurrent),
     serials: serials.map((one) => ({ ...one })),
     serialRemoved: [...serialRemoved],
-    device: { ...device },
+    device: {
+      ...device,
+      volts: hundredthsOr(device.volts),
+      interrupting: hundredthsOr(device.interrupting),
+    },
     photos: [...photos],
     origin,
   };
@@ -48,7 +56,18 @@ export function entryOf({ row, photos, origin }: RowOfHousing): RecordEntry {
 /** When an entry was made; one without a date counts as the earliest. */
 const momentOf = ({ date, time }: RecordEntry): string => `${date} ${time}`;
 
-const contentOf = ({ origin: _origin, ...entry }: RecordEntry): string => JSON.stringify(entry);
+/** Its content in one order of keys, without where it stood. */
+function contentOf(entry: RecordEntry): string {
+  const { serials, device, photos } = entry;
+  return JSON.stringify([
+    ...Object.entries(entry)
+      .filter(([key]) => !['origin', 'serials', 'device', 'photos'].includes(key))
+      .sort(([a], [b]) => (a < b ? -1 : 1)),
+    serials.map(({ serial, dateCode }) => [serial, dateCode]),
+    [device.fitted, device.volts, device.interrupting, device.position],
+    photos.map(({ file, sha256 }) => [file, sha256]),
+  ]);
+}
 
 /** What hangs there after an entry, where the entry doesn't say: a housing that was moved keeps its protector. */
 function completed(entry: RecordEntry, before: RecordEntry | undefined, partPlanned: string): RecordEntry {

@@ -38,7 +38,13 @@ export function factChecks(
       ofField ? { tag, field: fact, text: found, file: origin.file, line: origin.line } : null,
     );
     if (result === 'not-understood')
-      return itemOf(RECORD_MESSAGES.cellWrong, { heading: 'found', text: found, fault: 'fact' }, origin, 'found', tag);
+      return itemOf(
+        RECORD_MESSAGES.cellWrong,
+        { heading: 'found', text: found, fault: 'fact' },
+        origin,
+        'found',
+        tag,
+      );
     const changes = typeof result === 'string' ? [] : result.changes;
     const isFine = typeof result !== 'string' && changes.length === 0 && result.holdBack.length === 0;
     const kind = isFine ? RECORD_MESSAGES.factOther : RECORD_MESSAGES.factDecides;

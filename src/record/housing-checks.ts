@@ -170,7 +170,8 @@ export function newPlace(plan: Plan, planned: PlannedProtector, entry: RecordEnt
   const tags = new Set(there.map(({ tag }) => tag));
   const runs = plan.site.runs.filter(
     ({ from, to }) =>
-      (from.equipment === own && tags.has(to.equipment)) || (to.equipment === own && tags.has(from.equipment)),
+      (from.equipment === own && tags.has(to.equipment)) ||
+      (to.equipment === own && tags.has(from.equipment)),
   );
   const lengths = runs.map(({ length }) => length);
   const isSame = tags.has(own);
@@ -196,8 +197,7 @@ function placeCheck({ plan, planned, housing, is }: HousingCase, entry: RecordEn
     distance !== null &&
     !elsewhere &&
     (reach === 'unlimited' || (reach !== 'unknown' && reach.value >= distance));
-  const kind =
-    planned.strength === 'required' && !covers ? RECORD_MESSAGES.movedAway : RECORD_MESSAGES.moved;
+  const kind = planned.strength === 'required' && !covers ? RECORD_MESSAGES.movedAway : RECORD_MESSAGES.moved;
   const p = { tag, from: planned.place, to: entry.place, distance: orNull(distance, metres), reach };
   return [itemOf(kind, p, entry.origin, 'place', tag)];
 }

@@ -29,9 +29,7 @@ export function readingChecks(
 function missing({ tag, channel, kind, state, from, to, due, origin }: RecordReading): OpenItem[] {
   // A fault is never waited for.
   if (due || state === 'ground-fault device open') return [];
-  return [
-    itemOf(RECORD_MESSAGES.noReading, { tag, channel, kind, state, from, to }, origin, 'found', tag),
-  ];
+  return [itemOf(RECORD_MESSAGES.noReading, { tag, channel, kind, state, from, to }, origin, 'found', tag)];
 }
 
 function voltsCheck(reading: RecordReading, found: number, there: PlannedProtector): OpenItem[] {

@@ -94,7 +94,15 @@ export function mergedReadings(
       else taken.push(reading);
     }
     if (taken.length > 0) return taken.sort((a, b) => byNaturalOrder(a.date, b.date));
-    return [{ ...blank, low: one.low, high: one.high, expected: one.expected, due: isDue(one, blank.whyNot, isDone(one.tag)) }];
+    return [
+      {
+        ...blank,
+        low: one.low,
+        high: one.high,
+        expected: one.expected,
+        due: isDue(one, blank.whyNot, isDone(one.tag)),
+      },
+    ];
   });
 }
 
@@ -114,7 +122,8 @@ export function askedFacts({ facts }: SiteForms): RecordFact[] {
 }
 
 /** What tells one assumption from another: its number may be another in the next plan. */
-export const factKey = ({ tag, fact }: Pick<RecordFact, 'tag' | 'fact'>): string => JSON.stringify([tag, fact]);
+export const factKey = ({ tag, fact }: Pick<RecordFact, 'tag' | 'fact'>): string =>
+  JSON.stringify([tag, fact]);
 
 /** The assumptions of a record: of each the verification of the latest day, of one day that read last. */
 export function mergedFacts(

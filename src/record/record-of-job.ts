@@ -61,7 +61,11 @@ const OF_FILES: ReadonlySet<string> = new Set([
   RECORD_MESSAGES.photoNotThere.code,
 ]);
 
-function housingOf(p: PlannedProtector, before: SiteRecord | undefined, rows: readonly RowOfHousing[]): Housing {
+function housingOf(
+  p: PlannedProtector,
+  before: SiteRecord | undefined,
+  rows: readonly RowOfHousing[],
+): Housing {
   const partPlanned = p.part ?? p.existing ?? '';
   const known = before?.housings.find(({ tag }) => tag === p.tag)?.entries ?? [];
   const mine = rows.filter(({ tag, row }) => tag === p.tag && isFilledIn(row, p.place)).map(entryOf);
@@ -95,10 +99,7 @@ function itemsKept(before: SiteRecord | undefined, back: CameBack, housings: rea
 /** Replaces what is taken more than once. */
 function filesOf(before: SiteRecord | undefined, back: CameBack): SiteRecord['files'] {
   const known = before?.files ?? [];
-  return [
-    ...known,
-    ...back.files.filter(({ sha256 }) => !known.some((one) => one.sha256 === sha256)),
-  ];
+  return [...known, ...back.files.filter(({ sha256 }) => !known.some((one) => one.sha256 === sha256))];
 }
 
 /**

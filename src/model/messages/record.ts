@@ -161,17 +161,20 @@ export const RECORD_MESSAGES = {
   nothingRecorded: message<{ tag: string }>('record/nothing-recorded', 'missing', 'installer'),
   lacks: message<{ tag: string; heading: string }>('record/not-recorded', 'missing', 'installer'),
   notSaid: message<{ tag: string; heading: string }>('record/not-said', 'confirm', 'installer'),
-  noReading: message<{ tag: string; channel: number | null; kind: string; state: string; from: string; to: string }>(
-    'record/no-reading',
-    'missing',
-    'installer',
-  ),
+  noReading: message<{
+    tag: string;
+    channel: number | null;
+    kind: string;
+    state: string;
+    from: string;
+    to: string;
+  }>('record/no-reading', 'missing', 'installer'),
   photoNotThere: message<{ photo: string }>('record/photo-not-there', 'confirm', 'office'),
-  notPlannedAnew: message<{ because: 'company-gone' | 'plan-differs' | 'job-too-large'; tags: readonly string[] }>(
-    'record/not-planned-anew',
-    'missing',
-    'office',
-  ),
+  notPlannedAnew: message<{
+    because: 'company-gone' | 'plan-differs' | 'job-too-large';
+    tags: readonly string[];
+  }>('record/not-planned-anew', 'missing', 'office'),
+  notPrinted: message<{ folder: string }>('record/not-printed', 'missing', 'office'),
   deviationRefused: message<{ tag: string; check: RecordCheck; because: RefusedFor }>(
     'record/deviation-refused',
     'conflict',

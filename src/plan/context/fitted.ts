@@ -18,10 +18,7 @@ export type FittedAt = (equipment: string, port: string) => Fitted | undefined;
  * Placements with what hangs there.
  * @param at undefined: nothing does yet
  */
-export function withFitted(
-  placements: readonly Placement[],
-  at: FittedAt | undefined,
-): readonly Placement[] {
+export function withFitted(placements: readonly Placement[], at: FittedAt | undefined): readonly Placement[] {
   if (at === undefined) return placements;
   return placements.map((placement) => {
     const port = placement.ports[0];

@@ -1,6 +1,14 @@
 import type { Fact, Stated } from '../../model/fact.js';
 import { FIELDS } from '../../model/fields.js';
-import { valueOf, type Field, type JobFacts, type JobList, type ListRow, type RowFacts, type Sheet } from '../../model/list.js';
+import {
+  valueOf,
+  type Field,
+  type JobFacts,
+  type JobList,
+  type ListRow,
+  type RowFacts,
+  type Sheet,
+} from '../../model/list.js';
 import { isNec } from '../../model/editions.js';
 import type { Plan, PlannedEquipment } from '../../model/plan.js';
 import type { Settings } from '../../model/settings.js';
@@ -30,7 +38,12 @@ function headingUnit(column: string): Unit | null {
 /** What a kept fact's cell says, read once more; undefined: nothing that the field understands. */
 function readAnew(field: Field, text: string, column: string, feet: boolean, settings: Settings): unknown {
   const { temperature } = settings.units;
-  const reading = readCell(field, text, { mark: 'auto', unit: headingUnit(column), temperature, words: new Map() });
+  const reading = readCell(field, text, {
+    mark: 'auto',
+    unit: headingUnit(column),
+    temperature,
+    words: new Map(),
+  });
   if (reading.is !== 'value') return undefined;
   return feet && reading.feet !== null ? reading.feet : reading.value;
 }
@@ -126,7 +139,19 @@ function rowOf(
  */
 export function withFact(
   job: JobList,
-  { tag, field, text, file, line }: { readonly tag: string; readonly field: string; readonly text: string; readonly file: string; readonly line: number },
+  {
+    tag,
+    field,
+    text,
+    file,
+    line,
+  }: {
+    readonly tag: string;
+    readonly field: string;
+    readonly text: string;
+    readonly file: string;
+    readonly line: number;
+  },
   settings: Settings,
 ): JobList | undefined {
   if (!isField(field)) return undefined;

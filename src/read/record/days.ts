@@ -35,7 +35,10 @@ export function readDay(text: string): Read<string> {
  * @returns `HH:MM`
  */
 export function readTime(text: string): Read<string> {
-  const read = /^(?:\d{4}-\d{2}-\d{2}[ T])?(\d{1,2})\s?[:.h]\s?(\d{2})(?::\d{2}(?:\.\d+)?)?\s*(am|pm|a\.m\.|p\.m\.)?$/i.exec(text);
+  const read =
+    /^(?:\d{4}-\d{2}-\d{2}[ T])?(\d{1,2})\s?[:.h]\s?(\d{2})(?::\d{2}(?:\.\d+)?)?\s*(am|pm|a\.m\.|p\.m\.)?$/i.exec(
+      text,
+    );
   if (!read) return { fault: 'time' };
   const half = (read[3] ?? '').slice(0, 1).toLowerCase();
   const stated = Number(read[1]);

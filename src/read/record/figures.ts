@@ -22,7 +22,14 @@ export interface FigureReading {
 export function readFigure(text: string, dimension: Dimension, { mark, bare }: FigureReading): Read<number> {
   const read = readQuantity(text, mark);
   if (!read.ok)
-    return { fault: read.problem === 'two-ways' || read.problem === 'shortened' ? read.problem : read.problem === 'unknown-unit' ? 'unit' : 'number' };
+    return {
+      fault:
+        read.problem === 'two-ways' || read.problem === 'shortened'
+          ? read.problem
+          : read.problem === 'unknown-unit'
+            ? 'unit'
+            : 'number',
+    };
   const unit = read.unit ?? unitOf(bare);
   if (unit === null || unit.dimension !== dimension) return { fault: 'unit' };
   return { value: inOurUnit(read.figure, unit) };

@@ -51,9 +51,14 @@ function* rowsOfTable(table: Table<AnyHeading>): InSteps<LinesRead<FormRow>> {
   const { file } = table;
   const there = new Set(table.columns.map(({ field }) => field));
   const form = TOLD_BY.find(([, headings]) => headings.every((heading) => there.has(heading)))?.[0];
-  const lacks: AnyHeading[] = ['job'].filter((heading): heading is 'job' => !there.has(heading as AnyHeading));
+  const lacks: AnyHeading[] = ['job'].filter(
+    (heading): heading is 'job' => !there.has(heading as AnyHeading),
+  );
   if (form === undefined || lacks.length > 0) {
-    const said = note(RECORD_MESSAGES.noForm, { path: file, headings: table.columns.map(({ heading }) => visible(heading)) });
+    const said = note(RECORD_MESSAGES.noForm, {
+      path: file,
+      headings: table.columns.map(({ heading }) => visible(heading)),
+    });
     const item: OpenItem = itemAt(said, { file, line: table.headingLine, column: '' });
     return { lines: [], items: [], unreadable: [item] };
   }

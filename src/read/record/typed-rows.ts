@@ -12,7 +12,11 @@ export interface Typed<T> {
   readonly items: readonly OpenItem[];
 }
 
-const wordOf = (text: string): string => text.trim().toLowerCase().replace(/[\s_-]+/g, ' ');
+const wordOf = (text: string): string =>
+  text
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_-]+/g, ' ');
 
 function readOutcome(text: string): Read<Outcome> {
   const word = wordOf(text);
@@ -157,7 +161,10 @@ const CHECK_COLUMNS: Readonly<Record<string, RecordCheck>> = {
 };
 
 function readCheck(text: string): Read<RecordCheck> {
-  const word = text.trim().toLowerCase().replace(/[\s-]+/g, '_');
+  const word = text
+    .trim()
+    .toLowerCase()
+    .replace(/[\s-]+/g, '_');
   const value = RECORD_CHECKS.find((check) => check === word) ?? CHECK_COLUMNS[word];
   return value === undefined ? { fault: 'check' } : { value };
 }

@@ -87,7 +87,8 @@ const leadText = (p: {
   readonly level: Quantity | null;
   readonly margin: Quantity | null;
   readonly reach: Quantity | 'unknown' | 'unlimited';
-}): string => `the level with them is ${or(p.level)}, the margin ${or(p.margin)}, the reach ${reachText(p.reach)}`;
+}): string =>
+  `the level with them is ${or(p.level)}, the margin ${or(p.margin)}, the reach ${reachText(p.reach)}`;
 
 /** What is to be done with what somebody may accept. */
 const accept = (check: RecordCheck): string =>
@@ -96,12 +97,17 @@ const cleared = (check: RecordCheck): string =>
   `nobody here can accept it; where the authority having jurisdiction clears it, a line of deviations.csv with check ${check} names who, when and which paper`;
 
 const bandText = (low: Quantity | null, high: Quantity | null): string =>
-  low === null ? `at most ${or(high)}` : high === null ? `at least ${quantity(low)}` : `${quantity(low)} to ${quantity(high)}`;
+  low === null
+    ? `at most ${or(high)}`
+    : high === null
+      ? `at least ${quantity(low)}`
+      : `${quantity(low)} to ${quantity(high)}`;
 
 const REFUSED: { readonly [R in RefusedFor]: string } = {
   unsigned: 'it has no name, or no date',
   before: 'it is dated before the record that it is about',
-  'needs-paper': 'a failed rating or a missing required protector is cleared by the authority alone, and it names no paper of it',
+  'needs-paper':
+    'a failed rating or a missing required protector is cleared by the authority alone, and it names no paper of it',
   nothing: 'nothing there is otherwise',
 };
 
@@ -112,7 +118,8 @@ const orSite = (tag: string): string => (tag === '' ? SITE : tag);
 export const RECORD_WORDS = [
   says(RECORD_MESSAGES.noForm, {
     title: 'A file is none of the crew’s forms',
-    message: (p) => `${p.path} is no record, readings, facts or deviations of a job: its headings aren’t theirs.`,
+    message: (p) =>
+      `${p.path} is no record, readings, facts or deviations of a job: its headings aren’t theirs.`,
     found: (p) => list(p.headings),
     expected: 'the headings of site-record.csv, site-readings.csv, site-facts.csv or deviations.csv',
     hint: 'Hand in the file that "shuntbook pack" put into the job’s folder, filled in; its columns may stand in any order.',
@@ -140,7 +147,8 @@ export const RECORD_WORDS = [
   }),
   says(RECORD_MESSAGES.noSuchJob, {
     title: 'A record of a job that isn’t there',
-    message: (p) => `The output folder holds no pack of job ${orNone(p.job)}: nothing of this line was taken.`,
+    message: (p) =>
+      `The output folder holds no pack of job ${orNone(p.job)}: nothing of this line was taken.`,
     found: (p) => p.job,
     expected: 'the id of a job that "shuntbook pack" made a pack of in this --out',
     hint: 'Correct job, or name the --out that its pack is in.',
@@ -154,7 +162,8 @@ export const RECORD_WORDS = [
   }),
   says(RECORD_MESSAGES.notRead, {
     title: 'A record that is there can’t be read',
-    message: (p) => `${p.record} of job ${p.job} can’t be read, and was left as it is: nothing new was taken.`,
+    message: (p) =>
+      `${p.record} of job ${p.job} can’t be read, and was left as it is: nothing new was taken.`,
     found: (p) => p.record,
     expected: 'a record.json that shuntbook wrote',
     hint: 'Take it from a backup, or move it away and hand in all files of the job again.',
@@ -168,14 +177,16 @@ export const RECORD_WORDS = [
   }),
   says(RECORD_MESSAGES.noSuchReading, {
     title: 'A reading that the plan doesn’t ask for',
-    message: (p) => `The plan asks for no ${p.kind === '' ? 'reading' : p.kind} at ${orNone(p.tag)}, channel ${orNone(p.channel)}, state ${orNone(p.state)}: nothing of this line was taken.`,
+    message: (p) =>
+      `The plan asks for no ${p.kind === '' ? 'reading' : p.kind} at ${orNone(p.tag)}, channel ${orNone(p.channel)}, state ${orNone(p.state)}: nothing of this line was taken.`,
     found: (p) => [p.tag, p.channel, p.kind, p.state].filter((word) => word !== '').join(', '),
     expected: 'a line of the site-readings.csv of this plan',
     hint: 'Correct protector, channel, kind, from, to and state.',
   }),
   says(RECORD_MESSAGES.noSuchFact, {
     title: 'An assumption that the plan doesn’t make',
-    message: (p) => `The plan has no assumption ${orNone(p.assumption)} about ${orSite(p.tag)}: nothing of this line was taken.`,
+    message: (p) =>
+      `The plan has no assumption ${orNone(p.assumption)} about ${orSite(p.tag)}: nothing of this line was taken.`,
     found: (p) => [p.assumption, p.tag].filter((word) => word !== '').join(', '),
     expected: 'a line of the site-facts.csv of this plan',
     hint: 'Correct assumption, tag and fact.',
@@ -206,84 +217,96 @@ export const RECORD_WORDS = [
   }),
   says(RECORD_MESSAGES.factOther, {
     title: 'An assumption found otherwise that changes nothing',
-    message: (p) => `${p.fact} of ${orSite(p.tag)} was assumed as ${orNone(p.assumed)} and found as ${p.found}: planned anew with it, nothing else is decided.`,
+    message: (p) =>
+      `${p.fact} of ${orSite(p.tag)} was assumed as ${orNone(p.assumed)} and found as ${p.found}: planned anew with it, nothing else is decided.`,
     found: (p) => p.found,
     expected: (p) => orNone(p.assumed),
     hint: 'Put it on the list, so that the next plan rests on it.',
   }),
   says(RECORD_MESSAGES.factDecides, {
     title: 'An assumption found otherwise that decides something',
-    message: (p) => `${p.fact} of ${orSite(p.tag)} was assumed as ${orNone(p.assumed)} and found as ${p.found}: ${p.changes.length > 0 ? `planned anew with it, ${changesText(p.changes)}` : 'what that changes has to be decided'}.`,
+    message: (p) =>
+      `${p.fact} of ${orSite(p.tag)} was assumed as ${orNone(p.assumed)} and found as ${p.found}: ${p.changes.length > 0 ? `planned anew with it, ${changesText(p.changes)}` : 'what that changes has to be decided'}.`,
     found: (p) => p.found,
     expected: (p) => orNone(p.assumed),
     hint: `Put it on the list, pack anew and have the work corrected; ${cleared('fact')}.`,
   }),
   says(RECORD_MESSAGES.partOther, {
     title: 'Another part than planned, which holds',
-    message: (p) => `${p.tag}: ${p.fitted} is fitted where ${orNone(p.planned)} was planned; held against every rule, it may hang there.`,
+    message: (p) =>
+      `${p.tag}: ${p.fitted} is fitted where ${orNone(p.planned)} was planned; held against every rule, it may hang there.`,
     found: (p) => p.fitted,
     expected: (p) => orNone(p.planned),
     hint: 'Confirm that it is the part that hangs there.',
   }),
   says(RECORD_MESSAGES.partFails, {
     title: 'The part that is fitted doesn’t do',
-    message: (p) => `${p.tag}: ${p.fitted} is fitted where ${orNone(p.planned)} was planned, and doesn’t do there: ${all(p.fails)}.`,
+    message: (p) =>
+      `${p.tag}: ${p.fitted} is fitted where ${orNone(p.planned)} was planned, and doesn’t do there: ${all(p.fails)}.`,
     found: (p) => p.fitted,
     expected: (p) => orNone(p.planned),
     hint: `Have it replaced; ${cleared('part')}.`,
   }),
   says(RECORD_MESSAGES.partUnknown, {
     title: 'The part that is fitted isn’t in the catalogue',
-    message: (p) => `${p.tag}: ${p.fitted} is fitted where ${orNone(p.planned)} was planned, and the catalogue of the last pack doesn’t have it: nobody can say whether it does.`,
+    message: (p) =>
+      `${p.tag}: ${p.fitted} is fitted where ${orNone(p.planned)} was planned, and the catalogue of the last pack doesn’t have it: nobody can say whether it does.`,
     found: (p) => p.fitted,
     expected: (p) => orNone(p.planned),
     hint: `Correct part_fitted, put the part into the catalogue and name it with --catalogue, or have it replaced; ${cleared('part')}.`,
   }),
   says(RECORD_MESSAGES.leadOther, {
     title: 'Leads longer than planned',
-    message: (p) => `${p.tag}: its leads are ${quantity(p.lead)} in all, planned were ${quantity(p.planned)}; ${leadText(p)}.`,
+    message: (p) =>
+      `${p.tag}: its leads are ${quantity(p.lead)} in all, planned were ${quantity(p.planned)}; ${leadText(p)}.`,
     found: (p) => quantity(p.lead),
     expected: (p) => quantity(p.planned),
     hint: 'Shorten them, or confirm them as they are.',
   }),
   says(RECORD_MESSAGES.leadTooLong, {
     title: 'Leads that are too long',
-    message: (p) => `${p.tag}: its leads are ${quantity(p.lead)} in all, planned were ${quantity(p.planned)}: they are too long; ${leadText(p)}.`,
+    message: (p) =>
+      `${p.tag}: its leads are ${quantity(p.lead)} in all, planned were ${quantity(p.planned)}: they are too long; ${leadText(p)}.`,
     found: (p) => quantity(p.lead),
     expected: (p) => quantity(p.planned),
     hint: `Shorten them, ${accept('lead')}.`,
   }),
   says(RECORD_MESSAGES.faultCurrent, {
     title: 'More fault current than a rating bears',
-    message: (p) => `${p.tag}: a fault current of ${quantity(p.found)} was found, and the ${p.of === 'part' ? 'protector bears' : 'device there interrupts'} ${quantity(p.rating)}.`,
+    message: (p) =>
+      `${p.tag}: a fault current of ${quantity(p.found)} was found, and the ${p.of === 'part' ? 'protector bears' : 'device there interrupts'} ${quantity(p.rating)}.`,
     found: (p) => quantity(p.found),
     expected: (p) => `at most ${quantity(p.rating)}`,
     hint: `Have a part or device fitted that bears it; ${cleared('fault_current')}.`,
   }),
   says(RECORD_MESSAGES.aboveMcov, {
     title: 'Volts above the MCOV of the part',
-    message: (p) => `${p.tag}: ${quantity(p.volts)} from ${p.from} to ${p.to} is above the MCOV of the part, ${quantity(p.mcov)}.`,
+    message: (p) =>
+      `${p.tag}: ${quantity(p.volts)} from ${p.from} to ${p.to} is above the MCOV of the part, ${quantity(p.mcov)}.`,
     found: (p) => quantity(p.volts),
     expected: (p) => `at most ${quantity(p.mcov)}`,
     hint: `A protector there may burn: have it disconnected by who fitted it until this is settled; ${cleared('volts')}.`,
   }),
   says(RECORD_MESSAGES.wrongSign, {
     title: 'Volts of the wrong sign',
-    message: (p) => `${p.tag}: ${quantity(p.volts)} from ${p.from} to ${p.to}, where a ${p.expected} reading is in order.`,
+    message: (p) =>
+      `${p.tag}: ${quantity(p.volts)} from ${p.from} to ${p.to}, where a ${p.expected} reading is in order.`,
     found: (p) => quantity(p.volts),
     expected: (p) => p.expected,
     hint: `Have the poles looked at by who fitted it, ${accept('volts')}.`,
   }),
   says(RECORD_MESSAGES.outsideBand, {
     title: 'Volts outside their band',
-    message: (p) => `${p.tag}: ${quantity(p.volts)} from ${p.from} to ${p.to}, where ${bandText(p.low, p.high)} is in order.`,
+    message: (p) =>
+      `${p.tag}: ${quantity(p.volts)} from ${p.from} to ${p.to}, where ${bandText(p.low, p.high)} is in order.`,
     found: (p) => quantity(p.volts),
     expected: (p) => bandText(p.low, p.high),
     hint: 'Confirm the reading, or have it taken again.',
   }),
   says(RECORD_MESSAGES.lookOther, {
     title: 'A light or flag that isn’t as it should be',
-    message: (p) => `${p.tag}: the ${p.kind}${p.channel === null ? '' : ` of channel ${p.channel}`} is ${p.found} (${p.state}), where it should be ${p.expected.join(' or ')}.`,
+    message: (p) =>
+      `${p.tag}: the ${p.kind}${p.channel === null ? '' : ` of channel ${p.channel}`} is ${p.found} (${p.state}), where it should be ${p.expected.join(' or ')}.`,
     found: (p) => p.found,
     expected: (p) => p.expected.join(' or '),
     hint: (p) => `Have the protector replaced or its wiring looked at, ${accept(p.kind)}.`,
@@ -304,14 +327,16 @@ export const RECORD_WORDS = [
   }),
   says(RECORD_MESSAGES.movedAway, {
     title: 'A required protector was moved out of reach',
-    message: (p) => `${p.tag} was moved from ${orNone(p.from)} to ${p.to}: ${p.distance === null ? 'how far that is along the cable isn’t known' : `that is ${quantity(p.distance)} along the cable`}, and its reach is ${reachText(p.reach)}. What it is required for may be without a protector.`,
+    message: (p) =>
+      `${p.tag} was moved from ${orNone(p.from)} to ${p.to}: ${p.distance === null ? 'how far that is along the cable isn’t known' : `that is ${quantity(p.distance)} along the cable`}, and its reach is ${reachText(p.reach)}. What it is required for may be without a protector.`,
     found: (p) => p.to,
     expected: (p) => orNone(p.from),
     hint: `Have it moved back, or put the place on the list and plan anew; ${cleared('place')}.`,
   }),
   says(RECORD_MESSAGES.moved, {
     title: 'A protector was moved',
-    message: (p) => `${p.tag} was moved from ${orNone(p.from)} to ${p.to}: ${p.distance === null ? 'how far that is along the cable isn’t known' : `that is ${quantity(p.distance)} along the cable`}, and its reach is ${reachText(p.reach)}.`,
+    message: (p) =>
+      `${p.tag} was moved from ${orNone(p.from)} to ${p.to}: ${p.distance === null ? 'how far that is along the cable isn’t known' : `that is ${quantity(p.distance)} along the cable`}, and its reach is ${reachText(p.reach)}.`,
     found: (p) => p.to,
     expected: (p) => orNone(p.from),
     hint: 'Confirm that it guards from there what it was planned for.',
@@ -325,18 +350,21 @@ export const RECORD_WORDS = [
   says(RECORD_MESSAGES.lacks, {
     title: 'A record lacks something',
     message: (p) => `The record of ${p.tag} has no ${heading(p.heading)}.`,
-    expected: (p) => EXPECTED[p.heading] ?? `the ${heading(p.heading)}; of a part without a serial “none” and its date code`,
+    expected: (p) =>
+      EXPECTED[p.heading] ?? `the ${heading(p.heading)}; of a part without a serial “none” and its date code`,
     hint: 'Ask who fitted it, fill it in and hand the file in again.',
   }),
   says(RECORD_MESSAGES.notSaid, {
     title: 'A record doesn’t say something that papers show',
-    message: (p) => `The record of ${p.tag} has no ${heading(p.heading)}: papers and register leave it blank.`,
+    message: (p) =>
+      `The record of ${p.tag} has no ${heading(p.heading)}: papers and register leave it blank.`,
     expected: (p) => EXPECTED[p.heading] ?? `the ${heading(p.heading)}`,
     hint: 'Fill it in and hand the file in again, or confirm that it isn’t known.',
   }),
   says(RECORD_MESSAGES.noReading, {
     title: 'A reading wasn’t taken',
-    message: (p) => `${p.tag}: no ${p.kind === 'volts' ? `volts from ${p.from} to ${p.to}` : `${p.kind}${p.channel === null ? '' : ` of channel ${p.channel}`}`} (${p.state}) came back.`,
+    message: (p) =>
+      `${p.tag}: no ${p.kind === 'volts' ? `volts from ${p.from} to ${p.to}` : `${p.kind}${p.channel === null ? '' : ` of channel ${p.channel}`}`} (${p.state}) came back.`,
     expected: 'a reading; or why it couldn’t be taken that day, in why_not',
     hint: 'Have it read, or say in why_not why it couldn’t be seen that day.',
   }),
@@ -355,16 +383,25 @@ export const RECORD_WORDS = [
     expected: 'the catalogue and settings of the last pack',
     hint: 'Name them with --catalogue and --settings, or run "shuntbook pack" with the lists again, then this.',
   }),
+  says(RECORD_MESSAGES.notPrinted, {
+    title: 'The as-built papers weren’t printed',
+    message: (p) =>
+      `The papers of ${p.folder} weren’t made as built: settings and catalogue of the last pack aren’t known any more.`,
+    expected: 'the settings and the catalogue of the last pack',
+    hint: 'Name them with --settings and --catalogue, or run "shuntbook pack" with the lists again: it takes the record with it.',
+  }),
   says(RECORD_MESSAGES.deviationRefused, {
     title: 'A deviation that can’t be accepted so',
     message: (p) => `The line about ${p.check} of ${orSite(p.tag)} doesn’t count: ${REFUSED[p.because]}.`,
     found: (p) => p.check,
-    expected: 'name and date of who accepts it; of a failed rating or a missing required protector those of the authority, and its paper',
+    expected:
+      'name and date of who accepts it; of a failed rating or a missing required protector those of the authority, and its paper',
     hint: 'Complete the line, or have the work corrected.',
   }),
   says(RECORD_MESSAGES.deviationIdle, {
     title: 'A deviation of something that is as planned',
-    message: (p) => `Nothing about ${p.check} of ${orSite(p.tag)} is otherwise than planned: the line was passed over.`,
+    message: (p) =>
+      `Nothing about ${p.check} of ${orSite(p.tag)} is otherwise than planned: the line was passed over.`,
     found: (p) => p.check,
     expected: 'a line for each thing in record-items.csv that somebody accepts',
     hint: 'Correct protector and check, or take the line out.',
