@@ -139,6 +139,12 @@ export const PART_ASSUMPTIONS = [
     says: 'Size of the overcurrent device by the instructions of the part',
     at: ({ at }) => at,
   }),
+  assumed(CHOOSE_MESSAGES.leadsByClass, {
+    decides: 'a device',
+    says: ({ amps }) =>
+      `Smallest leads by the class of the part alone: that they bear ${quantity(amps)} ahead of them is for whoever sizes them`,
+    at: ({ at }) => at,
+  }),
   assumed(CHOOSE_MESSAGES.overcurrentTurbine, {
     decides: 'a device',
     says: ({ most }) => `Overcurrent device as the maker of the turbine says${upTo(most)}`,
