@@ -184,7 +184,7 @@ describe('devices in the schedule', () => {
   });
 
   it('say that there is none of its own, and up to what', () => {
-    expect(devices('UF-106')[0]).toEqual(['P-1', 'none of its own: circuit at most 30 A by the part']);
+    expect(devices('UF-106')[0]).toEqual(['P-1', 'none of its own (circuit ≤ 30 A)']);
   });
 });
 

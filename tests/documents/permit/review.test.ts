@@ -109,7 +109,7 @@ describe('what a plan reviewer would mark up', () => {
 
   it('a least lead that a device of 20 A doesn’t allow, without whose figure it is', () => {
     const [row] = coded(demoPlan('UF-112')).filter((one) => one.startsWith('242.24'));
-    expect(row).toContain('P-2, P-4, P-5, P-6: 10 AWG (least 14 AWG Cu by the part’s instructions)');
+    expect(row).toContain('P-2, P-4, P-5, P-6: 10 AWG (least 14 AWG Cu by instructions)');
     expect(row).toContain('P-1, P-3, P-7, P-8: 10 AWG (least 12 AWG Cu)');
   });
 

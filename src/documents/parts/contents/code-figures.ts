@@ -68,7 +68,7 @@ export function leadsHeld(
     line === null ? '' : line === ground || ground === null ? line : `${line}, ${other} ${ground}`;
   const gauge = metric(wiring.leadGauge);
   if (gauge === '') return metric(least);
-  const by = figures?.leadsRestOn?.on === 'instructions' ? ' by the part’s instructions' : '';
+  const by = figures?.leadsRestOn?.on === 'instructions' ? ' by instructions' : '';
   return least === '' ? gauge : `${gauge} (least ${metric(least)}${by})`;
 }
 
