@@ -1,4 +1,4 @@
-import { FACT_HEADINGS, READING_HEADINGS, RECORD_HEADINGS } from '../site-forms/headings.js';
+import { FACT_HEADINGS, READING_HEADINGS, RECORD_HEADINGS } from '../model/site-form-headings.js';
 import type { SiteForms } from '../site-forms/rows.js';
 import { csvText } from './csv.js';
 import type { FileToWrite } from './whole-file.js';

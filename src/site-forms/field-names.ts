@@ -1,41 +1,14 @@
-import type { FactCells, ReadingCells, RecordHeading } from './headings.js';
+import {
+  FILLED_FACT,
+  FILLED_READING,
+  FILLED_RECORD,
+  type FactCells,
+  type FilledFact,
+  type FilledReading,
+  type FilledRecord,
+  type ReadingCells,
+} from '../model/site-form-headings.js';
 import type { SiteForms } from './rows.js';
-
-/** Headings of a housing that a crew fills in. */
-export const FILLED_RECORD = [
-  'outcome',
-  'part_fitted',
-  'serial',
-  'date_code',
-  'serial_removed',
-  'place',
-  'lead_length',
-  'lead_gauge',
-  'torque',
-  'instrument',
-  'ground_point',
-  'fault_current',
-  'device_fitted',
-  'device_volts',
-  'device_interrupting_ka',
-  'device_position',
-  'change',
-  'reason',
-  'photo',
-  'date',
-  'time',
-  'name',
-  'licence',
-] as const satisfies readonly RecordHeading[];
-export type FilledRecord = (typeof FILLED_RECORD)[number];
-
-/** Of a reading. */
-export const FILLED_READING = ['found', 'why_not', 'date', 'name'] as const;
-export type FilledReading = (typeof FILLED_READING)[number];
-
-/** Of an assumption. */
-export const FILLED_FACT = ['found', 'by', 'date', 'photo'] as const;
-export type FilledFact = (typeof FILLED_FACT)[number];
 
 /** A field of the form: which cell of which row it stands for. */
 export type FieldOf =
@@ -43,9 +16,11 @@ export type FieldOf =
   | { readonly of: 'readings'; readonly row: number; readonly heading: FilledReading }
   | { readonly of: 'facts'; readonly row: number; readonly heading: FilledFact };
 
-/** The names of the two fields that say whose form it is; nobody fills them in. */
-export const JOB_FIELD = 'form.job';
-export const PLAN_FIELD = 'form.plan';
+/** Fields that count for every row that something was written into and whose own is blank. */
+export const ALL_FIELDS = (['date', 'name', 'licence', 'instrument'] as const).map((heading) => ({
+  name: `all.${heading}`,
+  heading,
+}));
 
 /** What a part of a name holds as it is: a full stop separates parts (ISO 32000-1, 12.7.3.2). */
 const PLAIN = /^[A-Za-z0-9_-]{1,40}$/;

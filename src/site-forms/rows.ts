@@ -13,7 +13,7 @@ import {
   type FactCells,
   type ReadingCells,
   type RecordCells,
-} from './headings.js';
+} from '../model/site-form-headings.js';
 
 /** What a crew is given to fill in for one job, as far as its plan knows it. */
 export interface SiteForms {
@@ -34,27 +34,25 @@ export interface SiteForms {
 export function siteForms(plan: Plan): SiteForms {
   const mark = planMark(decisionsOf(plan));
   const head = { job: plan.job, plan: mark };
-  const protectors = [...plan.protectors].sort((a, b) => byNaturalOrder(a.tag, b.tag));
   return {
     ...head,
-    record: protectors.map(({ tag, part, place }) => ({
-      ...blank(RECORD_HEADINGS),
+    record: inOrder(plan).map(({ tag, part, place }) => ({
+      ...blankCells(RECORD_HEADINGS),
       ...head,
       protector: tag,
       part_planned: part ?? '',
       place,
     })),
-    readings: readings(protectors).map(({ protector, ...cells }) => ({
-      ...blank(READING_HEADINGS),
+    readings: plannedReadings(plan).map(({ cells }) => ({
+      ...blankCells(READING_HEADINGS),
       ...head,
-      protector,
       ...cells,
     })),
     facts: planAssumptions(plan).flatMap(({ isOpen, number, assumption, tags, facts }) => {
       if (!isOpen) return [];
       const about = facts.size > 0 ? [...facts.keys()] : tags.length > 0 ? tags : [''];
       return about.map((tag) => ({
-        ...blank(FACT_HEADINGS),
+        ...blankCells(FACT_HEADINGS),
         ...head,
         assumption: number,
         tag,
@@ -68,28 +66,35 @@ export function siteForms(plan: Plan): SiteForms {
 /** Of an assumption that is a sentence and no field: it holds. */
 const AS_SAID = 'yes';
 
-const blank = <H extends string>(headings: readonly H[]): Record<H, ''> =>
+/** A row that nothing is known of. */
+export const blankCells = <H extends string>(headings: readonly H[]): Record<H, ''> =>
   Object.fromEntries(headings.map((heading) => [heading, ''])) as Record<H, ''>;
 
 /** What the plan knows of one reading. */
-interface PlannedReading {
-  readonly protector: string;
-  readonly channel: number | '';
-  readonly conductor: string;
-  readonly kind: 'volts' | 'light' | 'flag';
-  readonly from: string;
-  readonly to: string;
-  readonly state: SystemState;
-  readonly low: number | '';
-  readonly high: number | '';
-  readonly expected: string;
-}
+type KnownCells = Pick<
+  ReadingCells,
+  'protector' | 'channel' | 'conductor' | 'kind' | 'from' | 'to' | 'state' | 'low' | 'high' | 'expected'
+>;
 
-function readings(protectors: readonly PlannedProtector[]): PlannedReading[] {
+/** One reading that is asked for: its cells, and what they were made of. */
+export type PlannedReading = { readonly cells: KnownCells; readonly state: SystemState } & (
+  | { readonly kind: 'volts'; readonly band: PlannedBand; readonly probes: Probes }
+  | {
+      readonly kind: 'light' | 'flag';
+      readonly channel: PlannedChannel;
+      readonly indicator: PlannedIndicator;
+    }
+);
+
+/**
+ * The readings of a job, by housing in the order of the tags, volts before lights.
+ * @param plan of the job
+ */
+export function plannedReadings(plan: Plan): readonly PlannedReading[] {
   // Two housings of one placement share what is read pole to pole or to ground: it is read once.
   const read = new Set<string>();
-  return protectors.flatMap((protector) => {
-    const volts = voltsOf(protector).filter(({ from, to, state }) => {
+  return inOrder(plan).flatMap((protector) => {
+    const volts = voltsOf(protector).filter(({ cells: { from, to, state } }) => {
       const key = JSON.stringify([protector.ports, from, to, state]);
       return !read.has(key) && read.add(key);
     });
@@ -97,15 +102,19 @@ function readings(protectors: readonly PlannedProtector[]): PlannedReading[] {
   });
 }
 
+const inOrder = ({ protectors }: Plan): readonly PlannedProtector[] =>
+  [...protectors].sort((a, b) => byNaturalOrder(a.tag, b.tag));
+
 function voltsOf({ tag, wiring, channels }: PlannedProtector): PlannedReading[] {
   const { bands, state } = wiring.measuring;
   // Nothing is opened where nobody knows how high the voltage is.
   if (state?.code === 'measure-state/do-not-open') return [];
   const inState = stateOf(wiring.measuring);
   return bands.flatMap((band) =>
-    band.between.map(({ wire, to, sign }) => {
+    band.between.map((probes): PlannedReading => {
+      const { wire, to, sign } = probes;
       const conductor = conductorText(wire);
-      return {
+      const cells: KnownCells = {
         protector: tag,
         channel: channelOf(channels, wire),
         conductor,
@@ -117,6 +126,7 @@ function voltsOf({ tag, wiring, channels }: PlannedProtector): PlannedReading[] 
         high: band.high ?? '',
         expected: signed(sign),
       };
+      return { kind: 'volts', state: inState(band), cells, band, probes };
     }),
   );
 }
@@ -160,23 +170,26 @@ function stateOf({
 }
 
 function looksOf({ tag, channels, partDetails }: PlannedProtector): PlannedReading[] {
-  const indicator = partDetails?.indicator;
-  if (indicator !== 'light' && indicator !== 'flag') return [];
-  return channels.flatMap(({ channel, wire, indicator: states }) =>
-    states
+  const kind = partDetails?.indicator;
+  if (kind !== 'light' && kind !== 'flag') return [];
+  return channels.flatMap((channel) =>
+    channel.indicator
       .filter(({ cause }) => cause !== 'no-indicator')
-      .map((one) => ({
-        protector: tag,
-        channel,
-        conductor: conductorText(wire),
-        kind: indicator,
-        from: '',
-        to: '',
-        state: one.state,
-        low: '' as const,
-        high: '' as const,
-        expected: expectedLooks(one).join('; '),
-      })),
+      .map((indicator): PlannedReading => {
+        const cells: KnownCells = {
+          protector: tag,
+          channel: channel.channel,
+          conductor: conductorText(channel.wire),
+          kind,
+          from: '',
+          to: '',
+          state: indicator.state,
+          low: '',
+          high: '',
+          expected: expectedLooks(indicator).join('; '),
+        };
+        return { kind, state: indicator.state, cells, channel, indicator };
+      }),
   );
 }
 

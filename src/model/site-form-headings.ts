@@ -66,6 +66,50 @@ export const FACT_HEADINGS = [
 ] as const;
 export type FactHeading = (typeof FACT_HEADINGS)[number];
 
+/** Headings of a housing that a crew fills in. */
+export const FILLED_RECORD = [
+  'outcome',
+  'part_fitted',
+  'serial',
+  'date_code',
+  'serial_removed',
+  'place',
+  'lead_length',
+  'lead_gauge',
+  'torque',
+  'instrument',
+  'ground_point',
+  'fault_current',
+  'device_fitted',
+  'device_volts',
+  'device_interrupting_ka',
+  'device_position',
+  'change',
+  'reason',
+  'photo',
+  'date',
+  'time',
+  'name',
+  'licence',
+] as const satisfies readonly RecordHeading[];
+export type FilledRecord = (typeof FILLED_RECORD)[number];
+
+/** Of a reading. */
+export const FILLED_READING = ['found', 'why_not', 'date', 'name'] as const;
+export type FilledReading = (typeof FILLED_READING)[number];
+
+/** Of an assumption. */
+export const FILLED_FACT = ['found', 'by', 'date', 'photo'] as const;
+export type FilledFact = (typeof FILLED_FACT)[number];
+
+/** What became of a housing. */
+export const OUTCOMES = ['fitted', 'moved', 'not fitted', 'kept', 'replaced', 'removed'] as const;
+export type Outcome = (typeof OUTCOMES)[number];
+
+/** Why one was replaced or removed; words of one's own will do too. */
+export const REPLACED_FOR = ['surge', 'light out', 'age', 'recall', 'damage', 'error'] as const;
+export type ReplacedFor = (typeof REPLACED_FOR)[number];
+
 /** A row of a form as it is given out: texts by heading; a figure stays one; `` is a cell to fill in. */
 export type RecordCells = Readonly<Record<RecordHeading, string>>;
 export type ReadingCells = Readonly<Record<ReadingHeading, string | number>>;
