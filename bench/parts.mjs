@@ -4,6 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { embeddedFonts, planJob, planJson, readInputs, renderDocuments, scheduleCsv } from '../dist/index.js';
 import { jobFingerprints } from '../dist/batch/fingerprint.js';
+import { siteTables } from '../dist/output/site-tables.js';
+import { siteForms } from '../dist/site-forms/rows.js';
 import { writeWhole } from '../dist/output/whole-file.js';
 import { startBrowser } from '../dist/print/browser.js';
 import { openPage } from '../dist/print/page.js';
@@ -47,6 +49,7 @@ for (const job of inputs.jobs) {
     files.push(
       { name: 'plan.json', content: planJson(plan) },
       { name: 'schedule.csv', content: scheduleCsv(plan) },
+      ...siteTables(siteForms(plan)),
     );
     return writeWhole(join(out, job.job), files);
   });

@@ -12,6 +12,8 @@ import {
   defaultSettings,
 } from '../dist/index.js';
 import { parserOptions } from '../dist/read/file/records.js';
+import { siteTables } from '../dist/output/site-tables.js';
+import { siteForms } from '../dist/site-forms/rows.js';
 import { writeWhole } from '../dist/output/whole-file.js';
 import { bigList } from './generate.mjs';
 import { median } from './processes.mjs';
@@ -51,6 +53,7 @@ for (const job of read()) {
   const files = [
     { name: 'plan.json', content: planJson(plan) },
     { name: 'schedule.csv', content: scheduleCsv(plan) },
+    ...siteTables(siteForms(plan)),
   ];
   await writeWhole(join(out, plan.job), files);
   writing += (performance.now() - begun) / 1000;

@@ -20,6 +20,7 @@ import {
 import type { PackRecords } from './pack-records.js';
 import type { PhotoFolder } from './photos.js';
 import type { SheetFolder } from './cut-sheets.js';
+import type { GivenPlans } from './given-plans.js';
 import type { PreviousPlans } from './previous-plans.js';
 
 /** The two steps that a batch repeats for each job; a caller may put others in their place. */
@@ -46,6 +47,7 @@ export interface BatchContext {
   readonly folders: ReadonlyMap<string, string>;
   readonly records: PackRecords;
   readonly previous: PreviousPlans;
+  readonly given: GivenPlans;
   readonly photos: PhotoFolder;
   /** Undefined: no data sheets are asked for. */
   readonly cutSheets: SheetFolder | undefined;

@@ -10,22 +10,26 @@ import type { JobList } from '../model/list.js';
 import type { Note, OpenItem } from '../model/open-item.js';
 import type { Plan } from '../model/plan.js';
 import { planJson } from '../output/plan-file.js';
+import { siteTables } from '../output/site-tables.js';
 import { scheduleCsv, type JobOrder, type ReportLine } from '../output/tables.js';
 import type { FileToWrite } from '../output/whole-file.js';
 import { PRINT_MESSAGES } from '../model/messages/print.js';
 import { BATCH_MESSAGES } from '../model/messages/batch.js';
 import { itemAt, note } from '../model/message.js';
-import type { Place } from '../model/fact.js';
 import { MACHINE_MESSAGES } from '../model/messages/machine.js';
+import { siteForms } from '../site-forms/rows.js';
 import { runOut } from '../words/refusals.js';
 import { withoutPaths } from '../words/shown-path.js';
 import type { BatchContext } from './batch-context.js';
 import { fingerprint, type Fingerprint } from './fingerprint.js';
+import { tableForm } from './given-forms.js';
 import { areIntact, writePack } from './pack-files.js';
+import { isPlanFile } from './pack-names.js';
 import type { PackRecord } from './pack-records.js';
 import { placedIn, type Placed } from './placed.js';
 import { printPages, type Enclosed } from './print-pages.js';
 import type { JobPhotos } from './photos.js';
+import { writtenTold } from './written-told.js';
 
 /** What came of one job. */
 export interface MadeJob {
@@ -39,8 +43,6 @@ export interface MadeJob {
   readonly orders: readonly JobOrder[];
   readonly exitStatus: ExitStatus;
 }
-
-const PLAN_FILES: readonly string[] = ['plan.json', 'schedule.csv'];
 
 /** A job on its way through the batch. */
 interface Making {
@@ -112,8 +114,7 @@ async function isCurrent(
     // A date of today is whatever day the pack was printed on.
     if (options.dateGiven && record.date !== options.date) return false;
   }
-  const files =
-    options.make === 'pack' ? record.files : record.files.filter((f) => PLAN_FILES.includes(f.name));
+  const files = options.make === 'pack' ? record.files : record.files.filter((f) => isPlanFile(f.name));
   return areIntact(join(batch.out, folder), files);
 }
 
@@ -131,16 +132,18 @@ function partsOf(plan: Plan): string[] {
 
 async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: BatchContext): Promise<MadeJob> {
   const { folder, record, planFrom, photos } = making;
-  const { options, previous, records } = batch;
+  const { options, previous, given, records } = batch;
   const text = planJson(plan);
   await pause();
   const planned = fingerprint(text);
+  const forms = siteForms(plan);
   const summary = {
     job: plan.job,
     name: plan.jobName,
     folder,
     planFrom,
     plan: planned,
+    mark: forms.plan,
     basis: plan.basis,
     submittable: plan.submittable,
     protectors: plan.protectors.length,
@@ -168,11 +171,17 @@ async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: Batc
       : undefined;
   batch.signal.throwIfAborted();
   if (record && record.plan !== planned) await previous.keep(record);
+  await given.keep(record, forms.plan);
   const old = record?.files ?? [];
-  const kept = pages ? [] : old.filter((file) => !PLAN_FILES.includes(file.name));
-  const files = [...planFiles, ...(pages ?? [])];
-  const leftOut = pages ? documentsLeftOut(plan).map((kind) => `${kind}.pdf`) : [];
-  const written = await writePack(batch.out, folder, files, old, pages !== undefined, leftOut);
+  const kept = pages ? [] : old.filter((file) => !isPlanFile(file.name));
+  const written = await writePack(batch.out, {
+    folder,
+    files: [...planFiles, ...(pages ?? [])],
+    forms: siteTables(forms).map(tableForm),
+    before: old,
+    removes: (name) => pages !== undefined || isPlanFile(name),
+    leftOut: pages ? documentsLeftOut(plan).map((kind) => `${kind}.pdf`) : [],
+  });
   const made: PackRecord = {
     ...summary,
     printedPlan: pages ? planned : (record?.printedPlan ?? ''),
@@ -183,14 +192,7 @@ async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: Batc
   };
   await records.put(made);
   await previous.forget(record, made);
-  const place = (name: string): Place => ({ file: `${folder}/${name}`, line: 0, column: '' });
-  const told = [
-    ...written.edited.map((file) => itemAt(note(BATCH_MESSAGES.fileEdited, { file, folder }), place(file))),
-    ...written.leftOut.map((file) =>
-      itemAt(note(BATCH_MESSAGES.labelsRemoved, { file, folder }), place(file)),
-    ),
-  ];
-  return fromRecord(made, pages ? 'printed' : 'nothing', told);
+  return fromRecord(made, pages ? 'printed' : 'nothing', writtenTold(folder, written));
 }
 
 /**

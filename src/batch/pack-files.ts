@@ -1,16 +1,27 @@
 import { lstat, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { isFolderItself, ownFolder } from '../output/make-folder.js';
-import { readRegularFile } from '../output/regular-file.js';
 import { notWritten, writeWhole, type FileToWrite } from '../output/whole-file.js';
-import { fingerprint, type Fingerprint } from './fingerprint.js';
-import { isPackFile } from './pack-names.js';
-import type { PackRecord } from './pack-records.js';
+import type { Fingerprint } from './fingerprint.js';
+import { placeForms, type GivenForm, type PlacedForms } from './given-forms.js';
+import { isFormFile, isPackFile } from './pack-names.js';
+import { bytesFingerprint, contentOf, isFileItself, isIntact, type RecordedFile } from './recorded-file.js';
 
-type RecordedFile = PackRecord['files'][number];
-
-/** Bytes; no file of a pack is nearly as large. */
-const LARGEST = 1_000_000_000;
+/** A pack to write into its folder. */
+export interface PackToWrite {
+  /** Name of the job's folder in the output folder. */
+  readonly folder: string;
+  /** All files of the new pack but its forms. */
+  readonly files: readonly FileToWrite[];
+  /** What a crew fills in: never written over once someone did. */
+  readonly forms: readonly GivenForm[];
+  /** What the record of the folder names. */
+  readonly before: readonly RecordedFile[];
+  /** Whether a file of `before` that the new pack hasn't is removed. */
+  readonly removes: (name: string) => boolean;
+  /** Names of files that the folder must not hold, whoever put them there. */
+  readonly leftOut: readonly string[];
+}
 
 /** What was written into a job's folder. */
 export interface WrittenPack {
@@ -20,33 +31,31 @@ export interface WrittenPack {
   readonly edited: readonly string[];
   /** Names of `leftOut` that were there, and aren't any more. */
   readonly leftOut: readonly string[];
+  /** Forms that someone filled in, and what the new one is called. */
+  readonly kept: PlacedForms['kept'];
 }
 
 /**
  * Writes the files of a pack and removes those of the pack before that the new one hasn't.
  * @param out the output folder
- * @param name of the job's folder in it
- * @param files all files of the new pack
- * @param before what the record of the folder names
- * @param removes false: files of `before` that aren't written stay
- * @param leftOut names of files that the folder must not hold, whoever put them there
+ * @param pack what is written
  * @throws Failure where the disk refuses, or the job's folder is a link; Error for a file that no pack can hold
  */
-export async function writePack(
-  out: string,
-  name: string,
-  files: readonly FileToWrite[],
-  before: readonly RecordedFile[],
-  removes: boolean,
-  leftOut: readonly string[] = [],
-): Promise<WrittenPack> {
+export async function writePack(out: string, pack: PackToWrite): Promise<WrittenPack> {
+  const { before, leftOut } = pack;
+  const folder = await ownFolder(out, pack.folder).catch((error: unknown) => {
+    throw notWritten(join(out, pack.folder), error);
+  });
+  const { write, stay, kept } = await placeForms(folder, pack.forms, before);
+  const files: readonly FileToWrite[] = [...pack.files, ...write];
   const odd = [...files.map((file) => file.name), ...leftOut].find((file) => !isPackFile(file));
   if (odd !== undefined) throw new Error(`no pack can hold a file ${odd}`);
-  const folder = await ownFolder(out, name).catch((error: unknown) => {
-    throw notWritten(join(out, name), error);
-  });
   const contents = new Map(files.map((file) => [file.name, bytesFingerprint(file.content)]));
-  const going = before.filter((file) => contents.has(file.name) || removes);
+  const going = await goingOf(
+    folder,
+    before.filter((file) => !stay.includes(file) && (contents.has(file.name) || pack.removes(file.name))),
+    contents,
+  );
   const edited = await editedOf(folder, going, contents);
   await writeWhole(folder, files);
   const gone = await removeFiles(
@@ -56,11 +65,33 @@ export async function writePack(
   for (const old of going) {
     if (!contents.has(old.name)) await rm(join(folder, old.name), { force: true });
   }
-  const written = files.map(async (file) => {
-    const { size, mtimeMs } = await stat(join(folder, file.name));
-    return { name: file.name, size, modified: mtimeMs, content: contents.get(file.name) ?? '' };
+  const asks = new Map(write.map((form) => [form.name, form.asks]));
+  const written = files.map(async ({ name }) => {
+    const { size, mtimeMs } = await stat(join(folder, name));
+    return {
+      name,
+      size,
+      modified: mtimeMs,
+      content: contents.get(name) ?? '',
+      asks: asks.get(name) ?? '',
+    };
   });
-  return { files: await Promise.all(written), edited, leftOut: gone };
+  return { files: [...(await Promise.all(written)), ...stay], edited, leftOut: gone, kept };
+}
+
+/** Of the files that the pack before had those that are made again or removed: not a form that someone filled in. */
+async function goingOf(
+  folder: string,
+  before: readonly RecordedFile[],
+  contents: ReadonlyMap<string, Fingerprint>,
+): Promise<readonly RecordedFile[]> {
+  const goes = await Promise.all(
+    before.map(async (file) => {
+      if (contents.has(file.name) || !isFormFile(file.name)) return true;
+      return isIntact(join(folder, file.name), file);
+    }),
+  );
+  return before.filter((_, i) => goes[i]);
 }
 
 /** Removes files and links of some names, and says which were there; a folder of such a name isn't ours, and stays. */
@@ -93,28 +124,20 @@ async function editedOf(
 }
 
 /**
- * Tells whether a pack's files are as they were written: one that someone edited, deleted or put a link to isn't.
+ * Tells whether a pack's files are as they were written: one that someone edited, deleted or put a link to isn't. A form may be filled
+ * in: it is there for that.
  * @param folder the job's folder
  * @param files as the record names them
  */
 export async function areIntact(folder: string, files: readonly RecordedFile[]): Promise<boolean> {
   const each = await Promise.all([
     isFolderItself(folder),
-    ...files.map((file) => isIntact(join(folder, file.name), file)),
+    ...files.map((file) => {
+      const path = join(folder, file.name);
+      return isFormFile(file.name) ? isFileItself(path) : isIntact(path, file);
+    }),
   ]);
   return each.every(Boolean);
-}
-
-async function isIntact(path: string, file: RecordedFile): Promise<boolean> {
-  try {
-    const state = await lstat(path);
-    if (!state.isFile() || state.size !== file.size) return false;
-    if (state.mtimeMs === file.modified) return true;
-    // Copied or touched: the content decides.
-    return (await contentOf(path)) === file.content;
-  } catch {
-    return false;
-  }
 }
 
 async function isThere(path: string): Promise<boolean> {
@@ -122,14 +145,4 @@ async function isThere(path: string): Promise<boolean> {
     () => true,
     () => false,
   );
-}
-
-/** The fingerprint of a content as a file holds it: a text counts other characters than bytes. */
-function bytesFingerprint(content: FileToWrite['content']): Fingerprint {
-  return fingerprint(typeof content === 'string' ? Buffer.from(content, 'utf8') : content);
-}
-
-/** The fingerprint of what a file holds; `` where it is none that can be read. */
-async function contentOf(path: string): Promise<Fingerprint> {
-  return readRegularFile(path, { most: LARGEST, followLinks: false }).then(fingerprint, () => '');
 }

@@ -25,6 +25,8 @@ const fileSchema = z.object({
   /** ms; as the disk had it when the file was written. */
   modified: z.number(),
   content: fingerprintSchema,
+  /** Of a form, what it asks for; of all else, and in records of before, ``. */
+  asks: z.union([z.literal(''), fingerprintSchema]).default(''),
 });
 
 const recordSchema = z.object({
@@ -35,6 +37,11 @@ const recordSchema = z.object({
   planFrom: fingerprintSchema,
   /** The plan in the folder. */
   plan: fingerprintSchema,
+  /** What the forms of that plan carry as its fingerprint; ``: none were given out. */
+  mark: z
+    .string()
+    .regex(/^[A-Z]{0,16}$/)
+    .default(''),
   /** The plan that the printed pages show; ``: none were printed. */
   printedPlan: perhapsSchema,
   /** The plan of the pack before, which the pages are compared with; ``: none. */
@@ -75,7 +82,14 @@ export interface PackRecords {
 
 const FILE = 'packs.ndjson';
 /** What of a record becomes part of a path. */
-const NAMING: ReadonlySet<unknown> = new Set(['folder', 'name', 'plan', 'printedPlan', 'previousPlan']);
+const NAMING: ReadonlySet<unknown> = new Set([
+  'folder',
+  'name',
+  'plan',
+  'mark',
+  'printedPlan',
+  'previousPlan',
+]);
 /** Bytes; the records of 10,000 jobs are a tenth of it. */
 const LARGEST = 400_000_000;
 

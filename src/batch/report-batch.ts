@@ -61,7 +61,7 @@ export async function reportBatch(
   }
   await writeWhole(out, tables(made, items, models, whole, inputs));
   // Nothing was read: what an earlier run wrote is left alone.
-  if (made.length > 0) await compareRuns(made, items, all, batch, inputs);
+  if (made.length > 0) await compareRuns(made, items, whole ? models : [], all, batch, inputs);
   const statuses: ExitStatus[] = [
     ...made.map((job) => job.exitStatus),
     inputs.unreadable.length > 0 ? EXIT.unreadable : EXIT.complete,
@@ -113,6 +113,7 @@ function tables(
 async function compareRuns(
   made: readonly MadeJob[],
   items: readonly JobItem[],
+  models: readonly AskedModel[],
   all: number,
   { out, own, options }: UnprintedContext,
   { lists, unreadable }: BatchInputs,
@@ -126,7 +127,17 @@ async function compareRuns(
     const changes = compared && changesSince(compared, now);
     const otherUnreadable = unreadable.length - lists.unreadable;
     const orders = made.length === all ? made.flatMap((job) => job.orders) : [];
-    const source = { date: options.date, lists, otherUnreadable, jobs: made, orders, items, changes, all };
+    const source = {
+      date: options.date,
+      lists,
+      otherUnreadable,
+      jobs: made,
+      orders,
+      items,
+      models,
+      changes,
+      all,
+    };
     const page = await reportPage(source, options.templates);
     await writeWholeFile(join(out, 'report.html'), page);
   }

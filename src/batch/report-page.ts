@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { z } from 'zod';
 import { loadTemplates } from '../documents/parts/templates.js';
+import type { AskedModel } from '../model/list.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import type { JobItem } from '../model/open-item.js';
 import type { JobOrder, ReportLine } from '../output/tables.js';
@@ -10,6 +11,7 @@ import type { ListCount } from '../read/list/lists.js';
 import { counted } from '../screen/text-table.js';
 import { told } from '../words/messages/told.js';
 import { placedSchema, type Placed } from './placed.js';
+import { reportModels, reportModelsSchema } from './report-models.js';
 import { factGroups, factGroupsSchema } from './report-facts.js';
 
 const count = z.object({ value: z.string(), count: z.number() });
@@ -70,6 +72,7 @@ const ReportPageSchema = z.object({
   /** Clauses that nobody of the company has checked against the edition in force, by basis. */
   unchecked: z.array(z.object({ basis: z.string(), count: z.number(), clauses: z.string() })),
   groups: factGroupsSchema,
+  models: reportModelsSchema,
 });
 type ReportPage = z.infer<typeof ReportPageSchema>;
 
@@ -92,6 +95,8 @@ export interface ReportSource {
   readonly otherUnreadable: number;
   readonly jobs: readonly ReportedJob[];
   readonly items: readonly JobItem[];
+  /** Models that the library lacks; none for a run that was stopped. */
+  readonly models: readonly AskedModel[];
   /** Of all jobs; empty for a run that was stopped. */
   readonly orders: readonly JobOrder[];
   /** Sentences; undefined: this is the first run. */
@@ -194,6 +199,7 @@ function pageView(source: ReportSource, style: string, script: string): ReportPa
     noChanges: changes ? 'Nothing changed since the last run.' : 'This is the first run into this folder.',
     unchecked: uncheckedClauses(jobs),
     groups: factGroups(items),
+    models: reportModels(source.models),
   };
 }
 

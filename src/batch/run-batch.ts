@@ -23,6 +23,7 @@ import type { BatchOptions, BatchResult } from './batch-options.js';
 import { jobFingerprints } from './fingerprint.js';
 import { makeJob, type MadeJob } from './make-job.js';
 import { openPackRecords } from './pack-records.js';
+import { openGivenPlans } from './given-plans.js';
 import { openPhotos } from './photos.js';
 import { openSheets } from './cut-sheets.js';
 import { openPreviousPlans } from './previous-plans.js';
@@ -81,6 +82,7 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
         folders: folderNames(inputs.jobs.map((job) => job.job)),
         records,
         previous: openPreviousPlans(own, out),
+        given: openGivenPlans(own, out),
         photos,
         cutSheets,
         fonts: fonts.kit,

@@ -188,13 +188,23 @@ export const protectorSchema = z.object({
       smallestLead: z.string().nullable().default(null),
       smallestGroundLead: z.string().nullable().default(null),
       /**
-       * What else the smallest leads rest on: a device whose size isn't known, the part's instructions against a device or current of
-       * `amps`, or a supply of class 2, else a device of at most `amps` (a control circuit); null: nothing.
+       * What else the smallest leads rest on: a device whose size isn't known, or (under `iec`) a device or current of `amps` that no
+       * figure holds them against; the part's instructions against a device or current of `amps`; or a supply of class 2, else a device
+       * of at most `amps` (a control circuit); null: nothing.
        */
       leadsRestOn: z
-        .object({ on: z.enum(['device', 'instructions', 'supply']), amps: figure })
+        .object({
+          on: z.enum(['device', 'instructions', 'supply']),
+          amps: figure,
+          /** True where leads of the planned gauge bear `amps` without the part's instructions. Plans of before didn't say. */
+          plannedBear: z.boolean().default(false),
+        })
         .nullable()
         .default(null),
+      /** A; what the path from neutral to earth of a 3+1 part must bear, and what it bears; empty: none is asked. Plans of before had none. */
+      neutralPath: z
+        .array(z.object({ rating: z.enum(['In', 'Iimp']), has: figure, least: z.number() }))
+        .default([]),
       /** V; what the reach was held against, of what a service or panel feeds; null: not known. Plans of before had none. */
       reachWithstand: figure.default(null),
       /** V; between two conductors that each have a channel to ground, at most; null: there is one such conductor. */
@@ -213,6 +223,8 @@ export const protectorSchema = z.object({
       enclosure: z.string(),
       listing: z.string(),
       listingFile: z.string(),
+      /** Systems for which it is listed beside solidly grounded ones. Plans of before didn't say. */
+      listedFor: z.array(z.string()).default([]),
       indicator: z.string().nullable(),
       indicatorColor: z.string(),
       indicatorMinVoltage: figure,

@@ -17,7 +17,7 @@ import { CHOOSE_MESSAGES } from '../model/messages/choose.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import { calculation } from './context/calculation.js';
 import { defaultsUsed } from './items/defaults.js';
-import { earthingConflicts, linkedThoughNotSolid } from './items/earthing.js';
+import { earthingConflicts, linesOfCorner, linkedThoughNotSolid } from './items/earthing.js';
 import { besideExisting } from './choose/beside-existing.js';
 import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
@@ -91,6 +91,7 @@ export function planJob(list: JobList, context: PlanContext): Plan {
     ...earthingConflicts(site),
     ...unfedPorts(site),
     ...linkedThoughNotSolid(job),
+    ...linesOfCorner(job),
     ...undecidedCycle(site.basis.value),
     ...undecidedPorts(site, silent),
     ...(context.catalogue || protectors.length === 0 ? [] : [about(CHOOSE_MESSAGES.noCatalogue, {}, '', '')]),

@@ -1,5 +1,5 @@
 import type { PlannedProtector } from '../model/plan.js';
-import { figure, neededCurrent, plain } from './figures.js';
+import { figure, neededCurrent, neededVolts, plain } from './figures.js';
 import type { CrewPackWords } from './languages/crew-pack-words.js';
 
 type Device = PlannedProtector['overcurrent'][number];
@@ -23,10 +23,19 @@ function sizeText({ amps, leastAmps }: Device): string {
   return leastAmps === null ? `≤ ${plain(amps)} A` : `${plain(leastAmps)}–${plain(amps)} A`;
 }
 
+/** What a device has to bear whose kind somebody else decides: the highest voltage that lasts there. */
+function voltsText(
+  { mcov, current: kind }: PlannedProtector['required'],
+  words: CrewPackWords['device'],
+): string {
+  if (mcov === null || kind === null) return '';
+  return `${figure(neededVolts(mcov), 'V')} ${kind === 'dc' ? words.direct : words.alternating}`;
+}
+
 /** A device that is to be fetched; one of a control circuit is by others. */
 function deviceText(
   of: Device,
-  { figures }: Pick<PlannedProtector, 'figures'>,
+  { figures, required }: Pick<PlannedProtector, 'figures' | 'required'>,
   { device: words }: CrewPackWords,
 ): string {
   switch (of.because.code) {
@@ -37,7 +46,7 @@ function deviceText(
     case 'overcurrent/circuit-will-do':
       return words.circuits;
     case 'overcurrent/by-maker-of-turbine':
-      return words.byTurbine(sizeText(of));
+      return words.byTurbine(sizeText(of), voltsText(required, words));
     case 'overcurrent/array-below':
       return words.circuitAtMost(figure(of.amps ?? 0, 'A'));
     case 'overcurrent/by-supply-of-control': {
@@ -75,7 +84,7 @@ function deviceText(
  * several are alike.
  */
 export function crewDevices(
-  protector: Pick<PlannedProtector, 'overcurrent' | 'figures'>,
+  protector: Pick<PlannedProtector, 'overcurrent' | 'figures' | 'required'>,
   words: CrewPackWords,
 ): string[] {
   const { overcurrent } = protector;

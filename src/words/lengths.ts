@@ -93,12 +93,20 @@ export function paperLead(metres: number, unit: LengthUnit, round: 'nearest' | '
     : figure(inSteps(metres, 0.01, round) / 100, 'm');
 }
 
-/** The longest that line lead and ground lead are together, as paper prints it: the limit, or what is planned where that is longer. */
+/**
+ * The longest that line lead and ground lead are together, as paper prints it: what is planned, since level and reach were worked out
+ * with that and would not hold with longer ones, or less where the withstand asks for it. Where the level alone is above the withstand
+ * no limit helps, and paper keeps to what is planned.
+ */
 export function longestLead(
-  { leadLengthLimit, leadLengthPlanned }: PlannedProtector['wiring'],
+  {
+    leadLengthLimit: limit,
+    leadLengthPlanned: planned,
+    leadLimitByWithstand: byWithstand,
+  }: Pick<PlannedProtector['wiring'], 'leadLengthLimit' | 'leadLengthPlanned' | 'leadLimitByWithstand'>,
   unit: LengthUnit,
 ): string {
-  return paperLead(Math.max(leadLengthLimit, leadLengthPlanned), unit, 'down');
+  return paperLead(byWithstand && limit > 0 ? Math.min(limit, planned) : planned, unit, 'down');
 }
 
 /**

@@ -65,10 +65,16 @@ describe('a batch', () => {
       'A-1/labels.pdf',
       'A-1/plan.json',
       'A-1/schedule.csv',
+      'A-1/site-facts.csv',
+      'A-1/site-readings.csv',
+      'A-1/site-record.csv',
       'A-2/closeout-pack.pdf',
       'A-2/labels.pdf',
       'A-2/plan.json',
       'A-2/schedule.csv',
+      'A-2/site-facts.csv',
+      'A-2/site-readings.csv',
+      'A-2/site-record.csv',
       'missing-models.csv',
       'open-items.csv',
       'order-list.csv',
@@ -102,6 +108,9 @@ describe('a batch', () => {
     expect([...(await shop.tree()).keys()].filter((n) => n.startsWith('A-1/'))).toEqual([
       'A-1/plan.json',
       'A-1/schedule.csv',
+      'A-1/site-facts.csv',
+      'A-1/site-readings.csv',
+      'A-1/site-record.csv',
     ]);
     expect(done(await run({ make: 'plan' }))).toBe('A-1 complete unchanged');
     expect(done(await run())).toBe('A-1 complete printed');
@@ -254,7 +263,7 @@ describe('a batch that was made before', () => {
     await shop.write('a.csv', listOf(['A-1']));
     const result = await run();
     expect(result.leftFolders).toEqual(['A-2']);
-    expect(await readdir(join(shop.out, 'A-2'))).toHaveLength(4);
+    expect(await readdir(join(shop.out, 'A-2'))).toHaveLength(7);
     expect((await rows('open-items.csv')).map((i) => i['code'])).toEqual(['batch/folder-left']);
   });
 

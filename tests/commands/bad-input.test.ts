@@ -47,7 +47,13 @@ const bad = (name: string): string => projectPath(`fixtures/bad/${name}`);
 /** The sound job of every list here is written and isn't spoilt by the other. */
 function expectGoodJob(folder: string, result: Result): void {
   expect(result.jobs.map((j) => [j.job, j.status])).toContainEqual(['GOOD', 'complete']);
-  expect(readdirSync(join(folder, 'GOOD')).sort()).toEqual(['plan.json', 'schedule.csv']);
+  expect(readdirSync(join(folder, 'GOOD')).sort()).toEqual([
+    'plan.json',
+    'schedule.csv',
+    'site-facts.csv',
+    'site-readings.csv',
+    'site-record.csv',
+  ]);
 }
 
 describe('a file that can not be read at all', () => {

@@ -27,6 +27,13 @@ const spaced = (text: string): string => text.replace(/[\s\u00a0]+/g, ' ');
 const drawn = (svg: string): string => spaced(svg.replace(/<[^>]*>/g, ' '));
 const numbersIn = (text: string): number[] => [...text.matchAll(/\d+(?:\.\d+)?/g)].map(Number);
 
+/** Steps by number: `1, 2`, `1 to 4`. */
+function stepsIn(list: string): number[] {
+  const numbers = numbersIn(list);
+  const [first = 0, last = 0] = numbers;
+  return list.includes(' to ') ? Array.from({ length: last - first + 1 }, (_, i) => first + i) : numbers;
+}
+
 function noteWith(notes: readonly WiringNote[], tag: string): WiringNote {
   const found = notes.find(({ rows }) => rows.some((row) => row.tag === tag));
   if (!found) throw new Error(`no note has ${tag}`);
@@ -120,7 +127,12 @@ describe.each(JOBS)('the wiring notes of %s', (_, plan) => {
       ]);
       const rest = one.figures?.leadsRestOn;
       // `class 2` is a word with a number; interrupting ratings are the schedule's.
-      const known = [...planned, ...scheduled, rest?.on === 'supply' ? rest.amps : null, 2];
+      const byTurbine = one.overcurrent.some(
+        ({ because }) => because.code === 'overcurrent/by-maker-of-turbine',
+      );
+      const bears = byTurbine && one.required.mcov !== null ? Math.ceil(one.required.mcov - 1e-6) : null;
+      const known = [...planned, ...scheduled, bears, rest?.on === 'supply' ? rest.amps : null, 2];
+      if (bears !== null) expect([...told], one.tag).toContain(bears);
       for (const number of told) expect(known, `${one.tag}: ${lines.join()}`).toContain(number);
     }
   });
@@ -177,8 +189,8 @@ describe.each(JOBS)('the wiring notes of %s', (_, plan) => {
       const [, lock, prove] = note.steps;
       if (lock === undefined || prove === undefined) continue;
       const named = [lock, prove].flatMap(({ how }) =>
-        [...how.matchAll(/Isolation page(?:, part \d+)?: ([\d, ]+)\./g)].flatMap(([, list = '']) =>
-          numbersIn(list),
+        [...how.matchAll(/Isolation page(?:, part \d+)?: ([\d, to]+)\./g)].flatMap(([, list = '']) =>
+          stepsIn(list),
         ),
       );
       expect(named.sort(), tag).toEqual(numbers.sort());

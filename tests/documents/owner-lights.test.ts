@@ -8,6 +8,7 @@ import { crewPackWords } from '../../src/words/crew-language.js';
 import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
 import { ownerBoxes } from '../../src/documents/owner-sheet/boxes.js';
 import { lookOf } from '../../src/documents/owner-sheet/looks.js';
+import { lightSymbol } from '../../src/documents/drawing/lights.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import { demoPlan } from './fixtures/demo-plans.js';
 import { catalogueOf, dataOf, partLine } from '../plan/plan-of.js';
@@ -125,7 +126,9 @@ describe('a flag', () => {
       expect(note?.steps.at(-1)?.how).toBe(look);
       expect(note?.picture).toContain(`>${drawn}<`);
       // No light is drawn where there is none.
-      expect(note?.picture).not.toContain('<circle');
+      const disc = /Z" stroke="#000" stroke-width="1.4"/;
+      expect(lightSymbol(0, 0, 'lit', 'green')).toMatch(disc);
+      expect(note?.picture).not.toMatch(disc);
     },
   );
 });

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { stampOf, stampWords, type StampFacts } from '../../src/documents/permit-sheet/stamp.js';
+import {
+  issuedFor,
+  STAMPS,
+  stampOf,
+  stampWords,
+  type StampFacts,
+} from '../../src/documents/permit-sheet/stamp.js';
 import { uncheckedRequired } from '../../src/documents/permit-sheet/required-checks.js';
 import { SettingsSchema } from '../../src/model/settings.js';
 import { demoPlan, demoPlans } from './fixtures/demo-plans.js';
@@ -34,6 +40,15 @@ describe('the stamp of permit sheets', () => {
   ])('%j: %s', (given, stamp, words, blanks) => {
     expect(stampOf(given)).toBe(stamp);
     expect(stampWords(given)).toEqual({ stamp: words, blanks });
+  });
+
+  it('has a revision row that never says more than it', () => {
+    expect(STAMPS.map(issuedFor)).toEqual([
+      'Draft',
+      'For check of clauses',
+      'To be filled in',
+      'Issued for permit',
+    ]);
   });
 
   it('names blanks by what they are, with their tags in few words', () => {

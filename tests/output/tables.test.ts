@@ -273,6 +273,7 @@ describe('plan.json', () => {
           enclosure: '',
           listing: '',
           listingFile: '',
+          listedFor: [],
           indicator: null,
           indicatorColor: '',
           indicatorMinVoltage: null,

@@ -24,7 +24,7 @@ const currents = (controller: string): readonly string[] => {
   return plan.protectors
     .filter((p) => p.ports.some(({ equipment }) => equipment !== 'B'))
     .map((p) => scheduleCells(p, plan).faultCurrent)
-    .map(({ lines, fill }) => `${lines.join()}${fill ? ' ____' : ''} kA`);
+    .map(({ lines, fill }) => `${lines.join()}${fill ? ' ____' : ''}`);
 };
 
 describe('a charge controller that doesn’t say what it sends back', () => {
@@ -47,7 +47,7 @@ describe('a charge controller that doesn’t say what it sends back', () => {
   });
 
   it('stands beside the current of the arrays in the schedule', () => {
-    expect(currents('')).toEqual(['0.025 + ____ kA', '0.025 + ____ kA']);
+    expect(currents('')).toEqual(['25 A + ____', '25 A + ____']);
   });
 });
 
@@ -57,8 +57,8 @@ describe('one that says it', () => {
     expect(messages(plan)).toEqual([]);
     expect(standings(plan, 'rate/short-circuit')).toEqual([expect.stringMatching(/^met at P-1, P-2/)]);
     expect(currents(`backfeed_a=${backfeed}`)).toEqual([
-      backfeed === '0 A' ? '0.025 kA' : '0.028 kA',
-      backfeed === '0 A' ? '0.025 kA' : '0.028 kA',
+      backfeed === '0 A' ? '25 A' : '28 A',
+      backfeed === '0 A' ? '25 A' : '28 A',
     ]);
   });
 });

@@ -322,4 +322,20 @@ describe('a part whose level is above the withstand', () => {
     expect(first?.message).toMatch(/may not protect: .*> the whole assumed withstand of 1500 V/);
     expect(plan.openItems.some((i) => i.code.startsWith('default/'))).toBe(true);
   });
+
+  it('says whether shorter leads would do, and how short they have to be', () => {
+    const said = (up: number, length: string): string => {
+      const plan = planOf('', load('').replace('0.01 m', length), { catalogue: shop(up) });
+      const [item] = items(plan, 'choose/may-not-protect');
+      const limit = one(plan, 'L:feeder').wiring.leadLengthLimit;
+      // A whole number of inches, never above the limit of the plan.
+      const inches = /at most (\d+)\sin,/.exec(item?.message ?? '')?.[1];
+      expect(inches === undefined).toBe(limit === 0);
+      expect(Number(inches ?? 0) * 0.0254).toBeLessThanOrEqual(limit);
+      return item?.message ?? '';
+    };
+    expect(said(1800, '0.3 m')).toMatch(/The level alone is above it/);
+    // 1400 V bear leads of 100 V: own case, worked out by `longestLead`.
+    expect(said(1400, '0.5 m')).toMatch(/With leads of at most .* it isn’t above it\.$/);
+  });
 });

@@ -38,6 +38,7 @@ describe('the isolation of a site', () => {
       '2 Leave the diversion load on until every turbine stands still: DL',
       '3 Switch the load off: L',
       '3 Switch the inverter off: GTI INV',
+      '3 Switch the charge controller off as its maker says: CC CC2',
       '3 Switch the modules’ AC branch off at its breaker: M',
       '4 Stop the generator: GEN',
       '4 Open the main disconnect of the utility service: SVC',
@@ -52,7 +53,9 @@ describe('the isolation of a site', () => {
 
   it('goes back from locks and tags over 7 to 1: turbines let go after all that loads them, automatic starts last', () => {
     const back = linesOf(plan, 'back');
-    expect(back.map((line) => Number(line.split(' ')[0]))).toEqual([9, 7, 6, 5, 4, 4, 3, 3, 3, 2, 2, 1, 1]);
+    expect(back.map((line) => Number(line.split(' ')[0]))).toEqual([
+      9, 7, 6, 5, 4, 4, 3, 3, 3, 3, 2, 2, 1, 1,
+    ]);
     expect(back.slice(-4)).toEqual([
       '2 Let the wind turbine go: W',
       '2 Let the water onto the hydro turbine: H',

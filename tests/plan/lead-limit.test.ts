@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { leadAsPlanned } from '../../src/documents/parts/contents/lead-line.js';
 import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
 import type { Plan } from '../../src/model/plan.js';
 import { catalogueOf, dataOf, partLine, settingsOf } from './plan-of.js';
@@ -30,15 +31,29 @@ function says(plan: Plan): readonly string[] {
 describe('the limit of the leads', () => {
   const WIRE = expect.stringMatching(/^10 AWG, straight/) as string;
 
-  it('is what is aimed at where that leaves the level below the withstand', () => {
+  it('is what is aimed at where that leaves the level below the withstand; the note keeps to what level and reach were worked out with', () => {
     expect(wiring(battery('2500 V'))).toBe('0.5 false');
-    // Whole inches, rounded down: 0.5 m are 19.7 in.
-    expect(says(battery('2500 V'))).toEqual(['at most 19 in', WIRE]);
+    // Whole inches, rounded down: 0.3 m are 11.8 in.
+    expect(says(battery('2500 V'))).toEqual(['at most 11 in', WIRE]);
   });
 
   it('is the length at which level and leads reach the withstand, rounded down', () => {
     expect(wiring(battery('500 V'))).toBe('0.34 true');
-    expect(says(battery('500 V'))).toEqual(['at most 13 in', WIRE]);
+    expect(says(battery('500 V'))).toEqual(['at most 11 in', WIRE]);
+  });
+
+  it('is printed as such where the leads were planned longer than it: a crew that kept to the plan would pass the withstand', () => {
+    const planned = dataOf('', 'L load; ac_in=120; protect=yes; fault_current=1 kA; place=House', {
+      catalogue: catalogueOf(
+        partLine('REED', 'channels=2; mcov_ac=150; up=1400; up_basis=VPR; lead_gauge=10 AWG'),
+      ),
+    });
+    const [found] = planned.protectors;
+    expect([found?.wiring.leadLengthLimit, found?.wiring.leadLengthPlanned]).toEqual([0.34, 0.5]);
+    expect(says(planned)).toEqual(['at most 13 in', WIRE]);
+    expect(found && leadAsPlanned(found, planned)).toBe(
+      'lead 19.7 in as planned; 13 in in the schedule, so that the level keeps the withstand',
+    );
   });
 
   it('is none where the level alone is above the withstand, which makes the pack a draft: the note keeps to what is planned', () => {

@@ -904,7 +904,13 @@ describe('2.7 type, enclosure and lightning protection', () => {
       catalogue: catalogueOf(partLine('A', `channels=2; mcov_ac=275; up=600; type=3; iec_class=${iecClass}`)),
     });
     expect(one(plan, 'SVC:service').part).toBe('A');
-    expect(items(plan, 'choose/listed-to-ul-only')).toHaveLength(iecClass === '' ? 1 : 0);
+    const unclassed = items(plan, 'choose/listed-to-ul-only');
+    expect(unclassed).toHaveLength(iecClass === '' ? 1 : 0);
+    // 534.4.10 goes by the class (values from memory): which class the leads were planned for is said, never taken silently.
+    for (const { message } of unclassed) expect(message).toMatch(/leads are those of class II/);
+    expect(one(plan, 'SVC:service').figures?.smallestGroundLead).toBe(
+      iecClass === 'T1' ? '16 mm2 Cu' : '6 mm2 Cu',
+    );
   });
 
   it('iec: class T3 may not', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { EnglishPlan } from '../in-english.js';
-import { catalogueOf, partLine, planOf, type PlanOptions } from './plan-of.js';
+import { catalogueOf, items, partLine, planOf, type PlanOptions } from './plan-of.js';
 
 // How a job stands to the rules of its basis, from the text of a list to the plan. Cases are our own.
 
@@ -185,6 +185,11 @@ describe('230.67 at a workshop', () => {
     expect(only).toMatch(/^does not apply at P-\d: /);
     if (units.length === 0) expect(only).toContain('230.67 doesn’t ask');
     else expect(only).toMatch(/feeds such a unit through HP: the authority having jurisdiction says/);
+    // What is taken for granted is asked for: a sentence alone would pass for a decision.
+    const asked = items(plan, 'place/service-of-unit-elsewhere');
+    expect(asked.map(({ severity, equipment, who }) => [severity, equipment, who])).toEqual(
+      units.length === 0 ? [] : [['confirm', 'SVC', 'office']],
+    );
   });
 
   it('is met at a dwelling, and there is none of it before 2020', () => {

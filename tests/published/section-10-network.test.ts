@@ -65,6 +65,8 @@ describe('NEC 210.9, 215.11 (read): the grounded conductor of an autotransformer
   });
 });
 
+// The short-circuit rating stands with the other figures that a protector is selected by: 534.4.4.2 (seen) and 534.4.4.4. The list of
+// check values has it as 534.4.6; both are from memory, and whoever has the standard at hand settles it.
 test.each([
   ['connection-types', '534.4.3'],
   ['short-circuit-current-rating', '534.4.4.6'],

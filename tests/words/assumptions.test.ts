@@ -37,7 +37,7 @@ describe('a default as an assumption', () => {
   it.each([
     ['dc_grounding', 'negative', 'DC negative grounded'],
     ['system_grounding', 'none', 'AC system ungrounded'],
-    ['n_pe_link', 'no', 'Neutral not bonded to ground'],
+    ['n_pe_link', 'no', 'Neutral not bonded to ground at this place itself'],
     [
       'impulse_withstand',
       reason('default-value/by-category'),

@@ -3,6 +3,7 @@ import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { crewPort } from '../../words/crew-devices.js';
 import { figure } from '../../words/figures.js';
 import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
+import { codeName } from './cover-view.js';
 import { crewWire } from './crew-wire.js';
 
 /** More changes than this are counted, not listed: the cover is one page. */
@@ -63,7 +64,7 @@ function protectorChanges(before: PlannedProtector, now: PlannedProtector, words
  * @param words of the crew's language
  */
 export function changeTexts(before: Plan, now: Plan, words: CrewPackWords): string[] {
-  const { changes: told, notStated, cover } = words;
+  const { changes: told, notStated } = words;
   const old = new Map(before.protectors.map((p) => [identity(p), p]));
   const fresh = new Map(now.protectors.map((p) => [identity(p), p]));
   const gone = [...old]
@@ -81,7 +82,9 @@ export function changeTexts(before: Plan, now: Plan, words: CrewPackWords): stri
   const settled = [...oldItems].filter((key) => !freshItems.has(key)).length;
   const raised = [...freshItems].filter((key) => !oldItems.has(key)).length;
   const lines = [
-    ...(before.basis === now.basis ? [] : [told.basis(cover.bases[before.basis], cover.bases[now.basis])]),
+    ...(before.basis === now.basis
+      ? []
+      : [told.basis(codeName(before.basis, words), codeName(now.basis, words))]),
     ...(before.revision === now.revision
       ? []
       : [told.revision(before.revision || notStated, now.revision || notStated)]),

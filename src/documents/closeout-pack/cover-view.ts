@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { editionOf, isNec, type Basis } from '../../model/editions.js';
 import type { Plan } from '../../model/plan.js';
 import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
 import type { DocumentContext } from '../parts/context.js';
@@ -14,9 +15,15 @@ export const CoverSchema = z.object({
 });
 export type CoverView = z.infer<typeof CoverSchema>;
 
+/** What a basis is called on the crew’s pages. */
+export function codeName(basis: Basis, { cover: { bases } }: CrewPackWords): string {
+  return isNec(basis) ? bases.nec(editionOf(basis)) : bases.iec;
+}
+
 /** The code of a job; said to be assumed where nobody states it. */
-function codeText(plan: Plan, { cover }: CrewPackWords): string {
-  const own = cover.bases[plan.basis];
+function codeText(plan: Plan, words: CrewPackWords): string {
+  const { cover } = words;
+  const own = codeName(plan.basis, words);
   const text = plan.basis === 'iec' ? `${own}, ${cover.earthing(plan.earthing)}` : own;
   return plan.facts.some(({ field }) => field === 'basis') ? text : cover.assumed(text);
 }

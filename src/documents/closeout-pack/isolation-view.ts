@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { byNaturalOrder } from '../../model/natural-order.js';
 import type { IsolationPart, IsolationStep } from '../../model/planned-isolation.js';
 import type { Plan } from '../../model/plan.js';
 import { crewNoteWords, crewSay } from '../../words/crew-notes.js';
@@ -11,19 +12,17 @@ import { tagsName } from './note-names.js';
 
 /** What is done at one place; the number and the deed stand in the first row of theirs, over the rows below. */
 const RowSchema = z.object({
-  /** `` in the further rows of a step. */
   number: z.string(),
+  /** Rows of the step; 0 in its further rows. */
   steps: z.number().int(),
-  /** `` in the further rows of a deed. */
   does: z.string(),
+  /** Rows of the deed; 0 in its further rows. */
   places: z.number().int(),
   where: z.string(),
 });
 
 export const IsolationViewSchema = z.object({
   heading: z.string(),
-  /** Where nothing is isolated; else ``. */
-  none: z.string(),
   word: z.string(),
   danger: z.string(),
   heads: z.object({
@@ -60,7 +59,16 @@ export const IsolationViewSchema = z.object({
 export type IsolationView = z.infer<typeof IsolationViewSchema>;
 type Row = z.infer<typeof RowSchema>;
 
-/** Devices by the place that they are at: `Plant room: CC-1 to CC-5`. */
+/** What no device is opened for, and so no lock is asked of each. */
+const WITHOUT_A_DEVICE: ReadonlySet<string> = new Set(['isolate/wait', 'isolate/keep-diversion']);
+
+/** A device with its place: `CC-1 · Plant room`. */
+function device(plan: Plan, tag: string): string {
+  const place = equipmentOf(plan, tag)?.place ?? '';
+  return place === '' ? tag : `${tag} · ${place}`;
+}
+
+/** Devices by the place that they are at: `CC-1 to CC-5 · Plant room`. */
 function places(plan: Plan, tags: readonly string[], words: CrewNoteWords): string[] {
   if (tags.length === 0) return [''];
   const byPlace = new Map<string, string[]>();
@@ -75,21 +83,37 @@ function places(plan: Plan, tags: readonly string[], words: CrewNoteWords): stri
   );
 }
 
+/**
+ * The rows of a log.
+ * @param isEach true: a row for each device that is opened, since each has a lock of its own; else a row for each place
+ */
 function rowsOf(
   plan: Plan,
   part: IsolationPart,
   steps: readonly IsolationStep[],
+  isEach: boolean,
   words: CrewNoteWords,
 ): Row[] {
   const printed = printedNumbers(part);
   return steps.flatMap(({ number, acts }) => {
     const rows = acts.flatMap(({ does, tags }) => {
-      const at = places(plan, tags, words);
+      const isOpened = isEach && tags.length > 0 && !WITHOUT_A_DEVICE.has(does.code);
+      const at = isOpened
+        ? [...tags].sort(byNaturalOrder).map((tag) => device(plan, tag))
+        : places(plan, tags, words);
       const said = crewSay(asPrinted(does, printed), words.language);
-      return at.map((where, index) => ({ does: index === 0 ? said : '', places: at.length, where }));
+      return at.map((where, index) => ({
+        does: index === 0 ? said : '',
+        places: index === 0 ? at.length : 0,
+        where,
+      }));
     });
     const name = String(printed.get(number) ?? '');
-    return rows.map((row, index) => ({ number: index === 0 ? name : '', steps: rows.length, ...row }));
+    return rows.map((row, index) => ({
+      number: index === 0 ? name : '',
+      steps: index === 0 ? rows.length : 0,
+      ...row,
+    }));
   });
 }
 
@@ -104,6 +128,22 @@ function staysLive(plan: Plan, words: CrewNoteWords): string[] {
   return [...told].map(([says, tags]) => `${tagsName(tags, words)}: ${says}.`);
 }
 
+/** Lines of a log in which the crew writes down what it finds; common practice, no source. */
+const LINES = 10;
+
+/** A log to fill in, where the list joins the protectors to nothing that could be opened. */
+function blankPart(words: CrewNoteWords): IsolationView['parts'][number] {
+  const steps = Array.from({ length: LINES }, (_, index) => ({
+    number: String(index + 1),
+    steps: 1,
+    does: '',
+    places: 1,
+    where: '',
+  }));
+  const { sourcesUnknown: unknown, isolation } = words;
+  return { heading: '', unknown, unknownWhat: isolation.findOrder, steps, back: [] };
+}
+
 /**
  * How each part of the site is made dead, place by place, with a log beside it, and live again.
  * @param language of the crew
@@ -111,24 +151,25 @@ function staysLive(plan: Plan, words: CrewNoteWords): string[] {
 export function isolationView(plan: Plan, language: CrewLanguage): IsolationView {
   const words = crewNoteWords(language);
   const { parts } = plan.isolation;
-  const { heading, partHeading, none, danger, outsideHeading, dead, back, step, does, where } =
-    words.isolation;
+  const { heading, partHeading, danger, outsideHeading, dead, back, step, does, where } = words.isolation;
   const { lock, by, time, testedDead, undoes, unknown } = words.isolation;
   const outside = outsideMeanings(plan.protectors, words);
   const live = staysLive(plan, words);
   return {
     heading,
-    none: parts.length === 0 ? none : '',
     word: words.words.danger,
     danger,
     heads: { dead, back, step, undoes, does, where, lock, by, time, testedDead },
-    parts: parts.map((part) => ({
-      heading: parts.length === 1 ? '' : partHeading(String(part.number)),
-      unknown: part.unknown.length === 0 ? '' : words.sourcesUnknown,
-      unknownWhat: part.unknown.length === 0 ? '' : unknown(tagsName(part.unknown, words)),
-      steps: rowsOf(plan, part, part.steps, words),
-      back: rowsOf(plan, part, part.back, words),
-    })),
+    parts:
+      parts.length === 0
+        ? [blankPart(words)]
+        : parts.map((part) => ({
+            heading: parts.length === 1 ? '' : partHeading(String(part.number)),
+            unknown: part.unknown.length === 0 ? '' : words.sourcesUnknown,
+            unknownWhat: part.unknown.length === 0 ? '' : unknown(tagsName(part.unknown, words)),
+            steps: rowsOf(plan, part, part.steps, true, words),
+            back: rowsOf(plan, part, part.back, false, words),
+          })),
     liveHeading: live.length === 0 ? '' : words.words.staysLive,
     live,
     outsideHeading: outside.length === 0 ? '' : outsideHeading,

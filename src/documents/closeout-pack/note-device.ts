@@ -53,7 +53,7 @@ function fitted(device: Device, all: CrewNoteWords): string[] {
 /** The overcurrent device of a housing at one port, in the crew's language. */
 export function noteDevice(
   device: Device,
-  { figures, wiring }: PlannedProtector,
+  { figures, wiring, required }: PlannedProtector,
   all: CrewNoteWords,
 ): NoteDevice {
   const words = all.device;
@@ -83,7 +83,11 @@ export function noteDevice(
     }
     case 'overcurrent/by-maker-of-turbine':
       return {
-        lines: [words.byTurbine, ...(amps === null && leastAmps === null ? [] : [sizeOf(device, words)])],
+        lines: [
+          words.byTurbine,
+          ...(amps === null && leastAmps === null ? [] : [sizeOf(device, words)]),
+          ...ratedVolts({ ...device, volts: required.mcov, dc: required.current === 'dc' }, all),
+        ],
         isFitted: true,
       };
     case 'overcurrent/no-part':

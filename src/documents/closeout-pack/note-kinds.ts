@@ -1,8 +1,8 @@
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import type { PlannedBand } from '../../model/planned-measuring.js';
-import { neverSure } from './note-colours.js';
 import { equipmentOf } from '../parts/site-index.js';
 import { mayGas } from '../parts/cautions.js';
+import { neverSure } from '../parts/sure-colours.js';
 
 /** The housings of one place: they are drawn in one picture. */
 export type Picture = readonly [PlannedProtector, ...PlannedProtector[]];
@@ -10,8 +10,9 @@ export type Picture = readonly [PlannedProtector, ...PlannedProtector[]];
 /** Places whose pictures are alike: they share a wiring note, with a row for each tag. */
 export type NoteKind = readonly [Picture, ...Picture[]];
 
-/** Rows of tags that stand beside a picture, and on a page without one. */
-const BESIDE = 4;
+/** Rows of tags that stand beside a picture. */
+export const BESIDE = 4;
+/** Rows of tags on a page without a picture. */
 const ALONE = 8;
 /** Rows of channels that a picture holds. */
 const CHANNELS = 6;

@@ -121,7 +121,7 @@ function systemAlone(system: PlannedProtector['system'], words: CrewNoteWords['s
 /** The part of a housing, or that there is none. */
 export function partName({ existing, part }: PlannedProtector, { header }: CrewNoteWords): string {
   if (existing !== null) return header.existing(existing);
-  return part === null ? header.noPart : header.protector(part);
+  return part ?? header.noPart;
 }
 
 /** What a housing protects: `charge controller CC-1, DC input 1`. */

@@ -129,6 +129,14 @@ function hasDevice(page: NoteKind, words: CrewNoteWords): boolean {
   return page[0].some((one) => one.overcurrent.some((device) => noteDevice(device, one, words).isFitted));
 }
 
+/** `1 to 6`, `1, 2, 4`. */
+function stepsText(numbers: readonly number[], { to }: CrewNoteWords): string {
+  const [first = 0] = numbers;
+  const last = numbers.at(-1) ?? 0;
+  const isRun = numbers.length > 2 && last - first === numbers.length - 1;
+  return isRun ? `${String(first)} ${to} ${String(last)}` : numbers.join(', ');
+}
+
 /** Conductors ahead of the disconnect of an array: nothing on the isolation page makes them dead. */
 function isSunlit({ wiring }: PlannedProtector): boolean {
   return wiring.isolation.live.some(({ what }) => what.code === 'live/array-conductors');
@@ -143,10 +151,11 @@ export function noteSteps(plan: Plan, page: NoteKind, words: CrewNoteWords): Not
   const { say, language } = words;
   const { opening, proving } = boxSteps(plan, first.wiring.isolation);
   const part = plan.isolation.parts.length > 1 ? String(first.wiring.isolation.part ?? '') : '';
-  const { torque } = first.wiring;
+  const { torque, measuring } = first.wiring;
+  const isClosed = measuring.state?.code === 'measure-state/do-not-open';
   const how: { readonly [S in StepName]: readonly string[] } = {
-    measure: [say.outside],
-    lock: [opening.length === 0 ? say.noSteps : say.isolationSteps(opening.join(', '), part)],
+    measure: [isClosed ? say.notYet : say.outside],
+    lock: [opening.length === 0 ? say.noSteps : say.isolationSteps(stepsText(opening, words), part)],
     prove: [
       ...(isSunlit(first) ? [say.coverModules] : []),
       ...proving.map((number) => say.proveStep(String(number))),

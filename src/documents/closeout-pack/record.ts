@@ -34,6 +34,7 @@ export const RecordSchema = z.object({
 export type RecordView = z.infer<typeof RecordSchema>;
 
 export const SignOffSchema = z.object({
+  says: z.string().describe('What is signed for'),
   columns: z.array(z.string()),
   rows: z.array(z.string()),
 });
@@ -89,6 +90,7 @@ export function signOffView({ signOff }: CrewPackWords): z.infer<typeof SignOffS
   const { name, licence, signature, date } = signOff.columns;
   const { installer, inspector, owner } = signOff.who;
   return {
+    says: signOff.says,
     columns: [signOff.heading, name, licence, signature, date],
     rows: [installer, inspector, owner],
   };

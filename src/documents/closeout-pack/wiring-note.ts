@@ -8,13 +8,19 @@ import { lengthUnitOf, longestLead } from '../../words/lengths.js';
 import { unparted } from '../../words/unparted.js';
 import { noteDanger } from './note-danger.js';
 import { noteDevice } from './note-device.js';
-import { noteKinds, pagesOfKind, type NoteKind } from './note-kinds.js';
+import { BESIDE, noteKinds, pagesOfKind, type NoteKind } from './note-kinds.js';
 import { partName, placeName, placeTag, protectsName, systemName, tagsName } from './note-names.js';
 import { notePicture, type PictureOf } from './note-picture.js';
 import { noteReadings, watchTexts } from './note-readings.js';
 import { charged, isShared, measuredOn, noteSteps, sourcesOf } from './note-steps.js';
+import { groundingNumbers } from '../parts/contents/assumptions.js';
 import { runsOf } from '../parts/contents/runs.js';
 import type { WiringNote } from './wiring-note-view.js';
+
+interface NoteOf extends PictureOf {
+  /** Numbers of the assumptions on which the grounding of a place rests. */
+  readonly grounded: (protector: PlannedProtector) => string[];
+}
 
 const tagsOf = (page: NoteKind): string[] => page.flatMap((picture) => picture.map(({ tag }) => tag));
 
@@ -68,7 +74,7 @@ function rowsOf(
 }
 
 /** On a page without the picture: whose it is, and part, device, lead and torque once more. */
-function continuedTexts(kind: NoteKind, one: PlannedProtector, of: PictureOf): string[] {
+function continuedTexts(kind: NoteKind, one: PlannedProtector, of: NoteOf): string[] {
   const { words, unit } = of;
   const [first] = pagesOfKind(kind);
   const devices = one.overcurrent.map((device) => noteDevice(device, one, words).lines.join(', '));
@@ -80,34 +86,42 @@ function continuedTexts(kind: NoteKind, one: PlannedProtector, of: PictureOf): s
   ];
 }
 
+/** System and grounding; a grounding that was taken for granted with the numbers of its assumptions. */
+function systemText(page: NoteKind, { words, grounded }: NoteOf): string {
+  const numbers = [...new Set(page.flatMap((picture) => picture.flatMap(grounded)))];
+  const name = systemName(page[0][0], words);
+  return numbers.length === 0 ? name : `${name} (${words.header.verify(unparted(numbers.join(', ')))})`;
+}
+
 function pageOf(
   plan: Plan,
   kind: NoteKind,
   page: NoteKind,
   index: number,
-  of: PictureOf,
+  of: NoteOf,
 ): Omit<WiringNote, 'id'> {
   const { words } = of;
   const [picture] = page;
   const [first] = picture;
-  const isFirst = index === 0;
+  // A page of few tags has room for picture and steps, and is whole where it is torn out.
+  const isDrawn = index === 0 || tagsOf(page).length <= BESIDE;
   const readings = noteReadings(page, words);
   const points = pointsOf(page, words);
   return {
     heading: '',
     tags: tagsName(tagsOf(page), words),
     part: partName(first, words),
-    system: systemName(first, words),
+    system: systemText(page, of),
     danger: noteDanger(plan, picture, words),
-    picture: isFirst ? notePicture(page, of) : '',
-    continued: isFirst ? [] : continuedTexts(kind, first, of),
+    picture: isDrawn ? notePicture(page, of) : '',
+    continued: isDrawn ? [] : continuedTexts(kind, first, of),
     conditions: measuredOn(page, words),
     heads: headsOf(page, readings, points.length <= COLUMNS ? points : [], words),
     readings,
     readingColumns: 3 + (page.length > 1 ? 0 : 1) + (readings.some(({ tags }) => tags !== '') ? 1 : 0),
-    watch: [...watchTexts(page, words), ...(isFirst ? [] : charged(page, words))],
+    watch: [...watchTexts(page, words), ...(isDrawn ? [] : charged(page, words))],
     rows: rowsOf(plan, page, points, words),
-    steps: isFirst ? noteSteps(plan, page, words) : [],
+    steps: isDrawn ? noteSteps(plan, page, words) : [],
   };
 }
 
@@ -116,8 +130,9 @@ function pageOf(
  * @param language of the crew
  */
 export function wiringNotes(plan: Plan, settings: Settings, language: CrewLanguage): WiringNote[] {
-  const of: PictureOf = {
+  const of: NoteOf = {
     plan,
+    grounded: groundingNumbers(plan),
     groundColour: settings.conductorColours[isNec(plan.basis) ? 'nec' : 'iec'].ground,
     unit: lengthUnitOf(plan),
     words: crewNoteWords(language),

@@ -1,6 +1,7 @@
 import type { PlainLook } from '../../words/languages/owner-strings.js';
 import { wrapped } from '../parts/wrapped.js';
 import { conductorStripe, STRIPE } from './conductor-colour.js';
+import { circlePath } from './arcs.js';
 import { flagSymbol, lightSymbol } from './lights.js';
 import { drawing, element, rect, textAt } from './svg.js';
 
@@ -84,8 +85,10 @@ function runsOf(channels: readonly WiredChannel[]): WiredChannel[][] {
   return runs;
 }
 
+/** What stands in the box of a device; its first line is set bold, so all of the first text is measured so. */
 function deviceLines({ lines }: DrawnDevice): string[] {
-  return lines.flatMap((text) => wrapped(text, X.deviceEnd - X.device - 10, TEXT));
+  const room = X.deviceEnd - X.device - 10;
+  return lines.flatMap((text, index) => wrapped(text, room, index === 0 ? BOLD : TEXT));
 }
 
 function rowsOf({ channels, devices }: DrawnHousing, top: number, least: number): Row[] {
@@ -146,7 +149,7 @@ function rowSvg(row: Row, { isFlag }: DrawnHousing, lightColour: string): string
     conductorStripe(X.tap - STRIPE / 2, y - 14, STRIPE, 28, channel.colour),
     conductorStripe(X.tap, y - STRIPE / 2, X.housing - X.tap, STRIPE, channel.colour),
     element('path', {
-      d: `M${X.tap - 3} ${y}a3 3 0 1 0 6 0a3 3 0 1 0 -6 0M${X.housing - 4} ${y}a4 4 0 1 0 8 0a4 4 0 1 0 -8 0`,
+      d: circlePath(X.tap, y, 3) + circlePath(X.housing, y, 4),
       fill: '#fff',
       stroke: '#000',
     }),

@@ -1,3 +1,4 @@
+import { arcCurves, circlePath } from './arcs.js';
 import { colourNamed, coloursIn, type ColourName } from '../../words/colours.js';
 import { filled } from '../../words/languages.js';
 import type { OwnerStrings, PlainLook } from '../../words/languages/owner-strings.js';
@@ -56,25 +57,25 @@ function fillOf(colour: string): string {
  * @param colour as the catalogue has it
  */
 export function lightSymbol(x: number, y: number, look: PlainLook, colour: string): string {
-  const ring = { cx: x, cy: y, r: RADIUS, ...OUTLINE };
+  const ring = { d: circlePath(x, y, RADIUS), ...OUTLINE };
   if (look === 'lit')
     return (
-      element('circle', { ...ring, fill: fillOf(colour) }) +
-      element('circle', { cx: x, cy: y, r: RADIUS + 4.5, fill: 'none', stroke: '#000', 'stroke-width': 2 })
+      element('path', { ...ring, fill: fillOf(colour) }) +
+      element('path', { d: circlePath(x, y, RADIUS + 4.5), fill: 'none', stroke: '#000', 'stroke-width': 2 })
     );
   if (look === 'flickers') {
-    const half = `M${x} ${y - RADIUS}A${RADIUS} ${RADIUS} 0 0 0 ${x} ${y + RADIUS}Z`;
+    const half = `M${x} ${y - RADIUS}${arcCurves(RADIUS, false, false, 0, 2 * RADIUS)}Z`;
     const arc = (side: number): string =>
-      `M${x + side * 10} ${y - 8}A13 13 0 0 ${side > 0 ? 1 : 0} ${x + side * 10} ${y + 8}`;
+      `M${x + side * 10} ${y - 8}${arcCurves(13, false, side > 0, 0, 16)}`;
     return (
-      element('circle', { ...ring, fill: '#fff' }) +
+      element('path', { ...ring, fill: '#fff' }) +
       element('path', { d: half, fill: fillOf(colour), ...OUTLINE }) +
       element('path', { d: arc(-1) + arc(1), fill: 'none', stroke: '#000', 'stroke-width': 2 })
     );
   }
-  if (look === 'dark') return element('circle', { ...ring, fill: '#fff', 'stroke-width': 2.4 });
+  if (look === 'dark') return element('path', { ...ring, fill: '#fff', 'stroke-width': 2.4 });
   const mark = look === 'unknown' ? textAt(x, y + 4.5, '?', { 'text-anchor': 'middle' }) : '';
-  return element('circle', { ...ring, fill: '#fff', 'stroke-dasharray': '3 3' }) + mark;
+  return element('path', { ...ring, fill: '#fff', 'stroke-dasharray': '3 3' }) + mark;
 }
 
 /** A flag on its staff: plain while good; striped once used up, for paper without colour: no mark that a real flag lacks. */

@@ -38,7 +38,7 @@ function block<S extends z.ZodType<object>>(
  * @throws Failure where a view has a hole in it
  */
 export function permitBlocks(plan: Plan, context: DocumentContext, page: PermitPage): Blocks {
-  const of = { narrow: !page.wide, dataSheets: (context.dataSheets ?? []).map(({ part }) => part) };
+  const of = { narrow: !page.wide, dataSheets: context.dataSheets?.map(({ part }) => part) };
   const calculations = block(
     'calculations',
     'contents/calculations',

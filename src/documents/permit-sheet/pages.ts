@@ -7,6 +7,7 @@ import { checkedView, metadataOf, styleOf } from '../parts/shell.js';
 import { permitBlocks } from './blocks.js';
 import type { Block, Blocks } from './blocks.js';
 import { blanksOf } from '../parts/blanks.js';
+import { wordRuns } from '../parts/contents/runs.js';
 import { heightOf } from './flow.js';
 import { layOut } from './lay-out.js';
 import type { Contents } from './lay-out.js';
@@ -173,12 +174,14 @@ async function laidOut(given: Prepared): Promise<LaidOut> {
   const { prefix, first } = context.settings.permitSheets;
   const sheets = Array.from({ length: count }, (_, index): SheetView => {
     const own = panels.slice(index * page.panels, (index + 1) * page.panels);
+    const title = titleOf(own);
     return {
       number: `${prefix}${String(first + index)}`,
       index: index + 1,
       of: count,
       first: index === 0,
-      title: titleOf(own),
+      title,
+      titlePieces: wordRuns(title),
       panels: own.map(({ bands }) => ({
         bands: bands.map(({ columns }) => ({
           columns: columns.map(({ width, parts, drawing: drawn }) => ({

@@ -21,7 +21,16 @@ export function stampOf({ submittable, unchecked, blanks }: StampFacts): Stamp {
   return blanks.length > 0 ? 'when-filled' : 'for-permit';
 }
 
-const ORDER: readonly Blank['what'][] = ['device', 'fault current', 'lead', 'ground'];
+/** What the revision row says that the sheets are issued for: never more than the stamp beside it. */
+const ISSUED: Readonly<Record<Stamp, string>> = {
+  draft: 'Draft',
+  'after-check': 'For check of clauses',
+  'when-filled': 'To be filled in',
+  'for-permit': 'Issued for permit',
+};
+export const issuedFor = (stamp: Stamp): string => ISSUED[stamp];
+
+const ORDER: readonly Blank['what'][] = ['device', 'fault current', 'lead', 'ground', 'listing'];
 
 /** What the sheets leave to fill in, by what it is: `fault current: P-1, P-3 to P-30`. */
 export function blankWords(blanks: readonly Blank[]): string[] {

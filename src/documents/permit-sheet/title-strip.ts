@@ -6,9 +6,9 @@ import { shortened } from '../parts/css.js';
 import { BASIS_TITLES, CompanyViewSchema } from '../parts/job.js';
 import type { Blank } from '../parts/blanks.js';
 import { wrapped } from '../parts/wrapped.js';
-import { runsOf, RunsSchema } from '../parts/contents/runs.js';
+import { runsOf, RunsSchema, wordRuns } from '../parts/contents/runs.js';
 import { uncheckedRequired } from './required-checks.js';
-import { stampOf, stampWords } from './stamp.js';
+import { issuedFor, stampOf, stampWords } from './stamp.js';
 
 /** What the title strip of every sheet says; `` is a blank line to write on. */
 export const TitleStripSchema = z.object({
@@ -20,6 +20,13 @@ export const TitleStripSchema = z.object({
   owner: z.string(),
   parcel: z.string(),
   permitNumber: z.string(),
+  /** Company, licence, name and address once more, in pieces: no word of theirs is broken at its hyphen. */
+  pieces: z.object({
+    company: RunsSchema,
+    licence: RunsSchema,
+    name: RunsSchema,
+    address: z.array(RunsSchema),
+  }),
   basis: z.string(),
   earthing: z.string(),
   amendments: z.string(),
@@ -69,17 +76,28 @@ export function titleStrip(plan: Plan, context: DocumentContext, blanks: readonl
   const runs = runsOf(plan);
   const isBasisAssumed = plan.openItems.some(({ code }) => code === PLACE_MESSAGES.basisDefault.code);
   const own = (field: string): string => shortened(factText(plan, field), MOST.entry);
+  const by = shortened(company.name, MOST.company);
+  const licence = shortened(company.licence, MOST.company);
+  const job = shortened(plan.job, MOST.line);
+  const name = shortened(plan.jobName, MOST.name);
+  const address = addressLines(plan.address);
   return {
     company: {
       ...company,
-      name: shortened(company.name, MOST.company),
-      licence: shortened(company.licence, MOST.company),
+      name: by,
+      licence,
       phone: shortened(company.phone, MOST.line),
       logo: context.logo ?? '',
     },
-    job: shortened(plan.job, MOST.line),
-    name: shortened(plan.jobName, MOST.name),
-    address: addressLines(plan.address),
+    pieces: {
+      company: wordRuns(by),
+      licence: wordRuns(licence),
+      name: wordRuns(name === '' ? job : name),
+      address: address.map(wordRuns),
+    },
+    job,
+    name,
+    address,
     owner: own('owner'),
     parcel: own('parcel'),
     permitNumber: own('permit_number'),
@@ -91,7 +109,7 @@ export function titleStrip(plan: Plan, context: DocumentContext, blanks: readonl
     revision: {
       number: plan.revision === '' ? '0' : shortened(plan.revision, 12),
       date: context.date,
-      what: 'Issued for permit',
+      what: issuedFor(stampOf(facts)),
     },
     stamp: words.stamp,
     isDraft: stampOf(facts) === 'draft',

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { SvgSchema } from '../drawing/svg.js';
+import { RunsSchema } from '../parts/contents/runs.js';
 import { TitleStripSchema } from './title-strip.js';
 
 const PartSchema = z.object({
@@ -14,6 +15,7 @@ const SheetSchema = z.object({
   of: z.number().int(),
   first: z.boolean(),
   title: z.string(),
+  titlePieces: RunsSchema.describe('The title in pieces: no word is broken at its hyphen'),
   panels: z.array(
     z.object({
       bands: z.array(

@@ -39,6 +39,7 @@ export const BATCH_MESSAGES = {
   recordIgnored: message<{ name: string }>('batch/record-ignored', 'confirm', 'office'),
   questionsKept: message<{ file: string; fresh: string }>('batch/questions-kept', 'confirm', 'office'),
   fileEdited: message<{ file: string; folder: string }>('batch/file-edited', 'confirm', 'office'),
+  formKept: message<{ file: string; fresh: string; folder: string }>('batch/form-kept', 'confirm', 'office'),
   labelsRemoved: message<{ file: string; folder: string }>('batch/labels-removed', 'confirm', 'office'),
   photoNotPrinted: message<{ photo: string; fault: PhotoFault; amount: number }>(
     'photo/not-printed',

@@ -56,11 +56,14 @@ export const CHOOSE_MESSAGES = {
     'maker',
   ),
   /** Above even the withstand that is only assumed. */
-  mayNotProtect: message<{ at: PortsAt; part: string; shortfall: Reason }>(
-    'choose/may-not-protect',
-    'confirm',
-    'maker',
-  ),
+  /** `longest`: m, the longest leads at which the level with them isn’t above the withstand; null: the level alone is. */
+  mayNotProtect: message<{
+    at: PortsAt;
+    part: string;
+    shortfall: Reason;
+    longest: Quantity | null;
+    basis: Basis;
+  }>('choose/may-not-protect', 'confirm', 'maker'),
   enclosureScale: message<{ at: PortsAt; part: string; shortfall: Reason }>(
     'choose/enclosure-scale',
     'confirm',
@@ -87,7 +90,11 @@ export const CHOOSE_MESSAGES = {
     'confirm',
     'installer',
   ),
-  listedToUlOnly: message<{ at: PortsAt; part: string }>('choose/listed-to-ul-only', 'confirm', 'maker'),
+  listedToUlOnly: message<{ at: PortsAt; part: string; leads: 'I' | 'II' }>(
+    'choose/listed-to-ul-only',
+    'confirm',
+    'maker',
+  ),
   leadThin: message<{
     at: PortsAt;
     part: string;
@@ -100,6 +107,12 @@ export const CHOOSE_MESSAGES = {
     'choose/overcurrent-size',
     'confirm',
     'office',
+  ),
+  /** Under `iec`; `amps`: the largest device or current ahead of leads whose least goes by the class of the part alone. */
+  leadsByClass: message<{ part: string; amps: Quantity; leads: string; at: readonly PortsAt[] }>(
+    'choose/leads-by-class',
+    'confirm',
+    'designer',
   ),
   overcurrentTurbine: message<{ at: PortsAt; part: string; most: Quantity | null }>(
     'choose/overcurrent-turbine',

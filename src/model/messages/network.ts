@@ -51,6 +51,11 @@ export const NETWORK_MESSAGES = {
   }>('site/systems-disagree', 'conflict', 'designer'),
   oneSource: message<{ source: string; at: string }>('site/one-120-source', 'confirm', 'designer'),
   whichLines: message<{ tag: string; from: string }>('site/which-two-lines', 'confirm', 'designer'),
+  cornerLine: message<{ tag: string; system: AcSystem; whole: AcSystem }>(
+    'site/corner-line',
+    'confirm',
+    'designer',
+  ),
   dcNominals: message<{ rows: readonly { tag: string; volts: number }[] }>(
     'site/dc-nominals-differ',
     'conflict',

@@ -18,6 +18,11 @@ export const PLACE_MESSAGES = {
   basisDefault: message<{ basis: Basis }>('default/basis', 'confirm', 'office'),
   buildingDefault: message<{ tag: string; other: string }>('default/building', 'confirm', 'designer'),
   subPanel: message<{ tag: string; main: string }>('place/sub-panel', 'confirm', 'office'),
+  serviceOfUnitElsewhere: message<{ tag: string; units: readonly string[] }>(
+    'place/service-of-unit-elsewhere',
+    'confirm',
+    'office',
+  ),
   feedUnknown: message<{ tag: string; port: PortClass }>('place/feed-unknown', 'confirm', 'designer'),
   servicePlaceUnknown: message<{ tag: string }>('place/service-place-unknown', 'confirm', 'designer'),
   nothingWorth: message<{ tag: string; rules: readonly string[] }>(

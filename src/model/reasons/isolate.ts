@@ -16,6 +16,7 @@ interface DeadReasons {
   'isolate/keep-diversion': None;
   'isolate/loads-off': None;
   'isolate/inverters-off': None;
+  'isolate/controllers-off': None;
   'isolate/ac-modules-off': None;
   'isolate/drives-off': None;
   'isolate/ac-batteries-off': None;
@@ -39,6 +40,7 @@ interface BackReasons {
   'restore/generator': None;
   'restore/loads': None;
   'restore/inverters': None;
+  'restore/controllers': None;
   'restore/ac-modules': None;
   'restore/drives': None;
   'restore/ac-batteries': None;

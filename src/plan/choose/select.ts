@@ -1,8 +1,9 @@
 import { leadVoltage, leadVoltageByLength } from '../../electrical/leads.js';
+import { takenFrom } from '../../electrical/working.js';
 import type { Catalogue, Part } from '../../model/catalogue.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import { isNec } from '../../model/editions.js';
-import { kiloamperes, volts } from '../../model/quantity.js';
+import { kiloamperes, metres, volts } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import { CLAMPING_RULE } from '../../rules/rulebook.js';
 import { about } from '../../model/message.js';
@@ -11,11 +12,12 @@ import { calculation, type Calculated } from '../context/calculation.js';
 import { assess, choosePart, type Candidate, type Specification, type Rejection } from './choose.js';
 import { asksFor, isClassOneAsked, specificationOf } from './requirements.js';
 import { suppliesOf } from './indicate.js';
+import { leadLimit } from './lead-limit.js';
 import { longLead } from './long-lead.js';
 import { reachWith } from './reach.js';
 import { whereIs } from './where.js';
 import { memo } from '../context/memo.js';
-import { plannedLeads } from './planned-lead.js';
+import { leadsFrom, plannedLeads } from './planned-lead.js';
 import { overcurrentPorts, type OvercurrentPort } from '../rate/overcurrent-place.js';
 import { leadsByMetal, leadsToPlan, type MetalLeads } from '../../rules/smallest-lead.js';
 import type { Requirement } from '../rate/rate.js';
@@ -162,14 +164,28 @@ function sayOf(
       notes.push(about(CHOOSE_MESSAGES.neutralPath, p, tag, ''));
       continue;
     }
-    const isAboveAll = says.code === 'level/near-withstand' && says.values.share === null;
-    const kind = isAboveAll ? CHOOSE_MESSAGES.mayNotProtect : CHOOSE_MESSAGES.shortfall;
-    notes.push(about(kind, p, tag, 'impulse_withstand'));
+    if (says.code === 'level/near-withstand' && says.values.share === null) {
+      const { basis } = job.site;
+      const leads = plannedLeads(
+        part,
+        placement.subject.facts.lead_length?.value,
+        basis.value,
+        job.settings,
+        leadsToPlan(candidate.leads),
+      );
+      const limit = leadLimit(part, requirement.withstand?.value, leads, job.settings.thresholds.longLead);
+      const more = { longest: limit > 0 ? metres(limit) : null, basis: basis.value };
+      notes.push(about(CHOOSE_MESSAGES.mayNotProtect, { ...p, ...more }, tag, 'impulse_withstand'));
+      continue;
+    }
+    notes.push(about(CHOOSE_MESSAGES.shortfall, p, tag, 'impulse_withstand'));
   }
   const long = longLead(job, { placement, requirement, leads: candidate.leads }, part);
   if (long) notes.push(long);
   if (!isNec(job.site.basis.value) && part.iecClass === null) {
-    notes.push(about(CHOOSE_MESSAGES.listedToUlOnly, { at, part: part.part }, tag, ''));
+    // 534.4.10 goes by the class: where none is stated the leads are those of the class that the place asks for.
+    const leads = wirings.some((w) => w.facts.classOneAsked) ? 'I' : 'II';
+    notes.push(about(CHOOSE_MESSAGES.listedToUlOnly, { at, part: part.part, leads }, tag, ''));
   }
   if (part.indicator === 'flag' && (part.goodFlag === '' || part.usedFlag === '')) {
     notes.push(about(CHOOSE_MESSAGES.flagNotTold, { at, part: part.part }, tag, ''));
@@ -210,8 +226,13 @@ export interface PartFigures extends LeadVoltages {
 
 const leadVoltages = memo<LeadVoltages>();
 
-function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): LeadVoltages {
-  return leadVoltages(part, `${leads.length}|${leads.diameter}|${leads.peak}`, () => {
+function leadVoltagesOf(
+  part: Part,
+  leads: ReturnType<typeof plannedLeads>,
+  from: ReturnType<typeof leadsFrom>,
+): LeadVoltages {
+  const key = `${leads.length}|${leads.diameter}|${leads.peak}|${JSON.stringify(from)}`;
+  return leadVoltages(part, key, () => {
     const { upBasis } = part;
     const { value: lead, working } = leadVoltage({ ...leads, upBasis });
     const at = leadVoltageByLength({ ...leads, upBasis });
@@ -223,7 +244,11 @@ function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): Lea
     });
     return {
       lead,
-      leadCalculation: calculation(CLAMPING_RULE.id, title, working),
+      leadCalculation: calculation(
+        CLAMPING_RULE.id,
+        title,
+        takenFrom(working, { l: from.length, d: from.diameter }),
+      ),
       leadAtHalfMetre,
       leadAtOneMetre,
       perTenCentimetres: Math.max(at(leads.length + 0.1) - lead, leadAtOneMetre - at(0.9)),
@@ -233,10 +258,10 @@ function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): Lea
 
 /** The figures of a chosen part at its place. */
 export function partFigures(job: JobContext, selected: Selected, part: Part): PartFigures {
-  const stated = selected.placement.subject.facts.lead_length?.value;
+  const stated = selected.placement.subject.facts.lead_length;
   const smallest = leadsToPlan(selected.leads);
-  const leads = plannedLeads(part, stated, job.site.basis.value, job.settings, smallest);
-  const voltages = leadVoltagesOf(part, leads);
+  const leads = plannedLeads(part, stated?.value, job.site.basis.value, job.settings, smallest);
+  const voltages = leadVoltagesOf(part, leads, leadsFrom(part, stated, smallest));
   const withstand = selected.requirement.withstand?.value;
   const margin = withstand === undefined || part.up === null ? null : withstand - part.up - voltages.lead;
   const { lead, leadCalculation, leadAtHalfMetre, leadAtOneMetre, perTenCentimetres } = voltages;

@@ -1,6 +1,7 @@
 import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
 import { isNec } from '../../model/editions.js';
 import { about } from '../../model/message.js';
+import { NETWORK_MESSAGES } from '../../model/messages/network.js';
 import { RATE_MESSAGES } from '../../model/messages/rate.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import type { JobContext } from '../context/job-context.js';
@@ -40,6 +41,24 @@ export function linkedThoughNotSolid(job: JobContext): readonly PlacedNote[] {
       notes.push(about(RATE_MESSAGES.linkNotSolid, { tag, grounding }, tag, 'n_pe_link'));
   }
   return notes;
+}
+
+/**
+ * Ports that take two lines of a corner-grounded system: the plan takes the grounded one for their L2, which then has no overcurrent
+ * device, and nobody says so.
+ * @returns one note a port
+ */
+export function linesOfCorner(job: JobContext): readonly PlacedNote[] {
+  return job.site.equipments.flatMap((e) =>
+    e.ports.flatMap((port) => {
+      const { system, unused } = port;
+      if (system === undefined || unused !== '' || AC_SYSTEM_DATA[system].lines.length !== 2) return [];
+      const { grounding, whole } = job.groundingAt(port);
+      if (grounding !== 'corner' || whole === undefined || AC_SYSTEM_DATA[whole].lines.length !== 3)
+        return [];
+      return [about(NETWORK_MESSAGES.cornerLine, { tag: e.tag, system, whole }, e.tag, systemField(port))];
+    }),
+  );
 }
 
 function withoutNeutral(port: SitePort): readonly PlacedNote[] {

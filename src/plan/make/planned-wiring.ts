@@ -1,4 +1,3 @@
-import { longestLead } from '../../electrical/longest-lead.js';
 import { reason, type Reason } from '../../model/reason.js';
 import type { SiteEquipment } from '../../model/site.js';
 import type { PlannedProtector } from '../../model/plan.js';
@@ -14,6 +13,7 @@ import type { BoxStands } from './box-stands.js';
 import { isolationOfBox, type SiteIsolated } from './isolation.js';
 import { measuringOf } from './readings.js';
 import { groundTerminal } from '../../rules/ground/ground-terminal.js';
+import { leadLimit } from '../choose/lead-limit.js';
 import { leadAreaOf, leadGaugeOf, plannedLeads } from '../choose/planned-lead.js';
 import { convertersOf } from '../rate/rating-facts.js';
 import type { Placement } from '../context/verdict.js';
@@ -57,7 +57,7 @@ export function wiringOf(
   const asPlanned = part && plannedLeads(part, length, job.site.basis.value, job.settings, smallest);
   const planned = asPlanned?.length ?? length ?? job.settings.thresholds.leadLength;
   const aimed = job.settings.thresholds.longLead;
-  const limit = asPlanned ? leadLimit(one, asPlanned, aimed) : aimed;
+  const limit = asPlanned ? leadLimit(part, requirement.withstand?.value, asPlanned, aimed) : aimed;
   return {
     groundTo: leads.groundTo,
     groundTerminal: groundTerminalOf(job, placement),
@@ -86,17 +86,6 @@ export function wiringOf(
     ],
     unprotected: unprotected(one, channels, housing.housings),
   };
-}
-
-/** m; where level and leads would be above the withstand of the equipment, the longest leads at which they aren’t. */
-function leadLimit(
-  { part, requirement }: Selected,
-  { diameter, peak }: ReturnType<typeof plannedLeads>,
-  most: number,
-): number {
-  const withstand = requirement.withstand?.value;
-  if (!part || part.up === null || withstand === undefined) return most;
-  return longestLead({ diameter, peak, most, withstand, up: part.up, upBasis: part.upBasis });
 }
 
 /** What the catalogue states of a part; null: nothing, so that its instructions say it. */

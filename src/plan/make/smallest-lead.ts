@@ -9,12 +9,13 @@ import { amperes } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import { subject, type Step } from '../../model/step.js';
 import { deviceAheadOf } from '../../rules/lead-ampacity.js';
-import { overcurrentWay } from '../../rules/lead-duty.js';
+import { leadDuty, overcurrentWay, type OvercurrentPlace } from '../../rules/lead-duty.js';
 import { smallestLeads } from '../../rules/lead-size.js';
 import { LEAD_SIZE_RULE } from '../../rules/rulebook.js';
-import { isDeviceUnknown, type LeadFloor, type MetalLeads } from '../../rules/smallest-lead.js';
+import { isDeviceUnknown, leadsToPlan, type LeadFloor, type MetalLeads } from '../../rules/smallest-lead.js';
 import { calculation, type Calculated } from '../context/calculation.js';
 import type { Selected } from '../choose/select.js';
+import { leadAreaOf } from '../choose/planned-lead.js';
 import { memo } from '../context/memo.js';
 
 /** Those that the terminals take; where they take none, what would be asked of them. */
@@ -43,18 +44,39 @@ export function leadsRestOn(
   basis: Basis,
 ): NonNullable<PlannedProtector['figures']>['leadsRestOn'] {
   const printed = told(leads);
-  if (!part || !isNec(basis) || printed.length === 0) return null;
+  if (!part || printed.length === 0) return null;
   const places = overcurrent.map(({ place }) => place);
-  if (isDeviceUnknown({ basis, places, part })) return { on: 'device', amps: null };
+  if (!isNec(basis)) return byClassAlone(places, part);
+  if (isDeviceUnknown({ basis, places, part })) return { on: 'device', amps: null, plannedBear: false };
   const spared: number[] = [];
   for (const one of printed) if (one.spared !== undefined) spared.push(one.spared);
-  if (spared.length > 0) return { on: 'instructions', amps: hundredths(Math.max(...spared)) };
+  if (spared.length > 0) {
+    const amps = Math.max(...spared);
+    const smallest = leadsToPlan(leads);
+    const bears = deviceAheadOf(leadAreaOf(part, smallest), smallest?.metal ?? 'copper');
+    const isOfDevices = places.every((place) => leadDuty(place, part).of === 'device');
+    const plannedBear = isOfDevices && bears !== undefined && amps <= bears;
+    return { on: 'instructions', amps: hundredths(amps), plannedBear };
+  }
   if (part.leadByInstructions === true || places.every((p) => overcurrentWay(p, part) !== 'control'))
     return null;
   const most = printed.flatMap(
     ({ metal, line, ground }) => deviceAheadOf(Math.min(line.area, ground.area), metal) ?? [],
   );
-  return { on: 'supply', amps: most.length === 0 ? null : Math.min(...most) };
+  return { on: 'supply', amps: most.length === 0 ? null : Math.min(...most), plannedBear: false };
+}
+
+/** Under `iec` the least goes by class and terminals: no table at hand holds it against what is ahead of the leads. */
+function byClassAlone(places: readonly OvercurrentPlace[], part: Part): ReturnType<typeof leadsRestOn> {
+  if (part.leadByInstructions === true) return null;
+  let amps: number | undefined;
+  for (const place of places) {
+    const duty = leadDuty(place, part);
+    if (duty.of === 'nothing') continue;
+    if (duty.amperes === undefined) return { on: 'device', amps: null, plannedBear: false };
+    amps = Math.max(amps ?? 0, duty.amperes);
+  }
+  return amps === undefined ? null : { on: 'device', amps: hundredths(amps), plannedBear: false };
 }
 
 const calculations = memo<readonly Calculated[]>();

@@ -53,6 +53,8 @@ const DEAD: Acts = [
   [3, reason('isolate/drives-off'), ['pump-drive']],
   [3, reason('isolate/loads-off'), ['load', 'dc-load']],
   [3, reason('isolate/inverters-off'), ['grid-tie-inverter', 'inverter-charger']],
+  // It is off while the places around it are measured, so it has a step; what has no switch is dead once its sources are open.
+  [3, reason('isolate/controllers-off'), ['charge-controller']],
   [3, reason('isolate/ac-modules-off'), ['ac-module-branch']],
   [3, reason('isolate/ac-batteries-off'), ['ac-battery']],
   [4, reason('isolate/open-generator'), ['generator']],
@@ -71,6 +73,7 @@ const BACK: Acts = [
   [5, reason('restore/array'), ['array']],
   [4, reason('restore/utility'), ['service']],
   [4, reason('restore/generator'), ['generator']],
+  [3, reason('restore/controllers'), ['charge-controller']],
   [3, reason('restore/inverters'), ['grid-tie-inverter', 'inverter-charger']],
   [3, reason('restore/ac-modules'), ['ac-module-branch']],
   [3, reason('restore/ac-batteries'), ['ac-battery']],

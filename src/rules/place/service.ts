@@ -67,10 +67,13 @@ function isNamed({ basis }: Pick<PlacementFacts, 'basis'>, occupancy: PlacementF
 
 /** 230.67 asks of the units that it names alone; elsewhere one is common practice, and the clause doesn't apply. */
 function byPracticeAlone(f: Given<PlacementFacts, typeof FACTS>): PlacementDecision {
-  const { basis, occupancy } = f;
+  const { basis, occupancy, tag } = f;
   const units = f.unitsFed.filter(({ unit }) => isNamed(f, unit)).map(({ tag }) => tag);
+  const doubts =
+    units.length === 0 ? [] : [about(PLACE_MESSAGES.serviceOfUnitElsewhere, { tag, units }, tag, '')];
   return {
     ...HERE,
+    notes: doubts,
     cites: citing(basis, NEAR_INCOMING_FEED),
     unasked: {
       because: reason('service/not-of-clause', { occupancy, units }),

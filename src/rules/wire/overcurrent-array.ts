@@ -25,7 +25,7 @@ type Facts = Given<OvercurrentFacts, typeof FACTS>;
 const NO_ARRAY = reason('overcurrent-outside/array');
 
 const BOTH_POLES = practice(
-  'A device on the array side opens both poles: a pole that is grounded through a ground-fault device isn’t solidly grounded.',
+  'Devices on the array side have a pole in each conductor: one that is grounded through a ground-fault device isn’t solidly grounded.',
 );
 const CITED_UNDER_NEC: readonly Cited[] = ['array-overcurrent', 'array-conductors', BOTH_POLES];
 

@@ -1,8 +1,9 @@
+import { FIELD_NAMES } from '../../model/fields.js';
 import type { PLACE_MESSAGES } from '../../model/messages/place.js';
 import type { MessageKind } from '../../model/message.js';
 import type { PlannedSettled } from '../../model/plan.js';
 import { say } from '../reasons/say.js';
-import type { Assumption, Decides } from './assumption-kit.js';
+import { NOT_KNOWN, type Assumption, type Decides } from './assumption-kit.js';
 
 /** A fact that nobody states and what it was taken for; `value`: as a cell has it, or a code of what isn't known. */
 interface Taken {
@@ -85,7 +86,10 @@ const WORDS: Readonly<Record<string, Words>> = {
       'not known': 'DC circuits: which pole is grounded not known',
     },
   ],
-  n_pe_link: ['the rest', { yes: 'Neutral bonded to ground', no: 'Neutral not bonded to ground' }],
+  n_pe_link: [
+    'the rest',
+    { yes: 'Neutral bonded to ground', no: 'Neutral not bonded to ground at this place itself' },
+  ],
   impulse_withstand: [
     'whether it protects',
     (value) =>
@@ -98,7 +102,7 @@ const WORDS: Readonly<Record<string, Words>> = {
 /** What is said otherwise in the words of the IEC. */
 const UNDER_IEC: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   system_grounding: {
-    solid: 'AC system solidly earthed',
+    solid: 'AC system directly earthed',
     none: 'AC system unearthed',
     corner: 'AC system corner-earthed',
     impedance: 'AC system impedance-earthed',
@@ -109,7 +113,7 @@ const UNDER_IEC: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     positive: 'DC positive earthed',
     'not known': 'DC circuits: which pole is earthed not known',
   },
-  n_pe_link: { yes: 'Neutral bonded to earth', no: 'Neutral not bonded to earth' },
+  n_pe_link: { yes: 'Neutral bonded to earth', no: 'Neutral not bonded to earth at this place itself' },
 };
 
 /** Defaults that decide nothing a reviewer acts on: what is shown there was planned. */
@@ -123,7 +127,8 @@ const CONTROL = {
 
 function assumptionOf({ field, value, tags, ofControl }: Taken): Assumption | 'office' {
   if (OF_OFFICE.has(field)) return 'office';
-  if (ofControl) return { ...CONTROL, tags, at: [] };
+  const fact = factOf(field, value);
+  if (ofControl) return { ...CONTROL, tags, at: [], ...fact };
   const words = WORDS[field];
   if (!words) return 'office';
   const [decides, says] = words;
@@ -134,12 +139,19 @@ function assumptionOf({ field, value, tags, ofControl }: Taken): Assumption | 'o
     ...(underIec !== undefined && { underIec }),
     tags,
     at: [],
+    ...fact,
   };
+}
+
+/** What a default stood in for, as a fact of the list. */
+function factOf(name: string, value: string): Pick<Assumption, 'fact'> {
+  const field = FIELD_NAMES.find((one) => one === name);
+  return field === undefined ? {} : { fact: { field, value } };
 }
 
 /** Values of defaults that are no words of a cell. */
 const VALUES: Readonly<Record<string, string>> = {
-  'default-value/not-known': 'not known',
+  'default-value/not-known': NOT_KNOWN,
   'default-value/by-category': 'by category',
   'default-value/no-backfeed': '0 A',
 };

@@ -6,6 +6,7 @@ export const OFFICE_CODES: ReadonlySet<string> = new Set([
   'answers/unsigned',
   'batch/data-sheet-not-taken',
   'batch/file-edited',
+  'batch/form-kept',
   'batch/folder-left',
   'batch/labels-removed',
   'batch/picture-not-used',

@@ -5,10 +5,10 @@ import type { Reason } from '../../model/reason.js';
 import type { PortsAt } from '../../model/ports-at.js';
 import type { Quantity } from '../../model/quantity.js';
 import { isNec } from '../../model/editions.js';
-import { levelVolts, quantity } from '../figures.js';
+import { levelVolts, plain, quantity } from '../figures.js';
 import { paperLead } from '../lengths.js';
 import { say } from '../reasons/say.js';
-import { assumed, ofOffice } from './assumption-kit.js';
+import { assumed, NOT_KNOWN, ofOffice } from './assumption-kit.js';
 
 const tagOf = ({ tag }: { readonly tag: string }): readonly string[] => [tag];
 const atOne = ({ at }: { readonly at: PortsAt }): readonly PortsAt[] => [at];
@@ -17,12 +17,19 @@ const upTo = (most: Quantity | null): string => (most === null ? '' : `, at most
 
 type NearWithstand = ChooseReasons['level/near-withstand'];
 
+/** The lead voltage to the volt, as the calculations have it; finer where the sentence would else not be so. */
+function leadsAbove({ up, leads, withstand, share }: NearWithstand): string {
+  const most = ((share ?? 100) / 100) * withstand.value;
+  const volts = Math.round(leads.value);
+  return plain(up.value + volts > most ? volts : leads.value);
+}
+
 /** `VPR 400 V + leads 77 V above the 500 V assumed`; another shortfall in its own words. */
 function shortfallText(of: Reason): string {
   if (of.code !== 'level/near-withstand') return say(of);
   const v: NearWithstand = of.values;
   const limit = v.share === null ? quantity(v.withstand) : `${String(v.share)} % of ${quantity(v.withstand)}`;
-  return `${v.basis} ${quantity(v.up)} + leads ${String(levelVolts(v.leads.value))} V above ${limit}${v.assumed ? ' assumed' : ''}`;
+  return `${v.basis} ${quantity(v.up)} + leads ${leadsAbove(v)} V above ${limit}${v.assumed ? ' assumed' : ''}`;
 }
 
 /** `holds up to 25 kA`, or that the part states no rating. */
@@ -60,13 +67,14 @@ export const PART_ASSUMPTIONS = [
   }),
   assumed(CHOOSE_MESSAGES.listedToUlOnly, {
     decides: 'whether it protects',
-    says: 'Part listed to UL 1449, no IEC 61643 class stated: fit by the maker',
+    says: ({ leads }) =>
+      `Part listed to UL 1449, no IEC 61643 class stated: fit by the maker, leads as of class ${leads}`,
     at: atOne,
   }),
   assumed(RATE_MESSAGES.turbineFloats, {
     decides: 'whether it protects',
     says: ({ clause }) =>
-      `Turbine phases float: ${clause} asks for parts listed for ungrounded systems; the listing isn’t checked here, and the authority having jurisdiction may ask for it`,
+      `Turbine phases float: ${clause} asks for parts fit for ungrounded systems; what their listing says of that is to be filled in below the schedule, where the catalogue states nothing`,
     tags: tagOf,
   }),
   assumed(RATE_MESSAGES.turbineUnearthed, {
@@ -78,6 +86,7 @@ export const PART_ASSUMPTIONS = [
     decides: 'a voltage',
     says: ({ factor }) =>
       `Lowest temperature not known: ${quantity(factor)} × Voc at standard test conditions`,
+    fact: () => ({ field: 'lowest_temp', value: NOT_KNOWN }),
   }),
   assumed(RATE_MESSAGES.liftedByInverter, {
     decides: 'a voltage',
@@ -97,12 +106,14 @@ export const PART_ASSUMPTIONS = [
     decides: 'a current that is not known',
     says: ({ holds }) => `Fault current not known: the part ${holdsText(holds)}`,
     at: atOne,
+    fact: () => ({ field: 'fault_current', value: NOT_KNOWN }),
   }),
   assumed(CHOOSE_MESSAGES.backfeedUnknown, {
     decides: 'a current that is not known',
     says: 'Current that converters send back into their DC inputs not known, not counted',
     tags: ({ converter }) => [converter],
     at: ({ at }) => at,
+    fact: () => ({ field: 'backfeed_a', value: NOT_KNOWN }),
   }),
   assumed(CHOOSE_MESSAGES.existingUnknown, {
     decides: 'whether it protects',
@@ -133,6 +144,12 @@ export const PART_ASSUMPTIONS = [
   assumed(CHOOSE_MESSAGES.overcurrentSize, {
     decides: 'a device',
     says: 'Size of the overcurrent device by the instructions of the part',
+    at: ({ at }) => at,
+  }),
+  assumed(CHOOSE_MESSAGES.leadsByClass, {
+    decides: 'a device',
+    says: ({ amps }) =>
+      `Smallest leads by the class of the part alone: that they bear ${quantity(amps)} ahead of them is for whoever sizes them`,
     at: ({ at }) => at,
   }),
   assumed(CHOOSE_MESSAGES.overcurrentTurbine, {

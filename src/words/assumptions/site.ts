@@ -5,6 +5,7 @@ import { SITE_MESSAGES } from '../../model/messages/site.js';
 import { isNec } from '../../model/editions.js';
 import { list } from '../figures.js';
 import { portInWords } from '../port-words.js';
+import { tagList } from '../tag-list.js';
 import { assumed, ofOffice } from './assumption-kit.js';
 
 const tagOf = ({ tag }: { readonly tag: string }): readonly string[] => [tag];
@@ -16,7 +17,7 @@ const GROUNDINGS = {
   impedance: 'impedance-grounded',
 } as const;
 const EARTHINGS = {
-  solid: 'solidly earthed',
+  solid: 'directly earthed',
   none: 'unearthed',
   corner: 'corner-earthed',
   impedance: 'impedance-earthed',
@@ -86,6 +87,12 @@ export const SITE_ASSUMPTIONS = [
       `Sub-panel of ${main}: a second protector under 215.18, unless the office reads it otherwise`,
     tags: tagOf,
   }),
+  assumed(PLACE_MESSAGES.serviceOfUnitElsewhere, {
+    decides: 'whether a clause asks',
+    says: ({ units }) =>
+      `Protector at the service recommended, not required by 230.67: it feeds a dwelling or sleeping unit only through ${tagList(units)}, in another building`,
+    tags: tagOf,
+  }),
   assumed(PLACE_MESSAGES.nothingWorth, {
     decides: 'whether a clause asks',
     says: 'Protector kept where the code requires it, though nothing there is said to be worth protecting',
@@ -119,6 +126,7 @@ export const SITE_ASSUMPTIONS = [
     decides: 'whether a clause asks',
     says: ({ basis }) =>
       isNec(basis) ? `Code in force: NEC ${basis.slice('nec-'.length)}` : 'Standards in force: IEC 60364',
+    fact: ({ basis }) => ({ field: 'basis', value: basis }),
   }),
   assumed(PLACE_MESSAGES.riskUnknown, {
     decides: 'whether a clause asks',
@@ -139,12 +147,14 @@ export const SITE_ASSUMPTIONS = [
     decides: 'whether it protects',
     says: 'One DC input; each further input that is fed needs a protector',
     tags: tagOf,
+    fact: () => ({ field: 'dc_inputs', value: '1' }),
   }),
   assumed(SITE_MESSAGES.dcInputsNamed, {
     decides: 'whether it protects',
     says: ({ inputs }) =>
       `${String(inputs)} DC input${inputs === 1 ? '' : 's'}; each further input that is fed needs a protector`,
     tags: tagOf,
+    fact: ({ inputs }) => ({ field: 'dc_inputs', value: String(inputs) }),
   }),
   assumed(SITE_MESSAGES.inputsByOrder, {
     decides: 'a voltage',
@@ -164,8 +174,8 @@ export const SITE_ASSUMPTIONS = [
   }),
   assumed(SITE_MESSAGES.bondUnknown, {
     decides: 'a voltage',
-    says: 'No utility service: place of the neutral-to-ground bond not known',
-    underIec: () => 'No utility service: place of the neutral-to-earth bond not known',
+    says: 'No utility service: neutral bonded to ground once, at a place not known',
+    underIec: () => 'No utility service: neutral bonded to earth once, at a place not known',
   }),
   assumed(NETWORK_MESSAGES.serviceEquipment, {
     decides: 'a voltage',
@@ -176,16 +186,24 @@ export const SITE_ASSUMPTIONS = [
     decides: 'a voltage',
     says: 'Separately derived system behind the transformer',
     tags: tagOf,
+    fact: () => ({ field: 'isolated', value: 'yes' }),
   }),
   assumed(NETWORK_MESSAGES.transformerGrounding, {
     decides: 'a voltage',
     says: ({ grounding }) => `System behind the transformer ${GROUNDINGS[grounding]}`,
     underIec: ({ grounding }) => `System behind the transformer ${EARTHINGS[grounding]}`,
     tags: tagOf,
+    fact: ({ grounding }) => ({ field: 'system_grounding', value: grounding }),
   }),
   assumed(NETWORK_MESSAGES.whichLines, {
     decides: 'a voltage',
     says: ({ from }) => `Two lines of the high-leg system of ${from}, the high leg among them`,
+    tags: tagOf,
+  }),
+  assumed(NETWORK_MESSAGES.cornerLine, {
+    decides: 'a device',
+    says: ({ whole }) => `Two lines of a corner-grounded ${whole}, the grounded one (L2) among them`,
+    underIec: ({ whole }) => `Two lines of a corner-earthed ${whole}, the earthed one (L2) among them`,
     tags: tagOf,
   }),
   assumed(ROW_MESSAGES.stringsLongest, {

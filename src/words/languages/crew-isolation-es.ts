@@ -37,6 +37,8 @@ export const ISOLATION_ES: Sayings<IsolateReasons> = {
   'isolate/keep-diversion': () => 'Deje conectada la carga de desvío hasta que toda turbina esté parada',
   'isolate/loads-off': () => 'Apague la carga',
   'isolate/inverters-off': () => 'Apague el inversor',
+  'isolate/controllers-off': () =>
+    'Apague el regulador de carga como dice el fabricante; si no tiene interruptor: anótelo, y siga',
   'isolate/ac-modules-off': () => 'Apague el ramal de módulos CA en su interruptor',
   'isolate/drives-off': () => 'Pare el variador de la bomba antes de abrir nada detrás de él, y apáguelo',
   'isolate/ac-batteries-off': () => 'Apague la batería CA',
@@ -65,6 +67,7 @@ export const ISOLATION_ES: Sayings<IsolateReasons> = {
   'restore/generator': () => 'Cierre el interruptor del generador',
   'restore/loads': () => 'Encienda la carga',
   'restore/inverters': () => 'Encienda el inversor',
+  'restore/controllers': () => 'Encienda el regulador de carga como dice el fabricante',
   'restore/ac-modules': () => 'Cierre el interruptor del ramal de módulos CA',
   'restore/drives': () => 'Encienda el variador de la bomba, con todo cerrado detrás de él',
   'restore/ac-batteries': () => 'Encienda la batería CA',

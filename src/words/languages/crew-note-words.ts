@@ -87,9 +87,10 @@ export interface CrewNoteWords {
   >;
   readonly header: {
     readonly notes: string;
-    readonly protector: (part: string) => string;
     readonly existing: (what: string) => string;
     readonly noPart: string;
+    /** Behind a grounding that was taken for granted: numbers of its assumptions. */
+    readonly verify: (numbers: string) => string;
     /** `tags`: of the first page. */
     readonly continued: (tags: string) => string;
   };
@@ -189,6 +190,8 @@ interface TableWords {
 interface StepWords {
   readonly eachSource: string;
   readonly outside: string;
+  /** Where nothing may be opened before a voltage is known. */
+  readonly notYet: string;
   readonly isolationSteps: (numbers: string, part: string) => string;
   readonly noSteps: string;
   readonly proveStep: (number: string) => string;
@@ -224,5 +227,6 @@ interface IsolationWords {
   readonly undoes: string;
   readonly outsideHeading: string;
   readonly danger: string;
-  readonly none: string;
+  /** Above a log without steps. */
+  readonly findOrder: string;
 }

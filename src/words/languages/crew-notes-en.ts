@@ -73,8 +73,8 @@ export const CREW_NOTES_EN: CrewNoteWords = {
   },
   header: {
     notes: 'Wiring notes',
-    protector: (part) => `Protector ${part}`,
     existing: (what) => `Protector already there: ${what}`,
+    verify: (numbers) => `${numbers}: verify`,
     noPart: 'No part is chosen: stop and ask the office',
     continued: (tags) => `More of the kind of ${tags}: wire them as its picture shows, step by step.`,
   },
@@ -103,7 +103,7 @@ export const CREW_NOTES_EN: CrewNoteWords = {
   },
   device: {
     names: { breaker: 'breaker', fuse: 'fuses', either: 'breaker or fuses' },
-    poles: (count) => (count === 1 ? '1 pole' : `${count} poles`),
+    poles: (count) => (count === 1 ? '1\u00a0pole' : `${count}\u00a0poles`),
     size: (least, most) => (least === null ? `at most ${most}` : `${least} to ${most}`),
     atLeast: (size) => `at least ${size}`,
     sizeByInstructions: 'size by the part’s instructions',
@@ -118,7 +118,7 @@ export const CREW_NOTES_EN: CrewNoteWords = {
     circuitAtMost: (size) => `circuit at most ${size}`,
     class2: 'class 2 supply',
     elseAtMost: (size) => `else a device of at most ${size}, by others`,
-    byTurbine: 'device as the turbine’s maker says',
+    byTurbine: 'as the turbine’s maker says',
     unknown: 'device not known: stop, ask',
   },
   table: {
@@ -163,6 +163,7 @@ export const CREW_NOTES_EN: CrewNoteWords = {
   say: {
     eachSource: 'the source in its row',
     outside: 'As the table says. A figure outside: stop.',
+    notYet: 'Not yet: stop here, ask the office. The steps below come after.',
     isolationSteps: (numbers, part) => `Isolation page${part === '' ? '' : `, part ${part}`}: ${numbers}.`,
     noSteps: 'No step is known: find every source before you start.',
     proveStep: (number) => `Isolation page: ${number}.`,
@@ -172,7 +173,7 @@ export const CREW_NOTES_EN: CrewNoteWords = {
     eachTerminal: (torque) => `Each terminal ${torque}.`,
     lands: (fit, lands) => `${fit}; on it: ${lands}.`,
     byInstructions: 'By the part’s instructions.',
-    writeDown: 'Write it down.',
+    writeDown: 'Either proves nothing: write it down.',
     writeLength: 'Write it down.',
     wayBack: 'Isolation page, the way back.',
     deviceLast: 'The protector’s device last.',
@@ -219,6 +220,7 @@ export const CREW_NOTES_EN: CrewNoteWords = {
     outsideHeading: 'A reading outside its figures: stop, and find out before you connect',
     danger:
       'Qualified persons only. Touching a live conductor will kill or severely injure. Steps in this order, none left out.',
-    none: 'No protector, so nothing is isolated for one.',
+    findOrder:
+      'No order is known: write down each source and its device, then open, lock, tag and prove dead.',
   },
 };

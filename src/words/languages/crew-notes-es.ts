@@ -73,8 +73,8 @@ export const CREW_NOTES_ES: CrewNoteWords = {
   },
   header: {
     notes: 'Notas de conexión',
-    protector: (part) => `Protector ${part}`,
     existing: (what) => `Protector ya instalado: ${what}`,
+    verify: (numbers) => `${numbers}: compruebe`,
     noPart: 'Ninguna pieza elegida: pare y pregunte a la oficina',
     continued: (tags) => `Más protectores como ${tags}: conéctelos como muestra su dibujo, paso a paso.`,
   },
@@ -103,7 +103,7 @@ export const CREW_NOTES_ES: CrewNoteWords = {
   },
   device: {
     names: { breaker: 'interruptor automático', fuse: 'fusibles', either: 'interruptor o fusibles' },
-    poles: (count) => (count === 1 ? '1 polo' : `${count} polos`),
+    poles: (count) => (count === 1 ? '1\u00a0polo' : `${count}\u00a0polos`),
     size: (least, most) => (least === null ? `como máximo ${most}` : `${least} a ${most}`),
     atLeast: (size) => `al menos ${size}`,
     sizeByInstructions: 'tamaño según las instrucciones de la pieza',
@@ -118,7 +118,7 @@ export const CREW_NOTES_ES: CrewNoteWords = {
     circuitAtMost: (size) => `circuito como máximo ${size}`,
     class2: 'fuente de clase 2',
     elseAtMost: (size) => `si no, un aparato de como máximo ${size}, de otros`,
-    byTurbine: 'aparato como dice el fabricante de la turbina',
+    byTurbine: 'según el fabricante de la turbina',
     unknown: 'aparato sin dato: pare, pregunte',
   },
   table: {
@@ -163,6 +163,7 @@ export const CREW_NOTES_ES: CrewNoteWords = {
   say: {
     eachSource: 'la fuente de su fila',
     outside: 'Como dice la tabla. Un valor fuera: pare.',
+    notYet: 'Todavía no: pare aquí, pregunte a la oficina. Los pasos siguientes, después.',
     isolationSteps: (numbers, part) =>
       `Hoja de aislamiento${part === '' ? '' : `, parte ${part}`}: ${numbers}.`,
     noSteps: 'No se conoce ningún paso: busque todas las fuentes antes de empezar.',
@@ -174,7 +175,7 @@ export const CREW_NOTES_ES: CrewNoteWords = {
     eachTerminal: (torque) => `Cada borne ${torque}.`,
     lands: (fit, lands) => `${fit}; en él: ${lands}.`,
     byInstructions: 'Según las instrucciones de la pieza.',
-    writeDown: 'Anótelo.',
+    writeDown: 'Así no prueba nada: anótelo.',
     writeLength: 'Anótelo.',
     wayBack: 'Hoja de aislamiento, la vuelta.',
     deviceLast: 'Su aparato, el último.',
@@ -221,6 +222,7 @@ export const CREW_NOTES_ES: CrewNoteWords = {
     outsideHeading: 'Una medida fuera de sus valores: pare, y busque la causa antes de conectar',
     danger:
       'Solo personas cualificadas. Tocar un conductor con tensión causa la muerte o heridas graves. Los pasos en este orden, sin saltar ninguno.',
-    none: 'Ningún protector: no hay nada que aislar para él.',
+    findOrder:
+      'No se conoce el orden: anote cada fuente y su aparato; luego abra, bloquee, etiquete y compruebe la ausencia de tensión.',
   },
 };

@@ -38,12 +38,7 @@ export const CREW_PACK_EN: CrewPackWords = {
     company: 'Company',
     licence: 'Licence',
     assumed: (basis) => `${basis}: assumed, verify before you start`,
-    bases: {
-      'nec-2017': 'NEC (NFPA 70), 2017 edition',
-      'nec-2020': 'NEC (NFPA 70), 2020 edition',
-      'nec-2023': 'NEC (NFPA 70), 2023 edition',
-      iec: 'IEC 60364 and IEC 61643',
-    },
+    bases: { nec: (edition) => `NEC (NFPA 70), ${edition} edition`, iec: 'IEC 60364 and IEC 61643' },
     draft: (missing) =>
       `DRAFT: ${counted(missing, 'fact is', 'facts are')} missing or in conflict. Nothing was guessed in their place.`,
     draftDo: 'Do not build from this pack: the office has the list of what is open.',
@@ -115,10 +110,12 @@ export const CREW_PACK_EN: CrewPackWords = {
     circuitAtMost: (amperes) => `none of its own (circuit ≤ ${amperes})`,
     interrupts: (current) => `interrupts ≥ ${current}`,
     direct: 'DC',
+    alternating: 'AC',
     straight: 'straight',
     byInstructions: 'by the part’s instructions',
     fillIn: 'size: ask the office',
-    byTurbine: (size) => `as the turbine’s maker says${size === '' ? '' : `, ${size}`}`,
+    byTurbine: (size, volts) =>
+      `ask the turbine’s maker which${size === '' ? '' : `, ${size}`}${volts === '' ? '' : `, for ${volts} or more`}`,
     eachPort: 'one at each port',
   },
   lead: {
@@ -272,6 +269,7 @@ export const CREW_PACK_EN: CrewPackWords = {
   },
   signOff: {
     heading: 'Sign-off',
+    says: 'Each signs for the checks and the record above; what was found otherwise is written there.',
     columns: { name: 'Name', licence: 'Licence', signature: 'Signature', date: 'Date' },
     who: { installer: 'Installer', inspector: 'Inspector', owner: 'Owner' },
   },

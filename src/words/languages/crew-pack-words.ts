@@ -1,4 +1,3 @@
-import type { Basis } from '../../model/editions.js';
 import type { Strength } from '../../model/words.js';
 
 /** A safety message after ANSI Z535.6 that a site or a box can have. */
@@ -101,7 +100,7 @@ export interface CrewPackWords {
     readonly company: string;
     readonly licence: string;
     readonly assumed: (basis: string) => string;
-    readonly bases: { readonly [B in Basis]: string };
+    readonly bases: { readonly nec: (edition: string) => string; readonly iec: string };
     readonly draft: (missing: number) => string;
     readonly draftDo: string;
     readonly deference: string;
@@ -151,11 +150,12 @@ export interface CrewPackWords {
     readonly circuitAtMost: (amperes: string) => string;
     readonly interrupts: (current: string) => string;
     readonly direct: string;
+    readonly alternating: string;
     readonly straight: string;
     readonly byInstructions: string;
     readonly fillIn: string;
-    /** Of a turbine, by its maker; `` where the part sets no limit. */
-    readonly byTurbine: (size: string) => string;
+    /** Of a turbine, by its maker; `` where the part sets no limit, or no voltage is known. */
+    readonly byTurbine: (size: string, volts: string) => string;
     readonly eachPort: string;
   };
   readonly lead: {
@@ -195,6 +195,8 @@ export interface CrewPackWords {
   };
   readonly signOff: {
     readonly heading: string;
+    /** What is signed for. */
+    readonly says: string;
     readonly columns: Readonly<Record<'name' | 'licence' | 'signature' | 'date', string>>;
     readonly who: Readonly<Record<'installer' | 'inspector' | 'owner', string>>;
   };

@@ -106,6 +106,14 @@ export const BATCH_WORDS = [
     expected: 'files of a pack as they were made',
     hint: 'Keep notes in a file of another name beside it: it is never touched. What the pack says is corrected on the list.',
   }),
+  says(BATCH_MESSAGES.formKept, {
+    title: 'A form that someone filled in is left as it is',
+    message: (p) =>
+      `${p.file} in ${p.folder} isn’t as an earlier run wrote it, as where a crew fills it in: it is left alone. The plan asks for something else by now, and the form of today is ${p.fresh}.`,
+    found: (p) => p.file,
+    expected: 'the form as it was given out',
+    hint: 'Take the record in that the crew filled in, put the file away elsewhere, and give the new form to the crew.',
+  }),
   says(BATCH_MESSAGES.labelsRemoved, {
     title: 'A draft’s labels of an earlier run were removed',
     message: (p) => `The job of ${p.folder} is a draft now: its ${p.file} of an earlier run was removed.`,

@@ -1,11 +1,11 @@
 import { say } from '../reasons/say.js';
 import { CHOOSE_MESSAGES, type LeadAt } from '../../model/messages/choose.js';
-import type { Basis } from '../../model/editions.js';
+import { isNec, type Basis } from '../../model/editions.js';
 import type { PortsAt } from '../../model/ports-at.js';
 import type { Quantity } from '../../model/quantity.js';
 import type { Reason } from '../../model/reason.js';
 import { firstNamed, list, quantity } from '../figures.js';
-import { leadLength, runLength } from '../lengths.js';
+import { leadLength, paperLead, runLength } from '../lengths.js';
 import { says } from '../message-kit.js';
 import { portsAt } from '../places.js';
 
@@ -24,6 +24,13 @@ function lead({ planned, area }: { readonly planned: string; readonly area: Quan
 
 /** The place of a message that is about one. */
 const atOne = ({ at }: { readonly at: PortsAt }): readonly string[] => [portsAt(at)];
+
+/** Whether shorter leads would do. */
+function shorter({ longest, basis }: { readonly longest: Quantity | null; readonly basis: Basis }): string {
+  return longest === null
+    ? 'The level alone is above it: no leads are short enough.'
+    : `With leads of at most ${paperLead(longest.value, isNec(basis) ? 'ft' : 'm', 'down')}, line lead plus ground lead, it isn’t above it.`;
+}
 
 interface LongLead {
   readonly basis: Basis;
@@ -119,11 +126,11 @@ export const CHOOSE_WORDS = [
   }),
   says(CHOOSE_MESSAGES.mayNotProtect, {
     title: 'The chosen part may not protect what stands behind it',
-    message: (p) => `${p.part} at ${portsAt(p.at)} may not protect: ${say(p.shortfall)}.`,
+    message: (p) => `${p.part} at ${portsAt(p.at)} may not protect: ${say(p.shortfall)}. ${shorter(p)}`,
     expected: 'the withstand of the equipment from its maker, or a part that clamps lower',
     hint: 'Ask the maker of the equipment before you rely on it, or choose a part that clamps lower.',
     shared: {
-      fact: (p) => `${p.part} may not protect: ${say(p.shortfall)}.`,
+      fact: (p) => `${p.part} may not protect: ${say(p.shortfall)}. ${shorter(p)}`,
       about: atOne,
     },
   }),
@@ -174,7 +181,7 @@ export const CHOOSE_WORDS = [
   says(CHOOSE_MESSAGES.listedToUlOnly, {
     title: 'A part without an IEC class under basis iec',
     message: (p) =>
-      `${p.part} at ${portsAt(p.at)} states no IEC class: it is kept, and its fitness under IEC 61643 isn’t known.`,
+      `${p.part} at ${portsAt(p.at)} states no IEC class: it is kept, its fitness under IEC 61643 isn’t known, and its leads are those of class ${p.leads}.`,
     expected: 'iec_class in the catalogue',
     hint: 'Ask the maker of the part.',
   }),
@@ -193,6 +200,15 @@ export const CHOOSE_WORDS = [
     found: (p) => p.words,
     expected: 'overcurrent_a in the catalogue, from the instructions of the part',
     hint: 'Fill in overcurrent_a and overcurrent_device of that part.',
+  }),
+  says(CHOOSE_MESSAGES.leadsByClass, {
+    title: 'The smallest leads under iec go by the class of the part alone',
+    message: (p) =>
+      `The smallest leads of ${p.part} at ${placesNamed(p.at)} (${p.leads}) are those of 534.4.10 (value from memory) and of its terminals: whether they bear ${quantity(p.amps)}, the device or current ahead of them, isn’t worked out.`,
+    found: (p) => quantity(p.amps),
+    expected:
+      'leads sized for what is ahead of them by the rules in force, or lead_by_instructions in the catalogue',
+    hint: 'Size the leads for that device or current, never thinner than these.',
   }),
   says(CHOOSE_MESSAGES.overcurrentTurbine, {
     title: 'The overcurrent device of a protector on a turbine is for its maker to say',

@@ -102,6 +102,14 @@ export const NETWORK_WORDS = [
     expected: 'the two lines',
     hint: 'Confirm which two lines it takes.',
   }),
+  says(NETWORK_MESSAGES.cornerLine, {
+    title: 'Which two lines of a corner-grounded system are taken is not stated',
+    message: (p) =>
+      `${p.tag} takes two lines of a corner-grounded ${p.whole}: which two isn’t stated. They are planned as L1 and the grounded L2, which has no overcurrent device.`,
+    found: (p) => p.system,
+    expected: 'the two lines',
+    hint: 'Confirm that one of them is the grounded one; where neither is, each takes a pole of the device.',
+  }),
   says(NETWORK_MESSAGES.dcNominals, {
     title: 'Nominal voltages on one DC bus differ',
     message: (p) =>

@@ -81,6 +81,13 @@ export const PLACE_WORDS = [
     expected: 'the reading of the authority having jurisdiction',
     hint: 'Ask the authority having jurisdiction.',
   }),
+  says(PLACE_MESSAGES.serviceOfUnitElsewhere, {
+    title: 'A service that feeds a dwelling through another building',
+    message: (p) =>
+      `230.67 is taken not to ask at ${p.tag}, whose own building holds no dwelling or sleeping unit; yet it feeds such a unit through ${list(p.units)}.`,
+    expected: 'the reading of the authority having jurisdiction',
+    hint: 'Ask the authority having jurisdiction whether 230.67 means this service.',
+  }),
   says(PLACE_MESSAGES.feedUnknown, {
     title: 'What feeds a place is not on the list',
     message: (p) =>

@@ -9,7 +9,7 @@ import {
 import { codeTable, CodeTableSchema } from '../../../src/documents/permit-sheet/contents/codes.js';
 import { permitNotes, PermitNotesSchema } from '../../../src/documents/permit-sheet/contents/notes.js';
 import type { BlockContext } from '../../../src/documents/permit-sheet/contents/context.js';
-import { runsOf, type Runs } from '../../../src/documents/parts/contents/runs.js';
+import { runsOf, wordRuns, type Runs } from '../../../src/documents/parts/contents/runs.js';
 import { permitSchedule, PermitScheduleSchema } from '../../../src/documents/parts/contents/schedule.js';
 import { systemInShort } from '../../../src/words/protector-short.js';
 import { reason } from '../../../src/model/reason.js';
@@ -25,8 +25,8 @@ function demoPlan(job: string): Plan {
   return found;
 }
 
-const WIDE: BlockContext = { narrow: false, dataSheets: [] };
-const NARROW: BlockContext = { narrow: true, dataSheets: [] };
+const WIDE: BlockContext = { narrow: false, dataSheets: undefined };
+const NARROW: BlockContext = { narrow: true, dataSheets: undefined };
 const said = (runs: Runs): string => runs.map(({ text }) => text).join('');
 
 function codes(plan: Plan): Map<string, string[]> {
@@ -143,7 +143,7 @@ describe('the schedule', () => {
     const figures = view.rows[0]?.cells
       .filter(({ figure }) => figure)
       .map(({ lines: of }) => of.map(said).join());
-    expect(figures).toEqual(['462', '500', '1800', '3', '10', '0.0128', '10']);
+    expect(figures).toEqual(['462', '500', '1800', '3', '10', '12.8 A', '10']);
   });
 
   it('names the clause that requires a protector, and else that it is recommended', () => {
@@ -184,7 +184,7 @@ describe('devices in the schedule', () => {
   });
 
   it('say that there is none of its own, and up to what', () => {
-    expect(devices('UF-106')[0]).toEqual(['P-1', 'none of its own: circuit at most 30 A by the part']);
+    expect(devices('UF-106')[0]).toEqual(['P-1', 'none of its own (circuit ≤ 30 A)']);
   });
 });
 
@@ -193,17 +193,33 @@ describe('what is left to fill in', () => {
     expect(blanksOf(demoPlan('UF-102'))).toEqual([]);
   });
 
-  it('is device and fault current at a turbine, of which nobody states either', () => {
+  it('is device, fault current and a listing for ungrounded systems at a turbine, of which nobody states one', () => {
     const blanks = blanksOf(demoPlan('UF-105'));
     expect(blanks.filter(({ tag }) => tag === 'P-2').map(({ what }) => what)).toEqual([
       'device',
       'fault current',
+      'listing',
     ]);
     expect(blanks.some(({ tag }) => tag === 'P-1')).toBe(false);
+    const listed = structuredClone(demoPlan('UF-105'));
+    for (const { partDetails } of listed.protectors) partDetails?.listedFor.push('ungrounded');
+    expect(blanksOf(listed).some(({ what }) => what === 'listing')).toBe(false);
+    expect(codes(listed).get('242.12')?.join()).toContain('listed for ungrounded systems');
+    expect(codes(demoPlan('UF-105')).get('242.12')?.join()).toContain(
+      'listing for ungrounded systems to be filled in',
+    );
+    expect(blanksOf(demoPlan('UF-114')).some(({ what }) => what === 'listing')).toBe(false);
   });
 
   it('is the fault current where a converter adds what nobody states', () => {
     expect(blanksOf(demoPlan('UF-104'))).toEqual([{ tag: 'P-1', what: 'fault current' }]);
+  });
+
+  it('is the fault current of a service too, where the drawing leaves it blank', () => {
+    const plan = structuredClone(demoPlan('UF-102'));
+    for (const one of plan.site.equipments)
+      one.facts = one.facts.filter(({ field }) => field !== 'fault_current');
+    expect(blanksOf(plan)).toEqual([{ tag: 'SVC', what: 'fault current' }]);
   });
 
   it('is nothing at a control circuit, whose supply limits its current', () => {
@@ -227,6 +243,34 @@ describe('the code table', () => {
       'P-2: 416 V ≤ 600 V, ≤ 600 V of the converter',
     ]);
     expect(of.get('242.9')).toEqual(['all: light']);
+  });
+
+  it('has them in the order of the articles', () => {
+    expect([...codes(demoPlan('UF-112')).keys()].map((clause) => clause.split(', ')[0])).toEqual([
+      '230.67',
+      '240.4(D)',
+      '242.6',
+      '242.8',
+      '242.10',
+      '242.14',
+      '242.20',
+      '242.24',
+      '690.7',
+      '690.8(A)',
+      '694.7(D)',
+    ]);
+    expect([...codes(demoPlan('UF-114')).keys()]).toEqual([
+      'Table 534.2',
+      'Table 534.4',
+      '534.4.3',
+      '534.4.4.2, IEC 60664-1 Table F.1',
+      '534.4.4.4',
+      '534.4.4.6',
+      '534.4.8, 534.4.10',
+      '712.443',
+      '712.534, 534.4.9',
+      'IEC 60364-7-712 Annex B',
+    ]);
   });
 
   it('never calls a clause for another occupancy met: it doesn’t apply, and the protector is recommended', () => {
@@ -297,7 +341,9 @@ describe('the code table', () => {
   it('has the clauses of IEC on such a job, and why the origin asks for none', () => {
     const plan = demoPlan('UF-114');
     expect(codes(plan).get('712.443')).toEqual(['P-3: L 25 m ≥ Lcrit 23 m']);
-    expect(lines(plan)[0]).toBe('Does not apply: 443.4, 443.5 (CRL 1063 ≥ 1000).');
+    expect(lines(plan)[0]).toBe(
+      'Does not apply: 443.4, 443.5 (CRL 1063 ≥ 1000, surroundings urban, stated).',
+    );
   });
 });
 
@@ -334,11 +380,11 @@ describe('the calculation summary', () => {
     expect(labels).toContain('AC voltage to earth');
     expect(labels.join()).not.toContain('ground');
     const assumed = assumptionRows(plan).rows.map(({ text }) => JSON.stringify(text));
-    expect(assumed.join()).toContain('AC system solidly earthed');
+    expect(assumed.join()).toContain('AC system directly earthed');
     expect(assumed.join()).toContain('DC circuits unearthed, no pole bonded');
     expect(assumed.join()).not.toMatch(/ground/i);
-    const systems = plan.protectors.map((p) => systemInShort(p, plan.basis)).join();
-    expect(systems).toContain('solidly earthed');
+    const systems = plan.protectors.map((p) => systemInShort(p, plan)).join();
+    expect(systems).toContain('400/230 V, TT');
     expect(systems).not.toContain('ground');
   });
 
@@ -349,12 +395,16 @@ describe('the calculation summary', () => {
         .get('Level with leads; reach along the cable')
         ?.map(([tags, working, result]) => [tags, working, result]);
     expect(reach('UF-106')?.slice(1, 3)).toEqual([
-      ['P-2, P-7', '(500 V - 330 V - 52 V) / 7.62 V/ft = 15.4 ft, not below 32.8 ft', '32.8 ft'],
-      ['P-6', '(2500 V - 1200 V - 192 V) / 7.62 V/ft = 145.4 ft, not above 100 ft', '100 ft'],
+      [
+        'P-2, P-7',
+        '(500 V - 330 V - 52 V) / 7.62 V/ft: less than the least reach of the method, 32.8 ft (10 m)',
+        '32.8 ft',
+      ],
+      ['P-6', '(2500 V - 1200 V - 192 V) / 7.62 V/ft = 145.4 ft; no more than 100 ft counts', '100 ft'],
     ]);
     expect(reach('UF-107')?.[0]).toEqual([
       'P-1, P-4',
-      '(500 V - 330 V - 52 V) / 25 V/m = 4.7 m, not below 10 m',
+      '(500 V - 330 V - 52 V) / 25 V/m: less than the least reach of the method, 10 m',
       '10 m',
     ]);
     expect(reach('UF-102')?.at(-1)).toEqual([
@@ -371,22 +421,23 @@ describe('the calculation summary', () => {
         'Level with leads; reach along the cable',
       ) ?? []) {
         const found =
-          /^\(([\d.]+) V - ([\d.]+) V - ([\d.]+) V\) \/ ([\d.]+) V\/(ft|m) = ([\d.]+) \5(?:, not (below|above) ([\d.]+) \5)?$/.exec(
+          /^\(([\d.]+) V - ([\d.]+) V - ([\d.]+) V\) \/ ([\d.]+) V\/(ft|m)(?: = ([\d.]+) \5|: less than the least reach of the method, ([\d.]+) \5)(?:; no more than ([\d.]+) \5 counts)?/.exec(
             working,
           );
         if (!found) continue;
         seen += 1;
         const [uw = 0, up = 0, leads = 0, slope = 1] = found.slice(1, 5).map(Number);
         const of = Math.floor(((uw - up - leads) / slope) * 10 + 1e-6) / 10;
-        expect(of).toBe(Number(found[6]));
-        expect(result).toBe(`${found[8] ?? String(of)} ${found[5] ?? ''}`);
-        if (found[7] === 'below') expect(of).toBeLessThan(Number(found[8]));
-        if (found[7] === 'above') expect(of).toBeGreaterThan(Number(found[8]));
+        const [, , , , , unit = '', quotient, least, most] = found;
+        if (quotient !== undefined) expect(of).toBe(Number(quotient));
+        expect(result).toBe(`${least ?? most ?? String(of)} ${unit}`);
+        if (least !== undefined) expect(of).toBeLessThan(Number(least));
+        if (most !== undefined) expect(of).toBeGreaterThan(Number(most));
       }
     expect(seen).toBeGreaterThan(10);
   });
 
-  it('says with which lead a voltage was worked out, and that the longest still keeps the withstand', () => {
+  it('says with which lead a voltage was worked out: that of the schedule, which rounds it down', () => {
     const leads = (job: string) =>
       rows(job)
         .get('Voltage of the leads')
@@ -394,12 +445,12 @@ describe('the calculation summary', () => {
     expect(leads('UF-106')?.[1]).toEqual([
       'P-2, P-7',
       '60 V',
-      'added to the level as 52 V; lead 9.8 in as planned; longest 17 in: level still ≤ 500 V',
+      'rounded up to 10 V, 52 V in the level below; lead 9.8 in, in the schedule rounded down to 9 in',
     ]);
     expect(leads('UF-102')?.[0]?.[2]).toBe(
-      'added to the level as 192 V; lead 19.7 in (19 in in the schedule)',
+      'rounded up to 10 V, 192 V in the level below; lead 19.7 in, in the schedule rounded down to 19 in',
     );
-    expect(leads('UF-112')?.[0]?.[2]).toBe('added to the level as 192 V; lead 0.5 m');
+    expect(leads('UF-112')?.[0]?.[2]).toBe('rounded up to 10 V, 192 V in the level below; lead 0.5 m');
   });
 
   it('has exposure and critical length under IEC alone', () => {
@@ -446,7 +497,7 @@ describe('assumptions', () => {
     plan.openItems.push({ ...item, code: 'choose/may-not-protect', values: { at, part: 'X', shortfall } });
     const of = assumptionRows(plan).rows.slice(0, 3);
     expect(of.map(({ text }) => said(text))).toEqual([
-      'MAY NOT PROTECT: VPR 3000 V + leads 180 V above 2500 V assumed. Ask the maker of the equipment for its impulse withstand (P-3). Verify.',
+      'MAY NOT PROTECT: VPR 3000 V + leads 178 V above 2500 V assumed. Ask the maker of the equipment for its impulse withstand (P-3). Verify.',
       'Supply of the control circuit not known: find every source before work starts (OPR). Verify.',
       expect.any(String),
     ]);
@@ -465,9 +516,9 @@ describe('assumptions', () => {
 
   it('never say of a floating turbine that no listing is needed', () => {
     expect(texts(demoPlan('UF-112'))[0]).toBe(
-      'A1 Turbine phases float: 242.6 asks for parts listed for ungrounded systems; the listing isn’t checked here, and the authority having jurisdiction may ask for it (WT). Verify.',
+      'A1 Turbine phases float: 242.6 asks for parts fit for ungrounded systems; what their listing says of that is to be filled in below the schedule, where the catalogue states nothing (WT). Verify.',
     );
-    expect(texts(demoPlan('UF-113'))[0]).toContain('242.12 asks for parts listed');
+    expect(texts(demoPlan('UF-113'))[0]).toContain('242.12 asks for parts fit');
   });
 
   it('say who settled what stands in for a fact, and when', () => {
@@ -502,9 +553,12 @@ describe('notes', () => {
   });
 
   it('say whether data sheets follow or are appended', () => {
-    expect(texts('UF-102')).toContain('Data sheets of the parts: to follow.');
+    expect(texts('UF-102')).toContain('Data sheets of the parts: none appended to these sheets; to follow.');
     const parts = ['PM-INGLENOOK', 'WK-FOXGLOVE', 'WK-MALLOW'];
     expect(texts('UF-102', { ...WIDE, dataSheets: parts })).toContain('Data sheets of the parts: appended.');
+    expect(texts('UF-102', { ...WIDE, dataSheets: [] })).toContain(
+      'Data sheets: none found to append; to follow: WK-MALLOW, PM-INGLENOOK, WK-FOXGLOVE.',
+    );
     expect(texts('UF-102', { ...WIDE, dataSheets: ['WK-FOXGLOVE', 'OF-ANOTHER-JOB'] })).toContain(
       'Data sheets appended: WK-FOXGLOVE; to follow: WK-MALLOW, PM-INGLENOOK.',
     );
@@ -517,6 +571,18 @@ describe('notes', () => {
 });
 
 describe('a text in pieces', () => {
+  it('breaks no word at its hyphen, but a name that would push its table off the sheet', () => {
+    const whole = (text: string): string[] =>
+      wordRuns(text)
+        .filter((piece) => piece.whole)
+        .map((piece) => piece.text);
+    expect(whole('Lanternfold Surge & Solar Co-operative')).toEqual(['Co-operative']);
+    expect(whole('never on the neutral bar of a sub-panel, P-1')).toEqual(['sub-panel', 'P-1']);
+    expect(whole(`${'long'.repeat(9)}-${'name'.repeat(9)} of-many-short-pieces-of-it`)).toEqual([]);
+    const pieces = runsOf(demoPlan('UF-102'))('the sub-panel of P-1');
+    expect(pieces.filter((piece) => piece.whole).map(({ text }) => text)).toEqual(['sub-panel', 'P-1']);
+  });
+
   it('keeps tags and figures with their units whole', () => {
     const pieces = runsOf(demoPlan('UF-102'))('P-1, P-2: 10 kA ≥ 12.8 A at INV');
     expect(pieces.filter(({ whole }) => whole).map(({ text }) => text)).toEqual([

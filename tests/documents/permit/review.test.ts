@@ -20,7 +20,7 @@ const context: DocumentContext = {
   fonts: { css: () => '', covers: () => true },
   measure: setByHand,
 };
-const WIDE = { narrow: false, dataSheets: [] };
+const WIDE = { narrow: false, dataSheets: undefined };
 const said = (runs: Runs): string => runs.map(({ text }) => text).join('');
 
 const scheduled = (plan: Plan): string[] =>
@@ -64,7 +64,9 @@ describe('what a plan reviewer would mark up', () => {
     const leads = calculationSummary(demoPlan('UF-114')).rows.find(
       (r) => r.quantity === 'Voltage of the leads',
     );
-    expect(said(leads?.lines[0]?.against ?? [])).toBe('added to the level as 416 V; lead 0.5 m');
+    expect(said(leads?.lines[0]?.against ?? [])).toBe(
+      'rounded up to 10 V, 416 V in the level below; lead 0.5 m',
+    );
     const [level] = coded(demoPlan('UF-114')).filter((row) => row.startsWith('534.4.4.2'));
     expect(level).toContain('leads 416 V');
     expect(level).not.toContain('420 V');
@@ -86,8 +88,37 @@ describe('what a plan reviewer would mark up', () => {
 
   it('a bare panel far from the service, without a reason: indoors the length of a run asks for nothing', () => {
     expect(noted(demoPlan('UF-106'))).toContain(
-      'No protector asked for at: output of ARR-2, ARR-3 (no run outdoors or between buildings over 100 ft); feeder of DP, FORGE (its runs stay indoors in one building).',
+      'No protector asked for at: output of ARR-2, ARR-3 (no run outdoors or between buildings over 100 ft); feeder of DP, FORGE (its runs stay indoors in one building; beyond the reach of P-8, 100 ft).',
     );
+  });
+
+  it('a bare panel in another building, or one of which nobody says why', () => {
+    expect(noted(demoPlan('UF-112'))).toContain(
+      'feeder of COT (no run outdoors or between buildings over 100 ft; fed from another building, where the reach of P-3 ends); feeder of MP (no run outdoors or between buildings over 100 ft; within reach of P-3).',
+    );
+    expect(noted(demoPlan('UF-107'))).toContain('feeder of MP (stands at the service; ');
+    for (const job of ['UF-105', 'UF-107', 'UF-108', 'UF-115'])
+      expect(noted(demoPlan(job)), job).not.toMatch(/(?:of|,) [A-Z-]+[;.]/);
+  });
+
+  it('an exception where the rule itself is kept: leads of 10 AWG behind 20 A', () => {
+    // 240.4(D): 12 AWG copper may stand behind 20 A, so 10 AWG may.
+    const [row] = coded(demoPlan('UF-112')).filter((one) => one.startsWith('240.'));
+    expect(row).toBe('240.4(D) | P-2 to P-8: device of at most 20 A, leads 10 AWG');
+  });
+
+  it('a least lead that a device of 20 A doesn’t allow, without whose figure it is', () => {
+    const [row] = coded(demoPlan('UF-112')).filter((one) => one.startsWith('242.24'));
+    expect(row).toContain('P-2, P-4, P-5, P-6: 10 AWG (least 14 AWG Cu by instructions)');
+    expect(row).toContain('P-1, P-3, P-7, P-8: 10 AWG (least 12 AWG Cu)');
+  });
+
+  it('a column for listings where no part has one', () => {
+    const heads = (job: string): string[] =>
+      permitSchedule(demoPlan(job), WIDE).heads.map((head) => head.text);
+    expect(heads('UF-114')).toContain('Part, maker');
+    expect(heads('UF-102')).toContain('Part, maker, file');
+    expect(heads('UF-110')).toContain('Part, maker, listing');
   });
 
   it('a word that means nothing to him: where no part is chosen, a clause says that', () => {
@@ -121,6 +152,35 @@ describe('what a plan reviewer would mark up', () => {
         .join(),
     ).toContain('earth to');
     expect(noted(demoPlan('UF-102'))).toContain('Ground leads land');
+  });
+
+  it('words of the NEC on a sheet by the IEC', () => {
+    const plan = demoPlan('UF-114');
+    const all = JSON.stringify([
+      permitSchedule(plan, WIDE),
+      codeTable(plan),
+      calculationSummary(plan),
+      assumptionRows(plan),
+      permitNotes(plan, WIDE),
+    ]);
+    expect(all).not.toMatch(/\bSCCR\b|solidly|\bground\b|NEMA|\b4X\b|floating/i);
+    expect(all).toContain('ISCCR');
+    expect(scheduled(plan).join()).toContain('400/230 V, TT');
+  });
+
+  it('a 3+1 part without the rating of its path from N to PE, and a TT system without a word on residual current devices', () => {
+    // IEC 60364-5-53 Table 534.4, value from memory: In of 20 kA with three phases, 10 kA with one.
+    const [row] = coded(demoPlan('UF-114')).filter((one) => one.startsWith('Table 534.4'));
+    expect(row).toBe('Table 534.4 | P-2, P-4, P-5: In 20 kA ≥ 20 kA; P-7: In 10 kA ≥ 10 kA');
+    expect(noted(demoPlan('UF-114'))).toContain('Residual current devices of the TT system: by others');
+    expect(noted(demoPlan('UF-112'))).not.toContain('Residual');
+  });
+
+  it('a factor of surroundings that decides, untold', () => {
+    const risk = calculationSummary(demoPlan('UF-114')).rows.find(
+      (r) => r.quantity === 'Calculated risk level',
+    );
+    expect(said(risk?.lines[0]?.working ?? [])).toContain('850: surroundings urban, stated');
   });
 
   it('amperes in thousands beside kiloamperes', () => {

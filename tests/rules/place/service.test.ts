@@ -51,6 +51,33 @@ export const table = placementTable(import.meta.url, service, [
     then: 'required',
     because: 'a utility service of a building with sleeping rooms is here',
   },
+  {
+    name: 'nec-2023, a barn whose feeders reach a dwelling unit: recommended, and the authority is asked',
+    given: {
+      ...at,
+      basis: 'nec-2023',
+      occupancy: 'other',
+      unitsFed: [
+        { tag: 'HP', unit: 'dwelling' },
+        { tag: 'LP', unit: 'other' },
+      ],
+    },
+    then: recommended,
+    because: 'a utility service is here',
+    cites: ['practice'],
+    unasked:
+      '230.67 is taken not to ask here, as the service’s own building holds no dwelling or sleeping unit; yet it feeds such a unit through HP: the authority having jurisdiction says whether the clause means this service',
+    notes: [
+      'place/service-of-unit-elsewhere SVC: 230.67 is taken not to ask at SVC, whose own building holds no dwelling or sleeping unit; yet it feeds such a unit through HP.',
+    ],
+  },
+  {
+    name: 'nec-2020, a barn whose feeders reach sleeping rooms: that cycle doesn’t name them, so nobody is asked',
+    given: { ...at, basis: 'nec-2020', occupancy: 'other', unitsFed: [{ tag: 'HP', unit: 'sleeping' }] },
+    then: recommended,
+    because: 'a utility service is here',
+    ...WORKSHOP,
+  },
   ...(['nec-2017', 'nec-2020', 'nec-2023'] as const).map((basis) => ({
     name: `${basis}, a workshop: recommended`,
     given: { ...at, basis, occupancy: 'other' as const },

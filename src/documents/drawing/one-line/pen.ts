@@ -1,3 +1,4 @@
+import { arcCurves } from '../arcs.js';
 import { element, escapeText } from '../svg.js';
 import { heightOf, LEADING, TYPE, widthOf, type Line } from './measure.js';
 
@@ -68,9 +69,7 @@ export class Pen {
   /** A part of a symbol, a path in mm from a place. */
   symbol(path: readonly SymbolPart[], x: number, y: number): void {
     for (const part of path) {
-      const d = part.commands
-        .map(([letter, ...numbers]) => `${letter}${placed(letter, numbers, x, y).map(mm).join(' ')}`)
-        .join('');
+      const d = part.commands.map(([letter, ...numbers]) => commandOf(letter, numbers, x, y)).join('');
       if (part.filled) this.filled += d;
       else this.thin += d;
     }
@@ -102,6 +101,12 @@ export interface SymbolPart {
     letter: 'M' | 'L' | 'h' | 'v' | 'l' | 'a' | 'Z',
     ...numbers: number[],
   ])[];
+}
+
+function commandOf(letter: string, numbers: readonly number[], x: number, y: number): string {
+  if (letter !== 'a') return `${letter}${placed(letter, numbers, x, y).map(mm).join(' ')}`;
+  const [radius = 0, , , large = 0, clockwise = 0, dx = 0, dy = 0] = numbers;
+  return arcCurves(radius, large === 1, clockwise === 1, dx, dy);
 }
 
 function placed(letter: string, numbers: readonly number[], x: number, y: number): readonly number[] {

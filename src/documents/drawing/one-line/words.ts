@@ -4,6 +4,7 @@ import type { Plan, PlannedEquipment } from '../../../model/plan.js';
 import { AC_SYSTEMS } from '../../../model/words.js';
 import { current, figure, plain } from '../../../words/figures.js';
 import { lengthUnitOf, paperLengths } from '../../../words/lengths.js';
+import { isSourceBlank } from '../../parts/blanks.js';
 import { shortened } from '../../parts/css.js';
 import { acSystemWords, equipmentWords } from '../../../words/one-line.js';
 import { portsInWords as portWords } from '../../../words/port-words.js';
@@ -106,7 +107,7 @@ const SOURCES: ReadonlySet<string> = new Set([
 function faultCurrent(equipment: PlannedEquipment): string[] {
   const stated = number(equipment, 'fault_current');
   if (stated !== null) return [`fault current ${current(stated)}`];
-  return equipment.kind === 'service' ? [`fault current ${BLANK} kA`] : [];
+  return isSourceBlank(equipment) ? [`fault current ${BLANK} kA`] : [];
 }
 
 /** On which sheets an equipment stands, once they are counted, and which of them is being drawn. */
@@ -132,7 +133,7 @@ function boxLines(node: TreeNode, basis: Basis, numbers: SheetNumbers): Line[] {
   const places = [...new Set(node.equipments.map((e) => e.place))];
   const what = equipment.kind === 'other' && equipment.description !== '' ? equipment.description : '';
   const texts = [
-    what === '' ? equipmentWords(equipment.kind) : shortened(what, MOST_OF_NAME),
+    what === '' ? equipmentWords(equipment.kind, basis) : shortened(what, MOST_OF_NAME),
     name,
     ...figuresOf(equipment, basis),
     ...(SOURCES.has(equipment.kind) ? faultCurrent(equipment) : []),
@@ -216,7 +217,7 @@ export function oneLineWords(plan: Plan, numbers: SheetNumbers): OneLineWords {
       const length = branch.lengths.includes(null)
         ? branch.far.length === 0 || branch.near.length === 0
           ? ''
-          : 'length ____'
+          : 'length not stated'
         : `${paperLengths(branch.lengths, unit)}${branch.lengthFrom === null ? '' : ` from ${branch.lengthFrom}`}`;
       const last = [unbroken(conductors), unbroken(length)].filter((t) => t !== '').join(', ');
       const arriving = isTurbines ? leaving.replace(DC_INPUT, `${TURBINE}input`) : leaving;

@@ -1,13 +1,14 @@
 import { z } from 'zod';
-import { isNec } from '../../../model/editions.js';
 import { byNaturalOrder } from '../../../model/natural-order.js';
-import type { Plan, PlanItem, PlannedProtector } from '../../../model/plan.js';
-import { DECIDES, type Assumption } from '../../../words/assumptions/assumption-kit.js';
-import { settledAssumed } from '../../../words/assumptions/defaults.js';
-import { assumptionOf } from '../../../words/assumptions/told.js';
-import { acceptedBy, settledBy } from '../../../words/settled.js';
+import type { Plan, PlannedProtector } from '../../../model/plan.js';
+import { DECIDES } from '../../../words/assumptions/assumption-kit.js';
+import {
+  OF_CONTROL,
+  ofDefault,
+  planAssumptions,
+  type PlanAssumption,
+} from '../../../words/assumptions/of-plan.js';
 import { tagList } from '../../../words/tag-list.js';
-import { tagsAt } from './at-ports.js';
 import { runsOf, RunsSchema } from './runs.js';
 
 export const AssumptionsSchema = z.object({
@@ -25,74 +26,59 @@ export const AssumptionsSchema = z.object({
 });
 export type AssumptionsView = z.infer<typeof AssumptionsSchema>;
 
-/** An assumption with the tags that it names, and how it ends. */
-interface Told {
-  readonly assumption: Assumption;
-  readonly tags: string[];
-  readonly end: string;
-  /** What it stems from: the code of an item, of a default with its field. */
-  readonly stems: Set<string>;
-}
-
-/** What a default is told by, be it open or settled: its field decides. */
-const ofDefault = (field: string): string => `default/used ${field}`;
-
-const VERIFY = 'Verify';
 /** The first of what assumptions decide, which no reader may overlook. */
 const GRAVE = 2;
 
-function told(plan: Plan): Told[] {
-  const found: Told[] = [];
-  const add = (taken: Assumption | 'office', end: string, stem: string): void => {
-    if (taken === 'office') return;
-    const assumption = isNec(plan.basis) ? taken : { ...taken, says: taken.underIec ?? taken.says };
-    const tags = [...assumption.tags, ...tagsAt(plan, assumption.at)];
-    const same = found.find(
-      (one) =>
-        one.assumption.says === assumption.says &&
-        one.assumption.decides === assumption.decides &&
-        one.end === end,
-    );
-    if (!same) {
-      found.push({ assumption, tags, end, stems: new Set([stem]) });
-      return;
-    }
-    same.stems.add(stem);
-    for (const tag of tags) if (!same.tags.includes(tag)) same.tags.push(tag);
-  };
-  const stemOf = (item: PlanItem): string => {
-    const field = 'field' in item.values && typeof item.values.field === 'string' ? item.values.field : '';
-    return item.code === 'default/used' ? ofDefault(field) : item.code;
-  };
-  for (const item of plan.openItems)
-    if (item.severity === 'confirm') add(assumptionOf(item), VERIFY, stemOf(item));
-  for (const item of plan.accepted ?? []) add(assumptionOf(item), capital(acceptedBy(item)), stemOf(item));
-  for (const one of plan.settled) add(settledAssumed(one), capital(settledBy(one)), ofDefault(one.field));
-  const rank = ({ assumption }: Told): number => DECIDES.indexOf(assumption.decides);
-  return found.sort((a, b) => rank(a) - rank(b));
-}
-
-const numberOf = (index: number): string => `A${String(index + 1)}`;
-const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
-
 /** `PV circuits ungrounded, no pole bonded (ARR-E, ARR-W). Verify.` */
-function text({ assumption, tags, end }: Told): string {
+function text({ assumption, tags, end }: PlanAssumption): string {
   const named = tags.length === 0 ? '' : ` (${tagList([...tags].sort(byNaturalOrder))})`;
   return `${assumption.says}${named}. ${end}.`;
 }
 
 /** Every fact that was taken for granted, numbered, by what it decides: those first that could turn a result. */
 export function assumptionRows(plan: Plan): AssumptionsView {
-  const rows = told(plan);
+  const rows = planAssumptions(plan);
   const runs = runsOf(plan);
   return {
     title: 'Assumptions',
-    rows: rows.map((one, index) => ({
-      number: numberOf(index),
+    rows: rows.map((one) => ({
+      number: one.number,
       text: runs(text(one)),
       grave: DECIDES.indexOf(one.assumption.decides) < GRAVE,
     })),
     none: 'None: the equipment list states every fact that decides.',
+  };
+}
+
+/** Fields that say how the circuits of a place are grounded, by the current there. */
+const GROUNDING: Readonly<Record<'ac' | 'dc' | 'control', string>> = {
+  control: OF_CONTROL,
+  ac: ofDefault('system_grounding'),
+  dc: ofDefault('dc_grounding'),
+};
+
+/** What gives a DC place its voltage: its grounding is that of the array or battery. */
+function sourcesOf({ wiring, required }: PlannedProtector): readonly string[] {
+  const { state } = wiring.measuring;
+  return required.current === 'dc' && state?.code === 'measure-state/sources-on' ? state.values.sources : [];
+}
+
+/**
+ * Numbers of the assumptions on which the grounding of a place rests.
+ * @returns of a protector, those that name what it guards, or what feeds it with DC; at either end of a control circuit, where none
+ * names it, those of control circuits. None of a turbine's own lines, which float.
+ */
+export function groundingNumbers(plan: Plan): (protector: PlannedProtector) => string[] {
+  const all = planAssumptions(plan);
+  return (protector) => {
+    const { required, ports, grounding } = protector;
+    const { current } = required;
+    if (current === null || (current === 'ac' && grounding === 'floating')) return [];
+    const isControl = ports.every(({ port }) => port === 'terminals');
+    const meant = all.filter(({ stems }) => stems.has(GROUNDING[isControl ? 'control' : current]));
+    const here = new Set([...ports.map(({ equipment }) => equipment), ...sourcesOf(protector)]);
+    const own = meant.filter(({ tags }) => tags.some((tag) => here.has(tag)));
+    return (own.length > 0 || !isControl ? own : meant).map(({ number }) => number);
   };
 }
 
@@ -115,11 +101,11 @@ export type AssumptionNumbers = (protector: PlannedProtector, because: readonly 
  * @returns the assumptions of the protector or of what it guards; where none of them names either, all that stem from the same
  */
 export function assumptionNumbers(plan: Plan): AssumptionNumbers {
-  const all = told(plan);
+  const all = planAssumptions(plan);
   return ({ tag, ports }, because) => {
     const stems = because.flatMap((code) => STEMS[code] ?? []);
-    const meant = all.flatMap(({ tags, stems: of }, index) =>
-      stems.some((stem) => of.has(stem)) ? [{ number: numberOf(index), tags }] : [],
+    const meant = all.flatMap(({ number, tags, stems: of }) =>
+      stems.some((stem) => of.has(stem)) ? [{ number, tags }] : [],
     );
     const here = new Set([tag, ...ports.map(({ equipment }) => equipment)]);
     const own = meant.filter(({ tags }) => tags.some((one) => here.has(one)));

@@ -1,3 +1,4 @@
+import { isNec } from '../../../model/editions.js';
 import type { Calculation, Plan, PlannedProtector } from '../../../model/plan.js';
 import { figure } from '../../../words/figures.js';
 import { leadAsPlanned } from './lead-line.js';
@@ -42,7 +43,7 @@ const isPart = (has: number | null | undefined): has is number => has !== null &
 /** Level and leads against what is fed from here, which a service or panel reckons its reach with. */
 function fedText({ figures }: PlannedProtector): string {
   const fed = figures?.reachWithstand ?? null;
-  return fed === null || fed === figures?.impulseWithstand ? '' : `what it feeds: ${String(fed)} V (assumed)`;
+  return fed === null || fed === figures?.impulseWithstand ? '' : `fed: ${String(fed)} V (assumed)`;
 }
 
 /**
@@ -70,7 +71,10 @@ export function calculationLine(
       const isAll = required.sccr !== null;
       const more = isAll ? '' : '; what isn’t known adds to it';
       const rest = `${open.length === 0 ? '' : '; the converter adds what it sends back'}${more}`;
-      const check = isAll && isPart(sccr) ? against(last.value <= sccr, `${givenCurrent(sccr)} SCCR`) : '';
+      const check =
+        isAll && isPart(sccr)
+          ? against(last.value <= sccr, `${givenCurrent(sccr)} ${isNec(plan.basis) ? 'SCCR' : 'ISCCR'}`)
+          : '';
       return { working: `${working}${rest}`, result: askedCurrent(last.value, sccr), against: check };
     }
     case 'nominal': {
@@ -79,12 +83,16 @@ export function calculationLine(
       const by = last.sure === 'common practice' ? ', common practice' : '';
       return { working: `${working}${by}`, result: askedCurrent(last.value, has), against: check };
     }
-    case 'leads':
+    case 'leads': {
+      const exact = leadVolts(last.value);
+      const result = levelText(last.value);
+      const rounded = exact === result ? '' : `rounded up to 10 V, ${exact} V in the level below; `;
       return {
-        working: `${working} = ${leadVolts(last.value)} V`,
-        result: `${levelText(last.value)} V`,
-        against: `added to the level as ${leadVolts(last.value)} V; ${leadAsPlanned(protector, plan)}`,
+        working: `${working} = ${exact} V`,
+        result: `${result} V`,
+        against: `${rounded}${leadAsPlanned(protector, plan)}`,
       };
+    }
     case 'reach': {
       const result = reachWords(figures, lengthUnitOf(plan));
       const { working: how, leads } = reachLine(last, figures, lengthUnitOf(plan));

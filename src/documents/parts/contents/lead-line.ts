@@ -9,17 +9,14 @@ const worked = (metres: number, unit: LengthUnit): string =>
   unit === 'ft' ? figure(Math.round((metres / INCH) * 10) / 10, 'in') : paperLead(metres, unit);
 
 /**
- * The lead length that a lead voltage was worked out with, and how it stands to the longest of the schedule:
- * `lead 9.8 in as planned; longest 17 in: level still ≤ 500 V`.
+ * The lead length that a lead voltage was worked out with, and how the schedule has it: `lead 19.7 in, in the schedule rounded down to 19 in`,
+ * or less where the planned length is too long for the withstand.
  */
-export function leadAsPlanned({ wiring, figures }: PlannedProtector, plan: Plan): string {
+export function leadAsPlanned({ wiring }: PlannedProtector, plan: Plan): string {
   const unit = lengthUnitOf(plan);
-  const { leadLengthLimit: limit, leadLengthPlanned: planned, leadLimitByWithstand: byWithstand } = wiring;
-  const lead = `lead ${worked(planned, unit)}`;
+  const lead = worked(wiring.leadLengthPlanned, unit);
   const longest = longestLead(wiring, unit);
-  if (planned >= limit)
-    return worked(planned, unit) === longest ? lead : `${lead} (${longest} in the schedule)`;
-  const withstand = figures?.impulseWithstand ?? null;
-  const still = byWithstand && withstand !== null ? `: level still ≤ ${figure(withstand, 'V')}` : '';
-  return `${lead} as planned; longest ${longest}${still}`;
+  if (longest !== paperLead(wiring.leadLengthPlanned, unit, 'down'))
+    return `lead ${lead} as planned; ${longest} in the schedule, so that the level keeps the withstand`;
+  return lead === longest ? `lead ${lead}` : `lead ${lead}, in the schedule rounded down to ${longest}`;
 }

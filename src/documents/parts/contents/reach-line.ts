@@ -30,13 +30,14 @@ function byOscillation(values: ReachValues, figures: Figures, unit: LengthUnit):
     return isBelow || isAbove || told(of) === reachWords(figures, unit);
   });
   const perLength = unit === 'ft' ? figure(slope.value * FOOT, 'V/ft') : figure(slope.value, 'V/m');
-  const bound = isBelow
-    ? `, not below ${told(least.value)}`
-    : isAbove
-      ? `, not above ${told(limit.value)}`
-      : '';
-  const working = `(${figure(withstand.value, 'V')} - ${figure(level.value, 'V')} - ${used} V) / ${perLength} = ${told(quotient(Number(used)))}${bound}`;
-  return { working, leads: used };
+  const margin = `(${figure(withstand.value, 'V')} - ${figure(level.value, 'V')} - ${used} V) / ${perLength}`;
+  if (isBelow) {
+    const metric = unit === 'ft' ? ` (${figure(least.value, 'm')})` : '';
+    const working = `${margin}: less than the least reach of the method, ${told(least.value)}${metric}`;
+    return { working, leads: used };
+  }
+  const bound = isAbove ? `; no more than ${told(limit.value)} counts` : '';
+  return { working: `${margin} = ${told(quotient(Number(used)))}${bound}`, leads: used };
 }
 
 /**
@@ -50,7 +51,7 @@ export function reachLine(last: Step, figures: Figures, unit: LengthUnit): Reach
       const { level, leads, withstand } = last.values;
       const used = operand(leads.value, (volts) => level.value + volts <= withstand.value / 2);
       const isCut = (figures?.reach ?? null) !== null;
-      const bound = isCut ? `, not above ${paperLength(last.value, unit, 'down')}` : '';
+      const bound = isCut ? `; no more than ${paperLength(last.value, unit, 'down')} counts` : '';
       const working = `${figure(level.value, 'V')} + ${used} V ≤ ${figure(withstand.value, 'V')} / 2${bound}`;
       return { working, leads: used };
     }

@@ -20,7 +20,24 @@ const TYPE = '\\btype T?\\d\\b';
 /** A clause with its letters in brackets: `690.7(A)(1)`. */
 const CLAUSE = '\\d{3}\\.\\d+(?:\\([A-Za-z0-9]+\\))+[a-z]?';
 
-/** Takes texts of a plan apart: its tags, parts and files, figures with their units and clauses are whole. */
+/** A word with a hyphen in it, as `sub-panel`: no line ends within. One of many or long pieces may be broken. */
+const HYPHENED = '(?<![\\p{L}\\d-])\\p{L}[\\p{L}\\d]{0,13}(?:-[\\p{L}\\d]{1,14}){1,2}(?![\\p{L}\\d-])';
+const HYPHENED_WORDS = new RegExp(`(${HYPHENED})`, 'u');
+
+const inPieces = (text: string, whole: RegExp): Runs =>
+  text
+    .split(whole)
+    .flatMap((piece, index) => (piece === '' ? [] : [{ text: piece, whole: index % 2 === 1 }]));
+
+/** A name or title of nobody’s plan: words with a hyphen are whole. */
+export function wordRuns(text: string): Runs {
+  return inPieces(text, HYPHENED_WORDS);
+}
+
+/** A standard with its part: `IEC 60364-7-712`. */
+const STANDARD = '\\bIEC \\d{5}(?:-\\d+)+';
+
+/** Takes texts of a plan apart: its tags, parts and files, figures with their units, clauses and words with a hyphen are whole. */
 export function runsOf(plan: Plan): (text: string) => Runs {
   const known = [
     ...plan.protectors.flatMap((p) => [p.tag, p.part ?? '', p.partDetails?.listingFile ?? '']),
@@ -31,9 +48,6 @@ export function runsOf(plan: Plan): (text: string) => Runs {
     .sort((a, b) => b.length - a.length)
     .map(escaped);
   const named = tags.length === 0 ? '' : `(?<![\\w-])(?:${tags.join('|')})(?![\\w-])[,:;)]?|`;
-  const whole = new RegExp(`(${named}${FIGURE}|${CLAUSE}|${TYPE})`, 'u');
-  return (text) =>
-    text
-      .split(whole)
-      .flatMap((piece, index) => (piece === '' ? [] : [{ text: piece, whole: index % 2 === 1 }]));
+  const whole = new RegExp(`(${named}${FIGURE}|${CLAUSE}|${TYPE}|${STANDARD}|${HYPHENED})`, 'u');
+  return (text) => inPieces(text, whole);
 }

@@ -11,7 +11,7 @@ import {
 } from '../../../words/protector-short.js';
 import { metric } from './code-figures.js';
 import { isDeviceBlank, isFaultCurrentBlank, isGroundBlank, isLeadBlank } from '../blanks.js';
-import { askedKiloamperes, askedVolts, givenKiloamperes } from './paper-figures.js';
+import { askedCurrent, askedKiloamperes, askedVolts, givenKiloamperes } from './paper-figures.js';
 import { requiredBy } from './required-by.js';
 
 /** A cell of the schedule: its lines, and whether something is left to be filled in below them. */
@@ -73,6 +73,10 @@ function typeCell({ partDetails, required }: PlannedProtector, nec: boolean): Ce
   return cell(own === null ? (other ?? NONE) : String(own));
 }
 
+/** The IP code alone where the catalogue states one beside a NEMA type and the IEC standards are in force. */
+const enclosureText = (stated: string, nec: boolean): string =>
+  nec ? stated : (/\bIP ?\d[\dX]/i.exec(stated)?.[0] ?? stated);
+
 /** The fault current there, as far as it is known. */
 function faultCell(protector: PlannedProtector): Cell {
   const { sccr, sccrAtLeast, backfeedUnknown } = protector.required;
@@ -80,7 +84,10 @@ function faultCell(protector: PlannedProtector): Cell {
   const known = sccr ?? sccrAtLeast;
   if (known === null) return { lines: fill ? [] : [NONE], fill };
   const isAll = sccr !== null && backfeedUnknown.length === 0;
-  return { lines: [`${askedKiloamperes(known, protector.figures?.sccr)}${isAll ? '' : ' +'}`], fill };
+  const holds = protector.figures?.sccr;
+  // Of an array it is some amperes, which would be a small share of a kA.
+  const told = known < 1000 ? askedCurrent(known, holds) : askedKiloamperes(known, holds);
+  return { lines: [`${told}${isAll ? '' : ' +'}`], fill };
 }
 
 /**
@@ -92,7 +99,7 @@ export function scheduleCells(protector: PlannedProtector, plan: Plan): Schedule
   const gauge = wiring.leadGauge === '' ? (figures?.smallestLead ?? '') : wiring.leadGauge;
   return {
     place: cell(`${place === '' ? NONE : place}${outdoors ? ' (outdoors)' : ''}`, positionInShort(protector)),
-    system: cell(systemInShort(protector, plan.basis)),
+    system: cell(systemInShort(protector, plan)),
     channels: cell(channelsInShort(protector)),
     part: partCell(protector),
     listing: cell(partDetails?.listing ?? '', partDetails?.listingFile ?? ''),
@@ -111,7 +118,7 @@ export function scheduleCells(protector: PlannedProtector, plan: Plan): Schedule
     },
     longest: cell(longestLead(wiring, lengthUnitOf(plan))),
     ground: cell(groundInShort(protector)),
-    enclosure: cell(partDetails?.enclosure ?? required.enclosures.join(', ')),
+    enclosure: cell(enclosureText(partDetails?.enclosure ?? required.enclosures.join(', '), nec)),
     asked: cell(...requiredBy(protector, plan)),
   };
 }

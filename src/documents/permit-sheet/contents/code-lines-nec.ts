@@ -1,4 +1,4 @@
-import type { PlannedProtector } from '../../../model/plan.js';
+import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { plain } from '../../../words/figures.js';
 import { ungroundedInShort } from '../../../words/protector-short.js';
 import {
@@ -9,6 +9,7 @@ import {
   stepsOf,
   voltageHeld,
 } from '../../parts/contents/code-figures.js';
+import { isFloatingTurbine, isListingBlank } from '../../parts/blanks.js';
 import type { CodeLine } from './code-line.js';
 import { askedCurrent, askedVolts } from '../../parts/contents/paper-figures.js';
 
@@ -37,6 +38,16 @@ function listingText({ partDetails, required }: PlannedProtector): string {
   return joined(partDetails.listing, system);
 }
 
+/** What the listing of a part says of the system that it hangs on, where that isn’t solidly grounded. */
+function listedForText(protector: PlannedProtector, { basis }: Plan): string {
+  const { listedFor } = protector.required;
+  if (listedFor !== null) return `listed for ${listedFor} systems`;
+  if (!isFloatingTurbine(protector, basis) || protector.partDetails === null) return '';
+  return isListingBlank(protector, basis)
+    ? 'listing for ungrounded systems to be filled in'
+    : 'listed for ungrounded systems';
+}
+
 const INDICATORS: Readonly<Record<string, string>> = {
   light: 'light',
   flag: 'flag',
@@ -49,11 +60,17 @@ function indicatorText({ partDetails }: PlannedProtector): string {
   return indicator === null ? '' : (INDICATORS[indicator] ?? indicator);
 }
 
+/** True where leads of the planned gauge would be too thin behind their device, but for the instructions of the part. */
+function isByInstructions({ figures }: PlannedProtector): boolean {
+  const rest = figures?.leadsRestOn ?? null;
+  return rest?.on === 'instructions' && !rest.plannedBear;
+}
+
 /** A device ahead of the leads, or why they are sized otherwise. */
 function deviceText(protector: PlannedProtector): string {
   const { overcurrent, figures, wiring } = protector;
   const rest = figures?.leadsRestOn ?? null;
-  if (rest?.on === 'instructions')
+  if (rest !== null && isByInstructions(protector))
     return rest.amps === null
       ? 'leads by the part’s instructions'
       : `${plain(rest.amps)} A device, leads by the part’s instructions`;
@@ -171,12 +188,8 @@ export const NEC_LINES: readonly CodeLine[] = [
   },
   {
     subjects: ['uses-not-permitted'],
-    title: 'MCOV not below the highest voltage to ground; at most 1000\u00a0V; fit for the system',
-    here: (p) =>
-      joined(
-        voltageHeld(p, 'MCOV'),
-        p.required.listedFor === null ? '' : `listed for ${p.required.listedFor} systems`,
-      ),
+    title: 'MCOV ≥ highest voltage to ground; at most 1000\u00a0V; fit for the system',
+    here: (p, plan) => joined(voltageHeld(p, 'MCOV'), listedForText(p, plan)),
   },
   {
     subjects: ['short-circuit-current-rating'],
@@ -192,15 +205,14 @@ export const NEC_LINES: readonly CodeLine[] = [
   },
   {
     subjects: ['lead-routing', 'smallest-lead'],
-    title: 'Leads short and straight, by the schedule; least size',
-    here: leadsHeld,
+    title: 'Leads short, straight; least size',
+    here: (p) => leadsHeld(p),
   },
   {
     subjects: ['small-conductors', 'leads-by-instructions'],
     title: 'Device fits the leads',
     here: deviceText,
-    cites: ({ figures }) =>
-      figures?.leadsRestOn?.on === 'instructions' ? ['leads-by-instructions'] : ['small-conductors'],
+    cites: (p) => [isByInstructions(p) ? 'leads-by-instructions' : 'small-conductors'],
   },
   { subjects: ['slash-rating'], title: 'Straight voltage rating of breakers', here: straightText },
   {
@@ -210,7 +222,7 @@ export const NEC_LINES: readonly CodeLine[] = [
   },
   {
     subjects: ['maximum-pv-voltage', 'cold-voltage', 'maker-instructions'],
-    title: 'Highest PV voltage, cold, against code and equipment',
+    title: 'PV voltage, cold, against code and equipment',
     here: voltageLimits,
     cites: (p) => [
       ...(stepsOf(p, 'array-voltage/code-limit').length === 0 ? [] : ['maximum-pv-voltage', 'cold-voltage']),

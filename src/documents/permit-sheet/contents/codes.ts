@@ -8,7 +8,7 @@ import { tagList } from '../../../words/tag-list.js';
 import { assumptionNumbers, type AssumptionNumbers } from '../../parts/contents/assumptions.js';
 import type { CodeLine } from './code-line.js';
 import { codeLines } from './code-lines.js';
-import { runsOf, RunsSchema } from '../../parts/contents/runs.js';
+import { runsOf, RunsSchema, wordRuns } from '../../parts/contents/runs.js';
 
 export const CodeTableSchema = z.object({
   title: z.string(),
@@ -17,6 +17,8 @@ export const CodeTableSchema = z.object({
       /** `230.67`; several that say one thing: `242.24, 242.28`. */
       clause: RunsSchema,
       title: z.string(),
+      /** The title in pieces: no word is broken at its hyphen. */
+      asks: RunsSchema,
       /** `P-4: at the service SVC, type 2, In 20 kA ≥ 10 kA`. */
       entries: z.array(RunsSchema),
     }),
@@ -130,10 +132,16 @@ function told(plan: Plan, entries: readonly Entry[]): string[] {
   });
 }
 
-/** A clause as a table names it: that of another standard than the code with its standard. */
+/** A clause as a table names it: that of another standard than the code with its standard, and what has no number of its own. */
 function clauseName({ standard, clause }: Clause, plan: Plan): string {
-  return isNec(plan.basis) && !standard.startsWith('NEC') ? `${standard} ${clause}` : clause;
+  const isOfCode = isNec(plan.basis) ? standard.startsWith('NEC') : /\d{3}/.test(clause);
+  return isOfCode ? clause : `${standard} ${clause}`;
 }
+
+/** Row by row in the order of the articles: by the clause that a row names first; a standard's annexes behind the code's articles. */
+const byArticle = (a: { readonly clause: string }, b: { readonly clause: string }): number =>
+  byNaturalOrder(articleOf(a.clause), articleOf(b.clause));
+const articleOf = (clause: string): string => clause.replace(/^Table (?=\d)/, '');
 
 function clausesOf(plan: Plan, line: CodeLine, of: readonly Clause[], entries: readonly Entry[]): string {
   const { cites: citing } = line;
@@ -192,13 +200,15 @@ export function codeTable(plan: Plan): CodeTableView {
     line,
     entries: entriesOf(plan, line, numbersOf),
   }));
-  const rows = lines.flatMap(({ line, entries }) => {
-    if (entries.length === 0) return [];
-    const clause = clausesOf(plan, line, plan.clauses, entries);
-    return clause === ''
-      ? []
-      : [{ clause: runs(clause), title: line.title, entries: told(plan, entries).map(runs) }];
-  });
+  const rows = lines
+    .flatMap(({ line, entries }) => {
+      const clause = entries.length === 0 ? '' : clausesOf(plan, line, plan.clauses, entries);
+      return clause === ''
+        ? []
+        : [{ clause, title: line.title, asks: wordRuns(line.title), entries: told(plan, entries).map(runs) }];
+    })
+    .sort(byArticle)
+    .map((row) => ({ ...row, clause: runs(row.clause) }));
   const none = notAsked(plan, lines);
   return {
     title: 'Code table',

@@ -2,6 +2,6 @@
 export interface BlockContext {
   /** True on letter and A4: a row of the schedule is two lines there. */
   readonly narrow: boolean;
-  /** Parts whose data sheets are appended. */
-  readonly dataSheets: readonly string[];
+  /** Parts whose data sheets are appended; undefined: none were asked for. */
+  readonly dataSheets: readonly string[] | undefined;
 }

@@ -3,15 +3,13 @@ import { isNec } from '../../../model/editions.js';
 import { byNaturalOrder } from '../../../model/natural-order.js';
 import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { figure } from '../../../words/figures.js';
-import { drawnLength } from '../../../words/lengths.js';
-import { portInWords } from '../../../words/port-words.js';
 import { tagList } from '../../../words/tag-list.js';
 import { partsUsed } from '../../parts/parts-used.js';
 import { statedText } from '../../parts/site.js';
 import { metric } from '../../parts/contents/code-figures.js';
+import { bareNotes } from './bare-ports.js';
 import type { BlockContext } from './context.js';
 import { runsOf, RunsSchema } from '../../parts/contents/runs.js';
-import { inputWords } from '../../parts/contents/turbine-inputs.js';
 
 export const PermitNotesSchema = z.object({
   title: z.string(),
@@ -34,12 +32,6 @@ const NOT_COVERED = [
   'sizes of circuit conductors, breakers and electrodes',
   'protectors inside equipment',
 ] as const;
-
-interface Port {
-  readonly equipment: string;
-  readonly port: string;
-  readonly open: boolean;
-}
 
 const sorted = (tags: readonly string[]): string => tagList([...tags].sort(byNaturalOrder));
 
@@ -86,69 +78,11 @@ function torqueNote(plan: Plan): string {
   return of === '' ? '' : `${of.slice(0, 1).toUpperCase()}${of.slice(1)}.`;
 }
 
-/** ` (within reach of P-3)`: where a protector that stands elsewhere covers a port; `` where the plan says nothing of the kind. */
-function coveredText(plan: Plan, { equipment, port }: Port): string {
-  for (const one of plan.notPlaced) {
-    if (one.equipment !== equipment || one.port !== port || one.because.code !== 'grid-tie/within-reach')
-      continue;
-    const { target } = one.because.values;
-    const tags = plan.protectors
-      .filter((p) => p.required.current === 'ac' && p.ports.some((at) => at.equipment === target))
-      .map(({ tag }) => tag);
-    return tags.length === 0 ? '' : ` (within reach of ${sorted(tags)})`;
-  }
-  return '';
-}
-
-/** ` (runs indoors in one building)`: why no length of a run asks for one there, in a few words; `` where the plan doesn't speak of runs. */
-function runText(plan: Plan, { equipment, port }: Port): string {
-  for (const { equipment: at, port: its, because } of plan.notPlaced) {
-    if (at !== equipment || its !== port) continue;
-    if (because.code === 'port/unused') return ' (unused)';
-    if (because.code === 'long-run/indoors') return ' (its runs stay indoors in one building)';
-    if (because.code === 'long-run/not-longer') {
-      const { limit, basis } = because.values;
-      return ` (no run outdoors or between buildings over ${drawnLength(limit.value, basis)})`;
-    }
-  }
-  return '';
-}
-
-/** Ports without a protector, equipment by equipment, in one line. */
-function portsNote(plan: Plan): string[] {
-  const inputs = inputWords(plan);
-  const kinds = new Map(plan.site.equipments.map((e) => [e.tag, e.kind]));
-  const isOpen = new Set(plan.notPlaced.filter(({ open }) => open).map((n) => `${n.equipment}\n${n.port}`));
-  const ports = new Map<string, Port>();
-  for (const { equipment, port } of plan.notPlaced) {
-    const key = `${equipment}\n${port}`;
-    ports.set(key, { equipment, port, open: isOpen.has(key) });
-  }
-  const named = (open: boolean): string => {
-    const byPort = new Map<
-      string,
-      { readonly port: string; readonly why: string; readonly tags: string[] }
-    >();
-    for (const one of ports.values()) {
-      if (one.open === open) {
-        const words =
-          kinds.get(one.equipment) === 'signal-line'
-            ? 'data or signal line'
-            : inputs(one.equipment, [one.port], portInWords(one.port));
-        const why = open ? '' : coveredText(plan, one) || runText(plan, one);
-        const key = `${words}\n${why}`;
-        const same = byPort.get(key) ?? { port: words, why, tags: [] };
-        byPort.set(key, same);
-        same.tags.push(one.equipment);
-      }
-    }
-    return [...byPort.values()].map(({ port, why, tags }) => `${port} of ${sorted(tags)}${why}`).join('; ');
-  };
-  const none = named(false);
-  const undecided = named(true);
+/** Where residual current devices stand no list says: 3+1 parts are fit on either side of one. */
+function residualNote({ basis, earthing }: Plan): string[] {
+  if (isNec(basis) || earthing !== 'TT') return [];
   return [
-    ...(none === '' ? [] : [`No protector asked for at: ${none}.`]),
-    ...(undecided === '' ? [] : [`Not decided, as a fact is missing: ${undecided}.`]),
+    'Residual current devices of the TT system: by others, not on the equipment list. The protectors are connected 3+1, so that they may stand ahead of one; one ahead of a protector must withstand its surge currents, by the maker.',
   ];
 }
 
@@ -179,14 +113,18 @@ function siteNote(plan: Plan): string {
 }
 
 const BONDING =
-  'IEC 62446-1, 4.3.5: places, types and ratings of protectors by the schedule; earthing and bonding conductors of the site, size and type:';
+  'IEC 62446-1, 4.3.5: places, types and ratings of protectors by the schedule; size and type of the earthing and bonding conductors of the site by others, sheet';
 
-/** Which data sheets are appended: a part whose sheet is missing is named, so that none is looked for in vain. */
-function sheetsNote(plan: Plan, appended: readonly string[]): string {
+/**
+ * Which data sheets are appended: a part whose sheet is missing is named, so that none is looked for in vain.
+ * @param appended undefined: none were asked for
+ */
+function sheetsNote(plan: Plan, appended: readonly string[] | undefined): string {
+  if (appended === undefined) return 'Data sheets of the parts: none appended to these sheets; to follow.';
   const used = partsUsed(plan);
   const there = used.filter((part) => appended.includes(part));
   const missing = used.filter((part) => !appended.includes(part));
-  if (there.length === 0) return 'Data sheets of the parts: to follow.';
+  if (there.length === 0) return `Data sheets: none found to append; to follow: ${missing.join(', ')}.`;
   if (missing.length === 0) return 'Data sheets of the parts: appended.';
   return `Data sheets appended: ${there.join(', ')}; to follow: ${missing.join(', ')}.`;
 }
@@ -199,7 +137,8 @@ export function permitNotes(plan: Plan, { dataSheets }: BlockContext): PermitNot
     ...(isPlaced
       ? [leadsNote(isNec(plan.basis) ? 'ground' : 'earth'), groundNote(plan), torqueNote(plan)]
       : []),
-    ...portsNote(plan),
+    ...bareNotes(plan),
+    ...(isPlaced ? residualNote(plan) : []),
     siteNote(plan),
     `Not covered: ${NOT_COVERED.join('; ')}; the state of existing wiring, bonding and ${isNec(plan.basis) ? 'grounding' : 'earthing'}.`,
     ...(isPlaced ? [sheetsNote(plan, dataSheets)] : []),

@@ -37,6 +37,8 @@ export const ISOLATE: Sayings<IsolateReasons> = {
   'isolate/keep-diversion': () => 'Leave the diversion load on until every turbine stands still',
   'isolate/loads-off': () => 'Switch the load off',
   'isolate/inverters-off': () => 'Switch the inverter off',
+  'isolate/controllers-off': () =>
+    'Switch the charge controller off as its maker says; no switch there: write that down, and go on',
   'isolate/ac-modules-off': () => 'Switch the modules’ AC branch off at its breaker',
   'isolate/drives-off': () => 'Stop the pump drive before any switch behind it is opened, and switch it off',
   'isolate/ac-batteries-off': () => 'Switch the AC battery off',
@@ -64,6 +66,7 @@ export const ISOLATE: Sayings<IsolateReasons> = {
   'restore/generator': () => 'Close the generator’s breaker',
   'restore/loads': () => 'Switch the load on',
   'restore/inverters': () => 'Switch the inverter on',
+  'restore/controllers': () => 'Switch the charge controller on as its maker says',
   'restore/ac-modules': () => 'Close the breaker of the modules’ AC branch',
   'restore/drives': () => 'Switch the pump drive on, once every switch behind it is closed',
   'restore/ac-batteries': () => 'Switch the AC battery on',

@@ -1,5 +1,5 @@
-import type { Plan } from '../../../model/plan.js';
-import type { PortsAt } from '../../../model/ports-at.js';
+import type { Plan } from '../../model/plan.js';
+import type { PortsAt } from '../../model/ports-at.js';
 
 /** Tags of the protectors at some ports, in the plan's order. */
 export function tagsAt(plan: Plan, places: readonly PortsAt[]): string[] {
