@@ -1,6 +1,13 @@
 // The documents of a pack, and what is asked of each.
 
-export const DOCUMENTS = ['permit-sheet', 'permit-appendix', 'closeout-pack', 'owner-sheet', 'labels'];
+export const DOCUMENTS = [
+  'permit-sheet',
+  'permit-appendix',
+  'closeout-pack',
+  'owner-sheet',
+  'labels',
+  'site-record',
+];
 
 /** What is measured and listed, not failed: what isn't set anew yet, and what holds pages of others. */
 export const HELD = new Map([
@@ -8,7 +15,13 @@ export const HELD = new Map([
 ]);
 
 /** Documents that go into a binder. */
-export const BOUND = new Set(['permit-sheet', 'permit-appendix', 'closeout-pack', 'owner-sheet']);
+export const BOUND = new Set([
+  'permit-sheet',
+  'permit-appendix',
+  'closeout-pack',
+  'owner-sheet',
+  'site-record',
+]);
 
 /** What comes only when it is asked for may hold what only the office needs. */
 export const ON_DEMAND = new Set(['permit-appendix']);

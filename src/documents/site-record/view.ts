@@ -7,6 +7,7 @@ import { ALL_FIELDS, fieldsOf, type FieldOf } from '../../site-forms/field-names
 import { plannedReadings, siteForms, type PlannedReading } from '../../site-forms/rows.js';
 import { planAssumptions } from '../../words/assumptions/of-plan.js';
 import { crewPort } from '../../words/crew-devices.js';
+import { unparted } from '../../words/unparted.js';
 import { CautionSchema, siteCautions } from '../parts/cautions.js';
 import type { DocumentContext } from '../parts/context.js';
 import { formFields } from './form-fields.js';
@@ -175,7 +176,7 @@ export function siteRecordView(
       { name: site.plan, text: forms.plan },
       { name: pack.cover.date, text: context.date },
     ],
-    how: [...site.how],
+    how: site.how.map(unparted),
     deference: pack.cover.deference,
     cautionsHeading: pack.cover.cautions,
     cautions: siteCautions(plan, pack.language),
