@@ -7,6 +7,7 @@ export const DOCUMENTS = [
   'closeout-pack',
   'owner-sheet',
   'labels',
+  'site-record',
 ];
 
 /** What is measured and listed, not failed: what isn't set anew yet, and what holds pages of others. */
@@ -21,6 +22,7 @@ export const BOUND = new Set([
   'permit-appendix',
   'closeout-pack',
   'owner-sheet',
+  'site-record',
 ]);
 
 /** Documents that are sheets with a title strip. */

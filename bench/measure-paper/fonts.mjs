@@ -12,6 +12,7 @@ const FONTS = {
   'closeout-pack': PLEX,
   'owner-sheet': ATKINSON,
   labels: ATKINSON,
+  'site-record': PLEX,
 };
 
 /**

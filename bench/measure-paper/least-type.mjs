@@ -17,6 +17,7 @@ const LEAST = {
     'box figure': 14,
     'box text': 14,
   },
+  'site-record': { asks: 'paper.md 1, Type: 8.5 pt in tables of the pack', all: 8.5 },
   'owner-sheet': { asks: 'paper.md 1, Type: 13 pt for owners', all: 13 },
 };
 

@@ -14,7 +14,7 @@ export const OTHER_PAPERS = ['a3', 'letter', 'a4', 'arch-d'];
 
 /** What owners and crews hold is measured on both papers and in both languages, plates behind the labels. */
 export const IN_LANGUAGES = {
-  documents: ['closeout-pack', 'owner-sheet', 'labels'],
+  documents: ['closeout-pack', 'owner-sheet', 'labels', 'site-record'],
   variants: [
     { paper: 'letter', language: 'es' },
     { paper: 'A4', language: 'es' },

@@ -110,7 +110,9 @@ async function expectHarmless(list: string): Promise<number> {
   for (const plan of plans) {
     for (const html of await pagesOf(plan)) {
       expect(markupOf(html).filter((name) => !known.has(name))).toEqual([]);
-      expect(addressesOf(html).filter((address) => !/^(?:data:|#|url\(data:)/.test(address))).toEqual([]);
+      // Fields of the crew's form are placed by links to tags and names of ours.
+      const ours = /^(?:data:|#|url\(data:|field:[\w-]+(?:\.[\w-]+)+$)/;
+      expect(addressesOf(html).filter((address) => !ours.test(address))).toEqual([]);
     }
     const items = plan.openItems.map((item) => ({ job: plan.job, item }));
     const line = { job: plan.job, folder: 'x', basis: plan.basis, status: 'draft', done: 'nothing' } as const;

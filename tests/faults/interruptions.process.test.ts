@@ -86,7 +86,7 @@ describe('a run of the program', () => {
   });
 
   it('whose browser is killed prints everything all the same, the same bytes, and lets no other run write there', async () => {
-    expect(undisturbed.size).toBe(JOBS * 6 + 10);
+    expect(undisturbed.size).toBe(JOBS * 10 + 10);
     const first = pack('shared');
     await until(async () => (await folders('shared')).length > 0);
     const browser = browserProcesses(first.pid).find((b) => b.type === 'browser');

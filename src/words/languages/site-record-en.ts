@@ -9,7 +9,7 @@ export const SITE_RECORD_EN: SiteRecordWords = {
   heading: 'Site record: surge protection',
   plan: 'Plan',
   how: [
-    'Fill this in as the work is done, and hand the file back to the office. The tables site-record.csv, site-readings.csv and site-facts.csv ask for the same: one of the two is enough.',
+    'Fill this in as the work is done, and hand the file back to the office. The three tables beside it ask for the same: one of the two is enough.',
     'Leave blank what was not done, and what could not be seen today: write why beside it, and it is due later. Write units: 18 in, 0.4 m, 20 A, 10 kA.',
     'Steps, figures to stop at and the order of isolation stand in the crew’s pack: this form does not replace them.',
   ],

@@ -9,7 +9,7 @@ export const SITE_RECORD_ES: SiteRecordWords = {
   heading: 'Registro de obra: protección contra sobretensiones',
   plan: 'Plan',
   how: [
-    'Llénelo mientras se hace el trabajo y devuelva el archivo a la oficina. Las tablas site-record.csv, site-readings.csv y site-facts.csv piden lo mismo: basta una de las dos formas.',
+    'Llénelo mientras se hace el trabajo y devuelva el archivo a la oficina. Las tres tablas que lo acompañan piden lo mismo: basta una de las dos formas.',
     'Deje en blanco lo que no se hizo y lo que hoy no se pudo ver: escriba al lado por qué, y queda pendiente. Escriba unidades: 18 in, 0.4 m, 20 A, 10 kA.',
     'Los pasos, los límites para parar y el orden de aislamiento están en la carpeta de la cuadrilla: este formulario no los reemplaza.',
   ],
