@@ -22,11 +22,11 @@ import { runOut } from '../words/refusals.js';
 import { withoutPaths } from '../words/shown-path.js';
 import type { BatchContext } from './batch-context.js';
 import { broughtBack, type BroughtBack } from './brought-back.js';
-import { fingerprint, type Fingerprint } from './fingerprint.js';
+import { dataFingerprint, fingerprint, type Fingerprint } from './fingerprint.js';
 import { tableForm } from './given-forms.js';
 import { recordOf, submittedSheets } from './as-submitted.js';
 import { areIntact, writePack } from './pack-files.js';
-import { isPlanFile } from './pack-names.js';
+import { isFormFile, isPlanFile } from './pack-names.js';
 import type { PackRecord } from './pack-records.js';
 import { placedIn, type Placed } from './placed.js';
 import { printPages, type Enclosed } from './print-pages.js';
@@ -73,12 +73,9 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     const making: Making = {
       job,
       folder,
-      planFrom: fingerprint(
-        batch.jobFingerprint(job),
-        batch.planFrom,
-        photos.from,
-        batch.cutSheets?.from ?? '',
-      ),
+      planFrom:
+        planFromOf(batch, known) ??
+        fingerprint(batch.jobFingerprint(job), batch.planFrom, photos.from, batch.cutSheets?.from ?? ''),
       photos,
       back,
       record: known?.job === job.job ? known : undefined,
@@ -95,7 +92,8 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     const sheets = await batch.cutSheets?.read(partsOf(plan));
     // A photo that isn't printed is told with all that is open, in the pack too.
     const more = [...shown.items, ...(sheets?.items ?? [])];
-    if (more.length > 0) plan = { ...plan, openItems: inOrder([...plan.openItems, ...more]) };
+    if (more.length > 0 && !batch.planAsKept)
+      plan = { ...plan, openItems: inOrder([...plan.openItems, ...more]) };
     plan = withAccepted(plan, job);
     const shownAll = { photos: shown.photos, sheets: sheets?.sheets, record: {} };
     return await makePack(plan, shownAll, making, batch);
@@ -103,6 +101,11 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     if (batch.signal.aborted) return undefined;
     return failed(error, job, folder, plan, batch);
   }
+}
+
+/** Papers alone leave it open what the plan was made from. */
+function planFromOf(batch: BatchContext, known: PackRecord | undefined): Fingerprint | undefined {
+  return batch.planAsKept ? known?.planFrom : undefined;
 }
 
 /** Tells whether the pack in the folder is the pack of that plan, with nothing edited, deleted or out of date. */
@@ -140,7 +143,7 @@ function partsOf(plan: Plan): string[] {
 async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: BatchContext): Promise<MadeJob> {
   const { folder, record, planFrom, back } = making;
   const { options, previous, given, records } = batch;
-  const text = planJson(plan);
+  const text = batch.planAsKept?.(plan.job) ?? planJson(plan);
   await pause();
   const planned = fingerprint(text);
   const forms = siteForms(plan);
@@ -189,8 +192,13 @@ async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: Batc
   const kept = pages ? [] : old.filter((file) => !isPlanFile(file.name));
   const written = await writePack(batch.out, {
     folder,
-    files: [...planFiles, ...(pages ?? [])],
-    forms: siteTables(forms).map(tableForm),
+    files: [...planFiles, ...(pages ?? []).filter(({ name }) => !isFormFile(name))],
+    forms: [
+      ...siteTables(forms).map(tableForm),
+      ...(pages ?? [])
+        .filter(({ name }) => isFormFile(name))
+        .map((form) => ({ ...form, asks: dataFingerprint(forms) })),
+    ],
     before: old,
     removes: (name) =>
       isPlanFile(name) || (pages !== undefined && submitted.every((file) => file.name !== name)),

@@ -53,12 +53,12 @@ export function modelsAskedFor(
     asked.set(key, mine);
     for (const field of fields) mine.add(field);
   }
-  return missing.flatMap(({ maker, model }) => {
-    const key = modelKey(maker, model);
+  return missing.flatMap((one) => {
+    const key = modelKey(one.maker, one.model);
     const of = named.get(key);
     if (of === undefined) return [];
     const facts = OF_A_MODEL.filter((field) => asked.get(key)?.has(field) === true);
-    return [{ maker, model, jobs: [...of].sort(byNaturalOrder), facts }];
+    return [{ ...one, jobs: [...of].sort(byNaturalOrder), facts }];
   });
 }
 

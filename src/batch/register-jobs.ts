@@ -6,14 +6,14 @@ import { placeOfRecord, REGISTER_MESSAGES, type RecordFault } from '../model/mes
 import { itemAt } from '../model/message.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import type { OpenItem } from '../model/open-item.js';
-import { RecordSchema, type SiteRecord } from '../model/record.js';
+import { RegisterRecordSchema, type RegisterRecord } from '../model/register-record.js';
 import { isCode } from '../output/make-folder.js';
 import { NotAFile, readRegularFile } from '../output/regular-file.js';
 import { isPackFolder } from './pack-names.js';
 
 /** The record of one job, or why it can't be told. */
 export type JobRecord =
-  | { readonly folder: string; readonly record: SiteRecord; readonly item?: undefined }
+  | { readonly folder: string; readonly record: RegisterRecord; readonly item?: undefined }
   | { readonly folder: string; readonly record?: undefined; readonly item: OpenItem };
 
 /** Bytes; no record is nearly as large. */
@@ -82,7 +82,7 @@ export async function readRecord(out: string, folder: string): Promise<JobRecord
   } catch {
     return because('no-json');
   }
-  const record = RecordSchema.safeParse(json);
+  const record = RegisterRecordSchema.safeParse(json);
   return record.success ? { folder, record: record.data } : because('no-record');
 }
 

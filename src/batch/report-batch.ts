@@ -66,7 +66,7 @@ export async function reportBatch(
   const recorded = withRecords(made, register.jobs);
   await writeWhole(out, tables(recorded, items, models, whole, inputs));
   // Nothing was read: what an earlier run wrote is left alone.
-  if (made.length > 0) await compareRuns(recorded, items, all, batch, inputs);
+  if (made.length > 0) await compareRuns(recorded, items, whole ? models : [], all, batch, inputs);
   const statuses: ExitStatus[] = [
     ...made.map((job) => job.exitStatus),
     inputs.unreadable.length > 0 ? EXIT.unreadable : EXIT.complete,
@@ -133,6 +133,7 @@ function tables(
 async function compareRuns(
   made: readonly RecordedJob[],
   items: readonly JobItem[],
+  models: readonly AskedModel[],
   all: number,
   { out, own, options }: UnprintedContext,
   { lists, unreadable }: BatchInputs,
@@ -146,7 +147,17 @@ async function compareRuns(
     const changes = compared && changesSince(compared, now);
     const otherUnreadable = unreadable.length - lists.unreadable;
     const orders = made.length === all ? made.flatMap((job) => job.orders) : [];
-    const source = { date: options.date, lists, otherUnreadable, jobs: made, orders, items, changes, all };
+    const source = {
+      date: options.date,
+      lists,
+      otherUnreadable,
+      jobs: made,
+      orders,
+      items,
+      models,
+      changes,
+      all,
+    };
     const page = await reportPage(source, options.templates);
     await writeWholeFile(join(out, 'report.html'), page);
   }

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { z } from 'zod';
 import { loadTemplates } from '../documents/parts/templates.js';
+import type { AskedModel } from '../model/list.js';
 import { byNaturalOrder } from '../model/natural-order.js';
 import type { JobItem } from '../model/open-item.js';
 import { RECORD_STATES } from '../model/record.js';
@@ -12,6 +13,7 @@ import type { ListCount } from '../read/list/lists.js';
 import { counted } from '../screen/text-table.js';
 import { told } from '../words/messages/told.js';
 import { placedSchema, type Placed } from './placed.js';
+import { reportModels, reportModelsSchema } from './report-models.js';
 import { factGroups, factGroupsSchema } from './report-facts.js';
 import { recordsSchema, recordsView } from './report-records.js';
 
@@ -79,6 +81,7 @@ const ReportPageSchema = z.object({
   unchecked: z.array(z.object({ basis: z.string(), count: z.number(), clauses: z.string() })),
   groups: factGroupsSchema,
   records: recordsSchema,
+  models: reportModelsSchema,
 });
 type ReportPage = z.infer<typeof ReportPageSchema>;
 
@@ -103,6 +106,8 @@ export interface ReportSource {
   readonly otherUnreadable: number;
   readonly jobs: readonly ReportedJob[];
   readonly items: readonly JobItem[];
+  /** Models that the library lacks; none for a run that was stopped. */
+  readonly models: readonly AskedModel[];
   /** Of all jobs; empty for a run that was stopped. */
   readonly orders: readonly JobOrder[];
   /** Sentences; undefined: this is the first run. */
@@ -215,6 +220,7 @@ function pageView(source: ReportSource, style: string, script: string): ReportPa
     unchecked: uncheckedClauses(jobs),
     groups: factGroups(items),
     records: recordsView(recorded, date),
+    models: reportModels(source.models),
   };
 }
 

@@ -78,3 +78,23 @@ export function statedAt(
   });
   return { value: working.value, unit: working.unit, steps };
 }
+
+/** How sure a figure is, and where it comes from. */
+export interface From {
+  readonly sure: Sureness;
+  readonly source: StepSource;
+}
+
+/**
+ * Says where figures come from that were taken as they are: a place, a default, or another calculation.
+ * @param working a working
+ * @param from by symbol
+ * @returns the working with how sure and from where of these steps; other steps stay as they are
+ */
+export function takenFrom(working: Working, from: Readonly<Record<string, From | undefined>>): Working {
+  const steps = working.steps.map((step): Step => {
+    const its = step.uses.length === 0 ? from[step.symbol] : undefined;
+    return its ? { ...step, ...its } : step;
+  });
+  return { ...working, steps };
+}

@@ -198,6 +198,8 @@ export interface MissingModel {
   readonly maker: string;
   readonly model: string;
   readonly jobs: readonly string[];
+  /** Maker and model of the library that a slip of the hand may have meant; none is near: not there. */
+  readonly near?: string;
 }
 
 /** A model that the equipment library lacks, with what the rules asked about it. */

@@ -200,6 +200,10 @@ export const protectorSchema = z.object({
         })
         .nullable()
         .default(null),
+      /** A; what the path from neutral to earth of a 3+1 part must bear, and what it bears; empty: none is asked. Plans of before had none. */
+      neutralPath: z
+        .array(z.object({ rating: z.enum(['In', 'Iimp']), has: figure, least: z.number() }))
+        .default([]),
       /** V; what the reach was held against, of what a service or panel feeds; null: not known. Plans of before had none. */
       reachWithstand: figure.default(null),
       /** V; between two conductors that each have a channel to ground, at most; null: there is one such conductor. */

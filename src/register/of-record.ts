@@ -1,11 +1,12 @@
-import type { SiteRecord } from '../model/record.js';
+import type { RecordEntry, RecordReading } from '../model/record.js';
 import type { DueCheck, RegisterLine, SeenLight } from '../model/register.js';
+import type { RegisterRecord } from '../model/register-record.js';
 import { MONTHS_BETWEEN_LOOKS, nextLook } from './next-look.js';
 import { termsOf, type HousingEntry, type Term } from './terms.js';
 
-type Housing = SiteRecord['housings'][number];
-type Reading = SiteRecord['readings'][number];
-type Entry = Housing['entries'][number] & HousingEntry;
+type Housing = RegisterRecord['housings'][number];
+type Reading = RecordReading;
+type Entry = RecordEntry & HousingEntry;
 
 /** What the register holds of one job. */
 export interface JobOfRegister {
@@ -20,19 +21,27 @@ export interface JobOfRegister {
  * @param today `YYYY-MM-DD`: by then is due what is due and has no day on record
  * @returns a line a serial of a housing; the readings that are due, and the next look at each protector that hangs there
  */
-export function registerOf(record: SiteRecord, today: string): JobOfRegister {
+export function registerOf(record: RegisterRecord, today: string): JobOfRegister {
   const lines: RegisterLine[] = [];
   const checks: DueCheck[] = [];
   for (const housing of record.housings) {
     const readings = record.readings.filter(({ tag }) => tag === housing.tag);
-    for (const term of termsOf<Entry>(housing.entries)) {
+    const stated = record.due.find(({ protector, kind }) => protector === housing.tag && kind === 'look');
+    for (const term of termsOf<Entry>(housing.entries.flatMap(counted))) {
       const own = readingsOf(term, readings);
-      const look = lookAt(term, own);
+      const look = lookAt(term, own, stated?.on ?? '');
       lines.push(...linesOf(record, housing, term, own, look));
       if (term.end === undefined) checks.push(...checksOf(record, housing, term, own, look, today));
     }
   }
   return { lines, checks };
+}
+
+/** An entry that says what became of the housing; one with a serial tells of a protector that hangs there, whatever else it leaves open. */
+function counted(entry: RecordEntry): Entry[] {
+  const { outcome, serials } = entry;
+  if (outcome !== null) return [{ ...entry, outcome }];
+  return serials.length > 0 ? [{ ...entry, outcome: 'fitted' }] : [];
 }
 
 /** Readings of a protector: taken while it hung there; those of an unknown day are of the one that hangs there now. */
@@ -44,9 +53,12 @@ function readingsOf({ from, end }: Term<Entry>, readings: readonly Reading[]): r
 
 const isLook = ({ kind, found }: Reading): boolean => kind !== 'volts' && found !== '';
 
-/** The day of the next look at a protector; `` of one that hangs no longer, or of which no day is on record. */
-function lookAt({ from, end }: Term<Entry>, readings: readonly Reading[]): string {
-  if (end !== undefined) return '';
+/**
+ * The day of the next look at a protector; `` of one that hangs no longer, or of which no day is on record.
+ * @param stated the day that the record itself states
+ */
+function lookAt({ from, end }: Term<Entry>, readings: readonly Reading[], stated: string): string {
+  if (end !== undefined || stated !== '') return end === undefined ? stated : '';
   const last = readings
     .filter(isLook)
     .map(({ date }) => date)
@@ -55,7 +67,7 @@ function lookAt({ from, end }: Term<Entry>, readings: readonly Reading[]): strin
 }
 
 function linesOf(
-  record: SiteRecord,
+  record: RegisterRecord,
   housing: Housing,
   { entry, from, end }: Term<Entry>,
   readings: readonly Reading[],
@@ -105,7 +117,7 @@ const keyOf = ({ channel, kind, state }: Reading): string => JSON.stringify([cha
 
 /** Readings that are due: those of one kind and state together, since they are taken at one visit; and the next look. */
 function checksOf(
-  { job, jobName, address }: SiteRecord,
+  { job, jobName, address, due: onRecord }: RegisterRecord,
   { tag, place }: Housing,
   { entry, from }: Term<Entry>,
   readings: readonly Reading[],
@@ -133,10 +145,11 @@ function checksOf(
   const visits = [...due.values()].map((of): DueCheck => {
     const [{ kind, state, date }] = of;
     const expected = of.map((reading) => reading.expected);
+    const stated = onRecord.find((one) => one.protector === tag && one.kind === kind && one.state === state);
     return {
       ...shared,
       // As soon as it can be seen.
-      due: [date, from, today].find((day) => day !== '') ?? today,
+      due: [stated?.on ?? '', date, from, today].find((day) => day !== '') ?? today,
       what: 'reading',
       kind,
       state,

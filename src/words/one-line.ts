@@ -48,7 +48,13 @@ const EQUIPMENT: { readonly [K in Kind]?: string } = {
   'inverter-charger': 'inverter-charger',
 };
 
+/** What is called otherwise in the words of the IEC. */
+const UNDER_IEC: { readonly [K in Kind]?: string } = {
+  service: 'origin of the installation',
+  panel: 'distribution board',
+};
+
 /** A kind of equipment in the words of the trade: `PV array`, `grid-tie inverter`. */
-export function equipmentWords(kind: Kind): string {
-  return EQUIPMENT[kind] ?? kindWords(kind);
+export function equipmentWords(kind: Kind, basis: Basis): string {
+  return (isNec(basis) ? undefined : UNDER_IEC[kind]) ?? EQUIPMENT[kind] ?? kindWords(kind);
 }

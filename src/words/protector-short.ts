@@ -1,5 +1,5 @@
-import { isNec, type Basis } from '../model/editions.js';
-import type { PlannedChannel, PlannedProtector } from '../model/plan.js';
+import { isNec } from '../model/editions.js';
+import type { Plan, PlannedChannel, PlannedProtector } from '../model/plan.js';
 import { portInWords } from './port-words.js';
 
 /** Where in or at its equipment a protector sits, in a few words; a code without an entry isn't told on a sheet. */
@@ -91,27 +91,31 @@ const GROUNDINGS: Readonly<Record<string, string>> = {
   'not-known': '',
 };
 const EARTHINGS: Readonly<Record<string, string>> = {
-  solid: 'solidly earthed',
   none: 'unearthed',
   corner: 'corner-earthed',
   impedance: 'impedance-earthed',
   negative: 'negative earthed',
   positive: 'positive earthed',
-  floating: 'floating',
+  floating: 'unearthed',
   neutral: 'N earthed',
   'not-known': '',
 };
 
 /**
  * The system at a protector with its grounding: `120/240 V, solidly grounded`, `DC, floating`; in the words of the basis:
- * `400Y/230 V, solidly earthed`.
+ * `400/230 V, TT`.
  */
 export function systemInShort(
   { system, grounding }: Pick<PlannedProtector, 'system' | 'grounding'>,
-  basis: Basis,
+  { basis, earthing }: Pick<Plan, 'basis' | 'earthing'>,
 ): string {
-  const name = system === null ? 'not known' : (SYSTEMS[system] ?? acInShort(system));
-  const how = grounding === null ? '' : ((isNec(basis) ? GROUNDINGS : EARTHINGS)[grounding] ?? '');
+  const name =
+    system === null
+      ? 'not known'
+      : (SYSTEMS[system] ?? acInShort(isNec(basis) ? system : system.replace('Y/', '/')));
+  const isPublic = grounding === 'solid' && !isNec(basis);
+  const known = isPublic ? earthing : (isNec(basis) ? GROUNDINGS : EARTHINGS)[grounding ?? 'not-known'];
+  const how = known ?? '';
   return how === '' ? name : `${name}, ${how}`;
 }
 

@@ -102,6 +102,16 @@ const source = {
     { job: 'B-10', part: 'WK', quantity: 6, draft: false },
     { job: 'B-9', part: 'WK', quantity: 3, draft: true },
   ],
+  models: [
+    {
+      maker: 'Whirligust',
+      model: HOSTILE,
+      jobs: ['B-9', 'C-1'],
+      facts: ['open_circuit_voltage' as const, 'poles' as const],
+      near: 'Whirligust WG-3',
+    },
+    { maker: 'Peatmoor', model: 'PM-1', jobs: ['B-10'], facts: [] },
+  ],
   changes: ['B-9 was complete and is draft.'],
   all: 4,
 };
@@ -178,6 +188,16 @@ describe('report.html', () => {
     const whole = await reportPage({ ...source, lists: { all: 1, unreadable: 0 } }, undefined);
     expect(whole).toContain('2026-05-06: 1 list; 4 jobs:');
     expect(whole).not.toContain('could not be read');
+  });
+
+  it('tells each model that the library lacks with the facts that are asked of it and the model that is near', async () => {
+    const heading = 'section[aria-labelledby=models-heading]';
+    expect(await texts(`${heading} .models > li > b`)).toEqual([`Whirligust ${HOSTILE}`, 'Peatmoor PM-1']);
+    expect(await texts(`${heading} .models > li > p > b`)).toEqual(['Whirligust WG-3']);
+    const facts = await texts(`${heading} .models > li > ul > li`);
+    expect(facts.map((one) => one.split(':')[0])).toEqual(['open_circuit_voltage', 'poles']);
+    const none = await reportPage({ ...source, models: [] }, undefined);
+    expect(none).not.toContain('models-heading"');
   });
 
   it('brings the letters that it is set in, and no others', async () => {

@@ -40,3 +40,19 @@ describe('the grounding of a place', () => {
     ]);
   });
 });
+
+describe('the grounding of a control circuit', () => {
+  it('rests on its own assumption at both its ends, and on none of the arrays', () => {
+    const plan = planOf('UF-106');
+    const numbers = groundingNumbers(plan);
+    const ends = plan.protectors.filter(({ ports }) => ports.every(({ port }) => port === 'terminals'));
+    expect(ends.length).toBe(2);
+    const [first, second] = ends.map(numbers);
+    expect(first).toHaveLength(1);
+    expect(second).toEqual(first);
+    const arrays = plan.protectors
+      .filter(({ required }) => required.current === 'dc')
+      .filter((one) => !ends.includes(one));
+    for (const one of arrays) expect(numbers(one)).not.toEqual(first);
+  });
+});

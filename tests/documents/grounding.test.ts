@@ -26,7 +26,7 @@ it.each([
     const ends = plan.protectors.filter((p) => p.ports.every(({ port }) => port === 'terminals'));
     expect(ends.length).toBe(2);
     expect(ends.map((p) => p.grounding)).toEqual(ends.map(() => grounding));
-    expect(ends.map((p) => systemInShort(p, plan.basis).split(', ')[1])).toEqual(ends.map(() => text));
+    expect(ends.map((p) => systemInShort(p, plan).split(', ')[1])).toEqual(ends.map(() => text));
   }
 });
 
@@ -36,5 +36,5 @@ it('a turbine whose output isn’t stated has no system and no grounding yet', (
   const { protectors, basis } = dataOf('', rows);
   const [turbine] = protectors;
   expect([turbine?.system, turbine?.grounding]).toEqual([null, null]);
-  expect(turbine && systemInShort(turbine, basis)).toBe('not known');
+  expect(turbine && systemInShort(turbine, { basis, earthing: 'TN' })).toBe('not known');
 });

@@ -5,6 +5,7 @@ import { renderDocument, renderDocuments } from '../../src/documents/render.js';
 import type { Settings } from '../../src/model/settings.js';
 import { SettingsSchema } from '../../src/model/settings.js';
 import { labelsOf, type Unsized } from '../../src/documents/labels/label.js';
+import { sureColour } from '../../src/documents/parts/sure-colours.js';
 import { platesOf } from '../../src/documents/labels/plates.js';
 import type { Plan } from '../../src/model/plan.js';
 import { ownerStrings } from '../../src/words/languages.js';
@@ -85,7 +86,7 @@ describe('what a label says', () => {
     expect(input?.lights).toEqual([
       'By day:',
       '1  positive (+), red wire: ON, blue',
-      '2  negative (-), black wire: OFF',
+      '2  negative (-): OFF',
       'At night: all off. That is fine.',
     ]);
     expect([input?.side, input?.where]).toEqual([
@@ -173,5 +174,25 @@ describe('plates', () => {
     const asked = { ...context, settings: { ...context.settings, plates: true } };
     const { html: withPlates } = await renderDocument('labels', plan, asked);
     expect(withPlates.match(/operating 480 volts between conductors/g)).toHaveLength(2);
+  });
+});
+
+describe('the colour of a conductor', () => {
+  it('stands on a label where the wiring note tells it, and nowhere else', () => {
+    let unsure = 0;
+    for (const plan of demoPlans()) {
+      const labels = labelsOf({ plan, strings: ownerStrings('en'), phone: '' });
+      for (const [index, protector] of plan.protectors.entries())
+        for (const channel of protector.channels) {
+          if (channel.colour === '') continue;
+          const line =
+            labels[index]?.lights.find((text) => text.startsWith(`${String(channel.channel)}  `)) ?? '';
+          if (line === '') continue;
+          const isSure = sureColour(protector, channel, plan.basis) !== '';
+          if (!isSure) unsure += 1;
+          expect(line.includes(' wire'), `${plan.job} ${protector.tag}: ${line}`).toBe(isSure);
+        }
+    }
+    expect(unsure).toBeGreaterThan(0);
   });
 });

@@ -215,6 +215,7 @@ describe('documents and plans, with every sentence replaced by its code', () => 
             otherUnreadable: 0,
             jobs: [],
             items: itemsOf(plans),
+            models: [],
             changes,
             all: 0,
           },

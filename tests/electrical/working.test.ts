@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { computed, statedAt, taken, workingOf } from '../../src/electrical/working.js';
+import { computed, statedAt, taken, takenFrom, workingOf } from '../../src/electrical/working.js';
 import type { Origin } from '../../src/model/fact.js';
 import { bare, volts } from '../../src/model/quantity.js';
 import { reason } from '../../src/model/reason.js';
@@ -51,5 +51,28 @@ describe('statedAt', () => {
   test('a working ends with its figure', () => {
     expectSound(working);
     expect(working.steps).toHaveLength(3);
+  });
+});
+
+describe('takenFrom', () => {
+  test('says how sure a figure is that was taken, and from where; what is computed stays as it is', () => {
+    const working = workingOf(
+      [taken('Voc', subject('cold-voltage/module-voltage'), 50, 'V')],
+      computed('U', subject('reach/level'), {
+        value: 60,
+        unit: 'V',
+        sure: 'computed',
+        uses: ['Voc'],
+        source: reason('source/string-voltage'),
+      }),
+    );
+    const from = { sure: 'assumption', source: { from: 'default', field: 'voc_stc' } } as const;
+    const told = takenFrom(working, { Voc: from, U: from });
+    expect(told.steps.map(({ sure, source }) => [sure, source])).toEqual([
+      ['assumption', from.source],
+      ['computed', reason('source/string-voltage')],
+    ]);
+    expect([told.value, told.unit]).toEqual([60, 'V']);
+    expect(takenFrom(working, {})).toEqual(working);
   });
 });

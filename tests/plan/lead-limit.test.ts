@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { leadAsPlanned } from '../../src/documents/parts/contents/lead-line.js';
 import { wiringNotes } from '../../src/documents/closeout-pack/wiring-note.js';
 import type { Plan } from '../../src/model/plan.js';
 import { catalogueOf, dataOf, partLine, settingsOf } from './plan-of.js';
@@ -50,6 +51,9 @@ describe('the limit of the leads', () => {
     const [found] = planned.protectors;
     expect([found?.wiring.leadLengthLimit, found?.wiring.leadLengthPlanned]).toEqual([0.34, 0.5]);
     expect(says(planned)).toEqual(['at most 13 in', WIRE]);
+    expect(found && leadAsPlanned(found, planned)).toBe(
+      'lead 19.7 in as planned; 13 in in the schedule, so that the level keeps the withstand',
+    );
   });
 
   it('is none where the level alone is above the withstand, which makes the pack a draft: the note keeps to what is planned', () => {

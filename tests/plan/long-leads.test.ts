@@ -93,3 +93,40 @@ describe('leads that are too long', () => {
     expect(one(plan, 'L:feeder').existing).toBe('A');
   });
 });
+
+describe('where the length and the wire of the leads come from', () => {
+  /** How sure `l` and `d` of the lead voltage are, and their sources. */
+  const sourcesOf = (length: string, more: string, facts = ''): readonly string[] => {
+    const steps = one(load(facts, length, more), 'L:feeder').calculations.flatMap((c) => c.steps);
+    return ['l', 'd'].map((symbol) => {
+      const step = steps.find((s) => s.symbol === symbol);
+      return `${step?.sure}: ${step?.source}`;
+    });
+  };
+
+  it.each([
+    [
+      'nobody states either',
+      '',
+      '',
+      ['assumption: default of lead_length', 'common practice: common practice, no source'],
+    ],
+    [
+      'the catalogue does',
+      '',
+      'lead_length=0.3 m; lead_gauge=10 AWG',
+      [
+        expect.stringMatching(/^stated: catalogue .*, line 2$/),
+        expect.stringMatching(/^stated: catalogue .*, line 2$/),
+      ],
+    ],
+    [
+      'the list states the length, and the device of 30 A asks for thicker wire than the catalogue has (240.4(D))',
+      '0.4 m',
+      'lead_gauge=14 AWG',
+      [expect.stringMatching(/^stated: .*lead_length$/), 'computed: computed on this page'],
+    ],
+  ] as const)('%s', (_, length, more, expected) => {
+    expect(sourcesOf(length, more)).toEqual(expected);
+  });
+});

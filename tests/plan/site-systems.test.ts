@@ -270,6 +270,26 @@ describe('a part has the grounding and the conductors of the whole', () => {
     );
   });
 
+  it.each([
+    ['two of three lines', '480 delta', '480', ['L']],
+    ['all three lines', '480 delta', '480 delta', []],
+    ['both lines of a supply that has no more', '480', '480', []],
+    ['a port that is stated to be unused', '480 delta', 'unused', []],
+  ])(
+    'of a corner-grounded system %s: which two is asked only where there is a choice',
+    (_, whole, own, asked) => {
+      const rows = `${service(whole, '; system_grounding=corner')}\n${load(own)}`;
+      const found = items(planOf(OTHER, rows), 'site/corner-line');
+      expect(found.map((i) => i.equipment)).toEqual(asked);
+      for (const { message, column } of found) {
+        expect(message).toBe(
+          'L takes two lines of a corner-grounded 480 delta: which two isn’t stated. They are planned as L1 and the grounded L2, which has no overcurrent device.',
+        );
+        expect(column).toBe('ac_in');
+      }
+    },
+  );
+
   it('347 V behind an impedance-grounded 600Y/347: 600 V x 1.15, which no part of the stock bears', () => {
     const plan = planOf(OTHER, `${service('600Y/347', '; system_grounding=impedance')}\n${load('347')}`);
     expect(at(plan, 'L:feeder')[0]?.required.mcov).toBe(690);

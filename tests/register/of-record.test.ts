@@ -149,6 +149,26 @@ describe('what the register holds of a job', () => {
     expect(checks({ readings }).map(({ what }) => what)).toEqual(['look']);
   });
 
+  it('goes by the days that the record states', () => {
+    const readings = [readingOf('P-1', { state: 'night', found: '', due: true })];
+    const due = [
+      { protector: 'P-1', kind: 'light', state: 'night', on: '2025-04-01' },
+      { protector: 'P-1', kind: 'look', state: '', on: '2025-09-14' },
+    ] as const;
+    expect(checks({ readings, due: [...due] }).map(({ what, due: on }) => [what, on])).toEqual([
+      ['reading', '2025-04-01'],
+      ['look', '2025-09-14'],
+    ]);
+    expect(lines({ due: [...due] })[0]).toMatchObject({ nextCheck: '2025-09-14' });
+  });
+
+  it('takes a serial without an outcome for a protector that hangs there, and nothing for none', () => {
+    const open = entryOf({ outcome: null });
+    expect(lines({ housings: [housingOf('P-1', { entries: [open] })] })).toHaveLength(1);
+    const none = entryOf({ outcome: null, serials: [] });
+    expect(lines({ housings: [housingOf('P-1', { entries: [none] })] })).toEqual([]);
+  });
+
   it('has due by today what has no day on record', () => {
     const housings = [housingOf('P-1', { entries: [entryOf({ date: '' })] })];
     const readings = [readingOf('P-1', { state: 'night', found: '', due: true, date: '' })];

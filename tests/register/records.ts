@@ -4,6 +4,8 @@ type Housing = SiteRecord['housings'][number];
 type Entry = Housing['entries'][number];
 type Reading = SiteRecord['readings'][number];
 
+const ORIGIN = { file: 'site-record.csv', line: 2 };
+
 /** An entry of a housing's record: fitted on 14 March 2025 by crew 2. */
 export function entryOf(more: Partial<Entry> = {}): Entry {
   return {
@@ -13,10 +15,10 @@ export function entryOf(more: Partial<Entry> = {}): Entry {
     serialRemoved: [],
     place: '',
     leadLength: 0.4,
-    leadGauge: '',
+    leadGauge: '10 AWG',
     device: { fitted: '', volts: null, interrupting: null, position: '' },
-    torque: '',
-    instrument: '',
+    torque: '18 lb-in',
+    instrument: 'meter M-07, calibrated 2025-01-12',
     groundPoint: '',
     faultCurrent: null,
     photos: [],
@@ -26,13 +28,14 @@ export function entryOf(more: Partial<Entry> = {}): Entry {
     time: '10:30',
     name: 'crew 2',
     licence: '',
-    origin: { file: 'site-record.csv', line: 2 },
+    origin: ORIGIN,
     ...more,
   };
 }
 
 /** A housing with its record. */
 export function housingOf(tag: string, more: Partial<Housing> = {}): Housing {
+  const entries = more.entries ?? [entryOf()];
   return {
     tag,
     partPlanned: 'WK-TEASEL',
@@ -41,9 +44,9 @@ export function housingOf(tag: string, more: Partial<Housing> = {}): Housing {
     ports: [{ equipment: 'BAT', port: 'battery' }],
     conductors: ['positive', 'negative'],
     level: 460,
-    current: 0,
-    entries: [entryOf()],
+    current: entries.length - 1,
     ...more,
+    entries,
   };
 }
 
@@ -56,16 +59,16 @@ export function readingOf(tag: string, more: Partial<Reading> = {}): Reading {
     kind: 'light',
     from: '',
     to: '',
+    state: 'always',
     low: null,
     high: null,
-    state: 'always',
     expected: 'lit',
     found: 'lit',
     whyNot: '',
     due: false,
     date: '2025-03-14',
     name: 'crew 2',
-    origin: { file: 'site-readings.csv', line: 2 },
+    origin: ORIGIN,
     ...more,
   };
 }
@@ -79,8 +82,8 @@ export function recordOf(job: string, more: Partial<SiteRecord> = {}): SiteRecor
     address: '4 Sedge Lane, Quillmarsh',
     plan: 'BCDFGHJK',
     state: 'as built',
-    housings: [housingOf('P-1')],
     files: [],
+    housings: [housingOf('P-1')],
     readings: [],
     facts: [],
     items: [],

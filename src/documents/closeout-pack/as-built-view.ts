@@ -8,7 +8,7 @@ import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
 import type { AsBuilt, BuiltDue, BuiltVolts } from '../parts/as-built.js';
 import { changeRows } from '../parts/change-rows.js';
 import { crewTags } from './crew-tags.js';
-import { crewWire } from './crew-wire.js';
+import { crewWire } from '../parts/crew-wire.js';
 
 /** What came back from the work, deviations first. */
 export const AsBuiltSchema = z.object({

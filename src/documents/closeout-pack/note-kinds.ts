@@ -1,8 +1,8 @@
 import type { Plan, PlannedProtector } from '../../model/plan.js';
 import type { PlannedBand } from '../../model/planned-measuring.js';
-import { neverSure } from './note-colours.js';
 import { equipmentOf } from '../parts/site-index.js';
 import { mayGas } from '../parts/cautions.js';
+import { neverSure } from '../parts/sure-colours.js';
 
 /** The housings of one place: they are drawn in one picture. */
 export type Picture = readonly [PlannedProtector, ...PlannedProtector[]];

@@ -6,7 +6,7 @@ import { ownerStrings } from '../../words/languages.js';
 import { longestLead, type LengthUnit } from '../../words/lengths.js';
 import { unparted } from '../../words/unparted.js';
 import { wiringPicture, type DrawnHousing, type WiredChannel } from '../drawing/housing.js';
-import { sureColour } from './note-colours.js';
+import { sureColour } from '../parts/sure-colours.js';
 import { noteDevice } from './note-device.js';
 import type { NoteKind } from './note-kinds.js';
 import { drawnState, lookText, looksOf } from './note-lights.js';

@@ -151,9 +151,10 @@ export function noteSteps(plan: Plan, page: NoteKind, words: CrewNoteWords): Not
   const { say, language } = words;
   const { opening, proving } = boxSteps(plan, first.wiring.isolation);
   const part = plan.isolation.parts.length > 1 ? String(first.wiring.isolation.part ?? '') : '';
-  const { torque } = first.wiring;
+  const { torque, measuring } = first.wiring;
+  const isClosed = measuring.state?.code === 'measure-state/do-not-open';
   const how: { readonly [S in StepName]: readonly string[] } = {
-    measure: [say.outside],
+    measure: [isClosed ? say.notYet : say.outside],
     lock: [opening.length === 0 ? say.noSteps : say.isolationSteps(stepsText(opening, words), part)],
     prove: [
       ...(isSunlit(first) ? [say.coverModules] : []),

@@ -7,9 +7,9 @@ import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
 import type { AsBuiltWords } from '../../words/languages/as-built-words.js';
 import { lengthUnitOf, longestLead, paperLead } from '../../words/lengths.js';
 import { unparted } from '../../words/unparted.js';
+import { crewWire } from '../parts/crew-wire.js';
 import type { AsBuilt, BuiltHousing } from '../parts/as-built.js';
 import { crewTags } from './crew-tags.js';
-import { crewWire } from './crew-wire.js';
 import { foundLooks, foundVolts, serialsText } from './found.js';
 
 /** A reading: of what, and what was found; empty: a line to write on. */

@@ -7,6 +7,7 @@ import { LIVE_CODES } from '../../words/languages/owner-strings.js';
 import type { AsBuilt, BuiltHousing } from '../parts/as-built.js';
 import type { Light, LightsInState } from '../parts/owner-lights.js';
 import { besidePicture, lightGroups } from '../parts/owner-lights.js';
+import { sureColour } from '../parts/sure-colours.js';
 import { portSide, roomsOf, whereOnSite } from '../parts/owner-sides.js';
 
 /** A fact of a label, or the blank in which the crew writes it. */
@@ -87,10 +88,8 @@ function wireText(
   const { port, name, doubled } = channel.wire;
   const side = port === null ? '' : `${portSide(plan, protector, port, strings)} `;
   const called = channel.called === '' ? '' : ` (${channel.called})`;
-  const colour =
-    channel.colour === ''
-      ? ''
-      : `, ${filled(wire, { colour: coloursIn(channel.colour, strings.colours.wire) })}`;
+  const sure = sureColour(protector, channel, plan.basis);
+  const colour = sure === '' ? '' : `, ${filled(wire, { colour: coloursIn(sure, strings.colours.wire) })}`;
   return `${side}${wires[name]}${called}${doubled ? ` ${second}` : ''}${colour}`;
 }
 

@@ -5,7 +5,13 @@ import type { FontKit, Measure } from '../../model/print.js';
 import type { Unprinted } from '../../words/languages/as-built-words.js';
 import type { Settings } from '../../model/settings.js';
 
-export const DOCUMENT_KINDS = ['closeout-pack', 'permit-sheet', 'owner-sheet', 'labels'] as const;
+export const DOCUMENT_KINDS = [
+  'closeout-pack',
+  'permit-sheet',
+  'owner-sheet',
+  'labels',
+  'site-record',
+] as const;
 /** The documents of a pack; the file of each is its kind with `.pdf`. */
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
 

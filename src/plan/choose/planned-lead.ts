@@ -1,4 +1,7 @@
 import { areaOfDiameter, awgDiameter } from '../../electrical/wire-gauge.js';
+import { COMMON_PRACTICE, type From } from '../../electrical/working.js';
+import type { Fact } from '../../model/fact.js';
+import { reason } from '../../model/reason.js';
 import type { Part, WireSize } from '../../model/catalogue.js';
 import type { Settings } from '../../model/settings.js';
 import { isNec, type Basis } from '../../model/editions.js';
@@ -41,5 +44,27 @@ export function plannedLeads(
     length: stated ?? part.leadLength ?? t.leadLength,
     diameter: thicker(part, smallest)?.diameter ?? part.leadDiameter ?? USUAL_DIAMETER,
     peak: isNec(basis) ? t.leadPeakNec : t.leadPeakIec,
+  };
+}
+
+const ON_THIS_PAGE: From = { sure: 'computed', source: reason('source/on-this-page') };
+const USUAL: From = { sure: 'common practice', source: COMMON_PRACTICE };
+const DEFAULT_LENGTH: From = { sure: 'assumption', source: { from: 'default', field: 'lead_length' } };
+
+/**
+ * Where the length and the diameter of a part's leads as planned come from: the list, the catalogue, what its device asks for, or what
+ * stands in where nobody states one.
+ */
+export function leadsFrom(
+  part: Part,
+  stated: Fact<number> | undefined,
+  smallest: LineLead,
+): { readonly length: From; readonly diameter: From } {
+  const { file, line } = part;
+  const ofCatalogue: From = { sure: 'stated', source: { from: 'catalogue', file, line, column: '' } };
+  const ofList: From | undefined = stated && { sure: 'stated', source: stated.origin };
+  return {
+    length: ofList ?? (part.leadLength === null ? DEFAULT_LENGTH : ofCatalogue),
+    diameter: thicker(part, smallest) ? ON_THIS_PAGE : part.leadDiameter === null ? USUAL : ofCatalogue,
   };
 }

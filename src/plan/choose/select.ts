@@ -1,4 +1,6 @@
+import { statedLead, statedLeadFact } from '../context/fitted.js';
 import { leadVoltage, leadVoltageByLength } from '../../electrical/leads.js';
+import { takenFrom } from '../../electrical/working.js';
 import type { Catalogue, Part } from '../../model/catalogue.js';
 import type { PlacedNote } from '../../model/open-item.js';
 import { isNec } from '../../model/editions.js';
@@ -16,7 +18,7 @@ import { longLead } from './long-lead.js';
 import { reachWith } from './reach.js';
 import { whereIs } from './where.js';
 import { memo } from '../context/memo.js';
-import { plannedLeads } from './planned-lead.js';
+import { leadsFrom, plannedLeads } from './planned-lead.js';
 import { overcurrentPorts, type OvercurrentPort } from '../rate/overcurrent-place.js';
 import { leadsByMetal, leadsToPlan, type MetalLeads } from '../../rules/smallest-lead.js';
 import type { Requirement } from '../rate/rate.js';
@@ -67,8 +69,9 @@ export function selectPart(
   const basis = job.site.basis.value;
   const classOneAsked = isClassOneAsked(wirings);
   const { facts } = placement.subject;
-  const existing = facts.existing?.value ?? '';
-  const byHand = existing === '' ? (facts.protector?.value ?? '') : '';
+  const fitted = placement.fitted?.part;
+  const existing = fitted === undefined ? (facts.existing?.value ?? '') : '';
+  const byHand = existing === '' ? (fitted ?? facts.protector?.value ?? '') : '';
   const notes: PlacedNote[] = [];
   const done = (part: Part | undefined, rejected: readonly Rejection[], candidate?: Candidate): Selected => ({
     placement,
@@ -167,7 +170,7 @@ function sayOf(
       const { basis } = job.site;
       const leads = plannedLeads(
         part,
-        placement.subject.facts.lead_length?.value,
+        statedLead(placement),
         basis.value,
         job.settings,
         leadsToPlan(candidate.leads),
@@ -225,8 +228,13 @@ export interface PartFigures extends LeadVoltages {
 
 const leadVoltages = memo<LeadVoltages>();
 
-function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): LeadVoltages {
-  return leadVoltages(part, `${leads.length}|${leads.diameter}|${leads.peak}`, () => {
+function leadVoltagesOf(
+  part: Part,
+  leads: ReturnType<typeof plannedLeads>,
+  from: ReturnType<typeof leadsFrom>,
+): LeadVoltages {
+  const key = `${leads.length}|${leads.diameter}|${leads.peak}|${JSON.stringify(from)}`;
+  return leadVoltages(part, key, () => {
     const { upBasis } = part;
     const { value: lead, working } = leadVoltage({ ...leads, upBasis });
     const at = leadVoltageByLength({ ...leads, upBasis });
@@ -238,7 +246,11 @@ function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): Lea
     });
     return {
       lead,
-      leadCalculation: calculation(CLAMPING_RULE.id, title, working),
+      leadCalculation: calculation(
+        CLAMPING_RULE.id,
+        title,
+        takenFrom(working, { l: from.length, d: from.diameter }),
+      ),
       leadAtHalfMetre,
       leadAtOneMetre,
       perTenCentimetres: Math.max(at(leads.length + 0.1) - lead, leadAtOneMetre - at(0.9)),
@@ -248,10 +260,10 @@ function leadVoltagesOf(part: Part, leads: ReturnType<typeof plannedLeads>): Lea
 
 /** The figures of a chosen part at its place. */
 export function partFigures(job: JobContext, selected: Selected, part: Part): PartFigures {
-  const stated = selected.placement.subject.facts.lead_length?.value;
+  const stated = statedLeadFact(selected.placement);
   const smallest = leadsToPlan(selected.leads);
-  const leads = plannedLeads(part, stated, job.site.basis.value, job.settings, smallest);
-  const voltages = leadVoltagesOf(part, leads);
+  const leads = plannedLeads(part, stated?.value, job.site.basis.value, job.settings, smallest);
+  const voltages = leadVoltagesOf(part, leads, leadsFrom(part, stated, smallest));
   const withstand = selected.requirement.withstand?.value;
   const margin = withstand === undefined || part.up === null ? null : withstand - part.up - voltages.lead;
   const { lead, leadCalculation, leadAtHalfMetre, leadAtOneMetre, perTenCentimetres } = voltages;

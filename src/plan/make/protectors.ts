@@ -2,6 +2,7 @@ import type { Part } from '../../model/catalogue.js';
 import type { Calculation, PlannedChannel, PlannedProtector } from '../../model/plan.js';
 import { isNec } from '../../model/editions.js';
 import { byNaturalOrder } from '../../model/natural-order.js';
+import { neutralPath, neutralPathAsked } from '../../rules/rate/neutral-path.js';
 import { WIRING_RULES } from '../../rules/rulebook.js';
 import { calculationsOf, type Figured } from './calculations.js';
 import { enclosuresAsked } from '../choose/choose.js';
@@ -165,7 +166,23 @@ function figuresOf(
     smallestLead: smallestLeadText(one.leads, 'line'),
     smallestGroundLead: smallestLeadText(one.leads, 'ground'),
     leadsRestOn: leadsRestOn(one, job.site.basis.value),
+    neutralPath: neutralPathOf(job, one, part),
   };
+}
+
+/** What the path from neutral to earth must bear, where the rule about it looks at this part. */
+function neutralPathOf(
+  job: JobContext,
+  { specification }: Selected,
+  part: Part,
+): NonNullable<PlannedProtector['figures']>['neutralPath'] {
+  if (!specification || part.connection !== '3+1' || neutralPath.outside(specification) !== undefined)
+    return [];
+  return neutralPathAsked({ ...specification, part, thresholds: job.settings.thresholds }).map((one) => ({
+    rating: one.rating,
+    has: hundredthsOr(one.has),
+    least: hundredths(one.least),
+  }));
 }
 
 function detailsOf(part: Part): NonNullable<PlannedProtector['partDetails']> {

@@ -41,6 +41,8 @@ interface Wanted {
   readonly maker: string;
   readonly model: string;
   readonly jobs: Set<string>;
+  /** As in {@link MissingModel}. */
+  readonly near?: string;
 }
 
 function sameValue(a: unknown, b: unknown): boolean {
@@ -74,10 +76,15 @@ export function libraryJoin(library: Library | undefined): Joining {
     if (key === undefined) keys.set(typed, (key = modelKey(maker.value, model.value)));
     const entry = entries.get(key);
     if (entry === undefined) {
-      const missing = wanted.get(key) ?? { maker: maker.value, model: model.value, jobs: new Set<string>() };
-      wanted.set(key, missing);
       if (!near.has(key)) near.set(key, nearestEntry(key, entries));
       const close = near.get(key) ?? null;
+      const missing = wanted.get(key) ?? {
+        maker: maker.value,
+        model: model.value,
+        jobs: new Set<string>(),
+        ...(close !== null && { near: `${close.maker} ${close.model}` }),
+      };
+      wanted.set(key, missing);
       if (close !== null && !missing.jobs.has(draft.job)) draft.items.push(nearItem(facts, row, close));
       missing.jobs.add(draft.job);
       return;
@@ -95,7 +102,7 @@ export function libraryJoin(library: Library | undefined): Joining {
   };
   const missing = (): MissingModel[] =>
     [...wanted.values()]
-      .map(({ maker, model, jobs }) => ({ maker, model, jobs: [...jobs].sort(byNaturalOrder) }))
+      .map((one) => ({ ...one, jobs: [...one.jobs].sort(byNaturalOrder) }))
       .sort((a, b) => byNaturalOrder(a.maker, b.maker) || byNaturalOrder(a.model, b.model));
   return { join, missing };
 }

@@ -32,11 +32,7 @@ export const neutralPath = {
   accepts(f: Given<FitFacts, typeof FACTS>): Fit {
     // Of a part with each channel to ground rate/connection says that it is none for this.
     if (f.part.connection !== '3+1') return { fits: true };
-    const { neutralPathCurrent: nominal, neutralPathImpulseCurrent: impulse } = f.thresholds;
-    const by = f.phases === 3 ? 'three' : 'single';
-    const asked: Asked[] = [{ rating: 'In', has: f.part.neutralNominalCurrent, least: nominal[by] }];
-    if (f.atService && f.lightning !== 'none')
-      asked.push({ rating: 'Iimp', has: f.part.neutralImpulseCurrent, least: impulse[by] });
+    const asked = neutralPathAsked(f);
     for (const { rating, has, least } of asked) {
       if (has === null || has >= least) continue;
       const because = reason('neutral-path/below', {
@@ -54,8 +50,20 @@ export const neutralPath = {
   },
 } satisfies AnyFitRule;
 
+/** What is asked of that path, of a 3+1 part in a TT system, and what the part has. */
+export function neutralPathAsked(
+  f: Pick<FitFacts, 'atService' | 'lightning' | 'phases' | 'part' | 'thresholds'>,
+): readonly NeutralPathAsked[] {
+  const { neutralPathCurrent: nominal, neutralPathImpulseCurrent: impulse } = f.thresholds;
+  const by = f.phases === 3 ? 'three' : 'single';
+  const asked: NeutralPathAsked[] = [{ rating: 'In', has: f.part.neutralNominalCurrent, least: nominal[by] }];
+  if (f.atService && f.lightning !== 'none')
+    asked.push({ rating: 'Iimp', has: f.part.neutralImpulseCurrent, least: impulse[by] });
+  return asked;
+}
+
 /** One rating of that path, A; `has`: null is not stated. */
-interface Asked {
+export interface NeutralPathAsked {
   readonly rating: 'In' | 'Iimp';
   readonly has: number | null;
   readonly least: number;

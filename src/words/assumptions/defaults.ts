@@ -102,7 +102,7 @@ const WORDS: Readonly<Record<string, Words>> = {
 /** What is said otherwise in the words of the IEC. */
 const UNDER_IEC: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   system_grounding: {
-    solid: 'AC system solidly earthed',
+    solid: 'AC system directly earthed',
     none: 'AC system unearthed',
     corner: 'AC system corner-earthed',
     impedance: 'AC system impedance-earthed',

@@ -26,12 +26,21 @@ export interface PlanAssumption {
 /** What a default is told by, be it open or settled: its field decides. */
 export const ofDefault = (field: string): string => `default/used ${field}`;
 
+/** The grounding of the wires of a control circuit, which is another matter than that of arrays and batteries. */
+export const OF_CONTROL = 'default/used in a control circuit';
+
+function isOfControl({ values }: PlanItem): boolean {
+  const why = 'why' in values ? (values.why as { readonly code?: string } | null) : null;
+  return why?.code === 'default-decides/recorded-lights';
+}
+
 const VERIFY = 'Verify';
 const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 function stemOf(item: PlanItem): string {
   const field = 'field' in item.values && typeof item.values.field === 'string' ? item.values.field : '';
-  return item.code === 'default/used' ? ofDefault(field) : item.code;
+  if (item.code !== 'default/used') return item.code;
+  return isOfControl(item) ? OF_CONTROL : ofDefault(field);
 }
 
 interface Gathered {

@@ -67,7 +67,7 @@ export const PART_ASSUMPTIONS = [
   assumed(RATE_MESSAGES.turbineFloats, {
     decides: 'whether it protects',
     says: ({ clause }) =>
-      `Turbine phases float: ${clause} asks for parts fit for ungrounded systems; what the listing of each says of them stands in the schedule or is to be filled in there`,
+      `Turbine phases float: ${clause} asks for parts fit for ungrounded systems; what their listing says of that is to be filled in below the schedule, where the catalogue states nothing`,
     tags: tagOf,
   }),
   assumed(RATE_MESSAGES.turbineUnearthed, {

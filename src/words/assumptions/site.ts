@@ -17,7 +17,7 @@ const GROUNDINGS = {
   impedance: 'impedance-grounded',
 } as const;
 const EARTHINGS = {
-  solid: 'solidly earthed',
+  solid: 'directly earthed',
   none: 'unearthed',
   corner: 'corner-earthed',
   impedance: 'impedance-earthed',

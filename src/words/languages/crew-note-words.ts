@@ -190,6 +190,8 @@ interface TableWords {
 interface StepWords {
   readonly eachSource: string;
   readonly outside: string;
+  /** Where nothing may be opened before a voltage is known. */
+  readonly notYet: string;
   readonly isolationSteps: (numbers: string, part: string) => string;
   readonly noSteps: string;
   readonly proveStep: (number: string) => string;

@@ -163,6 +163,7 @@ export const CREW_NOTES_EN: CrewNoteWords = {
   say: {
     eachSource: 'the source in its row',
     outside: 'As the table says. A figure outside: stop.',
+    notYet: 'Not yet: stop here, ask the office. The steps below come after.',
     isolationSteps: (numbers, part) => `Isolation page${part === '' ? '' : `, part ${part}`}: ${numbers}.`,
     noSteps: 'No step is known: find every source before you start.',
     proveStep: (number) => `Isolation page: ${number}.`,

@@ -163,6 +163,7 @@ export const CREW_NOTES_ES: CrewNoteWords = {
   say: {
     eachSource: 'la fuente de su fila',
     outside: 'Como dice la tabla. Un valor fuera: pare.',
+    notYet: 'Todavía no: pare aquí, pregunte a la oficina. Los pasos siguientes, después.',
     isolationSteps: (numbers, part) =>
       `Hoja de aislamiento${part === '' ? '' : `, parte ${part}`}: ${numbers}.`,
     noSteps: 'No se conoce ningún paso: busque todas las fuentes antes de empezar.',

@@ -261,6 +261,7 @@ describe('the code table', () => {
     ]);
     expect([...codes(demoPlan('UF-114')).keys()]).toEqual([
       'Table 534.2',
+      'Table 534.4',
       '534.4.3',
       '534.4.4.2, IEC 60664-1 Table F.1',
       '534.4.4.4',
@@ -340,7 +341,9 @@ describe('the code table', () => {
   it('has the clauses of IEC on such a job, and why the origin asks for none', () => {
     const plan = demoPlan('UF-114');
     expect(codes(plan).get('712.443')).toEqual(['P-3: L 25 m ≥ Lcrit 23 m']);
-    expect(lines(plan)[0]).toBe('Does not apply: 443.4, 443.5 (CRL 1063 ≥ 1000).');
+    expect(lines(plan)[0]).toBe(
+      'Does not apply: 443.4, 443.5 (CRL 1063 ≥ 1000, surroundings urban, stated).',
+    );
   });
 });
 
@@ -377,11 +380,11 @@ describe('the calculation summary', () => {
     expect(labels).toContain('AC voltage to earth');
     expect(labels.join()).not.toContain('ground');
     const assumed = assumptionRows(plan).rows.map(({ text }) => JSON.stringify(text));
-    expect(assumed.join()).toContain('AC system solidly earthed');
+    expect(assumed.join()).toContain('AC system directly earthed');
     expect(assumed.join()).toContain('DC circuits unearthed, no pole bonded');
     expect(assumed.join()).not.toMatch(/ground/i);
-    const systems = plan.protectors.map((p) => systemInShort(p, plan.basis)).join();
-    expect(systems).toContain('solidly earthed');
+    const systems = plan.protectors.map((p) => systemInShort(p, plan)).join();
+    expect(systems).toContain('400/230 V, TT');
     expect(systems).not.toContain('ground');
   });
 
@@ -394,14 +397,14 @@ describe('the calculation summary', () => {
     expect(reach('UF-106')?.slice(1, 3)).toEqual([
       [
         'P-2, P-7',
-        '(500 V - 330 V - 52 V) / 7.62 V/ft is less than 32.8 ft (10 m), the least reach of the method while level with leads is within the withstand: that counts',
+        '(500 V - 330 V - 52 V) / 7.62 V/ft is less than 32.8 ft (10 m), the least reach of the method: that counts',
         '32.8 ft',
       ],
       ['P-6', '(2500 V - 1200 V - 192 V) / 7.62 V/ft = 145.4 ft; no more than 100 ft counts', '100 ft'],
     ]);
     expect(reach('UF-107')?.[0]).toEqual([
       'P-1, P-4',
-      '(500 V - 330 V - 52 V) / 25 V/m is less than 10 m, the least reach of the method while level with leads is within the withstand: that counts',
+      '(500 V - 330 V - 52 V) / 25 V/m is less than 10 m, the least reach of the method: that counts',
       '10 m',
     ]);
     expect(reach('UF-102')?.at(-1)).toEqual([
@@ -442,12 +445,12 @@ describe('the calculation summary', () => {
     expect(leads('UF-106')?.[1]).toEqual([
       'P-2, P-7',
       '60 V',
-      'rounded up to 10 V; the level below counts 52 V; lead 9.8 in, in the schedule rounded down to 9 in',
+      'rounded up to 10 V, 52 V in the level below; lead 9.8 in, in the schedule rounded down to 9 in',
     ]);
     expect(leads('UF-102')?.[0]?.[2]).toBe(
-      'rounded up to 10 V; the level below counts 192 V; lead 19.7 in, in the schedule rounded down to 19 in',
+      'rounded up to 10 V, 192 V in the level below; lead 19.7 in, in the schedule rounded down to 19 in',
     );
-    expect(leads('UF-112')?.[0]?.[2]).toBe('rounded up to 10 V; the level below counts 192 V; lead 0.5 m');
+    expect(leads('UF-112')?.[0]?.[2]).toBe('rounded up to 10 V, 192 V in the level below; lead 0.5 m');
   });
 
   it('has exposure and critical length under IEC alone', () => {
@@ -513,7 +516,7 @@ describe('assumptions', () => {
 
   it('never say of a floating turbine that no listing is needed', () => {
     expect(texts(demoPlan('UF-112'))[0]).toBe(
-      'A1 Turbine phases float: 242.6 asks for parts fit for ungrounded systems; what the listing of each says of them stands in the schedule or is to be filled in there (WT). Verify.',
+      'A1 Turbine phases float: 242.6 asks for parts fit for ungrounded systems; what their listing says of that is to be filled in below the schedule, where the catalogue states nothing (WT). Verify.',
     );
     expect(texts(demoPlan('UF-113'))[0]).toContain('242.12 asks for parts fit');
   });

@@ -65,7 +65,7 @@ describe('what a plan reviewer would mark up', () => {
       (r) => r.quantity === 'Voltage of the leads',
     );
     expect(said(leads?.lines[0]?.against ?? [])).toBe(
-      'rounded up to 10 V; the level below counts 416 V; lead 0.5 m',
+      'rounded up to 10 V, 416 V in the level below; lead 0.5 m',
     );
     const [level] = coded(demoPlan('UF-114')).filter((row) => row.startsWith('534.4.4.2'));
     expect(level).toContain('leads 416 V');
@@ -138,6 +138,35 @@ describe('what a plan reviewer would mark up', () => {
         .join(),
     ).toContain('earth to');
     expect(noted(demoPlan('UF-102'))).toContain('Ground leads land');
+  });
+
+  it('words of the NEC on a sheet by the IEC', () => {
+    const plan = demoPlan('UF-114');
+    const all = JSON.stringify([
+      permitSchedule(plan, WIDE),
+      codeTable(plan),
+      calculationSummary(plan),
+      assumptionRows(plan),
+      permitNotes(plan, WIDE),
+    ]);
+    expect(all).not.toMatch(/\bSCCR\b|solidly|\bground\b|NEMA|\b4X\b|floating/i);
+    expect(all).toContain('ISCCR');
+    expect(scheduled(plan).join()).toContain('400/230 V, TT');
+  });
+
+  it('a 3+1 part without the rating of its path from N to PE, and a TT system without a word on residual current devices', () => {
+    // IEC 60364-5-53 Table 534.4, value from memory: In of 20 kA with three phases, 10 kA with one.
+    const [row] = coded(demoPlan('UF-114')).filter((one) => one.startsWith('Table 534.4'));
+    expect(row).toBe('Table 534.4 | P-2, P-4, P-5: In 20 kA ≥ 20 kA; P-7: In 10 kA ≥ 10 kA');
+    expect(noted(demoPlan('UF-114'))).toContain('Residual current devices of the TT system: by others');
+    expect(noted(demoPlan('UF-112'))).not.toContain('Residual');
+  });
+
+  it('a factor of surroundings that decides, untold', () => {
+    const risk = calculationSummary(demoPlan('UF-114')).rows.find(
+      (r) => r.quantity === 'Calculated risk level',
+    );
+    expect(said(risk?.lines[0]?.working ?? [])).toContain('850: surroundings urban, stated');
   });
 
   it('amperes in thousands beside kiloamperes', () => {

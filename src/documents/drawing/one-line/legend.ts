@@ -77,7 +77,8 @@ function mainEntry(family: SymbolFamily): LegendEntry {
   pen.wire(half + 0.5, 0.2, half + 0.5, 1.4);
   pen.symbol(parts, half + 0.5, 1.4);
   pen.wire(half + 0.5, height + 1.4, half + 0.5, height + 2.6);
-  const told = `Main disconnect of the service, switch or breaker (after ${STANDARD[family]})`;
+  const main = family === 'iec-60617' ? 'Main switch of the installation' : 'Main disconnect of the service';
+  const told = `${main}, switch or breaker (after ${STANDARD[family]})`;
   return {
     svg: drawingInMillimetres(2 * half + 1, height + 2.8, told, 'symbol', pen.markup()),
     words: told,

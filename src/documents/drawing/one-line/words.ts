@@ -133,7 +133,7 @@ function boxLines(node: TreeNode, basis: Basis, numbers: SheetNumbers): Line[] {
   const places = [...new Set(node.equipments.map((e) => e.place))];
   const what = equipment.kind === 'other' && equipment.description !== '' ? equipment.description : '';
   const texts = [
-    what === '' ? equipmentWords(equipment.kind) : shortened(what, MOST_OF_NAME),
+    what === '' ? equipmentWords(equipment.kind, basis) : shortened(what, MOST_OF_NAME),
     name,
     ...figuresOf(equipment, basis),
     ...(SOURCES.has(equipment.kind) ? faultCurrent(equipment) : []),

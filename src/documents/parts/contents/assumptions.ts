@@ -2,7 +2,12 @@ import { z } from 'zod';
 import { byNaturalOrder } from '../../../model/natural-order.js';
 import type { Plan, PlannedProtector } from '../../../model/plan.js';
 import { DECIDES } from '../../../words/assumptions/assumption-kit.js';
-import { ofDefault, planAssumptions, type PlanAssumption } from '../../../words/assumptions/of-plan.js';
+import {
+  OF_CONTROL,
+  ofDefault,
+  planAssumptions,
+  type PlanAssumption,
+} from '../../../words/assumptions/of-plan.js';
 import { tagList } from '../../../words/tag-list.js';
 import { runsOf, RunsSchema } from './runs.js';
 
@@ -46,7 +51,8 @@ export function assumptionRows(plan: Plan): AssumptionsView {
 }
 
 /** Fields that say how the circuits of a place are grounded, by the current there. */
-const GROUNDING: Readonly<Record<'ac' | 'dc', string>> = {
+const GROUNDING: Readonly<Record<'ac' | 'dc' | 'control', string>> = {
+  control: OF_CONTROL,
   ac: ofDefault('system_grounding'),
   dc: ofDefault('dc_grounding'),
 };
@@ -63,10 +69,12 @@ export function groundingNumbers(plan: Plan): (protector: PlannedProtector) => s
   );
   return ({ required: { current }, ports }) => {
     if (current === null) return [];
-    const meant = all.filter(({ stems }) => stems.has(GROUNDING[current]));
+    const isControl = ports.every(({ port }) => port === 'terminals');
+    const meant = all.filter(({ stems }) => stems.has(GROUNDING[isControl ? 'control' : current]));
     const here = new Set(ports.map(({ equipment }) => equipment));
     const own = meant.filter(({ tags }) => tags.some((tag) => here.has(tag)));
-    const found = own.length > 0 || current === 'ac' || isStated ? own : meant;
+    const isOwn = own.length > 0 || (current === 'ac' && !isControl) || isStated;
+    const found = isOwn ? own : meant;
     return found.map(({ number }) => number);
   };
 }

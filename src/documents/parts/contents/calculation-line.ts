@@ -1,3 +1,4 @@
+import { isNec } from '../../../model/editions.js';
 import type { Calculation, Plan, PlannedProtector } from '../../../model/plan.js';
 import { figure } from '../../../words/figures.js';
 import { leadAsPlanned } from './lead-line.js';
@@ -42,7 +43,7 @@ const isPart = (has: number | null | undefined): has is number => has !== null &
 /** Level and leads against what is fed from here, which a service or panel reckons its reach with. */
 function fedText({ figures }: PlannedProtector): string {
   const fed = figures?.reachWithstand ?? null;
-  return fed === null || fed === figures?.impulseWithstand ? '' : `what it feeds: ${String(fed)} V (assumed)`;
+  return fed === null || fed === figures?.impulseWithstand ? '' : `fed: ${String(fed)} V (assumed)`;
 }
 
 /**
@@ -70,7 +71,10 @@ export function calculationLine(
       const isAll = required.sccr !== null;
       const more = isAll ? '' : '; what isn’t known adds to it';
       const rest = `${open.length === 0 ? '' : '; the converter adds what it sends back'}${more}`;
-      const check = isAll && isPart(sccr) ? against(last.value <= sccr, `${givenCurrent(sccr)} SCCR`) : '';
+      const check =
+        isAll && isPart(sccr)
+          ? against(last.value <= sccr, `${givenCurrent(sccr)} ${isNec(plan.basis) ? 'SCCR' : 'ISCCR'}`)
+          : '';
       return { working: `${working}${rest}`, result: askedCurrent(last.value, sccr), against: check };
     }
     case 'nominal': {
@@ -82,7 +86,7 @@ export function calculationLine(
     case 'leads': {
       const exact = leadVolts(last.value);
       const result = levelText(last.value);
-      const rounded = exact === result ? '' : `rounded up to 10 V; the level below counts ${exact} V; `;
+      const rounded = exact === result ? '' : `rounded up to 10 V, ${exact} V in the level below; `;
       return {
         working: `${working} = ${exact} V`,
         result: `${result} V`,

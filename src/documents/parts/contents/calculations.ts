@@ -1,19 +1,21 @@
 import { z } from 'zod';
 import { isNec } from '../../../model/editions.js';
 import { byNaturalOrder } from '../../../model/natural-order.js';
-import type { Plan } from '../../../model/plan.js';
+import type { Calculation, Plan } from '../../../model/plan.js';
 import { lengthUnitOf, paperLength } from '../../../words/lengths.js';
 import { workingInShort } from '../../../words/steps/in-short.js';
 import { tagList } from '../../../words/tag-list.js';
 import { CALCULATION_KINDS, type CalculationKind } from './calculation-kinds.js';
 import { calculationLine, LIMITS, type CalculationLine } from './calculation-line.js';
-import { runsOf, RunsSchema } from './runs.js';
+import { runsOf, RunsSchema, wordRuns } from './runs.js';
 
 export const CalculationSummarySchema = z.object({
   title: z.string(),
   rows: z.array(
     z.object({
       quantity: z.string(),
+      /** The same in pieces: no word is broken at its hyphen. */
+      name: RunsSchema,
       /** The first of them stands beside the quantity. */
       lines: z.array(
         z.object({ tags: RunsSchema, working: RunsSchema, result: z.string(), against: RunsSchema }),
@@ -81,6 +83,14 @@ function comparedLengths(plan: Plan): string {
   return each(lengths);
 }
 
+/** `; 850: surroundings urban, stated`: the factor that decides, and who says so. */
+function factorText({ facts }: Plan, steps: Calculation['steps']): string {
+  const factor = steps.find((one) => one.code === 'exposure/surroundings');
+  if (factor === undefined) return '';
+  const how = facts.some(({ field }) => field === 'surroundings') ? 'stated' : 'assumed';
+  return `; ${String(factor.value)}: surroundings ${factor.values.surroundings}, ${how}`;
+}
+
 /** Exposure to lightning: it decides under the IEC standards alone. */
 function siteRows(plan: Plan): Row[] {
   if (isNec(plan.basis)) return [];
@@ -94,7 +104,15 @@ function siteRows(plan: Plan): Row[] {
         const { limit } = last.values;
         const against = `${last.value < limit.value ? '<' : '≥'} ${String(limit.value)} (443.5)`;
         return [
-          { quantity: 'Calculated risk level', lines: [line(String(Math.round(last.value)), against)] },
+          {
+            quantity: 'Calculated risk level',
+            lines: [
+              {
+                ...line(String(Math.round(last.value)), against),
+                working: `${working}${factorText(plan, steps)}`,
+              },
+            ],
+          },
         ];
       }
       case 'exposure/critical-length': {
@@ -120,6 +138,7 @@ export function calculationSummary(plan: Plan): CalculationSummaryView {
     title: 'Calculation summary',
     rows: rows.map(({ quantity, lines }) => ({
       quantity,
+      name: wordRuns(quantity),
       lines: lines.map(({ tags, working, result, against }) => ({
         tags: runs(tagsText(tags)),
         working: runs(working),

@@ -57,11 +57,15 @@ export function levelHeld({ figures }: PlannedProtector, share: number, leads?: 
   return `${upBasis ?? 'level'} ${String(up)} V + leads ${leads ?? operand(leadVoltage, (volts) => holds(volts) === isMet)} V ${isMet ? '≤' : '>'} ${part}${String(impulseWithstand)} V${withstandAssumed ? ' (assumed)' : ''}`;
 }
 
-/** `10 AWG (least 12 AWG Cu)`. */
-export function leadsHeld({ figures, wiring }: PlannedProtector): string {
+/** `10 AWG (least 12 AWG Cu)`; of leads that differ, which is the other, in the word of the basis. */
+export function leadsHeld(
+  { figures, wiring }: PlannedProtector,
+  other: 'ground' | 'earth' = 'ground',
+): string {
   const line = figures?.smallestLead ?? null;
   const ground = figures?.smallestGroundLead ?? null;
-  const least = line === null ? '' : line === ground || ground === null ? line : `${line}, ground ${ground}`;
+  const least =
+    line === null ? '' : line === ground || ground === null ? line : `${line}, ${other} ${ground}`;
   const gauge = metric(wiring.leadGauge);
   if (gauge === '') return metric(least);
   return least === '' ? gauge : `${gauge} (least ${metric(least)})`;

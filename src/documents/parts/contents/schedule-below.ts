@@ -1,6 +1,7 @@
 import { isNec } from '../../../model/editions.js';
 import type { Plan } from '../../../model/plan.js';
 import { tagList } from '../../../words/tag-list.js';
+import { isListingBlank } from '../blanks.js';
 import type { Cell } from './schedule-row.js';
 
 /** What the rows of a schedule share, and their fault currents. */
@@ -29,12 +30,17 @@ export function belowTable(plan: Plan, { listing, leads, faults }: Shared): stri
       `No fault current at ${tagList(supplied.map((p) => p.tag))}: limited by the class 2 supply of the circuit, else by the device.`,
     );
   }
+  const unlisted = plan.protectors.filter((p) => isListingBlank(p, plan.basis));
+  if (unlisted.length > 0) {
+    const blanks = unlisted.map(({ tag }) => `${tag} ______`).join(', ');
+    lines.push(`Turbine phases float; listed for ungrounded systems, by the maker: ${blanks}.`);
+  }
   if (faults.some(({ lines: told }) => told.some((line) => line.endsWith('+'))))
     lines.push('+: and what the converter sends back, to be filled in.');
   lines.push(
     isNec(plan.basis)
       ? 'MCOV to ground. VPR: voltage protection rating. SCCR: short-circuit current rating.'
-      : 'Uc: continuous voltage. Up: protection level. SCCR: short-circuit rating.',
+      : 'Uc: continuous voltage. Up: protection level. ISCCR: short-circuit current rating.',
   );
   return lines;
 }

@@ -10,7 +10,7 @@ import {
   systemInShort,
 } from '../../../words/protector-short.js';
 import { metric } from './code-figures.js';
-import { isDeviceBlank, isFaultCurrentBlank, isGroundBlank, isLeadBlank, isListingBlank } from '../blanks.js';
+import { isDeviceBlank, isFaultCurrentBlank, isGroundBlank, isLeadBlank } from '../blanks.js';
 import { askedCurrent, askedKiloamperes, askedVolts, givenKiloamperes } from './paper-figures.js';
 import { requiredBy } from './required-by.js';
 
@@ -73,6 +73,10 @@ function typeCell({ partDetails, required }: PlannedProtector, nec: boolean): Ce
   return cell(own === null ? (other ?? NONE) : String(own));
 }
 
+/** The IP code alone where the catalogue states one beside a NEMA type and the IEC standards are in force. */
+const enclosureText = (stated: string, nec: boolean): string =>
+  nec ? stated : (/\bIP ?\d[\dX]/i.exec(stated)?.[0] ?? stated);
+
 /** The fault current there, as far as it is known. */
 function faultCell(protector: PlannedProtector): Cell {
   const { sccr, sccrAtLeast, backfeedUnknown } = protector.required;
@@ -95,13 +99,10 @@ export function scheduleCells(protector: PlannedProtector, plan: Plan): Schedule
   const gauge = wiring.leadGauge === '' ? (figures?.smallestLead ?? '') : wiring.leadGauge;
   return {
     place: cell(`${place === '' ? NONE : place}${outdoors ? ' (outdoors)' : ''}`, positionInShort(protector)),
-    system: cell(systemInShort(protector, plan.basis)),
+    system: cell(systemInShort(protector, plan)),
     channels: cell(channelsInShort(protector)),
     part: partCell(protector),
-    listing: {
-      ...cell(partDetails?.listing ?? '', partDetails?.listingFile ?? ''),
-      fill: isListingBlank(protector, plan.basis),
-    },
+    listing: cell(partDetails?.listing ?? '', partDetails?.listingFile ?? ''),
     type: typeCell(protector, nec),
     mcovNeeded: given(required.mcov, (v) => askedVolts(v, figures?.mcov)),
     mcov: given(figures?.mcov, String),
@@ -117,7 +118,7 @@ export function scheduleCells(protector: PlannedProtector, plan: Plan): Schedule
     },
     longest: cell(longestLead(wiring, lengthUnitOf(plan))),
     ground: cell(groundInShort(protector)),
-    enclosure: cell(partDetails?.enclosure ?? required.enclosures.join(', ')),
+    enclosure: cell(enclosureText(partDetails?.enclosure ?? required.enclosures.join(', '), nec)),
     asked: cell(...requiredBy(protector, plan)),
   };
 }

@@ -176,7 +176,7 @@ function figureColumns(plan: Plan, lead: Column | undefined): Column[] {
     figure('In, kA', 'needed', (r) => r.cells.inNeeded),
     figure('In, kA', 'part', (r) => r.cells.in),
     figure('Fault current, kA', 'there', (r) => r.cells.faultCurrent),
-    figure('Fault current, kA', 'SCCR', (r) => r.cells.sccr),
+    figure('Fault current, kA', nec ? 'SCCR' : 'ISCCR', (r) => r.cells.sccr),
     text('Overcurrent device', (r) => r.cells.device),
     ...(lead === undefined ? [] : [lead]),
     text(nec ? 'NEMA' : 'Enclosure', (r) => r.cells.enclosure),
@@ -191,16 +191,12 @@ function whatColumns(rows: readonly Row[], sharesListing: boolean, inputs: Input
     text('Location', (r) => r.cells.place),
     text('System; channels', (r) => joined(r.cells.system, r.cells.channels)),
     text(sharesListing ? 'Part, maker, file' : 'Part, maker, listing', (r) => {
-      const { lines, fill } = r.cells.listing;
+      const { lines } = r.cells.listing;
       const [part = '', ...rest] = r.cells.part.lines;
-      const told = [...rest, ...(sharesListing ? lines.slice(1) : lines), ...(fill ? [UNGROUNDED] : [])];
-      return { ...joined(one(part), one(told.join(', '))), fill };
+      return joined(one(part), one([...rest, ...(sharesListing ? lines.slice(1) : lines)].join(', ')));
     }),
   ];
 }
-
-/** What a part’s listing is asked of, and left to be filled in behind it. */
-const UNGROUNDED = 'listed for ungrounded systems:';
 
 const ASKED = text('Required by', (r) => r.cells.asked);
 
@@ -214,7 +210,7 @@ function whatText(row: Row, sharesListing: boolean, inputs: InputWords): string 
     place.lines.join(', '),
     system.lines.join(' '),
     `channels ${channels.lines.join(' ')}`,
-    [...part.lines, ...file, ...(listing.fill ? [`${UNGROUNDED} ______`] : [])].join(', '),
+    [...part.lines, ...file].join(', '),
     asked.lines.join(' '),
   ].join('; ');
 }
@@ -257,7 +253,9 @@ export function permitSchedule(plan: Plan, { narrow }: { readonly narrow: boolea
   const [listing = '', ...others] = [...new Set(rows.map((r) => r.cells.listing.lines[0] ?? ''))];
   const sharesListing = others.length === 0 && listing !== '';
   const lead = leads(rows, isNec(plan.basis) ? 'ground' : 'earth');
-  const inputs = inputWords(plan);
+  const named = inputWords(plan);
+  const inputs: InputWords = (equipment, ports, words) =>
+    named(equipment, ports, !isNec(plan.basis) && ports[0] === 'service' ? 'origin' : words);
   const figures = figureColumns(plan, lead.column);
   const columns = narrow ? figures : [...whatColumns(rows, sharesListing, inputs), ...figures, ASKED];
   return {

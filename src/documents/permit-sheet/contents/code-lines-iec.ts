@@ -9,6 +9,7 @@ import {
   shortCircuitHeld,
   voltageHeld,
 } from '../../parts/contents/code-figures.js';
+import { askedCurrent, givenCurrent } from '../../parts/contents/paper-figures.js';
 import type { CodeLine } from './code-line.js';
 
 /** The DC runs against the critical length. */
@@ -33,11 +34,13 @@ function runText({ reasons }: PlannedProtector, plan: Plan): string {
   return found.join('; ');
 }
 
-function riskText({ reasons }: PlannedProtector): string {
+function riskText({ reasons }: PlannedProtector, plan: Plan): string {
   for (const { because } of reasons) {
     if (because.code === 'service/risk-compared') {
       const { level, limit, below } = because.values;
-      return `CRL ${plain(Math.round(level.value))} ${below ? '<' : '≥'} ${plain(limit.value)}`;
+      const surroundings = plan.facts.find(({ field }) => field === 'surroundings');
+      const where = surroundings === undefined ? '' : `, surroundings ${surroundings.text}, stated`;
+      return `CRL ${plain(Math.round(level.value))} ${below ? '<' : '≥'} ${plain(limit.value)}${where}`;
     }
     if (because.code === 'service/no-single-dwelling') return 'not a single dwelling';
   }
@@ -48,6 +51,17 @@ const connectionText = ({ partDetails, channels }: PlannedProtector): string =>
   partDetails === null
     ? ''
     : `${partDetails.connection === '3+1' ? '3+1' : 'to earth'}: ${channelsInShort({ channels })}`;
+
+/** `In 40 kA ≥ 20 kA`: what the path from N to PE bears against what is asked of it. */
+function neutralPathText({ figures }: PlannedProtector): string {
+  return (figures?.neutralPath ?? [])
+    .map(({ rating, has, least }) =>
+      has === null
+        ? `${rating} not stated, ${askedCurrent(least)} needed`
+        : `${rating} ${givenCurrent(has)} ${has >= least ? '≥' : '<'} ${askedCurrent(least, has)}`,
+    )
+    .join(', ');
+}
 
 const isAc = (p: PlannedProtector): boolean => p.required.current === 'ac' && p.system !== 'three-phase';
 
@@ -91,6 +105,11 @@ export const IEC_LINES: readonly CodeLine[] = [
     title: 'Up with leads at most 80 % of the impulse withstand',
     here: (p) => levelHeld(p, 0.8),
   },
+  {
+    subjects: ['neutral-path-currents'],
+    title: 'Path from N to PE of a 3+1 part',
+    here: neutralPathText,
+  },
   { subjects: ['discharge-currents'], title: 'Nominal discharge current', here: dischargeHeld },
   {
     subjects: ['short-circuit-current-rating'],
@@ -100,6 +119,6 @@ export const IEC_LINES: readonly CodeLine[] = [
   {
     subjects: ['lead-routing', 'smallest-lead'],
     title: 'Leads: length and least size',
-    here: (p, plan) => `at most ${longestLead(p.wiring, lengthUnitOf(plan))}, ${leadsHeld(p)}`,
+    here: (p, plan) => `at most ${longestLead(p.wiring, lengthUnitOf(plan))}, ${leadsHeld(p, 'earth')}`,
   },
 ];

@@ -206,7 +206,7 @@ export const NEC_LINES: readonly CodeLine[] = [
   {
     subjects: ['lead-routing', 'smallest-lead'],
     title: 'Leads short and straight, by the schedule; least size',
-    here: leadsHeld,
+    here: (p) => leadsHeld(p),
   },
   {
     subjects: ['small-conductors', 'leads-by-instructions'],

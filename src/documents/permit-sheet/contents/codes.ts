@@ -8,7 +8,7 @@ import { tagList } from '../../../words/tag-list.js';
 import { assumptionNumbers, type AssumptionNumbers } from '../../parts/contents/assumptions.js';
 import type { CodeLine } from './code-line.js';
 import { codeLines } from './code-lines.js';
-import { runsOf, RunsSchema } from '../../parts/contents/runs.js';
+import { runsOf, RunsSchema, wordRuns } from '../../parts/contents/runs.js';
 
 export const CodeTableSchema = z.object({
   title: z.string(),
@@ -17,6 +17,8 @@ export const CodeTableSchema = z.object({
       /** `230.67`; several that say one thing: `242.24, 242.28`. */
       clause: RunsSchema,
       title: z.string(),
+      /** The title in pieces: no word is broken at its hyphen. */
+      asks: RunsSchema,
       /** `P-4: at the service SVC, type 2, In 20 kA ≥ 10 kA`. */
       entries: z.array(RunsSchema),
     }),
@@ -201,7 +203,9 @@ export function codeTable(plan: Plan): CodeTableView {
   const rows = lines
     .flatMap(({ line, entries }) => {
       const clause = entries.length === 0 ? '' : clausesOf(plan, line, plan.clauses, entries);
-      return clause === '' ? [] : [{ clause, title: line.title, entries: told(plan, entries).map(runs) }];
+      return clause === ''
+        ? []
+        : [{ clause, title: line.title, asks: wordRuns(line.title), entries: told(plan, entries).map(runs) }];
     })
     .sort(byArticle)
     .map((row) => ({ ...row, clause: runs(row.clause) }));

@@ -78,6 +78,14 @@ function torqueNote(plan: Plan): string {
   return of === '' ? '' : `${of.slice(0, 1).toUpperCase()}${of.slice(1)}.`;
 }
 
+/** Where residual current devices stand no list says: 3+1 parts are fit on either side of one. */
+function residualNote({ basis, earthing }: Plan): string[] {
+  if (isNec(basis) || earthing !== 'TT') return [];
+  return [
+    'Residual current devices of the TT system: by others, not on the equipment list. The protectors are connected 3+1, so that they may stand ahead of one; one ahead of a protector must withstand its surge currents, by the maker.',
+  ];
+}
+
 function stated(plan: Plan, field: string): string | undefined {
   const fact = plan.facts.find((one) => one.field === field);
   return fact && statedText(fact);
@@ -130,6 +138,7 @@ export function permitNotes(plan: Plan, { dataSheets }: BlockContext): PermitNot
       ? [leadsNote(isNec(plan.basis) ? 'ground' : 'earth'), groundNote(plan), torqueNote(plan)]
       : []),
     ...bareNotes(plan),
+    ...(isPlaced ? residualNote(plan) : []),
     siteNote(plan),
     `Not covered: ${NOT_COVERED.join('; ')}; the state of existing wiring, bonding and ${isNec(plan.basis) ? 'grounding' : 'earthing'}.`,
     ...(isPlaced ? [sheetsNote(plan, dataSheets)] : []),

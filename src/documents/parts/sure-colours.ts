@@ -21,7 +21,7 @@ export function neverSure({ wiring, grounding, required, channels }: PlannedProt
 }
 
 /**
- * The colour by which a conductor is told on a wiring note, by the settings; `` where it isn't sure, so that it goes by its name alone.
+ * The colour by which a conductor is told on a wiring note and a label, by the settings; `` where it isn't sure, so that it goes by its name alone.
  * With IEC 60445 poles and wires have colours of their own, whatever is grounded.
  */
 export function sureColour(protector: PlannedProtector, channel: PlannedChannel, basis: Basis): string {
