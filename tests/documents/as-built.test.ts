@@ -193,6 +193,23 @@ describe('what is otherwise than planned', () => {
     ]);
   });
 
+  it('isn’t what turned out better: shorter leads, a lower fault current', () => {
+    const plan = house();
+    const better = plan.protectors.map((one) =>
+      one.figures === null ? one : { ...one, figures: { ...one.figures, leadVoltage: 10, reach: null } },
+    );
+    const of = (faultCurrent: number): string[] =>
+      changesOf(
+        plan,
+        recordOf(plan, {
+          asBuilt: { protectors: better },
+          entry: (tag, entry) => (tag === 'P-3' ? { ...entry, faultCurrent } : entry),
+        }),
+      );
+    expect(of(9500)).toEqual([]);
+    expect(of(11_000)).toEqual(['P-3 faultCurrent holds']);
+  });
+
   it('is a level and a reach that nobody knows, where a part is there that can’t be planned', () => {
     const plan = house();
     const record = recordOf(plan, {

@@ -46,14 +46,24 @@ const reachOf = ({ figures }: PlannedProtector): BuiltValue =>
     ? UNKNOWN
     : { is: 'reach', value: figures.reach };
 
-/** Level and reach as they are now, where they aren't as planned. */
+/** True where a level is no higher than planned: shorter leads are no deviation. */
+const isNoHigher = (before: number | null, now: number | null): boolean =>
+  before === now || (before !== null && now !== null && now < before);
+
+/** True where a protector reaches as far as planned, or farther. */
+function isNoNearer(far: BuiltValue, near: BuiltValue): boolean {
+  if (far.is !== 'reach' || near.is !== 'reach') return far.is === near.is;
+  return (near.value ?? Infinity) >= (far.value ?? Infinity);
+}
+
+/** Level and reach as they are now, where they are worse than planned. */
 function figureChanges(was: PlannedProtector, is: PlannedProtector): Found[] {
   const [before, now] = [levelOf(was), levelOf(is)];
   const withstand = is.figures?.impulseWithstand ?? null;
   const against: BuiltValue = withstand === null ? NOTHING : { is: 'most', value: withstand };
   const [far, near] = [reachOf(was), reachOf(is)];
   return [
-    ...(before === now
+    ...(isNoHigher(before, now)
       ? []
       : [
           change(
@@ -63,7 +73,7 @@ function figureChanges(was: PlannedProtector, is: PlannedProtector): Found[] {
             { against, result: keeps(is.figures?.margin) },
           ),
         ]),
-    ...(JSON.stringify(far) === JSON.stringify(near) ? [] : [change('reach', far, near)]),
+    ...(isNoNearer(far, near) ? [] : [change('reach', far, near)]),
   ];
 }
 
@@ -86,7 +96,10 @@ function leadChange({ wiring }: PlannedProtector, { leadLength }: RecordEntry, h
 
 function faultCurrentChange(was: PlannedProtector, { faultCurrent }: RecordEntry, held: Held): Found[] {
   const { required, figures } = was;
-  if (faultCurrent === null || faultCurrent === required.sccr) return [];
+  const told = held('fault_current');
+  if (faultCurrent === null) return [];
+  // What is there is no more than what the plan was held against.
+  if (told === undefined && required.sccr !== null && faultCurrent <= required.sccr) return [];
   const sccr = figures?.sccr ?? null;
   const rated = sccr === null ? 'unknown' : 'holds';
   return [
@@ -96,7 +109,7 @@ function faultCurrentChange(was: PlannedProtector, { faultCurrent }: RecordEntry
       { is: 'amperes', value: faultCurrent },
       {
         against: sccr === null ? NOTHING : { is: 'rated', value: sccr },
-        result: held('fault_current') === 'fails' ? 'fails' : rated,
+        result: told === 'fails' ? 'fails' : rated,
       },
     ),
   ];
