@@ -157,7 +157,7 @@ function question(
     field,
     code: item.code,
     items,
-    question: questionText(items),
+    question: questionText(items, rows.tagOf),
     found: isValue && fact !== undefined ? visible(fact.cell.trim()) : foundText(item),
     expected: expectedText(item, takes, field === '' ? undefined : field),
     example: takes === 'list' ? '' : takes === 'value' ? valueFor(item, field, row, rows) : ACCEPT,

@@ -206,6 +206,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'choose/overcurrent-turbine',
     'choose/overcurrent-control',
     'choose/overcurrent-below-least',
+    'choose/leads-by-class',
     'choose/shortfall',
     'choose/neutral-path',
     'choose/enclosure-scale',

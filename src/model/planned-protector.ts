@@ -188,8 +188,9 @@ export const protectorSchema = z.object({
       smallestLead: z.string().nullable().default(null),
       smallestGroundLead: z.string().nullable().default(null),
       /**
-       * What else the smallest leads rest on: a device whose size isn't known, the part's instructions against a device or current of
-       * `amps`, or a supply of class 2, else a device of at most `amps` (a control circuit); null: nothing.
+       * What else the smallest leads rest on: a device whose size isn't known, or (under `iec`) a device or current of `amps` that no
+       * figure holds them against; the part's instructions against a device or current of `amps`; or a supply of class 2, else a device
+       * of at most `amps` (a control circuit); null: nothing.
        */
       leadsRestOn: z
         .object({

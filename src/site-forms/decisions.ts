@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { byNaturalOrder } from '../model/natural-order.js';
 import type { Plan } from '../model/plan.js';
 import { DECIDED, type Decided, type DecisionIs } from '../model/record-change.js';
-import { conductorText } from '../words/conductors.js';
+import { wireCell } from './wire-cell.js';
 
 /** What a plan decides of one housing, as far as a record of the work depends on it. */
 export interface HousingDecision {
@@ -28,7 +28,7 @@ export function decisionsOf({ protectors }: Pick<Plan, 'protectors'>): readonly 
       ports: ports.map(({ equipment, port }) => `${equipment}:${port}`),
       place,
       part: part ?? '',
-      conductors: channels.map(({ wire, to }) => `${conductorText(wire)} to ${to}`),
+      conductors: channels.map(({ wire, to }) => `${wireCell(wire)} to ${to}`),
     }))
     .sort((a, b) => byNaturalOrder(a.tag, b.tag));
 }

@@ -4,7 +4,7 @@ import type { PlannedBand, Probes } from '../model/planned-measuring.js';
 import type { Wire } from '../model/wire.js';
 import type { Shows, SystemState } from '../model/words.js';
 import { planAssumptions } from '../words/assumptions/of-plan.js';
-import { conductorText } from '../words/conductors.js';
+import { wireCell } from './wire-cell.js';
 import { decisionsOf, planMark } from './decisions.js';
 import {
   FACT_HEADINGS,
@@ -113,14 +113,14 @@ function voltsOf({ tag, wiring, channels }: PlannedProtector): PlannedReading[] 
   return bands.flatMap((band) =>
     band.between.map((probes): PlannedReading => {
       const { wire, to, sign } = probes;
-      const conductor = conductorText(wire);
+      const conductor = wireCell(wire);
       const cells: KnownCells = {
         protector: tag,
         channel: channelOf(channels, wire),
         conductor,
         kind: 'volts',
         from: conductor,
-        to: to === null ? 'ground' : conductorText(to),
+        to: to === null ? 'ground' : wireCell(to),
         state: inState(band),
         low: band.low ?? '',
         high: band.high ?? '',
@@ -179,7 +179,7 @@ function looksOf({ tag, channels, partDetails }: PlannedProtector): PlannedReadi
         const cells: KnownCells = {
           protector: tag,
           channel: channel.channel,
-          conductor: conductorText(channel.wire),
+          conductor: wireCell(channel.wire),
           kind,
           from: '',
           to: '',

@@ -71,8 +71,6 @@ function controlText({ amps }: Device, leadsRestOn: LeadsRestOn): string {
 
 function inSchedule(device: Device, leadsRestOn: LeadsRestOn): string {
   if (device.because.code === 'overcurrent/by-supply-of-control') return controlText(device, leadsRestOn);
-  if (device.because.code === 'overcurrent/array-below')
-    return `none of its own: circuit at most ${plain(device.amps ?? 0)} A by the part`;
   return [deviceInFew(device), interruptingText(device)].filter((one) => one !== '').join(', ');
 }
 

@@ -115,7 +115,9 @@ function restText(rest: NonNullable<PlannedProtector['figures']>['leadsRestOn'])
   if (rest === null) return '';
   switch (rest.on) {
     case 'device':
-      return ' at least, until the device is known';
+      return rest.amps === null
+        ? ' at least, until the device is known'
+        : ` at least: whether they bear the ${figure(rest.amps, 'A')} ahead isn’t worked out`;
     case 'instructions':
       return ' by the part’s instructions (240.21(B)(1)(1)b exception)';
     case 'supply':

@@ -71,6 +71,17 @@ describe('questions.csv', () => {
     });
   });
 
+  it('says of a row once what holds of each equipment of its quantity', async () => {
+    const { plan, questions } = desk((row) =>
+      row['tag'] === 'ARR-W' ? { ...row, kind: 'other', quantity: '12', model: '', connects_to: '' } : row,
+    );
+    await plan();
+    const asked = questions().filter((line) => line['code'] === 'place/other-kind');
+    expect(asked.map(({ tag, question }) => [tag, question])).toEqual([
+      ['ARR-W', 'ARR-W is of kind other: no rule of shuntbook looks at it.'],
+    ]);
+  });
+
   it('puts questions alike together, and asks each once', async () => {
     const folder = freshFolder();
     await shuntbook(['plan', projectPath('fixtures/demo'), '--out', folder, ...DATE]);

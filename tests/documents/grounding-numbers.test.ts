@@ -27,6 +27,17 @@ describe('the grounding of a place', () => {
       expect(system).toBe('480\u00a0V delta, ungrounded');
   });
 
+  it('is that of the array that feeds it, though the battery’s is stated, and none of a turbine that floats', () => {
+    const dc = planOf('UF-116').protectors.filter(({ ports: [first] }) => first?.port === 'dc-in-1');
+    expect(dc.length).toBeGreaterThan(0);
+    for (const one of dc) expect(groundingNumbers(planOf('UF-116'))(one), one.tag).toHaveLength(1);
+    const turbines = planOf('UF-114').protectors.filter(
+      ({ grounding, required }) => grounding === 'floating' && required.current === 'ac',
+    );
+    expect(turbines.length).toBeGreaterThan(0);
+    for (const one of turbines) expect(groundingNumbers(planOf('UF-114'))(one), one.tag).toEqual([]);
+  });
+
   it('is told of what the place guards, on AC of nothing else', () => {
     const plan = planOf('UF-105');
     const numbers = groundingNumbers(plan);

@@ -125,8 +125,8 @@ describe.each(PAPERS)('permit sheets on %s', (paper) => {
     const order = tagged(first);
     const at = (text: RegExp): number => order.findIndex((one) => text.test(one));
     expect(at(/^Lanternfold/)).toBeGreaterThanOrEqual(0);
-    expect(at(/^Lanternfold/)).toBeLessThan(at(/^Surge protection: /));
-    expect(at(/^Surge protection: /)).toBeLessThan(order.findIndex((one) => /^legend$/i.test(one)));
+    expect(at(/^Lanternfold/)).toBeLessThan(at(/^Surge protection:/));
+    expect(at(/^Surge protection:/)).toBeLessThan(order.findIndex((one) => /^legend$/i.test(one)));
     let rows = 0;
     for (const page of of(paper).pages) {
       const leftOf = (cell: TagNode): number => {

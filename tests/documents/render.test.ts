@@ -24,7 +24,7 @@ const context: DocumentContext = {
 };
 
 /** Said here once more by hand; other tests take the names from `DOCUMENT_KINDS`. */
-const FILES = ['closeout-pack.pdf', 'permit-sheet.pdf', 'owner-sheet.pdf', 'labels.pdf'];
+const FILES = ['closeout-pack.pdf', 'permit-sheet.pdf', 'owner-sheet.pdf', 'labels.pdf', 'site-record.pdf'];
 
 const plans = [...demoPlans(), hutPlan(), housePlan(), draftPlan(), stressPlan()];
 
@@ -41,7 +41,7 @@ describe.each(plans.map((p) => [p.job, p] as const))('the documents of %s', (_jo
     for (const { html, metadata } of documents) {
       expect(html).toMatch(/^<!doctype html>\n<html lang="(en|es)">/);
       expect(html).not.toMatch(
-        /<script|<iframe|<link|<object|\son\w+=|(?:src|href)="(?!#|data:image)|url\((?!data:)/i,
+        /<script|<iframe|<link|<object|\son\w+=|(?:src|href)="(?!#|data:image|field:)|url\((?!data:)/i,
       );
       expect(html).not.toContain('[object Object]');
       expect(html).not.toMatch(/>\s*(?:undefined|null|NaN)\s*</);

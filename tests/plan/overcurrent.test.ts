@@ -462,6 +462,22 @@ describe('the smallest lead', () => {
     expect(of('overcurrent_a=63; iec_class=T1; iimp_ka=25; wire_range=1.5 to 16 mm2 Cu')).toBe(
       '6 mm2 Cu, ground 16 mm2 Cu',
     );
+    // No table at hand says what they bear, so that is asked for and told, once a part and size.
+    const asked = (rows: string, says: string): readonly string[] =>
+      items(
+        planOf('basis=iec; earthing=TN', rows, catalogue(`mcov_ac=275; up=900; ${says}`)),
+        'choose/leads-by-class',
+      ).map(({ severity, message }) => `${severity}: ${message}`);
+    const rows =
+      'S service; ac_in=230; place=H\nL load; ac_in=230; protect=yes; place=H; connects_to=S; run_length=2 m; rating_a=16 A';
+    expect(asked(rows, 'overcurrent_a=63; wire_range=1.5 to 16 mm2 Cu')).toEqual([
+      expect.stringMatching(
+        /^confirm: The smallest leads of \S+ at L feeder and S service \(line 2\.5 mm2 Cu, ground 6 mm2 Cu\) are those of 534\.4\.10 \(value from memory\).* whether they bear 63 A,/,
+      ),
+    ]);
+    expect(asked(rows, 'overcurrent_a=63; lead_by_instructions=yes')).toEqual([]);
+    expect(asked(rows, 'overcurrent_device=none')).toEqual([]);
+    expect(asked('S service; ac_in=230; place=H', 'overcurrent_a=')).toEqual([]);
     const narrow = planOf(
       'basis=iec; earthing=TN',
       'S service; ac_in=230',

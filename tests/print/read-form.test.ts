@@ -1,5 +1,6 @@
 import { deflateSync } from 'node:zlib';
-import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName, PDFString } from '@cantoo/pdf-lib';
+import type { PDFArray, PDFDict } from '@cantoo/pdf-lib';
+import { PDFDocument, PDFHexString, PDFName, PDFString } from '@cantoo/pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { readForm } from '../../src/print/read-form.js';
 import { unpacksWithin } from '../../src/print/unpacked-size.js';

@@ -385,6 +385,18 @@ describe('dialect', () => {
       4,
     ]);
   });
+  it('of another source, stated by a column map, gives way to what the list shows: its decimal mark too', () => {
+    const columns = { dialect: { delimiter: ';', decimal: ',', headingLine: 3 } } as const;
+    const text = 'tag,kind,run_length (m)\nA,array,1.250\nB,array,7.5\n';
+    const result = read(text, { columns });
+    expect(result.jobs[0]?.rows.map((row) => row.facts.run_length?.value)).toEqual(
+      read(text).jobs[0]?.rows.map((row) => row.facts.run_length?.value),
+    );
+    expect(result.understood[0]).toMatchObject({ delimiter: ',', headingLine: 1 });
+    expect(result.understood[0]?.decidedBy).toMatchObject({ delimiter: 'its text', headingLine: 'its text' });
+    // What a flag states holds.
+    expect(read(text, { columns, dialect: { headingLine: 3 } }).jobs).toEqual([]);
+  });
   it('is shown as it was understood', () => {
     const { understood } = read('sep=;\nTag;Type;Colour;Cable length (m)\nA;array;blue;4\n\nTotal;;;4\n');
     expect(understood).toMatchObject([

@@ -161,8 +161,8 @@ export const SECTION_3: Section = {
           `W ${cell}; open_circuit_voltage=120; connects_to=X; place=Tower\n${WIND}`,
         ),
       sees: acts('steps'),
-      fires: ['wind-turbine; output=dc', ['1 I', '2 W', '3 I', '6 W', '7 B', '8 X I', '9', '10']],
-      spares: ['array', ['1 I', '3 I', '5 W', '7 B', '8 X I', '9', '10']],
+      fires: ['wind-turbine; output=dc', ['1 I', '2 W', '3 I', '3 X', '6 W', '7 B', '8 X I', '9', '10']],
+      spares: ['array', ['1 I', '3 I', '3 X', '5 W', '7 B', '8 X I', '9', '10']],
     },
     {
       shows: 'the way back lets the turbine go after all that loads it, automatic starts last',
@@ -172,8 +172,8 @@ export const SECTION_3: Section = {
           `W ${cell}; open_circuit_voltage=120; connects_to=X; place=Tower\n${WIND}`,
         ),
       sees: acts('back'),
-      fires: ['wind-turbine; output=dc', ['9', '7 B', '6 W', '3 I', '2 W', '1 I']],
-      spares: ['array', ['9', '7 B', '5 W', '3 I', '1 I']],
+      fires: ['wind-turbine; output=dc', ['9', '7 B', '6 W', '3 X', '3 I', '2 W', '1 I']],
+      spares: ['array', ['9', '7 B', '5 W', '3 X', '3 I', '1 I']],
     },
     {
       shows: 'an AC in that nothing feeds and that isn’t stated unused',

@@ -21,7 +21,7 @@ export async function filledByOne(form: Uint8Array, written: Written): Promise<U
 
 /** Fills a form in as another library does it, which appends to the file what changed. */
 export async function filledByAnother(form: Uint8Array, written: Written): Promise<Uint8Array> {
-  const document = await getDocument({ data: form.slice(), verbosity: 0 }).promise;
+  const document = await getDocument({ data: Uint8Array.from(form), verbosity: 0 }).promise;
   try {
     const objects = (await document.getFieldObjects()) as Readonly<
       Record<string, readonly { readonly id: string; readonly type: string }[]>

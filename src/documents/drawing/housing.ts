@@ -85,8 +85,10 @@ function runsOf(channels: readonly WiredChannel[]): WiredChannel[][] {
   return runs;
 }
 
+/** What stands in the box of a device; its first line is set bold, so all of the first text is measured so. */
 function deviceLines({ lines }: DrawnDevice): string[] {
-  return lines.flatMap((text) => wrapped(text, X.deviceEnd - X.device - 10, TEXT));
+  const room = X.deviceEnd - X.device - 10;
+  return lines.flatMap((text, index) => wrapped(text, room, index === 0 ? BOLD : TEXT));
 }
 
 function rowsOf({ channels, devices }: DrawnHousing, top: number, least: number): Row[] {

@@ -4,9 +4,9 @@ import type { BuiltVolts } from './as-built.js';
 
 type Point = BuiltVolts['wire'];
 
-/** `L1`, `ac-in L1`; undefined: no conductor. */
+/** `L1`, `ac-in L1`, `L1 (doubled)`; undefined: no conductor. */
 function pointOf(text: string): Point | undefined {
-  const [, port, word] = /^(?:(\S+) )?(\S+)$/.exec(text) ?? [];
+  const [, port, word] = /^(?:(\S+) )?(\S+?)(?: \(doubled\))?$/.exec(text) ?? [];
   const name = CONDUCTORS.find((one) => one === word);
   return name === undefined ? undefined : { port: port ?? null, name };
 }

@@ -15,7 +15,11 @@ import type { SiteWords } from './site-words.js';
 
 /** A field of the form: its name, behind `field:` in a link that takes the room of it. */
 const nameSchema = z.string().regex(/^[A-Za-z0-9_~-]+(\.[A-Za-z0-9_~-]+)+$/);
-const entrySchema = z.object({ label: z.string(), hint: z.string(), field: nameSchema });
+const fieldSchema = z.object({
+  name: nameSchema,
+  says: z.string().describe('Its tooltip, for whoever does not see the page'),
+});
+const entrySchema = z.object({ label: z.string(), hint: z.string(), field: fieldSchema });
 
 export const SiteRecordSchema = z.object({
   language: z.string().describe('BCP 47 tag'),
@@ -45,7 +49,7 @@ export const SiteRecordSchema = z.object({
           what: z.string(),
           state: z.string(),
           expected: z.string(),
-          fields: z.array(nameSchema).describe('Found, why not, date, name'),
+          fields: z.array(fieldSchema).describe('Found, why not, date, name'),
         }),
       ),
     }),
@@ -60,7 +64,7 @@ export const SiteRecordSchema = z.object({
         what: z.string().describe('Empty on the further rows of one assumption'),
         tag: z.string(),
         assumed: z.string(),
-        fields: z.array(nameSchema).describe('Found, who, date, photo'),
+        fields: z.array(fieldSchema).describe('Found, who, date, photo'),
       }),
     ),
     none: z.string(),
@@ -74,21 +78,25 @@ function whereText({ place, ports }: PlannedProtector, { pack, note }: SiteWords
   return `${place === '' ? note.table.noPlace : place}: ${at}`;
 }
 
-/** Names of the fields by cell. */
-type Names = (of: FieldOf['of'], row: number, heading: string) => string;
+type FieldView = z.infer<typeof fieldSchema>;
+/** The field of a cell. */
+type FieldAt = (of: FieldOf['of'], row: number, heading: string) => FieldView;
 
-function namesOf(fields: ReadonlyMap<string, FieldOf>): Names {
+function fieldsAt(fields: ReadonlyMap<string, FieldOf>, tips: ReadonlyMap<string, string>): FieldAt {
   const names = new Map(
     Array.from(fields, ([name, { of, row, heading }]) => [JSON.stringify([of, row, heading]), name]),
   );
-  return (of, row, heading) => names.get(JSON.stringify([of, row, heading])) ?? '';
+  return (of, row, heading) => {
+    const name = names.get(JSON.stringify([of, row, heading])) ?? '';
+    return { name, says: tips.get(name) ?? '' };
+  };
 }
 
 function housingView(
   protector: PlannedProtector,
   row: number,
   readings: readonly (readonly [index: number, reading: PlannedReading])[],
-  names: Names,
+  fieldAt: FieldAt,
   words: SiteWords,
 ): SiteRecordView['housings'][number] {
   const { site } = words;
@@ -100,7 +108,7 @@ function housingView(
     entries: FILLED_RECORD.map((heading) => ({
       label: site.record[heading],
       hint: site.hints[heading] ?? '',
-      field: names('record', row, heading),
+      field: fieldAt('record', row, heading),
     })),
     readingsHeading: site.readings.heading,
     closed: isClosed ? site.readings.closed : '',
@@ -119,7 +127,7 @@ function housingView(
       channel: [protector.tag, String(reading.cells.channel)].filter((one) => one !== '').join(', '),
       ...readingName(reading, words),
       expected: expectedText(reading, words),
-      fields: FILLED_READING.map((heading) => names('readings', index, heading)),
+      fields: FILLED_READING.map((heading) => fieldAt('readings', index, heading)),
     })),
   };
 }
@@ -139,7 +147,6 @@ export function siteRecordView(
   const { site, pack } = words;
   const forms = siteForms(plan);
   const planned = plannedReadings(plan);
-  const names = namesOf(fieldsOf(forms));
   const called = planned.map((reading) => {
     const { what, state } = readingName(reading, words);
     return [
@@ -147,6 +154,9 @@ export function siteRecordView(
       [String(reading.cells.channel), what, state].filter((one) => one !== '').join(', '),
     ] as const;
   });
+  const form = formFields(forms, called, words);
+  const tips = new Map(form.fields.map(({ name, tooltip }) => [name, tooltip]));
+  const fieldAt = fieldsAt(fieldsOf(forms), tips);
   const readings = [...planned.entries()];
   const protectors = [...plan.protectors].sort((a, b) => byNaturalOrder(a.tag, b.tag));
   const missing = plan.openItems.filter(({ severity }) => severity !== 'confirm').length;
@@ -175,7 +185,7 @@ export function siteRecordView(
       entries: ALL_FIELDS.map(({ name, heading }) => ({
         label: site.record[heading],
         hint: site.hints[heading] ?? '',
-        field: name,
+        field: { name, says: tips.get(name) ?? '' },
       })),
     },
     none: protectors.length === 0 ? pack.record.nothing : '',
@@ -184,7 +194,7 @@ export function siteRecordView(
         protector,
         row,
         readings.filter(([, { cells }]) => cells.protector === protector.tag),
-        names,
+        fieldAt,
         words,
       ),
     ),
@@ -206,10 +216,10 @@ export function siteRecordView(
         what: forms.facts[row - 1]?.assumption === assumption ? '' : (says.get(assumption) ?? ''),
         tag: tag === '' ? site.facts.site : tag,
         assumed,
-        fields: FILLED_FACT.map((heading) => names('facts', row, heading)),
+        fields: FILLED_FACT.map((heading) => fieldAt('facts', row, heading)),
       })),
       none: site.facts.none,
     },
   };
-  return { view, form: formFields(forms, called, words) };
+  return { view, form };
 }

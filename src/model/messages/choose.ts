@@ -108,6 +108,12 @@ export const CHOOSE_MESSAGES = {
     'confirm',
     'office',
   ),
+  /** Under `iec`; `amps`: the largest device or current ahead of leads whose least goes by the class of the part alone. */
+  leadsByClass: message<{ part: string; amps: Quantity; leads: string; at: readonly PortsAt[] }>(
+    'choose/leads-by-class',
+    'confirm',
+    'designer',
+  ),
   overcurrentTurbine: message<{ at: PortsAt; part: string; most: Quantity | null }>(
     'choose/overcurrent-turbine',
     'confirm',

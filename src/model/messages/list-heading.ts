@@ -3,6 +3,7 @@ import { message } from '../message.js';
 
 /** Messages about headings and column maps. */
 
+/** `mapped`, here and below: a column map can say what the headings mean, as of a list; not of a catalogue. */
 export const NO_HEADING = message<{ path: string; list: string; first: string; mapped: boolean }>(
   'heading/none',
   'conflict',
@@ -11,7 +12,7 @@ export const NO_HEADING = message<{ path: string; list: string; first: string; m
 
 export const COLUMN_WITHOUT_HEADING = message<{ column: number }>('heading/blank', 'confirm', 'office');
 
-export const HEADING_UNKNOWN = message<{ heading: string; near: string; holds: Holds }>(
+export const HEADING_UNKNOWN = message<{ heading: string; near: string; holds: Holds; mapped: boolean }>(
   'heading/unknown',
   'confirm',
   'office',
@@ -21,9 +22,13 @@ export const HEADING_AGAIN = message<{ found: string }>('heading/again', 'confli
 
 export const QUOTE_IN_HEADING = message<{ found: string }>('heading/quote', 'conflict', 'office');
 
-export const HEADING_NEAR = message<{ heading: string; field: string }>('heading/near', 'conflict', 'office');
+export const HEADING_NEAR = message<{ heading: string; field: string; mapped: boolean }>(
+  'heading/near',
+  'conflict',
+  'office',
+);
 
-export const HEADINGS_MANY_UNKNOWN = message<{ count: number; first: string }>(
+export const HEADINGS_MANY_UNKNOWN = message<{ count: number; first: string; mapped: boolean }>(
   'heading/many-unknown',
   'confirm',
   'office',

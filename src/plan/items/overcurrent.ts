@@ -1,6 +1,7 @@
 import { CHOOSE_MESSAGES } from '../../model/messages/choose.js';
 import { about } from '../../model/message.js';
 import type { PlacedNote } from '../../model/open-item.js';
+import type { PortsAt } from '../../model/ports-at.js';
 import { amperes } from '../../model/quantity.js';
 import { ampsOf } from '../../rules/overcurrent-facts.js';
 import { overcurrentWay } from '../../rules/lead-duty.js';
@@ -9,7 +10,7 @@ import type { Made } from '../make/made.js';
 
 /** What has to be confirmed about overcurrent devices, and one item a converter of which nobody says what it sends back. */
 export function overcurrentItems(made: readonly Made[]): readonly PlacedNote[] {
-  return [...deviceItems(made), ...backfeedItems(made)];
+  return [...deviceItems(made), ...classItems(made), ...backfeedItems(made)];
 }
 
 function backfeedItems(made: readonly Made[]): readonly PlacedNote[] {
@@ -26,6 +27,30 @@ function backfeedItems(made: readonly Made[]): readonly PlacedNote[] {
     const at = all.map(({ from }) => whereIs(from.placement));
     return about(CHOOSE_MESSAGES.backfeedUnknown, { converter, at }, converter, 'backfeed_a');
   });
+}
+
+/** Leads under `iec` that nothing holds against what is ahead of them: one item for each part and size. */
+function classItems(made: readonly Made[]): readonly PlacedNote[] {
+  const alike = new Map<
+    string,
+    { part: string; leads: string; amps: number; first: string; at: PortsAt[] }
+  >();
+  for (const { protector, from } of made) {
+    const { figures, part, housing } = protector;
+    const rest = figures?.leadsRestOn ?? null;
+    if (part === null || housing.number > 1 || rest?.on !== 'device' || rest.amps === null) continue;
+    const { smallestLead: line, smallestGroundLead: ground } = figures ?? {};
+    const leads = line === ground ? (line ?? '') : `line ${line ?? ''}, ground ${ground ?? ''}`;
+    const key = `${part}|${leads}`;
+    const first = from.placement.subject.tag;
+    const known = alike.get(key) ?? { part, leads, amps: 0, first, at: [] };
+    known.amps = Math.max(known.amps, rest.amps);
+    known.at.push(whereIs(from.placement));
+    alike.set(key, known);
+  }
+  return [...alike.values()].map(({ part, leads, amps, first, at }) =>
+    about(CHOOSE_MESSAGES.leadsByClass, { part, amps: amperes(amps), leads, at }, first, ''),
+  );
 }
 
 /** What has to be confirmed about the overcurrent devices of a plan: one item a place, and one a part whose size isn't stated. */

@@ -9,7 +9,7 @@ import { amperes } from '../../model/quantity.js';
 import { reason } from '../../model/reason.js';
 import { subject, type Step } from '../../model/step.js';
 import { deviceAheadOf } from '../../rules/lead-ampacity.js';
-import { leadDuty, overcurrentWay } from '../../rules/lead-duty.js';
+import { leadDuty, overcurrentWay, type OvercurrentPlace } from '../../rules/lead-duty.js';
 import { smallestLeads } from '../../rules/lead-size.js';
 import { LEAD_SIZE_RULE } from '../../rules/rulebook.js';
 import { isDeviceUnknown, leadsToPlan, type LeadFloor, type MetalLeads } from '../../rules/smallest-lead.js';
@@ -44,8 +44,9 @@ export function leadsRestOn(
   basis: Basis,
 ): NonNullable<PlannedProtector['figures']>['leadsRestOn'] {
   const printed = told(leads);
-  if (!part || !isNec(basis) || printed.length === 0) return null;
+  if (!part || printed.length === 0) return null;
   const places = overcurrent.map(({ place }) => place);
+  if (!isNec(basis)) return byClassAlone(places, part);
   if (isDeviceUnknown({ basis, places, part })) return { on: 'device', amps: null, plannedBear: false };
   const spared: number[] = [];
   for (const one of printed) if (one.spared !== undefined) spared.push(one.spared);
@@ -63,6 +64,19 @@ export function leadsRestOn(
     ({ metal, line, ground }) => deviceAheadOf(Math.min(line.area, ground.area), metal) ?? [],
   );
   return { on: 'supply', amps: most.length === 0 ? null : Math.min(...most), plannedBear: false };
+}
+
+/** Under `iec` the least goes by class and terminals: no table at hand holds it against what is ahead of the leads. */
+function byClassAlone(places: readonly OvercurrentPlace[], part: Part): ReturnType<typeof leadsRestOn> {
+  if (part.leadByInstructions === true) return null;
+  let amps: number | undefined;
+  for (const place of places) {
+    const duty = leadDuty(place, part);
+    if (duty.of === 'nothing') continue;
+    if (duty.amperes === undefined) return { on: 'device', amps: null, plannedBear: false };
+    amps = Math.max(amps ?? 0, duty.amperes);
+  }
+  return amps === undefined ? null : { on: 'device', amps: hundredths(amps), plannedBear: false };
 }
 
 const calculations = memo<readonly Calculated[]>();

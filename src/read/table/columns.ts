@@ -145,7 +145,8 @@ export function chooseColumns<F extends string>(
   }
   const near = nearFields(found, index, byField, records, firstRow);
   const holds = (column: number): Holds => holdsOf(records, firstRow, column);
-  sayUnknown(found, near, joinedHeadings(place.cells, found, index), where, holds, grave, slight);
+  const joined = joinedHeadings(place.cells, found, index);
+  sayUnknown({ found, near, joined, where, holds, mapped: index.vocabulary.mapped === true }, grave, slight);
   columns.sort((a, b) => a.index - b.index);
   return {
     columns,
@@ -180,13 +181,20 @@ function joinedHeadings<F extends string>(
   return joined;
 }
 
+/** The headings of a file, and what is known of those that weren't understood. */
+interface Unknown<F extends string> {
+  readonly found: readonly Found<F>[];
+  readonly near: Near<F>;
+  readonly joined: ReadonlyMap<number, string>;
+  readonly where: (column: string) => Place;
+  readonly holds: (column: number) => Holds;
+  /** True where a column map can say what a heading means. */
+  readonly mapped: boolean;
+}
+
 /** Says of every heading that wasn't understood that it wasn't, once: a misspelt one is a question that must be settled. */
 function sayUnknown<F extends string>(
-  found: readonly Found<F>[],
-  near: Near<F>,
-  joined: ReadonlyMap<number, string>,
-  where: (column: string) => Place,
-  holds: (column: number) => Holds,
+  { found, near, joined, where, holds, mapped }: Unknown<F>,
   grave: OpenItem[],
   slight: OpenItem[],
 ): void {
@@ -201,17 +209,13 @@ function sayUnknown<F extends string>(
   );
   const misspelt = unknown.filter((f) => near.get(f.index)?.misspelt === true);
   for (const f of misspelt) {
-    grave.push(
-      itemAt(
-        note(HEADING_NEAR, { heading: visible(f.heading), field: near.get(f.index)?.field ?? '' }),
-        where(f.heading),
-      ),
-    );
+    const p = { heading: visible(f.heading), field: near.get(f.index)?.field ?? '', mapped };
+    grave.push(itemAt(note(HEADING_NEAR, p), where(f.heading)));
   }
   const rest = unknown.filter((f) => !misspelt.includes(f));
   const [first] = rest;
   if (rest.length > MOST_UNKNOWN && first !== undefined) {
-    const p = { count: rest.length, first: visible(first.heading) };
+    const p = { count: rest.length, first: visible(first.heading), mapped };
     slight.push(itemAt(note(HEADINGS_MANY_UNKNOWN, p), where(first.heading)));
     return;
   }
@@ -220,6 +224,7 @@ function sayUnknown<F extends string>(
       heading: visible(f.heading),
       near: near.get(f.index)?.field ?? '',
       holds: holds(f.index),
+      mapped,
     };
     slight.push(itemAt(note(HEADING_UNKNOWN, p), where(f.heading)));
   }

@@ -40,3 +40,11 @@ export function statedDialect(map: Dialect, flags: Dialect): Dialect {
     headingLine: flags.headingLine ?? map.headingLine,
   };
 }
+
+/**
+ * True of a dialect that says where a heading is to be found. Where no heading is, it is how another source writes: a run reads lists of
+ * several sources by one map, and nothing else of it (its decimal mark above all) holds for such a file either.
+ */
+export function statesPlace({ delimiter, headingLine }: Dialect): boolean {
+  return delimiter !== undefined || headingLine !== undefined;
+}

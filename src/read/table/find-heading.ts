@@ -192,6 +192,13 @@ export function likelyAmong(
   return record === undefined ? null : { line: lines[at] ?? 0, cells: record, known: 0 };
 }
 
+/** True where each record above one has less than half as many filled cells: titles of a list, not rows of it. */
+export function isBelowTitles(cells: readonly (readonly string[])[], at: number): boolean {
+  const filled = (record: readonly string[] = []): number =>
+    record.filter((cell) => cell.trim() !== '').length;
+  return cells.slice(0, at).every((record) => filled(record) * 2 < filled(cells[at]));
+}
+
 function knownIn<F extends string>(record: readonly string[], index: HeadingIndex<F>): F[] {
   const fields = new Set<F>();
   for (const cell of record) {

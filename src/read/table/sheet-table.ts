@@ -1,7 +1,7 @@
 import type { InSteps } from '../file/in-steps.js';
 import type { SheetCells } from '../file/workbook/sheet.js';
 import { decimalMark } from './decimal-mark.js';
-import { decider, statedDialect, type Dialect } from './dialect.js';
+import { decider, statedDialect, statesPlace, type Dialect } from './dialect.js';
 import { headingAmong, likelyAmong } from './find-heading.js';
 import type { HeadingIndex } from './headings.js';
 import { takeMergedCells } from './merged-cells.js';
@@ -35,6 +35,10 @@ export function* sheetTable<F extends string>(
   if (cells.length > MOST_RECORDS) return tooManyRows(file);
   const seen = yield* seeingCells(cells, lines);
   const place = headingAmong(cells, lines, index, dialect.headingLine) ?? likelyAmong(cells, lines);
+  if ((place?.known ?? 0) === 0 && statesPlace(map)) {
+    const other = yield* sheetTable(file, sheet, index, {}, flags);
+    if (other.ok) return other;
+  }
   const first = (cells[0] ?? []).filter((cell) => cell !== '').join(' ');
   // The path that a command takes is that of the workbook.
   const list = file.slice(0, -(sheet.name.length + 1));
@@ -74,9 +78,9 @@ export function* sheetTable<F extends string>(
     // A cell of a sheet stands under its heading, whatever stands beside it.
     shifted: () => new Map(),
     lostCells: [],
-    noHeading: () =>
-      dialect.headingLine === undefined
-        ? noHeading(file, 1, first, index, list)
-        : noHeading(file, place.line, place.cells.filter((cell) => cell !== '').join(' '), index, list),
+    noHeading: (stands) =>
+      stands || dialect.headingLine !== undefined
+        ? noHeading(file, place.line, place.cells.filter((cell) => cell !== '').join(' '), index, list)
+        : noHeading(file, 1, first, index, list),
   });
 }

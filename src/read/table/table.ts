@@ -13,10 +13,18 @@ import { bodyOf, type Aside, type Body, type LeftOut } from './body.js';
 import { chooseColumns, type ChosenColumns, type Column, type ColumnReading } from './columns.js';
 import { decimalMark } from './decimal-mark.js';
 import { decoding, lineEnds, type Decoded, type Encoding } from '../file/decode.js';
-import { decider, statedDialect, type Decided, type DecidedBy, type Dialect } from './dialect.js';
+import {
+  decider,
+  statedDialect,
+  statesPlace,
+  type Decided,
+  type DecidedBy,
+  type Dialect,
+} from './dialect.js';
 import {
   DELIMITERS,
   findHeading,
+  isBelowTitles,
   likelyHeading,
   separatorLine,
   type Delimiter,
@@ -112,8 +120,8 @@ export interface Source {
     readings: ChosenColumns<string>['readings'],
   ) => Map<number, OpenItem>;
   readonly lostCells: readonly string[];
-  /** Says that no heading of it is known. */
-  readonly noHeading: () => OpenItem;
+  /** Says that no heading of it is known; `stands`: what is above the likeliest line could be titles, so that it is one. */
+  readonly noHeading: (stands: boolean) => OpenItem;
 }
 
 /**
@@ -148,6 +156,10 @@ export function* readingTable<F extends string>(
   const delimiters = stated === null ? DELIMITERS : [stated];
   const place =
     findHeading(seen.text, index, delimiters, dialect.headingLine) ?? likelyHeading(seen.text, delimiters);
+  if ((place?.known ?? 0) === 0 && statesPlace(map)) {
+    const other = yield* readingTable(file, content, index, {}, flags);
+    if (other.ok) return other;
+  }
   if (place === null) return { ok: false, item: noHeading(file, 1, firstLine(seen.text), index) };
   const quotes = yield* checkingQuotes(seen.text, place.delimiter, place.cells.length);
   yield;
@@ -183,10 +195,10 @@ export function* readingTable<F extends string>(
     },
     shifted: (body, columns, readings) => shiftedRows(file, body, place, { columns, readings }, quotes),
     lostCells: lostCells(quotes, place.delimiter),
-    noHeading: () =>
-      dialect.headingLine === undefined
-        ? noHeading(file, 1, firstLine(seen.text), index)
-        : noHeading(file, dialect.headingLine, place.cells.join(place.delimiter), index),
+    noHeading: (stands) =>
+      stands || dialect.headingLine !== undefined
+        ? noHeading(file, place.line, place.cells.join(place.delimiter), index)
+        : noHeading(file, 1, firstLine(seen.text), index),
   });
 }
 
@@ -226,7 +238,8 @@ export function* tableOf<F extends string>(index: HeadingIndex<F>, source: Sourc
     leftOut: place.known > 0 ? body.leftOut : [],
     words: [],
   };
-  if (place.known === 0) return { ok: false, item: source.noHeading(), understood };
+  if (place.known === 0)
+    return { ok: false, item: source.noHeading(isBelowTitles(cells, heading)), understood };
   return {
     ok: true,
     table: {

@@ -5,7 +5,7 @@ import type { Reason } from '../../model/reason.js';
 import type { PortsAt } from '../../model/ports-at.js';
 import type { Quantity } from '../../model/quantity.js';
 import { isNec } from '../../model/editions.js';
-import { levelVolts, quantity } from '../figures.js';
+import { levelVolts, plain, quantity } from '../figures.js';
 import { paperLead } from '../lengths.js';
 import { say } from '../reasons/say.js';
 import { assumed, NOT_KNOWN, ofOffice } from './assumption-kit.js';
@@ -17,12 +17,19 @@ const upTo = (most: Quantity | null): string => (most === null ? '' : `, at most
 
 type NearWithstand = ChooseReasons['level/near-withstand'];
 
+/** The lead voltage to the volt, as the calculations have it; finer where the sentence would else not be so. */
+function leadsAbove({ up, leads, withstand, share }: NearWithstand): string {
+  const most = ((share ?? 100) / 100) * withstand.value;
+  const volts = Math.round(leads.value);
+  return plain(up.value + volts > most ? volts : leads.value);
+}
+
 /** `VPR 400 V + leads 77 V above the 500 V assumed`; another shortfall in its own words. */
 function shortfallText(of: Reason): string {
   if (of.code !== 'level/near-withstand') return say(of);
   const v: NearWithstand = of.values;
   const limit = v.share === null ? quantity(v.withstand) : `${String(v.share)} % of ${quantity(v.withstand)}`;
-  return `${v.basis} ${quantity(v.up)} + leads ${String(levelVolts(v.leads.value))} V above ${limit}${v.assumed ? ' assumed' : ''}`;
+  return `${v.basis} ${quantity(v.up)} + leads ${leadsAbove(v)} V above ${limit}${v.assumed ? ' assumed' : ''}`;
 }
 
 /** `holds up to 25 kA`, or that the part states no rating. */
@@ -137,6 +144,12 @@ export const PART_ASSUMPTIONS = [
   assumed(CHOOSE_MESSAGES.overcurrentSize, {
     decides: 'a device',
     says: 'Size of the overcurrent device by the instructions of the part',
+    at: ({ at }) => at,
+  }),
+  assumed(CHOOSE_MESSAGES.leadsByClass, {
+    decides: 'a device',
+    says: ({ amps }) =>
+      `Smallest leads by the class of the part alone: that they bear ${quantity(amps)} ahead of them is for whoever sizes them`,
     at: ({ at }) => at,
   }),
   assumed(CHOOSE_MESSAGES.overcurrentTurbine, {

@@ -122,7 +122,7 @@ export const CREW_SAYINGS_EN: CrewSayings = {
   'wiring-note/stay-charged': ({ tags }) => `DC terminals of ${tagList(tags)} stay charged: wait, then test.`,
   'wiring-note/thin-lead': ({ least }) => `Ground lead at least ${least.gauge}.`,
   'wiring-note/grounded-conductor': ({ conductor }) =>
-    `${conductor === 'positive' ? 'Positive' : conductor === 'negative' ? 'Negative' : conductor}: colour not sure (white or gray where solidly grounded); go by the reading.`,
+    `${conductor === 'positive' ? 'Positive' : conductor === 'negative' ? 'Negative' : conductor}: colour not sure (solidly grounded: white or gray, and no fuse in it); go by the reading.`,
   'neutral/no-channel-left': () => 'N to ground is not protected here.',
   'overcurrent-note/straight-through': ({ conductor }) =>
     `${conductor} goes straight through: no fuse, no breaker.`,

@@ -126,7 +126,7 @@ export const CREW_SAYINGS_ES: CrewSayings = {
   'wiring-note/stay-charged': ({ tags }) => `Bornes CC de ${spans(tags)} cargados: espere, compruebe.`,
   'wiring-note/thin-lead': ({ least }) => `Cable de tierra de al menos ${least.gauge}.`,
   'wiring-note/grounded-conductor': ({ conductor }) =>
-    `${conductor === 'positive' ? 'Positivo' : conductor === 'negative' ? 'Negativo' : conductor}: color inseguro (unido a tierra: blanco o gris); siga la medida.`,
+    `${conductor === 'positive' ? 'Positivo' : conductor === 'negative' ? 'Negativo' : conductor}: color inseguro (a tierra: blanco o gris, sin fusible); siga la medida.`,
   'neutral/no-channel-left': () => 'De N a tierra no hay protección aquí.',
   'overcurrent-note/straight-through': ({ conductor }) =>
     `${conductor} pasa directo: sin fusible ni interruptor.`,

@@ -201,6 +201,15 @@ export const CHOOSE_WORDS = [
     expected: 'overcurrent_a in the catalogue, from the instructions of the part',
     hint: 'Fill in overcurrent_a and overcurrent_device of that part.',
   }),
+  says(CHOOSE_MESSAGES.leadsByClass, {
+    title: 'The smallest leads under iec go by the class of the part alone',
+    message: (p) =>
+      `The smallest leads of ${p.part} at ${placesNamed(p.at)} (${p.leads}) are those of 534.4.10 (value from memory) and of its terminals: whether they bear ${quantity(p.amps)}, the device or current ahead of them, isn’t worked out.`,
+    found: (p) => quantity(p.amps),
+    expected:
+      'leads sized for what is ahead of them by the rules in force, or lead_by_instructions in the catalogue',
+    hint: 'Size the leads for that device or current, never thinner than these.',
+  }),
   says(CHOOSE_MESSAGES.overcurrentTurbine, {
     title: 'The overcurrent device of a protector on a turbine is for its maker to say',
     message: (p) =>

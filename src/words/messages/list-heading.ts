@@ -14,6 +14,9 @@ import {
 } from '../../model/messages/list-heading.js';
 import { says } from '../message-kit.js';
 
+/** What an office settles the headings of a source by, once for all its lists. */
+const MAP = 'a column map ("shuntbook columns LIST --write columns.json" begins one)';
+
 /** Words of the messages of model/messages/list-heading.ts. */
 export const LIST_HEADING_WORDS = [
   says(NO_HEADING, {
@@ -36,11 +39,19 @@ export const LIST_HEADING_WORDS = [
     title: 'A heading is not known',
     message: ({ heading }) => `The heading "${heading}" is not known; its cells are not read.`,
     found: ({ heading }) => heading,
-    expected: 'a field of the equipment list, or a term that is known for it',
-    hint: ({ near }) =>
-      near === ''
-        ? 'Say in a column map which field it is, or null to leave it out.'
-        : `The nearest field is ${near}; write ${near} if that is meant, or say so in a column map.`,
+    expected: ({ mapped }) =>
+      mapped
+        ? 'a field of the equipment list, or a term that is known for it'
+        : 'a column that this file may have',
+    hint: ({ near, mapped }) => {
+      if (!mapped)
+        return near === ''
+          ? 'Rename it, or leave it as it is if its cells don’t matter.'
+          : `The nearest column is ${near}; write ${near} if that is meant.`;
+      return near === ''
+        ? `Say in ${MAP} which field it is, or null to leave it out.`
+        : `If ${near} is meant, say so in ${MAP}; else say what it is there, or null to leave it out.`;
+    },
   }),
   says(HEADING_AGAIN, {
     title: 'Another heading stands among the rows',
@@ -64,16 +75,19 @@ export const LIST_HEADING_WORDS = [
       `Is the heading "${heading}" meant to be ${field}? Its cells are not read until that is settled.`,
     found: ({ heading }) => heading,
     expected: ({ field }) => field,
-    hint: ({ field }) =>
-      `Correct the heading, or say in a column map that it is ${field}, or null to leave it out.`,
+    hint: ({ field, mapped }) =>
+      mapped
+        ? `Say in ${MAP} whether it is ${field}, another field, or null to leave it out.`
+        : `Write ${field} if that is meant; else rename the column.`,
   }),
   says(HEADINGS_MANY_UNKNOWN, {
     title: 'Many more headings are not known',
     message: ({ count, first }) =>
       `${count} more headings are not known, from "${first}" on; their cells are not read.`,
     found: ({ first }) => first,
-    expected: 'fields of the equipment list',
-    hint: 'Look at them all with the columns command.',
+    expected: ({ mapped }) => (mapped ? 'fields of the equipment list' : 'columns that this file may have'),
+    hint: ({ mapped }) =>
+      mapped ? `Say in ${MAP} what they mean.` : 'Rename those that matter; the others may stay as they are.',
   }),
   says(HEADINGS_SAME_FIELD, {
     title: 'Two headings mean one field',

@@ -34,7 +34,7 @@ export const LIST_WORDS = [
     title: 'A row does not say what kind of equipment it is',
     message: ({ tag }) => `${tag} has no kind, so nothing can be planned for it.`,
     expected: 'a kind, such as array, charge-controller or panel',
-    hint: 'Write the kind on the list, or give the model a kind in the equipment library.',
+    hint: 'Write the kind on the list, or give the model a kind in the equipment library; what carries no current, such as a rail or freight, is of kind other.',
   }),
   says(KIND_UNCLEAR, {
     title: 'The word for the kind of a row can mean several kinds',

@@ -9,9 +9,24 @@ export type Takes = 'value' | 'value or accept' | 'accept' | 'list';
 
 type Item = Pick<Note, 'code' | 'values'>;
 
-/** The question of items alike: what each of them says, each sentence once. */
-export function questionText(items: readonly Item[]): string {
-  return [...new Set(items.map((item): string => told(item).message))].join(' ');
+/**
+ * The question of items alike: what each of them says, each sentence once.
+ * @param rowOf the tag of the row that an equipment is of: what is said of each equipment of a quantity is said of their row
+ */
+export function questionText(
+  items: readonly Item[],
+  rowOf: (equipment: string) => string | undefined = () => undefined,
+): string {
+  const ofRow = (item: Item): Item => {
+    const { values } = item;
+    if (!('tag' in values) || typeof values.tag !== 'string') return item;
+    return { ...item, values: { ...values, tag: rowOf(values.tag) ?? values.tag } };
+  };
+  const counts = new Map<string, number>();
+  const key = (item: Item): string => JSON.stringify([item.code, ofRow(item).values]);
+  for (const item of items) counts.set(key(item), (counts.get(key(item)) ?? 0) + 1);
+  const asked = items.map((item) => ((counts.get(key(item)) ?? 0) > 1 ? ofRow(item) : item));
+  return [...new Set(asked.map((item): string => told(item).message))].join(' ');
 }
 
 /** What was found, where that is no cell of the list. */

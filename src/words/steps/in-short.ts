@@ -84,6 +84,12 @@ function leadVoltage(steps: readonly Step[]): string {
   return `L = ${figuresPutIn(all)} = ${result(all)}${less}; × ${result(rise)} (${wave})`;
 }
 
+function riskLevel(steps: readonly Step[], last: Of<'exposure/risk-level'>): string {
+  const lines = find(steps, 'exposure/weighted-length');
+  const of = lines === undefined ? '' : `LP = ${figuresPutIn(lines)} = ${result(lines)}; `;
+  return `${of}${figuresPutIn(last)}`;
+}
+
 /**
  * The working of a calculation in one line, with its figures: what the full one says in a table.
  * @param steps of a calculation, the result last
@@ -99,6 +105,8 @@ export function workingInShort(steps: readonly Step[]): string {
       return `${last.values.array}, as its maker states the string`;
     case 'array-voltage/stand-in':
       return `not known: the most that ${last.values.converter} bears stands in`;
+    case 'exposure/risk-level':
+      return riskLevel(steps, last);
     case 'input-limit/converter':
       return `the most that ${last.values.converter} bears`;
     case 'inverter-link/peak':

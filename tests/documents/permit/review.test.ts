@@ -107,6 +107,20 @@ describe('what a plan reviewer would mark up', () => {
     expect(row).toBe('240.4(D) | P-2 to P-8: device of at most 20 A, leads 10 AWG');
   });
 
+  it('a least lead that a device of 20 A doesn’t allow, without whose figure it is', () => {
+    const [row] = coded(demoPlan('UF-112')).filter((one) => one.startsWith('242.24'));
+    expect(row).toContain('P-2, P-4, P-5, P-6: 10 AWG (least 14 AWG Cu by instructions)');
+    expect(row).toContain('P-1, P-3, P-7, P-8: 10 AWG (least 12 AWG Cu)');
+  });
+
+  it('a column for listings where no part has one', () => {
+    const heads = (job: string): string[] =>
+      permitSchedule(demoPlan(job), WIDE).heads.map((head) => head.text);
+    expect(heads('UF-114')).toContain('Part, maker');
+    expect(heads('UF-102')).toContain('Part, maker, file');
+    expect(heads('UF-110')).toContain('Part, maker, listing');
+  });
+
   it('a word that means nothing to him: where no part is chosen, a clause says that', () => {
     const rows = coded(demoPlan('UF-110')).join('\n');
     expect(rows).toContain('P-2, P-4: L1, L2, L3; no part chosen');

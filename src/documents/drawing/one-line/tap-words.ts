@@ -21,10 +21,13 @@ function deviceWords({ overcurrent }: PlannedProtector): string {
   return `device ${BLANK}${told === '' ? ' A' : `, ${unbroken(told)}`}`;
 }
 
-function typeWords({ partDetails }: PlannedProtector): string {
-  if (partDetails === null) return `type ${BLANK}`;
-  if (partDetails.type !== null) return `type ${partDetails.type}`;
-  return partDetails.iecClass === null ? `type ${BLANK}` : `type ${partDetails.iecClass}`;
+/** What isn't known of a part is no blank to fill in here: none is chosen, or nobody states it of one that is there already. */
+const NOT_STATED = 'not stated';
+
+function typeWords({ part, existing, partDetails }: PlannedProtector): string {
+  if (part === null && existing === null) return 'no part chosen';
+  const type = partDetails?.type ?? partDetails?.iecClass ?? null;
+  return `type ${type === null ? NOT_STATED : type}`;
 }
 
 function voltageWords(protector: PlannedProtector, basis: Basis): string {
@@ -32,7 +35,8 @@ function voltageWords(protector: PlannedProtector, basis: Basis): string {
   const given = protector.figures?.mcov ?? null;
   if (given !== null) return `${name} ${figure(given, 'V')}`;
   const needed = protector.required.mcov;
-  return needed === null ? `${name} ${BLANK} V` : `${name} \u2265 ${figure(neededVolts(needed), 'V')}`;
+  if (needed !== null) return `${name} \u2265 ${figure(neededVolts(needed), 'V')}`;
+  return `${name} ${NOT_STATED}`;
 }
 
 /** What is told of protectors that hang at one place. */

@@ -57,25 +57,28 @@ const GROUNDING: Readonly<Record<'ac' | 'dc' | 'control', string>> = {
   dc: ofDefault('dc_grounding'),
 };
 
+/** What gives a DC place its voltage: its grounding is that of the array or battery. */
+function sourcesOf({ wiring, required }: PlannedProtector): readonly string[] {
+  const { state } = wiring.measuring;
+  return required.current === 'dc' && state?.code === 'measure-state/sources-on' ? state.values.sources : [];
+}
+
 /**
  * Numbers of the assumptions on which the grounding of a place rests.
- * @returns of a protector, those that name what it guards; on DC, where the array or battery that feeds it has none of its own stated,
- * those of the arrays and batteries of the job
+ * @returns of a protector, those that name what it guards, or what feeds it with DC; at either end of a control circuit, where none
+ * names it, those of control circuits. None of a turbine's own lines, which float.
  */
 export function groundingNumbers(plan: Plan): (protector: PlannedProtector) => string[] {
   const all = planAssumptions(plan);
-  const isStated = plan.site.equipments.some(({ facts }) =>
-    facts.some(({ field }) => field === 'dc_grounding'),
-  );
-  return ({ required: { current }, ports }) => {
-    if (current === null) return [];
+  return (protector) => {
+    const { required, ports, grounding } = protector;
+    const { current } = required;
+    if (current === null || (current === 'ac' && grounding === 'floating')) return [];
     const isControl = ports.every(({ port }) => port === 'terminals');
     const meant = all.filter(({ stems }) => stems.has(GROUNDING[isControl ? 'control' : current]));
-    const here = new Set(ports.map(({ equipment }) => equipment));
+    const here = new Set([...ports.map(({ equipment }) => equipment), ...sourcesOf(protector)]);
     const own = meant.filter(({ tags }) => tags.some((tag) => here.has(tag)));
-    const isOwn = own.length > 0 || (current === 'ac' && !isControl) || isStated;
-    const found = isOwn ? own : meant;
-    return found.map(({ number }) => number);
+    return (own.length > 0 || !isControl ? own : meant).map(({ number }) => number);
   };
 }
 

@@ -57,7 +57,7 @@ export function levelHeld({ figures }: PlannedProtector, share: number, leads?: 
   return `${upBasis ?? 'level'} ${String(up)} V + leads ${leads ?? operand(leadVoltage, (volts) => holds(volts) === isMet)} V ${isMet ? '≤' : '>'} ${part}${String(impulseWithstand)} V${withstandAssumed ? ' (assumed)' : ''}`;
 }
 
-/** `10 AWG (least 12 AWG Cu)`; of leads that differ, which is the other, in the word of the basis. */
+/** `10 AWG (least 12 AWG Cu)`, with whose figure that is where it is thinner than a device asks for; of leads that differ, which is the other, in the word of the basis. */
 export function leadsHeld(
   { figures, wiring }: PlannedProtector,
   other: 'ground' | 'earth' = 'ground',
@@ -68,7 +68,8 @@ export function leadsHeld(
     line === null ? '' : line === ground || ground === null ? line : `${line}, ${other} ${ground}`;
   const gauge = metric(wiring.leadGauge);
   if (gauge === '') return metric(least);
-  return least === '' ? gauge : `${gauge} (least ${metric(least)})`;
+  const by = figures?.leadsRestOn?.on === 'instructions' ? ' by instructions' : '';
+  return least === '' ? gauge : `${gauge} (least ${metric(least)}${by})`;
 }
 
 /** A gauge as the catalogue has it, with its square millimetres as they are written. */

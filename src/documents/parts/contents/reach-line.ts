@@ -33,7 +33,7 @@ function byOscillation(values: ReachValues, figures: Figures, unit: LengthUnit):
   const margin = `(${figure(withstand.value, 'V')} - ${figure(level.value, 'V')} - ${used} V) / ${perLength}`;
   if (isBelow) {
     const metric = unit === 'ft' ? ` (${figure(least.value, 'm')})` : '';
-    const working = `${margin} is less than ${told(least.value)}${metric}, the least reach of the method: that counts`;
+    const working = `${margin}: less than the least reach of the method, ${told(least.value)}${metric}`;
     return { working, leads: used };
   }
   const bound = isAbove ? `; no more than ${told(limit.value)} counts` : '';

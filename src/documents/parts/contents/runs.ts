@@ -20,9 +20,6 @@ const TYPE = '\\btype T?\\d\\b';
 /** A clause with its letters in brackets: `690.7(A)(1)`. */
 const CLAUSE = '\\d{3}\\.\\d+(?:\\([A-Za-z0-9]+\\))+[a-z]?';
 
-/** Words that stand beside each other: else a column of a schedule becomes so narrow that its rows are four lines high. */
-const PAIR = 'solidly grounded';
-
 /** A word with a hyphen in it, as `sub-panel`: no line ends within. One of many or long pieces may be broken. */
 const HYPHENED = '(?<![\\p{L}\\d-])\\p{L}[\\p{L}\\d]{0,13}(?:-[\\p{L}\\d]{1,14}){1,2}(?![\\p{L}\\d-])';
 const HYPHENED_WORDS = new RegExp(`(${HYPHENED})`, 'u');
@@ -37,6 +34,9 @@ export function wordRuns(text: string): Runs {
   return inPieces(text, HYPHENED_WORDS);
 }
 
+/** A standard with its part: `IEC 60364-7-712`. */
+const STANDARD = '\\bIEC \\d{5}(?:-\\d+)+';
+
 /** Takes texts of a plan apart: its tags, parts and files, figures with their units, clauses and words with a hyphen are whole. */
 export function runsOf(plan: Plan): (text: string) => Runs {
   const known = [
@@ -48,6 +48,6 @@ export function runsOf(plan: Plan): (text: string) => Runs {
     .sort((a, b) => b.length - a.length)
     .map(escaped);
   const named = tags.length === 0 ? '' : `(?<![\\w-])(?:${tags.join('|')})(?![\\w-])[,:;)]?|`;
-  const whole = new RegExp(`(${named}${FIGURE}|${CLAUSE}|${TYPE}|${PAIR}|${HYPHENED})`, 'u');
+  const whole = new RegExp(`(${named}${FIGURE}|${CLAUSE}|${TYPE}|${STANDARD}|${HYPHENED})`, 'u');
   return (text) => inPieces(text, whole);
 }

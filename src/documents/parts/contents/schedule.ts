@@ -183,6 +183,12 @@ function figureColumns(plan: Plan, lead: Column | undefined): Column[] {
   ];
 }
 
+/** What is told of parts: a listing only where some part has one. */
+function partHead(rows: readonly Row[], sharesListing: boolean): string {
+  if (sharesListing) return 'part, maker, file';
+  return rows.some(({ cells }) => cells.listing.lines.length > 0) ? 'part, maker, listing' : 'part, maker';
+}
+
 /** Columns that say what and where, on a wide sheet. */
 function whatColumns(rows: readonly Row[], sharesListing: boolean, inputs: InputWords): Column[] {
   return [
@@ -190,7 +196,7 @@ function whatColumns(rows: readonly Row[], sharesListing: boolean, inputs: Input
     text('Protects', (r) => one(guardedText(r, inputs))),
     text('Location', (r) => r.cells.place),
     text('System; channels', (r) => joined(r.cells.system, r.cells.channels)),
-    text(sharesListing ? 'Part, maker, file' : 'Part, maker, listing', (r) => {
+    text(`P${partHead(rows, sharesListing).slice(1)}`, (r) => {
       const { lines } = r.cells.listing;
       const [part = '', ...rest] = r.cells.part.lines;
       return joined(one(part), one([...rest, ...(sharesListing ? lines.slice(1) : lines)].join(', ')));
@@ -216,15 +222,10 @@ function whatText(row: Row, sharesListing: boolean, inputs: InputWords): string 
 }
 
 /** What {@link whatText} tells, in its order. */
-function whatHead(sharesListing: boolean): string {
-  return [
-    'Protects',
-    'location',
-    'system',
-    'channels',
-    `part, maker, ${sharesListing ? 'file' : 'listing'}`,
-    'required by',
-  ].join('; ');
+function whatHead(rows: readonly Row[], sharesListing: boolean): string {
+  return ['Protects', 'location', 'system', 'channels', partHead(rows, sharesListing), 'required by'].join(
+    '; ',
+  );
 }
 
 function headsOf(columns: readonly Column[]): Pick<PermitScheduleView, 'heads' | 'subheads'> {
@@ -263,7 +264,7 @@ export function permitSchedule(plan: Plan, { narrow }: { readonly narrow: boolea
     narrow,
     ...headsOf(columns),
     widthOfWhat: columns.length,
-    whatHead: narrow ? whatHead(sharesListing) : '',
+    whatHead: narrow ? whatHead(rows, sharesListing) : '',
     rows: rows.map((row) => ({
       tags: runs(sorted(row.tags)),
       what: runs(narrow ? whatText(row, sharesListing, inputs) : ''),

@@ -27,6 +27,12 @@ function coveredText(plan: Plan, { equipment, port }: Port): string {
   return '';
 }
 
+/** What the ports of some kinds are called here. */
+const NAMED: Readonly<Record<string, string>> = {
+  'signal-line': 'data or signal line',
+  disconnect: 'terminals',
+};
+
 /** Why a port has none, whatever its runs are. */
 const WHATEVER: Readonly<Record<string, string>> = {
   'port/unused': 'unused',
@@ -124,9 +130,7 @@ export function bareNotes(plan: Plan): string[] {
     for (const one of ports.values()) {
       if (one.open === open) {
         const words =
-          kinds.get(one.equipment) === 'signal-line'
-            ? 'data or signal line'
-            : inputs(one.equipment, [one.port], portInWords(one.port));
+          NAMED[kinds.get(one.equipment) ?? ''] ?? inputs(one.equipment, [one.port], portInWords(one.port));
         const why = open ? '' : whyText(plan, one);
         const key = `${words}\n${why}`;
         const same = byPort.get(key) ?? { port: words, why, tags: [] };

@@ -188,7 +188,7 @@ export const NEC_LINES: readonly CodeLine[] = [
   },
   {
     subjects: ['uses-not-permitted'],
-    title: 'MCOV not below the highest voltage to ground; at most 1000\u00a0V; fit for the system',
+    title: 'MCOV ≥ highest voltage to ground; at most 1000\u00a0V; fit for the system',
     here: (p, plan) => joined(voltageHeld(p, 'MCOV'), listedForText(p, plan)),
   },
   {
@@ -205,7 +205,7 @@ export const NEC_LINES: readonly CodeLine[] = [
   },
   {
     subjects: ['lead-routing', 'smallest-lead'],
-    title: 'Leads short and straight, by the schedule; least size',
+    title: 'Leads short, straight; least size',
     here: (p) => leadsHeld(p),
   },
   {
@@ -222,7 +222,7 @@ export const NEC_LINES: readonly CodeLine[] = [
   },
   {
     subjects: ['maximum-pv-voltage', 'cold-voltage', 'maker-instructions'],
-    title: 'Highest PV voltage, cold, against code and equipment',
+    title: 'PV voltage, cold, against code and equipment',
     here: voltageLimits,
     cites: (p) => [
       ...(stepsOf(p, 'array-voltage/code-limit').length === 0 ? [] : ['maximum-pv-voltage', 'cold-voltage']),
