@@ -54,7 +54,7 @@ describe('a sheet of labels', () => {
     expect(html).not.toContain('class="label"');
     expect(html).toContain('A draft has no labels.');
     const files = (await renderDocuments(draftPlan(), context)).map(({ fileName }) => fileName);
-    expect(files).toEqual(['closeout-pack.pdf', 'permit-sheet.pdf', 'owner-sheet.pdf']);
+    expect(files).toEqual(['closeout-pack.pdf', 'permit-sheet.pdf', 'owner-sheet.pdf', 'site-record.pdf']);
   });
 
   it('takes as many sheets as the grid needs', async () => {
