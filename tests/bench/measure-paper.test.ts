@@ -280,6 +280,12 @@ describe('the budget of pages', () => {
     expect(budgetOf('closeout-pack', protectors, 'letter', notes)?.most).toBe(most);
   });
 
+  it('has room for a record and its photos in a pack, and for one sheet of an addendum', () => {
+    expect(budgetOf('closeout-pack', 6, 'letter', null, 5)?.most).toBe(15);
+    expect(budgetOf('owner-sheet', 6, 'letter', null, 5)?.most).toBe(2);
+    expect(budgetOf('permit-addendum', 32, 'letter')?.most).toBe(1);
+  });
+
   it('isn’t there where the design names none', () => {
     expect(budgetOf('labels', 4, 'letter')).toBeNull();
     expect(budgetOf('owner-sheet', 9, 'letter')).toBeNull();
@@ -491,6 +497,7 @@ it.each([
   ['permit-sheet.pdf', 'permit-sheet'],
   ['permit-sheet-2-one-line.pdf', 'permit-sheet'],
   ['permit-appendix.pdf', 'permit-appendix'],
+  ['permit-addendum.pdf', 'permit-addendum'],
   ['labels.pdf', 'labels'],
   ['labels.txt', null],
   ['labelsheet.pdf', null],

@@ -7,7 +7,7 @@ import type { Plan } from '../../src/model/plan.js';
 import { SettingsSchema } from '../../src/model/settings.js';
 import type { SiteRecord } from '../../src/model/record.js';
 import { demoPlan, demoPlans } from './fixtures/demo-plans.js';
-import { recordOf } from './fixtures/records.js';
+import { itemAbout, recordOf } from './fixtures/records.js';
 import { setByHand } from './fixtures/set-by-hand.js';
 
 const contextOf = (record?: SiteRecord, more: Partial<DocumentContext> = {}): DocumentContext => ({
@@ -90,7 +90,7 @@ describe('what was recorded', () => {
     expect(html).not.toContain('<span class="blank"></span>');
     // P-3: its serial and volts at the box.
     expect(sectionOf(html, 'note-2')).toContain('INV-1002');
-    expect(sectionOf(html, 'note-2')).toContain('126 V');
+    expect(sectionOf(html, 'note-2')).toMatch(/L1 ?126/);
   });
 
   it('leaves a line to write on for what is missing', async () => {
@@ -152,19 +152,11 @@ describe('what is otherwise than planned', () => {
         items,
         entry: (tag, entry) => (tag === 'P-3' ? { ...entry, partFitted: 'WK-OTHER' } : entry),
       });
-    const item = {
-      code: 'record/part-fails',
-      severity: 'conflict',
-      values: {},
-      equipment: 'P-3',
-      file: 'site-record.csv',
-      line: 4,
-      column: 'part_fitted',
-      who: 'designer',
-      field: 'part_fitted',
-    } as const;
-    expect(changesOf(plan, other([]))).toEqual(['P-3 part holds']);
-    expect(changesOf(plan, other([item]))).toEqual(['P-3 part fails']);
+    expect(changesOf(plan, other([itemAbout('confirm', 'P-3', 'part_fitted')]))).toEqual(['P-3 part holds']);
+    expect(changesOf(plan, other([itemAbout('conflict', 'P-3', 'part_fitted')]))).toEqual(['P-3 part fails']);
+    // What somebody accepted contradicts the plan still.
+    const accepted = { ...other([]), accepted: [itemAbout('conflict', 'P-3', 'part_fitted')] };
+    expect(changesOf(plan, accepted)).toEqual(['P-3 part fails']);
   });
 
   it('is a dark light where one should be lit, volts outside their figures, and what was assumed', () => {
@@ -192,7 +184,55 @@ describe('what is otherwise than planned', () => {
         },
       ],
     });
-    expect(changesOf(plan, record)).toEqual(['P-3 volts fails', 'P-3 light fails', 'INV fact none']);
+    const more = itemAbout('conflict', 'INV', 'found', { file: 'site-facts.csv', line: 2 });
+    expect(changesOf(plan, record)).toEqual(['P-3 volts none', 'P-3 light fails']);
+    expect(changesOf(plan, { ...record, items: [...record.items, more] })).toEqual([
+      'P-3 volts none',
+      'P-3 light fails',
+      'INV fact fails',
+    ]);
+  });
+
+  it('isn’t what turned out better: shorter leads, a lower fault current', () => {
+    const plan = house();
+    const better = plan.protectors.map((one) =>
+      one.figures === null ? one : { ...one, figures: { ...one.figures, leadVoltage: 10, reach: null } },
+    );
+    const of = (faultCurrent: number): string[] =>
+      changesOf(
+        plan,
+        recordOf(plan, {
+          asBuilt: { protectors: better },
+          entry: (tag, entry) => (tag === 'P-3' ? { ...entry, faultCurrent } : entry),
+        }),
+      );
+    expect(of(9500)).toEqual([]);
+    expect(of(11_000)).toEqual(['P-3 faultCurrent holds']);
+  });
+
+  it('is a level and a reach that nobody knows, where a part is there that can’t be planned', () => {
+    const plan = house();
+    const record = recordOf(plan, {
+      asBuilt: { protectors: plan.protectors.map((one) => ({ ...one, figures: null })) },
+    });
+    const told = asBuilt(plan, record, true).changes.filter(({ tag }) => tag === 'P-4');
+    expect(told.map(({ what, result, found }) => [what, result, found])).toEqual([
+      ['level', 'unknown', { is: 'level', value: null }],
+      ['reach', 'none', { is: 'volts', value: null }],
+    ]);
+  });
+
+  it('shows the look of the first day, and tells of the last', () => {
+    const plan = house();
+    const base = recordOf(plan);
+    const later = base.readings
+      .filter((one) => one.tag === 'P-3' && one.kind === 'light' && !one.due)
+      .map((one) => ({ ...one, date: '2026-03-20', found: 'dark', origin: { file: 'later.csv', line: 2 } }));
+    const items = [itemAbout('conflict', 'P-3', 'found', { file: 'later.csv', line: 2 })];
+    const record = { ...base, readings: [...base.readings, ...later], items };
+    const built = asBuilt(plan, record, true);
+    expect(built.looks.filter(({ tag }) => tag === 'P-3').map(({ look }) => look)).toEqual(['lit', 'lit']);
+    expect(changesOf(plan, record)).toEqual(['P-3 light fails', 'P-3 light fails']);
   });
 
   it('says by whom it was accepted, or that nobody did', async () => {

@@ -130,7 +130,7 @@ export function asBuiltView(
         built.due.map((one) => ({
           tag: one.tag,
           what: dueText(one, words, own),
-          on: one.on || due.whenSeen,
+          on: one.reading === null && one.on !== '' ? one.on : due.whenSeen,
         })),
         tagsText,
       ),

@@ -77,7 +77,7 @@ function pairs(
   for (const probes of bands.flatMap(({ between }) => between)) {
     const { wire, to } = probes;
     const of = `${crewWire(wire, words)}/${to === null ? ground : crewWire(to, words)}`;
-    const volts = built === undefined ? '' : foundVolts(built, protector.tag, probes);
+    const volts = built === undefined ? '' : foundVolts(built, protector.tag, probes, 'V');
     if ((found.get(of) ?? '') === '') found.set(of, volts);
   }
   return Array.from(found, ([of, volts]) => ({ of, found: unparted(volts) }));

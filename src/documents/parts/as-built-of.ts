@@ -4,7 +4,7 @@ import { STATES, type SystemState } from '../../model/words.js';
 import { SEEN_LOOKS, type Lacked, type SeenLook } from '../../words/languages/as-built-words.js';
 import type { AsBuilt, BuiltDue, BuiltHousing, BuiltLook, BuiltVolts, Made, Outcome } from './as-built.js';
 import { builtChanges } from './built-changes.js';
-import { probesOf } from './built-readings.js';
+import { firstReadings, probesOf } from './built-readings.js';
 import { builtPlan } from './built-plan.js';
 
 type Reading = SiteRecord['readings'][number];
@@ -98,7 +98,15 @@ function looksOf({ tag, kind, channel, state, expected, found }: Reading): Built
   const [seen, when] = [lookOf(found), stateOf(state)];
   if (kind === 'volts' || channel === null || seen === undefined || when === undefined) return [];
   const may = expected.split('; ');
-  return [{ tag, channel, state: when, look: seen, asPlanned: may.includes(seen) || may.includes('either') }];
+  return [
+    {
+      tag,
+      channel,
+      state: when,
+      look: seen,
+      asPlanned: may.includes(seen) || (may.includes('either') && seen !== 'used'),
+    },
+  ];
 }
 
 /** Which fact of a housing a column of the crew's forms holds. */
@@ -113,6 +121,10 @@ const LACKED: Readonly<Record<string, Lacked>> = {
   found: 'reading',
   date: 'date',
   name: 'name',
+  place: 'place',
+  fault_current: 'faultCurrent',
+  check: 'deviation',
+  plan: 'plan',
 };
 
 function openOf(record: SiteRecord): AsBuilt['open'] {
@@ -137,7 +149,8 @@ function dueOf(record: SiteRecord): BuiltDue[] {
  * @param fits false: the record belongs to another plan, and is open whatever it says
  */
 export function asBuilt(plan: Plan, record: SiteRecord, fits: boolean): AsBuilt {
-  const looks = record.readings.flatMap(looksOf);
+  const first = firstReadings(record.readings);
+  const looks = first.flatMap(looksOf);
   return {
     made: fits ? MADE[record.state] : 'open',
     deviations: record.deviations.length,
@@ -149,7 +162,7 @@ export function asBuilt(plan: Plan, record: SiteRecord, fits: boolean): AsBuilt 
         return housing === undefined ? [] : [[one.tag, housing] as const];
       }),
     ),
-    volts: record.readings.flatMap((reading) => voltsOf(plan, reading)),
+    volts: first.flatMap((reading) => voltsOf(plan, reading)),
     looks,
     due: dueOf(record),
     plan: builtPlan(plan, record, looks),

@@ -11,7 +11,7 @@ export type BuiltValue =
   | { readonly is: 'text'; readonly text: string }
   /** m and V and A; `limit` and `most`: what isn't to be exceeded. Of a reach null is the whole run, else not known. */
   | {
-      readonly is: 'lead' | 'limit' | 'reach' | 'volts' | 'level' | 'most' | 'amperes';
+      readonly is: 'lead' | 'limit' | 'reach' | 'volts' | 'level' | 'most' | 'amperes' | 'rated';
       readonly value: number | null;
     }
   | { readonly is: 'band'; readonly low: number | null; readonly high: number | null }

@@ -48,6 +48,7 @@ const FIGURES = {
   level: (volts: number) => figure(levelVolts(volts), 'V'),
   most: (volts: number) => `≤ ${figure(volts, 'V')}`,
   amperes: (amperes: number) => current(amperes),
+  rated: (amperes: number) => `≤ ${current(amperes)}`,
 } as const;
 
 function acceptedText({ accepted, result }: Change, { changed }: AsBuiltWords): string {

@@ -15,7 +15,7 @@ export const AS_BUILT_EN: AsBuiltWords = {
     planned: 'PLANNED: this is what shall be fitted, not what was.',
     open: (missing, conflicts) =>
       `RECORD OPEN: ${counted(missing, 'fact is', 'facts are')} missing, ${counted(conflicts, 'is', 'are')} in conflict. This is no record of finished work yet.`,
-    built: 'AS BUILT: the record is complete and holds to the plan.',
+    built: 'AS BUILT: the record is complete, and nothing in it is in conflict.',
     deviating: (count) =>
       `AS BUILT WITH DEVIATIONS: the record is complete; ${counted(count, 'deviation', 'deviations')} accepted by name.`,
   },
@@ -81,6 +81,9 @@ export const AS_BUILT_EN: AsBuiltWords = {
       date: 'date',
       name: 'name',
       fact: 'assumption to verify',
+      place: 'place',
+      faultCurrent: 'fault current',
+      deviation: 'a deviation that does not count',
       plan: 'the plan changed after the work: ask the office',
       other: 'other: ask the office',
     },

@@ -15,7 +15,7 @@ export const AS_BUILT_ES: AsBuiltWords = {
     planned: 'PREVISTO: es lo que se montará, no lo que se montó.',
     open: (missing, conflicts) =>
       `REGISTRO ABIERTO: ${counted(missing, 'dato falta', 'datos faltan')}, ${counted(conflicts, 'se contradice', 'se contradicen')}. Aún no es el registro de una obra acabada.`,
-    built: 'SEGÚN OBRA: el registro está completo y cumple lo previsto.',
+    built: 'SEGÚN OBRA: el registro está completo y nada en él se contradice.',
     deviating: (count) =>
       `SEGÚN OBRA, CON DESVIACIONES: el registro está completo; ${counted(count, 'desviación aceptada', 'desviaciones aceptadas')} por alguien con nombre.`,
   },
@@ -81,6 +81,9 @@ export const AS_BUILT_ES: AsBuiltWords = {
       date: 'fecha',
       name: 'nombre',
       fact: 'supuesto por comprobar',
+      place: 'lugar',
+      faultCurrent: 'corriente de cortocircuito',
+      deviation: 'una desviación que no cuenta',
       plan: 'el plan cambió tras la obra: pregunte a la oficina',
       other: 'otro: pregunte a la oficina',
     },

@@ -31,6 +31,9 @@ export const LACKED = [
   'date',
   'name',
   'fact',
+  'place',
+  'faultCurrent',
+  'deviation',
   'plan',
   'other',
 ] as const;
