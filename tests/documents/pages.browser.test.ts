@@ -90,7 +90,11 @@ async function printAll(printer: Printer): Promise<void> {
     // While one is read back, the browser prints the next.
     const read = await Promise.all(
       documents.map(async (document) => {
-        const pdf = await printer.print({ html: document.html, metadata: { ...document.metadata, created } });
+        const pdf = await printer.print({
+          html: document.html,
+          metadata: { ...document.metadata, created },
+          form: document.form,
+        });
         return [document, pdf, await readPrinted(pdf)] as const;
       }),
     );
