@@ -9,10 +9,10 @@ const limit = (limits, jobs) => (limits[jobs] === undefined ? '' : ` (at most ${
 
 /**
  * Writes the page and gives its text.
- * @param {object} measured results by size, parts of a pack, planning, number of workers and rounds
+ * @param {object} measured results by size, parts of a pack, planning, register, number of workers and rounds
  * @returns {string}
  */
-export function writePerformancePage({ results, parts, planning, workers, rounds }) {
+export function writePerformancePage({ results, parts, planning, register, workers, rounds }) {
   const rows = results.map((r) =>
     [
       r.jobs,
@@ -53,6 +53,10 @@ Machine: ${cpus().length} cores, ${(totalmem() / 2 ** 30).toFixed(0)} GiB, ${pla
 ## (d) Planning
 
 A list of ${planning.rows.toLocaleString('en')} rows and ${planning.jobs.toLocaleString('en')} jobs, in memory: csv-parse alone, with the reader's own options, takes ${two(planning.parsing)} s; reading and planning takes ${two(planning.planning)} s, **${two(planning.ratio)} times** that (at most 6), with a peak of ${(planning.memory / MIB).toFixed(0)} MiB (under 1,024). Writing the plans and schedules, each flushed to the disk, takes another ${two(planning.writing)} s.
+
+## (f) The register
+
+The records of ${register.jobs.toLocaleString('en')} jobs, ${(register.bytes / MIB).toFixed(0)} MiB, in one round: reading and parsing them, one after another, takes ${two(register.reading)} s; \`shuntbook register\` takes ${two(register.seconds)} s, **${two(register.ratio)} times** that (at most 3), with a peak of ${(register.peak / MIB).toFixed(0)} MiB (under 512).
 
 ## What a pack costs
 
