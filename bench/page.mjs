@@ -65,6 +65,8 @@ One job after another on one page, ${parts.jobs} jobs, ms a pack:
 | part | ms | share |
 | --- | --- | --- |
 ${shares.join('\n')}
+
+Of print and finishing, \`site-record.pdf\`, the form that a crew fills in, takes ${(parts.forForms / parts.jobs).toFixed(1)} ms a pack, ${((100 * parts.forForms) / all).toFixed(1)} % of the whole.
 `;
   const path = new URL('../docs/performance.md', import.meta.url);
   writeFileSync(path, text);

@@ -14,6 +14,8 @@ import { finishPdf } from '../dist/print/pdf.js';
 const [lists] = process.argv.slice(2);
 const date = '2026-05-06';
 const parts = {};
+// ms of printing and finishing the forms that crews fill in, which stand among the other documents above.
+let forForms = 0;
 const clock = async (name, work) => {
   const begun = performance.now();
   const result = await work();
@@ -56,4 +58,4 @@ for (const job of inputs.jobs) {
 }
 await end();
 rmSync(out, { recursive: true });
-console.log(JSON.stringify({ jobs: inputs.jobs.length, parts }));
+console.log(JSON.stringify({ jobs: inputs.jobs.length, parts, forForms }));
