@@ -42,7 +42,7 @@ const steps = {
 /** Folders of a room that don't know each other, and what all of them share. */
 const apart = {
   documents: {
-    folders: ['closeout-pack', 'permit-sheet', 'permit-appendix', 'owner-sheet', 'labels'],
+    folders: ['closeout-pack', 'permit-sheet', 'permit-appendix', 'owner-sheet', 'labels', 'site-record'],
     shared: ['parts', 'drawing'],
   },
 };

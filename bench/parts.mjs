@@ -42,9 +42,11 @@ for (const job of inputs.jobs) {
   };
   const documents = await clock('render', () => renderDocuments(plan, context));
   const files = [];
-  for (const { fileName, html, metadata } of documents) {
+  for (const { fileName, html, metadata, form } of documents) {
     const printed = await clock('print', () => page.print(html));
-    const { bytes } = await clock('finish the PDF', () => finishPdf(printed, { ...metadata, created }));
+    const { bytes } = await clock('finish the PDF', () =>
+      finishPdf(printed, { ...metadata, created }, 0, form),
+    );
     files.push({ name: fileName, content: bytes });
   }
   await clock('write', () => {

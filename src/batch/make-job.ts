@@ -21,10 +21,10 @@ import { siteForms } from '../site-forms/rows.js';
 import { runOut } from '../words/refusals.js';
 import { withoutPaths } from '../words/shown-path.js';
 import type { BatchContext } from './batch-context.js';
-import { fingerprint, type Fingerprint } from './fingerprint.js';
+import { dataFingerprint, fingerprint, type Fingerprint } from './fingerprint.js';
 import { tableForm } from './given-forms.js';
 import { areIntact, writePack } from './pack-files.js';
-import { isPlanFile } from './pack-names.js';
+import { isFormFile, isPlanFile } from './pack-names.js';
 import type { PackRecord } from './pack-records.js';
 import { placedIn, type Placed } from './placed.js';
 import { printPages, type Enclosed } from './print-pages.js';
@@ -176,8 +176,13 @@ async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: Batc
   const kept = pages ? [] : old.filter((file) => !isPlanFile(file.name));
   const written = await writePack(batch.out, {
     folder,
-    files: [...planFiles, ...(pages ?? [])],
-    forms: siteTables(forms).map(tableForm),
+    files: [...planFiles, ...(pages ?? []).filter(({ name }) => !isFormFile(name))],
+    forms: [
+      ...siteTables(forms).map(tableForm),
+      ...(pages ?? [])
+        .filter(({ name }) => isFormFile(name))
+        .map((form) => ({ ...form, asks: dataFingerprint(forms) })),
+    ],
     before: old,
     removes: (name) => pages !== undefined || isPlanFile(name),
     leftOut: pages ? documentsLeftOut(plan).map((kind) => `${kind}.pdf`) : [],

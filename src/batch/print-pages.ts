@@ -45,8 +45,8 @@ export async function printPages(
   const documents = await batch.steps.renderDocuments(plan, context);
   const created = new Date(`${options.date}T00:00:00Z`);
   return Promise.all(
-    documents.map(async ({ fileName, html, metadata }) => {
-      const printed = await batch.printer.print({ html, metadata: { ...metadata, created } });
+    documents.map(async ({ fileName, html, metadata, form }) => {
+      const printed = await batch.printer.print({ html, metadata: { ...metadata, created }, form });
       const isAppendix = fileName === 'permit-appendix.pdf';
       return { name: fileName, content: isAppendix ? await appendPdfs(printed, sheets ?? []) : printed };
     }),

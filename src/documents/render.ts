@@ -6,6 +6,7 @@ import { DOCUMENT_KINDS, documentsLeftOut } from './parts/context.js';
 import { labelSheets } from './labels/pages.js';
 import { ownerSheet } from './owner-sheet/pages.js';
 import { permitSheet, separatePermitSheets } from './permit-sheet/pages.js';
+import { siteRecord } from './site-record/pages.js';
 import { hasAppendix, permitAppendix } from './permit-appendix/pages.js';
 import type { Prepared } from './parts/shell.js';
 import { prepared } from './parts/shell.js';
@@ -23,6 +24,7 @@ const RENDERERS: { readonly [K in DocumentKind]: (given: Prepared) => Promise<Re
   'permit-sheet': permitSheet,
   'owner-sheet': ownerSheet,
   labels: labelSheets,
+  'site-record': (given) => Promise.resolve(siteRecord(given)),
 };
 
 /**

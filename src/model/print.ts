@@ -22,12 +22,38 @@ export interface DocumentMetadata {
   readonly contents?: readonly string[];
 }
 
+/** A field of a form that is filled in on a screen. */
+export interface FormField {
+  /** Parts of its name are separated by full stops: `P-3.serial`. Its place is the link to `field:P-3.serial` of the page. */
+  readonly name: string;
+  /** What a reader says of it, to whoever doesn't see the page. */
+  readonly tooltip: string;
+  /** What is chosen from: the value that is kept, and how it is shown; none: text. */
+  readonly options: readonly { readonly value: string; readonly shows: string }[];
+  /** True where words of one's own will do too. */
+  readonly free: boolean;
+}
+
+/** What a form carries unseen: who reads it back knows from it what was asked. */
+export interface HiddenField {
+  readonly name: string;
+  readonly value: string;
+}
+
+/** The fields of a document, in the order in which they are filled in. */
+export interface FormFields {
+  readonly fields: readonly FormField[];
+  readonly hidden: readonly HiddenField[];
+}
+
 /** One document as self-contained HTML (fonts, styles and pictures inlined, no script), ready to print. */
 export interface RenderedDocument {
   /** ASCII, `closeout-pack.pdf`. */
   readonly fileName: string;
   readonly html: string;
   readonly metadata: DocumentMetadata;
+  /** Of a form. */
+  readonly form?: FormFields;
 }
 
 /** A piece that never goes apart: a row of a table, an entry of a list, a paragraph. */

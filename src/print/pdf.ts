@@ -1,11 +1,13 @@
 import { createHash } from 'node:crypto';
 import { deflateSync } from 'node:zlib';
-import type { DocumentMetadata } from '../model/print.js';
+import type { DocumentMetadata, FormFields } from '../model/print.js';
+import { withFormFields } from './form-fields.js';
 import { withGlyphRuns } from './glyph-runs.js';
 import { withLeanTags } from './lean-tags.js';
 import { withPageNumbers } from './page-numbers.js';
 import { numberedAnew } from './numbered-anew.js';
 import { readPdfObjects, type PdfObject } from './pdf-objects.js';
+import { pdfText } from './pdf-text.js';
 
 /** What a PDF says about itself, with the day on which it was made. */
 export interface PdfMetadata extends DocumentMetadata {
@@ -38,12 +40,19 @@ const OBJECTS_A_STREAM = 1000;
  * @param printed the PDF as the browser returns it
  * @param metadata what the PDF shall say about itself
  * @param marks how many page numbers of a table of contents are to be put in
+ * @param form the fields that the page has room for
  * @throws Error where the browser's PDF has an unknown form
  */
-export function finishPdf(printed: Uint8Array, metadata: PdfMetadata, marks = 0): FinishedPdf {
+export function finishPdf(
+  printed: Uint8Array,
+  metadata: PdfMetadata,
+  marks = 0,
+  form?: FormFields,
+): FinishedPdf {
   const { objects: read, root, info } = readPdfObjects(printed);
   const numbered = marks === 0 ? read : withPageNumbers(read, root, metadata.contents ?? [], marks);
-  const lean = withLeanTags(withGlyphRuns(numbered)).filter(({ number }) => number !== info);
+  const filled = form === undefined ? numbered : withFormFields(numbered, root, form);
+  const lean = withLeanTags(withGlyphRuns(filled)).filter(({ number }) => number !== info);
   const { objects, anew } = numberedAnew(lean);
   const catalog = anew.get(root) ?? 0;
   const plain: PdfObject[] = [];
@@ -77,12 +86,6 @@ function withOwnNames(texts: readonly string[]): readonly string[] {
 function withLanguage(catalog: string, language: string): string {
   const bare = catalog.replace(/\n\/Lang (?:\((?:[^()\\]|\\.)*\)|<[^>]*>)/, '');
   return `${bare.slice(0, bare.lastIndexOf('>>'))}\n/Lang ${pdfText(language)}>>`;
-}
-
-/** A text string: plain ASCII in brackets, all else as UTF-16 in hex digits (ISO 32000-1, 7.9.2.2). */
-function pdfText(text: string): string {
-  if (/^[\x20-\x7e]*$/.test(text)) return `(${text.replace(/[\\()]/g, '\\$&')})`;
-  return `<FEFF${Buffer.from(text, 'utf16le').swap16().toString('hex').toUpperCase()}>`;
 }
 
 function infoDictionary(metadata: PdfMetadata): string {

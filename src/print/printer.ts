@@ -2,7 +2,7 @@ import { availableParallelism } from 'node:os';
 import { EXIT } from '../model/exit-status.js';
 import { Failure } from '../model/failure.js';
 import type { Note } from '../model/open-item.js';
-import type { Measure } from '../model/print.js';
+import type { FormFields, Measure } from '../model/print.js';
 import { PRINT_MESSAGES } from '../model/messages/print.js';
 import { note } from '../model/message.js';
 import { countMarks } from '../model/page-mark.js';
@@ -25,6 +25,8 @@ export interface PrintOrder {
   /** Whole in itself: fonts, styles and pictures inlined. */
   readonly html: string;
   readonly metadata: PdfMetadata;
+  /** The fields that the page has room for. */
+  readonly form?: FormFields | undefined;
 }
 
 /** Prints documents; the browser starts with the first. */
@@ -107,7 +109,7 @@ class PagePool implements Printer {
     await this.enter();
     try {
       const printed = await this.tryAgain(order.html, order.metadata.title, (page) => page.print(order.html));
-      const { bytes, fonts } = finishPdf(printed, order.metadata, countMarks(order.html));
+      const { bytes, fonts } = finishPdf(printed, order.metadata, countMarks(order.html), order.form);
       const odd = fonts.find((font) => font.type3 || !font.embedded);
       if (odd)
         this.options.onNotice?.(

@@ -16,9 +16,11 @@ export type FieldOf =
   | { readonly of: 'readings'; readonly row: number; readonly heading: FilledReading }
   | { readonly of: 'facts'; readonly row: number; readonly heading: FilledFact };
 
-/** The names of the two fields that say whose form it is; nobody fills them in. */
-export const JOB_FIELD = 'form.job';
-export const PLAN_FIELD = 'form.plan';
+/** Fields that count for every row that something was written into and whose own is blank. */
+export const ALL_FIELDS = (['date', 'name', 'licence', 'instrument'] as const).map((heading) => ({
+  name: `all.${heading}`,
+  heading,
+}));
 
 /** What a part of a name holds as it is: a full stop separates parts (ISO 32000-1, 12.7.3.2). */
 const PLAIN = /^[A-Za-z0-9_-]{1,40}$/;

@@ -37,18 +37,22 @@ export function siteForms(plan: Plan): SiteForms {
   return {
     ...head,
     record: inOrder(plan).map(({ tag, part, place }) => ({
-      ...blank(RECORD_HEADINGS),
+      ...blankCells(RECORD_HEADINGS),
       ...head,
       protector: tag,
       part_planned: part ?? '',
       place,
     })),
-    readings: plannedReadings(plan).map(({ cells }) => ({ ...blank(READING_HEADINGS), ...head, ...cells })),
+    readings: plannedReadings(plan).map(({ cells }) => ({
+      ...blankCells(READING_HEADINGS),
+      ...head,
+      ...cells,
+    })),
     facts: planAssumptions(plan).flatMap(({ isOpen, number, assumption, tags, facts }) => {
       if (!isOpen) return [];
       const about = facts.size > 0 ? [...facts.keys()] : tags.length > 0 ? tags : [''];
       return about.map((tag) => ({
-        ...blank(FACT_HEADINGS),
+        ...blankCells(FACT_HEADINGS),
         ...head,
         assumption: number,
         tag,
@@ -62,7 +66,8 @@ export function siteForms(plan: Plan): SiteForms {
 /** Of an assumption that is a sentence and no field: it holds. */
 const AS_SAID = 'yes';
 
-const blank = <H extends string>(headings: readonly H[]): Record<H, ''> =>
+/** A row that nothing is known of. */
+export const blankCells = <H extends string>(headings: readonly H[]): Record<H, ''> =>
   Object.fromEntries(headings.map((heading) => [heading, ''])) as Record<H, ''>;
 
 /** What the plan knows of one reading. */

@@ -8,6 +8,7 @@ import { OwnerSheetSchema } from '../../src/documents/owner-sheet/view.js';
 import type { DocumentKind } from '../../src/documents/parts/context.js';
 import { PermitAppendixSchema } from '../../src/documents/permit-appendix/view.js';
 import { PermitSheetSchema } from '../../src/documents/permit-sheet/view.js';
+import { SiteRecordSchema } from '../../src/documents/site-record/view.js';
 
 const FOLDER = fileURLToPath(new URL('../../docs/view-models', import.meta.url));
 /** The compiler asks for that of each document. */
@@ -17,6 +18,7 @@ const SCHEMAS: { readonly [K in DocumentKind | 'permit-appendix']: z.ZodType } =
   'permit-sheet': PermitSheetSchema,
   'owner-sheet': OwnerSheetSchema,
   labels: LabelsSchema,
+  'site-record': SiteRecordSchema,
 };
 
 // `npm run docs:schemas` writes the files anew; the diff is read before it is committed.

@@ -3,8 +3,8 @@ import type { Plan, PlannedProtector } from '../../model/plan.js';
 import { crewPort } from '../../words/crew-devices.js';
 import { figure } from '../../words/figures.js';
 import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
+import { crewWire } from '../parts/crew-wire.js';
 import { codeName } from './cover-view.js';
-import { crewWire } from './crew-wire.js';
 
 /** More changes than this are counted, not listed: the cover is one page. */
 const MOST_LINES = 8;

@@ -5,7 +5,7 @@ import type { Plan, PlannedProtector } from '../../model/plan.js';
 import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
 import { lengthUnitOf, longestLead } from '../../words/lengths.js';
 import { unparted } from '../../words/unparted.js';
-import { crewWire } from './crew-wire.js';
+import { crewWire } from '../parts/crew-wire.js';
 
 export const RecordSchema = z.object({
   heading: z.string(),

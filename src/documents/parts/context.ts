@@ -3,7 +3,13 @@ import type { Plan } from '../../model/plan.js';
 import type { FontKit, Measure } from '../../model/print.js';
 import type { Settings } from '../../model/settings.js';
 
-export const DOCUMENT_KINDS = ['closeout-pack', 'permit-sheet', 'owner-sheet', 'labels'] as const;
+export const DOCUMENT_KINDS = [
+  'closeout-pack',
+  'permit-sheet',
+  'owner-sheet',
+  'labels',
+  'site-record',
+] as const;
 /** The documents of a pack; the file of each is its kind with `.pdf`. */
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
 
