@@ -43,10 +43,12 @@ for (const job of inputs.jobs) {
   const documents = await clock('render', () => renderDocuments(plan, context));
   const files = [];
   for (const { fileName, html, metadata, form } of documents) {
+    const begun = performance.now();
     const printed = await clock('print', () => page.print(html));
     const { bytes } = await clock('finish the PDF', () =>
       finishPdf(printed, { ...metadata, created }, 0, form),
     );
+    if (form !== undefined) forForms += performance.now() - begun;
     files.push({ name: fileName, content: bytes });
   }
   await clock('write', () => {
