@@ -10,6 +10,7 @@ const rooms = {
   plan: ['model', 'electrical', 'rules', 'site'],
   range: ['model', 'electrical', 'rules', 'site', 'plan'],
   register: ['model'],
+  record: ['model', 'words', 'site-forms', 'register'],
   'site-forms': ['model', 'words'],
   fonts: [],
   documents: ['model', 'words', 'site-forms', 'fonts'],
@@ -30,13 +31,14 @@ const rooms = {
     'print',
     'output',
     'register',
+    'record',
   ],
 };
 
 /** Folders of a room in the order in which its work goes on: each may import itself and those before it, never a later one. */
 const steps = {
   plan: ['context', 'place', 'rate', 'choose', 'reach', 'make', 'standing', 'items'],
-  read: ['file', 'cell', 'table', 'company', 'answers', 'list'],
+  read: ['file', 'cell', 'table', 'company', 'answers', 'record', 'list'],
 };
 
 /** Folders of a room that don't know each other, and what all of them share. */

@@ -77,6 +77,8 @@ export {
 export { readInputs, type BatchInputs } from './batch/batch-inputs.js';
 export { withAccepted } from './batch/accepted.js';
 export { runBatch } from './batch/run-batch.js';
+export { runRecord } from './batch/record-run.js';
+export type { RecordOptions, RecordResult } from './batch/record-options.js';
 export type { BatchOptions, BatchResult, Progress } from './batch/batch-options.js';
 
 // The register: what hangs where by the records of all jobs, and what is to be looked at.

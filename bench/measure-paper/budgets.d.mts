@@ -7,4 +7,5 @@ export function budgetOf(
   protectors: number,
   paper: string,
   notes?: number | null,
+  more?: number,
 ): { readonly most: number; readonly asks: string } | null;

@@ -31,6 +31,7 @@ const permit = (protectors, paper) => {
 
 const BUDGETS = {
   'permit-sheet': { asks: 'paper.md 2, sheets by protectors and paper', most: permit },
+  'permit-addendum': { asks: 'record.md: one sheet', most: () => 1 },
   'closeout-pack': {
     asks: 'paper.md 3, pages of the pack',
     // Two measures: so many pages in all, or seven beside the notes.
@@ -52,9 +53,11 @@ const BUDGETS = {
  * @param {number} protectors of the job
  * @param {string} paper of its sheets, `letter`
  * @param {number | null} notes pages of wiring notes that its kinds of places may take; null: of a job of the demo, which has figures of its own
+ * @param {number} more pages that a record and its photos may add to a pack
  * @returns {{ most: number, asks: string } | null} null where the design names none
  */
-export function budgetOf(document, protectors, paper, notes = null) {
+export function budgetOf(document, protectors, paper, notes = null, more = 0) {
   const most = BUDGETS[document]?.most(protectors, paper, notes) ?? null;
-  return most === null ? null : { most, asks: BUDGETS[document].asks };
+  const own = document === 'closeout-pack' ? more : 0;
+  return most === null ? null : { most: most + own, asks: BUDGETS[document].asks };
 }

@@ -1,6 +1,13 @@
 // The documents of a pack, and what is asked of each.
 
-export const DOCUMENTS = ['permit-sheet', 'permit-appendix', 'closeout-pack', 'owner-sheet', 'labels'];
+export const DOCUMENTS = [
+  'permit-sheet',
+  'permit-addendum',
+  'permit-appendix',
+  'closeout-pack',
+  'owner-sheet',
+  'labels',
+];
 
 /** What is measured and listed, not failed: what isn't set anew yet, and what holds pages of others. */
 export const HELD = new Map([
@@ -8,10 +15,30 @@ export const HELD = new Map([
 ]);
 
 /** Documents that go into a binder. */
-export const BOUND = new Set(['permit-sheet', 'permit-appendix', 'closeout-pack', 'owner-sheet']);
+export const BOUND = new Set([
+  'permit-sheet',
+  'permit-addendum',
+  'permit-appendix',
+  'closeout-pack',
+  'owner-sheet',
+]);
+
+/** Documents that are sheets with a title strip. */
+export const SHEETS = new Set(['permit-sheet', 'permit-addendum']);
 
 /** What comes only when it is asked for may hold what only the office needs. */
 export const ON_DEMAND = new Set(['permit-appendix']);
+
+/** The running heads of pages of photos, in the languages of a crew. */
+const PHOTOS = /^(?:Photos|Fotos)$/;
+
+/**
+ * True for a page of photos, which isn't held at the equipment.
+ * @param {Pick<import('./page.d.mts').Page, 'texts'>} page
+ */
+export function isPhotoPage({ texts }) {
+  return texts.some(({ group, text }) => group === 0 && PHOTOS.test(text.trim()));
+}
 
 /**
  * Which document a file is, or is a sheet of.

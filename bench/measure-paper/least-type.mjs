@@ -1,11 +1,14 @@
 // The least type of a page by the role of what it says, and what the design asks for each role.
 
+import { isPhotoPage } from './documents.mjs';
+
 /** Rounding of the printer: 9.9975 points are 10. */
 const ROUNDING = 0.05;
 
 /** In points. Where a document isn't here, the design names no least size for it. */
 const LEAST = {
   'permit-sheet': { asks: 'paper.md 1, Type: 10 pt on permit sheets', all: 10 },
+  'permit-addendum': { asks: 'paper.md 1, Type: 10 pt on permit sheets', all: 10 },
   'permit-appendix': { asks: 'paper.md 1, Type: 10 pt on permit sheets', all: 10 },
   'closeout-pack': {
     asks: 'paper.md 1, Type: 8.5 pt in tables of the pack; at the box 14 pt, 11 pt in the table of tags',
@@ -24,6 +27,7 @@ function isBoxNote(document, page) {
   return (
     document === 'closeout-pack' &&
     page.width < page.height &&
+    !isPhotoPage(page) &&
     page.texts.some((text) => within(text, 'Figure'))
   );
 }

@@ -2,7 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { paperOf } from './budgets.mjs';
-import { documentOf } from './documents.mjs';
+import { documentOf, isPhotoPage } from './documents.mjs';
 import { jobsWords } from './known-words.mjs';
 import { linesOf } from './lines.mjs';
 import { measurePage } from './measure-page.mjs';
@@ -42,6 +42,13 @@ async function notePages(plan) {
     .reduce((sum, pages) => sum + pages, 0);
 }
 
+/** Pages that the record of a job may add to its pack, photos aside (record.md, issue 18). */
+const RECORD = 2;
+
+/** The pages that a record and photos may add to a pack; 0 where nobody recorded anything. */
+const morePages = (folder, printed) =>
+  existsSync(join(folder, 'record.json')) ? RECORD + printed.filter(isPhotoPage).length : 0;
+
 /**
  * Measures the documents of a job.
  * @param {string} folder of the job, with its plan
@@ -62,8 +69,10 @@ export async function measureJob(folder, words, only) {
   const vocabularies = [words, jobsWords(plan, lines)];
   const notes = await notePages(plan);
   const documents = new Map();
+  const more = new Map();
   for (const { name, printed } of read) {
     const document = documentOf(name);
+    more.set(document, morePages(folder, printed));
     const pictures = picturesOf(join(folder, name));
     const measured = printed.map((page, at) => ({
       paper: paperOf(page),
@@ -76,7 +85,7 @@ export async function measureJob(folder, words, only) {
     job: plan.job,
     pages: pages.map((page, at) => ({ page: at + 1, ...page })),
     findings: [
-      ...documentFindings(document, plan.protectors.length, pages, notes),
+      ...documentFindings(document, plan.protectors.length, pages, notes, more.get(document)),
       ...pages.flatMap(({ findings }, at) => findings.map((finding) => ({ ...finding, page: at + 1 }))),
     ],
   }));

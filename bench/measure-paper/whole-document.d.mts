@@ -15,4 +15,5 @@ export function documentFindings(
   protectors: number,
   pages: readonly Sheet[],
   notes?: number | null,
+  more?: number,
 ): FindingOnPage[];

@@ -54,6 +54,8 @@ export interface BatchContext {
   readonly fonts: FontKit;
   readonly printer: Printer;
   readonly jobFingerprint: (job: JobList) => Fingerprint;
+  /** `plan.json` of a job whose papers alone are made anew, as it stands; absent: jobs are planned. */
+  readonly planAsKept?: (job: string) => string | undefined;
   /** What every plan is made from beside its job: program, catalogue, settings. */
   readonly planFrom: Fingerprint;
   /** What all pages are made from beside their plan: program, templates, settings, logo, browser. */
@@ -73,7 +75,7 @@ export type UnprintedContext = Omit<BatchContext, 'printer'>;
  * @throws Error where the folder of templates can't be read
  */
 export async function sharedFingerprints(
-  inputs: BatchInputs,
+  inputs: Pick<BatchInputs, 'settings' | 'catalogue' | 'logo'>,
   options: BatchOptions,
 ): Promise<Pick<BatchContext, 'planFrom' | 'pagesFrom'>> {
   const [program, templates, browser] = await Promise.all([

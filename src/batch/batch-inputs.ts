@@ -4,7 +4,7 @@ import type { OpenItem } from '../model/open-item.js';
 import type { Settings } from '../model/settings.js';
 import { readCatalogue } from '../read/company/catalogue.js';
 import { readColumnMap } from '../read/table/column-map.js';
-import { companyPaths, findCompanyFiles } from '../read/file/find.js';
+import { companyPaths, findCompanyFiles, type CompanyFiles } from '../read/file/find.js';
 import { readLibrary } from '../read/company/library.js';
 import { readLists, type ListCount } from '../read/list/lists.js';
 import { readSettings } from '../read/company/settings.js';
@@ -13,6 +13,8 @@ import { logoPath, readLogo } from './logo.js';
 
 /** Everything that a batch reads before it plans. */
 export interface BatchInputs {
+  /** Paths of the company's files; undefined: none. */
+  readonly files: CompanyFiles;
   readonly lists: ListCount;
   /** In natural order of their ids. */
   readonly jobs: readonly JobList[];
@@ -67,6 +69,7 @@ export async function readInputs(options: BatchOptions, signal?: AbortSignal): P
   ]);
   const withoutWhichNothing = [...settings.unreadable, ...(map?.unreadable ?? [])];
   return {
+    files,
     lists: read.lists,
     jobs: read.jobs,
     settings: settings.settings,

@@ -21,8 +21,10 @@ import { siteForms } from '../site-forms/rows.js';
 import { runOut } from '../words/refusals.js';
 import { withoutPaths } from '../words/shown-path.js';
 import type { BatchContext } from './batch-context.js';
+import { broughtBack, type BroughtBack } from './brought-back.js';
 import { dataFingerprint, fingerprint, type Fingerprint } from './fingerprint.js';
 import { tableForm } from './given-forms.js';
+import { recordOf, submittedSheets } from './as-submitted.js';
 import { areIntact, writePack } from './pack-files.js';
 import { isFormFile, isPlanFile } from './pack-names.js';
 import type { PackRecord } from './pack-records.js';
@@ -50,6 +52,7 @@ interface Making {
   readonly folder: string;
   readonly planFrom: Fingerprint;
   readonly photos: JobPhotos;
+  readonly back: BroughtBack;
   readonly record: PackRecord | undefined;
 }
 
@@ -66,21 +69,20 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
   try {
     const known = batch.records.get(folder);
     const photos = await batch.photos.ofJob(job.job, folder);
+    const back = await broughtBack(batch.out, folder, job.job, batch.options.photos);
     const making: Making = {
       job,
       folder,
-      planFrom: fingerprint(
-        batch.jobFingerprint(job),
-        batch.planFrom,
-        photos.from,
-        batch.cutSheets?.from ?? '',
-      ),
+      planFrom:
+        planFromOf(batch, known) ??
+        fingerprint(batch.jobFingerprint(job), batch.planFrom, photos.from, batch.cutSheets?.from ?? ''),
       photos,
+      back,
       record: known?.job === job.job ? known : undefined,
     };
     const { record } = making;
     if (record?.planFrom === making.planFrom && (await isCurrent(record, record.plan, making, batch))) {
-      return fromRecord(record, 'unchanged');
+      return fromRecord(record, 'unchanged', back.items);
     }
     if (batch.fatal.failure) throw batch.fatal.failure;
     plan = await batch.steps.planJob(job, { catalogue: batch.catalogue, settings: batch.settings });
@@ -90,27 +92,34 @@ export async function makeJob(job: JobList, batch: BatchContext): Promise<MadeJo
     const sheets = await batch.cutSheets?.read(partsOf(plan));
     // A photo that isn't printed is told with all that is open, in the pack too.
     const more = [...shown.items, ...(sheets?.items ?? [])];
-    if (more.length > 0) plan = { ...plan, openItems: inOrder([...plan.openItems, ...more]) };
+    if (more.length > 0 && !batch.planAsKept)
+      plan = { ...plan, openItems: inOrder([...plan.openItems, ...more]) };
     plan = withAccepted(plan, job);
-    return await makePack(plan, { photos: shown.photos, sheets: sheets?.sheets }, making, batch);
+    const shownAll = { photos: shown.photos, sheets: sheets?.sheets, record: {} };
+    return await makePack(plan, shownAll, making, batch);
   } catch (error) {
     if (batch.signal.aborted) return undefined;
     return failed(error, job, folder, plan, batch);
   }
 }
 
+/** Papers alone leave it open what the plan was made from. */
+function planFromOf(batch: BatchContext, known: PackRecord | undefined): Fingerprint | undefined {
+  return batch.planAsKept ? known?.planFrom : undefined;
+}
+
 /** Tells whether the pack in the folder is the pack of that plan, with nothing edited, deleted or out of date. */
 async function isCurrent(
   record: PackRecord,
   plan: Fingerprint,
-  { folder, photos }: Making,
+  { folder, photos, back }: Making,
   batch: BatchContext,
 ): Promise<boolean> {
   const { options } = batch;
   if (options.force === true || record.plan !== plan) return false;
   if (options.make === 'pack') {
     if (record.printedPlan !== plan) return false;
-    if (record.pagesFrom !== pagesFrom(plan, record.previousPlan, photos, batch)) return false;
+    if (record.pagesFrom !== pagesFrom(plan, record.previousPlan, { photos, back }, batch)) return false;
     // A date of today is whatever day the pack was printed on.
     if (options.dateGiven && record.date !== options.date) return false;
   }
@@ -121,9 +130,10 @@ async function isCurrent(
 const pagesFrom = (
   plan: Fingerprint,
   base: Fingerprint,
-  photos: JobPhotos,
+  { photos, back }: Pick<Making, 'photos' | 'back'>,
   batch: BatchContext,
-): Fingerprint => fingerprint(plan, base, photos.from, batch.pagesFrom);
+): Fingerprint =>
+  fingerprint(plan, base, photos.from, batch.pagesFrom, ...(back.from === '' ? [] : [back.from]));
 
 /** The parts that a job's protectors take, each once. */
 function partsOf(plan: Plan): string[] {
@@ -131,9 +141,9 @@ function partsOf(plan: Plan): string[] {
 }
 
 async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: BatchContext): Promise<MadeJob> {
-  const { folder, record, planFrom, photos } = making;
+  const { folder, record, planFrom, back } = making;
   const { options, previous, given, records } = batch;
-  const text = planJson(plan);
+  const text = batch.planAsKept?.(plan.job) ?? planJson(plan);
   await pause();
   const planned = fingerprint(text);
   const forms = siteForms(plan);
@@ -158,16 +168,22 @@ async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: Batc
     // The lists changed, the plan didn't: rows moved about, or a part that nobody takes.
     const same = { ...record, ...summary };
     await records.put(same);
-    return fromRecord(same, 'unchanged');
+    return fromRecord(same, 'unchanged', back.items);
   }
   const planFiles: FileToWrite[] = [
     { name: 'plan.json', content: text },
     { name: 'schedule.csv', content: scheduleCsv(plan) },
   ];
   const base = previous.baseOf(record, planned);
+  const submitted = await submittedSheets(planned, making, batch);
   const pages =
     options.make === 'pack'
-      ? await printPages(plan, await batch.previous.read(folder, base), shown, batch)
+      ? await printPages(
+          plan,
+          await batch.previous.read(folder, base),
+          { ...shown, record: await recordOf(back, forms.plan, submitted.length > 0) },
+          batch,
+        )
       : undefined;
   batch.signal.throwIfAborted();
   if (record && record.plan !== planned) await previous.keep(record);
@@ -184,20 +200,21 @@ async function makePack(plan: Plan, shown: Enclosed, making: Making, batch: Batc
         .map((form) => ({ ...form, asks: dataFingerprint(forms) })),
     ],
     before: old,
-    removes: (name) => pages !== undefined || isPlanFile(name),
+    removes: (name) =>
+      isPlanFile(name) || (pages !== undefined && submitted.every((file) => file.name !== name)),
     leftOut: pages ? documentsLeftOut(plan).map((kind) => `${kind}.pdf`) : [],
   });
   const made: PackRecord = {
     ...summary,
     printedPlan: pages ? planned : (record?.printedPlan ?? ''),
     previousPlan: pages ? base : (record?.previousPlan ?? ''),
-    pagesFrom: pages ? pagesFrom(planned, base, photos, batch) : (record?.pagesFrom ?? ''),
+    pagesFrom: pages ? pagesFrom(planned, base, making, batch) : (record?.pagesFrom ?? ''),
     date: pages ? options.date : (record?.date ?? ''),
-    files: [...written.files, ...kept],
+    files: [...written.files, ...kept, ...(pages ? submitted : [])],
   };
   await records.put(made);
   await previous.forget(record, made);
-  return fromRecord(made, pages ? 'printed' : 'nothing', writtenTold(folder, written));
+  return fromRecord(made, pages ? 'printed' : 'nothing', [...back.items, ...writtenTold(folder, written)]);
 }
 
 /**

@@ -4,6 +4,7 @@ const NAMES: ReadonlySet<string> = new Set([
   'plan.json',
   'schedule.csv',
   'permit-appendix.pdf',
+  'permit-addendum.pdf',
   ...DOCUMENT_KINDS.map((kind) => `${kind}.pdf`),
 ]);
 /** Permit sheets in files of their own; packs of before had a word behind the number. */

@@ -72,6 +72,8 @@ export type PackRecord = z.infer<typeof recordSchema>;
 export interface PackRecords {
   /** The record of a job's folder; undefined: nothing is known of it. */
   readonly get: (folder: string) => PackRecord | undefined;
+  /** The name of a job's folder; undefined: nothing is known of it. */
+  readonly folderOf: (job: string) => string | undefined;
   /** Keeps a record, on the disk as well: a run that is killed after this needn't make the pack again. */
   readonly put: (record: PackRecord) => Promise<void>;
   /** Writes all records anew, each once. */
@@ -128,6 +130,7 @@ export async function openPackRecords(folder: string): Promise<PackRecords> {
   };
   return {
     get: (name) => records.get(name),
+    folderOf: (job) => [...records.values()].find((record) => record.job === job)?.folder,
     put: async (record) => {
       records.set(record.folder, record);
       appended += 1;

@@ -11,6 +11,8 @@ export interface Enclosed {
   readonly photos: PhotosRead['photos'];
   /** Undefined: no data sheets are asked for. */
   readonly sheets: readonly PartSheet[] | undefined;
+  /** What came back from the work; undefined: nothing yet. */
+  readonly record: Pick<DocumentContext, 'record' | 'recordPhotos' | 'recordFits' | 'permitStays'>;
 }
 
 /**
@@ -23,7 +25,7 @@ export interface Enclosed {
 export async function printPages(
   plan: Plan,
   before: Plan | undefined,
-  { photos, sheets }: Enclosed,
+  { photos, sheets, record }: Enclosed,
   batch: BatchContext,
 ): Promise<FileToWrite[]> {
   const { options } = batch;
@@ -33,6 +35,7 @@ export async function printPages(
     fonts: batch.fonts,
     measure: batch.printer.measure,
     photos,
+    ...record,
     appendices: [...new Set([...batch.settings.appendices, ...(options.appendices ?? [])])],
     ...(sheets === undefined ? {} : { dataSheets: sheets.map(({ part, pages }) => ({ part, pages })) }),
     separate: options.separate === true,

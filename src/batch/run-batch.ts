@@ -20,6 +20,7 @@ import {
 } from './batch-context.js';
 import { readInputs, type BatchInputs } from './batch-inputs.js';
 import type { BatchOptions, BatchResult } from './batch-options.js';
+import { keepCompany } from './company-kept.js';
 import { jobFingerprints } from './fingerprint.js';
 import { makeJob, type MadeJob } from './make-job.js';
 import { OWN_FOLDER } from './own-folder.js';
@@ -89,6 +90,7 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
         fatal: { failure: undefined },
         signal: stop.signal,
       };
+      await keepCompany(own, { ...inputs.files, logo: inputs.logo });
       const made = await makeAll(jobs, context, given.renderDocuments === undefined);
       const result = await reportBatch(made, jobs.length, context, inputs);
       await records.tidy();
@@ -107,7 +109,7 @@ async function checkTemplates(folder: string): Promise<void> {
 }
 
 /** The program's own steps, loaded where they are used, but for those that the caller gives. */
-function stepsOf(given: Partial<BatchSteps>): BatchSteps {
+export function stepsOf(given: Partial<BatchSteps>): BatchSteps {
   const planJob: BatchSteps['planJob'] = async (job, context) => {
     const { planJob: plan } = await import('../plan/plan-job.js');
     return plan(job, context);
@@ -166,7 +168,7 @@ function chosenJobs(jobs: readonly JobList[], { job }: BatchOptions): readonly J
 }
 
 /** Makes the jobs, a few at a time, so that planning and rendering overlap printing. */
-async function makeAll(
+export async function makeAll(
   jobs: readonly JobList[],
   context: UnprintedContext,
   inThreads: boolean,

@@ -14,7 +14,7 @@ import { batchTable, draftsText, itemsText } from '../screen/tell.js';
 import type { CommonOptions, Context } from './context.js';
 import { dateOfRun } from './date.js';
 import { dialectOf, type DialectArguments } from './dialect.js';
-import { listsOf, textOption, textOptions, WrongCommandLine } from './usage.js';
+import { listsOf, textOption, textOptions, workersOf, WrongCommandLine } from './usage.js';
 
 /** What `pack` and `plan` are given on the command line, as the parser hands it over. */
 export interface BatchArguments extends CommonOptions, DialectArguments {
@@ -134,14 +134,6 @@ function appendicesOf(text: string | undefined): BatchOptions['appendices'] {
     const expected = `some of ${APPENDIX_NAMES.join(', ')}, with commas between them`;
     throw new WrongCommandLine(note(COMMAND_MESSAGES.noSuchValue, { option: 'with', found: word, expected }));
   });
-}
-
-function workersOf(text: string | undefined): number | undefined {
-  if (text === undefined) return undefined;
-  const workers = /^\d{1,2}$/.test(text) ? Number(text) : 0;
-  if (workers < 1 || workers > 64)
-    throw new WrongCommandLine(note(COMMAND_MESSAGES.noSuchWorkers, { found: text }));
-  return workers;
 }
 
 interface ProgressScreen {

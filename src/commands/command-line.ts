@@ -14,6 +14,7 @@ import { addFields } from './fields.js';
 import { addPack } from './pack.js';
 import { addPlan } from './plan.js';
 import { addRead } from './read.js';
+import { addRecord } from './record.js';
 import { addRegister } from './register.js';
 import { addRules } from './rules.js';
 import { addStart } from './start.js';
@@ -68,6 +69,7 @@ function parser(programVersion: string, act: Act): Argv {
     addFields,
     addWhy,
     addRules,
+    addRecord,
     addRegister,
     addStart,
   ];

@@ -52,3 +52,12 @@ function filled(what: string, text: string): string {
   if (text === '') throw new WrongCommandLine(note(COMMAND_MESSAGES.emptyValue, { what }));
   return text;
 }
+
+/** Pages printed at a time, 1 to 64; undefined: not given. */
+export function workersOf(text: string | undefined): number | undefined {
+  if (text === undefined) return undefined;
+  const workers = /^\d{1,2}$/.test(text) ? Number(text) : 0;
+  if (workers < 1 || workers > 64)
+    throw new WrongCommandLine(note(COMMAND_MESSAGES.noSuchWorkers, { found: text }));
+  return workers;
+}

@@ -5,6 +5,7 @@ import type { DocumentContext, DocumentKind } from './parts/context.js';
 import { DOCUMENT_KINDS, documentsLeftOut } from './parts/context.js';
 import { labelSheets } from './labels/pages.js';
 import { ownerSheet } from './owner-sheet/pages.js';
+import { hasAddendum, permitAddendum } from './permit-sheet/addendum.js';
 import { permitSheet, separatePermitSheets } from './permit-sheet/pages.js';
 import { siteRecord } from './site-record/pages.js';
 import { hasAppendix, permitAppendix } from './permit-appendix/pages.js';
@@ -45,7 +46,7 @@ export async function renderDocument(
 
 /**
  * Renders the documents of a job's pack: closeout pack, permit sheet (with `separate` a file a sheet), owner's sheet, and labels
- * unless it is a draft; with them the appendix of the permit sheet where it is asked for.
+ * unless it is a draft; with them the addendum to the permit sheet where the work changed what it says, and its appendix where it is asked for.
  * @param plan the plan of the job
  * @param context as for `renderDocument`
  * @throws Failure where a template or a view model fails
@@ -55,10 +56,12 @@ export async function renderDocuments(plan: Plan, context: DocumentContext): Pro
   const documents: RenderedDocument[] = [];
   const leftOut = documentsLeftOut(plan);
   for (const kind of DOCUMENT_KINDS.filter((one) => !leftOut.includes(one))) {
+    if (kind === 'permit-sheet' && context.permitStays === true) continue;
     if (kind === 'permit-sheet' && context.separate === true)
       documents.push(...(await separatePermitSheets(given)));
     else documents.push(await RENDERERS[kind](given));
   }
+  if (hasAddendum(given)) documents.push(await permitAddendum(given));
   if (hasAppendix(given)) documents.push(permitAppendix(given));
   return documents.map((document) => withFonts(document, context));
 }

@@ -233,6 +233,7 @@ export const ITEM_ORDER: readonly (readonly string[])[] = [
     'batch/file-edited',
     'batch/form-kept',
     'batch/labels-removed',
+    'batch/record-not-read',
     'photo/too-much-together',
     'batch/data-sheet-not-taken',
     'photo/not-printed',

@@ -25,7 +25,13 @@ export const RECORD_CHECKS = [
 export type RecordCheck = (typeof RECORD_CHECKS)[number];
 
 /** Where a row of a form stood: of a table its line, of a PDF form line 0. */
-const originSchema = z.object({ file: z.string(), line: z.number().int() });
+const originSchema = z.object({
+  file: z.string(),
+  line: z.number().int(),
+  /** What the file calls the column of a heading, where that is another word; of a PDF form its field. */
+  columns: z.record(z.string(), z.string()).optional(),
+});
+export type RecordOrigin = z.infer<typeof originSchema>;
 
 const photoSchema = z.object({
   file: z.string(),
@@ -152,7 +158,10 @@ export const RecordSchema = z.object({
   /** The first look; those of later days behind it. */
   readings: z.array(readingSchema),
   facts: z.array(factSchema),
+  /** What is open or to be confirmed. */
   items: z.array(openItemSchema),
+  /** What contradicts the plan and somebody accepted. */
+  accepted: z.array(openItemSchema).optional(),
   deviations: z.array(deviationSchema),
   /** Readings that are to be taken, and regular looks; `on` `YYYY-MM-DD`, ``: as soon as it can be seen. */
   due: z.array(

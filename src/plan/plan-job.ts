@@ -21,6 +21,7 @@ import { earthingConflicts, linesOfCorner, linkedThoughNotSolid } from './items/
 import { besideExisting } from './choose/beside-existing.js';
 import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
+import { withFitted, type FittedAt } from './context/fitted.js';
 import { overcurrentItems } from './items/overcurrent.js';
 import { placeItems } from './items/items.js';
 import { unfedPorts } from './items/unfed.js';
@@ -43,6 +44,8 @@ export interface PlanContext {
   /** Undefined: there is no catalogue, so everything is placed and rated without parts. */
   readonly catalogue: Catalogue | undefined;
   readonly settings: Settings;
+  /** What hangs where, once the work is done; absent: nothing does yet. */
+  readonly fitted?: FittedAt;
 }
 
 /**
@@ -62,13 +65,14 @@ export function planJob(list: JobList, context: PlanContext): Plan {
   const placing = placeOnSite(job);
   // 3 to 5: rate each placement, choose its part, wire its housings; the ports of an inverter share where they may.
   if (placing.placements.length > MOST_PLACEMENTS) throw tooManyHousings(list);
-  const first = rateAndChoose(job, context.catalogue, placing.placements);
+  const placements = withFitted(placing.placements, context.fitted);
+  const first = rateAndChoose(job, context.catalogue, placements);
   if (housingsOf(first) > LIMITS.jobHousings) throw tooManyHousings(list);
   // 7 and 8: with the reach of what was chosen, place what reach decides, and rate and choose for that alone, once.
   const byReach = placeByReach(job, first);
   const selected = [
     ...first.map((one) => withReason(one, byReach.joined.get(one))),
-    ...rateAndChoose(job, context.catalogue, byReach.placements),
+    ...rateAndChoose(job, context.catalogue, withFitted(byReach.placements, context.fitted)),
   ];
   if (housingsOf(selected) > LIMITS.jobHousings) throw tooManyHousings(list);
   // 5, 6 and 9: housings, wiring and indicators of each, numbered; every bare port with its reason; the orders.

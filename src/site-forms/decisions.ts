@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { byNaturalOrder } from '../model/natural-order.js';
 import type { Plan } from '../model/plan.js';
+import { DECIDED, type Decided, type DecisionIs } from '../model/record-change.js';
 import { conductorText } from '../words/conductors.js';
 
 /** What a plan decides of one housing, as far as a record of the work depends on it. */
@@ -63,15 +64,11 @@ const inOrder = ({ tag, ports, place, part, conductors }: HousingDecision): unkn
   conductors,
 ];
 
-export const DECIDED = ['ports', 'place', 'part', 'conductors'] as const;
-/** What of a housing can differ between two plans. */
-export type Decided = (typeof DECIDED)[number];
-
 /** How a housing stands in two plans of one job. */
 export interface DecisionChange {
   readonly tag: string;
   /** `gone`: the later plan hasn't it; `new`: the earlier hadn't. */
-  readonly is: 'gone' | 'new' | 'changed';
+  readonly is: DecisionIs;
   /** What differs; none where it is gone or new. */
   readonly what: readonly { readonly of: Decided; readonly before: string; readonly now: string }[];
 }

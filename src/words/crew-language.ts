@@ -1,6 +1,9 @@
 import type { CrewPackWords } from './languages/crew-pack-words.js';
 import { CREW_PACK_EN } from './languages/crew-pack-en.js';
 import { CREW_PACK_ES } from './languages/crew-pack-es.js';
+import { AS_BUILT_EN } from './languages/as-built-en.js';
+import { AS_BUILT_ES } from './languages/as-built-es.js';
+import type { AsBuiltWords } from './languages/as-built-words.js';
 
 /** The languages of what a crew holds in its hands. */
 export const CREW_LANGUAGES = ['en', 'es'] as const;
@@ -33,4 +36,11 @@ export function crewLanguage(...codes: readonly string[]): CrewLanguage {
 /** The words of cover, checks and record in a language. */
 export function crewPackWords(language: CrewLanguage): CrewPackWords {
   return WORDS[language];
+}
+
+const BUILT: { readonly [L in CrewLanguage]: AsBuiltWords } = { en: AS_BUILT_EN, es: AS_BUILT_ES };
+
+/** The words that tell how far the work is, and what came back from it, in a language. */
+export function asBuiltWords(language: CrewLanguage): AsBuiltWords {
+  return BUILT[language];
 }

@@ -93,20 +93,28 @@ export function paperLead(metres: number, unit: LengthUnit, round: 'nearest' | '
     : figure(inSteps(metres, 0.01, round) / 100, 'm');
 }
 
+type LeadLimit = Pick<
+  PlannedProtector['wiring'],
+  'leadLengthLimit' | 'leadLengthPlanned' | 'leadLimitByWithstand'
+>;
+
 /**
- * The longest that line lead and ground lead are together, as paper prints it: what is planned, since level and reach were worked out
+ * The longest that line lead and ground lead are together: what is planned, since level and reach were worked out
  * with that and would not hold with longer ones, or less where the withstand asks for it. Where the level alone is above the withstand
- * no limit helps, and paper keeps to what is planned.
+ * no limit helps, and it is what is planned.
+ * @returns m
  */
-export function longestLead(
-  {
-    leadLengthLimit: limit,
-    leadLengthPlanned: planned,
-    leadLimitByWithstand: byWithstand,
-  }: Pick<PlannedProtector['wiring'], 'leadLengthLimit' | 'leadLengthPlanned' | 'leadLimitByWithstand'>,
-  unit: LengthUnit,
-): string {
-  return paperLead(byWithstand && limit > 0 ? Math.min(limit, planned) : planned, unit, 'down');
+export function mostLead({
+  leadLengthLimit: limit,
+  leadLengthPlanned: planned,
+  leadLimitByWithstand: byWithstand,
+}: LeadLimit): number {
+  return byWithstand && limit > 0 ? Math.min(limit, planned) : planned;
+}
+
+/** {@link mostLead} as paper prints it. */
+export function longestLead(wiring: LeadLimit, unit: LengthUnit): string {
+  return paperLead(mostLead(wiring), unit, 'down');
 }
 
 /**

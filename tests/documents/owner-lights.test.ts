@@ -109,7 +109,9 @@ describe('a flag', () => {
 
   it('the record and the checks ask for a good flag', () => {
     const words = crewPackWords('en');
-    expect(recordView(told, words).rows[0]?.lights).toEqual(['1 flag', '2 flag']);
+    expect(recordView(told, words).rows[0]?.lights).toEqual(
+      ['1 flag', '2 flag'].map((of) => ({ of, found: '' })),
+    );
     const checks = (plan: Plan): string => JSON.stringify(checksView(plan, words));
     expect(checks(told)).toContain(words.checks.texts.flag);
     expect(checks(dataOf('', 'S service; ac_in=120/240'))).not.toContain(words.checks.texts.flag);

@@ -171,6 +171,8 @@ describe.each(OWNER_LANGUAGE_CODES)('the strings in %s', (code) => {
     expect([...new Set(names)].sort()).toEqual(
       [
         'colour',
+        'date',
+        'dates',
         'flags',
         'list',
         'lights',

@@ -63,7 +63,10 @@ describe('the commissioning record', () => {
       band([pair('positive', null), pair('positive', 'negative')]),
     ];
     const measuring = { state: null, bands, meter: null, clothing: null };
-    expect(rowOf({ wiring: { measuring } })).toMatchObject({ volts: ['+/−', '+/G'], voltsNone: '' });
+    expect(rowOf({ wiring: { measuring } })).toMatchObject({
+      volts: ['+/−', '+/G'].map((of) => ({ of, found: '' })),
+      voltsNone: '',
+    });
     const closed = { ...measuring, state: reason('measure-state/do-not-open', { turbines: [] }) };
     expect(rowOf({ wiring: { measuring: closed } })).toMatchObject({ volts: [], voltsNone: 'do not open' });
   });

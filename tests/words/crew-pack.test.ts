@@ -3,12 +3,14 @@ import { renderDocument } from '../../src/documents/render.js';
 import { defaultSettings } from '../../src/model/settings.js';
 import type { Plan } from '../../src/model/plan.js';
 import {
+  asBuiltWords,
   CREW_LANGUAGES,
   crewLanguage,
   crewPackWords,
   isCrewLanguage,
 } from '../../src/words/crew-language.js';
 import { demoPlans } from '../documents/fixtures/demo-plans.js';
+import { recordOf } from '../documents/fixtures/records.js';
 import { setByHand } from '../documents/fixtures/set-by-hand.js';
 
 /** Every string of a list of words by its path; one that is made of values, with letters that no word has in their place. */
@@ -25,12 +27,16 @@ function stringsOf(words: object, path = ''): Map<string, string> {
   return found;
 }
 
-const EN = stringsOf(crewPackWords('en'));
+/** What a language says of a pack, and of the work once it is done. */
+const allOf = (language: 'en' | 'es'): Map<string, string> =>
+  stringsOf({ pack: crewPackWords(language), built: asBuiltWords(language) });
+
+const EN = allOf('en');
 const wordsIn = (texts: Iterable<string>): Set<string> =>
   new Set([...texts].flatMap((text) => text.toLowerCase().match(/\p{L}{4,}/gu) ?? []));
 
 describe.each(CREW_LANGUAGES)('the words of the crew’s pack in %s', (language) => {
-  const own = stringsOf(crewPackWords(language));
+  const own = allOf(language);
 
   it('are all there', () => {
     expect([...own.keys()].sort()).toEqual([...EN.keys()].sort());
@@ -75,22 +81,35 @@ describe('the language of a crew', () => {
 
   /** Sections that aren't marked as English. */
   const translated = (html: string): string =>
-    [...html.matchAll(/<section class="(?:cover|record)"[^]*?<\/section>/g)].map(([text]) => text).join();
+    [...html.matchAll(/<section class="(?:cover|record|as-built)"[^]*?<\/section>/g)]
+      .map(([text]) => text)
+      .join();
 
   it.each(demoPlans().map((one) => [one.job, one] as const))(
     'leaves no English word on the Spanish cover, checks and record of %s',
     async (_, of) => {
       const previous = { ...of, protectors: of.protectors.slice(1), revision: 'A' };
+      const record = recordOf(of, {
+        state: 'record open',
+        entry: (_tag, entry) => ({
+          ...entry,
+          device: { ...entry.device, fitted: '' },
+          leadLength: 9,
+          faultCurrent: 12,
+        }),
+        reading: (one) => ({ ...one, found: one.kind === 'volts' ? '9999' : one.due ? '' : 'dark' }),
+      });
       const { html } = await renderDocument('closeout-pack', of, {
         ...context,
+        record,
         crewLanguage: 'es',
         previous,
       });
       const text = translated(html).replace(/<[^>]*>/g, '\n');
       expect(text.length).toBeGreaterThan(2000);
       // What the list, the catalogue and the company call things stays as they call it.
-      const data = wordsIn([JSON.stringify([of, previous, context.settings])]);
-      const spanish = wordsIn(stringsOf(crewPackWords('es')).values());
+      const data = wordsIn([JSON.stringify([of, previous, context.settings, record])]);
+      const spanish = wordsIn(allOf('es').values());
       const english = [...wordsIn(EN.values())].filter((word) => !spanish.has(word) && !data.has(word));
       expect(english.length).toBeGreaterThan(80);
       const there = wordsIn([text]);

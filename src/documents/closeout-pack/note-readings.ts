@@ -23,6 +23,8 @@ export const NoteReadingSchema = z.object({
       label: z.string(),
       /** Over its column: `L1 to ground`. */
       full: z.string(),
+      /** What the record holds; ``: a box. */
+      found: z.string(),
     }),
   ),
 });
@@ -113,12 +115,18 @@ function isOnBoth(bands: readonly PlannedBand[]): boolean {
   return supplies.size > 1;
 }
 
-function probesOf({ between }: PlannedBand, words: CrewNoteWords): NoteReading['probes'] {
+function probesOf(
+  { between }: PlannedBand,
+  words: CrewNoteWords,
+  found: (probes: Probes) => string,
+): NoteReading['probes'] {
   const { table } = words;
-  return between.map(({ wire, to }) => {
+  return between.map((probes) => {
+    const { wire, to } = probes;
     const from = point(wire, words);
     const full = to === null ? table.toGround(from) : table.fromTo(from, point(to, words));
-    return { label: between.length === 1 ? '' : to === null ? from : `${from}–${point(to, words)}`, full };
+    const both = to === null ? from : `${from}–${point(to, words)}`;
+    return { label: between.length === 1 ? '' : both, full, found: found(probes) };
   });
 }
 
@@ -127,9 +135,14 @@ const tagsOf = (pictures: readonly Picture[]): string[] =>
 
 /**
  * What is measured at the places of a page before anything is connected; places with the same figures share the lines.
+ * @param found what the record holds of a housing between two points; `` nothing
  * @returns none where nothing may be opened
  */
-export function noteReadings(page: NoteKind, words: CrewNoteWords): NoteReading[] {
+export function noteReadings(
+  page: NoteKind,
+  words: CrewNoteWords,
+  found: (tag: string, probes: Probes) => string = () => '',
+): NoteReading[] {
   const groups = new Map<string, Picture[]>();
   for (const picture of page) {
     const key = JSON.stringify(bandsOf(picture).map(({ low, high }) => [low, high]));
@@ -143,7 +156,7 @@ export function noteReadings(page: NoteKind, words: CrewNoteWords): NoteReading[
       tags: groups.size > 1 ? tagsName(tagsOf(pictures), words) : '',
       what: whatOf(band, isOnBoth(bands), words),
       ...figuresOf(band, words),
-      probes: probesOf(band, words),
+      probes: probesOf(band, words, (probes) => found(first[0].tag, probes)),
     }));
   });
 }

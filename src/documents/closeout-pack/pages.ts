@@ -1,6 +1,6 @@
 import { isNec } from '../../model/editions.js';
 import type { RenderedDocument } from '../../model/print.js';
-import { crewLanguage, crewPackWords } from '../../words/crew-language.js';
+import { asBuiltWords, crewLanguage, crewPackWords } from '../../words/crew-language.js';
 import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
 import { oneLine } from '../drawing/one-line.js';
 import { MARGIN, pageRules, SHEETS } from '../parts/css.js';
@@ -41,7 +41,11 @@ function roomFor(sheet: Sheet): { readonly width: number; readonly height: numbe
 }
 
 /** The pages of the pack, each with the name of its section in the margin. */
-function pagesOf({ paper }: Prepared, { sections }: CrewPackWords, view: CloseoutPackView): PageRule[] {
+function pagesOf(
+  { paper }: Prepared,
+  { language, sections }: CrewPackWords,
+  view: CloseoutPackView,
+): PageRule[] {
   const section = (name: string, text: string, landscape = false): PageRule =>
     pageRule(name, paper, text, landscape);
   return [
@@ -52,6 +56,7 @@ function pagesOf({ paper }: Prepared, { sections }: CrewPackWords, view: Closeou
       ...section(id, `${sections.notes} · ${tags}`),
       margin: NOTE_MARGIN,
     })),
+    ...(view.built === null ? [] : [section('as-built', asBuiltWords(language).section)]),
     section('record', sections.record),
     section('calculations', sections.calculations),
     section('photos', sections.photos),
@@ -63,15 +68,22 @@ function pagesOf({ paper }: Prepared, { sections }: CrewPackWords, view: Closeou
 
 /** The crew's pack: what to fetch, the drawing, how the site is made dead, a note for each kind of protector, checks and record. */
 export async function closeoutPack(given: Prepared): Promise<RenderedDocument> {
-  const { plan, context, paper, templates } = given;
+  const { plan, context, paper, templates, built } = given;
   const words = crewPackWords(languageOf(given));
   const room = roomFor(paper);
   const family = isNec(plan.basis) ? 'ieee-315' : 'iec-60617';
   const drawing = { ...(await oneLine(plan, { first: room, next: room }, family)), scale: SCALE };
-  const bare = closeoutPackView(plan, context, words, drawing, '');
+  const bare = closeoutPackView(plan, context, words, built, drawing, '');
   const rules = [
     `:root { --drawing-head: ${HEAD}mm; }`,
-    pageRules(pagesOf(given, words, bare), marginsOf(given, words.document, words)),
+    pageRules(
+      pagesOf(given, words, bare),
+      marginsOf(
+        given,
+        `${words.document} · ${asBuiltWords(words.language).margin[built?.made ?? 'planned']}`,
+        words,
+      ),
+    ),
     ...bare.notes.map(({ id }) => `#${id} { page: ${id}; }`),
   ].join('\n');
   const names = [

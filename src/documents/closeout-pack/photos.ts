@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
-import type { JobPhoto } from '../parts/context.js';
+import type { AsBuiltWords } from '../../words/languages/as-built-words.js';
+import type { JobPhoto, RecordPhoto } from '../parts/context.js';
 import { equipmentOf } from '../parts/site-index.js';
 
 export const PhotoSchema = z.object({
@@ -25,4 +26,15 @@ export function photoViews(plan: Plan, photos: readonly JobPhoto[]): z.infer<typ
     const belongs = protectors.length === 0 ? 'no protector' : protectors.join(', ');
     return { caption: `${photo.tag}${place}: ${belongs}${own}`, source: photo.dataUrl };
   });
+}
+
+/** The photos that came with the record, by the protector that they belong to. */
+export function recordPhotoViews(
+  photos: readonly RecordPhoto[],
+  words: AsBuiltWords,
+): z.infer<typeof PhotoSchema>[] {
+  return photos.map(({ tags, file, dataUrl }) => ({
+    caption: words.photos.caption(tags.join(', '), file),
+    source: dataUrl,
+  }));
 }

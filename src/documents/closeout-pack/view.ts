@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
+import { asBuiltWords } from '../../words/crew-language.js';
 import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
 import type { OneLine } from '../drawing/one-line.js';
 import { SvgSchema } from '../drawing/svg.js';
@@ -7,16 +8,18 @@ import { CautionSchema, siteCautions } from '../parts/cautions.js';
 import { assumptionRows, AssumptionsSchema } from '../parts/contents/assumptions.js';
 import { calculationSummary, CalculationSummarySchema } from '../parts/contents/calculations.js';
 import { permitSchedule, PermitScheduleSchema } from '../parts/contents/schedule.js';
+import type { AsBuilt } from '../parts/as-built.js';
 import type { DocumentContext } from '../parts/context.js';
 import { limitTexts } from '../parts/limits.js';
 import { packAppendixView, PackAppendixSchema } from './appendix-view.js';
+import { AsBuiltSchema, asBuiltView } from './as-built-view.js';
 import { changeTexts } from './changes.js';
 import { ChecksSchema, checksView } from './checks.js';
 import { ContentsSchema, contentsView } from './contents.js';
 import { CoverSchema, coverView } from './cover-view.js';
 import { FetchSchema, fetchView } from './fetch-view.js';
 import { isolationView, IsolationViewSchema } from './isolation-view.js';
-import { PhotoSchema, photoViews } from './photos.js';
+import { PhotoSchema, photoViews, recordPhotoViews } from './photos.js';
 import { RecordSchema, recordView, SignOffSchema, signOffView } from './record.js';
 import { WiringNoteSchema } from './wiring-note-view.js';
 import { wiringNotes } from './wiring-note.js';
@@ -39,6 +42,7 @@ export const CloseoutPackSchema = z.object({
     .array(z.object({ svg: SvgSchema, width: z.number() }))
     .describe('Sheets of the one-line drawing; width as it is printed, mm'),
   legend: LegendSchema.describe('The symbols that the drawing uses'),
+  built: AsBuiltSchema.nullable().describe('What came back from the work; absent before any of it did'),
   schedule: PermitScheduleSchema.describe('One row for each housing, or for those that are alike'),
   isolation: IsolationViewSchema.describe(
     'How the site is made dead, step by step, and live again, with its log',
@@ -53,19 +57,23 @@ export const CloseoutPackSchema = z.object({
   assumptions: AssumptionsSchema.describe('Numbered as on the permit sheets'),
   limits: z.array(z.string()).describe('What the plan does not cover'),
   appendix: PackAppendixSchema.describe('What was asked for with `--with`'),
+  hasPhotos: z.boolean(),
   photos: z.array(PhotoSchema).describe('Photos with their captions'),
+  notPrinted: z
+    .object({ heading: z.string(), names: z.array(z.string()) })
+    .describe('Photos of the record that can’t be printed, by name'),
 });
 export type CloseoutPackView = z.infer<typeof CloseoutPackSchema>;
 
 /** Ids of the sections behind the notes and whether a pack has them. */
 function lastSections(
   { rejected, trace, bare }: CloseoutPackView['appendix'],
-  photos: CloseoutPackView['photos'],
+  hasPhotos: boolean,
 ): readonly (keyof CrewPackWords['sections'])[] {
   return [
     'record',
     'calculations',
-    ...(photos.length > 0 ? (['photos'] as const) : []),
+    ...(hasPhotos ? (['photos'] as const) : []),
     ...(rejected === null ? [] : (['rejected'] as const)),
     ...(trace === null ? [] : (['trace'] as const)),
     ...(bare === null ? [] : (['bare'] as const)),
@@ -77,15 +85,24 @@ export function closeoutPackView(
   plan: Plan,
   context: DocumentContext,
   words: CrewPackWords,
+  built: AsBuilt | undefined,
   drawing: OneLine & { readonly scale: number },
   style: string,
 ): CloseoutPackView {
   const { previous } = context;
   const { sections } = words;
-  const photos = photoViews(plan, context.photos ?? []);
+  const own = asBuiltWords(words.language);
+  const recorded = context.recordPhotos;
+  const photos = [
+    ...photoViews(plan, context.photos ?? []),
+    ...recordPhotoViews(recorded?.printed ?? [], own),
+  ];
+  const notPrinted = recorded?.notPrinted ?? [];
+  const hasPhotos = photos.length + notPrinted.length > 0;
   const appendix = packAppendixView(plan, context);
-  const notes = wiringNotes(plan, context.settings, words.language);
+  const notes = wiringNotes(plan, context.settings, words.language, built);
   const contents: (readonly [id: string, name: string])[] = [
+    ...(built === undefined ? [] : [['as-built', own.section] as const]),
     ['drawing', sections.drawing],
     ...(plan.protectors.length === 0
       ? []
@@ -93,13 +110,13 @@ export function closeoutPackView(
           ['isolation', sections.isolation] as const,
           ...notes.map(({ id, tags }) => [id, `${sections.notes}: ${tags}`] as const),
         ]),
-    ...lastSections(appendix, photos).map((id) => [id, sections[id]] as const),
+    ...lastSections(appendix, hasPhotos).map((id) => [id, sections[id]] as const),
   ];
   return {
     language: words.language,
     title: words.title(plan.job),
     style,
-    cover: coverView(plan, context, words),
+    cover: coverView(plan, context, words, built, own),
     changes:
       previous === undefined
         ? null
@@ -115,16 +132,22 @@ export function closeoutPackView(
     sections: { ...sections },
     drawings: drawing.sheets.map(({ svg, width }) => ({ svg, width: width * drawing.scale })),
     legend: [...drawing.legend],
+    built: built === undefined ? null : asBuiltView(plan, built, words, own),
     schedule: permitSchedule(plan, { narrow: true }),
     isolation: isolationView(plan, words.language),
     notes,
     checks: checksView(plan, words),
-    record: recordView(plan, words),
-    signOff: signOffView(words),
+    record: recordView(plan, words, built),
+    signOff: signOffView(words, built),
     calculations: calculationSummary(plan),
     assumptions: assumptionRows(plan),
     limits: limitTexts(plan),
     appendix,
+    hasPhotos,
     photos,
+    notPrinted: {
+      heading: own.photos.notPrinted,
+      names: notPrinted.map(({ name, why }) => `${name} (${own.photos.because[why]})`),
+    },
   };
 }

@@ -11,12 +11,14 @@ const NoteRowSchema = z.object({
   protects: RunsSchema,
   /** What it is measured on; nothing where a step says it for all rows. */
   source: RunsSchema,
-  /** As the list has it; else it is written in. */
+  /** As recorded, else as the list has it; `` is written in, and so the others. */
   serial: z.string(),
-  /** A box in the row for each column of volts found. */
-  boxes: z.array(z.literal('')),
+  torque: z.string(),
+  lead: z.string(),
+  /** A box in the row for each column of volts found, with what was. */
+  boxes: z.array(z.string()),
   /** The points that volts are found at, each with a box in a line of its own below; none where they have columns, or none here. */
-  probes: z.array(z.string()),
+  probes: z.array(z.object({ label: z.string(), found: z.string() })),
 });
 
 /** A page of a wiring note: a picture with its steps and up to four tags, or further tags of the same kind. */

@@ -4,8 +4,13 @@ import type { Settings } from '../../model/settings.js';
 import { crewSay, crewNoteWords } from '../../words/crew-notes.js';
 import type { CrewNoteWords } from '../../words/languages/crew-note-words.js';
 import type { CrewLanguage } from '../../words/crew-language.js';
-import { lengthUnitOf, longestLead } from '../../words/lengths.js';
+import { asBuiltWords } from '../../words/crew-language.js';
+import type { AsBuiltWords } from '../../words/languages/as-built-words.js';
+import { lengthUnitOf, longestLead, paperLead } from '../../words/lengths.js';
 import { unparted } from '../../words/unparted.js';
+import type { AsBuilt } from '../parts/as-built.js';
+import { lineWidth } from '../parts/text-width.js';
+import { bareSerials, foundOf } from './found.js';
 import { noteDanger } from './note-danger.js';
 import { noteDevice } from './note-device.js';
 import { BESIDE, noteKinds, pagesOfKind, type NoteKind } from './note-kinds.js';
@@ -20,6 +25,8 @@ import type { WiringNote } from './wiring-note-view.js';
 interface NoteOf extends PictureOf {
   /** Numbers of the assumptions on which the grounding of a place rests. */
   readonly grounded: (protector: PlannedProtector) => string[];
+  /** What came back from the work; undefined: nothing yet. */
+  readonly built: AsBuilt | undefined;
 }
 
 const tagsOf = (page: NoteKind): string[] => page.flatMap((picture) => picture.map(({ tag }) => tag));
@@ -51,26 +58,46 @@ function pointsOf(page: NoteKind, words: CrewNoteWords): string[] {
   return noteReadings([page[0]], words).flatMap(({ probes }) => probes.map(({ full }) => full));
 }
 
+/** mm that a text of the record has in its row, so that a note stays on its page; type of a note's tables in points. */
+const ROOM = { torque: 17, serial: 24, wideSerial: 38 } as const;
+const TABLE_TYPE = 11;
+const POINT_MM = 25.4 / 72;
+
+/** What was recorded, or where it is to be read. */
+function short(text: string, room: number, { found }: AsBuiltWords): string {
+  return lineWidth(text, TABLE_TYPE) * POINT_MM <= room ? text : found.seeRecord;
+}
+
 /** A row for each tag; of two housings of one place the first has the boxes for volts. */
 function rowsOf(
   plan: Plan,
   page: NoteKind,
   points: readonly string[],
-  words: CrewNoteWords,
+  { words, unit, built }: NoteOf,
 ): WiringNote['rows'] {
+  const found = foundOf(built);
+  const own = asBuiltWords(words.language);
   const isColumns = points.length <= COLUMNS;
+  const serialRoom = points.length > 0 && isColumns ? ROOM.serial : ROOM.wideSerial;
   const runs = runsOf(plan);
-  return page.flatMap((picture) =>
-    picture.map((one, index) => ({
-      tag: one.tag,
-      place: placeName(one, words),
-      protects: runs(page.length > 1 ? placeTag(plan, page, one, words) : protectsName(plan, one, words)),
-      source: runs(isShared(page) ? '' : sourcesOf(one).join(', ')),
-      serial: one.serial,
-      boxes: isColumns ? points.map(() => '' as const) : [],
-      probes: isColumns || index > 0 ? [] : [...points],
-    })),
-  );
+  return page.flatMap((picture) => {
+    const volts = noteReadings([picture], words, found).flatMap(({ probes }) => probes);
+    return picture.map((one, index) => {
+      const housing = built?.housings.get(one.tag);
+      return {
+        tag: one.tag,
+        place: placeName(one, words),
+        protects: runs(page.length > 1 ? placeTag(plan, page, one, words) : protectsName(plan, one, words)),
+        source: runs(isShared(page) ? '' : sourcesOf(one).join(', ')),
+        serial: housing === undefined ? one.serial : short(bareSerials(housing), serialRoom, own),
+        torque: short(unparted(housing?.torque ?? ''), ROOM.torque, own),
+        lead: housing?.lead == null ? '' : unparted(paperLead(housing.lead, unit)),
+        boxes: isColumns ? points.map((_, at) => volts[at]?.found ?? '') : [],
+        probes:
+          isColumns || index > 0 ? [] : points.map((label, at) => ({ label, found: volts[at]?.found ?? '' })),
+      };
+    });
+  });
 }
 
 /** On a page without the picture: whose it is, and part, device, lead and torque once more. */
@@ -105,7 +132,7 @@ function pageOf(
   const [first] = picture;
   // A page of few tags has room for picture and steps, and is whole where it is torn out.
   const isDrawn = index === 0 || tagsOf(page).length <= BESIDE;
-  const readings = noteReadings(page, words);
+  const readings = noteReadings(page, words, foundOf(of.built));
   const points = pointsOf(page, words);
   return {
     heading: '',
@@ -120,7 +147,7 @@ function pageOf(
     readings,
     readingColumns: 3 + (page.length > 1 ? 0 : 1) + (readings.some(({ tags }) => tags !== '') ? 1 : 0),
     watch: [...watchTexts(page, words), ...(isDrawn ? [] : charged(page, words))],
-    rows: rowsOf(plan, page, points, words),
+    rows: rowsOf(plan, page, points, of),
     steps: isDrawn ? noteSteps(plan, page, words) : [],
   };
 }
@@ -128,10 +155,17 @@ function pageOf(
 /**
  * The wiring notes of a job, one a kind of place, each for a page of its own; a kind of many tags goes on on further pages.
  * @param language of the crew
+ * @param built what came back from the work, which fills in its boxes; undefined: nothing yet
  */
-export function wiringNotes(plan: Plan, settings: Settings, language: CrewLanguage): WiringNote[] {
+export function wiringNotes(
+  plan: Plan,
+  settings: Settings,
+  language: CrewLanguage,
+  built?: AsBuilt,
+): WiringNote[] {
   const of: NoteOf = {
     plan,
+    built,
     grounded: groundingNumbers(plan),
     groundColour: settings.conductorColours[isNec(plan.basis) ? 'nec' : 'iec'].ground,
     unit: lengthUnitOf(plan),

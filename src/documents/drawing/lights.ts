@@ -2,6 +2,7 @@ import { arcCurves, circlePath } from './arcs.js';
 import { colourNamed, coloursIn, type ColourName } from '../../words/colours.js';
 import { filled } from '../../words/languages.js';
 import type { OwnerStrings, PlainLook } from '../../words/languages/owner-strings.js';
+import { isToTick } from '../parts/owner-lights.js';
 import type { Light, LightGroup, LightsInState } from '../parts/owner-lights.js';
 import { drawing, element, rect, textAt } from './svg.js';
 import { lineWidth } from '../parts/text-width.js';
@@ -205,8 +206,7 @@ export function lightsPicture({ groups, colour, tag, alt }: PicturedLights, stri
   const blocks = groups.flatMap(({ states: [drawn] }, index) => {
     if (drawn === undefined) return [];
     const before = tag === '' || index > 0 ? '' : `${tag}: `;
-    const isTicked = drawn.lights.some((light) => light.cause === 'floating');
-    return [(isTicked ? ticksBlock : lightsBlock)(drawn, colour, strings, before)];
+    return [(drawn.lights.some(isToTick) ? ticksBlock : lightsBlock)(drawn, colour, strings, before)];
   });
   return blocks.length === 0 ? '' : housing(blocks, alt);
 }

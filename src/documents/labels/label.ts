@@ -4,13 +4,18 @@ import { coloursIn, colourNamed } from '../../words/colours.js';
 import { filled } from '../../words/languages.js';
 import type { LiveCode, OwnerStrings } from '../../words/languages/owner-strings.js';
 import { LIVE_CODES } from '../../words/languages/owner-strings.js';
+import type { AsBuilt, BuiltHousing } from '../parts/as-built.js';
 import type { Light, LightsInState } from '../parts/owner-lights.js';
 import { besidePicture, lightGroups } from '../parts/owner-lights.js';
 import { sureColour } from '../parts/sure-colours.js';
 import { portSide, roomsOf, whereOnSite } from '../parts/owner-sides.js';
 
 /** A fact of a label, or the blank in which the crew writes it. */
-const LabelFactSchema = z.object({ what: z.string(), value: z.string().describe('Empty: a blank') });
+const LabelFactSchema = z.object({
+  what: z.string(),
+  value: z.string().describe('Empty: a blank'),
+  whole: z.boolean().describe('True for a date, which no line’s end parts'),
+});
 
 export const LabelSchema = z.object({
   tag: z.string(),
@@ -39,6 +44,8 @@ export interface LabelSource {
   readonly plan: Plan;
   readonly strings: OwnerStrings;
   readonly phone: string;
+  /** What came back from the work; undefined: nothing yet. */
+  readonly built?: AsBuilt | undefined;
 }
 
 /** The signal word of a box and what it says: by the highest voltage of the plan there. */
@@ -120,6 +127,9 @@ function flagLine({ partDetails }: PlannedProtector, { looks, colours }: OwnerSt
   return told.length === 0 ? [] : [`${told.join('. ')}.`];
 }
 
+/** What the owner's sheet says of the first day, and a label shows. */
+const FIRST_DAY = ['firstDay', 'seenFirstDay'] as const;
+
 function lightLines(source: LabelSource, protector: PlannedProtector): string[] {
   const { plan, strings } = source;
   const groups = lightGroups(plan, protector, strings.states);
@@ -128,17 +138,28 @@ function lightLines(source: LabelSource, protector: PlannedProtector): string[] 
   const rows = drawn.flatMap((state) => stateLines(source, protector, state));
   if (causes.has('flag')) return [...rows, ...flagLine(protector, strings)];
   if (causes.has('no-indicator')) return [...rows, strings.boxes.noIndicator];
-  const beside = besidePicture(groups, strings).filter((text) => text !== strings.boxes.firstDay);
+  const beside = besidePicture(groups, strings).filter(
+    (text) => !FIRST_DAY.some((one) => text === strings.boxes[one]),
+  );
   return beside.length === 0 ? rows : [...rows, beside.join(' ')];
+}
+
+const DATE = /^\d{4}-\d{2}-\d{2}$/;
+
+/** Serials as a label has them, or the date codes of parts without one. */
+function serials(housing: BuiltHousing | undefined): string {
+  const each = (housing?.serials ?? []).map(({ serial, dateCode }) => serial || dateCode);
+  return each.filter((text) => text !== '').join('; ');
 }
 
 /** What the label of each protector says, in the order of the plan. */
 export function labelsOf(source: LabelSource): Unsized[] {
-  const { plan, strings, phone } = source;
+  const { plan, strings, phone, built } = source;
   const { label } = strings;
   const rooms = roomsOf(plan, strings);
   return plan.protectors.map((protector) => {
     const { side, at } = whereOnSite(plan, protector, strings);
+    const housing = built?.housings.get(protector.tag);
     // Where every device of its own is told not to be needed, there is no breaker to find.
     const hasDevice =
       protector.overcurrent.length === 0 || protector.overcurrent.some(({ device }) => device !== 'none');
@@ -151,11 +172,11 @@ export function labelsOf(source: LabelSource): Unsized[] {
       facts: [
         { what: strings.job, value: plan.job },
         { what: label.part, value: protector.part ?? protector.existing ?? '' },
-        { what: label.serial, value: protector.serial },
-        { what: label.fitted, value: '' },
-        ...(hasDevice ? [{ what: label.breaker, value: '' }] : []),
-        { what: label.nextCheck, value: '' },
-      ],
+        { what: label.serial, value: serials(housing) || protector.serial },
+        { what: label.fitted, value: housing?.fittedOn ?? '' },
+        ...(hasDevice ? [{ what: label.breaker, value: housing?.position ?? '' }] : []),
+        { what: label.nextCheck, value: housing?.nextCheck ?? '' },
+      ].map((fact) => ({ ...fact, whole: DATE.test(fact.value) })),
       call: phone === '' ? `${label.call}: ${'_'.repeat(24)}` : `${label.call} ${phone}`,
       ...hazardOf(protector, strings),
     };

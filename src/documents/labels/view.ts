@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Plan } from '../../model/plan.js';
 import type { OwnerStrings } from '../../words/languages/owner-strings.js';
+import type { AsBuilt } from '../parts/as-built.js';
 import type { DocumentContext } from '../parts/context.js';
 import type { Sheet } from '../parts/css.js';
 import { lineWidth } from '../parts/text-width.js';
@@ -115,13 +116,15 @@ export function labelsView(
   paper: Sheet,
   strings: OwnerStrings,
   style: string,
+  built?: AsBuilt,
 ): LabelsView {
   const { labels: grid, plates, company } = context.settings;
   const { label } = strings;
   const cell = labelSize(grid, paper);
-  const full = plan.submittable ? labelsOf({ plan, strings, phone: company.phone }) : [];
+  const full = plan.submittable ? labelsOf({ plan, strings, phone: company.phone, built }) : [];
   const labels = full.map((one) => bestFit(one, label.seeSheet, cell));
-  const title = `${label.sheetTitle}, ${plan.job}`;
+  const made = built === undefined ? 'planned' : built.made === 'deviating' ? 'built' : built.made;
+  const title = `${label.sheetTitle}, ${plan.job}, ${label.made[made]}`;
   return {
     language: strings.language,
     style,

@@ -4,9 +4,11 @@ import { filled } from '../../words/languages.js';
 import type { OwnerStrings } from '../../words/languages/owner-strings.js';
 import { SvgSchema } from '../drawing/svg.js';
 import { shortened } from '../parts/css.js';
+import type { AsBuilt } from '../parts/as-built.js';
 import { roomsOf, whereOnSite } from '../parts/owner-sides.js';
 import type { Look, Needs } from './looks.js';
 import { lookOf, needsOf } from './looks.js';
+import { seenElse } from './first-day.js';
 
 /** Protectors that look alike, room by room. */
 const OwnerBoxSchema = z.object({
@@ -105,15 +107,20 @@ function boxOf(begins: boolean, alike: readonly Seen[], strings: OwnerStrings): 
 /**
  * The protectors as the owner walks to them: room by room, those that look alike together. Rooms in which all look alike, and as in
  * another such room, share a box.
+ * @param built what came back from the work; undefined: nothing yet
  * @returns the boxes, and what the notes and the table of what to do have to say for them
  */
-export function ownerBoxes(plan: Plan, strings: OwnerStrings): { boxes: OwnerBox[]; needs: Needs } {
+export function ownerBoxes(
+  plan: Plan,
+  strings: OwnerStrings,
+  built?: AsBuilt,
+): { boxes: OwnerBox[]; needs: Needs } {
   const rooms = roomsOf(plan, strings);
   const seen = plan.protectors.map((protector) => ({
     tag: protector.tag,
     room: rooms.get(protector.tag) ?? '',
     ...whereOnSite(plan, protector, strings),
-    look: lookOf(plan, protector, strings),
+    look: lookOf(plan, protector, strings, seenElse(protector.tag, built, strings)),
     roof: ROOF.test(protector.place),
   }));
   const looksOf = grouped(seen, ({ room }) => room).map((inRoom) => ({

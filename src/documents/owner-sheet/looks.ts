@@ -46,7 +46,12 @@ function numbersOf(groups: readonly LightGroup[], strings: OwnerStrings): string
   return numbers.length === 0 ? last : `${numbers.join(', ')} ${strings.tagsAlt} ${last}`;
 }
 
-function flagsLook(protector: PlannedProtector, groups: readonly LightGroup[], strings: OwnerStrings): Look {
+function flagsLook(
+  protector: PlannedProtector,
+  groups: readonly LightGroup[],
+  strings: OwnerStrings,
+  more: readonly string[],
+): Look {
   const { goodFlag: good = '', usedFlag: used = '' } = protector.partDetails ?? {};
   const count = lightsOf(groups);
   const title = filled(count === 1 ? strings.flag : strings.flags, { numbers: numbersOf(groups, strings) });
@@ -55,12 +60,14 @@ function flagsLook(protector: PlannedProtector, groups: readonly LightGroup[], s
   const words = (look: 'good' | 'used', of: string): string =>
     `${strings.looks[look]}${of === '' ? '' : `: ${coloursIn(of, strings.colours.light)}`}.`;
   return {
-    key: JSON.stringify(['flag', title, good, used]),
+    key: JSON.stringify(['flag', title, good, used, more]),
     own: false,
-    texts:
-      good === ''
+    texts: [
+      ...(good === ''
         ? [strings.boxes.flag, strings.boxes.flagUnknown]
-        : [filled(must, { colour: coloursIn(good, strings.colours.light) })],
+        : [filled(must, { colour: coloursIn(good, strings.colours.light) })]),
+      ...more,
+    ],
     has: title.toLocaleLowerCase(strings.language),
     needs: { ...NOTHING, flag: true },
     picture: (tags) => {
@@ -71,8 +78,16 @@ function flagsLook(protector: PlannedProtector, groups: readonly LightGroup[], s
   };
 }
 
-/** How the lights or flags of a protector look, and what stands beside their picture. */
-export function lookOf(plan: Plan, protector: PlannedProtector, strings: OwnerStrings): Look {
+/**
+ * How the lights or flags of a protector look, and what stands beside their picture.
+ * @param more sentences of what was seen otherwise than it is drawn
+ */
+export function lookOf(
+  plan: Plan,
+  protector: PlannedProtector,
+  strings: OwnerStrings,
+  more: readonly string[] = [],
+): Look {
   const groups = lightGroups(plan, protector, strings.states);
   const drawn = groups.flatMap(({ states: [state] }) => state?.lights ?? []);
   const causes = new Set(drawn.map((light) => light.cause));
@@ -86,8 +101,8 @@ export function lookOf(plan: Plan, protector: PlannedProtector, strings: OwnerSt
   });
   if (drawn.length === 0) return without('unknown', strings.boxes.lightsUnknown);
   if (causes.has('no-indicator')) return without('none', strings.boxes.noIndicator);
-  if (causes.has('flag')) return flagsLook(protector, groups, strings);
-  const texts = besidePicture(groups, strings);
+  if (causes.has('flag')) return flagsLook(protector, groups, strings, more);
+  const texts = [...besidePicture(groups, strings), ...more];
   const colour = protector.partDetails?.indicatorColor ?? '';
   const own = isFirstDay(groups);
   const states = groups.map((g) => g.states.map(({ name, lights }) => ({ name, lights })));

@@ -27,9 +27,13 @@ function ownerPages({ plan, context, paper, strings }: Prepared): string {
 
 /** The owner's sheet, in the owner's language. */
 export function ownerSheet(given: Prepared): Promise<RenderedDocument> {
-  const { plan, context, templates, strings } = given;
+  const { plan, context, templates, strings, built } = given;
   const style = styleOf(given, ['base', 'safety', 'owner-sheet'], ownerPages(given));
-  const view = checkedView('owner-sheet', OwnerSheetSchema, ownerSheetView(plan, context, strings, style));
+  const view = checkedView(
+    'owner-sheet',
+    OwnerSheetSchema,
+    ownerSheetView(built?.plan ?? plan, context, strings, style, built),
+  );
   return Promise.resolve({
     fileName: 'owner-sheet.pdf',
     html: templates.render('owner-sheet', view),

@@ -3,9 +3,12 @@ import type { Plan } from '../../model/plan.js';
 import type { Kind } from '../../model/words.js';
 import { filled } from '../../words/languages.js';
 import type { OwnerStrings } from '../../words/languages/owner-strings.js';
+import type { AsBuilt } from '../parts/as-built.js';
 import type { DocumentContext } from '../parts/context.js';
 import type { Needs } from './looks.js';
 import { OwnerBoxSchema, ownerBoxes } from './boxes.js';
+import { RunsSchema } from '../parts/contents/runs.js';
+import { datesWhole, workTold } from './first-day.js';
 
 export const OwnerSheetSchema = z.object({
   language: z.string().describe('BCP 47 tag'),
@@ -42,7 +45,12 @@ export const OwnerSheetSchema = z.object({
   limits: z.array(z.string()).describe('What the protectors do not do'),
   deference: z.string(),
   job: z.string().describe('Its id and name'),
-  fitted: z.string().describe('Before a blank for the day on which they were fitted'),
+  fitted: z
+    .string()
+    .describe('Before a blank for the day on which they were fitted; empty where it is known'),
+  work: z
+    .array(RunsSchema)
+    .describe('When they were fitted, and whether the sheet shows the plan or the work'),
 });
 export type OwnerSheetView = z.infer<typeof OwnerSheetSchema>;
 
@@ -76,15 +84,20 @@ function actsOf(needs: Needs, number: string, { acts }: OwnerStrings): OwnerShee
   ].map((act) => ({ see: act.see, do: filled(act.do, { number }) }));
 }
 
-/** The view of the owner's sheet, in one language. */
+/**
+ * The view of the owner's sheet, in one language.
+ * @param plan with what is there in its place, where something came back from the work
+ */
 export function ownerSheetView(
   plan: Plan,
   context: DocumentContext,
   strings: OwnerStrings,
   style: string,
+  built?: AsBuilt,
 ): OwnerSheetView {
+  const work = workTold(built, strings);
   const { company } = context.settings;
-  const { boxes, needs } = ownerBoxes(plan, strings);
+  const { boxes, needs } = ownerBoxes(plan, strings, built);
   const bare = bareThings(plan, strings);
   const [hazard = '', ...never] = strings.never;
   const none = plan.protectors.length === 0;
@@ -122,6 +135,7 @@ export function ownerSheetView(
     ],
     deference: strings.deference,
     job: [`${strings.job} ${plan.job}`, plan.jobName].filter((text) => text !== '').join(', '),
-    fitted: strings.fitted,
+    fitted: none ? '' : work.blank,
+    work: none ? [] : work.sentences.map(datesWhole),
   };
 }

@@ -1,6 +1,8 @@
 import type { Appendix } from '../../model/appendices.js';
 import type { Plan } from '../../model/plan.js';
+import type { SiteRecord } from '../../model/record.js';
 import type { FontKit, Measure } from '../../model/print.js';
+import type { Unprinted } from '../../words/languages/as-built-words.js';
 import type { Settings } from '../../model/settings.js';
 
 export const DOCUMENT_KINDS = [
@@ -29,6 +31,21 @@ export interface JobPhoto {
   readonly tag: string;
   readonly caption: string;
   readonly dataUrl: string;
+}
+
+/** A photo that came with the record. */
+export interface RecordPhoto {
+  /** Of the protectors; none: the job’s. */
+  readonly tags: readonly string[];
+  /** Its file's name. */
+  readonly file: string;
+  readonly dataUrl: string;
+}
+
+/** The photos of a record, and the names of those that can't be printed. */
+export interface RecordPhotos {
+  readonly printed: readonly RecordPhoto[];
+  readonly notPrinted: readonly { readonly name: string; readonly why: Unprinted }[];
 }
 
 /** The data sheet of a part, which is appended to the appendix of the permit sheets. */
@@ -60,6 +77,13 @@ export interface DocumentContext {
   readonly appendices?: readonly Appendix[];
   /** Of the parts used, those of which a data sheet is appended; undefined: none were asked for. */
   readonly dataSheets?: readonly DataSheet[];
+  /** What came back from the work; undefined: nothing yet. */
+  readonly record?: SiteRecord;
+  readonly recordPhotos?: RecordPhotos;
+  /** False: it belongs to another plan than this. */
+  readonly recordFits?: boolean;
+  /** True: the permit sheets stay as they were submitted, and aren't made anew. */
+  readonly permitStays?: boolean;
   /** The plan of the last pack in the same folder: the cover says what changed. */
   readonly previous?: Plan;
 }

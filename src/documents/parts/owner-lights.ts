@@ -151,6 +151,13 @@ function otherState(
   return filled(strings.otherState, { state, lights: lightsTold(lights, strings) });
 }
 
+/** Of lights whose look of the first day counts: it is still to be ticked, or was seen and is drawn. */
+function firstDayTexts({ lights }: LightsInState, { boxes }: OwnerStrings): string[] {
+  const counting = lights.filter((light) => light.cause === 'floating');
+  if (counting.length === 0) return [];
+  return [counting.some(isToTick) ? boxes.firstDay : boxes.seenFirstDay];
+}
+
 /**
  * What the drawn state of each group doesn't say: the states beside it, and what is particular to its lights; a sentence each.
  * @param groups of one protector
@@ -169,7 +176,7 @@ export function besidePicture(groups: readonly LightGroup[], strings: OwnerStrin
     }
     if (causes.has('output-unknown')) return [boxes.outputUnknown];
     return [
-      ...(causes.has('floating') ? [boxes.firstDay] : []),
+      ...firstDayTexts(drawn, strings),
       ...(causes.has('ungrounded-system') ? [boxes.ungrounded] : []),
       ...others.map((other) => otherState(drawn, other, alone, strings)),
       ...(causes.has('sunlight-inverter-on') ? [boxes.inverterOff] : []),
@@ -178,7 +185,10 @@ export function besidePicture(groups: readonly LightGroup[], strings: OwnerStrin
   return [...new Set(said)];
 }
 
-/** True where how the lights look on the first day is how they should look later. */
+/** True for a light whose look of the first day counts, and nobody has seen it yet. */
+export const isToTick = ({ cause, look }: Light): boolean => cause === 'floating' && look === 'either';
+
+/** True where how the lights look on the first day is how they should look later, and isn't known yet. */
 export function isFirstDay(groups: readonly LightGroup[]): boolean {
-  return groups.some(({ states: [drawn] }) => drawn?.lights.some((light) => light.cause === 'floating'));
+  return groups.some(({ states: [drawn] }) => drawn?.lights.some(isToTick));
 }

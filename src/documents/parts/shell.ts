@@ -4,6 +4,8 @@ import type { DocumentMetadata } from '../../model/print.js';
 import { isNec } from '../../model/editions.js';
 import { ownerStrings } from '../../words/languages.js';
 import type { OwnerStrings } from '../../words/languages/owner-strings.js';
+import { asBuilt } from './as-built-of.js';
+import type { AsBuilt } from './as-built.js';
 import type { DocumentContext, DocumentKind } from './context.js';
 import { marginText } from './css.js';
 import type { MarginTexts, PageRule, Sheet } from './css.js';
@@ -20,6 +22,8 @@ export interface Prepared {
   readonly strings: OwnerStrings;
   readonly paper: Sheet;
   readonly templates: Templates;
+  /** What came back from the work; undefined: nothing yet. */
+  readonly built?: AsBuilt;
 }
 
 /** An address may have lines of its own; nothing else of a list has. */
@@ -33,12 +37,16 @@ function linesOf(address: string, covers: (codePoint: number) => boolean): strin
 /** A plan made ready for paper. */
 export async function prepared(plan: Plan, context: DocumentContext): Promise<Prepared> {
   const covers = (codePoint: number): boolean => context.fonts.covers(codePoint);
-  const { settings, previous, photos } = context;
+  const { settings, previous, photos, record } = context;
   const byBasis = isNec(plan.basis) ? 'letter' : 'A4';
   const visible = visibleData(plan, covers);
   const paper = settings.paper === 'by-basis' ? byBasis : settings.paper;
+  const own = { ...visible, address: linesOf(plan.address, covers) };
   return {
-    plan: { ...visible, address: linesOf(plan.address, covers) },
+    plan: own,
+    ...(record === undefined
+      ? {}
+      : { built: asBuilt(own, visibleData(record, covers), context.recordFits !== false) }),
     context: {
       ...context,
       settings: visibleData(settings, covers),

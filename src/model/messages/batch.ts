@@ -41,6 +41,7 @@ export const BATCH_MESSAGES = {
   fileEdited: message<{ file: string; folder: string }>('batch/file-edited', 'confirm', 'office'),
   formKept: message<{ file: string; fresh: string; folder: string }>('batch/form-kept', 'confirm', 'office'),
   labelsRemoved: message<{ file: string; folder: string }>('batch/labels-removed', 'confirm', 'office'),
+  recordNotRead: message<{ file: string; job: string }>('batch/record-not-read', 'conflict', 'office'),
   photoNotPrinted: message<{ photo: string; fault: PhotoFault; amount: number }>(
     'photo/not-printed',
     'confirm',

@@ -1,3 +1,4 @@
+import { statedLead } from '../context/fitted.js';
 import { leadFigures } from '../../electrical/leads.js';
 import type { Part } from '../../model/catalogue.js';
 import { isNec } from '../../model/editions.js';
@@ -32,7 +33,7 @@ export function longLead(
   const { placement } = selected;
   const { basis } = job.site;
   const t = job.settings.thresholds;
-  const stated = placement.subject.facts.lead_length?.value;
+  const stated = statedLead(placement);
   const leads = plannedLeads(part, stated, basis.value, job.settings, leadsToPlan(selected.leads));
   if (leads.length <= t.longLead || part.up === null) return undefined;
   const { up, upBasis } = part;

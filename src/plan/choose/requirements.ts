@@ -1,3 +1,4 @@
+import { statedLead } from '../context/fitted.js';
 import { AC_SYSTEM_DATA } from '../../electrical/ac-systems.js';
 import type { SitePort } from '../../model/site.js';
 import type { FitPlace } from '../../rules/fit-facts.js';
@@ -33,7 +34,7 @@ export function placeOf(job: JobContext, placement: Placement, requirement: Requ
     circuit: requirement.circuit,
     current: requirement.current,
     atService: first?.cls === 'service',
-    outdoors: first?.equipment.outdoors.value ?? false,
+    outdoors: placement.fitted?.outdoors ?? first?.equipment.outdoors.value ?? false,
     lightning: site.list.facts.lightning_protection?.value ?? 'none',
   };
 }
@@ -78,7 +79,7 @@ export function specificationOf(
     oneHousing: placement.ports.length > 1 || wiring.facts.threePlusOne,
     leadPlaces: ports.map((one) => one.place),
     classOneAsked: isClassOneAsked(wirings),
-    leadLength: placement.subject.facts.lead_length?.value,
+    leadLength: statedLead(placement),
     strongFirst: isOutdoorEnd(placement, requirement)
       ? job.settings.thresholds.outdoorEndNominalCurrent
       : undefined,

@@ -1,3 +1,4 @@
+import { statedLead, statedLeadFact } from '../context/fitted.js';
 import { leadVoltage, leadVoltageByLength } from '../../electrical/leads.js';
 import { takenFrom } from '../../electrical/working.js';
 import type { Catalogue, Part } from '../../model/catalogue.js';
@@ -68,8 +69,9 @@ export function selectPart(
   const basis = job.site.basis.value;
   const classOneAsked = isClassOneAsked(wirings);
   const { facts } = placement.subject;
-  const existing = facts.existing?.value ?? '';
-  const byHand = existing === '' ? (facts.protector?.value ?? '') : '';
+  const fitted = placement.fitted?.part;
+  const existing = fitted === undefined ? (facts.existing?.value ?? '') : '';
+  const byHand = existing === '' ? (fitted ?? facts.protector?.value ?? '') : '';
   const notes: PlacedNote[] = [];
   const done = (part: Part | undefined, rejected: readonly Rejection[], candidate?: Candidate): Selected => ({
     placement,
@@ -168,7 +170,7 @@ function sayOf(
       const { basis } = job.site;
       const leads = plannedLeads(
         part,
-        placement.subject.facts.lead_length?.value,
+        statedLead(placement),
         basis.value,
         job.settings,
         leadsToPlan(candidate.leads),
@@ -258,7 +260,7 @@ function leadVoltagesOf(
 
 /** The figures of a chosen part at its place. */
 export function partFigures(job: JobContext, selected: Selected, part: Part): PartFigures {
-  const stated = selected.placement.subject.facts.lead_length;
+  const stated = statedLeadFact(selected.placement);
   const smallest = leadsToPlan(selected.leads);
   const leads = plannedLeads(part, stated?.value, job.site.basis.value, job.settings, smallest);
   const voltages = leadVoltagesOf(part, leads, leadsFrom(part, stated, smallest));

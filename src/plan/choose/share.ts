@@ -109,6 +109,7 @@ function merged(set: readonly Placement[]): Placement {
   return {
     ports: set.flatMap((p) => p.ports),
     subject: first.subject,
+    ...(first.fitted === undefined ? {} : { fitted: first.fitted }),
     reasons,
     strength: strongest(reasons),
   };

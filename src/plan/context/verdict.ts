@@ -11,6 +11,7 @@ import type {
 } from '../../rules/placement-facts.js';
 import { PLACEMENT_RULES } from '../../rules/rulebook.js';
 import { afterWaiving, type Waived } from '../../rules/waiving.js';
+import type { Fitted } from './fitted.js';
 import { placementFacts, type JobContext } from './job-context.js';
 
 /** A decided place: one port, or several that share a protector, with every reason. */
@@ -20,6 +21,8 @@ export interface Placement {
   readonly subject: SiteEquipment;
   readonly reasons: readonly PlacementReason[];
   readonly strength: Strength;
+  /** What hangs there; absent: what is planned. */
+  readonly fitted?: Fitted;
 }
 
 /** Why a rule put nothing at a port. */

@@ -1,3 +1,4 @@
+import { statedLead } from '../context/fitted.js';
 import { reason, type Reason } from '../../model/reason.js';
 import type { SiteEquipment } from '../../model/site.js';
 import type { PlannedProtector } from '../../model/plan.js';
@@ -52,7 +53,7 @@ export function wiringOf(
   const leads = one.wirings[0]?.leads;
   if (!leads) throw new Error(`a placement of ${placement.subject.tag} that is not wired`);
   const shared = placement.ports.length > 1;
-  const length = placement.subject.facts.lead_length?.value;
+  const length = statedLead(placement);
   const smallest = leadsToPlan(one.leads);
   const asPlanned = part && plannedLeads(part, length, job.site.basis.value, job.settings, smallest);
   const planned = asPlanned?.length ?? length ?? job.settings.thresholds.leadLength;

@@ -122,6 +122,8 @@ export const en: OwnerStrings = {
   sameState: '{state}: the same.',
   boxes: {
     firstDay: 'We tick this on the first day. It should look like that each time.',
+    seenFirstDay: 'It looked so on the first day. It should look so each time.',
+    seenElse: 'On the first day we saw {lights}. Ask us why.',
     ungrounded: 'Each can be on or off.',
     alternator: 'Slow: they blink. Fast: they look on. Still, or nearly still: off. All are fine.',
     oneOff: 'Just one off is not.',
@@ -181,6 +183,13 @@ export const en: OwnerStrings = {
   bare: 'These have no protector of their own: {list}.',
   deference: 'Local rules come first. Only a licensed person may work on these boxes.',
   fitted: 'Put in on (we fill this in)',
+  fittedOn: 'Put in on {dates}.',
+  nextLook: 'We should look at them by {date}.',
+  made: {
+    planned: 'Made before the work.',
+    open: 'Made with some facts of the work still to come.',
+    built: 'Made after the work.',
+  },
   logHeading: 'Your check list',
   logHow: 'Tick when all is as shown. If not, or not seen, write which one and call.',
   logColumns: ['Month', 'Date', 'As shown?', 'Not as shown: which?', 'Not seen: which?'],
@@ -203,6 +212,7 @@ export const en: OwnerStrings = {
   storm: 'After a storm',
   label: {
     sheetTitle: 'Labels',
+    made: { planned: 'planned', open: 'record open', built: 'as built' },
     subject: 'Labels to fix beside each protector',
     noneOfDraft: 'A draft has no labels.',
     part: 'Part',

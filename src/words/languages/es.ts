@@ -135,6 +135,8 @@ export const es: OwnerStrings = {
   sameState: '{state}: lo mismo.',
   boxes: {
     firstDay: 'Del primer día: siempre debe verse así.',
+    seenFirstDay: 'Así se vio el primer día: siempre debe verse así.',
+    seenElse: 'El primer día vimos: {lights}. Pregúntenos por qué.',
     ungrounded: 'Cada luz puede estar encendida o apagada.',
     alternator: 'Despacio: parpadean. Rápido: se ven encendidas. Quieta o casi: apagadas. Todo es normal.',
     oneOff: 'Una sola apagada no lo es.',
@@ -198,6 +200,13 @@ export const es: OwnerStrings = {
   bare: 'No tienen protector propio: {list}.',
   deference: 'Las normas locales van primero. Solo una persona con licencia puede trabajar en estas cajas.',
   fitted: 'Puestos el (lo escribimos)',
+  fittedOn: 'Puestos el {dates}.',
+  nextLook: 'Debemos mirarlos antes del {date}.',
+  made: {
+    planned: 'Hecha antes de la obra.',
+    open: 'Hecha cuando aún faltan datos de la obra.',
+    built: 'Hecha tras la obra.',
+  },
   logHeading: 'Su lista de control',
   logHow: 'Marque si todo está así. Si no, o si no vio uno, escriba cuál y llame.',
   logColumns: ['Mes', 'Día', '¿Todo así?', 'Mal: ¿cuál?', 'No visto: ¿cuál?'],
@@ -220,6 +229,7 @@ export const es: OwnerStrings = {
   storm: 'Tras una tormenta',
   label: {
     sheetTitle: 'Etiquetas',
+    made: { planned: 'previsto', open: 'registro abierto', built: 'según obra' },
     subject: 'Etiquetas para fijar junto a cada protector',
     noneOfDraft: 'Un borrador no tiene etiquetas.',
     part: 'Pieza',

@@ -109,6 +109,10 @@ export interface OwnerStrings {
   /** What a box's picture can't say by itself. */
   readonly boxes: {
     readonly firstDay: string;
+    /** Of lights drawn as they were seen on the first day. */
+    readonly seenFirstDay: string;
+    /** Where a light of one number, or of several, was seen otherwise than it is drawn: `{lights}`, each with its look. */
+    readonly seenElse: string;
     readonly ungrounded: string;
     readonly alternator: string;
     /** Behind it, where all of several lights blink. */
@@ -154,6 +158,11 @@ export interface OwnerStrings {
   readonly deference: string;
   /** Before a blank: the day on which the protectors were fitted. */
   readonly fitted: string;
+  /** Once the record is back: when they were fitted, `{dates}`, and when the company looks again, `{date}`. */
+  readonly fittedOn: string;
+  readonly nextLook: string;
+  /** Whether the sheet shows what is planned, what is there, or what isn't recorded in full. */
+  readonly made: Readonly<Record<'planned' | 'open' | 'built', string>>;
   readonly logHeading: string;
   readonly logHow: string;
   readonly logColumns: readonly [string, string, string, string, string];
@@ -168,6 +177,8 @@ export interface OwnerStrings {
 /** Every string of the labels. */
 export interface LabelStrings {
   readonly sheetTitle: string;
+  /** Behind the title of a sheet of labels. */
+  readonly made: Readonly<Record<'planned' | 'open' | 'built', string>>;
   readonly subject: string;
   /** Where a draft would have labels. */
   readonly noneOfDraft: string;

@@ -121,6 +121,13 @@ export const BATCH_WORDS = [
     expected: 'labels of a job that is no draft',
     hint: 'Fix none of the labels that were printed before. Once nothing is missing, run again: labels are made then.',
   }),
+  says(BATCH_MESSAGES.recordNotRead, {
+    title: 'The record of a job can’t be read',
+    message: (p) => `What came back from the work of ${p.job} can’t be read: its papers show what is planned.`,
+    found: (p) => p.file,
+    expected: 'a record as `shuntbook record` writes it, of this job',
+    hint: 'Take in what the crew filled in once more with `shuntbook record`, or move the file away.',
+  }),
   says(BATCH_MESSAGES.photoNotPrinted, {
     title: 'A photo can’t be printed',
     message: (p) => `The photo ${p.photo} isn’t printed: ${becauseOf(p)}.`,

@@ -17,6 +17,7 @@ import { OUTPUT_WORDS } from './output.js';
 import { PLACE_WORDS } from './place.js';
 import { PRINT_WORDS } from './print.js';
 import { FACT_WORDS, RATE_WORDS } from './rate.js';
+import { RECORD_WORDS } from './record.js';
 import { REGISTER_WORDS } from './register.js';
 import { ROW_WORDS } from './rows.js';
 import { SITE_WORDS } from './site.js';
@@ -41,6 +42,7 @@ export const MESSAGE_CATALOGUE: readonly MessageEntry[] = [
   ...PRINT_WORDS,
   ...FACT_WORDS,
   ...RATE_WORDS,
+  ...RECORD_WORDS,
   ...REGISTER_WORDS,
   ...ROW_WORDS,
   ...SITE_WORDS,
