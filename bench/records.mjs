@@ -1,7 +1,7 @@
 // Records of many jobs, made from the plans of the demo as if every protector had been fitted: one `record.json` a job.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { planJob, readInputs } from '../dist/index.js';
+import { jsonText, planJob, readInputs } from '../dist/index.js';
 import { siteForms } from '../dist/site-forms/rows.js';
 
 const FITTED = '2026-04-14';

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import type { SiteRecord } from '../../src/model/record.js';
+import { jsonText } from '../../src/output/json.js';
 import { lockOutput } from '../../src/output/lock.js';
 import { entryOf, housingOf, readingOf, recordOf } from '../register/records.js';
 import { freshFolder, projectPath, shuntbook } from './command.js';
@@ -142,6 +143,28 @@ describe('the register made anew', () => {
     expect(told.err).toContain('UF-2/record.json');
     expect(told.err).not.toContain(out);
     expect(table(out, 'register.csv').map(({ job }) => job)).toEqual(['UF-1', 'UF-3']);
+  });
+
+  it('reads a record that somebody wrote otherwise: on one line, or in another order', async () => {
+    const record = one('UF-1', 'P-1', '1');
+    const out = outOf(record);
+    const path = join(out, 'UF-1', 'record.json');
+    const { asBuilt, ...rest } = record;
+    const forms = [
+      jsonText(record),
+      JSON.stringify(record),
+      jsonText({ asBuilt, ...rest }),
+      JSON.stringify(record, null, 4),
+    ];
+    for (const text of forms) {
+      writeFileSync(path, text);
+      expect(await shuntbook(['register', '--out', out, ...DATE])).toMatchObject({ status: 0 });
+      expect(table(out, 'register.csv')).toMatchObject([{ serial: '1', job: 'UF-1' }]);
+    }
+    // Cut off where the register asks nothing any more: the record is broken all the same.
+    writeFileSync(path, jsonText(record).slice(0, -3));
+    expect(await shuntbook(['register', '--out', out, ...DATE])).toMatchObject({ status: 2 });
+    expect(table(out, 'register.csv')).toEqual([]);
   });
 
   it('says where one serial hangs twice, and where one job has two folders', async () => {
