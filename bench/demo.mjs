@@ -1,4 +1,4 @@
-// npm run demo: makes the packs of the demo in out/demo/, and in out/built/ the same once three of the jobs came back from the
+// npm run demo: makes the packs of the demo in out/demo/, and in out/done/ the same once three of the jobs came back from the
 // work. One job lacks facts on purpose, so that `pack` ends with 1 there; the demo has succeeded when that job, and no other, is a
 // draft, and each job that came back is as far as it should be.
 import { spawnSync } from 'node:child_process';
@@ -14,7 +14,7 @@ const CAME_BACK = new Map([
 ]);
 const root = fileURLToPath(new URL('..', import.meta.url));
 const planned = 'out/demo';
-const built = 'out/built';
+const built = 'out/done';
 const given = process.argv.slice(2);
 const dateAt = given.indexOf('--date');
 const date = dateAt < 0 ? [] : given.slice(dateAt, dateAt + 2);
