@@ -32,7 +32,7 @@ export async function pdfFormRows(file: string, bytes: Uint8Array): Promise<Line
   const read = await readForm(bytes);
   const rows = 'fault' in read ? undefined : formRows(read.values);
   if (!rows) {
-    const p = { path: file, because: 'fault' in read ? read.fault : ('no-form' as const) };
+    const p = { path: file, pdfFault: 'fault' in read ? read.fault : ('no-form' as const) };
     const item = itemAt(note(RECORD_MESSAGES.noPdfForm, p), { file, line: 0, column: '' });
     return { lines: [], items: [], unreadable: [item] };
   }

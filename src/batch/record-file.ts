@@ -19,10 +19,10 @@ export type BriefRecord = z.infer<typeof BriefSchema>;
 /** A record with its text; `none`: there is none; `unread`: it is none of ours, or broken. */
 export type RecordRead = { readonly record: SiteRecord; readonly text: string } | 'none' | 'unread';
 
-async function textOf(out: string, folder: string): Promise<string | 'none' | 'unread'> {
+async function textOf(out: string, folder: string): Promise<{ readonly text: string } | 'none' | 'unread'> {
   try {
     const path = join(out, folder, RECORD_FILE);
-    return (await readRegularFile(path, { most: LARGEST, followLinks: false })).toString('utf8');
+    return { text: (await readRegularFile(path, { most: LARGEST, followLinks: false })).toString('utf8') };
   } catch (error) {
     return isCode(error, 'ENOENT') ? 'none' : 'unread';
   }
@@ -42,8 +42,9 @@ function parsed(text: string): unknown {
  * @param folder the job's, below it
  */
 export async function readJobRecord(out: string, folder: string): Promise<RecordRead> {
-  const text = await textOf(out, folder);
-  if (text === 'none' || text === 'unread') return text;
+  const read = await textOf(out, folder);
+  if (typeof read === 'string') return read;
+  const { text } = read;
   const record = RecordSchema.safeParse(parsed(text));
   return record.success ? { record: record.data, text } : 'unread';
 }
@@ -56,8 +57,9 @@ export async function* briefRecords(out: string): AsyncGenerator<BriefRecord> {
   const entries = await readdir(out, { withFileTypes: true });
   const folders = entries.filter((entry) => entry.isDirectory() && isPackFolder(entry.name));
   for (const { name } of folders.sort((a, b) => byNaturalOrder(a.name, b.name))) {
-    const text = await textOf(out, name);
-    const record = BriefSchema.safeParse(parsed(text));
+    const read = await textOf(out, name);
+    if (typeof read === 'string') continue;
+    const record = BriefSchema.safeParse(parsed(read.text));
     if (record.success) yield record.data;
   }
 }

@@ -90,7 +90,12 @@ export async function runBatch(options: BatchOptions, given: Partial<BatchSteps>
         fatal: { failure: undefined },
         signal: stop.signal,
       };
-      await keepCompany(own, { ...inputs.files, logo: inputs.logo });
+      await keepCompany(own, {
+        // One that couldn't be read stood in no plan.
+        catalogue: inputs.catalogue === undefined ? undefined : inputs.files.catalogue,
+        settings: inputs.files.settings,
+        logo: inputs.logo,
+      });
       const made = await makeAll(jobs, context, given.renderDocuments === undefined);
       const result = await reportBatch(made, jobs.length, context, inputs);
       await records.tidy();

@@ -50,10 +50,7 @@ export function addRecord(parser: Argv, act: Act): Argv {
         })
         .option('browser', text('Browser that prints; before SHUNTBOOK_BROWSER, before the shipped one'))
         .option('workers', text('Pages printed at a time, 1 to 64'))
-        .example(
-          '$0 record fixtures/demo/returns --out out/demo --no-pack',
-          'what came back of jobs whose packs are in out/demo',
-        ),
+        .example('$0 record fixtures/demo/returns --out out', 'what came back of jobs of the demo'),
     (given) => act((context) => record(given, context)),
   );
 }

@@ -21,7 +21,8 @@ import { earthingConflicts, linesOfCorner, linkedThoughNotSolid } from './items/
 import { besideExisting } from './choose/beside-existing.js';
 import { existingElsewhere } from './choose/existing.js';
 import { exposureOf } from './context/exposure.js';
-import { withFitted, type FittedAt } from './context/fitted.js';
+import { withFitted } from './context/fitted.js';
+import type { FittedAt } from './context/fitted-there.js';
 import { overcurrentItems } from './items/overcurrent.js';
 import { placeItems } from './items/items.js';
 import { unfedPorts } from './items/unfed.js';

@@ -40,7 +40,7 @@ export function factChecks(
     if (result === 'not-understood')
       return itemOf(
         RECORD_MESSAGES.cellWrong,
-        { heading: 'found', text: found, fault: 'fact' },
+        { heading: 'found', text: found, cellFault: 'fact' },
         origin,
         'found',
         tag,

@@ -43,9 +43,17 @@ function voltsCheck(reading: RecordReading, found: number, there: PlannedProtect
   const add = (item: OpenItem): void => void items.push(item);
   if (mcov !== null && isAtChannel && size > mcov)
     add(itemOf(RECORD_MESSAGES.aboveMcov, { ...p, mcov: volts(mcov) }, origin, 'found', tag));
-  const isOther = (expected === 'positive' && found < 0) || (expected === 'negative' && found > 0);
-  if (isOther && (expected === 'positive' || expected === 'negative'))
-    add(itemOf(RECORD_MESSAGES.wrongSign, { ...p, expected }, origin, 'found', tag));
+  const isPositive = expected === 'positive';
+  if ((isPositive && found < 0) || (expected === 'negative' && found > 0))
+    add(
+      itemOf(
+        RECORD_MESSAGES.wrongSign,
+        { ...p, expected: isPositive ? 'positive' : 'negative' },
+        origin,
+        'found',
+        tag,
+      ),
+    );
   if (items.length === 0 && ((low !== null && size < low) || (high !== null && size > high)))
     add(
       itemOf(

@@ -73,13 +73,13 @@ export type RefusedFor = 'unsigned' | 'before' | 'needs-paper' | 'nothing';
 /** Messages about the record of the work. */
 export const RECORD_MESSAGES = {
   noForm: message<{ path: string; headings: readonly string[] }>('record/no-form', 'conflict', 'office'),
-  noPdfForm: message<{ path: string; because: 'no-pdf' | 'locked' | 'broken' | 'no-form' | 'too-large' }>(
+  noPdfForm: message<{ path: string; pdfFault: 'no-pdf' | 'locked' | 'broken' | 'no-form' | 'too-large' }>(
     'record/no-pdf-form',
     'conflict',
     'office',
   ),
   nothingToRead: message<{ path: string }>('record/nothing-to-read', 'conflict', 'office'),
-  cellWrong: message<{ heading: string; text: string; fault: CellFault }>(
+  cellWrong: message<{ heading: string; text: string; cellFault: CellFault }>(
     'record/cell-wrong',
     'missing',
     'installer',

@@ -11,7 +11,7 @@ import type {
 } from '../../rules/placement-facts.js';
 import { PLACEMENT_RULES } from '../../rules/rulebook.js';
 import { afterWaiving, type Waived } from '../../rules/waiving.js';
-import type { Fitted } from './fitted.js';
+import type { Fitted } from './fitted-there.js';
 import { placementFacts, type JobContext } from './job-context.js';
 
 /** A decided place: one port, or several that share a protector, with every reason. */

@@ -1,14 +1,6 @@
-import type { Fact, Stated } from '../../model/fact.js';
+import type { Fact } from '../../model/fact.js';
 import { FIELDS } from '../../model/fields.js';
-import {
-  valueOf,
-  type Field,
-  type JobFacts,
-  type JobList,
-  type ListRow,
-  type RowFacts,
-  type Sheet,
-} from '../../model/list.js';
+import { valueOf, type Field, type JobList, type ListRow, type Sheet } from '../../model/list.js';
 import { isNec } from '../../model/editions.js';
 import type { Plan, PlannedEquipment } from '../../model/plan.js';
 import type { Settings } from '../../model/settings.js';
@@ -98,7 +90,7 @@ export function jobOfPlan(plan: Plan, settings: Settings): JobList {
   const first = plan.site.equipments[0];
   return {
     job: plan.job,
-    facts: factsOf(plan.facts, feet, settings) as Stated<JobFacts>,
+    facts: factsOf(plan.facts, feet, settings),
     unreadable: new Set(),
     rows,
     sheet: sheetOf(first?.file ?? ''),
@@ -128,7 +120,7 @@ function rowOf(
   if (maker !== '') facts['maker'] = said(maker);
   if (model !== '') facts['model'] = said(model);
   if (description !== '') facts['description'] = said(description);
-  return { sheet: sheetOf(file), line, facts: facts as Stated<RowFacts>, unreadable: new Set() };
+  return { sheet: sheetOf(file), line, facts, unreadable: new Set() };
 }
 
 /**
@@ -161,12 +153,10 @@ export function withFact(
   if (value === undefined) return undefined;
   const fact: Fact<unknown> = { value, text, origin: { from: 'list', file, line, column: 'found' } };
   if (FIELDS[field].of === 'job') return { ...job, facts: { ...job.facts, [field]: fact } };
-  let isThere = false;
   const rows = job.rows.map((row): ListRow => {
     const own = valueOf(row.facts.tag) ?? '';
     if (own !== tag && !(tag.startsWith(`${own}-`) && (valueOf(row.facts.quantity) ?? 1) > 1)) return row;
-    isThere = true;
     return { ...row, facts: { ...row.facts, [field]: fact } };
   });
-  return isThere ? { ...job, rows } : undefined;
+  return rows.some((row, i) => row !== job.rows[i]) ? { ...job, rows } : undefined;
 }

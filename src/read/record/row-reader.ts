@@ -32,7 +32,7 @@ export function rowReader(row: FormRow, equipment: string): RowReader {
     const shown = visible(text.slice(0, SHOWN));
     items.push(
       itemAt(
-        note(RECORD_MESSAGES.cellWrong, { heading, text: shown, fault }),
+        note(RECORD_MESSAGES.cellWrong, { heading, text: shown, cellFault: fault }),
         cellPlace(row, heading),
         equipment,
         heading,

@@ -123,7 +123,8 @@ export const BATCH_WORDS = [
   }),
   says(BATCH_MESSAGES.recordNotRead, {
     title: 'The record of a job can’t be read',
-    message: (p) => `What came back from the work of ${p.job} can’t be read: its papers show what is planned.`,
+    message: (p) =>
+      `What came back from the work of ${p.job} can’t be read: its papers show what is planned.`,
     found: (p) => p.file,
     expected: 'a record as `shuntbook record` writes it, of this job',
     hint: 'Take in what the crew filled in once more with `shuntbook record`, or move the file away.',

@@ -17,6 +17,7 @@ import { OUTPUT_WORDS } from './output.js';
 import { PLACE_WORDS } from './place.js';
 import { PRINT_WORDS } from './print.js';
 import { FACT_WORDS, RATE_WORDS } from './rate.js';
+import { RECORD_CHECK_WORDS } from './record-checks.js';
 import { RECORD_WORDS } from './record.js';
 import { REGISTER_WORDS } from './register.js';
 import { ROW_WORDS } from './rows.js';
@@ -43,6 +44,7 @@ export const MESSAGE_CATALOGUE: readonly MessageEntry[] = [
   ...FACT_WORDS,
   ...RATE_WORDS,
   ...RECORD_WORDS,
+  ...RECORD_CHECK_WORDS,
   ...REGISTER_WORDS,
   ...ROW_WORDS,
   ...SITE_WORDS,
