@@ -23,11 +23,7 @@ export async function writeRecords(demo, out, jobs) {
   for (let i = 0; i < jobs; i += 1) {
     const plan = plans[i % plans.length];
     const job = `${plan.job}-${String(i).padStart(5, '0')}`;
-    const text = JSON.stringify(
-      recordOf(plan, job, () => String((serial += 1)).padStart(7, '0')),
-      null,
-      2,
-    );
+    const text = jsonText(recordOf(plan, job, () => String((serial += 1)).padStart(7, '0')));
     mkdirSync(join(out, job), { recursive: true });
     writeFileSync(join(out, job, 'record.json'), text);
     bytes += Buffer.byteLength(text);
