@@ -100,6 +100,7 @@ const results = [];
 for (const jobs of sizes) results.push(await measure(jobs));
 const parts = JSON.parse((await runNode([here('parts.mjs'), join(folder, `lists-${sizes[0]}`)])).out);
 const planning = JSON.parse((await runNode(['--expose-gc', here('planning.mjs')])).out);
+const register = JSON.parse((await runNode([here('register.mjs')])).out);
 rmSync(folder, { recursive: true });
-const page = writePerformancePage({ results, parts, planning, workers, rounds: ROUNDS });
+const page = writePerformancePage({ results, parts, planning, register, workers, rounds: ROUNDS });
 say(page);

@@ -9,10 +9,10 @@ const limit = (limits, jobs) => (limits[jobs] === undefined ? '' : ` (at most ${
 
 /**
  * Writes the page and gives its text.
- * @param {object} measured results by size, parts of a pack, planning, number of workers and rounds
+ * @param {object} measured results by size, parts of a pack, planning, register, number of workers and rounds
  * @returns {string}
  */
-export function writePerformancePage({ results, parts, planning, workers, rounds }) {
+export function writePerformancePage({ results, parts, planning, register, workers, rounds }) {
   const rows = results.map((r) =>
     [
       r.jobs,
@@ -54,6 +54,10 @@ Machine: ${cpus().length} cores, ${(totalmem() / 2 ** 30).toFixed(0)} GiB, ${pla
 
 A list of ${planning.rows.toLocaleString('en')} rows and ${planning.jobs.toLocaleString('en')} jobs, in memory: csv-parse alone, with the reader's own options, takes ${two(planning.parsing)} s; reading and planning takes ${two(planning.planning)} s, **${two(planning.ratio)} times** that (at most 6), with a peak of ${(planning.memory / MIB).toFixed(0)} MiB (under 1,024). Writing the plans and schedules, each flushed to the disk, takes another ${two(planning.writing)} s.
 
+## (f) The register
+
+The records of ${register.jobs.toLocaleString('en')} jobs, ${(register.bytes / MIB).toFixed(0)} MiB, in one round: reading and parsing them, one after another, takes ${two(register.reading)} s; \`shuntbook register\` takes ${two(register.seconds)} s, **${two(register.ratio)} times** that (at most 3), with a peak of ${(register.peak / MIB).toFixed(0)} MiB (under 512).
+
 ## What a pack costs
 
 One job after another on one page, ${parts.jobs} jobs, ms a pack:
@@ -61,6 +65,8 @@ One job after another on one page, ${parts.jobs} jobs, ms a pack:
 | part | ms | share |
 | --- | --- | --- |
 ${shares.join('\n')}
+
+Of print and finishing, \`site-record.pdf\`, the form that a crew fills in, takes ${(parts.forForms / parts.jobs).toFixed(1)} ms a pack, ${((100 * parts.forForms) / all).toFixed(1)} % of the whole.
 `;
   const path = new URL('../docs/performance.md', import.meta.url);
   writeFileSync(path, text);

@@ -76,14 +76,41 @@ export async function readRecord(out: string, folder: string): Promise<JobRecord
     if (isCode(error, 'ENOENT')) return undefined;
     return because(error instanceof NotAFile ? 'no-file' : 'unreadable');
   }
-  let json: unknown;
+  const record = registerPart(bytes) ?? recordIn(bytes);
+  if (record === undefined) return because(isJson(bytes) ? 'no-record' : 'no-json');
+  return { folder, record };
+}
+
+/** Where the last part of a record begins and how a whole one ends, as shuntbook writes them: a line break stands in no text of JSON. */
+const BUILT = '\n  "asBuilt": {';
+const END = '\n}\n';
+
+/**
+ * What the register asks of a record without the plans of what there is now, which are most of it and stand last.
+ * @returns undefined where the file isn't as shuntbook writes it: it is to be read whole then
+ */
+function registerPart(bytes: Buffer): RegisterRecord | undefined {
+  const at = bytes.indexOf(BUILT);
+  const isWhole = bytes.subarray(-END.length).toString('latin1') === END;
+  if (at < 0 || !isWhole) return undefined;
+  return recordIn(Buffer.concat([bytes.subarray(0, at), Buffer.from(`${BUILT}}}`)]));
+}
+
+function recordIn(bytes: Buffer): RegisterRecord | undefined {
   try {
-    json = JSON.parse(bytes.toString('utf8'));
+    return RegisterRecordSchema.safeParse(JSON.parse(bytes.toString('utf8'))).data;
   } catch {
-    return because('no-json');
+    return undefined;
   }
-  const record = RegisterRecordSchema.safeParse(json);
-  return record.success ? { folder, record: record.data } : because('no-record');
+}
+
+function isJson(bytes: Buffer): boolean {
+  try {
+    JSON.parse(bytes.toString('utf8'));
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 const fault = (folder: string, told: Note): JobRecord => ({

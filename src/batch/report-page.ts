@@ -15,7 +15,7 @@ import { told } from '../words/messages/told.js';
 import { placedSchema, type Placed } from './placed.js';
 import { reportModels, reportModelsSchema } from './report-models.js';
 import { factGroups, factGroupsSchema } from './report-facts.js';
-import { recordsSchema, recordsView } from './report-records.js';
+import { recordsSchema, recordsView, REGISTER_TABLES } from './report-records.js';
 
 const count = z.object({ value: z.string(), count: z.number() });
 
@@ -138,12 +138,6 @@ const TABLES = [
   { file: 'order-list.csv', what: 'what to buy, for who orders', whole: true },
   { file: 'missing-models.csv', what: 'models to add to the library, for the office', whole: true },
   { file: 'questions.csv', what: 'all that is asked, to be answered', whole: true },
-];
-/** Those that are made of records. */
-const REGISTER_TABLES = [
-  { file: 'register.csv', what: 'what hangs where, for the office', whole: false },
-  { file: 'checks-due.csv', what: 'what is to be looked at, soonest first', whole: false },
-  { file: 'checks-due.ics', what: 'the same for a calendar', whole: false },
 ];
 /** What holds a job back, and who can supply it. */
 interface Reason {

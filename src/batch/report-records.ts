@@ -26,6 +26,13 @@ export const recordsSchema = z.object({
 });
 type Records = z.infer<typeof recordsSchema>;
 
+/** The tables beside the page that are made of records. */
+export const REGISTER_TABLES = [
+  { file: 'register.csv', what: 'what hangs where, for the office', whole: false },
+  { file: 'checks-due.csv', what: 'what is to be looked at, soonest first', whole: false },
+  { file: 'checks-due.ics', what: 'the same for a calendar', whole: false },
+];
+
 /** Checks of one job that are named before the rest is counted. */
 const MOST = 8;
 

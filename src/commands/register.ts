@@ -46,7 +46,7 @@ export function addRegister(parser: Argv, act: Act): Argv {
           default: false,
           describe: 'Leave names and addresses out of the answer',
         })
-        .example('$0 register --out out/demo --part WK-TEASEL', 'who has a part, with addresses'),
+        .example('$0 register --out out/done --part WK-MALLOW', 'who has it'),
     (given) => act((context) => register(given, context)),
   );
 }

@@ -3,8 +3,10 @@ import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import type { SiteRecord } from '../../src/model/record.js';
+import { jsonText } from '../../src/output/json.js';
+import { lockOutput } from '../../src/output/lock.js';
 import { entryOf, housingOf, readingOf, recordOf } from '../register/records.js';
-import { freshFolder, shuntbook } from './command.js';
+import { freshFolder, projectPath, shuntbook } from './command.js';
 
 /** An output folder with the records of some jobs. */
 function outOf(...records: readonly SiteRecord[]): string {
@@ -143,6 +145,28 @@ describe('the register made anew', () => {
     expect(table(out, 'register.csv').map(({ job }) => job)).toEqual(['UF-1', 'UF-3']);
   });
 
+  it('reads a record that somebody wrote otherwise: on one line, or in another order', async () => {
+    const record = one('UF-1', 'P-1', '1');
+    const out = outOf(record);
+    const path = join(out, 'UF-1', 'record.json');
+    const { asBuilt, ...rest } = record;
+    const forms = [
+      jsonText(record),
+      JSON.stringify(record),
+      jsonText({ asBuilt, ...rest }),
+      JSON.stringify(record, null, 4),
+    ];
+    for (const text of forms) {
+      writeFileSync(path, text);
+      expect(await shuntbook(['register', '--out', out, ...DATE])).toMatchObject({ status: 0 });
+      expect(table(out, 'register.csv')).toMatchObject([{ serial: '1', job: 'UF-1' }]);
+    }
+    // Cut off where the register asks nothing any more: the record is broken all the same.
+    writeFileSync(path, jsonText(record).slice(0, -3));
+    expect(await shuntbook(['register', '--out', out, ...DATE])).toMatchObject({ status: 2 });
+    expect(table(out, 'register.csv')).toEqual([]);
+  });
+
   it('says where one serial hangs twice, and where one job has two folders', async () => {
     const out = outOf(
       one('UF-1', 'P-1', 'a1'),
@@ -174,11 +198,42 @@ describe('the register made anew', () => {
     expect(line?.['address']).toMatch(/^'\+1;' =2$/);
   });
 
+  it('waits for nobody: where another run holds the folder it says so, and writes nothing', async () => {
+    const out = outOf(one('UF-1', 'P-1', '1'));
+    const lock = await lockOutput(join(out, '.shuntbook'), out);
+    const held = await shuntbook(['register', '--out', out, ...DATE]);
+    expect(held.status).toBe(75);
+    expect(readdirSync(out)).not.toContain('register.csv');
+    // A question only reads.
+    expect((await shuntbook(['register', '--out', out, '--part', 'WK-TEASEL', ...DATE])).status).toBe(0);
+    await lock.release();
+    expect((await shuntbook(['register', '--out', out, ...DATE])).status).toBe(0);
+  });
+
   it('names an output folder that is not there, and makes none', async () => {
     const out = join(freshFolder(), 'gone');
     const told = await shuntbook(['register', '--out', out, ...DATE]);
     expect(told.status).toBe(2);
     expect(told.err).toContain('There is no folder');
+  });
+});
+
+describe('a run of plan', () => {
+  it('tells how far the record of each job is, and makes the register with it', async () => {
+    const out = freshFolder();
+    const plan = () =>
+      shuntbook(['plan', projectPath('fixtures/demo/grid.csv'), '--job', 'UF-102', '--out', out, ...DATE]);
+    await plan();
+    expect(table(out, 'report.csv')).toMatchObject([{ job: 'UF-102', record: 'planned' }]);
+    expect(readdirSync(out)).not.toContain('register.csv');
+    const record = one('UF-102', 'P-1', '004100', { state: 'record open' });
+    writeFileSync(join(out, 'UF-102', 'record.json'), JSON.stringify(record));
+    expect(await plan()).toMatchObject({ status: 0 });
+    expect(table(out, 'report.csv')).toMatchObject([
+      { job: 'UF-102', status: 'complete', record: 'record open' },
+    ]);
+    expect(table(out, 'register.csv')).toMatchObject([{ serial: '004100', job: 'UF-102' }]);
+    expect(table(out, 'checks-due.csv')).toHaveLength(1);
   });
 });
 
