@@ -501,7 +501,7 @@ it.each([
   ['labels.pdf', 'labels'],
   ['labels.txt', null],
   ['labelsheet.pdf', null],
-  ['site-record.pdf', null],
+  ['site-record.pdf', 'site-record'],
 ])('the file %s is of the document %s', (name, document) => {
   expect(documentOf(name)).toBe(document);
 });

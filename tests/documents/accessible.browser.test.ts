@@ -15,8 +15,9 @@ import type { RunningBrowser } from '../../src/print/browser.js';
 import { startBrowser } from '../../src/print/browser.js';
 import { embeddedFonts } from '../../src/print/fonts.js';
 import { loadFonts } from '../../src/print/page.js';
-import { demoPlans } from './fixtures/demo-plans.js';
+import { demoPlan, demoPlans } from './fixtures/demo-plans.js';
 import { draftPlan, housePlan } from './fixtures/plans.js';
+import { recordOf } from './fixtures/records.js';
 import { stressPlan } from './fixtures/stress.js';
 import { MEASURING_SCRIPT } from '../../src/print/measured-blocks.js';
 import type { MeasuredBlock } from '../../src/model/print.js';
@@ -231,6 +232,26 @@ describe.each([...plans.keys()])('the documents of %s in a browser', (job) => {
   }, 300_000);
 });
 
+describe('the documents of a job as built, in a browser', () => {
+  it.each(['UF-102', 'UF-114'])(
+    'of %s fit their boxes and leave axe nothing to find',
+    async (job) => {
+      const plan = demoPlan(job);
+      const record = recordOf(plan, {
+        state: 'as built with deviations',
+        entry: (_, one) => ({ ...one, leadLength: 1.4, change: 'conduit blocked, the longer way round' }),
+        reading: (one) => (one.kind === 'volts' || one.due ? one : { ...one, found: 'dark' }),
+      });
+      for (const { fileName, html } of await renderDocuments(plan, { ...context, record })) {
+        await open(html);
+        expect(await page.evaluate(OVERFLOWING), `${job}, ${fileName}`).toEqual([]);
+        expect(await lookedAt(fileName, html), `${job}, ${fileName}`).toEqual([]);
+      }
+    },
+    300_000,
+  );
+});
+
 describe('what axe looked at', () => {
   it('holds something of every template but that of the report, which has a test of its own', () => {
     // The page in which blocks are measured is never printed; on their sheets they stand without the comments of their templates.
@@ -241,6 +262,6 @@ describe('what axe looked at', () => {
         name !== 'permit-sheet/measure.hbs',
     );
     expect([...new Set([...looked.templates, ...looked.blocks])].sort()).toEqual(own.sort());
-    expect(looked.whole.size).toBe(DOCUMENT_KINDS.length + 1);
+    expect(looked.whole.size).toBe(DOCUMENT_KINDS.length + 2);
   });
 });

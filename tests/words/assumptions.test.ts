@@ -9,7 +9,8 @@ import { allEntries } from './message-entries.js';
 
 const toConfirm = (await allEntries())
   .map(({ entry }) => entry.kind)
-  .filter(({ severity }) => severity === 'confirm');
+  // What a record brings up stands in a table of its own; a plan, and so a paper of assumptions, never has it.
+  .filter(({ code, severity }) => severity === 'confirm' && !/^(?:record|register)\//.test(code));
 
 describe('items to confirm', () => {
   it.each(toConfirm.map(({ code }) => [code]))(

@@ -9,7 +9,6 @@ export const OFFICE_CODES: ReadonlySet<string> = new Set([
   'batch/form-kept',
   'batch/folder-left',
   'batch/labels-removed',
-  'batch/record-not-read',
   'batch/picture-not-used',
   'batch/questions-kept',
   'batch/record-ignored',
