@@ -82,6 +82,7 @@ describe('a pack that is measured', () => {
       'labels',
       'owner-sheet',
       'permit-sheet',
+      'site-record',
     ]);
     for (const { document, pages } of measured) {
       expect(pages.length, document).toBeGreaterThan(0);

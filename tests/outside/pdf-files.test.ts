@@ -54,13 +54,13 @@ function run(program: string, args: readonly string[]): Ended {
 }
 
 describe.each([
-  ['together', together, /^(closeout-pack|permit-sheet|owner-sheet|labels)\.pdf$/, 16 * 4 - 1],
-  ['apart', apart, /^(closeout-pack|permit-sheet-\d|owner-sheet|labels)\.pdf$/, 16 * 5 - 1],
+  ['together', together, /^(closeout-pack|permit-sheet|owner-sheet|labels|site-record)\.pdf$/, 16 * 5 - 1],
+  ['apart', apart, /^(closeout-pack|permit-sheet-\d|owner-sheet|labels|site-record)\.pdf$/, 16 * 6 - 1],
   [
     'in each size, with their appendix',
     sizes,
-    /^(closeout-pack|permit-sheet|permit-appendix|owner-sheet|labels)\.pdf$/,
-    PAPERS.length * 5,
+    /^(closeout-pack|permit-sheet|permit-appendix|owner-sheet|labels|site-record)\.pdf$/,
+    PAPERS.length * 6,
   ],
 ])('the files of the demo, sheets %s', (_, folder, name, least) => {
   // One job is a draft, which has no labels; sheets apart are two at least.
