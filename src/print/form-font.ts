@@ -4,6 +4,7 @@ import { fontFaces } from '../fonts/faces.js';
 import { fontTable } from '../fonts/font-tables.js';
 import { advancesOf, glyphsOf } from '../fonts/glyphs.js';
 import { trueTypeOf } from '../fonts/true-type.js';
+import { WINDOWS_1252_HIGH } from '../model/windows-1252.js';
 import type { PdfObject } from './pdf-objects.js';
 
 const FAMILY = 'Plex';
@@ -31,10 +32,11 @@ function readFont(): ReadFont {
   const glyphs = glyphsOf(bytes);
   const advance = advancesOf(bytes);
   // The codes of WinAnsiEncoding are those of Windows 1252 (ISO 32000-1, Annex D.2).
-  const text = new TextDecoder('windows-1252').decode(
-    Uint8Array.from({ length: LAST - FIRST + 1 }, (_, i) => FIRST + i),
-  );
-  const widths = Array.from(text, (character) =>
+  const characters = Array.from({ length: LAST - FIRST + 1 }, (_, i) => {
+    const code = FIRST + i;
+    return WINDOWS_1252_HIGH[code - 0x80] ?? String.fromCharCode(code);
+  });
+  const widths = characters.map((character) =>
     Math.round(advance(glyphs.get(character.codePointAt(0) ?? 0) ?? 0) * 1000),
   );
   const head = fontTable(bytes, 'head');

@@ -1,3 +1,4 @@
+import { WINDOWS_1252_HIGH } from '../../model/windows-1252.js';
 import { isUtf8 } from 'node:buffer';
 import { STEP, type InSteps } from './in-steps.js';
 
@@ -19,11 +20,6 @@ export interface NotText {
   readonly kind: string;
 }
 
-/** Windows code page 1252, bytes 80 to 9F (Unicode mapping table of that page); the rest is Latin-1. */
-const CP1252 =
-  '\u20ac\u0081\u201a\u0192\u201e\u2026\u2020\u2021\u02c6\u2030\u0160\u2039\u0152\u008d\u017d\u008f' +
-  '\u0090\u2018\u2019\u201c\u201d\u2022\u2013\u2014\u02dc\u2122\u0161\u203a\u0153\u009d\u017e\u0178';
-
 /** What a file begins with that only looks like a list by its name. */
 const SIGNATURES: readonly { readonly bytes: readonly number[]; readonly kind: string }[] = [
   { bytes: [0x50, 0x4b, 0x03, 0x04], kind: 'a zip archive or a workbook' },
@@ -38,7 +34,7 @@ const SIGNATURES: readonly { readonly bytes: readonly number[]; readonly kind: s
 function windows1252(bytes: Uint8Array): string {
   return bufferOf(bytes)
     .toString('latin1')
-    .replace(/[\u0080-\u009f]/g, (c) => CP1252[c.charCodeAt(0) - 0x80] ?? c);
+    .replace(/[\u0080-\u009f]/g, (c) => WINDOWS_1252_HIGH[c.charCodeAt(0) - 0x80] ?? c);
 }
 
 function bufferOf(bytes: Uint8Array): Buffer {
