@@ -3,13 +3,9 @@ import { RECORD_MESSAGES } from '../model/messages/record.js';
 import type { AnyHeading, FormName, FormRow } from '../model/site-form-rows.js';
 import type { LinesRead } from '../read/answers/lines-of-tables.js';
 import { readForm } from '../print/read-form.js';
-import { formRows, type FormRow as CarriedRow } from '../site-forms/form-rows.js';
+import { rowsOfValues, type ValueRow } from '../site-forms/value-rows.js';
 
-function rowsOf<H extends AnyHeading>(
-  form: FormName,
-  file: string,
-  rows: readonly CarriedRow<H>[],
-): FormRow[] {
+function rowsOf<H extends AnyHeading>(form: FormName, file: string, rows: readonly ValueRow<H>[]): FormRow[] {
   return rows.map(({ cells, fields }) => ({
     form,
     cells: Object.fromEntries(Object.entries<string>(cells).filter(([, text]) => text !== '')),
@@ -30,7 +26,7 @@ function rowsOf<H extends AnyHeading>(
  */
 export async function pdfFormRows(file: string, bytes: Uint8Array): Promise<LinesRead<FormRow>> {
   const read = await readForm(bytes);
-  const rows = 'fault' in read ? undefined : formRows(read.values);
+  const rows = 'fault' in read ? undefined : rowsOfValues(read.values);
   if (!rows) {
     const p = { path: file, pdfFault: 'fault' in read ? read.fault : ('no-form' as const) };
     const item = itemAt(note(RECORD_MESSAGES.noPdfForm, p), { file, line: 0, column: '' });

@@ -18,7 +18,7 @@ import { embeddedFonts } from '../../src/print/fonts.js';
 import { withPrinter } from '../../src/print/printer.js';
 import { readForm, type FormValues } from '../../src/print/read-form.js';
 import { fieldsOf } from '../../src/site-forms/field-names.js';
-import { formRows, type FormRows } from '../../src/site-forms/form-rows.js';
+import { rowsOfValues, type ValueRows } from '../../src/site-forms/value-rows.js';
 import { siteForms } from '../../src/site-forms/rows.js';
 import { filledByAnother, filledByOne } from '../site-forms/fill-forms.js';
 import { demoPlans } from './fixtures/demo-plans.js';
@@ -73,13 +73,13 @@ const valuesOf = async (bytes: Uint8Array): Promise<FormValues> => {
   if ('fault' in read) throw new Error(read.fault);
   return read.values;
 };
-const rowsOf = async (bytes: Uint8Array): Promise<FormRows> => {
-  const rows = formRows(await valuesOf(bytes));
+const rowsOf = async (bytes: Uint8Array): Promise<ValueRows> => {
+  const rows = rowsOfValues(await valuesOf(bytes));
   if (!rows) throw new Error('the form carries no rows');
   return rows;
 };
 /** The three tables that the rows of a form would stand in. */
-const tablesOf = ({ job, plan: mark, record, readings, facts }: FormRows): string[] => {
+const tablesOf = ({ job, plan: mark, record, readings, facts }: ValueRows): string[] => {
   const cells = <C>(rows: readonly { readonly cells: C }[]): C[] => rows.map((row) => row.cells);
   return siteTables({
     job,

@@ -6,7 +6,7 @@ import { crewNoteWords } from '../../words/crew-notes.js';
 import type { AsBuiltWords } from '../../words/languages/as-built-words.js';
 import type { CrewPackWords } from '../../words/languages/crew-pack-words.js';
 import type { AsBuilt, BuiltDue, BuiltVolts } from '../parts/as-built.js';
-import { changeRows } from '../parts/change-rows.js';
+import { ChangeColumnsSchema, changeRows } from '../parts/change-rows.js';
 import { crewTags } from './crew-tags.js';
 import { crewWire } from '../parts/crew-wire.js';
 
@@ -15,13 +15,7 @@ export const AsBuiltSchema = z.object({
   changed: z.object({
     heading: z.string(),
     none: z.string(),
-    columns: z.object({
-      tag: z.string(),
-      what: z.string(),
-      planned: z.string(),
-      found: z.string(),
-      result: z.string(),
-    }),
+    columns: ChangeColumnsSchema,
     rows: z.array(
       z.object({
         tags: z.string(),

@@ -6,6 +6,15 @@ import { lengthUnitOf, paperLead, paperLength, type LengthUnit } from '../../wor
 import { unparted } from '../../words/unparted.js';
 import type { BuiltValue, Change } from './as-built.js';
 
+/** Heads of the columns of what is otherwise than planned. */
+export const ChangeColumnsSchema = z.object({
+  tag: z.string(),
+  what: z.string(),
+  planned: z.string(),
+  found: z.string(),
+  result: z.string(),
+});
+
 /** What is otherwise than planned, in words; rows that differ in nothing but the tag are one. */
 export const ChangeRowSchema = z.object({
   tags: z.array(z.string()).describe('None: the whole job'),

@@ -4,7 +4,7 @@ import { AS_BUILT_EN } from '../../../words/languages/as-built-en.js';
 import type { Changed } from '../../../words/languages/as-built-words.js';
 import { tagList } from '../../../words/tag-list.js';
 import type { AsBuilt, Change } from '../../parts/as-built.js';
-import { changeRows } from '../../parts/change-rows.js';
+import { ChangeColumnsSchema, changeRows } from '../../parts/change-rows.js';
 import { runsOf, RunsSchema } from '../../parts/contents/runs.js';
 import { DEFERENCE } from '../../parts/limits.js';
 import { PermitNotesSchema } from './notes.js';
@@ -12,13 +12,7 @@ import { PermitNotesSchema } from './notes.js';
 /** What changed against the permit sheets. */
 export const AddendumSchema = z.object({
   title: z.string(),
-  columns: z.object({
-    tag: z.string(),
-    what: z.string(),
-    planned: z.string(),
-    found: z.string(),
-    result: z.string(),
-  }),
+  columns: ChangeColumnsSchema,
   rows: z.array(
     z.object({
       tags: z.string(),

@@ -11,7 +11,7 @@ import { ALL_FIELDS, fieldsOf, type FieldOf } from './field-names.js';
 import type { SiteForms } from './rows.js';
 
 /** A row of a form as it came back, and the field of each cell that was filled in there. */
-export interface FormRow<H extends string> {
+export interface ValueRow<H extends string> {
   /** As the row of the table of the same name has them. */
   readonly cells: Readonly<Record<H, string>>;
   /** Name of the field by heading; none of a cell that the plan knows. */
@@ -19,12 +19,12 @@ export interface FormRow<H extends string> {
 }
 
 /** What came back of a job in a form: the same rows as in the three tables. */
-export interface FormRows {
+export interface ValueRows {
   readonly job: string;
   readonly plan: string;
-  readonly record: readonly FormRow<RecordHeading>[];
-  readonly readings: readonly FormRow<ReadingHeading>[];
-  readonly facts: readonly FormRow<FactHeading>[];
+  readonly record: readonly ValueRow<RecordHeading>[];
+  readonly readings: readonly ValueRow<ReadingHeading>[];
+  readonly facts: readonly ValueRow<FactHeading>[];
 }
 
 /** A row on its way back: the same, of any table. */
@@ -39,7 +39,7 @@ const filled = (row: Readonly<Record<string, string | number>>): Filled => ({
 });
 
 /** The row with every heading of its table. */
-function rowOf<H extends string>(headings: readonly H[], { cells, fields }: Filled): FormRow<H> {
+function rowOf<H extends string>(headings: readonly H[], { cells, fields }: Filled): ValueRow<H> {
   const named = headings.map((heading) => [heading, cells[heading] ?? ''] as const);
   return {
     cells: Object.fromEntries(named) as Record<H, string>,
@@ -52,7 +52,7 @@ function rowOf<H extends string>(headings: readonly H[], { cells, fields }: Fill
  * @param values of its fields by name, as someone typed or chose them; what the form didn't ask for is passed over
  * @returns undefined where the form carries no rows of ours: it isn't one, or what filled it in lost them
  */
-export function formRows(values: ReadonlyMap<string, string>): FormRows | undefined {
+export function rowsOfValues(values: ReadonlyMap<string, string>): ValueRows | undefined {
   const given = rowsCarried(values.get(ROWS_FIELD) ?? '');
   if (!given) return undefined;
   const fields = namesOf(given);

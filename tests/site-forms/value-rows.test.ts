@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { carriedRows, ROWS_FIELD, rowsCarried } from '../../src/site-forms/carried-rows.js';
 import { fieldsOf } from '../../src/site-forms/field-names.js';
-import { formRows, type FormRows } from '../../src/site-forms/form-rows.js';
+import { rowsOfValues, type ValueRows } from '../../src/site-forms/value-rows.js';
 import { siteForms, type SiteForms } from '../../src/site-forms/rows.js';
 import { dataOfCsv } from '../plan/plan-of.js';
 import { csvOfSite, sites } from '../plan/sites.js';
@@ -14,14 +14,14 @@ const forms = siteForms(plan);
 const carried = carriedRows(forms);
 
 /** A form that came back with some fields filled in. */
-function back(filled: Readonly<Record<string, string>>, from: SiteForms = forms): FormRows {
+function back(filled: Readonly<Record<string, string>>, from: SiteForms = forms): ValueRows {
   const { name, value } = carriedRows(from);
-  const rows = formRows(new Map([[name, value], ...Object.entries(filled)]));
+  const rows = rowsOfValues(new Map([[name, value], ...Object.entries(filled)]));
   if (!rows) throw new Error('the form carries no rows');
   return rows;
 }
 /** The cells of all rows, as texts. */
-const cells = ({ record, readings, facts }: FormRows): unknown =>
+const cells = ({ record, readings, facts }: ValueRows): unknown =>
   [record, readings, facts].map((rows) => rows.map((row) => row.cells));
 const texts = ({ record, readings, facts }: SiteForms): unknown =>
   [record, readings, facts].map((rows) =>
@@ -100,7 +100,7 @@ describe('a form that is none of ours', () => {
     ['a row of something else', carried.value.replace('["P-1",', '[{},')],
     ['one housing twice', carried.value.replace('["P-2",', '["P-1",')],
   ])('with %s holds none', (_, value) => {
-    expect(formRows(new Map([[ROWS_FIELD, value]]))).toBeUndefined();
+    expect(rowsOfValues(new Map([[ROWS_FIELD, value]]))).toBeUndefined();
   });
 
   it('adds nothing by fields that were never asked for', () => {
