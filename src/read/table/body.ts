@@ -34,8 +34,11 @@ export interface Body {
 
 const TOTAL_OR_NOTE =
   /^(?:grand\s+|sub-?\s*)?totals?\b|^sum\b|^(?:foot)?notes?\b|^remarks?\b|^end of\b|^legend\b|^prepared by\b|^printed\b|^page \d/i;
-/** A name of one word is a tag or a model, unless it is one of those above: no need to look at the rest of its row. */
-const ONE_WORD = /^\S+$/;
+/**
+ * A name of one word is a tag or a model, unless it is one of those above: no need to look at the rest of its row. Asked by what parts
+ * words: an expression for the whole word keeps a place to go back to for each character, and runs out of them in a cell of megabytes.
+ */
+const isOneWord = (name: string): boolean => name !== '' && !/\s/.test(name);
 /** A cell longer than this is looked at as a cell, not taken for a note. */
 const LONGEST_NOTE = 400;
 /** A heading begins with a letter and holds letters before all else. */
@@ -167,7 +170,7 @@ export function bodyOf(
     const record = records[i] ?? [];
     if (i === unitsRow) continue;
     const name = key < 0 ? '' : (record[key] ?? '');
-    if (!ONE_WORD.test(name) || TOTAL_OR_NOTE.test(name) || record[0] === firstHeading) {
+    if (!isOneWord(name) || TOTAL_OR_NOTE.test(name) || record[0] === firstHeading) {
       if (blankRecord(record) || sameAsHeading(record, headings)) continue;
       const sort = sortOf(record, identityAt, namedAt);
       if (sort === 'note' || (sort === 'figures' && i > lastRow())) {
